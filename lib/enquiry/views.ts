@@ -1,0 +1,121 @@
+import type { Assessment } from "../triage/assessment";
+import type { EnquiryAnswers, PhotoKind, RugAnswers } from "../trade/questions";
+
+/**
+ * What the pages are given: only the fields a page shows, never a row of the database. Instants are ISO 8601 strings.
+ * Photos are fetched from `/photos/<id>/<size>`, size 320, 1600 or full.
+ */
+export interface ColourShare { hex: string; share: number }
+
+export interface PhotoView {
+  id: string;
+  kind: PhotoKind;
+  width: number;
+  height: number;
+  takenAt: string | null;
+  colours: ColourShare[];
+  /** What is not good enough about it, in a sentence; null when nothing is. */
+  remark: string | null;
+}
+
+export type EnquiryStateId =
+  | "new" | "our_turn" | "their_turn" | "waiting_elsewhere" | "quoted" | "agreed" | "coming_in" | "in_workshop"
+  | "ready" | "finished" | "declined" | "withdrawn" | "closed_unanswered";
+export type UrgencyId = "hours" | "two_days" | "a_week" | "can_wait";
+export type LetterStateId = "held" | "waiting" | "sending" | "sent" | "failed" | "unknown" | "taken_back";
+
+/** One slip in the queue. */
+export interface Slip {
+  enquiryId: string;
+  reference: string;
+  title: string;
+  /** One sentence: what it is. */
+  sentence: string;
+  state: EnquiryStateId;
+  /** "new", "our turn again", "draft ready", "waiting for a second person" … in words. */
+  standing: string;
+  urgency: UrgencyId;
+  urgencyWhy: string;
+  submittedAt: string;
+  photoId: string | null;
+  colours: ColourShare[];
+  rugs: number;
+  fibre: { name: string; words: string; low: number; probability: number; high: number } | null;
+  improvement: { low: number; median: number; high: number } | null;
+}
+export interface QueueView {
+  waiting: Slip[];
+  /** Of those, how many came since the workshop's last evening. */
+  newSince: { count: number; since: string };
+  /** Letters approved but not gone: no mail server, failed, unknown outcome. */
+  letters: { notSent: number; failed: number; unknown: number; mailConfigured: boolean };
+}
+
+export interface LetterView {
+  id: string;
+  kind: "acknowledgement" | "reply" | "question";
+  state: LetterStateId;
+  /** The state in a sentence for staff: "Not sent: no mail server is set up." */
+  says: string;
+  subject: string;
+  text: string;
+  to: string;
+  createdAt: string;
+  notBefore: string;
+  sentAt: string | null;
+  approvedBy: string | null;
+  /** Held letters can be taken back. */
+  canTakeBack: boolean;
+}
+
+export interface RugView {
+  id: string;
+  title: string;
+  answers: RugAnswers;
+  photos: PhotoView[];
+  colours: ColourShare[];
+  assessment: Assessment | null;
+}
+
+/** The enquiry page at the desk. */
+export interface EnquiryView {
+  id: string;
+  reference: string;
+  title: string;
+  sentence: string;
+  state: EnquiryStateId;
+  stateSince: string;
+  channel: "web" | "email" | "telephone";
+  submittedAt: string;
+  urgency: UrgencyId;
+  urgencyWhy: string;
+  client: { name: string; email: string | null; telephone: string | null; isTrade: boolean; earlier: { reference: string; id: string; title: string }[] };
+  parties: { kind: string; name: string; reference: string | null }[];
+  answers: EnquiryAnswers;
+  rugs: RugView[];
+  draft: { number: number; subject: string; text: string; by: string; at: string; words: number } | null;
+  letters: LetterView[];
+  history: { at: string; who: string; what: string }[];
+  /** What this person may do now. */
+  may: { edit: boolean; approve: boolean; second: boolean; ask: boolean; moveTo: EnquiryStateId[] };
+  /** Set where a trainee's letter waits for a second person. */
+  waitsForSecond: { by: string } | null;
+  /** Position in the queue: "3 of 11", and the next one. */
+  place: { at: number; of: number; nextId: string | null };
+  holdMinutes: number;
+}
+
+/** The client's own page. Carries no judgement before a letter was approved. */
+export interface ClientView {
+  reference: string;
+  workshop: { name: string; email: string | null; telephone: string | null };
+  clientName: string;
+  submittedAt: string;
+  /** In a sentence: "Answered this morning by a person." */
+  standing: string;
+  firstAid: string[] | null;
+  rugs: { title: string; photos: PhotoView[]; colours: ColourShare[]; lifeYears: { low: number; median: number; high: number } | null }[];
+  letters: { subject: string; text: string; at: string; by: string | null }[];
+  canAddPhotos: boolean;
+  photosLeft: number;
+}

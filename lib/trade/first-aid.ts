@@ -1,0 +1,43 @@
+import type { Source } from "./fibres";
+
+/**
+ * First aid is one set, whatever the fibre: a wrong guess about the pile must not hurt anybody or the rug.
+ * Shown at once where something is wet now, sent with the acknowledgement, read out on the telephone.
+ * No product, no recipe, no dose stands in it.
+ */
+export interface FirstAid extends Source {
+  readonly lead: string;
+  /** What to do, in order. */
+  readonly steps: readonly string[];
+  /** When to keep off altogether. */
+  readonly dangers: readonly string[];
+  /** The sentence with the emergency number of the workshop's settings. */
+  readonly emergency: (number: string) => string;
+}
+
+export const FIRST_AID: FirstAid = {
+  how: "common practice",
+  source:
+    "Common practice, no published source, for steps; drying within 24 to 48 hours after wetting: EPA and FEMA flood guidance, from memory; " +
+    "that any edge between wet and dry cellulose may brown: Dupont, Restaurator 17 (1996) 1–21",
+  lead: "Do this first. It is right for every rug, whatever it is made of.",
+  steps: [
+    "Keep people, children and pets off it.",
+    "Lay a plain white cloth on the wet place and press straight down. Do not rub. Change to a dry part of the cloth and press again until it comes up dry.",
+    "Put nothing on it: no cleaner, no soap, no salt, no vinegar, and no more water.",
+    "Give it air from an open window or a fan. No heat: no hairdryer, no iron, no radiator, and turn the underfloor heating off.",
+    "Leave a soaked rug lying where it is. It is heavy, and lifting or dragging can tear it.",
+    "If it lies dry enough to reach, slide something clean and waterproof between the wet place and a wooden floor.",
+    "Take one photo in daylight before and after you blot.",
+  ],
+  dangers: [
+    "A wet plug, socket, cable or heated floor: keep off it. Switch off at the fuse board only if you can reach that with dry hands and dry feet.",
+    "Sewage, flood water, broken glass, chemicals or mould: do not touch it. Keep everybody out of the room.",
+    "Never mix cleaning products, on a rug or anywhere.",
+    "Moths or beetles: once the rug is dry, keep it apart in a closed bag. No insecticide.",
+  ],
+  emergency: (number) => `If somebody has swallowed something, has it in the eyes or is hurt, call ${number} now. The rug can wait.`,
+};
+
+/** The whole set as a list of sentences for an assessment or a letter; the emergency number is the workshop's. */
+export const firstAidSentences = (): string[] => [...FIRST_AID.steps, ...FIRST_AID.dangers];

@@ -1,0 +1,91 @@
+import type { FibreId } from "../trade/fibres";
+import type { FindingValue, Strength } from "./finding";
+
+/** A range of a quantity: 10th, 50th and 90th percentile. */
+export interface Range { low: number; median: number; high: number }
+
+export interface FibreBelief {
+  fibre: FibreId;
+  /** Probability 0–1; over all classes they sum to 1. */
+  probability: number;
+  /** The 80 % interval of that probability over draws of the tables. */
+  low: number;
+  high: number;
+  /** The IPCC word for it, e.g. "very likely". */
+  words: string;
+}
+
+export interface WeighedFinding {
+  what: string;
+  value: FindingValue;
+  strength: Strength;
+  from: string;
+  /** Weight for the leading fibre against the rival, in decibans (10·log10 of the Bayes factor). 0: says nothing about the fibre. */
+  decibans: number;
+  /** One sentence for staff. */
+  staff: string;
+  /** One sentence a client can read. */
+  client: string;
+}
+
+/** How the weights add up: prior + findings + damping = total, exactly. All in decibans, leading fibre against rival. */
+export interface WeightBalance { leading: FibreId; rival: FibreId; prior: number; findings: number; damping: number; total: number }
+
+export type MechanismId =
+  | "browning-cleaning" | "browning-use" | "water-mark" | "pile-distortion" | "bleaching" | "dye-bleed"
+  | "urine-fresh" | "urine-old" | "food-fresh" | "food-old" | "matting" | "fading" | "insects" | "mould" | "backing-failure" | "shrinkage" | "soil-only";
+export type MethodId = "dusting" | "immersion-wash" | "wet-hand-clean" | "low-moisture" | "solvent-dry" | "at-home";
+export type Verdict = "ruled-out" | "needs-testing-first" | "suitable";
+export type ActionId =
+  | "leave-alone" | "routine-clean" | "first-aid" | "ask-for-more" | "inspect-and-test" | "quote-with-limits"
+  | "advise-cut-down" | "advise-claim-or-replacement" | "refer" | "not-our-work";
+export type UrgencyLevel = "hours" | "two-days" | "a-week" | "can-wait";
+
+/** Where something is null, `why[field]` says so in a sentence. */
+export interface Assessment {
+  modelVersion: string;
+  /** ISO 8601 instant the ages were counted from. */
+  asOf: string;
+  /** All classes, most probable first. */
+  fibres: FibreBelief[];
+  balance: WeightBalance;
+  findings: WeighedFinding[];
+  /** Conflicts, such as a label that says viscose where the seller said silk. */
+  conflicts: { between: [string, string]; staff: string; client: string }[];
+  /** Marginal probability of each mechanism that has more than 1 %, most probable first. */
+  mechanisms: { mechanism: MechanismId; probability: number }[];
+  /** 1 − ΔE00 after / ΔE00 before of the affected spot, in per cent, by the best method still allowed. */
+  improvement: Range | null;
+  /** Chance that the best method still allowed makes it worse, 0–1. */
+  worse: number | null;
+  /** Chance that it is beyond economic repair, 0–1. From photos always provisional. */
+  beyondRepair: number | null;
+  /** Years from asOf. */
+  lifeYears: Range | null;
+  methods: { method: MethodId; verdict: Verdict; why: string }[];
+  /** The action with the least expected regret, the runners-up, and who it goes to where it is a referral. */
+  advice: { action: ActionId; why: string; referTo: string | null; losses: { action: ActionId; loss: number }[] };
+  urgency: { level: UrgencyLevel; why: string };
+  /** The one set of first aid, where something is wet or fresh now; else null. */
+  firstAid: string[] | null;
+  nextQuestions: { ask: string; id: string; kind: "question" | "photo" | "bench-test"; why: string }[];
+  /** What only an inspection can settle, in sentences. */
+  onlyInspection: string[];
+  money: { currency: string; clean: Range | null; cutDown: Range | null; replace: Range | null; valueToday: Range | null } | null;
+  why: Partial<Record<"improvement" | "worse" | "beyondRepair" | "lifeYears" | "firstAid" | "money", string>>;
+}
+
+/** What the workshop can set and triage depends on. Stored with every assessment. */
+export interface TriageSettings {
+  /** ISO 4217. */
+  currency: string;
+  /** Prior over fibres by the workshop, or null for the table's. Sums to 1. */
+  priors: Partial<Record<FibreId, number>> | null;
+  channel: "web" | "email" | "telephone";
+  reason: string | null;
+  wetNow: "wet" | "damp" | "no" | "unsure" | null;
+  prices: { cleanPerM2: number; cleanMinimum: number; bindingPerM: number };
+  losses: Partial<Record<string, number>> | null;
+  /** Seed of the interval draws; the same seed gives the same interval. */
+  seed: number;
+}

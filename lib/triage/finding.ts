@@ -1,0 +1,17 @@
+/**
+ * The one currency between the rooms. An answer, a word on a label, a measured colour change, a bench test and a
+ * laboratory report all become findings; triage reads nothing else.
+ */
+export type Strength = "told" | "label-typed" | "photo" | "label-photo" | "bench" | "laboratory";
+
+/** A value a finding may carry: an answer id, several, a number (unit fixed by `what`), or a small record. */
+export type FindingValue = string | number | boolean | readonly string[] | Readonly<Record<string, string | number | boolean | null>>;
+
+export interface Finding {
+  /** The kind of evidence: a row of the evidence table, e.g. `shine`, `label`, `price-per-m2`, `liquid`. */
+  readonly what: string;
+  readonly value: FindingValue;
+  readonly strength: Strength;
+  /** Who or what it came from: `client`, `staff`, `photo:<id>`, `bench:<id>`, `laboratory:<name>`. */
+  readonly from: string;
+}
