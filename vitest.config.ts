@@ -6,6 +6,7 @@ export default defineConfig({
   test: {
     include: ["tests/unit/**/*.test.ts", "tests/unit/**/*.test.tsx", "tests/reference/**/*.test.ts", "tests/store/**/*.test.ts", "tests/faults/**/*.test.ts"],
     environment: "node",
+    setupFiles: ["tests/setup.ts"],
     testTimeout: 30_000,
     hookTimeout: 120_000,
     maxWorkers: 2,

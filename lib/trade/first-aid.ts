@@ -24,10 +24,9 @@ export const FIRST_AID: FirstAid = {
   steps: [
     "Keep people, children and pets off it.",
     "Lay a plain white cloth on the wet place and press straight down. Do not rub. Change to a dry part of the cloth and press again until it comes up dry.",
-    "Put nothing on it: no cleaner, no soap, no salt, no vinegar, and no more water.",
-    "Give it air from an open window or a fan. No heat: no hairdryer, no iron, no radiator, and turn the underfloor heating off.",
+    "Put nothing on it: no cleaner, no soap, no powder, and no more water.",
+    "Give it air: open a window. No heat: no hairdryer, no iron, no radiator, and turn the underfloor heating off.",
     "Leave a soaked rug lying where it is. It is heavy, and lifting or dragging can tear it.",
-    "If it lies dry enough to reach, slide something clean and waterproof between the wet place and a wooden floor.",
     "Take one photo in daylight before and after you blot.",
   ],
   dangers: [

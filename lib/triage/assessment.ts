@@ -1,4 +1,8 @@
+import type { MethodId, Verdict } from "../trade/care";
+import type { MechanismId } from "../trade/damage";
 import type { FibreId } from "../trade/fibres";
+import type { ActionId } from "../trade/losses";
+import type { UrgencyLevel } from "../trade/urgency";
 import type { FindingValue, Strength } from "./finding";
 
 /** A range of a quantity: 10th, 50th and 90th percentile. */
@@ -31,15 +35,7 @@ export interface WeighedFinding {
 /** How the weights add up: prior + findings + damping = total, exactly. All in decibans, leading fibre against rival. */
 export interface WeightBalance { leading: FibreId; rival: FibreId; prior: number; findings: number; damping: number; total: number }
 
-export type MechanismId =
-  | "browning-cleaning" | "browning-use" | "water-mark" | "pile-distortion" | "bleaching" | "dye-bleed"
-  | "urine-fresh" | "urine-old" | "food-fresh" | "food-old" | "matting" | "fading" | "insects" | "mould" | "backing-failure" | "shrinkage" | "soil-only";
-export type MethodId = "dusting" | "immersion-wash" | "wet-hand-clean" | "low-moisture" | "solvent-dry" | "at-home";
-export type Verdict = "ruled-out" | "needs-testing-first" | "suitable";
-export type ActionId =
-  | "leave-alone" | "routine-clean" | "first-aid" | "ask-for-more" | "inspect-and-test" | "quote-with-limits"
-  | "advise-cut-down" | "advise-claim-or-replacement" | "refer" | "not-our-work";
-export type UrgencyLevel = "hours" | "two-days" | "a-week" | "can-wait";
+export type { MechanismId, MethodId, Verdict, ActionId, UrgencyLevel };
 
 /** Where something is null, `why[field]` says so in a sentence. */
 export interface Assessment {
@@ -86,6 +82,8 @@ export interface TriageSettings {
   wetNow: "wet" | "damp" | "no" | "unsure" | null;
   prices: { cleanPerM2: number; cleanMinimum: number; bindingPerM: number };
   losses: Partial<Record<string, number>> | null;
+  /** The workshop's emergency number, said with first aid; absent: "your emergency number". */
+  emergencyNumber?: string;
   /** Seed of the interval draws; the same seed gives the same interval. */
   seed: number;
 }

@@ -1,8 +1,10 @@
+import type { EvidenceStrength } from "../trade/evidence-caps";
+
 /**
  * The one currency between the rooms. An answer, a word on a label, a measured colour change, a bench test and a
  * laboratory report all become findings; triage reads nothing else.
  */
-export type Strength = "told" | "label-typed" | "photo" | "label-photo" | "bench" | "laboratory";
+export type Strength = EvidenceStrength;
 
 /** A value a finding may carry: an answer id, several, a number (unit fixed by `what`), or a small record. */
 export type FindingValue = string | number | boolean | readonly string[] | Readonly<Record<string, string | number | boolean | null>>;

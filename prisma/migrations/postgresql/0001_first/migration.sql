@@ -254,6 +254,11 @@ CREATE TABLE "Draft" (
     "id" TEXT NOT NULL,
     "enquiryId" TEXT NOT NULL,
     "number" INTEGER NOT NULL DEFAULT 1,
+    "approvedNumber" INTEGER,
+    "waitingNumber" INTEGER,
+    "waitingKind" "LetterKind",
+    "waitingById" TEXT,
+    "waitingSince" TIMESTAMP(3),
 
     CONSTRAINT "Draft_pkey" PRIMARY KEY ("id")
 );
@@ -478,6 +483,9 @@ ALTER TABLE "Assessment" ADD CONSTRAINT "Assessment_rugId_fkey" FOREIGN KEY ("ru
 
 -- AddForeignKey
 ALTER TABLE "Draft" ADD CONSTRAINT "Draft_enquiryId_fkey" FOREIGN KEY ("enquiryId") REFERENCES "Enquiry"("id") ON DELETE CASCADE ON UPDATE CASCADE;
+
+-- AddForeignKey
+ALTER TABLE "Draft" ADD CONSTRAINT "Draft_waitingById_fkey" FOREIGN KEY ("waitingById") REFERENCES "Staff"("id") ON DELETE SET NULL ON UPDATE CASCADE;
 
 -- AddForeignKey
 ALTER TABLE "Revision" ADD CONSTRAINT "Revision_draftId_fkey" FOREIGN KEY ("draftId") REFERENCES "Draft"("id") ON DELETE CASCADE ON UPDATE CASCADE;

@@ -215,7 +215,13 @@ CREATE TABLE "Draft" (
     "id" TEXT NOT NULL PRIMARY KEY,
     "enquiryId" TEXT NOT NULL,
     "number" INTEGER NOT NULL DEFAULT 1,
-    CONSTRAINT "Draft_enquiryId_fkey" FOREIGN KEY ("enquiryId") REFERENCES "Enquiry" ("id") ON DELETE CASCADE ON UPDATE CASCADE
+    "approvedNumber" INTEGER,
+    "waitingNumber" INTEGER,
+    "waitingKind" TEXT,
+    "waitingById" TEXT,
+    "waitingSince" DATETIME,
+    CONSTRAINT "Draft_enquiryId_fkey" FOREIGN KEY ("enquiryId") REFERENCES "Enquiry" ("id") ON DELETE CASCADE ON UPDATE CASCADE,
+    CONSTRAINT "Draft_waitingById_fkey" FOREIGN KEY ("waitingById") REFERENCES "Staff" ("id") ON DELETE SET NULL ON UPDATE CASCADE
 );
 
 -- CreateTable

@@ -1,0 +1,16 @@
+import type { QuestionId } from "@/lib/trade/questions";
+import { Choice } from "@/lib/ui/choice";
+import { pictureOf } from "@/lib/ui/pictures";
+import { wordingOf } from "@/lib/ui/wording";
+import type { StepProps } from "./step-props";
+
+/** A question of the table with its answers as cards. */
+export function ChoiceFields({ question, answers }: StepProps & { question: QuestionId }) {
+  const { kind, ask, hint, options } = wordingOf(question, answers);
+  return (
+    <Choice
+      name="answer" kind={kind} legend={<h1>{ask}</h1>} hint={hint}
+      options={options.map((o) => ({ ...o, picture: pictureOf(question, o.id) }))}
+    />
+  );
+}

@@ -1,0 +1,60 @@
+"use server";
+import { redirect } from "next/navigation";
+import { forgetIntake, intakeCaller, intakeCallerOrOpen, rememberClient } from "@/app/_server/caller";
+import { consentSchema } from "@/lib/enquiry/consent";
+import type { Refusal } from "@/lib/enquiry/caller";
+import { submissionSchema } from "@/lib/enquiry/questionnaire";
+import { readIntake } from "@/lib/enquiry/read-intake";
+import { removePhoto } from "@/lib/enquiry/remove-photo";
+import { saveIntake } from "@/lib/enquiry/save-intake";
+import { emptyValues, parseStep, valuesFromForm } from "@/lib/enquiry/step-forms";
+import { isFormStep } from "@/lib/enquiry/step-schemas";
+import { nextStep } from "@/lib/enquiry/steps";
+import { submitEnquiry } from "@/lib/enquiry/submit-enquiry";
+import { notTaken, type FormState } from "@/lib/ui/form-state";
+
+const NO_SUCH_PAGE = "We do not know this page any more. Please go back and try again.";
+
+/** Keeps the answers of one page and leads on. */
+export async function saveStep(previous: FormState, form: FormData): Promise<FormState> {
+  const step = String(form.get("step"));
+  if (!isFormStep(step)) return notTaken(previous, { form: NO_SUCH_PAGE }, {});
+  const values = valuesFromForm(step, form);
+  const parsed = parseStep(step, form.has("skip") ? emptyValues(step) : values);
+  if (!parsed.ok) return notTaken(previous, parsed.errors, values);
+  const caller = await intakeCallerOrOpen();
+  if (!caller.ok) return notTaken(previous, { form: caller.say }, values);
+  const saved = await saveIntake(caller.value, parsed.patch, parsed.cleared);
+  if (!saved.ok) return notTaken(previous, { form: saved.say }, values);
+  redirect(`/ask/${nextStep(step, saved.value.answers)}`);
+}
+
+/** Takes one photo out again. */
+export async function takePhotoAway(photoId: string): Promise<{ ok: true } | Refusal> {
+  const caller = await intakeCaller();
+  if (!caller) return { ok: false, code: "expired", say: "We no longer have this enquiry on this device. Please begin again." };
+  const removed = await removePhoto(caller, String(photoId));
+  return removed.ok ? { ok: true } : removed;
+}
+
+/** Sends the enquiry. Without a name and a way back it leads to the page that asks for them. */
+export async function sendEnquiry(previous: FormState, form: FormData): Promise<FormState> {
+  const consent = consentSchema.safeParse({ consent: form.get("consent") });
+  if (!consent.success) return notTaken(previous, { consent: consent.error.issues[0]?.message ?? "" }, {});
+  const caller = await intakeCaller();
+  const intake = caller ? await readIntake(caller) : null;
+  if (!caller || !intake?.ok) redirect("/ask");
+  const { name, email, telephone } = intake.value.answers.contact ?? {};
+  const submission = submissionSchema.safeParse({ contact: { name, ...(email ? { email } : {}), ...(telephone ? { telephone } : {}) }, consent: true });
+  if (!submission.success || !(email || telephone)) redirect("/ask/contact");
+  const sent = await submitEnquiry(caller, submission.data, new Date());
+  if (!sent.ok) return notTaken(previous, { form: sent.say }, { consent: "yes" });
+  await rememberClient(sent.value.clientToken);
+  redirect("/ask/sent");
+}
+
+/** Clears the device for an enquiry about another rug. */
+export async function askAboutAnother(): Promise<void> {
+  await forgetIntake();
+  redirect("/ask/wet-now");
+}

@@ -1,0 +1,15 @@
+import Link from "next/link";
+import { notFound } from "next/navigation";
+import type { Refusal } from "@/lib/enquiry/caller";
+
+/** A page that may not be shown to this person: says why. What is not there is not found. */
+export function Refused({ refusal }: { refusal: Refusal }) {
+  if (refusal.code === "not-found") notFound();
+  return (
+    <>
+      <h1>Not for you</h1>
+      <p>{refusal.say}</p>
+      <p><Link href="/desk">Back to this morning</Link></p>
+    </>
+  );
+}

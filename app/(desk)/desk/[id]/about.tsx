@@ -1,0 +1,60 @@
+import Link from "next/link";
+import type { EnquiryView } from "@/lib/enquiry/views";
+import { DeskSheet } from "@/lib/ui/desk-sheet";
+import { sentenceCase } from "@/lib/ui/figures";
+import { dayAndClock, type Place } from "@/lib/ui/time";
+import { ToldList } from "@/lib/ui/told-list";
+import { toldOfEnquiry } from "@/lib/ui/told";
+import css from "./enquiry.module.css";
+
+/** Who wrote, who else is in the matter, and what they wrote before. */
+export function Client({ view }: { view: EnquiryView }) {
+  const { client, parties } = view;
+  return (
+    <section className={css.block}>
+      <h2>Who wrote</h2>
+      <p className={css.who}>
+        <b><bdi>{client.name}</bdi></b>{client.isTrade && ", cleans rugs"}<br />
+        {client.email ? <a href={`mailto:${client.email}`}>{client.email}</a> : "no e-mail address"}
+        {client.telephone && <> · <a href={`tel:${client.telephone.replace(/[^\d+]/g, "")}`}>{client.telephone}</a></>}
+      </p>
+      {parties.map((p) => <p key={`${p.kind}-${p.name}`} className={css.who}>{PARTIES[p.kind] ?? p.kind}: <bdi>{p.name}</bdi>{p.reference && `, ${p.reference}`}</p>)}
+      <ToldList told={toldOfEnquiry(view.answers)} none="Nothing was answered about the enquiry as a whole." />
+      {client.earlier.length > 0 && (
+        <>
+          <h3 className={css.sub}>Earlier enquiries</h3>
+          <ul className={css.plain}>{client.earlier.map((e) => <li key={e.id}><Link href={`/desk/${e.id}`}><bdi>{e.title}</bdi></Link> <small className="num">{e.reference}</small></li>)}</ul>
+        </>
+      )}
+    </section>
+  );
+}
+const PARTIES: Readonly<Record<string, string>> = { "trade-customer": "The cleaner's customer", insurer: "Insurer", seller: "Seller" };
+
+/** Every letter so far, folded: its subject, where it stands, and its words. */
+export function Letters({ view, now, place }: { view: EnquiryView; now: string; place: Place }) {
+  if (view.letters.length === 0) return null;
+  return (
+    <section className={css.block}>
+      <h2>Letters</h2>
+      {view.letters.map((l) => (
+        <details key={l.id} className={css.letter}>
+          <summary><span dir="auto">{l.subject}</span> <small>{sentenceCase(dayAndClock(l.sentAt ?? l.createdAt, now, place))}. {l.says}</small></summary>
+          <DeskSheet to={<bdi>{l.to}</bdi>} subject={l.subject} text={l.text} label={l.subject} foot={<a href={`/desk/letters/${l.id}/eml`} download>Read as .eml</a>} />
+        </details>
+      ))}
+    </section>
+  );
+}
+
+/** Who did what, newest first. */
+export function History({ history, now, place }: { history: EnquiryView["history"]; now: string; place: Place }) {
+  return (
+    <section className={css.block}>
+      <h2>What was done</h2>
+      <ol className={css.history}>
+        {history.map((h, i) => <li key={i}><time dateTime={h.at} className="small num">{dayAndClock(h.at, now, place)}</time><span><bdi>{h.who}</bdi> {h.what}</span></li>)}
+      </ol>
+    </section>
+  );
+}

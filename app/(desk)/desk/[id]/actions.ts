@@ -1,0 +1,46 @@
+"use server";
+import * as z from "zod/mini";
+import { asStaff } from "@/app/(desk)/_server/as-staff";
+import { approveReply, type Approved } from "@/lib/enquiry/approve-reply";
+import { askClient } from "@/lib/enquiry/ask-client";
+import type { Result } from "@/lib/enquiry/caller";
+import { moveEnquiry } from "@/lib/enquiry/move-enquiry";
+import { letterSchema, saveDraft } from "@/lib/enquiry/save-draft";
+import { secondReply } from "@/lib/enquiry/second-reply";
+import { STATES } from "@/lib/enquiry/states";
+import { takeBackLetter } from "@/lib/enquiry/take-back";
+import type { EnquiryStateId } from "@/lib/enquiry/views";
+
+const { subject, text } = letterSchema.shape;
+const id = z.string().check(z.minLength(1), z.maxLength(64));
+const number = z.int().check(z.minimum(1));
+const states = STATES as [EnquiryStateId, ...EnquiryStateId[]];
+
+const draftSchema = z.strictObject({ enquiryId: id, from: number, subject, text });
+export async function save(input: z.infer<typeof draftSchema>): Promise<Result<{ number: number }>> {
+  return asStaff(draftSchema, input, (caller, value) => saveDraft(caller, value));
+}
+
+const approveSchema = z.strictObject({ enquiryId: id, number });
+export async function approve(input: z.infer<typeof approveSchema>): Promise<Result<Approved>> {
+  return asStaff(approveSchema, input, (caller, value) => approveReply(caller, value, new Date()));
+}
+
+const enquirySchema = z.strictObject({ enquiryId: id });
+export async function second(input: z.infer<typeof enquirySchema>): Promise<Result<{ letterId: string }>> {
+  return asStaff(enquirySchema, input, (caller, value) => secondReply(caller, value, new Date()));
+}
+
+const askSchema = z.strictObject({ enquiryId: id, subject, text });
+export async function ask(input: z.infer<typeof askSchema>): Promise<Result<Approved>> {
+  return asStaff(askSchema, input, (caller, value) => askClient(caller, value, new Date()));
+}
+
+export async function takeBack(letterId: string): Promise<Result<null>> {
+  return asStaff(id, letterId, (caller, value) => takeBackLetter(caller, value, new Date()));
+}
+
+const moveSchema = z.strictObject({ enquiryId: id, from: z.enum(states), to: z.enum(states) });
+export async function move(input: z.infer<typeof moveSchema>): Promise<Result<null>> {
+  return asStaff(moveSchema, input, (caller, value) => moveEnquiry(caller, value, new Date()));
+}

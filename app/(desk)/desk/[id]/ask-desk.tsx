@@ -1,0 +1,36 @@
+"use client";
+import { useEffect, useRef, useState, useTransition, type ReactNode } from "react";
+import { reach } from "@/app/(desk)/_parts/reach";
+import { readingOf } from "@/lib/reply/reading";
+import { WritingSheet } from "@/lib/ui/desk-sheet";
+import { ask } from "./actions";
+import { WAITS } from "./reply-desk";
+import css from "./letter-desk.module.css";
+
+/** A question to the client on a sheet of its own. The reply stays where it was, untouched. */
+export function AskDesk({ enquiryId, begin, to, done, back, tell }: {
+  enquiryId: string; begin: { subject: string; text: string }; to: ReactNode;
+  done: (say: string) => void; back: () => void; tell: (say: string, focus?: boolean) => void;
+}) {
+  const [subject, setSubject] = useState(begin.subject);
+  const [text, setText] = useState(begin.text);
+  const [isSending, start] = useTransition();
+  const head = useRef<HTMLHeadingElement>(null);
+  useEffect(() => head.current?.focus(), []);
+  const send = () => start(async () => {
+    const result = await reach(() => ask({ enquiryId, subject, text }));
+    if (!result.ok) return tell(result.say, true);
+    done(result.value.waitsForSecond ? WAITS : "Approved. It is their turn now.");
+  });
+  return (
+    <>
+      <h3 ref={head} tabIndex={-1} className={css.heading}>Ask for more</h3>
+      <WritingSheet to={to} label="question" subject={subject} text={text} onSubject={setSubject} onText={setText} describedBy="question-state" />
+      <p id="question-state" className={`small num ${css.state}`}>{readingOf(text).words} words. No judgement in it, only questions.</p>
+      <div className={`${css.bar} no-print`}>
+        <button type="button" className="button" onClick={send} disabled={isSending}>{isSending ? "One moment" : "Send the question"}</button>
+        <button type="button" className="button quiet" onClick={back} disabled={isSending}>Back to the reply</button>
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,89 @@
+import Link from "next/link";
+import { STATE_NAMES } from "@/lib/enquiry/states";
+import type { EnquiryView } from "@/lib/enquiry/views";
+import { questionLetter } from "@/lib/ui/question-letter";
+import { RugEvidence } from "@/lib/ui/rug-evidence";
+import { Strip } from "@/lib/ui/strip";
+import { clock, waitingInWords, type Place } from "@/lib/ui/time";
+import { Client, History, Letters } from "./about";
+import css from "./enquiry.module.css";
+import { LetterDesk } from "./letter-desk";
+import { Move } from "./move";
+
+export interface EnquiryProps {
+  view: EnquiryView;
+  now: string;
+  place: Place;
+  workshop: { name: string; signature: string };
+  mailConfigured: boolean;
+}
+
+/** One enquiry: evidence and letter side by side at the desk, one below the other on a phone. */
+export function Enquiry({ view, now, place, workshop, mailConfigured }: EnquiryProps) {
+  const several = view.rugs.length > 1;
+  const first = view.rugs[0];
+  return (
+    <>
+      <Head view={view} now={now} />
+      {!several && first && (
+        <div className={css.strip}>
+          <div className={css.wide}><Strip colours={first.colours} cells={130} thickness={22} /></div>
+          <div className={css.narrow}><Strip colours={first.colours} cells={40} thickness={18} /></div>
+        </div>
+      )}
+      <div className={css.two}>
+        <div className={css.evidence}>
+          <h1 className={css.title}><bdi>{view.title}</bdi></h1>
+          <p className={css.sentence} dir="auto">{view.sentence}</p>
+          <p className={css.why}>{view.urgencyWhy}</p>
+          <a className={`${css.jump} no-print`} href="#letter">To the letter</a>
+          {view.rugs.map((rug) => <RugEvidence key={rug.id} rug={rug} locale={place.locale} isOneOfSeveral={several} />)}
+          <Client view={view} />
+          <Letters view={view} now={now} place={place} />
+          <Move enquiryId={view.id} from={view.state} to={view.may.moveTo} />
+          <History history={view.history} now={now} place={place} />
+        </div>
+        <LetterDesk view={view} question={questionOf({ view, workshop })} to={<To client={view.client} />} mailNote={noteOf(view, mailConfigured)} held={heldWords(view, place, mailConfigured)} />
+      </div>
+    </>
+  );
+}
+
+function Head({ view, now }: { view: EnquiryView; now: string }) {
+  const { at, of, nextId } = view.place;
+  return (
+    <div className={css.top}>
+      <span className="small">
+        <Link href="/desk">This morning</Link>{of > 0 && at > 0 && <span className="num"> · {at} of {of}</span>}{nextId && <> · <Link href={`/desk/${nextId}`}>Next</Link></>}
+      </span>
+      <span className="small num">{view.reference} · <time dateTime={view.submittedAt}>{waitingInWords(view.submittedAt, now).spoken}</time> · {STATE_NAMES[view.state]} · {CHANNELS[view.channel]}</span>
+    </div>
+  );
+}
+const CHANNELS = { web: "by the web form", email: "by e-mail", telephone: "by telephone" } as const;
+
+function To({ client }: { client: EnquiryView["client"] }) {
+  return <><bdi>{client.name}</bdi>{client.email ? <>, <bdi>{client.email}</bdi></> : ", who left no e-mail address"}</>;
+}
+
+/** "Ask for more" begins with the questions of every rug, each once, most helpful first. */
+function questionOf({ view, workshop }: { view: EnquiryView; workshop: EnquiryProps["workshop"] }) {
+  const all = view.rugs.flatMap((r) => r.assessment?.nextQuestions ?? []);
+  const questions = all.filter((q, i) => all.findIndex((o) => o.id === q.id) === i);
+  return questionLetter({ reference: view.reference, name: view.client.name, questions, signature: workshop.signature, workshop: workshop.name });
+}
+
+/** What becomes of a letter once it is approved. */
+function noteOf(view: EnquiryView, mailConfigured: boolean): string {
+  if (!view.client.email) return "There is no e-mail address: an approved letter waits here, to be read out or printed.";
+  if (!mailConfigured) return "No mail server is set up: approved letters wait here, not sent, and can be read as .eml.";
+  const { holdMinutes: m } = view;
+  if (m === 0) return "It leaves as soon as it is approved.";
+  return `Held ${m === 1 ? "one minute" : m === 2 ? "two minutes" : `${m} minutes`} before it leaves; until then it can be taken back.`;
+}
+
+/** What becomes of a held letter and when, in the workshop's time. */
+function heldWords(view: EnquiryView, place: Place, mailConfigured: boolean): Record<string, string> {
+  const leaves = mailConfigured && view.client.email;
+  return Object.fromEntries(view.letters.filter((l) => l.state === "held").map((l) => [l.id, `${leaves ? "Leaves at" : "Waits here from"} ${clock(l.notBefore, place)}.`]));
+}

@@ -1,0 +1,43 @@
+"use client";
+import { useRouter } from "next/navigation";
+import { useTransition, type ReactNode } from "react";
+import { reach } from "@/app/(desk)/_parts/reach";
+import type { EnquiryView, LetterView } from "@/lib/enquiry/views";
+import { DeskSheet } from "@/lib/ui/desk-sheet";
+import { takeBack } from "./actions";
+import css from "./letter-desk.module.css";
+import { useOnceAt } from "./reply-desk";
+
+/** The newest letter of ours where nothing is being written: held, sent, or not sent and why. */
+export function Gone({ view, to, held, children, tell }: {
+  view: EnquiryView; to: ReactNode; held: Readonly<Record<string, string>>; children: ReactNode; tell: (say: string, focus?: boolean) => void;
+}) {
+  const letter = newestOfOurs(view.letters);
+  const router = useRouter();
+  const [isBusy, start] = useTransition();
+  useOnceAt(letter?.state === "held" ? letter.notBefore : null, router.refresh);
+  const run = (call: () => ReturnType<typeof takeBack>, say: string) => start(async () => {
+    const result = await reach(call);
+    tell(result.ok ? say : result.say, true);
+    router.refresh();
+  });
+  if (!letter) return <div className={css.empty}><p>No letter is being written.</p><div className={css.bar}>{children}</div></div>;
+  return (
+    <>
+      <DeskSheet to={to} subject={letter.subject} text={letter.text} label={letter.kind === "question" ? "Question" : "Reply"} foot={<Foot letter={letter} when={held[letter.id]} />} />
+      <div className={`${css.bar} no-print`}>
+        {letter.canTakeBack && <button type="button" className="button quiet" disabled={isBusy} onClick={() => run(() => takeBack(letter.id), "Taken back. It has not left, and can be changed.")}>Take it back</button>}
+        {children}
+        <a href={`/desk/letters/${letter.id}/eml`} download>Read as .eml</a>
+      </div>
+    </>
+  );
+}
+
+/** The newest letter a person wrote that was not taken back. */
+const newestOfOurs = (letters: LetterView[]): LetterView | undefined =>
+  letters.filter((l) => l.kind !== "acknowledgement" && l.state !== "taken_back").sort((a, b) => Date.parse(b.createdAt) - Date.parse(a.createdAt))[0];
+
+function Foot({ letter, when }: { letter: LetterView; when: string | undefined }) {
+  return <><b>{letter.says}</b>{when && <> {when}</>}{letter.approvedBy && <small> Approved by <bdi>{letter.approvedBy}</bdi>.</small>}</>;
+}

@@ -1,0 +1,63 @@
+"use client";
+import { useRouter } from "next/navigation";
+import { useCallback, useRef, useState, type ReactNode } from "react";
+import type { EnquiryView } from "@/lib/enquiry/views";
+import { AskDesk } from "./ask-desk";
+import css from "./letter-desk.module.css";
+import { Gone } from "./gone";
+import { ReplyDesk } from "./reply-desk";
+import { SecondDesk } from "./second-desk";
+
+/**
+ * The letter beside the evidence. One of: a reply being written, a question being written, a trainee's letter waiting
+ * for a second person, or the last letter that left. What came of an action is said in one place that stays.
+ */
+export function LetterDesk({ view, question, to, mailNote, held }: {
+  view: EnquiryView;
+  /** What "Ask for more" begins with. */
+  question: { subject: string; text: string };
+  to: ReactNode;
+  /** Why an approved letter would not leave by itself, or how long it is held. */
+  mailNote: string;
+  /** Instants in the workshop's words, by letter id. */
+  held: Readonly<Record<string, string>>;
+}) {
+  const [asking, setAsking] = useState(false);
+  const [said, setSaid] = useState("");
+  const status = useRef<HTMLParagraphElement>(null);
+  const router = useRouter();
+  const tell = useCallback((say: string, focus = false) => {
+    setSaid(say);
+    if (focus) status.current?.focus();
+  }, []);
+  const asked = (say: string) => {
+    setAsking(false);
+    tell(say, true);
+    router.refresh();
+  };
+  const askButton = view.may.ask && <button type="button" className="button quiet" onClick={() => { setAsking(true); tell(""); }}>Ask for more</button>;
+  return (
+    <section id="letter" className={css.desk} aria-label="The letter">
+      <h2 className="unseen">The letter</h2>
+      <div hidden={asking}>
+        <Sheet view={view} to={to} held={held} tell={tell}>{askButton}</Sheet>
+      </div>
+      {asking && <AskDesk enquiryId={view.id} begin={question} to={to} done={asked} back={() => setAsking(false)} tell={tell} />}
+      <p ref={status} role="status" tabIndex={-1} className={css.said}>{said}</p>
+      <p className={`small ${css.note}`}>{mailNote}</p>
+    </section>
+  );
+}
+
+/** The sheet that belongs on the desk as the enquiry stands. */
+function Sheet({ view, to, held, tell, children }: {
+  view: EnquiryView; to: ReactNode; held: Readonly<Record<string, string>>; tell: (say: string, focus?: boolean) => void; children: ReactNode;
+}) {
+  const [changing, setChanging] = useState<number | null>(null);
+  const { draft, waitsForSecond } = view;
+  if (!draft) return <Gone view={view} to={to} held={held} tell={tell}>{children}</Gone>;
+  if (waitsForSecond && changing !== draft.number) {
+    return <SecondDesk view={view} by={waitsForSecond.by} draft={draft} to={to} change={() => setChanging(draft.number)} tell={tell} />;
+  }
+  return <ReplyDesk view={view} draft={draft} to={to} tell={tell}>{children}</ReplyDesk>;
+}

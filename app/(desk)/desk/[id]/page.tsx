@@ -1,0 +1,25 @@
+import { staffCallerOrRedirect } from "@/app/_server/caller";
+import { readEnquiry } from "@/lib/enquiry/read-enquiry";
+import { mailConfigured } from "@/lib/mail/outbox";
+import { readSettings } from "@/lib/workshop/settings";
+import { Refused } from "../../_parts/refused";
+import { Enquiry } from "./enquiry";
+
+// The title is the enquiry's own and stands in the page, so that it is read once.
+export const metadata = { title: null };
+
+interface Props { params: Promise<{ id: string }> }
+
+export default async function Page({ params }: Props) {
+  const caller = await staffCallerOrRedirect();
+  const { id } = await params;
+  const now = new Date();
+  const [enquiry, settings] = await Promise.all([readEnquiry(caller, id, now), readSettings()]);
+  if (!enquiry.ok) return <Refused refusal={enquiry} />;
+  return (
+    <>
+      <title>{`${enquiry.value.title} · ${enquiry.value.reference}`}</title>
+      <Enquiry key={id} view={enquiry.value} now={now.toISOString()} place={settings} workshop={settings} mailConfigured={mailConfigured()} />
+    </>
+  );
+}

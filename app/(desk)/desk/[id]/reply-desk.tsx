@@ -1,0 +1,93 @@
+"use client";
+import { useRouter } from "next/navigation";
+import { useEffect, useState, useTransition, type ReactNode } from "react";
+import { reach } from "@/app/(desk)/_parts/reach";
+import type { EnquiryView } from "@/lib/enquiry/views";
+import { readingOf } from "@/lib/reply/reading";
+import { DeskSheet, WritingSheet } from "@/lib/ui/desk-sheet";
+import { approve } from "./actions";
+import css from "./letter-desk.module.css";
+import { useDraft } from "./use-draft";
+
+export const WAITS = "Approved. It waits for a second person to read it before it leaves.";
+
+/** The reply on its sheet: written, kept, approved. `tell` says what came of it and takes the focus where the person has to be told. */
+export function ReplyDesk({ view, draft, to, children, tell }: {
+  view: EnquiryView; draft: NonNullable<EnquiryView["draft"]>; to: ReactNode; children: ReactNode; tell: (say: string, focus?: boolean) => void;
+}) {
+  const { words, write, keep, take, isDirty, theirs } = useDraft(view.id, draft);
+  const [isSending, start] = useTransition();
+  const router = useRouter();
+  useWarnBeforeLeaving(isDirty);
+
+  const onLeave = async () => {
+    if (!isDirty) return;
+    const kept = await keep();
+    if ("number" in kept) tell("Kept.");
+    else refused(kept);
+  };
+  const refused = ({ say, isConflict }: { say: string; isConflict: boolean }) => {
+    tell(say, true);
+    if (isConflict) router.refresh();
+  };
+  const send = () => start(async () => {
+    const kept = await keep();
+    if (!("number" in kept)) return refused(kept);
+    const result = await reach(() => approve({ enquiryId: view.id, number: kept.number }));
+    if (!result.ok) return refused({ say: result.say, isConflict: result.code === "changed-meanwhile" });
+    tell(result.value.waitsForSecond ? WAITS : "Approved.", true);
+    router.refresh();
+  });
+
+  const { words: count, grade } = readingOf(words.text);
+  return (
+    <>
+      {theirs && <Theirs theirs={theirs} to={to} mine={() => take(theirs)} take={() => { take(theirs); write(theirs); }} />}
+      <WritingSheet to={to} label="reply" subject={words.subject} text={words.text} describedBy="reply-state" readOnly={!view.may.edit}
+        onSubject={(subject) => write({ ...words, subject })} onText={(text) => write({ ...words, text })} onLeave={onLeave} />
+      <p id="reply-state" className={`small num ${css.state}`}>
+        {count} words, reading grade {Math.round(grade)}. {isDirty ? "Not kept yet." : `Version ${draft.number}, by ${draft.by}.`}
+      </p>
+      <div className={`${css.bar} no-print`}>
+        {view.may.approve && <button type="button" className="button" onClick={send} disabled={isSending || theirs !== null}>{isSending ? "One moment" : "Approve and send"}</button>}
+        {children}
+      </div>
+    </>
+  );
+}
+
+/** Somebody else kept another version while this one was being written: both are shown, nothing is lost, the person chooses. */
+function Theirs({ theirs, to, mine, take }: { theirs: NonNullable<EnquiryView["draft"]>; to: ReactNode; mine: () => void; take: () => void }) {
+  return (
+    <div className={css.theirs} role="group" aria-label="Another version">
+      <p><b>{theirs.by} kept another version while you were writing.</b> Yours is below, as you left it.</p>
+      <details><summary>Read the other version</summary><DeskSheet to={to} subject={theirs.subject} text={theirs.text} label="The other version" /></details>
+      <div className={css.bar}>
+        <button type="button" className="button quiet" onClick={mine}>Go on with mine</button>
+        <button type="button" className="button quiet" onClick={take}>Take the other</button>
+      </div>
+    </div>
+  );
+}
+
+/** The browser's own question before a page with unkept words is closed. */
+function useWarnBeforeLeaving(isDirty: boolean) {
+  useEffect(() => {
+    if (!isDirty) return;
+    const warn = (e: BeforeUnloadEvent) => e.preventDefault();
+    window.addEventListener("beforeunload", warn);
+    return () => window.removeEventListener("beforeunload", warn);
+  }, [isDirty]);
+}
+
+/** Fires `then` once when an instant has passed; never when it already had. */
+export function useOnceAt(instant: string | null, then: () => void) {
+  const [served, setServed] = useState<string | null>(null);
+  useEffect(() => {
+    if (!instant || served === instant) return;
+    const ms = Date.parse(instant) - Date.now();
+    if (ms <= 0) return;
+    const timer = setTimeout(() => { setServed(instant); then(); }, Math.min(ms, 2 ** 31 - 1));
+    return () => clearTimeout(timer);
+  }, [instant, served, then]);
+}

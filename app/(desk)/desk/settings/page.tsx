@@ -1,0 +1,23 @@
+import { staffCallerOrRedirect } from "@/app/_server/caller";
+import { forbids } from "@/lib/staff/deeds";
+import { readSettings } from "@/lib/workshop/settings";
+import { Refused } from "../../_parts/refused";
+import css from "../page.module.css";
+import { valuesOf } from "./schema";
+import { SettingsForm } from "./settings-form";
+
+const TITLE = "Settings";
+// The title stands in the form, because it begins with "Error:" after a failed attempt.
+export const metadata = { title: null };
+
+export default async function Page() {
+  const caller = await staffCallerOrRedirect();
+  const no = forbids(caller, "change-settings");
+  if (no) return <Refused refusal={no} />;
+  return (
+    <div className={css.narrow}>
+      <h1>{TITLE}</h1>
+      <SettingsForm title={TITLE} values={valuesOf(await readSettings())} />
+    </div>
+  );
+}

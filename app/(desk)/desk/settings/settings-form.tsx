@@ -1,0 +1,50 @@
+"use client";
+import { CURRENCIES } from "@/lib/trade/questions";
+import type { FormValues } from "@/lib/enquiry/step-schemas";
+import { CheckedForm } from "@/lib/ui/checked-form";
+import { SelectField, TextArea, TextField } from "@/lib/ui/field";
+import css from "../page.module.css";
+import { keepSettings } from "./actions";
+import { settingsFormSchema } from "./schema";
+
+const JURISDICTIONS = [
+  { id: "EU", label: "European Union" }, { id: "IE", label: "Ireland" }, { id: "UK", label: "United Kingdom" }, { id: "US", label: "United States" }, { id: "other", label: "Somewhere else" },
+];
+const UNITS = [{ id: "m2", label: "square metres" }, { id: "sqft", label: "square feet" }];
+
+export function SettingsForm({ title, values }: { title: string; values: FormValues }) {
+  return (
+    <CheckedForm schema={settingsFormSchema} action={keepSettings} values={values} title={title}>
+      <fieldset className={css.group}>
+        <legend>The workshop</legend>
+        <TextField name="name" label="Name" />
+        <div className={css.pair}><TextField name="town" label="Town" /><TextField name="address" label="Address" /></div>
+        <div className={css.pair}><TextField name="email" type="email" label="E-mail address" hint="Letters go out in this name and answers come back to it." /><TextField name="telephone" type="tel" label="Telephone" /></div>
+        <div className={css.pair}><TextField name="hours" label="Hours" hint="As you would say them, such as “Monday to Friday, 9 to 17”." /><TextField name="emergencyNumber" label="Emergency number" hint="Told where somebody is hurt." /></div>
+      </fieldset>
+      <fieldset className={css.group}>
+        <legend>Letters</legend>
+        <TextArea name="signature" label="Signature" hint="Stands under every letter." rows={4} />
+        <div className={css.pair}><TextField name="holdMinutes" label="Minutes an approved letter is held" hint="So long it can be taken back." inputMode="numeric" /><TextField name="retentionMonths" label="Months an enquiry is kept after it ends" inputMode="numeric" /></div>
+      </fieldset>
+      <fieldset className={css.group}>
+        <legend>Prices</legend>
+        <div className={css.pair}>
+          <SelectField name="currency" label="Currency" options={CURRENCIES.map((c) => ({ id: c, label: c }))} />
+          <SelectField name="areaUnit" label="Areas shown in" options={UNITS} />
+        </div>
+        <div className={css.pair}>
+          <TextField name="cleanPerM2" label="Cleaning, per square metre" inputMode="decimal" />
+          <TextField name="cleanMinimum" label="Cleaning, at least" inputMode="decimal" />
+          <TextField name="bindingPerM" label="Binding, per metre" inputMode="decimal" />
+        </div>
+      </fieldset>
+      <fieldset className={css.group}>
+        <legend>Where you are</legend>
+        <SelectField name="jurisdiction" label="Whose general rules the law texts describe" hint="In general terms only: local law decides." options={JURISDICTIONS} />
+        <div className={css.pair}><TextField name="locale" label="Language tag" hint="How dates and amounts are written, such as en-GB." /><TextField name="timeZone" label="Time zone" hint="Such as Europe/Dublin." /></div>
+      </fieldset>
+      <div className={css.send}><button className="button">Keep the settings</button></div>
+    </CheckedForm>
+  );
+}

@@ -1,0 +1,26 @@
+import { staffCallerOrRedirect } from "@/app/_server/caller";
+import { FirstAid } from "@/lib/ui/first-aid";
+import { readSettings } from "@/lib/workshop/settings";
+import { TelephoneForm } from "./telephone-form";
+import css from "./telephone.module.css";
+
+const TITLE = "By telephone";
+// The title stands in the form, because it begins with "Error:" after a failed attempt.
+export const metadata = { title: null };
+
+export default async function Page() {
+  await staffCallerOrRedirect();
+  const { currency, emergencyNumber } = await readSettings();
+  return (
+    <>
+      <h1>{TITLE}</h1>
+      <div className={css.two}>
+        <TelephoneForm title={TITLE} currency={currency} />
+        <aside className={css.aid} tabIndex={0} aria-label="First aid, to read out">
+          <p className="small">To read out where anything is wet:</p>
+          <FirstAid emergencyNumber={emergencyNumber} />
+        </aside>
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,13 @@
+/** Next's hook at the start of the server: what runs beside the requests. */
+export async function register(): Promise<void> {
+  if (process.env.NEXT_RUNTIME === "nodejs") {
+    const { noteSocketAddresses } = await import("./lib/staff/socket-address");
+    noteSocketAddresses();
+    const { startDelivery, stopDelivery } = await import("./lib/mail/loop");
+    startDelivery();
+    const { startSweeping } = await import("./lib/enquiry/sweep");
+    startSweeping();
+    // Next ends the process itself; no further letter is begun meanwhile.
+    for (const signal of ["SIGTERM", "SIGINT"] as const) process.once(signal, () => void stopDelivery());
+  }
+}

@@ -1,0 +1,50 @@
+import { styleText } from "node:util";
+
+/** Something the person at the keyboard can put right: said in one line, without a stack, exit code 2. */
+export class CommandError extends Error {
+  override name = "CommandError";
+}
+
+const PLAIN = new Set(["CommandError", "ConfigError", "MigrationError", "ArchiveError"]);
+const LEAST_NODE = [20, 19] as const;
+
+/** @throws CommandError below the oldest Node that works. */
+export function checkNode(version: string): void {
+  const [major = 0, minor = 0] = version.replace(/^v/, "").split(".").map(Number);
+  const [least, leastMinor] = LEAST_NODE;
+  if (major < least || (major === least && minor < leastMinor)) {
+    throw new CommandError(`Node ${least}.${leastMinor} or newer is needed; this is ${version}.`);
+  }
+}
+
+/** Runs a command's main function, and ends the process with what it returns, 2 for a plain refusal, or 1 for a fault. */
+export async function runCommand(main: () => Promise<number | void>): Promise<never> {
+  try {
+    checkNode(process.version);
+    process.exit((await main()) ?? 0);
+  } catch (error) {
+    const plain = error instanceof Error && PLAIN.has(error.name);
+    console.error(plain ? error.message : error);
+    process.exit(plain ? 2 : 1);
+  }
+}
+
+const seconds = (ms: number) => (ms < 1_000 ? "under a second" : ms < 90_000 ? `${Math.round(ms / 1_000)} s` : `${Math.round(ms / 60_000)} min`);
+
+/** Says what takes its time, how long it has taken (at a terminal: as it goes), and that it is done. */
+export async function step<T>(name: string, work: () => Promise<T>): Promise<T> {
+  const started = Date.now();
+  const out = process.stdout;
+  const tick = out.isTTY ? setInterval(() => out.write(`\r${name} … ${seconds(Date.now() - started)} `), 1_000) : undefined;
+  out.write(out.isTTY ? `${name} …` : `${name} …\n`);
+  try {
+    const result = await work();
+    out.write(`${out.isTTY ? "\r\u001b[K" : ""}${styleText("green", "✓")} ${name} (${seconds(Date.now() - started)})\n`);
+    return result;
+  } catch (error) {
+    out.write(`${out.isTTY ? "\r\u001b[K" : ""}${styleText("red", "✗")} ${name} (${seconds(Date.now() - started)})\n`);
+    throw error;
+  } finally {
+    clearInterval(tick);
+  }
+}

@@ -1,0 +1,23 @@
+import "server-only";
+import { acknowledgement } from "../mail/acknowledgement";
+import { queueLetter } from "../mail/outbox";
+import type { Tx } from "../store/database";
+import { linkMark } from "../workshop/client-link";
+import type { WorkshopSettings } from "../workshop/settings";
+
+export interface ToAcknowledge {
+  enquiryId: string;
+  reference: string;
+  linkId: string;
+  client: { name: string; email: string };
+  /** The one set of first aid, where something is wet now. */
+  firstAid: readonly string[] | null;
+  settings: WorkshopSettings;
+  now: Date;
+}
+
+/** The automatic letter: received, and where the client's page is. It carries no judgement; the link is written in as it leaves. */
+export async function acknowledge(tx: Tx, { enquiryId, reference, linkId, client, firstAid, settings, now }: ToAcknowledge): Promise<void> {
+  const letter = acknowledgement({ clientName: client.name, reference, workshop: settings, link: linkMark(linkId), firstAid });
+  await queueLetter(tx, { enquiryId, to: { name: client.name, address: client.email }, letter, workshop: settings, now });
+}

@@ -1,0 +1,27 @@
+/**
+ * Numbers as people write them. A text that is no number gives null, never 0.
+ */
+
+/** A length or a count with at most one decimal mark, point or comma: "170", "170,5", "240 cm" gives 240. */
+export function parseDecimal(text: string): number | null {
+  const bare = text.trim().replace(/\s*(cm|centimetres?|ft|feet|in|inch(es)?|'|"|′|″)\.?$/i, "");
+  return /^\d+([.,]\d*)?$|^[.,]\d+$/.test(bare) ? Number(bare.replace(",", ".")) : null;
+}
+
+/**
+ * An amount of money: "4,200", "4.200", "4 200,50", "£1,200.00", "950". A single mark followed by exactly three
+ * digits groups thousands; the last mark otherwise is the decimal one.
+ */
+export function parseAmount(text: string): number | null {
+  const bare = text.trim().replace(/^[^\d-]{1,4}\s*|\s*[^\d]{1,4}$/g, "").replace(/[\s'’]/g, "");
+  if (/^\d+$/.test(bare)) return Number(bare);
+  if (/^\d{1,3}([.,])\d{3}(\1\d{3})*$/.test(bare)) return Number(bare.replace(/[.,]/g, ""));
+  const parts = /^(\d+|\d{1,3}(?:\.\d{3})+(?=,)|\d{1,3}(?:,\d{3})+(?=\.))[.,](\d{1,2})$/.exec(bare);
+  return parts ? Number(`${(parts[1] ?? "").replace(/[.,]/g, "")}.${parts[2]}`) : null;
+}
+
+const CM_PER_INCH = 2.54; // exact by definition (international yard and pound agreement, 1959)
+const INCHES_PER_FOOT = 12;
+
+/** Feet and inches in whole centimetres. */
+export const cmFromFeet = (feet: number, inches: number): number => Math.round((feet * INCHES_PER_FOOT + inches) * CM_PER_INCH);

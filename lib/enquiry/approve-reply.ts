@@ -1,0 +1,139 @@
+import "server-only";
+import { database, type Tx } from "../store/database";
+import { readSettings, type WorkshopSettings } from "../workshop/settings";
+import { audit } from "./audit";
+import { authorise, NOT_THERE } from "./authorise";
+import { ok, refuse, type Caller, type Refusal, type Result } from "./caller";
+import { inOneStep } from "./one-step";
+import { changedMeanwhile, NOT_WAITING } from "./save-draft";
+import { isWaitingForUs, WAITING_FOR_US } from "./states";
+import { pokeOutbox, writeLetter } from "./write-letter";
+
+export type StaffCaller = Caller & { kind: "staff" };
+/** Empty `letterId` where the letter waits for a second person and is not written yet. */
+export interface Approved {
+  letterId: string;
+  waitsForSecond: boolean;
+}
+
+/**
+ * Approves the draft as it stands in revision `number`. Of any number of people at once exactly one succeeds; the others
+ * are told who was first. A trainee's approval is kept and waits for a second person; no letter is written for it.
+ */
+export async function approveReply(
+  caller: Caller,
+  { enquiryId, number }: { enquiryId: string; number: number },
+  now: Date,
+): Promise<Result<Approved>> {
+  const no = authorise(caller, "approve");
+  if (no || caller.kind !== "staff") return no ?? NOT_THERE;
+  const settings = await readSettings(database());
+  const done = await inOneStep<Approved>(async (tx) => {
+    if (caller.role === "trainee") return waitForSecond(tx, caller, { enquiryId, number, kind: "reply", now });
+    const sent = await sendRevision(tx, caller, {
+      enquiryId,
+      number,
+      kind: "reply",
+      approvedById: caller.staffId,
+      secondedById: null,
+      settings,
+      now,
+    });
+    if (!sent.ok) return sent;
+    await audit(tx, caller, { action: "reply-approved", enquiryId, at: now, detail: { number, letterId: sent.value } });
+    return ok({ letterId: sent.value, waitsForSecond: false });
+  });
+  if (done.ok) pokeOutbox();
+  return done;
+}
+
+interface Sending {
+  enquiryId: string;
+  number: number;
+  kind: "reply" | "question";
+  approvedById: string | null;
+  secondedById: string | null;
+  settings: WorkshopSettings;
+  now: Date;
+}
+
+/** Turns a revision into a letter: state, draft and letter move together, each only from where it was expected to be. */
+export async function sendRevision(tx: Tx, caller: StaffCaller, s: Sending): Promise<Result<string>> {
+  const moved = await tx.enquiry.updateMany({
+    where: { id: s.enquiryId, state: { in: [...WAITING_FOR_US] } },
+    data: { state: "their_turn", stateSince: s.now },
+  });
+  if (moved.count !== 1) return alreadyDone(tx, caller, s.enquiryId);
+  const spent = await tx.draft.updateMany({
+    where: { enquiryId: s.enquiryId, number: s.number, OR: [{ approvedNumber: null }, { approvedNumber: { lt: s.number } }] },
+    data: { approvedNumber: s.number, ...NOT_WAITING },
+  });
+  if (spent.count !== 1) return changedMeanwhile(tx, s.enquiryId);
+  const revision = await tx.revision.findFirstOrThrow({
+    where: { number: s.number, draft: { enquiryId: s.enquiryId } },
+    select: { subject: true, text: true },
+  });
+  return ok(
+    await writeLetter(tx, {
+      ...revision,
+      enquiryId: s.enquiryId,
+      kind: s.kind,
+      approvedById: s.approvedById,
+      secondedById: s.secondedById,
+      settings: s.settings,
+      now: s.now,
+    }),
+  );
+}
+
+/** A trainee's approval of the newest revision. */
+export async function waitForSecond(
+  tx: Tx,
+  caller: StaffCaller,
+  w: { enquiryId: string; number: number; kind: "reply" | "question"; now: Date },
+): Promise<Result<Approved>> {
+  const enquiry = await tx.enquiry.findUnique({ where: { id: w.enquiryId }, select: { state: true } });
+  if (!enquiry || !isWaitingForUs(enquiry.state)) return alreadyDone(tx, caller, w.enquiryId);
+  const kept = await tx.draft.updateMany({
+    where: { enquiryId: w.enquiryId, number: w.number, waitingNumber: null, OR: [{ approvedNumber: null }, { approvedNumber: { lt: w.number } }] },
+    data: { waitingNumber: w.number, waitingKind: w.kind, waitingById: caller.staffId, waitingSince: w.now },
+  });
+  if (kept.count !== 1) {
+    const draft = await tx.draft.findUnique({
+      where: { enquiryId: w.enquiryId },
+      select: { waitingNumber: true, waitingBy: { select: { name: true } } },
+    });
+    if (draft?.waitingNumber != null)
+      return refuse("changed-meanwhile", `${draft.waitingBy?.name ?? "Somebody"} has approved this already; it waits for a second person.`);
+    return changedMeanwhile(tx, w.enquiryId);
+  }
+  await audit(tx, caller, {
+    action: w.kind === "reply" ? "reply-waits" : "question-waits",
+    enquiryId: w.enquiryId,
+    at: w.now,
+    detail: { number: w.number },
+  });
+  return ok({ letterId: "", waitsForSecond: true });
+}
+
+/** Says who was first. */
+export async function alreadyDone(tx: Tx, caller: StaffCaller, enquiryId: string): Promise<Refusal> {
+  const enquiry = await tx.enquiry.findUnique({
+    where: { id: enquiryId },
+    select: {
+      letters: {
+        where: { automatic: false, state: { not: "taken_back" } },
+        orderBy: { createdAt: "desc" },
+        take: 1,
+        select: { secondedBy: true, approvedBy: true },
+      },
+    },
+  });
+  if (!enquiry) return NOT_THERE;
+  const first = enquiry.letters[0]?.secondedBy ?? enquiry.letters[0]?.approvedBy;
+  if (!first) return refuse("changed-meanwhile", "Somebody has moved this enquiry meanwhile. Nothing was sent.");
+  return refuse(
+    "changed-meanwhile",
+    `${first.id === caller.staffId ? "You have" : `${first.name} has`} approved a letter here already. Nothing more was sent.`,
+  );
+}

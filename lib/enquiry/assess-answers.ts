@@ -1,0 +1,61 @@
+import { composeDraft, type ComposedDraft } from "../reply/draft";
+import { rugTitleOf, titleOf } from "../reply/describe";
+import { assess } from "../triage/assess";
+import type { Assessment, TriageSettings } from "../triage/assessment";
+import type { Finding } from "../triage/finding";
+import { findingsFromAnswers } from "../triage/findings-from-answers";
+import type { EnquiryAnswers, PhotoKind, RugAnswers } from "../trade/questions";
+import type { WorkshopSettings } from "../workshop/settings-schema";
+import type { ColourShare } from "./views";
+
+export interface EnquiryToAssess {
+  channel: TriageSettings["channel"];
+  /** ISO 8601 instant the ages count from. */
+  asOf: string;
+  enquiry: EnquiryAnswers;
+  /** At least one; `colours` of its face photo, empty without photos; `photos`: the kinds that were sent, so that none is asked for again. */
+  rugs: readonly { answers: RugAnswers; colours: readonly ColourShare[]; photos?: readonly PhotoKind[] }[];
+  client: { name: string; isTrade: boolean };
+  workshop: WorkshopSettings;
+}
+export interface AssessedRug { title: string; findings: Finding[]; settings: TriageSettings; assessment: Assessment }
+export interface AssessedEnquiry {
+  /** What the slip in the queue is headed with. */
+  title: string;
+  rugs: AssessedRug[];
+  draft: ComposedDraft;
+}
+
+/** The same seed for every rug, so that the same answers give the same intervals. */
+const SEED = 1;
+
+/** From what was told to what is believed and what to answer. Pure; the server and the command line call this one function. */
+export function assessAnswers(e: EnquiryToAssess): AssessedEnquiry {
+  const settings = triageSettings(e);
+  const rugs = e.rugs.map(({ answers, colours, photos = [] }) => {
+    const findings = [...findingsFromAnswers(answers, e.enquiry), ...photosSent(photos)];
+    return { title: rugTitleOf({ answers, colours }), findings, settings, assessment: assess(findings, settings, e.asOf) };
+  });
+  return { title: enquiryTitle(e), rugs, draft: draftFor(e, rugs) };
+}
+
+/** Which photos are there is a finding of its own: it says nothing of the fibre, but nothing is asked for twice. */
+const photosSent = (kinds: readonly PhotoKind[]): Finding[] =>
+  (kinds.length > 0 ? [{ what: "photo", value: [...new Set(kinds)].sort(), strength: "told", from: "client" }] : []);
+
+/** A single rug speaks for itself; of several the first is named. */
+function enquiryTitle({ rugs, enquiry }: EnquiryToAssess): string {
+  const first = titleOf({ answers: rugs[0]?.answers ?? {}, colours: rugs[0]?.colours ?? [], enquiry });
+  return rugs.length > 1 ? `${rugs.length} rugs. ${first}` : first;
+}
+
+/** The reply to assessments that exist already. */
+export function draftFor(e: Pick<EnquiryToAssess, "client" | "workshop" | "enquiry" | "rugs">, assessed: readonly Pick<AssessedRug, "title" | "assessment">[]): ComposedDraft {
+  const assessments = assessed.map(({ title, assessment }, at) => ({ title, assessment, answers: e.rugs[at]?.answers ?? {} }));
+  return composeDraft({ assessments, client: e.client, workshop: e.workshop, enquiry: e.enquiry });
+}
+
+function triageSettings({ channel, enquiry, workshop }: EnquiryToAssess): TriageSettings {
+  const { currency, priors, prices, losses, emergencyNumber } = workshop;
+  return { currency, priors, channel, reason: enquiry.reason ?? null, wetNow: enquiry.wetNow ?? null, prices, losses, seed: SEED, emergencyNumber };
+}

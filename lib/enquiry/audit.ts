@@ -1,0 +1,60 @@
+import "server-only";
+import { randomUUID } from "node:crypto";
+import type { Tx } from "../store/database";
+import type { Caller } from "./caller";
+
+/** What can stand in the history of an enquiry, and how it reads after the name of who did it. */
+export const HISTORY_WORDS = {
+  submitted: "sent the enquiry",
+  entered: "entered the enquiry",
+  "photo-added": "added a photo",
+  "client-wrote": "wrote again",
+  "draft-saved": "edited the draft",
+  "draft-made": "drafted a reply",
+  "reply-approved": "approved the reply",
+  "reply-waits": "approved the reply; it waits for a second person",
+  "reply-seconded": "approved the reply as second person",
+  "question-asked": "asked the client for more",
+  "question-waits": "wrote a question; it waits for a second person",
+  "question-seconded": "approved the question as second person",
+  "letter-taken-back": "took the letter back",
+  moved: "moved the enquiry",
+  assessed: "assessed a rug",
+  "settings-saved": "changed the workshop's settings",
+} as const;
+export type AuditAction = keyof typeof HISTORY_WORDS;
+
+/** The id of who acts; null for the public. */
+export function actorOf(caller: Caller): string | null {
+  switch (caller.kind) {
+    case "staff":
+      return caller.staffId;
+    case "client":
+      return caller.linkId;
+    case "intake":
+      return caller.intakeId;
+    case "system":
+      return caller.what;
+    case "public":
+      return null;
+  }
+}
+
+/** Writes who did what, in the transaction of the change itself. `detail` holds ids and states, never what people wrote. */
+export async function audit(
+  tx: Tx,
+  caller: Caller,
+  entry: { action: AuditAction; enquiryId: string | null; at: Date; detail?: Record<string, string | number | null> },
+): Promise<void> {
+  await tx.audit.create({
+    data: {
+      id: randomUUID(),
+      at: entry.at,
+      actorKind: caller.kind,
+      actorId: actorOf(caller),
+      action: entry.action,
+      enquiryId: entry.enquiryId,
+      detail: entry.detail ?? {},
+    },
+  });
+}

@@ -1,0 +1,130 @@
+import "server-only";
+import { createReadStream } from "node:fs";
+import path from "node:path";
+import { receivePhoto, type ReceivedPhoto } from "../photo/server/receive";
+import type { Tx } from "../store/database";
+import { photoFolder, removePhotoFiles } from "../store/photo-files";
+import type { PhotoKind, RugAnswers } from "../trade/questions";
+import { readSettings } from "../workshop/settings";
+import { acknowledge } from "./acknowledge";
+import { photoRow } from "./add-photo";
+import { assessAnswers } from "./assess-answers";
+import { audit } from "./audit";
+import { authorise } from "./authorise";
+import { ok, refuse, type Caller, type Result } from "./caller";
+import { inOneStepOfMany } from "./one-step";
+import { addClientLink } from "./open-client-link";
+import { facePhoto } from "./photo-view";
+import { enquiryFileSchema, type EnquiryFile } from "./questionnaire";
+import { storeEnquiry } from "./store-enquiry";
+import { pokeOutbox } from "./write-letter";
+
+interface Taken {
+  kind: PhotoKind;
+  photo: ReceivedPhoto;
+}
+type FileRug = EnquiryFile["rugs"][number];
+
+/**
+ * Takes in a whole enquiry at once: from the telephone, or one written as a file. One or more rugs; the same writing as the
+ * questionnaire's. Photos by path are for the program itself (relative to `folder`); a path from a person here is refused.
+ */
+export async function enterEnquiry(
+  caller: Caller,
+  file: EnquiryFile,
+  now: Date,
+  { folder }: { folder?: string } = {},
+): Promise<Result<{ reference: string; enquiryId: string }>> {
+  const no = authorise(caller, "enter-enquiry");
+  if (no) return no;
+  const parsed = enquiryFileSchema.safeParse(file);
+  if (!parsed.success)
+    return refuse(
+      "invalid",
+      "Please look at what you wrote again.",
+      Object.fromEntries(parsed.error.issues.map((i) => [i.path.join("."), i.message])),
+    );
+  const isByPath = parsed.data.rugs.some((r) => r.photos?.length);
+  if (isByPath && caller.kind !== "system") return refuse("not-allowed", "Photos are added on the enquiry's own page.");
+  if (!parsed.data.client) return refuse("invalid", "Write the client's name.", { "client.name": "Write the client's name." });
+  const photos: Taken[][] = [];
+  try {
+    for (const rug of parsed.data.rugs) {
+      const taken = await takePhotos(rug, folder ?? ".", photos);
+      if (!taken.ok) return await undone(photos, taken);
+    }
+    const done = await write(caller, parsed.data, photos, now);
+    if (done.ok) pokeOutbox();
+    return done.ok ? done : await undone(photos, done);
+  } catch (error) {
+    await undone(photos, null);
+    throw error;
+  }
+}
+
+async function takePhotos(rug: FileRug, folder: string, photos: Taken[][]): Promise<Result<null>> {
+  const taken: Taken[] = [];
+  photos.push(taken);
+  for (const { path: name, kind = "whole" } of rug.photos ?? []) {
+    const received = await receivePhoto(createReadStream(path.resolve(folder, name)), { name: path.basename(name), type: "" }, photoFolder());
+    if (!received.ok) return refuse(received.code, `${path.basename(name)}: ${received.say}`);
+    taken.push({ kind, photo: received.photo });
+  }
+  return ok(null);
+}
+
+async function undone<T>(photos: Taken[][], result: T): Promise<T> {
+  await Promise.all(photos.flat().map((t) => removePhotoFiles(t.photo.id)));
+  return result;
+}
+
+async function write(caller: Caller, file: EnquiryFile, photos: Taken[][], now: Date): Promise<Result<{ reference: string; enquiryId: string }>> {
+  const { channel = "telephone", wetNow, reason, parties = [] } = file;
+  const submittedAt = file.writtenAt ? new Date(file.writtenAt) : now;
+  const client = {
+    name: file.client?.name ?? "",
+    email: file.client?.email ?? null,
+    telephone: file.client?.telephone ?? null,
+    isTrade: reason === "trade",
+  };
+  const answers = { wetNow, reason };
+  const settings = await readSettings();
+  const rugs = file.rugs.map((rug, at) => ({ answers: answersOf(rug), photos: photos[at] ?? [] }));
+  const assessed = assessAnswers({
+    channel,
+    asOf: submittedAt.toISOString(),
+    enquiry: answers,
+    client,
+    workshop: settings,
+    rugs: rugs.map((r) => ({ answers: r.answers, colours: facePhoto(r.photos)?.photo.measured.colours ?? [] })),
+  });
+  return inOneStepOfMany(async (tx) => {
+    await addPhotoRows(tx, photos, submittedAt);
+    const stored = await storeEnquiry(tx, {
+      channel,
+      submittedAt,
+      intakeId: null,
+      client,
+      parties,
+      answers,
+      consent: null,
+      assessed,
+      from: caller.kind === "staff" ? caller.staffId : "client",
+      rugs: rugs.map((r) => ({ answers: r.answers, photoIds: r.photos.map((p) => p.photo.id) })),
+    });
+    await audit(tx, caller, { action: "entered", enquiryId: stored.enquiryId, at: submittedAt, detail: { rugs: rugs.length } });
+    const { linkId } = await addClientLink(tx, stored.enquiryId, now);
+    const firstAid = assessed.rugs.find((r) => r.assessment.firstAid)?.assessment.firstAid ?? null;
+    if (client.email)
+      await acknowledge(tx, { ...stored, linkId, client: { name: client.name, email: client.email }, firstAid, settings, now: submittedAt });
+    return ok(stored);
+  });
+}
+
+async function addPhotoRows(tx: Tx, photos: Taken[][], at: Date): Promise<void> {
+  for (const rug of photos) {
+    for (const [n, { kind, photo }] of rug.entries()) await tx.photo.create({ data: { ...photoRow(photo), kind, position: n + 1, createdAt: at } });
+  }
+}
+
+const answersOf = (rug: FileRug): RugAnswers => Object.fromEntries(Object.entries(rug).filter(([key]) => key !== "photos"));

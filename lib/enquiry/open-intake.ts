@@ -1,0 +1,36 @@
+import "server-only";
+import { randomUUID } from "node:crypto";
+import { hashToken, newToken } from "../staff/one-time-token";
+import { ALLOWANCES, takeOne } from "../staff/rate-limit";
+import { database } from "../store/database";
+import { authorise } from "./authorise";
+import { ok, refuse, type Caller, type Result } from "./caller";
+
+/** How long a questionnaire can be left and taken up again on the same device. Elicited. */
+export const INTAKE_DAYS = 30;
+const DAY_MS = 86_400_000;
+
+/** Begins a questionnaire on one device. The token belongs in that device's cookie; only its hash is stored. */
+export async function openIntake(caller: Caller, now: Date): Promise<Result<{ intakeId: string; token: string; expiresAt: Date }>> {
+  const no = authorise(caller, "open-intake");
+  if (no) return no;
+  const addressHash = "addressHash" in caller ? caller.addressHash : null;
+  if (addressHash && !(await takeOne(`intake:${addressHash}`, ALLOWANCES.intakeAddress, now))) {
+    return refuse("too-many", "Many enquiries have begun from your connection just now. Please wait ten minutes, or telephone us.");
+  }
+  const { token, hash } = newToken();
+  const expiresAt = new Date(now.getTime() + INTAKE_DAYS * DAY_MS);
+  const { id } = await database().intake.create({ data: { id: randomUUID(), tokenHash: hash, answers: {}, addressHash, createdAt: now, expiresAt } });
+  return ok({ intakeId: id, token, expiresAt });
+}
+
+/** Who a questionnaire's cookie stands for; null when it is unknown or too old. */
+export async function callerFromIntake(
+  token: string | undefined,
+  addressHash: string | null,
+  now: Date,
+): Promise<(Caller & { kind: "intake" }) | null> {
+  if (!token) return null;
+  const row = await database().intake.findUnique({ where: { tokenHash: hashToken(token) }, select: { id: true, expiresAt: true } });
+  return row && row.expiresAt > now ? { kind: "intake", intakeId: row.id, addressHash } : null;
+}

@@ -1,0 +1,34 @@
+import "server-only";
+import * as z from "zod/mini";
+import type { Photo } from "../store/database";
+import { PHOTO_KINDS, type PhotoKind } from "../trade/questions";
+import type { ColourShare, PhotoView } from "./views";
+
+const KINDS = Object.keys(PHOTO_KINDS) as [PhotoKind, ...PhotoKind[]];
+export const photoKindSchema = z.enum(KINDS);
+
+/** What lib/photo measured, as it is stored beside the photo. */
+const measuredSchema = z.object({
+  colours: z.array(z.object({ hex: z.string(), share: z.number() })),
+  quality: z.object({ remark: z.nullable(z.string()) }),
+});
+
+export const coloursOf = (photo: Pick<Photo, "measured">): ColourShare[] => measuredSchema.parse(photo.measured).colours;
+
+export function photoView(photo: Photo): PhotoView {
+  const measured = measuredSchema.parse(photo.measured);
+  return {
+    id: photo.id,
+    kind: photoKindSchema.parse(photo.kind),
+    width: photo.width,
+    height: photo.height,
+    takenAt: photo.takenAt?.toISOString() ?? null,
+    colours: measured.colours,
+    remark: measured.quality.remark,
+  };
+}
+
+/** The photo that stands for a rug: the whole of it where there is one, else the trouble, else the first. */
+export function facePhoto<P extends Pick<Photo, "kind">>(photos: readonly P[]): P | undefined {
+  return photos.find((p) => p.kind === "whole") ?? photos.find((p) => p.kind === "trouble") ?? photos[0];
+}

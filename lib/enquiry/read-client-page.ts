@@ -1,0 +1,61 @@
+import "server-only";
+import { database, type Prisma } from "../store/database";
+import { withoutLinks } from "../workshop/client-link";
+import { readSettings } from "../workshop/settings";
+import { authorise, NOT_THERE } from "./authorise";
+import { ok, type Caller, type Result } from "./caller";
+import { clientStanding, isEnded } from "./client-standing";
+import { coloursOf, facePhoto, photoView } from "./photo-view";
+import { LIMITS } from "./questionnaire";
+import { assessmentOf } from "./stored";
+import type { ClientView } from "./views";
+
+const PARTS = {
+  client: { select: { name: true } },
+  rugs: { orderBy: { position: "asc" }, include: { photos: { orderBy: { position: "asc" } }, assessments: { orderBy: { createdAt: "desc" } } } },
+  letters: {
+    where: { automatic: false, state: { not: "taken_back" } },
+    orderBy: { createdAt: "asc" },
+    include: { approvedBy: { select: { name: true } } },
+  },
+} as const satisfies Prisma.EnquiryInclude;
+type Row = Prisma.EnquiryGetPayload<{ include: typeof PARTS }>;
+
+/** A client's own page: what they sent, and what a person has answered. No judgement stands on it before a reply has been approved and let go. */
+export async function readClientPage(caller: Caller, now: Date): Promise<Result<ClientView>> {
+  const no = authorise(caller, "read-own-page");
+  if (no || caller.kind !== "client") return no ?? NOT_THERE;
+  const [row, workshop] = await Promise.all([database().enquiry.findUnique({ where: { id: caller.enquiryId }, include: PARTS }), readSettings()]);
+  if (!row) return NOT_THERE;
+  const letters = row.letters.filter((l) => l.notBefore <= now);
+  const replied = letters.findLast((l) => l.kind === "reply")?.createdAt ?? null;
+  const first = row.rugs[0];
+  return ok({
+    reference: row.reference,
+    workshop: { name: workshop.name, email: workshop.email || null, telephone: workshop.telephone || null },
+    clientName: row.client.name,
+    submittedAt: row.submittedAt.toISOString(),
+    standing: clientStanding(row.state, letters.at(-1)?.kind ?? null),
+    firstAid: replied ? null : firstAidOf(row),
+    rugs: row.rugs.map((rug) => rugForClient(rug, replied)),
+    letters: letters.map((l) => ({ subject: l.subject, text: withoutLinks(l.text), at: l.notBefore.toISOString(), by: l.approvedBy?.name ?? null })),
+    canAddPhotos: !isEnded(row.state),
+    photosLeft: first ? Math.max(0, LIMITS.maxPhotos - first.photos.length) : 0,
+  });
+}
+
+/** First aid is no judgement of the rug: it is the same for every one. */
+const firstAidOf = (row: Row): string[] | null =>
+  row.rugs.map((r) => (r.assessments[0] ? assessmentOf(r.assessments[0].result).firstAid : null)).find((f) => f !== null) ?? null;
+
+/** Of the assessment that stood when the reply was approved; a newer one was read by nobody yet. */
+function rugForClient(rug: Row["rugs"][number], replied: Date | null): ClientView["rugs"][number] {
+  const face = facePhoto(rug.photos);
+  const approved = replied ? rug.assessments.find((a) => a.createdAt <= replied) : undefined;
+  return {
+    title: rug.title,
+    photos: rug.photos.map(photoView),
+    colours: face ? coloursOf(face) : [],
+    lifeYears: approved ? assessmentOf(approved.result).lifeYears : null,
+  };
+}

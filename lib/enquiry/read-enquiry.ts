@@ -1,0 +1,126 @@
+import "server-only";
+import { mailConfigured } from "../mail/outbox";
+import { database, type Prisma } from "../store/database";
+import { readSettings } from "../workshop/settings";
+import { authorise, NOT_THERE } from "./authorise";
+import { ok, type Caller, type Result } from "./caller";
+import { historyOf } from "./history";
+import { letterView } from "./letter-view";
+import { coloursOf, facePhoto, photoView } from "./photo-view";
+import { byNeed, sentenceFor } from "./slip";
+import { isWaitingForUs, nextStates, WAITING_FOR_US } from "./states";
+import { assessmentOf, enquiryAnswersOf, messagesOf, rugAnswersOf } from "./stored";
+import type { EnquiryView, RugView } from "./views";
+
+const PARTS = {
+  client: true,
+  parties: true,
+  rugs: {
+    orderBy: { position: "asc" },
+    include: { answers: true, photos: { orderBy: { position: "asc" } }, assessments: { orderBy: { createdAt: "desc" }, take: 1 } },
+  },
+  draft: {
+    include: {
+      waitingBy: { select: { name: true } },
+      revisions: { orderBy: { number: "desc" }, take: 1, include: { author: { select: { name: true } } } },
+    },
+  },
+  letters: { orderBy: { createdAt: "asc" }, include: { approvedBy: { select: { name: true } }, secondedBy: { select: { name: true } } } },
+  audit: { orderBy: { at: "asc" } },
+} as const satisfies Prisma.EnquiryInclude;
+type Row = Prisma.EnquiryGetPayload<{ include: typeof PARTS }>;
+
+/** Everything the enquiry page shows, and what this person may do there now. */
+export async function readEnquiry(caller: Caller, enquiryId: string, now: Date): Promise<Result<EnquiryView>> {
+  const no = authorise(caller, "read-desk");
+  if (no || caller.kind !== "staff") return no ?? NOT_THERE;
+  const row = await database().enquiry.findUnique({ where: { id: enquiryId }, include: PARTS });
+  if (!row) return NOT_THERE;
+  const [settings, earlier, place, history] = await Promise.all([readSettings(), earlierOf(row), placeOf(enquiryId), historyOf(row)]);
+  const { answers } = enquiryAnswersOf(row.answers);
+  const isMailConfigured = mailConfigured();
+  return ok({
+    id: row.id,
+    reference: row.reference,
+    title: row.title,
+    sentence: sentenceFor(row),
+    state: row.state,
+    stateSince: row.stateSince.toISOString(),
+    channel: row.channel,
+    submittedAt: row.submittedAt.toISOString(),
+    urgency: row.urgency,
+    urgencyWhy: row.urgencyWhy,
+    client: { name: row.client.name, email: row.client.email, telephone: row.client.telephone, isTrade: row.client.isTrade, earlier },
+    parties: row.parties.map(({ kind, name, reference }) => ({ kind, name, reference })),
+    answers,
+    rugs: row.rugs.map(rugView),
+    draft: draftView(row),
+    letters: row.letters.map((l) => letterView(l, { now, isMailConfigured })),
+    history,
+    may: mayNow(caller, row),
+    waitsForSecond: row.draft?.waitingNumber != null ? { by: row.draft.waitingBy?.name ?? "somebody" } : null,
+    place,
+    holdMinutes: settings.holdMinutes,
+  });
+}
+
+function rugView(rug: Row["rugs"][number]): RugView {
+  const answers = rugAnswersOf(rug.answers);
+  const later = messagesOf(rug.answers).map((m) => `[${m.at.toISOString().slice(0, 10)}] ${m.text}`);
+  const story = [answers.story, ...later].filter(Boolean).join("\n\n");
+  const face = facePhoto(rug.photos);
+  return {
+    id: rug.id,
+    title: rug.title,
+    answers: story ? { ...answers, story } : answers,
+    photos: rug.photos.map(photoView),
+    colours: face ? coloursOf(face) : [],
+    assessment: rug.assessments[0] ? assessmentOf(rug.assessments[0].result) : null,
+  };
+}
+
+/** null once the newest revision has become a letter: the next one begins with what the client answers. */
+function draftView({ draft }: Row): EnquiryView["draft"] {
+  const newest = draft?.revisions[0];
+  if (!draft || !newest || draft.approvedNumber === draft.number) return null;
+  return {
+    number: draft.number,
+    subject: newest.subject,
+    text: newest.text,
+    by: newest.author?.name ?? "the program",
+    at: newest.createdAt.toISOString(),
+    words: newest.text.split(/\s+/).filter(Boolean).length,
+  };
+}
+
+function mayNow(caller: Caller & { kind: "staff" }, row: Row): EnquiryView["may"] {
+  const isOurs = isWaitingForUs(row.state);
+  const isOpen = isOurs && draftView(row) !== null;
+  const isWaiting = row.draft?.waitingNumber != null;
+  const may = (deed: Parameters<typeof authorise>[1]) => authorise(caller, deed) === null;
+  return {
+    edit: isOpen && may("edit-draft"),
+    approve: isOpen && may("approve") && !(isWaiting && caller.role === "trainee"),
+    second: isOurs && isWaiting && may("second") && row.draft?.waitingById !== caller.staffId,
+    ask: isOurs && may("approve"),
+    moveTo: may("move") ? [...nextStates(row.state, "staff")] : [],
+  };
+}
+
+/** Of the same address; a name proves nothing. */
+async function earlierOf({ id, client, submittedAt }: Row): Promise<EnquiryView["client"]["earlier"]> {
+  if (!client.email) return [];
+  const where = { client: { email: client.email }, id: { not: id }, submittedAt: { lte: submittedAt } };
+  return database().enquiry.findMany({ where, orderBy: { submittedAt: "desc" }, take: 10, select: { reference: true, id: true, title: true } });
+}
+
+/** Where it stands in the queue, from 1; 0 when it is not waiting for us. `nextId`: the one after it, else the first. */
+async function placeOf(enquiryId: string): Promise<EnquiryView["place"]> {
+  const waiting = await database().enquiry.findMany({
+    where: { state: { in: [...WAITING_FOR_US] } },
+    select: { id: true, urgency: true, stateSince: true },
+  });
+  const ids = waiting.sort(byNeed).map((w) => w.id);
+  const at = ids.indexOf(enquiryId);
+  return { at: at + 1, of: ids.length, nextId: ids[at + 1] ?? ids.find((id) => id !== enquiryId) ?? null };
+}

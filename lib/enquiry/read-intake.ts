@@ -1,0 +1,30 @@
+import "server-only";
+import { database } from "../store/database";
+import { authorise, NOT_THERE } from "./authorise";
+import { ok, type Caller, type Result } from "./caller";
+import { photoView } from "./photo-view";
+import { intakeAnswersSchema, type IntakeAnswers } from "./questionnaire";
+import type { PhotoView } from "./views";
+
+export interface IntakeView {
+  answers: IntakeAnswers;
+  photos: PhotoView[];
+  /** The reference it was submitted under; null while it is being filled in. */
+  submittedReference: string | null;
+}
+
+/** What a person has told so far, on the device they told it on. */
+export async function readIntake(caller: Caller): Promise<Result<IntakeView>> {
+  const no = authorise(caller, "fill-intake");
+  if (no || caller.kind !== "intake") return no ?? NOT_THERE;
+  const row = await database().intake.findUnique({
+    where: { id: caller.intakeId },
+    include: { photos: { orderBy: { position: "asc" } }, enquiry: { select: { reference: true } } },
+  });
+  if (!row) return NOT_THERE;
+  return ok({
+    answers: intakeAnswersSchema.parse(row.answers),
+    photos: row.photos.map(photoView),
+    submittedReference: row.enquiry?.reference ?? null,
+  });
+}

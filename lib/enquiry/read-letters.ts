@@ -1,0 +1,29 @@
+import "server-only";
+import { mailConfigured } from "../mail/outbox";
+import { database } from "../store/database";
+import { authorise } from "./authorise";
+import { ok, type Caller, type Result } from "./caller";
+import { letterView } from "./letter-view";
+import type { LetterView } from "./views";
+
+/** How many letters that have left stand on the page; what has not left is shown wholly. */
+export const SENT_SHOWN = 100;
+
+export interface LetterOfEnquiry { letter: LetterView; enquiryId: string; reference: string; title: string; toName: string }
+
+/** The outbox: every letter that has not left, and the newest of those that have, each with the enquiry it belongs to; the newest first. */
+export async function readLetters(caller: Caller, now: Date): Promise<Result<{ notGone: LetterOfEnquiry[]; gone: LetterOfEnquiry[]; mailConfigured: boolean }>> {
+  const no = authorise(caller, "read-desk");
+  if (no) return no;
+  const isMailConfigured = mailConfigured();
+  const include = { approvedBy: { select: { name: true } }, secondedBy: { select: { name: true } }, enquiry: { select: { reference: true, title: true } } } as const;
+  const orderBy = [{ createdAt: "desc" }, { id: "desc" }] as const;
+  const [open, left] = await Promise.all([
+    database().letter.findMany({ where: { state: { notIn: ["sent", "taken_back"] } }, include, orderBy: [...orderBy] }),
+    database().letter.findMany({ where: { state: "sent" }, include, orderBy: [...orderBy], take: SENT_SHOWN }),
+  ]);
+  const view = (row: (typeof open)[number]): LetterOfEnquiry => ({
+    letter: letterView(row, { now, isMailConfigured }), enquiryId: row.enquiryId, reference: row.enquiry.reference, title: row.enquiry.title, toName: row.toName,
+  });
+  return ok({ notGone: open.map(view), gone: left.map(view), mailConfigured: isMailConfigured });
+}

@@ -1,0 +1,40 @@
+import "server-only";
+import { mailConfigured } from "../mail/outbox";
+import { database } from "../store/database";
+import { readSettings } from "../workshop/settings";
+import { authorise } from "./authorise";
+import { ok, type Caller, type Result } from "./caller";
+import { byNeed, SLIP_PARTS, slipOf } from "./slip";
+import { WAITING_FOR_US } from "./states";
+import type { QueueView } from "./views";
+import { lastEvening } from "./workshop-day";
+
+/** What waits for the workshop, the most urgent first, and letters that have not gone. */
+export async function readQueue(caller: Caller, now: Date): Promise<Result<QueueView>> {
+  const no = authorise(caller, "read-desk");
+  if (no) return no;
+  const [rows, settings, letters] = await Promise.all([
+    database().enquiry.findMany({ where: { state: { in: [...WAITING_FOR_US] } }, include: SLIP_PARTS }),
+    readSettings(),
+    lettersNotGone(),
+  ]);
+  const waiting = rows.sort(byNeed);
+  const since = lastEvening(now, settings.timeZone);
+  return ok({
+    waiting: waiting.map(slipOf),
+    newSince: { count: waiting.filter((r) => r.submittedAt > since).length, since: since.toISOString() },
+    letters,
+  });
+}
+
+/** A letter to a client without an address cannot go by mail and is nobody's failure: it is left out. */
+async function lettersNotGone(): Promise<QueueView["letters"]> {
+  const isConfigured = mailConfigured();
+  const { letter } = database();
+  const [notSent, failed, unknown] = await Promise.all([
+    letter.count({ where: { state: "waiting", toAddress: { not: "" }, ...(isConfigured ? { attempts: { gt: 0 } } : {}) } }),
+    letter.count({ where: { state: "failed", toAddress: { not: "" } } }),
+    letter.count({ where: { state: "unknown" } }),
+  ]);
+  return { notSent, failed, unknown, mailConfigured: isConfigured };
+}

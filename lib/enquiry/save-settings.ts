@@ -1,0 +1,21 @@
+import "server-only";
+import { writeSettings, type WorkshopSettings } from "../workshop/settings";
+import { workshopSettingsSchema } from "../workshop/settings-schema";
+import { audit } from "./audit";
+import { authorise } from "./authorise";
+import { ok, refuse, type Caller, type Result } from "./caller";
+import { inOneStep } from "./one-step";
+
+/** The owner's alone. Assessments made before keep the settings they were made with. */
+export async function saveSettings(caller: Caller, values: WorkshopSettings, now: Date = new Date()): Promise<Result<WorkshopSettings>> {
+  const no = authorise(caller, "change-settings");
+  if (no) return no;
+  const parsed = workshopSettingsSchema.safeParse(values);
+  if (!parsed.success)
+    return refuse("invalid", "Please look at the settings again.", Object.fromEntries(parsed.error.issues.map((i) => [i.path.join("."), i.message])));
+  return inOneStep(async (tx) => {
+    await writeSettings(tx, parsed.data);
+    await audit(tx, caller, { action: "settings-saved", enquiryId: null, at: now });
+    return ok(parsed.data);
+  });
+}

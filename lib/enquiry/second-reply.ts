@@ -1,0 +1,36 @@
+import "server-only";
+import { database } from "../store/database";
+import { readSettings } from "../workshop/settings";
+import { alreadyDone, sendRevision } from "./approve-reply";
+import { audit } from "./audit";
+import { authorise, NOT_THERE } from "./authorise";
+import { ok, refuse, type Caller, type Result } from "./caller";
+import { inOneStep } from "./one-step";
+import { pokeOutbox } from "./write-letter";
+
+/** The second person's approval of what a trainee approved: the very revision they approved goes out. */
+export async function secondReply(caller: Caller, { enquiryId }: { enquiryId: string }, now: Date): Promise<Result<{ letterId: string }>> {
+  const no = authorise(caller, "second");
+  if (no || caller.kind !== "staff") return no ?? NOT_THERE;
+  const settings = await readSettings(database());
+  const done = await inOneStep<{ letterId: string }>(async (tx) => {
+    const draft = await tx.draft.findUnique({ where: { enquiryId }, select: { waitingNumber: true, waitingKind: true, waitingById: true } });
+    if (draft?.waitingNumber == null || draft.waitingKind === "acknowledgement" || !draft.waitingKind) return alreadyDone(tx, caller, enquiryId);
+    if (draft.waitingById === caller.staffId) return refuse("not-allowed", "You approved this yourself. A second person must read it.");
+    const sent = await sendRevision(tx, caller, {
+      enquiryId,
+      number: draft.waitingNumber,
+      kind: draft.waitingKind,
+      approvedById: draft.waitingById,
+      secondedById: caller.staffId,
+      settings,
+      now,
+    });
+    if (!sent.ok) return sent;
+    const action = draft.waitingKind === "reply" ? "reply-seconded" : "question-seconded";
+    await audit(tx, caller, { action, enquiryId, at: now, detail: { number: draft.waitingNumber, letterId: sent.value } });
+    return ok({ letterId: sent.value });
+  });
+  if (done.ok) pokeOutbox();
+  return done;
+}

@@ -1,0 +1,68 @@
+import "server-only";
+import { sentenceOf } from "../reply/describe";
+import type { Prisma } from "../store/database";
+import { fibreName } from "../trade/fibres";
+import { coloursOf, facePhoto } from "./photo-view";
+import { STATE_NAMES } from "./states";
+import { assessmentOf, enquiryAnswersOf, rugAnswersOf } from "./stored";
+import { urgencyId, urgencyRank } from "./urgency";
+import type { Slip, UrgencyId } from "./views";
+
+/** What a slip is made from. */
+export const SLIP_PARTS = {
+  draft: { select: { waitingNumber: true, revisions: { orderBy: { number: "desc" }, take: 1, select: { author: { select: { name: true } } } } } },
+  rugs: {
+    orderBy: { position: "asc" },
+    include: { answers: true, photos: { orderBy: { position: "asc" } }, assessments: { orderBy: { createdAt: "desc" }, take: 1 } },
+  },
+} as const satisfies Prisma.EnquiryInclude;
+export type SlipRow = Prisma.EnquiryGetPayload<{ include: typeof SLIP_PARTS }>;
+
+/** The worst first; of those as bad, who has waited longest. */
+export const byNeed = (a: Waiting, b: Waiting): number =>
+  urgencyRank(a.urgency) - urgencyRank(b.urgency) || a.stateSince.getTime() - b.stateSince.getTime() || (a.id < b.id ? -1 : 1);
+export interface Waiting {
+  id: string;
+  urgency: UrgencyId;
+  stateSince: Date;
+}
+
+export function slipOf(row: SlipRow): Slip {
+  const judged = row.rugs.map((rug) => ({ rug, assessment: rug.assessments[0] ? assessmentOf(rug.assessments[0].result) : null }));
+  const rank = (a: (typeof judged)[number]) => (a.assessment ? urgencyRank(urgencyId(a.assessment.urgency.level)) : Infinity);
+  const worst = [...judged].sort((a, b) => rank(a) - rank(b))[0];
+  const face = worst && facePhoto(worst.rug.photos);
+  const leading = worst?.assessment?.fibres[0];
+  const improvement = worst?.assessment?.improvement ?? null;
+  return {
+    enquiryId: row.id,
+    reference: row.reference,
+    title: row.title,
+    sentence: sentenceFor(row),
+    state: row.state,
+    standing: standingOf(row),
+    urgency: row.urgency,
+    urgencyWhy: row.urgencyWhy,
+    submittedAt: row.submittedAt.toISOString(),
+    photoId: face?.id ?? null,
+    colours: face ? coloursOf(face) : [],
+    rugs: row.rugs.length,
+    fibre: leading
+      ? { name: fibreName(leading.fibre), words: leading.words, low: leading.low, probability: leading.probability, high: leading.high }
+      : null,
+    improvement,
+  };
+}
+
+/** One sentence of what it is, from the first rug. */
+export function sentenceFor(row: Pick<SlipRow, "answers" | "rugs">): string {
+  return sentenceOf({ answers: rugAnswersOf(row.rugs[0]?.answers ?? []), enquiry: enquiryAnswersOf(row.answers).answers });
+}
+
+function standingOf({ state, draft }: SlipRow): string {
+  if (draft?.waitingNumber != null) return "waiting for a second person";
+  const author = draft?.revisions[0]?.author?.name;
+  if (state === "new") return author ? `draft edited by ${author}` : "new";
+  if (state === "our_turn") return author ? `our turn again, draft edited by ${author}` : "our turn again";
+  return STATE_NAMES[state];
+}

@@ -1,0 +1,60 @@
+import type { EnquiryStateId } from "./views";
+
+/**
+ * The life of an enquiry: which state may follow which, and by whose doing. `letter`: a letter of ours was approved;
+ * `client`: they wrote or sent a photo; `taken-back`: a held letter was taken back; `staff`: somebody moved it by hand.
+ * Common practice of the trade put in order: elicited.
+ */
+export type Mover = "letter" | "client" | "taken-back" | "staff";
+
+export const STATE_NAMES: Record<EnquiryStateId, string> = {
+  new: "new",
+  our_turn: "our turn",
+  their_turn: "their turn",
+  waiting_elsewhere: "waiting for someone else",
+  quoted: "quoted",
+  agreed: "agreed",
+  coming_in: "coming in",
+  in_workshop: "in the workshop",
+  ready: "ready",
+  finished: "finished",
+  declined: "declined",
+  withdrawn: "withdrawn",
+  closed_unanswered: "closed without answer",
+};
+export const STATES = Object.keys(STATE_NAMES) as EnquiryStateId[];
+
+/** The states that stand in the queue. */
+export const WAITING_FOR_US = ["new", "our_turn"] as const satisfies readonly EnquiryStateId[];
+
+const ENDS = ["declined", "withdrawn", "closed_unanswered"] as const;
+
+/** By hand. What a client or a letter does stands below. */
+const BY_STAFF: Record<EnquiryStateId, readonly EnquiryStateId[]> = {
+  new: ["their_turn", "waiting_elsewhere", "coming_in", ...ENDS],
+  our_turn: ["their_turn", "waiting_elsewhere", "quoted", "coming_in", ...ENDS],
+  their_turn: ["our_turn", "waiting_elsewhere", "quoted", "agreed", "coming_in", ...ENDS],
+  waiting_elsewhere: ["our_turn", "their_turn", ...ENDS],
+  quoted: ["our_turn", "agreed", ...ENDS],
+  agreed: ["our_turn", "coming_in", "in_workshop", ...ENDS],
+  coming_in: ["our_turn", "in_workshop", ...ENDS],
+  in_workshop: ["our_turn", "ready", "withdrawn"],
+  ready: ["in_workshop", "finished"],
+  finished: ["our_turn"],
+  declined: ["our_turn"],
+  withdrawn: ["our_turn"],
+  closed_unanswered: ["our_turn"],
+};
+
+/** Where an enquiry may go from `from` by `mover`, in the order offered. Empty: nowhere. */
+export function nextStates(from: EnquiryStateId, mover: Mover): readonly EnquiryStateId[] {
+  if (mover === "staff") return BY_STAFF[from];
+  if (mover === "letter") return isWaitingForUs(from) ? ["their_turn"] : [];
+  if (mover === "taken-back") return from === "their_turn" ? ["our_turn"] : [];
+  // A client who writes is always heard. What is new stays new: nobody has read it yet. A rug in our hands stays where it is.
+  return from === "new" || from === "coming_in" || from === "in_workshop" || from === "ready" ? [from] : ["our_turn"];
+}
+
+export const mayMove = (from: EnquiryStateId, to: EnquiryStateId, mover: Mover): boolean => nextStates(from, mover).includes(to);
+
+export const isWaitingForUs = (state: EnquiryStateId): boolean => (WAITING_FOR_US as readonly EnquiryStateId[]).includes(state);

@@ -1,0 +1,139 @@
+import * as z from "zod/mini";
+import { CURRENCIES, QUESTIONS } from "../trade/questions";
+import { cmFromFeet, parseAmount, parseDecimal } from "./amounts";
+import { contactSchema, rugAnswersSchema, type IntakeAnswers } from "./questionnaire";
+import { isStepId, stepRow, withoutContradiction, type StepId } from "./steps";
+
+/**
+ * The schema of each page: from what stands in its fields (text, as a browser sends it) to what is kept. The browser
+ * checks with it before it sends; the server checks again.
+ */
+export type FormValues = Record<string, string | string[] | undefined>;
+
+/** The pages that ask something and keep it in the answers. */
+export type FormStepId = Exclude<StepId, "first-aid" | "call-us" | "photos" | "send">;
+const WITHOUT_FORM: readonly StepId[] = ["first-aid", "call-us", "photos", "send"];
+export const isFormStep = (text: string): text is FormStepId => isStepId(text) && !WITHOUT_FORM.includes(text);
+
+const CHOOSE_ONE = "Choose one. “I’m not sure” is an answer too.";
+const CHOOSE_SOME = "Choose at least one. “I’m not sure” is an answer too.";
+
+const optionalText = z.optional(z.string());
+const filled = (text: string | undefined) => (text?.trim() ? text.trim() : undefined);
+type Issues = { issues: { push: (issue: { code: "custom"; message: string; path: string[]; input: unknown }) => void } };
+
+/** Reports what a schema of the questionnaire has against a value, beside the field it was typed in. */
+function checkField(ctx: Issues, path: string, schema: z.ZodMiniType, value: unknown): void {
+  const result = z.safeParse(schema, value);
+  const message = result.success ? undefined : result.error.issues[0]?.message;
+  if (message) ctx.issues.push({ code: "custom", message, path: [path], input: value });
+}
+
+/** A number typed as text: undefined when empty, reported when it is none or out of its range. */
+function numberOf(ctx: Issues, input: { path: string; text: string | undefined; schema: z.ZodMiniType; parse: (text: string) => number | null }) {
+  const text = filled(input.text);
+  if (text === undefined) return undefined;
+  const value = input.parse(text) ?? Number.NaN;
+  checkField(ctx, input.path, input.schema, value);
+  return value;
+}
+
+const choiceOf = (step: StepId) => {
+  const question = stepRow(step).question;
+  if (!question) throw new Error(`Expected a step that asks a question but received ${step}`);
+  const { kind, of, answers } = QUESTIONS[question];
+  const ids: [string, ...string[]] = ["unsure", ...Object.keys(answers)];
+  const keep = (value: unknown): IntakeAnswers => (of === "enquiry" ? { [question]: value } : { rug: { [question]: value } });
+  return { kind, ids, keep };
+};
+
+function choiceSchema(step: StepId) {
+  const { kind, ids, keep } = choiceOf(step);
+  return kind === "one"
+    ? z.pipe(z.object({ answer: z.enum(ids, CHOOSE_ONE) }), z.transform((v) => keep(v.answer)))
+    : z.pipe(
+        z.object({ answer: z.array(z.enum(ids), CHOOSE_SOME).check(z.minLength(1, CHOOSE_SOME)) }),
+        z.transform((v) => keep(withoutContradiction(v.answer))));
+}
+
+/** A choice with a line of one's own words beside it. */
+function choiceWithWords(step: StepId, words: "sellerWords" | "boughtPlace") {
+  const { ids, keep } = choiceOf(step);
+  return z.pipe(z.object({ answer: z.enum(ids, CHOOSE_ONE), [words]: optionalText }), z.transform((v, ctx) => {
+    const text = filled(v[words] as string | undefined);
+    checkField(ctx as Issues, words, rugAnswersSchema.shape[words], text);
+    const kept = keep(v.answer);
+    return { ...kept, rug: { ...kept.rug, [words]: text ?? "" } } satisfies IntakeAnswers;
+  }));
+}
+
+const labelSchema = z.pipe(
+  z.object({ answer: z.enum(["typed", "none", "unsure"], CHOOSE_ONE), labelText: optionalText }),
+  z.transform((v, ctx): IntakeAnswers => {
+    const text = filled(v.labelText);
+    if (v.answer === "typed" && text === undefined) {
+      ctx.issues.push({ code: "custom", message: "Write what the label says, or choose another answer.", path: ["labelText"], input: v });
+    }
+    checkField(ctx as Issues, "labelText", rugAnswersSchema.shape.labelText, text);
+    return { rug: { labelFound: v.answer, labelText: v.answer === "typed" ? (text ?? "") : "" } };
+  }));
+
+const priceSchema = z.pipe(
+  z.object({ boughtYear: optionalText, price: optionalText, currency: z.optional(z.enum(CURRENCIES)) }),
+  z.transform((v, ctx): IntakeAnswers => {
+    const { shape } = rugAnswersSchema;
+    const boughtYear = numberOf(ctx as Issues, { path: "boughtYear", text: v.boughtYear, schema: shape.boughtYear, parse: parseDecimal });
+    const price = numberOf(ctx as Issues, { path: "price", text: v.price, schema: shape.price, parse: parseAmount });
+    return { rug: { boughtYear, price, currency: price === undefined ? undefined : v.currency } };
+  }));
+
+const sizeFields = { widthCm: optionalText, lengthCm: optionalText, widthFt: optionalText, widthIn: optionalText, lengthFt: optionalText, lengthIn: optionalText };
+type SizeFields = { [K in keyof typeof sizeFields]?: string | undefined };
+
+/** One side in centimetres from feet and inches; undefined when both are empty. */
+function sideFromFeet(ctx: Issues, v: SizeFields, side: "width" | "length"): number | undefined {
+  const [feet, inches] = [filled(v[`${side}Ft`]), filled(v[`${side}In`])];
+  if (feet === undefined && inches === undefined) return undefined;
+  const total = cmFromFeet(parseDecimal(feet ?? "0") ?? Number.NaN, parseDecimal(inches ?? "0") ?? Number.NaN);
+  checkField(ctx, `${side}Ft`, rugAnswersSchema.shape[`${side}Cm`], total);
+  return total;
+}
+
+const sizeSchema = z.pipe(
+  z.object({ unit: z.enum(["cm", "ft"]), ...sizeFields }),
+  z.transform((v, ctx): IntakeAnswers => {
+    const side = (which: "width" | "length") =>
+      v.unit === "ft"
+        ? sideFromFeet(ctx as Issues, v, which)
+        : numberOf(ctx as Issues, { path: `${which}Cm`, text: v[`${which}Cm`], schema: rugAnswersSchema.shape[`${which}Cm`], parse: parseDecimal });
+    return { rug: { widthCm: side("width"), lengthCm: side("length") } };
+  }));
+
+const storySchema = z.pipe(z.object({ story: optionalText }), z.transform((v, ctx): IntakeAnswers => {
+  const story = v.story?.trim() ?? "";
+  checkField(ctx as Issues, "story", rugAnswersSchema.shape.story, story);
+  return { rug: { story } };
+}));
+
+const NO_WAY_BACK = "Give us an e-mail address or a telephone number, so that we can answer.";
+const contactFormSchema = z.pipe(
+  z.object({ name: optionalText, email: optionalText, telephone: optionalText }),
+  z.transform((v, ctx): IntakeAnswers => {
+    const contact = { name: v.name?.trim() ?? "", email: filled(v.email), telephone: filled(v.telephone) };
+    for (const key of ["name", "email", "telephone"] as const) checkField(ctx as Issues, key, contactSchema.shape[key], contact[key]);
+    if (!contact.email && !contact.telephone) ctx.issues.push({ code: "custom", message: NO_WAY_BACK, path: ["email"], input: v });
+    return { contact };
+  }));
+
+const OWN: Partial<Record<StepId, z.ZodMiniType<IntakeAnswers>>> = {
+  label: labelSchema,
+  seller: choiceWithWords("seller", "sellerWords"),
+  bought: choiceWithWords("bought", "boughtPlace"),
+  price: priceSchema,
+  size: sizeSchema,
+  story: storySchema,
+  contact: contactFormSchema,
+};
+
+/** The schema of a page: takes FormValues (anything else is reported, not thrown), gives the patch to keep. */
+export const stepSchema = (step: FormStepId) => (OWN[step] ?? choiceSchema(step)) as z.ZodMiniType<IntakeAnswers, FormValues>;

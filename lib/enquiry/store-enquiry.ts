@@ -1,0 +1,140 @@
+import "server-only";
+import { randomUUID } from "node:crypto";
+import type { Tx } from "../store/database";
+import type { EnquiryAnswers, RugAnswers } from "../trade/questions";
+import type { AssessedEnquiry, AssessedRug } from "./assess-answers";
+import type { EnquiryFile } from "./questionnaire";
+import { newReference } from "./reference";
+import type { Consent } from "./stored";
+import { toJson } from "./to-json";
+import { worstUrgency } from "./urgency";
+
+export interface NewEnquiry {
+  channel: "web" | "email" | "telephone";
+  /** When it was written; ages count from here. */
+  submittedAt: Date;
+  intakeId: string | null;
+  client: { name: string; email: string | null; telephone: string | null; isTrade: boolean };
+  parties: NonNullable<EnquiryFile["parties"]>;
+  answers: EnquiryAnswers;
+  /** null where somebody here took it down by telephone. */
+  consent: Consent | null;
+  rugs: { answers: RugAnswers; photoIds: string[] }[];
+  assessed: AssessedEnquiry;
+  /** Who answered: "client" or the id of a person here. */
+  from: string;
+}
+
+/** Writes a whole enquiry: client, rugs, answers, photos, findings, assessments and the first draft. */
+export async function storeEnquiry(tx: Tx, e: NewEnquiry): Promise<{ enquiryId: string; reference: string }> {
+  const reference = await freeReference(tx);
+  const { urgency, why } = worstUrgency(e.assessed.rugs.map((r) => r.assessment.urgency));
+  const enquiryId = randomUUID();
+  const client = await tx.client.create({ data: { id: randomUUID(), ...e.client, createdAt: e.submittedAt } });
+  await tx.enquiry.create({
+    data: {
+      id: enquiryId,
+      reference,
+      channel: e.channel,
+      intakeId: e.intakeId,
+      stateSince: e.submittedAt,
+      submittedAt: e.submittedAt,
+      answers: toJson({ ...e.answers, consent: e.consent }),
+      title: e.assessed.title,
+      urgency,
+      urgencyWhy: why,
+      clientId: client.id,
+      parties: { create: e.parties.map((p) => ({ id: randomUUID(), kind: p.kind, name: p.name, reference: p.reference ?? null })) },
+    },
+  });
+  const assessmentIds: string[] = [];
+  for (const [at, rug] of e.rugs.entries())
+    assessmentIds.push(await storeRug(tx, e, { enquiryId, position: at + 1, rug, assessed: e.assessed.rugs[at] as AssessedRug }));
+  await tx.draft.create({
+    data: {
+      id: randomUUID(),
+      enquiryId,
+      number: 1,
+      revisions: {
+        create: {
+          id: randomUUID(),
+          number: 1,
+          subject: e.assessed.draft.subject,
+          text: e.assessed.draft.text,
+          paragraphs: e.assessed.draft.paragraphs.map(toJson),
+          assessmentId: assessmentIds[0] ?? null,
+          createdAt: e.submittedAt,
+        },
+      },
+    },
+  });
+  return { enquiryId, reference };
+}
+
+async function storeRug(
+  tx: Tx,
+  e: NewEnquiry,
+  { enquiryId, position, rug, assessed }: { enquiryId: string; position: number; rug: NewEnquiry["rugs"][number]; assessed: AssessedRug },
+): Promise<string> {
+  const rugId = randomUUID();
+  const at = e.submittedAt;
+  await tx.rug.create({
+    data: {
+      id: rugId,
+      enquiryId,
+      position,
+      title: assessed.title,
+      answers: {
+        create: Object.entries(rug.answers)
+          .filter(([, v]) => v !== undefined)
+          .map(([question, value]) => ({ id: randomUUID(), question, value, from: e.from, at })),
+      },
+    },
+  });
+  await tx.photo.updateMany({ where: { id: { in: rug.photoIds } }, data: { rugId } });
+  return storeAssessment(tx, rugId, assessed, at);
+}
+
+/** Keeps what triage said together with everything it was said from; findings replace those of an earlier assessment. */
+export async function storeAssessment(
+  tx: Tx,
+  rugId: string,
+  { findings, settings, assessment }: Omit<AssessedRug, "title">,
+  now: Date,
+): Promise<string> {
+  await tx.finding.deleteMany({ where: { rugId } });
+  await tx.finding.createMany({
+    data: findings.map((f) => ({
+      id: randomUUID(),
+      rugId,
+      what: f.what,
+      value: toJson({ v: f.value }).v ?? false,
+      strength: f.strength,
+      from: f.from,
+      at: now,
+    })),
+  });
+  const id = randomUUID();
+  await tx.assessment.create({
+    data: {
+      id,
+      rugId,
+      modelVersion: assessment.modelVersion,
+      asOf: new Date(assessment.asOf),
+      settings: toJson(settings),
+      findings: findings.map(toJson),
+      result: toJson(assessment),
+      createdAt: now,
+    },
+  });
+  return id;
+}
+
+/** One that nobody has. Should another transaction take it first, the unique index says so and the work is run again. */
+async function freeReference(tx: Tx): Promise<string> {
+  for (let n = 0; n < 50; n++) {
+    const reference = newReference();
+    if (!(await tx.enquiry.findUnique({ where: { reference }, select: { id: true } }))) return reference;
+  }
+  throw new Error("Found no free reference in 50 tries: nearly all of them are taken.");
+}

@@ -1,0 +1,68 @@
+import "server-only";
+import * as z from "zod/mini";
+import type { Answer } from "../store/database";
+import type { EnquiryAnswers, RugAnswers } from "../trade/questions";
+import type { Assessment, Range } from "../triage/assessment";
+import { intakeAnswersSchema, rugAnswersSchema } from "./questionnaire";
+
+/** What lies in Json columns, parsed on its way out. */
+
+const consentSchema = z.object({ sentence: z.string(), at: z.iso.datetime() });
+export type Consent = z.infer<typeof consentSchema>;
+
+const enquiryAnswersSchema = z.object({
+  ...z.pick(intakeAnswersSchema, { wetNow: true, reason: true }).shape,
+  consent: z.optional(z.nullable(consentSchema)),
+});
+
+/** What was told about the enquiry as a whole, and the consent given with it. */
+export function enquiryAnswersOf(stored: unknown): { answers: EnquiryAnswers; consent: Consent | null } {
+  const { consent, ...answers } = enquiryAnswersSchema.parse(stored);
+  return { answers, consent: consent ?? null };
+}
+
+type Row = Pick<Answer, "question" | "value" | "at">;
+/** Beside the questions: what a client wrote later on their own page. */
+export const MESSAGE = "message";
+
+/** The newest answer of each question; rows of a question that is no longer asked are left out. */
+export function rugAnswersOf(rows: readonly Row[]): RugAnswers {
+  const newest = new Map([...rows].sort((a, b) => a.at.getTime() - b.at.getTime()).map((r) => [r.question, r.value]));
+  const shape = rugAnswersSchema.shape;
+  const known = Object.entries(shape).flatMap(([question, schema]) => {
+    const parsed = newest.has(question) ? schema.safeParse(newest.get(question)) : null;
+    return parsed?.success ? [[question, parsed.data] as const] : [];
+  });
+  return rugAnswersSchema.parse(Object.fromEntries(known));
+}
+
+/** What the client wrote after the enquiry, oldest first. */
+export const messagesOf = (rows: readonly Row[]): { at: Date; text: string }[] =>
+  rows
+    .filter((r) => r.question === MESSAGE)
+    .map((r) => ({ at: r.at, text: z.string().parse(r.value) }))
+    .sort((a, b) => a.at.getTime() - b.at.getTime());
+
+const range = z.nullable(z.object({ low: z.number(), median: z.number(), high: z.number() })) satisfies z.ZodMiniType<Range | null>;
+const said = z.object({ what: z.string(), strength: z.string(), from: z.string(), decibans: z.number(), staff: z.string(), client: z.string() });
+/** The shape; that the ids in it are ids of our own tables is the writer's word, and the model version says which tables. */
+const assessmentSchema = z.looseObject({
+  modelVersion: z.string(),
+  asOf: z.string(),
+  fibres: z
+    .array(z.object({ fibre: z.string(), probability: z.number(), low: z.number(), high: z.number(), words: z.string() }))
+    .check(z.minLength(1)),
+  balance: z.looseObject({ prior: z.number(), findings: z.number(), damping: z.number(), total: z.number() }),
+  findings: z.array(z.looseObject(said.shape)),
+  mechanisms: z.array(z.object({ mechanism: z.string(), probability: z.number() })),
+  improvement: range,
+  lifeYears: range,
+  worse: z.nullable(z.number()),
+  beyondRepair: z.nullable(z.number()),
+  methods: z.array(z.object({ method: z.string(), verdict: z.string(), why: z.string() })),
+  advice: z.looseObject({ action: z.string(), why: z.string() }),
+  urgency: z.object({ level: z.enum(["hours", "two-days", "a-week", "can-wait"]), why: z.string() }),
+  firstAid: z.nullable(z.array(z.string())),
+  why: z.record(z.string(), z.string()),
+});
+export const assessmentOf = (stored: unknown): Assessment => assessmentSchema.parse(stored) as unknown as Assessment;

@@ -1,0 +1,108 @@
+import "server-only";
+import { ALLOWANCES, takeOne } from "../staff/rate-limit";
+import { database, type Tx } from "../store/database";
+import { readSettings, type WorkshopSettings } from "../workshop/settings";
+import { acknowledge } from "./acknowledge";
+import { assessAnswers } from "./assess-answers";
+import { audit } from "./audit";
+import { authorise, NOT_THERE } from "./authorise";
+import { ok, refuse, type Caller, type Result } from "./caller";
+import { CONSENT_SENTENCE } from "./consent";
+import { inOneStepOfMany } from "./one-step";
+import { addClientLink } from "./open-client-link";
+import { coloursOf, facePhoto } from "./photo-view";
+import { intakeAnswersSchema, submissionSchema, type Submission } from "./questionnaire";
+import { relevantAnswers } from "./steps";
+import { storeEnquiry, type NewEnquiry } from "./store-enquiry";
+import { pokeOutbox } from "./write-letter";
+
+export interface Submitted {
+  reference: string;
+  enquiryId: string;
+  clientToken: string;
+}
+
+const NO_WAY_BACK = "Leave an e-mail address or a telephone number, so that we can answer.";
+
+/**
+ * Turns a questionnaire into an enquiry: all of it in one transaction, or nothing. Sending the same questionnaire again,
+ * even at the same moment, finds the enquiry that was made and only gives a fresh link to it.
+ */
+export async function submitEnquiry(caller: Caller, submission: Submission, now: Date): Promise<Result<Submitted>> {
+  const no = authorise(caller, "fill-intake");
+  if (no || caller.kind !== "intake") return no ?? NOT_THERE;
+  const parsed = submissionSchema.safeParse(submission);
+  if (!parsed.success)
+    return refuse(
+      "invalid",
+      "Please look at what you wrote again.",
+      Object.fromEntries(parsed.error.issues.map((i) => [i.path.join("."), i.message])),
+    );
+  const { name, email, telephone } = parsed.data.contact;
+  if (!email && !telephone) return refuse("invalid", NO_WAY_BACK, { "contact.email": NO_WAY_BACK });
+  if (caller.addressHash && !(await takeOne(`submit:${caller.addressHash}`, ALLOWANCES.submitAddress, now))) {
+    return refuse("too-many", "Many enquiries have come from your connection just now. Please wait ten minutes, or telephone us.");
+  }
+  const settings = await readSettings();
+  const written = await writtenEnquiry(caller.intakeId, { name, email: email || null, telephone: telephone || null }, settings, now);
+  if (!written) return NOT_THERE;
+  const done = await inOneStepOfMany((tx) => submitOnce(tx, caller, written, settings));
+  if (done.ok) pokeOutbox();
+  return done;
+}
+
+async function submitOnce(tx: Tx, caller: Caller & { kind: "intake" }, written: NewEnquiry, settings: WorkshopSettings): Promise<Result<Submitted>> {
+  const now = written.submittedAt;
+  const earlier = await tx.enquiry.findUnique({ where: { intakeId: caller.intakeId }, select: { id: true, reference: true } });
+  if (earlier) {
+    const { token } = await addClientLink(tx, earlier.id, now);
+    return ok({ reference: earlier.reference, enquiryId: earlier.id, clientToken: token });
+  }
+  const photos = await tx.photo.findMany({ where: { intakeId: caller.intakeId }, select: { id: true } });
+  const known = written.rugs.flatMap((r) => r.photoIds);
+  if (photos.length !== known.length || photos.some((p) => !known.includes(p.id))) {
+    return refuse("changed-meanwhile", "A photo was added or taken away while you sent this. Please send it once more.");
+  }
+  const { enquiryId, reference } = await storeEnquiry(tx, written);
+  const { linkId, token } = await addClientLink(tx, enquiryId, now);
+  await audit(tx, caller, { action: "submitted", enquiryId, at: now, detail: { photos: known.length } });
+  const { name, email } = written.client;
+  const firstAid = written.assessed.rugs.find((r) => r.assessment.firstAid)?.assessment.firstAid ?? null;
+  if (email) await acknowledge(tx, { enquiryId, reference, linkId, client: { name, email }, firstAid, settings, now });
+  return ok({ reference, enquiryId, clientToken: token });
+}
+
+/** Reads the questionnaire and judges it, before the transaction begins: nothing slow belongs inside. */
+async function writtenEnquiry(
+  intakeId: string,
+  contact: Pick<NewEnquiry["client"], "name" | "email" | "telephone">,
+  settings: WorkshopSettings,
+  now: Date,
+): Promise<NewEnquiry | null> {
+  const intake = await database().intake.findUnique({ where: { id: intakeId }, include: { photos: { orderBy: { position: "asc" } } } });
+  if (!intake) return null;
+  const { rug = {}, wetNow, reason } = relevantAnswers(intakeAnswersSchema.parse(intake.answers));
+  const answers = { wetNow, reason };
+  const client = { ...contact, isTrade: reason === "trade" };
+  const face = facePhoto(intake.photos);
+  const assessed = assessAnswers({
+    channel: "web",
+    asOf: now.toISOString(),
+    enquiry: answers,
+    client,
+    workshop: settings,
+    rugs: [{ answers: rug, colours: face ? coloursOf(face) : [] }],
+  });
+  return {
+    channel: "web",
+    submittedAt: now,
+    intakeId,
+    client,
+    parties: [],
+    answers,
+    consent: { sentence: CONSENT_SENTENCE, at: now.toISOString() },
+    rugs: [{ answers: rug, photoIds: intake.photos.map((p) => p.id) }],
+    assessed,
+    from: "client",
+  };
+}

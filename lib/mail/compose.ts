@@ -1,0 +1,33 @@
+import type { LetterKind } from "../store/database";
+import { headerText } from "./address";
+import { letterHtml, type LetterHead } from "./letter-html";
+
+export interface LetterInput {
+  kind: LetterKind;
+  subject: string;
+  /** Blocks apart by an empty line; lines that begin with "– " make a list. */
+  text: string;
+  workshop: LetterHead;
+  /** The client's own page, or the mark that becomes it when the letter goes out. */
+  link?: string | null;
+}
+export interface ComposedLetter {
+  kind: LetterKind;
+  subject: string;
+  text: string;
+  html: string;
+}
+
+/** A message's text ends its lines with LF alone here; no control characters but those. */
+const cleanText = (text: string) => text.replace(/\r\n?/g, "\n").replace(/[\p{Cs}\u0000-\u0008\u000b-\u001f\u007f]/gu, "").trim();
+
+/** Both forms of a letter. Everything people wrote is escaped in the HTML; the subject is one line. */
+export function composeLetter({ kind, subject, text, workshop, link = null }: LetterInput): ComposedLetter {
+  const body = cleanText(text);
+  const line = headerText(subject) || "Your rug";
+  return {
+    kind, subject: line,
+    text: `${body}${link ? `\n\nYour own page: ${link}` : ""}\n`,
+    html: letterHtml({ subject: line, text: body, head: workshop, link }),
+  };
+}

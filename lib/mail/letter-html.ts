@@ -1,0 +1,39 @@
+import { html, Html } from "./html";
+
+/** What stands at the head and the foot of a letter. Empty lines are left out. */
+export interface LetterHead { name: string; town: string; address: string; email: string; telephone: string }
+
+// Written out here because mail programs read no stylesheet and fetch nothing from outside.
+const STYLE = new Html(`<style>
+:root{color-scheme:light dark}
+body{margin:0;background:#f5f5f2;color:#26282a;font:400 17px/1.6 Georgia,"Times New Roman",serif}
+main{max-width:34rem;margin:0 auto;padding:32px 20px 48px}
+header{border-bottom:1px solid #c9cac6;padding-bottom:12px;margin-bottom:28px}
+p,ul{margin:0 0 1em}ul{padding-left:1.2em}li{margin-bottom:.35em}
+a{color:inherit}
+footer{border-top:1px solid #c9cac6;margin-top:32px;padding-top:12px;font-size:14px;line-height:1.5;color:#5a5e62}
+@media (prefers-color-scheme:dark){body{background:#1b1c1d;color:#e8e8e4}header,footer{border-color:#4a4c4e}footer{color:#b4b6b8}}
+</style>`);
+
+const LIST_MARK = /^– /;
+
+/** One block of the text: its lines, those that begin with "– " as a list. */
+function block(text: string): Html {
+  const lines = text.split("\n");
+  const items = lines.filter((l) => LIST_MARK.test(l));
+  const before = lines.slice(0, items.length ? lines.findIndex((l) => LIST_MARK.test(l)) : lines.length);
+  const words = before.map((line, at) => html`${at > 0 ? html`<br>` : null}${line}`);
+  const list = items.map((line) => html`<li dir="auto">${line.replace(LIST_MARK, "")}</li>`);
+  return html`${before.length ? html`<p dir="auto">${words}</p>` : null}${list.length ? html`<ul>${list}</ul>` : null}`;
+}
+
+/** The letter as HTML: one column, serif, nothing fetched from outside, readable in the dark. `link` is the client's own page. */
+export function letterHtml({ subject, text, head, link }: { subject: string; text: string; head: LetterHead; link: string | null }): string {
+  const blocks = text.split(/\n{2,}/).filter((b) => b.trim() !== "").map(block);
+  const foot = [head.address || head.town, head.telephone, head.email].filter((line) => line !== "");
+  return html`<!doctype html>
+<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width"><meta name="color-scheme" content="light dark"><title>${subject}</title>${STYLE}</head>
+<body><main><header>${head.name}</header>
+${blocks}${link ? html`<p>Your own page: <a href="${link}">${link}</a></p>` : null}
+<footer>${head.name}${foot.map((line) => html`<br>${line}`)}</footer></main></body></html>`.text;
+}

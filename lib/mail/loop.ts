@@ -1,0 +1,53 @@
+import "server-only";
+import { deliverDue } from "./deliver";
+
+/** How often the outbox is looked at when nobody pokes. */
+const POLL_MS = 2_000;
+/** After a run that broke, for instance because the database was away. */
+const AFTER_ERROR_MS = 10_000;
+
+interface Delivery { poke(): void; stop(): Promise<void> }
+// On globalThis: the server bundles its start-up hook and its routes apart, and one loop must serve both.
+const kept = globalThis as { plainpileDelivery?: Delivery };
+
+function begin(): Delivery {
+  const stop = new AbortController();
+  let wake = () => {};
+  let poked = false;
+  const pause = (ms: number) => new Promise<void>((resume) => {
+    if (poked || stop.signal.aborted) return resume();
+    const timer = setTimeout(resume, ms);
+    timer.unref();
+    wake = () => { clearTimeout(timer); resume(); };
+  });
+  const once = () => deliverDue(new Date(), { stop: stop.signal }).then(() => POLL_MS, (error: Error) => {
+    console.error(JSON.stringify({ level: "error", event: "delivery failed", message: error.message }));
+    return AFTER_ERROR_MS;
+  });
+  const run = async () => {
+    while (!stop.signal.aborted) {
+      poked = false;
+      await pause(await once());
+    }
+  };
+  const running = run();
+  return {
+    poke: () => { poked = true; wake(); },
+    stop: () => { stop.abort(); wake(); return running; },
+  };
+}
+
+/** Starts the one loop of this process that delivers what is due; a second call changes nothing. */
+export function startDelivery(): void {
+  kept.plainpileDelivery ??= begin();
+}
+
+/** Looks at the outbox now. Without a loop in this process, the one of another finds the letter at its next look. */
+export const pokeDelivery = (): void => kept.plainpileDelivery?.poke();
+
+/** Ends the loop after the letter that is on its way. */
+export async function stopDelivery(): Promise<void> {
+  const delivery = kept.plainpileDelivery;
+  delete kept.plainpileDelivery;
+  await delivery?.stop();
+}

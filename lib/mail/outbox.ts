@@ -1,0 +1,52 @@
+import "server-only";
+import { randomUUID } from "node:crypto";
+import { database, type Tx } from "../store/database";
+import { readSettings } from "../workshop/settings";
+import { headerText } from "./address";
+import type { ComposedLetter } from "./compose";
+import { messageOf } from "./message";
+import { newMessageId, threadAfter } from "./message-id";
+import { mailDomain, senderOf } from "./sender";
+
+export { deliverDue } from "./deliver";
+export { mailConfigured } from "./sender";
+
+export interface LetterToQueue {
+  enquiryId: string;
+  to: { name: string; address: string };
+  letter: ComposedLetter;
+  workshop: { name: string; email: string };
+  now: Date;
+  /** Until then it can be taken back. Default: `now`. */
+  notBefore?: Date;
+  approvedById?: string | null;
+  secondedById?: string | null;
+}
+
+/**
+ * Writes a letter into the outbox, inside the transaction of the decision to send it. Its Message-ID is fixed here, and
+ * it follows the newest letter of the enquiry that was not taken back. Returns the letter's id.
+ */
+export async function queueLetter(tx: Tx, { enquiryId, to, letter, workshop, now, notBefore = now, approvedById = null, secondedById = null }: LetterToQueue): Promise<string> {
+  const earlier = await tx.letter.findFirst({
+    where: { enquiryId, state: { not: "taken_back" } }, orderBy: [{ createdAt: "desc" }, { id: "desc" }], select: { messageId: true, references: true },
+  });
+  const row = await tx.letter.create({
+    data: {
+      id: randomUUID(), enquiryId, kind: letter.kind, automatic: letter.kind === "acknowledgement",
+      state: notBefore > now ? "held" : "waiting", messageId: newMessageId(mailDomain(workshop)), ...threadAfter(earlier),
+      toName: headerText(to.name), toAddress: to.address.trim(), subject: letter.subject, text: letter.text, html: letter.html,
+      notBefore, createdAt: now, approvedById, secondedById,
+    },
+    select: { id: true },
+  });
+  return row.id;
+}
+
+/** A letter as a file that mail programs open (RFC 5322); null where there is no such letter. */
+export async function letterAsEml(letterId: string): Promise<Buffer | null> {
+  const letter = await database().letter.findUnique({ where: { id: letterId } });
+  if (!letter) return null;
+  const { bytes } = await messageOf(letter, { sender: senderOf(await readSettings()), date: letter.sentAt ?? letter.createdAt });
+  return bytes;
+}

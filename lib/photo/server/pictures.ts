@@ -1,0 +1,25 @@
+import "server-only";
+import sharp, { type Sharp } from "sharp";
+
+/** Only these readers exist in this process: an SVG, GIF or TIFF is refused before any parser of theirs sees a byte. */
+sharp.block({ operation: ["VipsForeignLoad"] });
+sharp.unblock({ operation: ["VipsForeignLoadJpeg", "VipsForeignLoadPng", "VipsForeignLoadWebp", "VipsForeignLoadHeif"] });
+// Each picture is read once: a cache would only hold memory.
+sharp.cache(false);
+
+/** Pixels. Above the 50 megapixels of the largest common phone picture; a decompression bomb stops here. *elicited* */
+export const MAX_PIXELS = 60e6;
+
+/** Opens an untrusted picture. The slightest damage is an error: half a picture is no evidence. */
+export const openPicture = (input: string | Buffer): Sharp => sharp(input, { limitInputPixels: MAX_PIXELS, failOn: "error" });
+
+/** Pixels that we already hold: RGB or RGBA, 8 bits each. */
+export const fromPixels = (pixels: { data: Uint8Array; width: number; height: number; channels: 3 | 4 }): Sharp =>
+  sharp(pixels.data, { raw: { width: pixels.width, height: pixels.height, channels: pixels.channels }, limitInputPixels: MAX_PIXELS });
+
+export interface Pixels {
+  data: Uint8Array;
+  width: number;
+  height: number;
+  channels: 3;
+}

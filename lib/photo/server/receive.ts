@@ -1,0 +1,118 @@
+import "server-only";
+import { mkdir, open } from "node:fs/promises";
+import path from "node:path";
+import { keepFiles, newPhotoId, partName, photoFileName, removeFiles, PHOTO_SIZES, type PhotoSize } from "../../store/photo-layout";
+import { qualityOf, type Quality } from "../quality";
+import { stripOf, type ColourShare } from "../strip";
+import { readCameraNotes, type Exposure } from "./exposure";
+import { heicToPng } from "./heic";
+import { MAX_PIXELS, openPicture } from "./pictures";
+import { makeSizes } from "./sizes";
+import { HEAD_BYTES, isAnimatedPng, sniff, type PictureType } from "./sniff";
+import { MAX_PHOTO_BYTES, spool, type Bytes } from "./spool";
+import { inTurn } from "./turns";
+
+export interface ReceivedPhoto {
+  /** Made by us; names the files in the folder. */
+  id: string;
+  /** Of the bytes as received, hexadecimal. */
+  sha256: string;
+  receivedBytes: number;
+  receivedType: PictureType;
+  /** For people to read; never part of a path. Null where nothing readable was left of it. */
+  originalName: string | null;
+  /** Pixels, upright. */
+  width: number;
+  height: number;
+  takenAt: Date | null;
+  exposure: Exposure | null;
+  measured: { colours: ColourShare[]; quality: Quality };
+}
+export type PhotoRefusal = { ok: false; code: "too-large" | "unsupported" | "unreadable"; say: string };
+export type Reception = { ok: true; photo: ReceivedPhoto } | PhotoRefusal;
+
+const refuse = (code: PhotoRefusal["code"], say: string): PhotoRefusal => ({ ok: false, code, say });
+const MEGABYTES = MAX_PHOTO_BYTES / 1024 / 1024;
+const SAY = {
+  tooManyBytes: `This photo is larger than ${MEGABYTES} MB, which is more than we can take. Most phones offer a smaller size when you share a photo.`,
+  tooManyPixels: `This picture has more than ${MAX_PIXELS / 1e6} megapixels, which is more than we can open. An ordinary photo is plenty.`,
+  moves: "This is a moving picture. Please send a single photo of the same thing.",
+  damaged: "We could not open this photo: the file seems to be damaged or cut short. Please choose it again, or take a new one.",
+} as const;
+
+/**
+ * The one door for pictures: takes bytes from a stranger and keeps three clean JPEGs of them in `folder`, or nothing.
+ * The content decides what it is; `type` and the ending of `name` are not believed. Resolves with a refusal for what the
+ * sender can mend; rejects only for what they cannot (disk full, sender gone), and leaves nothing on disk either way.
+ * Where it stops early it destroys the stream: whoever pipes into it should then stop too.
+ */
+export async function receivePhoto(stream: Bytes, sent: { name: string; type: string }, folder: string): Promise<Reception> {
+  await mkdir(folder, { recursive: true });
+  const id = newPhotoId();
+  const received = partName(id, "received");
+  try {
+    const spooled = await spool(stream, path.join(folder, received));
+    if (!spooled) return refuse("too-large", SAY.tooManyBytes);
+    const taken = await inTurn(() => takeIn(path.join(folder, received), id, folder));
+    if (!taken.ok) return taken;
+    return { ok: true, photo: { id, sha256: spooled.sha256, receivedBytes: spooled.bytes, originalName: readableName(sent.name), ...taken.facts } };
+  } finally {
+    await removeFiles(folder, [received]);
+  }
+}
+
+type Facts = Omit<ReceivedPhoto, "id" | "sha256" | "receivedBytes" | "originalName">;
+
+async function takeIn(file: string, id: string, folder: string): Promise<{ ok: true; facts: Facts } | PhotoRefusal> {
+  const { type, refused } = await inspect(file);
+  if (refused) return refused;
+  const part = (size: PhotoSize) => partName(id, size);
+  const at = (size: PhotoSize) => path.join(folder, part(size));
+  let kept = false;
+  try {
+    const { exif } = await openPicture(file).metadata();
+    const picture = type === "image/heic" ? await heicToPng(file) : file;
+    const { measure, ...size } = await makeSizes(picture, { full: at("full"), "1600": at("1600"), "320": at("320") });
+    const facts = { receivedType: type, ...size, ...readCameraNotes(exif), measured: { colours: stripOf(measure), quality: qualityOf(measure) } };
+    await keepFiles(folder, PHOTO_SIZES.map((s) => ({ part: part(s), name: photoFileName(id, s) })));
+    kept = true;
+    return { ok: true, facts };
+  } catch (error) {
+    if (isOurTrouble(error)) throw error;
+    return refuse("unreadable", SAY.damaged);
+  } finally {
+    if (!kept) await removeFiles(folder, PHOTO_SIZES.map(part));
+  }
+}
+
+/** Everything that can be told from headers, before a pixel is decoded. */
+async function inspect(file: string): Promise<{ type: PictureType; refused?: undefined } | { type?: undefined; refused: PhotoRefusal }> {
+  const handle = await open(file, "r");
+  try {
+    const { buffer, bytesRead } = await handle.read(Buffer.alloc(HEAD_BYTES), 0, HEAD_BYTES, 0);
+    const found = sniff(buffer.subarray(0, bytesRead));
+    if ("refused" in found) return { refused: refuse("unsupported", found.refused) };
+    if (found.type === "image/png" && (await isAnimatedPng(handle))) return { refused: refuse("unsupported", SAY.moves) };
+    // Reading the header already fails where it promises more than MAX_PIXELS.
+    const { pages = 1 } = await openPicture(file).metadata();
+    if (found.type === "image/webp" && pages > 1) return { refused: refuse("unsupported", SAY.moves) };
+    return { type: found.type };
+  } catch (error) {
+    if (isOurTrouble(error)) throw error;
+    const tooMany = error instanceof Error && error.message.includes("exceeds pixel limit");
+    return { refused: tooMany ? refuse("too-large", SAY.tooManyPixels) : refuse("unreadable", SAY.damaged) };
+  } finally {
+    await handle.close();
+  }
+}
+
+/** A full disk, a missing folder or decoder is not the sender's fault, and "choose it again" would be a lie. */
+const isOurTrouble = (error: unknown): boolean =>
+  error instanceof Error && (("code" in error && /^E[A-Z]+$|MODULE_NOT_FOUND$/.test(String(error.code))) || /write error|unable to open for write/i.test(error.message));
+
+/** What a person may see of a file's name: no folders, no control or direction characters, no half characters, 120 characters at most. */
+function readableName(name: string): string | null {
+  const last = name.split(/[\\/]/).at(-1) ?? "";
+  const clean = last.replace(/[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]/gu, "").trim();
+  return clean === "" ? null : [...clean].slice(0, 120).join("");
+}

@@ -1,0 +1,62 @@
+import "server-only";
+import type { FileHandle } from "node:fs/promises";
+
+/** What a file is by its first bytes alone. Neither its name nor what the sender called it is asked. */
+export type PictureType = "image/jpeg" | "image/png" | "image/webp" | "image/heic";
+export type Sniffed = { type: PictureType } | { refused: string };
+
+/** Bytes of the head that `sniff` needs. */
+export const HEAD_BYTES = 64;
+/** Brands of pictures packed with HEVC, and those that say nothing about the packing (ISO/IEC 23008-12, annex B). */
+const HEVC_BRANDS = ["heic", "heix", "heim", "heis", "hevc", "hevx", "hevm", "hevs"];
+const NEUTRAL_BRANDS = ["mif1", "msf1"];
+const ADVICE = "Please send a photo as JPEG, PNG, WebP or HEIC.";
+
+/** [first bytes as latin-1, what it is in plain words]. ISO base media files are told by their brand, below. */
+const NOT_PHOTOS: readonly (readonly [string, string])[] = [
+  ["GIF8", "This is a GIF, which is too coarse to judge colours by."],
+  ["II*\0", "This is a TIFF or a camera's raw file."],
+  ["MM\0*", "This is a TIFF or a camera's raw file."],
+  ["%PDF", "This is a PDF, not a photo."],
+  ["PK\x03\x04", "This is an archive or an office document, not a photo."],
+  ["\x1f\x8b", "This is an archive, not a photo."],
+  ["MZ", "This is a program, not a photo."],
+  ["\x7fELF", "This is a program, not a photo."],
+  ["BM", "This is a BMP picture."],
+];
+
+export function sniff(head: Uint8Array): Sniffed {
+  const text = Buffer.from(head).toString("latin1");
+  if (text.startsWith("\xff\xd8\xff")) return { type: "image/jpeg" };
+  if (text.startsWith("\x89PNG\r\n\x1a\n")) return { type: "image/png" };
+  if (text.startsWith("RIFF") && text.slice(8, 12) === "WEBP") return { type: "image/webp" };
+  if (text.slice(4, 8) === "ftyp") return sniffBrand(text.slice(8, 12), text.slice(16, Math.max(16, Math.min(HEAD_BYTES, Buffer.from(head).readUInt32BE(0)))));
+  if (head.length === 0) return { refused: `This file is empty. ${ADVICE}` };
+  if (/^(\xef\xbb\xbf)?\s*</.test(text)) return { refused: `This is a web page or a drawing, not a photo. ${ADVICE}` };
+  const known = NOT_PHOTOS.find(([start]) => text.startsWith(start));
+  return { refused: `${known?.[1] ?? "We do not recognise this as a photo."} ${ADVICE}` };
+}
+
+/** `others` are the brands the file claims besides, four letters each. */
+function sniffBrand(brand: string, others: string): Sniffed {
+  const claims = others.match(/.{4}/gs) ?? [];
+  if (HEVC_BRANDS.includes(brand) || (NEUTRAL_BRANDS.includes(brand) && claims.some((b) => HEVC_BRANDS.includes(b)))) return { type: "image/heic" };
+  const avif = [brand, ...claims].some((b) => b.startsWith("avi"));
+  return { refused: `${avif ? "This is an AVIF picture." : "This is a film or another kind of picture."} ${ADVICE}` };
+}
+
+/**
+ * Does a PNG move? An animation announces itself by an `acTL` chunk before the first `IDAT` (PNG specification, third
+ * edition, W3C 2025, 11.3.6.1). Our decoder would show its first frame without a word, so we look ourselves.
+ */
+export async function isAnimatedPng(file: FileHandle): Promise<boolean> {
+  const chunk = Buffer.alloc(8);
+  for (let at = 8, seen = 0; seen < 10_000; seen++) {
+    if ((await file.read(chunk, 0, 8, at)).bytesRead < 8) return false;
+    const name = chunk.toString("latin1", 4, 8);
+    if (name === "acTL") return true;
+    if (name === "IDAT" || name === "IEND") return false;
+    at += 12 + chunk.readUInt32BE(0);
+  }
+  return false;
+}

@@ -1,0 +1,44 @@
+import { PHOTO_KINDS, type PhotoKind, type QuestionId } from "../trade/questions";
+import type { Assessment, MechanismId } from "../triage/assessment";
+
+type Next = Assessment["nextQuestions"][number];
+/** How many things of a kind, questions or photos, a letter asks for at once. Elicited. */
+const MOST_ASKS = 2;
+
+/** Questions that only make sense on their page, worded for a letter. */
+const IN_A_LETTER: Partial<Record<QuestionId, string>> = {
+  household: "Do pets or small children live with it, and is the floor under it heated?",
+  fringe: "Does the fringe grow out of the rug, or is it sewn on?",
+  fringeKind: "Does the fringe feel dull like cotton, or shiny and soft?",
+  since: "When did it happen?",
+  treatedBy: "Who treated it?",
+  shine: "Does the pile look light from one end and dark from the other, shine all over, or not shine at all?",
+  touch: "How does the pile feel to your palm, where it is dry and clean?",
+  boughtWhere: "Where was the rug bought?",
+};
+
+/** Questions and photos for which the rug has to be handled: not while it is wet, and not where mould is likely. */
+const HANDS_ON: readonly string[] = ["back", "pile", "touch", "footprints", "fringeKind"] satisfies (QuestionId | PhotoKind)[];
+
+/**
+ * What a letter asks for, in the assessment's order: questions and photos. No photo of the trouble where there is none,
+ * and nothing that means handling a wet or mouldy rug. `likely`: what has probably happened.
+ */
+export function asksOf(a: Assessment, likely: readonly MechanismId[]): { questions: Next[]; photos: Next[] } {
+  const trouble = likely.some((m) => m !== "soil-only");
+  const handsOff = a.firstAid !== null || likely.includes("mould");
+  const fits = ({ id }: Next) => (id !== "trouble" || trouble) && !(handsOff && HANDS_ON.includes(id));
+  const of = (kind: Next["kind"]) => a.nextQuestions.filter((q) => q.kind === kind && fits(q)).slice(0, MOST_ASKS);
+  return { questions: of("question"), photos: of("photo") };
+}
+
+const lower = (text: string) => text.charAt(0).toLowerCase() + text.slice(1);
+
+/** One line of a letter's list. */
+export function askLine(q: Next): string {
+  if (q.kind === "photo" && q.id in PHOTO_KINDS) {
+    const { ask, hint } = PHOTO_KINDS[q.id as PhotoKind];
+    return `– A photo of ${lower(ask)}. ${hint}.`;
+  }
+  return `– ${IN_A_LETTER[q.id as QuestionId] ?? q.ask}`;
+}

@@ -1,0 +1,67 @@
+/**
+ * When a paragraph is used: a small readable record over named facts, so that a workshop can change it in a form.
+ * Every line of it must hold. No code stands in it.
+ */
+
+/** Facts that are words. Each has none, one or several values at a time. The text is what a form shows. */
+export const WORD_FACTS = {
+  leading: "The most probable fibre of the pile",
+  rival: "The fibre that comes next",
+  certainty: "How sure we are of the fibre: firm, likely, open, unknown",
+  label: "What the label says of that fibre: agrees, differs, none",
+  strongest: "The strongest evidence there is",
+  soldAs: "What the seller called it",
+  reason: "What brings the client here",
+  wet: "Whether anything is wet now",
+  who: "Who writes: owner, or trade (another cleaner)",
+  advice: "What we would do",
+  urgency: "What waiting costs",
+  mechanisms: "What happened, where it is about as likely as not or more",
+  top: "The most probable of what happened",
+  offered: "Cleaning that is not ruled out (dusting aside)",
+  ruledOut: "Cleaning that is ruled out",
+  incidents: "What the client says happened",
+  changes: "How the client says it changed",
+  matters: "What matters to the client",
+  age: "Age of the rug",
+  has: "What the assessment gives: improvement, life, clean-price, cut-down-price, replace-price, photos, questions, first-aid, referral, telephone, name",
+  rugs: "How many rugs: one, several",
+} as const;
+export type WordFact = keyof typeof WORD_FACTS;
+
+/** Facts that are numbers: chances from 0 to 1, improvement in per cent. Absent where the assessment has none. */
+export const NUMBER_FACTS = {
+  waterShy: "Chance that the pile holds viscose or a fibre like it",
+  beyondRepair: "Chance that it is beyond economic repair",
+  worse: "Chance that cleaning makes it worse",
+  improvementHigh: "Upper end of the improvement, per cent",
+} as const;
+export type NumberFact = keyof typeof NUMBER_FACTS;
+
+export interface Facts {
+  words: Record<WordFact, readonly string[]>;
+  numbers: Partial<Record<NumberFact, number>>;
+}
+
+export interface Condition {
+  /** One of these values must be there. */
+  readonly is?: Partial<Record<WordFact, readonly string[]>>;
+  /** None of these values may be there. */
+  readonly not?: Partial<Record<WordFact, readonly string[]>>;
+  /** The number is known and at least this. */
+  readonly atLeast?: Partial<Record<NumberFact, number>>;
+  /** The number is known and below this. */
+  readonly below?: Partial<Record<NumberFact, number>>;
+}
+
+const words = (rule: Condition["is"]) => Object.entries(rule ?? {}) as [WordFact, readonly string[]][];
+const numbers = (rule: Condition["atLeast"]) => Object.entries(rule ?? {}) as [NumberFact, number][];
+
+/** Whether the facts meet the condition. An empty condition always holds; a number that is not known meets neither bound. */
+export function holds(condition: Condition, facts: Facts): boolean {
+  const some = (fact: WordFact, values: readonly string[]) => facts.words[fact].some((v) => values.includes(v));
+  return words(condition.is).every(([fact, values]) => some(fact, values))
+    && words(condition.not).every(([fact, values]) => !some(fact, values))
+    && numbers(condition.atLeast).every(([fact, bound]) => (facts.numbers[fact] ?? -Infinity) >= bound)
+    && numbers(condition.below).every(([fact, bound]) => (facts.numbers[fact] ?? Infinity) < bound);
+}

@@ -1,0 +1,48 @@
+import type { EnquiryAnswers, RugAnswers } from "../trade/questions";
+import { colourWord } from "./colour-word";
+import { changeWords, happenedWords, reasonWords, soldAsWords } from "./happened";
+import { plain } from "./slots";
+
+export interface RugSketch {
+  answers: RugAnswers;
+  /** Measured colours with their share of the rug, 0–1, in any order; empty where nothing was measured. */
+  colours: readonly { hex: string; share: number }[];
+}
+/** A slip's sentence has room for this many characters. */
+export const MAX_SENTENCE_CHARS = 110;
+
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** A rug's own name: "Grey, 170 × 240", "Grey rug", "Rug, 170 × 240" or "A rug". Sizes in cm, as told. */
+export function rugTitleOf({ answers, colours }: RugSketch): string {
+  const main = [...colours].sort((a, b) => b.share - a.share)[0];
+  const colour = main ? capital(colourWord(main.hex)) : null;
+  const size = answers.widthCm && answers.lengthCm ? `${Math.round(answers.widthCm)} × ${Math.round(answers.lengthCm)}` : null;
+  if (size) return `${colour ?? "Rug"}, ${size}`;
+  return colour ? `${colour} rug` : "A rug";
+}
+
+/** What a slip is headed with: "Grey 170 × 240, urine, then household cleaner". */
+export function titleOf({ answers, enquiry, colours }: RugSketch & { enquiry: EnquiryAnswers }): string {
+  const trade = enquiry.reason === "trade";
+  const rug = trade ? "A cleaner’s customer’s rug" : rugTitleOf({ answers, colours }).replace(",", "");
+  const [happened, change] = [happenedWords(answers), changeWords(answers)[0] ?? null];
+  const trouble = (trade ? change ?? happened : happened ?? change) ?? reasonWords(enquiry, answers);
+  return trouble ? `${rug}, ${trouble}` : rug;
+}
+
+function labelWords(answers: RugAnswers): string | null {
+  const label = plain(answers.labelText ?? "").replace(/[.;]+(?=\s)/g, ",").replace(/[\s.,;]+$/, "");
+  if (label) return `label ${label.length > 40 ? `${label.slice(0, 39).trimEnd()}…` : label}`;
+  return answers.labelFound === "none" ? "no label" : null;
+}
+
+/** What it is, in at most 110 characters: "Label 100 % viscose, sold as silk. Paler, stiff." */
+export function sentenceOf({ answers, enquiry }: { answers: RugAnswers; enquiry: EnquiryAnswers }): string {
+  const sold = soldAsWords(answers);
+  const known = [labelWords(answers), sold && `sold as ${sold}`].filter((w) => w !== null);
+  const wet = enquiry.wetNow === "wet" ? ["wet now"] : enquiry.wetNow === "damp" ? ["still damp"] : [];
+  const parts = [known, [...wet, ...changeWords(answers).slice(0, 3)]].filter((p) => p.length > 0).map((p) => `${capital(p.join(", "))}.`);
+  if (parts.length === 0) return "Nothing is known about it yet.";
+  return parts.reduce((said, part) => (`${said} ${part}`.length <= MAX_SENTENCE_CHARS ? `${said} ${part}` : said));
+}

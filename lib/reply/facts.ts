@@ -1,0 +1,109 @@
+import type { Assessment } from "../triage/assessment";
+import type { Strength } from "../triage/finding";
+import type { EnquiryAnswers, RugAnswers } from "../trade/questions";
+import { isFibreId, type FibreId } from "../trade/fibres";
+import { asksOf } from "./asks";
+import type { Facts, NumberFact, WordFact } from "./condition";
+
+/** One rug as a draft sees it. */
+export interface RugForDraft {
+  title: string;
+  assessment: Assessment;
+  answers: RugAnswers;
+}
+export interface FactsInput {
+  rug: RugForDraft;
+  enquiry: EnquiryAnswers;
+  isTrade: boolean;
+  rugs: number;
+  hasTelephone: boolean;
+  hasName: boolean;
+}
+
+/** Fibres that lose their strength and form in water as viscose does. Source: elicited, from the wet behaviour of regenerated cellulose. */
+export const WATER_SHY: readonly FibreId[] = ["viscose", "wool-viscose", "silk-viscose", "cotton-viscose", "lyocell", "acetate"];
+
+/** Strongest first. */
+export const STRENGTHS: readonly Strength[] = ["laboratory", "bench", "label-photo", "label-typed", "photo", "told"];
+
+/** A mechanism is spoken of from here on. Source: elicited; the lower end of "about as likely as not" (IPCC). */
+const WORTH_SAYING = 0.33;
+
+/** The methods that clean, in the order of the assessment: neither dusting nor what an owner does at home. */
+export const cleaning = (a: Assessment) => a.methods.filter((m) => m.method !== "dusting" && m.method !== "at-home");
+
+/** The two most probable fibres that have a name; "other" says nothing in a letter. */
+export const namedFibres = (a: Assessment): FibreId[] => a.fibres.map((f) => f.fibre).filter((f) => f !== "other").slice(0, 2);
+
+/** The fibre class that a label names, where one was read. */
+export function labelFibre(a: Assessment): FibreId | null {
+  const value = a.findings.find((f) => f.what === "label")?.value;
+  const says = typeof value === "object" && "says" in value ? value["says"] : null;
+  return typeof says === "string" && isFibreId(says) ? says : null;
+}
+
+function labelStands(a: Assessment): string {
+  const says = labelFibre(a);
+  return says === null ? "none" : says === namedFibres(a)[0] ? "agrees" : "differs";
+}
+
+function certainty(a: Assessment): string {
+  const leading = a.fibres[0];
+  if (a.findings.every((f) => f.decibans === 0) || !leading || leading.fibre === "other") return "unknown";
+  if (leading.words === "virtually certain" || leading.words === "very likely") return "firm";
+  return leading.words === "likely" ? "likely" : "open";
+}
+
+function given(a: Assessment, { hasTelephone, hasName }: FactsInput): string[] {
+  const asks = asksOf(a, likelyMechanisms(a));
+  const has = {
+    improvement: a.improvement, life: a.lifeYears, "first-aid": a.firstAid,
+    "clean-price": a.money?.clean, "cut-down-price": a.money?.cutDown, "replace-price": a.money?.replace,
+    photos: asks.photos.length, questions: asks.questions.length,
+    referral: a.advice.referTo, telephone: hasTelephone, name: hasName,
+  };
+  return Object.entries(has).filter(([, value]) => Boolean(value)).map(([name]) => name);
+}
+
+const one = (value: string | null | undefined) => (value && value !== "unsure" ? [value] : []);
+/** What has probably happened, most probable first. */
+export const likelyMechanisms = (a: Assessment) => a.mechanisms.filter((m) => m.probability >= WORTH_SAYING).map((m) => m.mechanism);
+
+/** What the paragraphs' conditions are read against, for one rug of an enquiry. */
+export function factsOf(input: FactsInput): Facts {
+  const { rug: { assessment: a, answers }, enquiry, isTrade, rugs } = input;
+  const [leading, rival] = namedFibres(a);
+  const numbers = {
+    beyondRepair: a.beyondRepair, worse: a.worse, improvementHigh: a.improvement?.high,
+    waterShy: a.fibres.filter((f) => WATER_SHY.includes(f.fibre)).reduce((sum, f) => sum + f.probability, 0),
+  };
+  return {
+    words: {
+      leading: one(leading), rival: one(rival), label: [labelStands(a)], certainty: [certainty(a)],
+      strongest: one(STRENGTHS.find((s) => a.findings.some((f) => f.strength === s))),
+      soldAs: one(answers.sellerSaid), reason: one(enquiry.reason), wet: one(enquiry.wetNow),
+      who: [isTrade || enquiry.reason === "trade" ? "trade" : "owner"],
+      advice: [a.advice.action], urgency: [a.urgency.level],
+      mechanisms: likelyMechanisms(a), top: one(likelyMechanisms(a)[0]),
+      offered: cleaning(a).filter((m) => m.verdict !== "ruled-out").map((m) => m.method),
+      ruledOut: a.methods.filter((m) => m.verdict === "ruled-out").map((m) => m.method),
+      incidents: answers.incidents ?? [], changes: answers.changes ?? [], matters: answers.matters ?? [], age: one(answers.age),
+      has: given(a, input), rugs: [rugs > 1 ? "several" : "one"],
+    },
+    numbers: Object.fromEntries(Object.entries(numbers).filter(([, v]) => typeof v === "number")) as Facts["numbers"],
+  };
+}
+
+
+/** The facts of a whole letter: what holds for any of its rugs; of numbers the largest. */
+export function mergedFacts(facts: readonly Facts[]): Facts {
+  const words = {} as Record<WordFact, string[]>;
+  const numbers: Facts["numbers"] = {};
+  for (const fact of facts) {
+    for (const [name, values] of Object.entries(fact.words) as [WordFact, string[]][])
+      words[name] = [...new Set([...(words[name] ?? []), ...values])];
+    for (const [name, value] of Object.entries(fact.numbers) as [NumberFact, number][])
+      numbers[name] = Math.max(numbers[name] ?? -Infinity, value);
+  }
+  return { words, numbers };
+}

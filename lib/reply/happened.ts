@@ -1,0 +1,57 @@
+import type { AnswerOf, EnquiryAnswers, QuestionId, RugAnswers } from "../trade/questions";
+
+type Words<Q extends QuestionId> = readonly (readonly [AnswerOf<Q>, string])[];
+
+/** Short words for the head of a slip, the gravest first: of several answers the first is told. Our own wording. */
+const LIQUIDS: Words<"liquid"> = [
+  ["wine", "wine"], ["coffee-tea", "coffee or tea"], ["juice", "a drink"], ["milk", "milk or sauce"], ["grease", "grease"], ["ink", "ink or paint"],
+  ["urine", "urine"], ["vomit", "vomit"], ["cleaner", "a cleaning product"], ["water", "water"], ["other", "a spill"],
+];
+const INCIDENTS: Words<"incidents"> = [
+  ["flood", "flood water"], ["pet-urine", "urine"], ["vomit", "vomit"], ["spill", "a spill"], ["water", "water"], ["insects", "moths or beetles"],
+  ["washed-professional", "cleaned by a cleaner"], ["washed-home", "washed at home"], ["damp", "damp"], ["sun", "sun"], ["wear", "worn flat"],
+  ["spotted", "spot treated at home"], ["stored", "long rolled up"], ["unknown", "nobody knows what happened"],
+];
+const TREATMENTS: Words<"treatments"> = [
+  ["bleach", "bleach"], ["steam-heat", "heat"], ["machine", "a carpet machine"], ["professional-wet", "a wet clean"], ["household-cleaner", "household cleaner"],
+  ["solvent", "a solvent"], ["vinegar-soda", "vinegar or soda"], ["soap", "soap"], ["professional-dry", "a dry clean"], ["rubbed", "rubbing"], ["plain-water", "plain water"],
+];
+const CHANGES: Words<"changes"> = [
+  ["spots", "furry or black spots"], ["ran", "a colour ran"], ["browner", "turned browner"], ["paler", "paler"], ["stiff", "stiff"], ["rough", "rough pile"],
+  ["ring", "a ring"], ["bare", "bare patches"], ["crumbles", "back crumbling"], ["wavy", "out of shape"], ["smell", "smells"], ["faded", "faded"],
+  ["shaded", "shaded"], ["flat", "worn flat"], ["dirty", "dirty"],
+];
+const REASONS: Words<"reason"> = [
+  ["trade", "needs advice"], ["after-cleaning", "changed after cleaning"], ["just-happened", "something just happened"], ["older-trouble", "a mark or damage"],
+  ["mis-sold", "sold as something else?"], ["what-is-it", "what is it made of?"], ["routine", "wants a clean"],
+];
+const SOLD_AS: Words<"sellerSaid"> = [
+  ["silk", "silk"], ["wool-and-silk", "wool and silk"], ["art-silk", "art silk"], ["viscose", "viscose"], ["silk-look", "“silk look”"], ["wool", "wool"], ["cotton", "cotton"],
+];
+
+type Told = readonly string[] | string | undefined;
+const told = (table: readonly (readonly [string, string])[], answer: Told): string[] =>
+  table.filter(([id]) => (Array.isArray(answer) ? answer.includes(id) : answer === id)).map(([, words]) => words);
+
+/** What the seller called it, to stand after "sold as"; null where that says nothing. */
+export const soldAsWords = (answers: RugAnswers): string | null => told(SOLD_AS, answers.sellerSaid)[0] ?? null;
+/** The changes seen, the gravest first. */
+export const changeWords = (answers: RugAnswers): string[] => told(CHANGES, answers.changes);
+
+/** A cleaning that is itself what happened: how it was done would say it twice. */
+const isCleaning = (incident: string) => incident.startsWith("cleaned") || incident.startsWith("washed");
+
+/** "urine, then household cleaner"; null where nothing is told to have happened. */
+export function happenedWords(answers: RugAnswers): string | null {
+  const incidents = told(INCIDENTS, answers.incidents);
+  const liquid = told(LIQUIDS, answers.liquid)[0];
+  const first = liquid && (incidents.length === 0 || incidents[0] === "a spill") ? liquid : incidents[0];
+  const then = told(TREATMENTS, answers.treatments)[0];
+  if (!first) return then ?? null;
+  return then && !isCleaning(first) ? `${first}, then ${then}` : first;
+}
+/** Why they write, for want of anything that happened. */
+export function reasonWords(enquiry: EnquiryAnswers, answers: RugAnswers): string | null {
+  const sold = soldAsWords(answers);
+  return enquiry.reason === "mis-sold" && sold ? `sold as ${sold}?` : told(REASONS, enquiry.reason)[0] ?? null;
+}

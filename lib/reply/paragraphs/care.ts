@@ -1,0 +1,57 @@
+import { WATER_SHY } from "../facts";
+import type { ParagraphRow } from "./row";
+import { OURS, TRADE, WET_VISCOSE } from "./sources";
+
+const WET = ["immersion-wash", "wet-hand-clean"];
+const CLEANING = ["immersion-wash", "wet-hand-clean", "low-moisture", "solvent-dry"];
+
+/** What can be done and only after which test; what we will not do, and why; repair, cutting down, life left. */
+export const CARE: readonly ParagraphRow[] = [
+  { ...TRADE, id: "care-antique", version: 1, place: "care", when: { is: { age: ["antique"] } },
+    text: "Please have a textile conservator see it before anyone cleans, mends or cuts it. If it is cleaned at all, then only after a test in a hidden corner." },
+  { ...TRADE, id: "care-unknown", version: 1, place: "care", when: { is: { offered: CLEANING, certainty: ["unknown"] } },
+    text: "Whatever it turns out to be, we clean nothing before a test in a hidden corner." },
+  { ...TRADE, id: "care-reluctant", version: 1, place: "care", when: { is: { offered: CLEANING, advice: ["advise-cut-down", "advise-claim-or-replacement", "not-our-work", "refer"] } },
+    text: "If it is cleaned at all, then {methods}, and only after a test in a hidden corner." },
+  { ...TRADE, id: "care", version: 1, place: "care", when: { is: { offered: CLEANING } },
+    text: "We would clean it {methods}, and only after a test in a hidden corner." },
+  { ...TRADE, id: "care-none", version: 1, place: "care", when: { is: { ruledOut: CLEANING } },
+    text: "There is no way of cleaning it that we would put our name to." },
+
+  { ...WET_VISCOSE, id: "refuse-wet-viscose", version: 1, place: "refuse", when: { is: { ruledOut: WET, leading: WATER_SHY }, not: { certainty: ["unknown", "open"], who: ["trade"] } },
+    text: "We will not wash it, and please do not clean it at home: in water this fibre grows weak, and can burst, mat and turn brown." },
+  { ...WET_VISCOSE, id: "refuse-wet-trade", version: 1, place: "refuse", when: { is: { ruledOut: WET, who: ["trade"] }, atLeast: { waterShy: 0.2 } },
+    text: "We would not wet it again: in water viscose grows weak, and can burst, mat and turn brown." },
+  { ...WET_VISCOSE, id: "refuse-wet-perhaps", version: 1, place: "refuse", when: { is: { ruledOut: WET }, atLeast: { waterShy: 0.2 } },
+    text: "As long as it may hold viscose, we will not wash it, and please do not clean it at home: in water that fibre grows weak, and can burst, mat and turn brown." },
+  { ...TRADE, id: "refuse-wet-jute", version: 1, place: "refuse", when: { is: { ruledOut: WET, leading: ["hard-fibre"] } },
+    text: "We will not wash it, and please do not clean it at home: water leaves brown rings in plant fibres like this." },
+  { ...TRADE, id: "refuse-wet", version: 1, place: "refuse", when: { is: { ruledOut: WET } },
+    text: "We will not wash it, and please do not clean it at home." },
+  { ...TRADE, id: "refuse-home", version: 1, place: "refuse", when: { is: { ruledOut: ["at-home"] }, not: { who: ["trade"] } },
+    text: "Please do not clean it at home: a machine or a spray is how most harm is done." },
+
+  { ...OURS, id: "worse", version: 1, place: "worse", when: { is: { offered: CLEANING }, not: { age: ["antique"], certainty: ["unknown"] }, atLeast: { worse: 0.1 } },
+    text: "There is a real chance, {worse}, that cleaning makes it worse." },
+
+  { ...OURS, id: "beyond-repair", version: 1, place: "repair", when: { atLeast: { beyondRepair: 0.33 }, not: { age: ["antique"], certainty: ["unknown"] } },
+    text: "It is {beyond} that saving it would cost more than it is worth. That is provisional: nobody here has inspected it." },
+  { ...TRADE, id: "cut-down-priced", version: 1, place: "repair", when: { is: { advice: ["advise-cut-down"], has: ["cut-down-price"] }, not: { age: ["antique"] } },
+    text: "Instead you could have the damaged part cut away and the edge bound again, for {cutDown}, and keep a smaller, sound rug." },
+  { ...TRADE, id: "cut-down", version: 1, place: "repair", when: { is: { advice: ["advise-cut-down"] }, not: { age: ["antique"] } },
+    text: "Instead you could have the damaged part cut away and the edge bound again, and keep a smaller, sound rug." },
+  { ...OURS, id: "replace-priced", version: 1, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"], has: ["replace-price"] }, not: { age: ["antique"] } },
+    text: "We would rather not take your money for cleaning. A new rug like it costs very roughly {replace}." },
+  { ...OURS, id: "replace", version: 1, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"] }, not: { age: ["antique"] } },
+    text: "We would rather not take your money for cleaning, and would think about replacing it." },
+
+  { ...TRADE, id: "living-viscose", version: 1, place: "living", when: { is: { reason: ["what-is-it", "mis-sold"], leading: WATER_SHY }, not: { who: ["trade"], certainty: ["unknown"] } },
+    text: "To live with it, vacuum gently without a beater, keep water and every product off it, and press spills dry with a plain white cloth." },
+  { ...TRADE, id: "living", version: 1, place: "living", when: { is: { reason: ["what-is-it"], advice: ["leave-alone"] }, not: { who: ["trade"] } },
+    text: "To live with it, vacuum gently, turn it round now and then, and press spills dry with a plain white cloth." },
+
+  { ...OURS, id: "life-unknown", version: 1, place: "life", when: { is: { has: ["life"], certainty: ["unknown", "open"] }, not: { age: ["antique"] } },
+    text: "Until we know the fibre, the life it has left is an open guess: {life} in ordinary use." },
+  { ...OURS, id: "life", version: 1, place: "life", when: { is: { has: ["life"] }, not: { age: ["antique"] } },
+    text: "In ordinary use we would give it {life} more, counted from today." },
+];

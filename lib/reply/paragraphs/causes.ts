@@ -1,0 +1,43 @@
+import { WATER_SHY } from "../facts";
+import type { ParagraphRow } from "./row";
+import { BROWN_LINES, OURS, TRADE, WET_VISCOSE } from "./sources";
+
+/** What has happened: what is dangerous first, the rest by its probability. {chance} is the assessment's probability of the row's mechanism in words. */
+export const CAUSES: readonly ParagraphRow[] = [
+  { ...TRADE, id: "cause-mould", version: 1, place: "safety", when: { is: { mechanisms: ["mould"] } }, about: "mould",
+    text: "It is {chance} that the spots are mould. Mould can harm your health: please do not touch, brush or vacuum it, and keep children and anyone with weak lungs out of the room." },
+  { ...TRADE, id: "cause-insects", version: 1, place: "safety", when: { is: { mechanisms: ["insects"] } }, about: "insects",
+    text: "It is {chance} that insects have fed on it. Please use no insecticide. Keep the rug apart in a closed bag once it is dry, and have a pest control firm look at the room; we see to the holes afterwards." },
+  { ...TRADE, id: "cause-bleaching", version: 1, place: "cause", when: { is: { mechanisms: ["bleaching"] } }, about: "bleaching",
+    text: "It is {chance} that something put on it took the colour out. Lost colour rarely comes back, whatever is done." },
+  { ...WET_VISCOSE, id: "cause-distortion-viscose", version: 1, place: "cause", when: { is: { mechanisms: ["pile-distortion"], leading: WATER_SHY } }, about: "pile-distortion",
+    text: "It is {chance} that the pile burst or matted where it got wet. This fibre seldom lies right again." },
+  { ...TRADE, id: "cause-distortion", version: 1, place: "cause", when: { is: { mechanisms: ["pile-distortion"] }, not: { leading: WATER_SHY } }, about: "pile-distortion",
+    text: "It is {chance} that the pile was pushed out of shape where it was wet or rubbed." },
+  { ...BROWN_LINES, id: "cause-browning-cleaning", version: 1, place: "cause", when: { is: { mechanisms: ["browning-cleaning"] } }, about: "browning-cleaning",
+    text: "It is {chance} that the brown came as the rug dried: water draws brown matter up to the tips of the pile. The longer it stays, the harder it is to move." },
+  { ...BROWN_LINES, id: "cause-browning-use", version: 1, place: "cause", when: { is: { mechanisms: ["browning-use"] } }, about: "browning-use",
+    text: "It is {chance} that damp in daily use, from pets, pots or the room, has browned the pile." },
+  { ...TRADE, id: "cause-dye-bleed", version: 1, place: "cause", when: { is: { mechanisms: ["dye-bleed"] } }, about: "dye-bleed",
+    text: "It is {chance} that a dye has run. Please keep it dry, so that it runs no further." },
+  { ...TRADE, id: "cause-urine-fresh", version: 1, place: "cause", when: { is: { mechanisms: ["urine-fresh"] } }, about: "urine-fresh",
+    text: "It is {chance} that the urine is still fresh enough to work on. It sets within days, so sooner is better." },
+  { ...TRADE, id: "cause-urine-old", version: 1, place: "cause", when: { is: { mechanisms: ["urine-old"] } }, about: "urine-old",
+    text: "It is {chance} that urine has changed the dye or the fibre itself." },
+  { ...BROWN_LINES, id: "cause-water-mark", version: 1, place: "cause", when: { is: { mechanisms: ["water-mark"] } }, about: "water-mark",
+    text: "It is {chance} that the ring is a water mark: water carried soil to the edge of the wet place and left it there." },
+  { ...TRADE, id: "cause-food-fresh", version: 1, place: "cause", when: { is: { mechanisms: ["food-fresh"] } }, about: "food-fresh",
+    text: "It is {chance} that the stain has not set yet, so sooner is better." },
+  { ...TRADE, id: "cause-food-old", version: 1, place: "cause", when: { is: { mechanisms: ["food-old"] } }, about: "food-old",
+    text: "It is {chance} that the stain has set, which makes it slow to move." },
+  { ...TRADE, id: "cause-matting", version: 1, place: "cause", when: { is: { mechanisms: ["matting"] } }, about: "matting",
+    text: "It is {chance} that feet or furniture have pressed the pile flat. That is wear, and cleaning lifts only a part of it." },
+  { ...TRADE, id: "cause-fading", version: 1, place: "cause", when: { is: { mechanisms: ["fading"] } }, about: "fading",
+    text: "It is {chance} that light has faded it. Faded colour does not come back by cleaning; a curtain, or turning the rug, slows it down." },
+  { ...TRADE, id: "cause-shrinkage", version: 1, place: "cause", when: { is: { mechanisms: ["shrinkage"] } }, about: "shrinkage",
+    text: "It is {chance} that the rug has drawn in or gone out of shape. Whether it can be eased back shows only on the bench." },
+  { ...TRADE, id: "cause-backing", version: 1, place: "cause", when: { is: { mechanisms: ["backing-failure"] } }, about: "backing-failure",
+    text: "It is {chance} that the latex that holds the backing is breaking up. It sheds dust, and water would loosen it more." },
+  { ...OURS, id: "cause-soil", version: 1, place: "cause", when: { is: { top: ["soil-only"], has: ["improvement"] }, not: { certainty: ["unknown"] } }, about: "soil-only",
+    text: "It is {chance} that this is soil and nothing worse." },
+];

@@ -1,0 +1,50 @@
+import type { ParagraphRow } from "./row";
+import { OURS, TRADE } from "./sources";
+
+const PRICED = ["routine-clean", "inspect-and-test", "quote-with-limits", "first-aid"];
+const UNDECIDED = ["routine-clean", "inspect-and-test", "quote-with-limits", "advise-cut-down", "advise-claim-or-replacement", "first-aid"];
+
+/** Cautions, price, what we would like to see, the next step, claims, and how a letter ends. */
+export const ENDS: readonly ParagraphRow[] = [
+  { ...TRADE, id: "special-urine-smell", version: 1, place: "special", when: { is: { mechanisms: ["urine-fresh", "urine-old"] } },
+    text: "The smell is another matter: after cleaning it may still come back in damp weather." },
+  { ...TRADE, id: "special-antique", version: 1, place: "special", when: { is: { age: ["antique"] } },
+    text: "What it is worth is a question for a valuer, and we give no figure for the years an old piece has left." },
+  { ...OURS, id: "special-refer", version: 1, place: "special", when: { is: { advice: ["refer"], has: ["referral"] }, not: { mechanisms: ["insects"], age: ["antique"] } },
+    text: "This first belongs in the hands of {referTo}." },
+  { ...OURS, id: "special-not-ours", version: 1, place: "special", when: { is: { advice: ["not-our-work"] } },
+    text: "This is not work that we do, and we would rather say so at once." },
+
+  { ...OURS, id: "price-clean", version: 1, place: "price", when: { is: { advice: PRICED, has: ["clean-price"] }, not: { age: ["antique"], certainty: ["unknown"], who: ["trade"], reason: ["what-is-it", "mis-sold"] } },
+    text: "Cleaning would cost about {clean}. That is an estimate; we agree price and limits with you before we begin." },
+
+  { ...OURS, id: "asks-first", version: 1, place: "asks", when: { is: { has: ["photos", "questions"], certainty: ["unknown", "open"] } },
+    text: "It would help us most to know or see this:\n{asks}" },
+  { ...OURS, id: "asks-for-more", version: 1, place: "asks", when: { is: { has: ["photos", "questions"], advice: ["ask-for-more"] } },
+    text: "It would help us most to know or see this:\n{asks}" },
+  { ...OURS, id: "asks-one-more", version: 1, place: "asks", when: { is: { has: ["photos", "questions"], certainty: ["likely"], advice: ["inspect-and-test", "first-aid", "quote-with-limits"] } },
+    text: "One thing would tell us more:\n{ask}" },
+
+  { ...TRADE, id: "claim-trade", version: 1, place: "claim", when: { is: { who: ["trade"] } },
+    text: "For your insurer, keep dated photos and write down what was used, when, and for how long. We can set down what we find. What is covered or whose fault it is we cannot say: that is theirs, and your local law decides." },
+  { ...OURS, id: "claim-seller", version: 1, place: "claim", when: { is: { reason: ["mis-sold"] } },
+    text: "A fair first step is to ask the seller in writing what the pile is made of and how they know. We can set down what we find, but not what anyone owes you; your local law decides, and this is not legal advice. We earn our living from rug work, so weigh our word with that in mind." },
+  { ...OURS, id: "claim", version: 1, place: "claim", when: { is: { matters: ["claim"] } },
+    text: "We can set down what we find for your claim. Whose fault it is, and what anyone will pay, we cannot say; your local law decides. We earn our living from rug work, so weigh our word with that in mind." },
+
+  { ...OURS, id: "next-step-trade", version: 1, place: "next-step", when: { is: { who: ["trade"] } },
+    text: "Only an inspection and tests can settle the rest." },
+  { ...OURS, id: "next-step-ask", version: 1, place: "next-step", when: { is: { has: ["photos", "questions"], advice: ["ask-for-more"] } },
+    text: "You can add photos on your own page or answer this letter, whichever is easier." },
+  { ...OURS, id: "next-step-inspect-call", version: 1, place: "next-step", when: { is: { advice: UNDECIDED, has: ["telephone"] } },
+    text: "Photos only go so far: an inspection and tests decide. To arrange one, ring us on {telephone} or answer this letter." },
+  { ...OURS, id: "next-step-inspect", version: 1, place: "next-step", when: { is: { advice: UNDECIDED } },
+    text: "Photos only go so far: an inspection and tests decide. To arrange one, answer this letter." },
+  { ...OURS, id: "next-step", version: 1, place: "next-step", when: {},
+    text: "If anything changes, or you would like us to look at it, answer this letter." },
+
+  { ...OURS, id: "closing-hard-news", version: 1, place: "closing", when: { is: { certainty: ["firm", "likely"] }, not: { who: ["trade"] }, below: { improvementHigh: 25 } },
+    text: "We know that you hoped for better news." },
+
+  { ...OURS, id: "signature", version: 1, place: "signature", when: {}, text: "With kind regards,\n{signature}" },
+];

@@ -1,0 +1,59 @@
+import type { ParagraphRow } from "./row";
+import { OURS, TRADE, WET_VISCOSE } from "./sources";
+
+/** Trouble beside which a good fibre is no good news. */
+const GRAVE = ["mould", "insects", "dye-bleed", "pile-distortion", "backing-failure", "shrinkage"];
+const VISCOSE_LIKE = ["viscose", "wool-viscose", "silk-viscose", "cotton-viscose"];
+
+/** Greeting, first aid, and the answer to "what is it", with the strength of its evidence. */
+export const OPENINGS: readonly ParagraphRow[] = [
+  { ...OURS, id: "greeting", version: 1, place: "greeting", when: { is: { has: ["name"] } }, text: "Dear {name}," },
+  { ...OURS, id: "greeting-nameless", version: 1, place: "greeting", when: {}, text: "Good day," },
+
+  { ...TRADE, id: "first-aid", version: 1, place: "first-aid", when: { is: { has: ["first-aid"] } },
+    text: "If you have not done this yet, please do it first:\n{firstAid}" },
+
+  { ...OURS, id: "trade-call", version: 1, place: "trade-call", when: { is: { who: ["trade"], has: ["telephone"] } },
+    text: "Please ring us on {telephone} before you do anything more to your customer’s rug; we will take your call first. What to use, and how, is for that talk and not for a letter." },
+  { ...OURS, id: "trade-call-letter", version: 1, place: "trade-call", when: { is: { who: ["trade"] } },
+    text: "Please send us your telephone number, and do nothing more to your customer’s rug until we have spoken. What to use, and how, is for that talk and not for a letter." },
+
+  { ...OURS, id: "heading", version: 1, place: "heading", when: { is: { rugs: ["several"] } }, text: "Rug {number}: {title}" },
+
+  { ...OURS, id: "fibre-unknown-nothing", version: 1, place: "fibre", when: { is: { certainty: ["unknown"] }, not: { strongest: ["told", "photo", "label-typed", "label-photo", "bench", "laboratory"] } },
+    text: "Thank you for writing. Your message is all we have so far: too little to tell what {rug} is or what can be done, and we would rather ask than guess." },
+  { ...OURS, id: "fibre-unknown", version: 1, place: "fibre", when: { is: { certainty: ["unknown"] } },
+    text: "Going by {evidence}, we cannot tell yet what {rug} is made of, and would rather ask than guess." },
+  { ...OURS, id: "fibre-open", version: 1, place: "fibre", when: { is: { certainty: ["open"] } },
+    text: "Going by {evidence}, we cannot tell yet what {rug} is made of: {fibre} and {rival} both fit." },
+  { ...OURS, id: "fibre-against-label", version: 1, place: "fibre", when: { is: { label: ["differs"] } },
+    text: "Going by {evidence}, {rug} is {likely} {fibre}, although the label says {labelSays}." },
+  { ...OURS, id: "fibre-sold-as-silk-trade", version: 1, place: "fibre", when: { is: { soldAs: ["silk", "wool-and-silk"], who: ["trade"] }, not: { leading: ["silk", "wool-silk"] } },
+    text: "Going by {evidence}, {rug} is {likely} {fibre}, although it was sold as {soldAs}." },
+  { ...OURS, id: "fibre-sold-as-silk", version: 1, place: "fibre", when: { is: { soldAs: ["silk", "wool-and-silk"] }, not: { leading: ["silk", "wool-silk"] } },
+    text: "Going by {evidence}, {rug} is {likely} {fibre}, although it was sold to you as {soldAs}." },
+  { ...OURS, id: "fibre", version: 1, place: "fibre", when: {},
+    text: "Going by {evidence}, {rug} is {likely} {fibre}." },
+
+  { ...OURS, id: "evidence-laboratory", version: 1, place: "evidence", when: { is: { strongest: ["laboratory"] } },
+    text: "A laboratory report speaks for the sample that was sent in." },
+  { ...OURS, id: "evidence-bench", version: 1, place: "evidence", when: { is: { strongest: ["bench"] } },
+    text: "A test speaks only for the yarn it was made on." },
+  { ...OURS, id: "evidence-label-photo", version: 1, place: "evidence", when: { is: { strongest: ["label-photo"] } },
+    text: "Labels can be wrong, so only a test of the pile would settle it." },
+  { ...OURS, id: "evidence-label-typed", version: 1, place: "evidence", when: { is: { strongest: ["label-typed"] } },
+    text: "We have not seen the label ourselves, and labels can be wrong. Only a test of the pile would settle it." },
+  { ...OURS, id: "evidence-told", version: 1, place: "evidence", when: { is: { strongest: ["told", "photo"] }, not: { certainty: ["unknown"] } },
+    text: "Words and photos can mislead, so this stays a careful guess until the pile has been tested." },
+
+  { ...WET_VISCOSE, id: "art-silk", version: 1, place: "sold-as", when: { is: { leading: VISCOSE_LIKE, soldAs: ["art-silk"] }, not: { who: ["trade"] } },
+    text: "“Art silk”, like bamboo or banana silk, is mostly a trade name for viscose: a fibre made from wood or plant pulp. It shines like silk but is weak when wet." },
+  { ...WET_VISCOSE, id: "sold-as-silk", version: 1, place: "sold-as", when: { is: { leading: VISCOSE_LIKE, soldAs: ["silk", "wool-and-silk", "silk-look"] }, not: { who: ["trade"], certainty: ["unknown", "open"] } },
+    text: "Viscose is made from wood pulp. It shines like silk but is weak when wet. In a shop, anyone could mix the two up." },
+  { ...WET_VISCOSE, id: "what-viscose-is", version: 1, place: "sold-as", when: { is: { leading: ["viscose"], reason: ["what-is-it", "mis-sold"] }, not: { who: ["trade"], certainty: ["unknown", "open"] } },
+    text: "Viscose is made from wood pulp. It shines like silk but is weak when wet." },
+  { ...TRADE, id: "silk-good", version: 1, place: "sold-as", when: { is: { leading: ["silk", "wool-silk"], certainty: ["firm", "likely"] }, not: { age: ["antique"], mechanisms: GRAVE }, atLeast: { improvementHigh: 50 } },
+    text: "That is good news: silk is a strong fibre, and in careful hands it mostly cleans well." },
+  { ...TRADE, id: "wool-good", version: 1, place: "sold-as", when: { is: { leading: ["wool"], certainty: ["firm", "likely"] }, not: { age: ["antique"], mechanisms: GRAVE }, atLeast: { improvementHigh: 50 } },
+    text: "That is good news: wool is a forgiving fibre and mostly cleans well." },
+];

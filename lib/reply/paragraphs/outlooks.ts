@@ -1,0 +1,32 @@
+import type { ParagraphRow } from "./row";
+import { OURS, TRADE } from "./sources";
+
+const REPAIRS = ["insects", "backing-failure", "shrinkage"];
+
+/** How far it may come back: the second half of the answer. Always the range of the assessment. */
+export const OUTLOOKS: readonly ParagraphRow[] = [
+  { ...TRADE, id: "outlook-antique", version: 1, place: "outlook", when: { is: { age: ["antique"], has: ["improvement"] } },
+    text: "An old piece is not cleaned on our word alone; were it cleaned, we would expect {improvement} of the marks to go." },
+  { ...OURS, id: "outlook-unknown", version: 1, place: "outlook", when: { is: { has: ["improvement"], certainty: ["unknown"] } },
+    text: "Until we know more, cleaning might take out {improvement} of the trouble; that is too wide to build on." },
+  { ...OURS, id: "outlook-little", version: 1, place: "outlook", when: { is: { has: ["improvement"] }, not: { top: ["soil-only"] }, below: { improvementHigh: 25 } },
+    text: "We are sorry, but we expect little to change: with the best method left, {improvement} of the mark may go." },
+  { ...OURS, id: "outlook-soil", version: 1, place: "outlook", when: { is: { has: ["improvement"], top: ["soil-only"] } },
+    text: "With cleaning we would expect {improvement} of the soil to come out." },
+  { ...OURS, id: "outlook-later", version: 1, place: "outlook", when: { is: { has: ["improvement"], advice: ["leave-alone"], reason: ["what-is-it", "mis-sold"] } },
+    text: "Nothing you have told us calls for cleaning now; when it does, we would expect {improvement} of the soil to come out." },
+  { ...OURS, id: "outlook-no-trouble", version: 1, place: "outlook", when: { is: { has: ["improvement"], reason: ["what-is-it", "routine", "mis-sold"] }, not: { mechanisms: ["bleaching", "dye-bleed", "pile-distortion", "mould"] } },
+    text: "If it needs a clean, we would expect {improvement} of the soil to come out." },
+  { ...OURS, id: "outlook-open", version: 1, place: "outlook", when: { is: { has: ["improvement"], certainty: ["open"] } },
+    text: "Until we know which, cleaning might take out {improvement} of the trouble; that is too wide to build on." },
+  { ...OURS, id: "outlook", version: 1, place: "outlook", when: { is: { has: ["improvement"] } },
+    text: "With careful cleaning we would expect {improvement} of the mark to go, and cannot say more from here." },
+  { ...TRADE, id: "outlook-repair", version: 1, place: "outlook", when: { is: { top: REPAIRS } },
+    text: "What has happened is a matter for repair, not for cleaning, and we would need to see it before we say how much can be mended." },
+  { ...OURS, id: "outlook-sound", version: 1, place: "outlook", when: { is: { top: ["soil-only"], reason: ["what-is-it", "mis-sold"] } },
+    text: "Nothing you have told us calls for cleaning now." },
+  { ...OURS, id: "outlook-leave-alone", version: 1, place: "outlook", when: { is: { advice: ["leave-alone"] } },
+    text: "Nothing you have told us calls for cleaning now, so we would leave it alone." },
+  { ...OURS, id: "outlook-none", version: 1, place: "outlook", when: { not: { certainty: ["unknown"] } },
+    text: "How much can be done for it we cannot say before we have seen it." },
+];

@@ -1,0 +1,122 @@
+import { FIBRES, type FibreId } from "../trade/fibres";
+import type { Assessment, MethodId } from "../triage/assessment";
+import type { Strength } from "../triage/finding";
+import { askLine, asksOf } from "./asks";
+import { COLOUR_WORDS } from "./colour-word";
+import { cleaning, labelFibre, likelyMechanisms, namedFibres, STRENGTHS, type RugForDraft } from "./facts";
+import type { ParagraphRow } from "./paragraphs/row";
+import { cappedWord, chancePhrase, improvementPhrase, likelihood, listed, moneyPhrase, yearsPhrase } from "./phrases";
+
+/** What a draft needs to know of the workshop. */
+export interface WorkshopForDraft {
+  name: string;
+  telephone: string;
+  /** ISO 4217. */
+  currency: string;
+  signature: string;
+}
+export interface SlotsInput {
+  rug: RugForDraft;
+  /** Counted from 1. */
+  number: number;
+  rugs: number;
+  client: { name: string; isTrade: boolean };
+  workshop: WorkshopForDraft;
+}
+
+const METHOD_WORDS: Record<MethodId, string> = {
+  dusting: "by dusting", "at-home": "at home", "immersion-wash": "by a full wash in our workshop",
+  "wet-hand-clean": "by hand with little water", "low-moisture": "nearly dry", "solvent-dry": "with a dry solvent",
+};
+const EVIDENCE_WORDS: Record<Strength, string> = {
+  laboratory: "a laboratory report", bench: "the test in our workshop", "label-photo": "the label in your photo",
+  "label-typed": "the label as you typed it", photo: "your photos", told: "what you told us",
+};
+const SOLD_AS: Record<string, string> = { silk: "silk", "wool-and-silk": "wool and silk" };
+/** How many methods a letter names. Elicited. */
+const MOST_METHODS = 2;
+
+/** Text of other people, safe to set into a letter: one line, no control characters, no braces. */
+export const plain = (text: string): string => text.replace(/[\p{Cc}\p{Cs}\u2028-\u202e\u2066-\u2069{}<>]+/gu, " ").replace(/\s+/g, " ").trim();
+
+const fibre = (id: FibreId | undefined) => FIBRES.find((f) => f.id === id)?.short ?? "something else";
+
+/** A label is quoted where it is short and nothing but words and shares. */
+function labelQuote(text: string | undefined): string {
+  const label = plain(text ?? "");
+  return /^[\p{L}\p{M}\d %.,:/&-]{2,40}$/u.test(label) ? ` (“${label}”)` : "";
+}
+
+function evidence({ assessment, answers }: RugForDraft): string {
+  const kinds = STRENGTHS.filter((s) => assessment.findings.some((f) => f.strength === s));
+  const quoted = kinds.find((s) => s.startsWith("label-"));
+  const said = kinds.map((s) => EVIDENCE_WORDS[s] + (s === quoted ? labelQuote(answers.labelText) : ""));
+  return said.length ? listed(said) : "your message alone";
+}
+
+/** The colour that a rug's title begins with; null where it begins with none. */
+export function colourIn(title: string): string | null {
+  const first = plain(title).split(/[\s,]/)[0]?.toLowerCase() ?? "";
+  return COLOUR_WORDS.includes(first) ? first : null;
+}
+
+/** "your grey rug" where the title begins with its colour, "your customer’s rug" for the trade, "this rug" among several. */
+function rugPhrase({ rug: { title }, rugs, client }: SlotsInput): string {
+  if (rugs > 1) return "this rug";
+  if (client.isTrade) return "your customer’s rug";
+  const colour = colourIn(title);
+  return colour ? `your ${colour} rug` : "your rug";
+}
+
+/** The cleaning a letter speaks of: what needs no more than the usual test first, then what needs testing; never more than two. */
+function offeredMethods(a: Assessment): MethodId[] {
+  const of = (verdict: "suitable" | "needs-testing-first") => cleaning(a).filter((m) => m.verdict === verdict);
+  return [...of("suitable"), ...of("needs-testing-first")].slice(0, MOST_METHODS).map((m) => m.method);
+}
+
+export type Slots = Record<string, string | null>;
+
+/** The value of every slot for one rug, {chance} apart; null where the assessment has none. */
+export function slotsOf(input: SlotsInput): Slots {
+  const { rug, client, workshop, number } = input;
+  const a = rug.assessment;
+  const [leading, rival] = namedFibres(a);
+  const money = (range: keyof NonNullable<Assessment["money"]>) => {
+    const value = a.money?.[range];
+    return value && typeof value !== "string" ? moneyPhrase(value, a.money?.currency ?? workshop.currency) : null;
+  };
+  const offered = offeredMethods(a);
+  const asks = asksOf(a, likelyMechanisms(a));
+  const oneAsk = asks.photos[0] ?? asks.questions[0];
+  return {
+    name: plain(client.name) || null, title: plain(rug.title), number: String(number), rug: rugPhrase(input),
+    fibre: fibre(leading), rival: fibre(rival), likely: cappedWord(a.fibres.find((f) => f.fibre === leading)?.words ?? ""), labelSays: labelFibre(a) && fibre(labelFibre(a) ?? undefined),
+    evidence: evidence(rug), soldAs: SOLD_AS[rug.answers.sellerSaid ?? ""] ?? null,
+    improvement: a.improvement && improvementPhrase(a.improvement), life: a.lifeYears && yearsPhrase(a.lifeYears),
+    worse: a.worse === null ? null : chancePhrase(a.worse), beyond: a.beyondRepair === null ? null : likelihood(a.beyondRepair),
+    methods: offered.length ? listed(offered.map((m) => METHOD_WORDS[m]), "or") : null,
+    clean: money("clean"), cutDown: money("cutDown"), replace: money("replace"),
+    asks: [...asks.questions, ...asks.photos].map(askLine).join("\n") || null, ask: oneAsk ? askLine(oneAsk) : null,
+    firstAid: a.firstAid?.map((s) => `– ${s}`).join("\n") ?? null,
+    referTo: a.advice.referTo, telephone: workshop.telephone || null,
+    signature: workshop.signature.trim() || workshop.name,
+  };
+}
+
+/** {chance}: how probable the mechanism is that a paragraph speaks about; null where it speaks about none. */
+export function chanceOf(a: Assessment, row: ParagraphRow): string | null {
+  const chance = a.mechanisms.find((m) => m.mechanism === row.about)?.probability;
+  return chance === undefined ? null : likelihood(chance);
+}
+
+/**
+ * A paragraph's text with its slots filled.
+ * @throws Error naming the slot, where the row's condition let a slot through that has no value.
+ */
+export function filled(row: ParagraphRow, slots: Slots): string {
+  return row.text.replace(/\{(\w+)\}/g, (_, name: string) => {
+    const value = slots[name];
+    if (value === null || value === undefined) throw new Error(`Expected a value for {${name}} in paragraph ${row.id} but there is none`);
+    return value;
+  });
+}

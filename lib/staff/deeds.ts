@@ -1,0 +1,43 @@
+import { refuse, type Caller, type Refusal, type StaffRole } from "./caller";
+
+/** Who may do what. The one table of permissions; which enquiry a client or an intake may touch is decided beside the data. */
+const EVERYONE_HERE = ["owner", "reviewer", "trainee"] as const;
+const SIGNS = ["owner", "reviewer"] as const;
+const OWNER = ["owner"] as const;
+
+type Kind = Exclude<Caller["kind"], "staff">;
+interface Rule {
+  staff: readonly StaffRole[];
+  others: readonly Kind[];
+}
+
+export const DEEDS = {
+  "open-intake": { staff: [], others: ["public", "intake"] },
+  "fill-intake": { staff: [], others: ["intake"] },
+  "add-photo": { staff: EVERYONE_HERE, others: ["intake", "client"] },
+  "see-photo": { staff: EVERYONE_HERE, others: ["intake", "client"] },
+  "enter-enquiry": { staff: EVERYONE_HERE, others: ["system"] },
+  "read-desk": { staff: EVERYONE_HERE, others: [] },
+  "edit-draft": { staff: EVERYONE_HERE, others: [] },
+  /** A trainee's approval waits for a second person. */
+  approve: { staff: EVERYONE_HERE, others: [] },
+  second: { staff: SIGNS, others: [] },
+  "take-back": { staff: EVERYONE_HERE, others: [] },
+  move: { staff: SIGNS, others: [] },
+  "assess-rug": { staff: EVERYONE_HERE, others: ["system"] },
+  "read-own-page": { staff: [], others: ["client"] },
+  "write-to-workshop": { staff: [], others: ["client"] },
+  "change-settings": { staff: OWNER, others: ["system"] },
+  "manage-staff": { staff: OWNER, others: [] },
+} as const satisfies Record<string, Rule>;
+export type Deed = keyof typeof DEEDS;
+
+/** null when the caller may; otherwise why not: `not-signed-in` for anybody who is not staff, `not-allowed` for a role too low. */
+export function forbids(caller: Caller, deed: Deed): Refusal | null {
+  const rule: Rule = DEEDS[deed];
+  if (caller.kind === "staff") {
+    return rule.staff.includes(caller.role) ? null : refuse("not-allowed", "Your role does not include this. Ask the owner of the workshop.");
+  }
+  if (rule.others.includes(caller.kind)) return null;
+  return rule.staff.length > 0 ? refuse("not-signed-in", "Please sign in first.") : refuse("not-allowed", "This page is not open to you.");
+}

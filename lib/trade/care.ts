@@ -1,0 +1,101 @@
+import type { FibreId, Source } from "./fibres";
+
+/**
+ * What may be done to which pile. Common practice, no published source, except where a row says more; regular viscose
+ * is weak, unstable and apt to shrink or stretch when wet (fibre handbooks; Dupont 1996 for browning).
+ */
+export const METHOD_IDS = ["immersion-wash", "wet-hand-clean", "low-moisture", "solvent-dry", "dusting", "at-home"] as const;
+export type MethodId = (typeof METHOD_IDS)[number];
+export type Verdict = "ruled-out" | "needs-testing-first" | "suitable";
+export const VERDICTS_STRICT_FIRST: readonly Verdict[] = ["ruled-out", "needs-testing-first", "suitable"];
+
+export const CARE_COLUMNS = ["wool-knotted", "wool-tufted", "silk", "viscose", "wool-viscose", "cotton", "jute", "synthetics", "unclear"] as const;
+export type CareColumn = (typeof CARE_COLUMNS)[number];
+
+export interface MethodRow extends Source {
+  readonly name: string;
+  /** In the middle of a sentence after "because". */
+  readonly forbidden: string;
+  readonly test: string;
+  readonly fine: string;
+  readonly water: boolean;
+  readonly cells: Readonly<Record<CareColumn, Verdict>>;
+}
+
+const LETTERS: Readonly<Record<string, Verdict>> = { r: "ruled-out", t: "needs-testing-first", s: "suitable" };
+/** One letter a column, in the order of CARE_COLUMNS: r ruled out, t needs testing first, s suitable. */
+const cells = (letters: string) => Object.fromEntries(CARE_COLUMNS.map((c, i) => [c, LETTERS[letters[i] as string]])) as Record<CareColumn, Verdict>;
+const practice: Source = { how: "common practice", source: "Common practice, no published source" };
+
+export const METHODS: Readonly<Record<MethodId, MethodRow>> = {
+  "immersion-wash": { name: "washing in a bath", water: true, cells: cells("ttt" + "rrt" + "rst"), ...practice,
+    forbidden: "the pile may be one that browns, mats or loses its strength in water",
+    test: "every colour has to be tested for running first, and the back has to be sound",
+    fine: "this pile stands a bath, once every colour has been tested" },
+  "wet-hand-clean": { name: "wet cleaning by hand", water: true, cells: cells("ttt" + "rtt" + "rst"), ...practice,
+    forbidden: "the pile may be one that browns, mats or loses its strength in water",
+    test: "every colour has to be tested for running first, in a hidden corner",
+    fine: "this pile stands water, once every colour has been tested" },
+  "low-moisture": { name: "cleaning with very little moisture", water: false, cells: cells("sst" + "ttt" + "tst"), ...practice,
+    forbidden: "even a little moisture may mark it for good",
+    test: "a hidden corner has to show first that it neither browns nor changes its shine, and the limits are agreed in writing",
+    fine: "this pile takes it well" },
+  "solvent-dry": { name: "dry cleaning with a solvent", water: false, cells: cells("ttt" + "ttt" + "ttt"), ...practice,
+    forbidden: "a solvent may soften the glue in the back or the pile itself",
+    test: "a solvent can soften old latex and move some dyes, and acetate never meets acetone",
+    fine: "this pile takes it well" },
+  dusting: { name: "dusting", water: false, cells: cells("sss" + "sss" + "sss"), ...practice,
+    forbidden: "handling alone may do harm",
+    test: "the state of the pile has to be seen first",
+    fine: "it takes out dry soil and wets nothing; gently on silk, without a beater on viscose" },
+  "at-home": { name: "cleaning at home or by machine", water: true, cells: cells("rrr" + "rrr" + "rtr"), ...practice,
+    forbidden: "home cleaning sets more marks than it takes out, and on some piles the harm stays",
+    test: "only what the maker's own care label allows",
+    fine: "the maker's care label allows it" },
+};
+
+/**
+ * The columns that speak for a class; several: the strictest cell rules. `wool` is knotted or tufted by its back.
+ * "Other or unclear" is tested first, always.
+ */
+export const CARE_COLUMNS_OF: Readonly<Record<FibreId, readonly (CareColumn | "wool")[]>> = {
+  silk: ["silk"], wool: ["wool"], "wool-silk": ["wool", "silk"], viscose: ["viscose"], "wool-viscose": ["wool-viscose"],
+  "silk-viscose": ["silk", "viscose"], "cotton-viscose": ["cotton", "viscose"], lyocell: ["viscose"], acetate: ["viscose"],
+  cotton: ["cotton"], "mercerised-cotton": ["cotton"], bast: ["cotton"], "hard-fibre": ["jute"],
+  polyamide: ["synthetics"], polyester: ["synthetics"], polypropylene: ["synthetics"], acrylic: ["synthetics"], other: ["unclear"],
+};
+
+/**
+ * Ruled out from this chance of a pile it is forbidden for: at the losses of the table it costs as much to try as to refuse.
+ * Suitable only below the second, and when no pile that is at least as likely asks for a test.
+ */
+export const VERDICT_LIMITS = { ruledOutFrom: 0.2, suitableBelow: 0.02, how: "elicited", source: "Elicited for this project, from the loss table" } as const satisfies Source & { ruledOutFrom: number; suitableBelow: number };
+
+/** What is found on the rug itself and asks for a stricter verdict, from that chance on. */
+export interface CautionRow extends Source {
+  readonly when: "backing-failure" | "dye-bleed" | "mould" | "insects" | "antique" | "wet-now";
+  readonly methods: readonly MethodId[];
+  readonly atMost: Verdict;
+  readonly from: number;
+  readonly why: string;
+}
+export const CAUTIONS: readonly CautionRow[] = [
+  { when: "backing-failure", methods: ["immersion-wash"], atMost: "ruled-out", from: 0.5, why: "the back may come away in a bath", ...practice },
+  { when: "backing-failure", methods: ["wet-hand-clean", "low-moisture", "solvent-dry", "dusting"], atMost: "needs-testing-first", from: 0.2, why: "the back has to be seen before anything is done", ...practice },
+  { when: "dye-bleed", methods: ["immersion-wash", "wet-hand-clean", "low-moisture"], atMost: "needs-testing-first", from: 0.05, why: "a colour may already have run", ...practice },
+  { when: "mould", methods: ["dusting", "low-moisture", "wet-hand-clean", "immersion-wash"], atMost: "needs-testing-first", from: 0.2, why: "mould must not be stirred up: it is seen first, by someone protected against it", ...practice },
+  { when: "insects", methods: ["dusting"], atMost: "needs-testing-first", from: 0.5, why: "it has to be treated for insects before it is handled among other rugs", ...practice },
+  { when: "antique", methods: ["immersion-wash", "wet-hand-clean", "low-moisture", "solvent-dry", "dusting"], atMost: "needs-testing-first", from: 0.5, why: "an antique is seen by a conservator first, and may carry old pesticide", ...practice },
+  { when: "wet-now", methods: ["low-moisture", "wet-hand-clean", "immersion-wash", "solvent-dry"], atMost: "needs-testing-first", from: 0.5, why: "it has to be dry and seen before anything is tried", ...practice },
+];
+
+/** How a rug is made, from the look of its back; the share where nobody looked. Elicited. */
+export type Construction = "knotted" | "tufted" | "machine";
+export const CONSTRUCTIONS: readonly Construction[] = ["knotted", "tufted", "machine"];
+export interface ConstructionRow extends Source { readonly share: Readonly<Record<Construction, number>> }
+const made = (knotted: number, tufted: number, machine: number): ConstructionRow =>
+  ({ share: { knotted, tufted, machine }, how: "elicited", source: "Elicited for this project: a back seen by a layperson" });
+export const CONSTRUCTION_BY_BACK: Readonly<Record<"knots" | "cloth" | "loomed" | "machine" | "flat" | "felt" | "unknown", ConstructionRow>> = {
+  knots: made(0.92, 0.01, 0.07), cloth: made(0.02, 0.95, 0.03), loomed: made(0.2, 0.1, 0.7), machine: made(0.02, 0.08, 0.9),
+  flat: made(0.35, 0.02, 0.63), felt: made(0.01, 0.7, 0.29), unknown: made(0.35, 0.35, 0.3),
+};

@@ -1,0 +1,51 @@
+import type { Source } from "./fibres";
+
+/**
+ * What is lost by waiting, not how angry the message is. The first row that holds rules; `why` is the sentence shown.
+ * `when`: answers (`question:answer`), all of which must hold, or the chance of a mechanism from `from` on.
+ */
+export type UrgencyLevel = "hours" | "two-days" | "a-week" | "can-wait";
+export interface UrgencyRow extends Source {
+  readonly level: UrgencyLevel;
+  readonly all?: readonly string[];
+  readonly likely?: { readonly mechanism: string; readonly from: number };
+  readonly why: string;
+}
+const practice: Source = { how: "common practice", source: "Common practice, no published source" };
+const FRESH_LINES: Source = { how: "read", source: "Dupont, Restaurator 17 (1996) 1–21, and CRC-MNHN project page: brown lines form within hours; ageing makes them insoluble" };
+const DRY_SOON: Source = { how: "memory", source: "EPA and FEMA flood guidance: dry within 24 to 48 hours" };
+
+export const URGENCY: readonly UrgencyRow[] = [
+  { level: "hours", all: ["wetNow:wet", "incidents:flood"], why: "It is wet with flood or waste water: mould starts within two days, and it should not be touched.", ...DRY_SOON },
+  { level: "hours", all: ["wetNow:wet", "changes:ran"], why: "It is wet and a colour is moving.", ...practice },
+  { level: "hours", all: ["wetNow:damp", "changes:ran"], why: "It is still damp and a colour is moving.", ...practice },
+  { level: "hours", all: ["wetNow:wet", "changes:browner"], why: "It is wet and turning brown; what browns while it dries can settle within hours.", ...FRESH_LINES },
+  { level: "hours", all: ["wetNow:damp", "changes:browner"], why: "It is still damp and turning brown; what browns while it dries can settle within hours.", ...FRESH_LINES },
+  { level: "hours", all: ["wetNow:wet"], why: "It is wet now. Rings and browning form while it dries, within hours.", ...FRESH_LINES },
+  { level: "hours", all: ["wetNow:damp"], why: "It is still damp. Rings and browning form while it dries, within hours.", ...FRESH_LINES },
+  { level: "hours", all: ["incidents:flood", "since:hour"], why: "Flood or waste water, just now.", ...DRY_SOON },
+  { level: "hours", all: ["incidents:flood", "since:day"], why: "Flood or waste water, today.", ...DRY_SOON },
+  { level: "hours", all: ["since:hour", "spilt:yes"], why: "Something got on it within the last hour, and it may still be wet.", ...FRESH_LINES },
+  { level: "two-days", all: ["since:day", "spilt:yes"], why: "Something got on it today; fresh marks come out best.", ...FRESH_LINES },
+  { level: "two-days", all: ["fresh-wash:yes", "changes:browner"], why: "It turned brown after cleaning a short while ago; fresh browning comes back best, and it sets with time.", ...FRESH_LINES },
+  { level: "two-days", all: ["incidents:pet-urine", "recent:yes"], why: "Urine sets and turns alkaline within days.", ...practice },
+  { level: "two-days", all: ["liquid:urine", "recent:yes"], why: "Urine sets and turns alkaline within days.", ...practice },
+  { level: "two-days", all: ["incidents:vomit", "recent:yes"], why: "What was brought up is acid and sets within days.", ...practice },
+  { level: "two-days", all: ["liquid:milk", "recent:yes"], why: "Milk turns and smells within days.", ...practice },
+  { level: "two-days", likely: { mechanism: "mould", from: 0.5 }, why: "It may be growing mould; keep off it and keep it apart.", ...DRY_SOON },
+  { level: "a-week", likely: { mechanism: "insects", from: 0.33 }, why: "Insects go on eating, and spread to other wool.", ...practice },
+  { level: "a-week", all: ["spilt:yes", "recent:yes"], why: "The mark is a few days old and may not have set.", ...practice },
+  { level: "a-week", all: ["spilt:yes", "since:week"], why: "The mark is a few days old and may not have set.", ...practice },
+  { level: "a-week", all: ["fresh-wash:yes"], why: "It was cleaned a short while ago; what that left behind is easier to see to while it is new.", ...practice },
+  { level: "can-wait", why: "Nothing is lost by waiting.", ...practice },
+];
+
+/** What the named conditions of the rows above mean, in answers. */
+export const CONDITIONS: Readonly<Record<string, { readonly anyOf: readonly string[]; readonly andAnyOf?: readonly string[] }>> = {
+  "recent:yes": { anyOf: ["since:hour", "since:day", "since:two-days", "reason:just-happened"] },
+  "spilt:yes": { anyOf: ["incidents:spill", "incidents:pet-urine", "incidents:vomit", "incidents:water", "liquid:water", "liquid:wine", "liquid:coffee-tea", "liquid:juice", "liquid:milk", "liquid:grease", "liquid:ink", "liquid:urine", "liquid:vomit", "liquid:cleaner", "liquid:other"] },
+  "fresh-wash:yes": {
+    anyOf: ["treatments:professional-wet", "treatments:machine", "incidents:washed-professional", "incidents:washed-home", "reason:after-cleaning"],
+    andAnyOf: ["since:hour", "since:day", "since:two-days", "since:week"],
+  },
+};

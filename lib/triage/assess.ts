@@ -1,0 +1,127 @@
+import { ONLY_INSPECTION } from "../trade/inspection";
+import { FIBRE_IDS, type FibreId } from "../trade/fibres";
+import { advise, referTo, weighActions, type Decision } from "./advice";
+import type { Assessment, TriageSettings } from "./assessment";
+import { believe, type Belief } from "./belief";
+import { circumstancesOf, specialistChances } from "./circumstances";
+import type { Finding } from "./finding";
+import { agesOf, lifeLeft } from "./life";
+import { judgeMethods, worseByFibre } from "./methods";
+import { chanceNotWorthIt, judgeMoney } from "./money";
+import { nextQuestions } from "./next-question";
+import { chanceOfFailing, chanceOfRepairOnly, improvementRange, rulingRows, type RulingRows } from "./prospects";
+import { readTold, saysNothingIsWrong, type Told } from "./told";
+import { judgeFirstAid, judgeUrgency } from "./urgency";
+import { marginals, whatHappened, type WhatHappened } from "./what-happened";
+
+/** Stored with every assessment: the same findings, settings, instant and version give the same assessment. */
+export const MODEL_VERSION = "2026.11-1";
+
+/** Prices in pounds and everything else where a workshop has set nothing. Elicited. */
+const DEFAULTS: TriageSettings = {
+  currency: "GBP", priors: null, channel: "web", reason: null, wetNow: null,
+  prices: { cleanPerM2: 35, cleanMinimum: 60, bindingPerM: 28 }, losses: null, seed: 1,
+};
+export const defaultSettings = (partial: Partial<TriageSettings> = {}): TriageSettings => ({ ...DEFAULTS, ...partial });
+
+/** The reason for writing and whether it is wet may come with the settings alone; told findings go first. */
+function withSettings(findings: readonly Finding[], settings: TriageSettings): readonly Finding[] {
+  const extra = (["reason", "wetNow"] as const).flatMap((what): Finding[] => {
+    const value = settings[what];
+    return value !== null && !findings.some((f) => f.what === what) ? [{ what, value, strength: "told", from: "client" }] : [];
+  });
+  return [...findings, ...extra];
+}
+
+/** From this chance that only repairs are needed on, an improvement by cleaning is not stated. */
+const REPAIR_ONLY_FROM = 0.5;
+
+/** Why an improvement cannot be stated, or null where it can. */
+function whyNoImprovement(told: Told, happened: WhatHappened, fibres: Record<FibreId, number>): string | null {
+  if (saysNothingIsWrong(told)) return "No mark or damage was described, so there is nothing to bring back.";
+  if (chanceOfRepairOnly(happened, fibres) >= REPAIR_ONLY_FROM) return "What was described is mended, not cleaned: insects, a failing back and shrinkage are repairs.";
+  return null;
+}
+
+function inspectionSentences(told: Told, chance: (mechanism: string) => number): string[] {
+  const holds = (w: { answer?: string; mechanism?: string; from?: number } | undefined) =>
+    !w || (w.answer ? told.has(w.answer) : chance(w.mechanism ?? "") >= (w.from ?? 0));
+  return [...new Set(ONLY_INSPECTION.filter((r) => holds(r.when)).map((r) => r.say))];
+}
+
+/** Belief and prospects alone, without interval's use, words or advice: the arithmetic the bench measures. */
+export interface Prospects { readonly told: Told; readonly happened: WhatHappened; readonly rows: RulingRows }
+export function prospectsOf(findings: readonly Finding[]): Prospects {
+  const told = readTold(findings);
+  const happened = whatHappened(told);
+  return { told, happened, rows: rulingRows(happened, told) };
+}
+
+/** What the parts of one assessment share. */
+interface Case extends Prospects {
+  readonly belief: Belief;
+  readonly fibres: Record<FibreId, number>;
+  readonly chance: (mechanism: string) => number;
+  readonly settings: TriageSettings;
+  readonly year: number;
+}
+
+/** Money, life, prospects and what follows for the decision. */
+function outlookOf(c: Case) {
+  const { told, fibres, rows } = c;
+  const lifeYears = lifeLeft(told, fibres, c.year);
+  const ages = agesOf(told, c.year);
+  const meanAge = ages.reduce((sum, [y, w]) => sum + y * w, 0) / ages.reduce((sum, [, w]) => sum + w, 0);
+  const money = judgeMoney(told, fibres, { settings: c.settings, year: c.year, lifeYears, meanAge });
+  const cheap = chanceNotWorthIt(told, money.money);
+  const noImprovement = whyNoImprovement(told, c.happened, fibres);
+  const worse = worseByFibre(told, fibres);
+  const decision: Decision = { fibres, rows, worse, circumstances: circumstancesOf(told, c.chance, cheap), losses: c.settings.losses };
+  const stated = noImprovement === null;
+  return {
+    lifeYears, money, noImprovement, decision,
+    improvement: stated ? improvementRange(fibres, rows) : null,
+    worse: stated ? FIBRE_IDS.reduce((sum, f) => sum + fibres[f] * worse[f], 0) : null,
+    beyondRepair: stated ? 1 - (1 - chanceOfFailing(fibres, rows)) * (1 - cheap) : null,
+  };
+}
+
+/** A sentence for everything that is null. */
+function whysOf(o: ReturnType<typeof outlookOf>, firstAid: string[] | null): Assessment["why"] {
+  return {
+    ...(o.noImprovement ? { improvement: o.noImprovement, worse: o.noImprovement, beyondRepair: o.noImprovement } : {}),
+    ...(o.lifeYears ? {} : { lifeYears: "An antique gets no figure: how long it lasts hangs on how it is kept. A conservator can say more." }),
+    ...(firstAid ? {} : { firstAid: "Nothing is wet or fresh by what we were told." }),
+    ...(o.money.why ? { money: o.money.why } : {}),
+  };
+}
+
+/**
+ * The one door of triage: findings in, assessment out. Pure. `asOf` is an ISO 8601 instant from which ages count.
+ * Order and doubles of the findings change nothing in the numbers.
+ */
+export function assess(findings: readonly Finding[], settings: TriageSettings, asOf: string): Assessment {
+  const known = withSettings(findings, settings);
+  const belief = believe(known, settings, asOf);
+  const prospects = prospectsOf(known);
+  const fibres = belief.probabilities;
+  const mechanisms = marginals(prospects.happened, fibres);
+  const chance = (mechanism: string) => mechanisms.find((m) => m.mechanism === mechanism)?.probability ?? 0;
+  const c: Case = { ...prospects, belief, fibres, chance, settings, year: Number(asOf.slice(0, 4)) };
+  const o = outlookOf(c);
+  const firstAid = judgeFirstAid(c.told, settings.emergencyNumber);
+  const specialist = specialistChances(c.told, chance);
+  return {
+    modelVersion: MODEL_VERSION, asOf,
+    fibres: belief.fibres, balance: belief.balance, findings: belief.findings, conflicts: belief.conflicts,
+    mechanisms, improvement: o.improvement, worse: o.worse, beyondRepair: o.beyondRepair, lifeYears: o.lifeYears,
+    methods: judgeMethods(c.told, fibres, chance),
+    advice: advise(weighActions(o.decision), referTo((when) => specialist[when])),
+    urgency: judgeUrgency(c.told, chance),
+    firstAid,
+    nextQuestions: nextQuestions(c.told, o.decision, belief),
+    onlyInspection: inspectionSentences(c.told, chance),
+    money: o.money.money,
+    why: whysOf(o, firstAid),
+  };
+}

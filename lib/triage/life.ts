@@ -1,0 +1,92 @@
+import { CONSTRUCTIONS, CONSTRUCTION_BY_BACK, type Construction } from "../trade/care";
+import { FIBRE_IDS, type FibreId } from "../trade/fibres";
+import { AGES, LIFE, LIFE_FACTORS, SURVIVAL_TEMPER, WEAR_LEFT, type LifeRow } from "../trade/life";
+import type { Range } from "./assessment";
+import type { Told } from "./told";
+
+/** Survival to age t (years) of a Weibull life with this median and shape. */
+export const survival = (life: { medianYears: number; shape: number }, years: number): number =>
+  Math.exp(-Math.LN2 * (years / life.medianYears) ** life.shape);
+
+/** Nothing told is impossible: no chance of having survived counts as less than this before it is tempered. Elicited. */
+const LEAST_SURVIVAL = 0.001;
+
+/** One way the rug may be: its life from new, its age now, its weight, and the most that wear leaves it. */
+interface Lifetime { readonly life: LifeRow; readonly age: number; readonly weight: number; readonly most: number }
+
+const rowFor = (fibre: FibreId, made: Construction): LifeRow => {
+  const row = LIFE[fibre];
+  return "medianYears" in row ? row : row[made];
+};
+
+/** Shares of the constructions by the look of the back. */
+export function constructionShares(told: Told): Readonly<Record<Construction, number>> {
+  const back = told.one("back") ?? "unknown";
+  return (CONSTRUCTION_BY_BACK[back as keyof typeof CONSTRUCTION_BY_BACK] ?? CONSTRUCTION_BY_BACK.unknown).share;
+}
+
+/** Ages with their shares: the client's answer, else the year bought new, else the ages of rugs people write in about. */
+export function agesOf(told: Told, yearNow: number): readonly (readonly [years: number, share: number])[] {
+  const age = told.one("age");
+  if (age && age in AGES) return AGES[age as keyof typeof AGES].years;
+  const year = told.value("boughtYear");
+  const boughtNew = ["specialist", "furniture", "online"].some((w) => told.has(`boughtWhere:${w}`));
+  if (typeof year === "number" && boughtNew) return [[Math.max(0, yearNow - year), 1]];
+  return AGES.unknown.years;
+}
+
+/** Years by which use stretches or shortens every life of a fibre. */
+const factorOf = (told: Told, fibre: FibreId): number =>
+  LIFE_FACTORS.reduce((f, row) => (told.has(row.when) && (!row.only || row.only.includes(fibre)) ? f * row.times : f), 1);
+
+/** Every fibre × construction × age; the weight is the belief times the tempered chance of having survived. */
+function lifetimes(told: Told, fibres: Readonly<Record<FibreId, number>>, yearNow: number): Lifetime[] {
+  const ages = agesOf(told, yearNow);
+  const total = ages.reduce((sum, [, share]) => sum + share, 0);
+  const shares = constructionShares(told);
+  const wear = WEAR_LEFT.filter((w) => told.has(`changes:${w.change}`)).map((w) => w.share);
+  return FIBRE_IDS.flatMap((f) => {
+    const times = factorOf(told, f);
+    const varies = !("medianYears" in LIFE[f]);
+    return (varies ? CONSTRUCTIONS : CONSTRUCTIONS.slice(0, 1)).flatMap((made) => {
+      const row = rowFor(f, made);
+      const life = { ...row, medianYears: row.medianYears * times };
+      return ages.map(([age, share]) => ({
+        life, age, most: wear.length > 0 ? Math.min(...wear) * life.medianYears : Infinity,
+        weight: fibres[f] * (varies ? shares[made] : 1) * (share / total) * Math.max(survival(life, age), LEAST_SURVIVAL) ** SURVIVAL_TEMPER.power,
+      }));
+    });
+  }).filter((l) => l.weight > 0);
+}
+
+/** P(still in use after `years` more), given that it has lived to its age. With wear seen, life is scaled to end sooner. */
+function lastsLonger(l: Lifetime, years: number): number {
+  if (l.most === Infinity) return Math.exp(-Math.LN2 * (((l.age + years) / l.life.medianYears) ** l.life.shape - (l.age / l.life.medianYears) ** l.life.shape));
+  const fromAge = lastsLonger({ ...l, most: Infinity }, years);
+  return Math.min(fromAge, survival({ medianYears: l.most, shape: l.life.shape }, years));
+}
+
+/**
+ * Years left from now, 10th, 50th and 90th percentile of the mixture over fibres, constructions and ages. Ordinary use as
+ * told. Null for antiques, which this model does not know.
+ */
+export function lifeLeft(told: Told, fibres: Readonly<Record<FibreId, number>>, yearNow: number): Range | null {
+  if (told.has("age:antique")) return null;
+  const all = lifetimes(told, fibres, yearNow);
+  const total = all.reduce((sum, l) => sum + l.weight, 0);
+  const gone = (years: number) => 1 - all.reduce((sum, l) => sum + (l.weight / total) * lastsLonger(l, years), 0);
+  return { low: yearsUntil(gone, 0.1), median: yearsUntil(gone, 0.5), high: yearsUntil(gone, 0.9) };
+}
+
+const LONGEST_YEARS = 200;
+
+/** The years at which the rising function `gone` reaches a chance, by bisection to 0.005 years. */
+function yearsUntil(gone: (years: number) => number, chance: number): number {
+  let [low, high] = [0, LONGEST_YEARS];
+  while (high - low > 0.005) {
+    const middle = (low + high) / 2;
+    if (gone(middle) >= chance) high = middle;
+    else low = middle;
+  }
+  return high;
+}

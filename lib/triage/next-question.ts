@@ -1,0 +1,124 @@
+import { FIBRE_IDS, type FibreId } from "../trade/fibres";
+import { ROW_IDS } from "../trade/improvement";
+import { LOSSES } from "../trade/losses";
+import { PHOTO_KINDS, QUESTIONS, type PhotoKind, type QuestionId } from "../trade/questions";
+import {
+  ALWAYS_ASKED, ASKED_AFTER, BENCH_TEST, DAMAGE_PHOTOS, DAMAGE_QUESTIONS, FIBRE_PHOTOS, FIBRE_QUESTIONS, MOST_NEXT_QUESTIONS, WORTH_ASKING,
+} from "../trade/questions-value";
+import { leastNow, openDamageLoss, priced, type Decision, type Priced } from "./advice";
+import type { Assessment } from "./assessment";
+import { NAMED } from "./classes";
+import { possibleFindings } from "./evidence";
+import type { Finding } from "./finding";
+import type { Told } from "./told";
+
+type Fibres = Readonly<Record<FibreId, number>>;
+type Next = Assessment["nextQuestions"][number];
+
+/** What next-question needs of belief. */
+export interface Asking {
+  readonly hypothetical: (extra: readonly Finding[]) => Fibres;
+  readonly answerDistribution: (what: string) => readonly { finding: Finding; probability: number }[];
+}
+
+interface Worth { readonly id: string; readonly kind: "question" | "photo"; readonly drop: number; readonly bits: number; readonly trouble: number }
+
+const entropyBits = (p: readonly number[]): number => p.reduce((sum, x) => (x > 0 ? sum - x * Math.log2(x) : sum), 0);
+const fibreBits = (fibres: Fibres): number => entropyBits(FIBRE_IDS.map((f) => fibres[f]));
+
+/** Answers rarer than this are taken to change nothing: trying each would cost time and move no ranking. Elicited. */
+const LEAST_ANSWER = 0.01;
+
+/** Expected drop in loss and in bits from an answer about the fibre, over its possible answers. */
+function worthOfFibreAnswer({ what, kind }: Candidate, d: Decision, { asking, priced: p }: { asking: Asking; priced: Priced }): { drop: number; bits: number } {
+  const answers = asking.answerDistribution(what);
+  if (answers.length === 0) return { drop: 0, bits: 0 };
+  const now = { loss: leastNow(d, d.fibres, p), bits: fibreBits(d.fibres) };
+  const strength = what === "label" ? ("label-photo" as const) : ("photo" as const);
+  let [loss, bits] = [0, 0];
+  for (const { finding, probability } of answers) {
+    if (probability < LEAST_ANSWER) {
+      loss += probability * now.loss;
+      bits += probability * now.bits;
+      continue;
+    }
+    const fibres = asking.hypothetical([kind === "photo" ? { ...finding, strength } : finding]);
+    loss += probability * leastNow(d, fibres, p);
+    bits += probability * fibreBits(fibres);
+  }
+  return { drop: Math.max(0, now.loss - loss), bits: Math.max(0, now.bits - bits) };
+}
+
+/** What is open about the damage, in bits: the entropy of the ruling row where the fibre is known, over fibres. */
+const openDamageBits = (d: Decision): number =>
+  FIBRE_IDS.reduce((sum, f) => sum + d.fibres[f] * entropyBits(ROW_IDS.map((r) => d.rows[f][r])), 0);
+
+const troubleOf = (kind: "question" | "photo", d: Decision): number => {
+  const id = kind === "photo" ? "trouble-photo" : "trouble-question";
+  return d.losses?.[id] ?? LOSSES[id].loss;
+};
+
+/** Whether a question is open: not answered, and the one it hangs on is. */
+const isOpen = (id: QuestionId, told: Told): boolean =>
+  !told.answered(id) && (ASKED_AFTER[id]?.anyOf.some((a) => told.has(a)) ?? true);
+/** Sent already, or a label that is not there to be photographed. */
+const hasPhoto = (kind: PhotoKind, told: Told): boolean => told.has(`photo:${kind}`) || (kind === "label" && told.has("labelFound:none"));
+
+interface Candidate { readonly id: string; readonly kind: "question" | "photo"; readonly what: string }
+
+/** Mutual information, in bits, of an answer and the fibre by the tables alone, untempered; `other` answers like nothing known. */
+function informationOf(what: string, fibres: Fibres): number {
+  return possibleFindings(what).reduce((bits, { column }) => {
+    const answer = NAMED.reduce((sum, f, i) => sum + fibres[f] * (column[i] as number), 0) / (1 - fibres.other);
+    return NAMED.reduce((sum, f, i) => sum + fibres[f] * (column[i] as number) * Math.log2((column[i] as number) / answer), bits);
+  }, 0);
+}
+
+/** How many candidates about the fibre are worked out in full, beside the label. */
+const SHORTLIST = 4;
+
+/** The open questions and photos about the fibre that tell most for their trouble; the photo of the label always, if open. */
+function shortlist(told: Told, d: Decision): Candidate[] {
+  const questions = FIBRE_QUESTIONS.filter((q) => isOpen(q, told)).map((q): Candidate => ({ id: q, kind: "question", what: q }));
+  const photos = (Object.entries(FIBRE_PHOTOS) as [PhotoKind, string][]).filter(([kind]) => !hasPhoto(kind, told)).map(([kind, what]): Candidate => ({ id: kind, kind: "photo", what }));
+  const value = (c: Candidate) => informationOf(c.what, d.fibres) / troubleOf(c.kind, d);
+  const rest = [...questions, ...photos.filter((c) => c.id !== "label")].map((c) => ({ c, v: value(c) })).sort((a, b) => b.v - a.v).slice(0, SHORTLIST).map(({ c }) => c);
+  return [...photos.filter((c) => c.id === "label"), ...rest];
+}
+
+/** Every question and photo worth considering with what it is worth, best first. */
+export function worthOfAsking(told: Told, d: Decision, asking: Asking): Worth[] {
+  const p = priced(d);
+  const damage = { loss: openDamageLoss(d, p), bits: openDamageBits(d) };
+  const worth = (id: string, kind: "question" | "photo", w: { drop: number; bits: number }): Worth => ({ id, kind, ...w, trouble: troubleOf(kind, d) });
+  const aboutFibre = shortlist(told, d).map((c) => worth(c.id, c.kind, worthOfFibreAnswer(c, d, { asking, priced: p })));
+  const share = (settles: number) => ({ drop: damage.loss * settles, bits: damage.bits * settles });
+  const aboutDamage = (Object.entries(DAMAGE_QUESTIONS) as [QuestionId, { settles: number }][]).filter(([q]) => isOpen(q, told))
+    .map(([q, row]) => worth(q, "question", share(row.settles)));
+  const damagePhotos = (Object.entries(DAMAGE_PHOTOS) as [PhotoKind, { settles: number }][]).filter(([kind]) => !hasPhoto(kind, told))
+    .map(([kind, row]) => worth(kind, "photo", share(row.settles)));
+  const all = [...aboutFibre, ...aboutDamage, ...damagePhotos];
+  const byLoss = all.some((w) => w.drop >= WORTH_ASKING.drop);
+  const value = (w: Worth) => (byLoss ? w.drop : w.bits) / w.trouble;
+  return all.sort((a, b) => value(b) - value(a));
+}
+
+function asNext(w: Worth): Next {
+  const ask = w.kind === "photo" ? `Photo: ${PHOTO_KINDS[w.id as PhotoKind].ask.toLowerCase()}` : QUESTIONS[w.id as QuestionId].ask;
+  const why = w.drop >= WORTH_ASKING.drop
+    ? "Its answer is the likeliest to change what we advise, for the trouble it is."
+    : "It tells us most, though by itself it would not change what we advise.";
+  return { ask, id: w.id, kind: w.kind, why };
+}
+
+/** What to ask next: safety first if open, then the worthiest, then what is always asked; a bench test where the fibre stays open. */
+export function nextQuestions(told: Told, d: Decision, asking: Asking): Next[] {
+  const always = ALWAYS_ASKED.filter((a) => !told.answered(a.id)).map((a): Next => ({ ask: QUESTIONS[a.id].ask, id: a.id, kind: "question", why: a.why }));
+  const ids = new Set<string>(always.map((a) => a.id));
+  const worthy = worthOfAsking(told, d, asking).filter((w) => !ids.has(w.id) && w.bits + w.drop > 0).slice(0, MOST_NEXT_QUESTIONS).map(asNext);
+  const safety = always.filter((a) => a.id === "wetNow");
+  const unsure = 1 - Math.max(...FIBRE_IDS.map((f) => d.fibres[f]));
+  const bench: Next[] = unsure >= BENCH_TEST.openFrom
+    ? [{ ask: BENCH_TEST.ask, id: "bench", kind: "bench-test", why: "Words and photos never settle a fibre; a test in the workshop does." }] : [];
+  return [...safety, ...worthy, ...always.filter((a) => a.id !== "wetNow"), ...bench];
+}

@@ -1,0 +1,88 @@
+import { fibreName, isFibreId, type FibreId } from "../trade/fibres";
+import { QUESTIONS, type QuestionId } from "../trade/questions";
+import type { WeightBalance } from "./assessment";
+import type { Finding, FindingValue } from "./finding";
+
+/** A finding as a clause that can stand in a sentence, once for staff and once for the client. */
+export interface Told { readonly staff: string; readonly client: string }
+
+const isQuestion = (what: string): what is QuestionId => Object.hasOwn(QUESTIONS, what);
+const record = (value: FindingValue): Record<string, unknown> | null => (typeof value === "object" && !Array.isArray(value) ? (value as Record<string, unknown>) : null);
+const both = (text: string): Told => ({ staff: text, client: text });
+
+function answerText(id: QuestionId, value: FindingValue): string {
+  const answers: Readonly<Record<string, { label: string }>> = QUESTIONS[id].answers;
+  const ids = Array.isArray(value) ? (value as string[]) : [String(value)];
+  return ids.map((a) => `“${Object.hasOwn(answers, a) ? answers[a]?.label : a}”`).join(", ");
+}
+
+/** "the label says viscose", or its wording where no fibre was read. */
+function labelClause(value: Record<string, unknown>): Told {
+  const says = String(value["says"]);
+  const text = String(value["text"] ?? "").slice(0, 120);
+  if (says === "art-silk") return both("the label has a trade word for imitation silk, not a fibre name");
+  if (says === "other") return both("the label names a fibre that is rare in rugs");
+  return both(isFibreId(says) ? `the label says ${String(value["pile"] ?? fibreName(says))}` : `no fibre could be read in the label’s words “${text}”`);
+}
+
+const number = (x: unknown) => Number(Number(x).toPrecision(3)).toLocaleString("en-GB");
+
+function priceClause(value: Record<string, unknown>): Told {
+  const amount = number(value["amount"]);
+  const money = typeof value["currency"] === "string" ? ` ${value["currency"]}` : "";
+  const year = typeof value["year"] === "number" ? ` in ${value["year"]}` : "";
+  return { staff: `the price was ${amount}${money} per m²${year}`, client: `you paid about ${amount}${money} a square metre${year}` };
+}
+
+/** The findings that are no answers to a question, by their `what`. */
+const CLAUSES: Readonly<Record<string, (fields: Record<string, unknown>) => Told>> = {
+  label: labelClause,
+  "price-per-m2": priceClause,
+  price: (v) => both(`the price was ${number(v["priceTotal"])}${typeof v["currency"] === "string" ? ` ${v["currency"]}` : ""}`),
+  size: (v) => both(`it measures ${number(v["widthCm"])} by ${number(v["lengthCm"])} cm`),
+};
+
+/** What was found, as a clause without capital or full stop. */
+export function tellFinding(finding: Finding): Told {
+  const fields = record(finding.value);
+  const clause = Object.hasOwn(CLAUSES, finding.what) ? CLAUSES[finding.what] : undefined;
+  if (clause && fields) return clause(fields);
+  if (finding.what === "boughtYear") return both(`it was bought in ${finding.value}`);
+  if (finding.what === "sellerSaid") {
+    const said = answerText("sellerSaid", finding.value);
+    return finding.value === "nothing" ? both("the seller did not say what it is made of") : both(`the seller called it ${said}`);
+  }
+  if (isQuestion(finding.what)) {
+    const answer = answerText(finding.what, finding.value);
+    return { staff: `“${QUESTIONS[finding.what].ask}” ${answer}`, client: `you answered ${answer} to “${QUESTIONS[finding.what].ask}”` };
+  }
+  if (finding.what === "labelFound") return both("no label was found on it");
+  if (finding.what === "photo") return both(`photos came with it: ${[finding.value].flat().join(", ")}`);
+  const plain = fields ? Object.entries(fields).map(([k, v]) => `${k} ${v}`).join(", ") : String(finding.value);
+  return both(`${finding.what}: ${plain.slice(0, 200)}`);
+}
+
+/** How much a weight says, in a word; the steps (1, 4, 8 dB: odds × 1.3, 2.5, 6) are elicited. */
+function force(decibans: number): string | null {
+  const size = Math.abs(decibans);
+  if (size < 1) return null;
+  return size < 4 ? "a little" : size < 8 ? "clearly" : "strongly";
+}
+
+/** A blend is called one, so that "wool against wool and viscose" cannot be misread. */
+const pileName = (id: FibreId) => (/ and /.test(fibreName(id)) ? `a blend of ${fibreName(id)}` : fibreName(id));
+const sentence = (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+
+/** A finding and its weight as two sentences. `decibans` null: it says nothing about the fibre. */
+export function sayFinding(finding: Finding, decibans: number | null, pair: Pick<WeightBalance, "leading" | "rival">): Told {
+  const told = tellFinding(finding);
+  const close = (text: string) => sentence(/[.?!]”?$/u.test(text) ? text : `${text}.`);
+  if (decibans === null) return { staff: `${close(told.staff)} Not weighed for the fibre.`, client: close(told.client) };
+  const [to, from] = decibans >= 0 ? [pair.leading, pair.rival] : [pair.rival, pair.leading];
+  const how = force(decibans);
+  if (how === null) return { staff: `${close(told.staff)} Says little between ${pileName(to)} and ${pileName(from)}.`, client: close(told.client) };
+  return {
+    staff: `${close(told.staff)} Speaks ${how} for ${pileName(to)} against ${pileName(from)} (${Math.abs(decibans).toFixed(1)} dB).`,
+    client: `${close(told.client)} That points ${how} to ${pileName(to)} rather than ${pileName(from)}.`,
+  };
+}

@@ -1,0 +1,37 @@
+import type { ReactNode } from "react";
+import css from "./desk-sheet.module.css";
+
+/** A letter at the desk as it will be read: who it goes to, its subject, its paragraphs. `foot` says where it stands. */
+export function DeskSheet({ to, subject, text, foot, label }: { to: ReactNode; subject: string; text: string; foot?: ReactNode; label: string }) {
+  return (
+    <article className={css.sheet} aria-label={label}>
+      <div className={css.head}><p className={css.to}>To {to}</p><p className={css.subject} dir="auto">{subject}</p></div>
+      <div className={`letter ${css.text}`} dir="auto">
+        {text.trim().split(/\n{2,}/).map((p, i) => <p key={i}>{p}</p>)}
+      </div>
+      {foot && <div className={css.foot}>{foot}</div>}
+    </article>
+  );
+}
+
+/** The same sheet to write on. The text grows with what is written and scrolls when it would outgrow the window. */
+export function WritingSheet({ to, subject, text, onSubject, onText, onLeave, label, describedBy, readOnly = false }: {
+  to: ReactNode; subject: string; text: string; onSubject: (s: string) => void; onText: (s: string) => void;
+  onLeave?: () => void; label: string; describedBy: string; readOnly?: boolean;
+}) {
+  return (
+    <div className={`${css.sheet} ${css.writing}`}>
+      <div className={css.head}>
+        <p className={css.to}>To {to}</p>
+        <input className={css.subject} aria-label={`Subject of the ${label}`} value={subject} onChange={(e) => onSubject(e.target.value)} onBlur={onLeave}
+          maxLength={200} dir="auto" readOnly={readOnly} aria-describedby={describedBy} autoComplete="off" />
+      </div>
+      <textarea className={`letter ${css.text}`} aria-label={`Text of the ${label}`} value={text} onChange={(e) => onText(e.target.value)} onBlur={onLeave}
+        rows={rowsFor(text)} dir="auto" readOnly={readOnly} aria-describedby={describedBy} spellCheck />
+    </div>
+  );
+}
+
+/** Characters in a line of the sheet at the desk, for browsers that cannot size a field by its content. */
+const LINE_CHARS = 62;
+const rowsFor = (text: string): number => Math.max(8, text.split("\n").reduce((n, line) => n + Math.max(1, Math.ceil(line.length / LINE_CHARS)), 1));

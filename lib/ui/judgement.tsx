@@ -1,0 +1,122 @@
+import { mechanismName } from "../trade/damage";
+import { fibreName } from "../trade/fibres";
+import type { Assessment, FibreBelief } from "../triage/assessment";
+import { wordsForChance } from "../triage/words";
+import { percent, percentRange, sentenceCase } from "./figures";
+import { Interval } from "./interval";
+import { Length } from "./length";
+import { Measure, Measures } from "./measure-row";
+import { ACTION_NAMES, STRENGTH_NAMES } from "./names";
+import { Expected, Prospects } from "./prospects";
+import { shortFinding } from "./short-finding";
+import { Weights } from "./weights";
+import css from "./judgement.module.css";
+
+/** The level of a section's heading: under the page's title, or under one of several rugs. */
+export type HeadingLevel = "h2" | "h3";
+
+/** What triage made of one rug: every figure with its doubt, every weight with its reason. */
+export function Judgement({ assessment: a, as: H }: { assessment: Assessment; as: HeadingLevel }) {
+  const Sub = H === "h2" ? "h3" : "h4";
+  return (
+    <>
+      <section className={css.advice}>
+        <H>{ACTION_NAMES[a.advice.action]}</H>
+        <p>{a.advice.why}{a.advice.referTo && ` To: ${a.advice.referTo}.`}</p>
+      </section>
+      <section className={css.glance}>
+        <H className="unseen">In short</H>
+        <Sub className={css.group}>Made of</Sub>
+        <Fibres fibres={a.fibres} />
+        <Sub className={css.group}>What happened</Sub>
+        <Mechanisms mechanisms={a.mechanisms} />
+        <Sub className={css.group}>To be expected</Sub>
+        <Expected assessment={a} />
+      </section>
+      <section>
+        <H>What speaks for {fibreName(a.balance.leading)} rather than {fibreName(a.balance.rival)}</H>
+        <Weights leading={fibreName(a.balance.leading)} rival={fibreName(a.balance.rival)} before={a.balance.prior} held={a.balance.damping} total={a.balance.total}
+          findings={a.findings.map((f) => ({ says: shortFinding(f), decibans: f.decibans, from: f.strength === "told" ? undefined : STRENGTH_NAMES[f.strength] }))} />
+      </section>
+      <Prospects assessment={a} as={H} />
+      <Open assessment={a} as={H} />
+      <p className={`small ${css.model}`}>Judged by model {a.modelVersion}. From what was told and photographed: inspection and testing decide.</p>
+    </>
+  );
+}
+
+/** Shown one by one until together they leave less than this. Elicited. */
+const REST = 0.06;
+const MOST_FIBRES = 5;
+
+function Fibres({ fibres }: { fibres: FibreBelief[] }) {
+  const shown = worthShowing(fibres);
+  const rest = fibres.slice(shown.length);
+  return (
+    <>
+      <Measures>{shown.map((f) => <Fibre key={f.fibre} belief={f} />)}</Measures>
+      {rest.length > 0 && (
+        <details className={css.more}>
+          <summary>{rest.length} others together {percent(rest.reduce((sum, f) => sum + f.probability, 0))}</summary>
+          <Measures>{rest.map((f) => <Fibre key={f.fibre} belief={f} />)}</Measures>
+        </details>
+      )}
+    </>
+  );
+}
+
+function Fibre({ belief: f }: { belief: FibreBelief }) {
+  const name = sentenceCase(fibreName(f.fibre));
+  return <Measure name={name} note={f.words} chart={<Interval low={f.low} mid={f.probability} high={f.high} of={name} words={f.words} />} figures={percentRange(f.low, f.high)} />;
+}
+
+/** The most probable fibres, as many as leave little unsaid, at most five. */
+export function worthShowing(fibres: FibreBelief[]): FibreBelief[] {
+  let left = 1;
+  const enough = fibres.findIndex((f) => (left -= f.probability) < REST);
+  return fibres.slice(0, enough < 0 ? MOST_FIBRES : Math.min(enough + 1, MOST_FIBRES));
+}
+
+/** Below this a mechanism stands among the folded ones: "very unlikely" on the published scale. */
+const VERY_UNLIKELY = 0.1;
+
+function Mechanisms({ mechanisms }: { mechanisms: Assessment["mechanisms"] }) {
+  if (mechanisms.length === 0) return <p className={css.plain}>Nothing that was told points to damage.</p>;
+  const shown = mechanisms.filter((m) => m.probability >= VERY_UNLIKELY);
+  const rest = mechanisms.slice(shown.length);
+  return (
+    <>
+      <Measures>{shown.map((m) => <Mechanism key={m.mechanism} {...m} />)}</Measures>
+      {rest.length > 0 && (
+        <details className={css.more}>
+          <summary>{rest.length} more, each very unlikely</summary>
+          <Measures>{rest.map((m) => <Mechanism key={m.mechanism} {...m} />)}</Measures>
+        </details>
+      )}
+    </>
+  );
+}
+
+function Mechanism({ mechanism, probability: p }: Assessment["mechanisms"][number]) {
+  const [name, words] = [sentenceCase(mechanismName(mechanism)), wordsForChance({ probability: p, low: p })];
+  return <Measure name={name} note={words} chart={<Length share={p} of={name} words={words} />} figures={percent(p)} />;
+}
+
+function Open({ assessment: a, as: H }: { assessment: Assessment; as: HeadingLevel }) {
+  return (
+    <>
+      <section>
+        <H>What would help most</H>
+        {a.nextQuestions.length === 0 ? <p className={css.plain}>Nothing cheap: no further question or photo would change what we do.</p> : (
+          <ol className={css.next}>{a.nextQuestions.map((q) => <li key={q.id}><b>{q.ask}</b>{q.kind === "bench-test" && <small> on the bench</small>}<br />{q.why}</li>)}</ol>
+        )}
+      </section>
+      {a.onlyInspection.length > 0 && (
+        <section>
+          <H>Only an inspection can settle</H>
+          <ul className={css.next}>{a.onlyInspection.map((s) => <li key={s}>{s}</li>)}</ul>
+        </section>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,109 @@
+"use client";
+import { useRouter } from "next/navigation";
+import type { ChangeEvent, ReactNode } from "react";
+import type { PhotoView } from "../enquiry/views";
+import type { PhotoKind } from "../trade/questions";
+import styles from "./photo-picker.module.css";
+import { usePhotos, type RemovePhoto, type Sending } from "./use-photos";
+
+export interface AskedPhoto { kind: PhotoKind; ask: string; hint: string; picture: ReactNode }
+
+/** What phones and cameras write; the ending too, because some browsers do not know HEIC by its type. */
+const ACCEPT = "image/jpeg,image/png,image/webp,image/heic,image/heif,.heic,.heif";
+const NO_FIELDS = {};
+
+/**
+ * The photos asked for, one place each. Every photo is sent as soon as it is chosen, in a request of its own: one
+ * that is refused says why beside itself and holds up nothing else. Without `remove`, what was sent stays sent.
+ */
+export function PhotoPicker({ kinds, photos: kept, fields = NO_FIELDS, remove }: {
+  kinds: readonly AskedPhoto[];
+  photos: readonly PhotoView[];
+  /** Sent along with every photo. */
+  fields?: Readonly<Record<string, string>>;
+  remove?: RemovePhoto;
+}) {
+  const router = useRouter();
+  const { photos, sending, says, ...act } = usePhotos(kept, { fields, remove, onChange: () => router.refresh() });
+  const onTheirWay = sending.filter((s) => !s.refused).length;
+  return (
+    <div className={styles.picker}>
+      <noscript><p>Sending photos needs JavaScript. You can go on without: answer our letter, and put the photos into your e-mail.</p></noscript>
+      {kinds.map((asked) => (
+        <section key={asked.kind} className={styles.place} aria-labelledby={`photo-${asked.kind}`}>
+          <div className={styles.asked}>
+            {asked.picture}
+            <div>
+              <h2 id={`photo-${asked.kind}`}>{asked.ask}</h2>
+              <p className="small">{asked.hint}</p>
+            </div>
+          </div>
+          <Kept photos={photos.filter((p) => p.kind === asked.kind)} what={asked.ask} remove={remove && act.remove} />
+          <OnTheWay sending={sending.filter((s) => s.kind === asked.kind)} again={act.again} putAside={act.putAside} />
+          <Inputs asked={asked} add={(files) => act.add(asked.kind, files)} />
+        </section>
+      ))}
+      <p className="unseen" role="status">{says}</p>
+      {onTheirWay > 0 && <p className={styles.wait}>{onTheirWay === 1 ? "One photo is" : `${onTheirWay} photos are`} still being sent. Please stay a moment.</p>}
+    </div>
+  );
+}
+
+function Inputs({ asked, add }: { asked: AskedPhoto; add: (files: File[]) => void }) {
+  const take = (event: ChangeEvent<HTMLInputElement>) => {
+    add([...(event.target.files ?? [])]);
+    // The same file can be chosen again after it was refused or taken away.
+    event.target.value = "";
+  };
+  return (
+    <div className={styles.inputs}>
+      <span className={styles.camera}>
+        <input className="unseen" type="file" accept={ACCEPT} capture="environment" id={`camera-${asked.kind}`} onChange={take} />
+        <label className="button quiet" htmlFor={`camera-${asked.kind}`}>Take a photo<span className="unseen">: {asked.ask}</span></label>
+      </span>
+      <span>
+        <input className="unseen" type="file" accept={ACCEPT} multiple id={`gallery-${asked.kind}`} onChange={take} />
+        <label className="button quiet" htmlFor={`gallery-${asked.kind}`}>Choose a photo<span className="unseen">: {asked.ask}</span></label>
+      </span>
+    </div>
+  );
+}
+
+function Kept({ photos, what, remove }: { photos: readonly PhotoView[]; what: string; remove: ((id: string) => Promise<void>) | undefined }) {
+  if (photos.length === 0) return null;
+  return (
+    <ul className={styles.kept}>
+      {photos.map((photo, k) => (
+        <li key={photo.id}>
+          <img src={`/photos/${photo.id}/320`} alt={`${what}, photo ${k + 1}`} width={photo.width} height={photo.height} />
+          <div>
+            <p className="small">{photo.remark ?? "Kept."}</p>
+            {remove && <button type="button" className={styles.plain} onClick={() => void remove(photo.id)}>Take away<span className="unseen">: {what}, photo {k + 1}</span></button>}
+          </div>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function OnTheWay({ sending, again, putAside }: { sending: readonly Sending[]; again: (s: Sending) => void; putAside: (key: number) => void }) {
+  if (sending.length === 0) return null;
+  return (
+    <ul className={styles.sending}>
+      {sending.map((item) => (
+        <li key={item.key}>
+          <span className={styles.name}><bdi>{item.file.name}</bdi></span>
+          {item.refused ? (
+            <>
+              <p className={styles.refused}><strong>Not taken.</strong> {item.refused.say}</p>
+              {item.refused.code === "unavailable" && <button type="button" className={styles.plain} onClick={() => again(item)}>Try again</button>}
+              <button type="button" className={styles.plain} onClick={() => putAside(item.key)}>Leave it out</button>
+            </>
+          ) : (
+            <progress max={1} value={item.share} aria-label={`Sending ${item.file.name}`} />
+          )}
+        </li>
+      ))}
+    </ul>
+  );
+}

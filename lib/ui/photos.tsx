@@ -1,0 +1,59 @@
+"use client";
+import { useRef, useState } from "react";
+import type { PhotoView } from "../enquiry/views";
+import { PHOTO_KINDS } from "../trade/questions";
+import css from "./photos.module.css";
+
+/**
+ * A rug's photos, small; one at a time large in a dialog. Without script each is a link to the large picture.
+ * The first is shown twice as wide: the whole rug or the trouble, as the client put it first.
+ */
+export function Photos({ photos, rug }: { photos: PhotoView[]; rug: string }) {
+  const dialog = useRef<HTMLDialogElement>(null);
+  const [at, setAt] = useState(0);
+  if (photos.length === 0) return <p className={css.none}>No photo was sent.</p>;
+  const open = (i: number) => {
+    setAt(i);
+    dialog.current?.showModal();
+  };
+  return (
+    <>
+      <ul className={css.photos}>
+        {photos.map((p, i) => (
+          <li key={p.id}>
+            <figure>
+              <a href={`/photos/${p.id}/1600`} aria-label={`${nameOf(p)}, open large`} onClick={(e) => { e.preventDefault(); open(i); }}>
+                <img src={`/photos/${p.id}/320`} srcSet={`/photos/${p.id}/320 320w, /photos/${p.id}/1600 1600w`} sizes={i === 0 ? "(min-width: 64rem) 22rem, 60vw" : "11rem"}
+                  alt={`${nameOf(p)} of ${rug}`} width={p.width} height={p.height} loading={i < 3 ? "eager" : "lazy"} decoding="async" />
+              </a>
+              <figcaption>{nameOf(p).split(",")[0]}</figcaption>
+            </figure>
+          </li>
+        ))}
+      </ul>
+      {photos.map((p) => p.remark && <p key={p.id} className={css.remark}>{nameOf(p)}: {p.remark}</p>)}
+      <dialog ref={dialog} className={css.dialog} aria-label={`Photos of ${rug}`} onClick={(e) => e.target === dialog.current && dialog.current?.close()}>
+        <Large photo={photos[at]} at={at} of={photos.length} go={setAt} close={() => dialog.current?.close()} />
+      </dialog>
+    </>
+  );
+}
+
+function Large({ photo, at, of, go, close }: { photo: PhotoView | undefined; at: number; of: number; go: (i: number) => void; close: () => void }) {
+  if (!photo) return null;
+  return (
+    <div className={css.large}>
+      <div className={css.bar}>
+        <p role="status">{nameOf(photo)}{of > 1 && <span className="num">, {at + 1} of {of}</span>}{photo.remark && <small> {photo.remark}</small>}</p>
+        {of > 1 && <button type="button" onClick={() => go((at + of - 1) % of)}>Before</button>}
+        {of > 1 && <button type="button" onClick={() => go((at + 1) % of)}>Next</button>}
+        <a href={`/photos/${photo.id}/full`} target="_blank" rel="noreferrer">Full size</a>
+        <button type="button" onClick={close}>Close</button>
+      </div>
+      <img key={photo.id} src={`/photos/${photo.id}/1600`} alt={nameOf(photo)} width={photo.width} height={photo.height} />
+    </div>
+  );
+}
+
+/** What the photo was asked to show, e.g. "The label". */
+const nameOf = (p: PhotoView): string => PHOTO_KINDS[p.kind].ask;

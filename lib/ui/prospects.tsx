@@ -1,0 +1,94 @@
+import { moneyPhrase } from "../reply/phrases";
+import { METHODS } from "../trade/care";
+import type { Assessment, Verdict } from "../triage/assessment";
+import { wordsForChance } from "../triage/words";
+import { percent, percentRange, sentenceCase } from "./figures";
+import { Interval } from "./interval";
+import type { HeadingLevel } from "./judgement";
+import { Length } from "./length";
+import { Measure, Measures } from "./measure-row";
+import { VERDICT_NAMES } from "./names";
+import { YearsBand } from "./years-band";
+import css from "./judgement.module.css";
+
+/** What comes back, what may get worse, and whether it is beyond repair; where there is no figure, why. */
+export function Expected({ assessment: a }: { assessment: Assessment }) {
+  return (
+    <>
+      <Measures>
+        {a.improvement && <ComesBack improvement={a.improvement} />}
+        <Chance name="Made worse by cleaning" share={a.worse} />
+        <Chance name="Beyond economic repair" share={a.beyondRepair} note="provisional, not inspected" />
+      </Measures>
+      {(["improvement", "worse", "beyondRepair"] as const).map((k) => a.why[k] && <p key={k} className={css.plain}>{a.why[k]}</p>)}
+    </>
+  );
+}
+
+/** By which method, how long the rug has left and what it comes to in money. */
+export function Prospects({ assessment: a, as: H }: { assessment: Assessment; as: HeadingLevel }) {
+  return (
+    <>
+      <section>
+        <H>Methods</H>
+        <Methods methods={a.methods} />
+      </section>
+      <section>
+        <H>Life left in ordinary use</H>
+        {a.lifeYears ? <YearsBand {...a.lifeYears} /> : <p className={css.plain}>{a.why.lifeYears ?? "No figure."}</p>}
+      </section>
+      <section>
+        <H>Money</H>
+        {a.money ? <Money money={a.money} /> : <p className={css.plain}>{a.why.money ?? "No figure."}</p>}
+      </section>
+    </>
+  );
+}
+
+function ComesBack({ improvement: r }: { improvement: NonNullable<Assessment["improvement"]> }) {
+  const [low, mid, high] = [r.low / 100, r.median / 100, r.high / 100];
+  return <Measure name="Comes back by" chart={<Interval low={low} mid={mid} high={high} of="Comes back" />} figures={percentRange(low, high)} />;
+}
+
+function Chance({ name, share, note }: { name: string; share: number | null; note?: string }) {
+  if (share === null) return null;
+  const words = wordsForChance({ probability: share, low: share });
+  return <Measure name={name} note={[words, note].filter(Boolean).join("; ")} chart={<Length share={share} of={name} words={words} />} figures={percent(share)} />;
+}
+
+const VERDICTS = ["suitable", "needs-testing-first", "ruled-out"] as const satisfies readonly Verdict[];
+
+function Methods({ methods }: { methods: Assessment["methods"] }) {
+  const sorted = VERDICTS.flatMap((v) => methods.filter((m) => m.verdict === v));
+  return (
+    <table className={css.methods}>
+      <thead className="unseen"><tr><th scope="col">Method</th><th scope="col">Verdict and why</th></tr></thead>
+      <tbody>
+        {sorted.map((m) => (
+          <tr key={m.method} className={m.verdict === "ruled-out" ? css.out : undefined}>
+            <th scope="row">{sentenceCase(METHODS[m.method].name)}</th>
+            <td><Why {...m} /></td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+/** The sentence begins with its verdict, which stands out; where it does not, the verdict is put before it. */
+function Why({ verdict, why }: { verdict: Verdict; why: string }) {
+  const [head, ...rest] = why.split(": ");
+  return rest.length > 0 ? <><b>{head}:</b> {rest.join(": ")}</> : <><b>{sentenceCase(VERDICT_NAMES[verdict])}:</b> {why}</>;
+}
+
+const AMOUNTS = { clean: "To clean", cutDown: "To cut down and rebind", replace: "To replace", valueToday: "Worth today" } as const;
+
+function Money({ money }: { money: NonNullable<Assessment["money"]> }) {
+  const known = (Object.keys(AMOUNTS) as (keyof typeof AMOUNTS)[]).flatMap((k) => (money[k] ? [{ name: AMOUNTS[k], range: money[k] }] : []));
+  if (known.length === 0) return <p className={css.plain}>No figure.</p>;
+  return (
+    <dl className={css.money}>
+      {known.map(({ name, range }) => <div key={name}><dt>{name}</dt><dd className="num">{moneyPhrase(range, money.currency)}</dd></div>)}
+    </dl>
+  );
+}

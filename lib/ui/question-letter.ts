@@ -1,0 +1,43 @@
+import type { Assessment } from "../triage/assessment";
+import { standsAlone } from "../enquiry/steps";
+import { PHOTO_KINDS, QUESTIONS, type QuestionRow } from "../trade/questions";
+import { lowerFirst } from "./figures";
+
+/**
+ * The letter "Ask for more" begins with: what would help most, as a list, and nothing else. It carries no judgement.
+ * Bench tests are ours to do and are never asked of a client. Photos have the hint the questionnaire gives.
+ */
+export function questionLetter({ reference, name, questions, signature, workshop }: {
+  reference: string; name: string; questions: Assessment["nextQuestions"]; signature: string; workshop: string;
+}): { subject: string; text: string } {
+  const lines = questions.filter((q) => q.kind !== "bench-test").map((q) => (q.kind === "photo" ? photoLine(q) : questionLine(q)));
+  const asks = lines.length > 0
+    ? ["Before we say more it would help us to know a little more. Could you tell or send us:", lines.join("\n")]
+    : ["Before we say more it would help us to know a little more:", "– "];
+  const text = [
+    `Dear ${name},`,
+    "Thank you for writing to us about your rug.",
+    ...asks,
+    "If you are not sure, just say so: that is an answer too. You can answer this letter, or use the link in our first one.",
+    signature || `Kind regards\n${workshop}`,
+  ].join("\n\n");
+  return { subject: `A question about your rug (${reference})`, text };
+}
+
+/** A question that means nothing without its answers ("Does any of this apply?") brings them along. */
+function questionLine({ ask, id }: { ask: string; id: string }): string {
+  const rows: Readonly<Record<string, QuestionRow>> = QUESTIONS;
+  const row = Object.hasOwn(rows, id) ? rows[id] : undefined;
+  if (row?.kind !== "many") return `– ${ask}`;
+  const named = Object.entries(row.answers).filter(([answer]) => !standsAlone(answer)).map(([, a]) => lowerFirst(a.label));
+  return `– ${ask} For instance: ${named.slice(0, MOST_NAMED).join("; ")}.`;
+}
+/** More would be a form, not a letter. Elicited. */
+const MOST_NAMED = 6;
+
+/** A photo asked for in the questionnaire's words, with its hint. */
+function photoLine({ ask, id }: { ask: string; id: string }): string {
+  const kinds: Readonly<Record<string, { ask: string; hint: string }>> = PHOTO_KINDS;
+  const kind = Object.hasOwn(kinds, id) ? kinds[id] : undefined;
+  return kind ? `– A photo. ${kind.ask}: ${lowerFirst(kind.hint)}.` : `– ${ask}`;
+}

@@ -1,0 +1,37 @@
+import type { RugView } from "../enquiry/views";
+import { Photos } from "./photos";
+import { Strip } from "./strip";
+import { rugFacts, toldOfRug } from "./told";
+import { ToldList } from "./told-list";
+import { Judgement } from "./judgement";
+import css from "./rug-evidence.module.css";
+
+/** Everything that is known about one rug. With one rug the page's title and strip stand for it; one of several has its own. */
+export function RugEvidence({ rug, locale, isOneOfSeveral }: { rug: RugView; locale: string; isOneOfSeveral: boolean }) {
+  const facts = rugFacts(rug.answers, locale);
+  const H = isOneOfSeveral ? "h3" : "h2";
+  return (
+    <article className={css.rug} aria-label={rug.title}>
+      {isOneOfSeveral && <div className={css.strip}><Strip colours={rug.colours} cells={80} /></div>}
+      {isOneOfSeveral && <h2><bdi>{rug.title}</bdi></h2>}
+      {facts && <p className={css.facts}><bdi>{facts}</bdi></p>}
+      {rug.assessment?.conflicts.map((c, i) => <p key={i} className={css.conflict}>{c.staff}</p>)}
+      <Photos photos={rug.photos} rug={rug.title} />
+      {rug.answers.story && <Story text={rug.answers.story} />}
+      {rug.assessment ? <Judgement assessment={rug.assessment} as={H} /> : <p className={css.none}>This rug has not been judged yet.</p>}
+      <section className={css.told}>
+        <H>As told</H>
+        <ToldList told={toldOfRug(rug.answers)} none="Nothing was answered about this rug." />
+      </section>
+    </article>
+  );
+}
+
+/** In the client's own words, whatever their script. */
+function Story({ text }: { text: string }) {
+  return (
+    <blockquote className={css.story} dir="auto">
+      {text.split(/\n{2,}/).map((p, i) => <p key={i}>{p}</p>)}
+    </blockquote>
+  );
+}

@@ -1,0 +1,68 @@
+import Link from "next/link";
+import type { Slip as SlipView } from "../enquiry/views";
+import { percentRange } from "./figures";
+import { Interval } from "./interval";
+import { Strip } from "./strip";
+import { waitingInWords } from "./time";
+import css from "./slip.module.css";
+
+/** Enquiries as slips, one below the other. `as`: the level of their titles below the heading they stand under. */
+export function Slips({ slips, now, as }: { slips: SlipView[]; now: string; as: "h2" | "h3" }) {
+  return <ul className={css.slips}>{slips.map((s) => <Slip key={s.enquiryId} slip={s} now={now} as={as} />)}</ul>;
+}
+
+/** One enquiry in the queue. The whole slip leads to it; the link itself is the title, so that it is read out briefly. */
+function Slip({ slip, now, as: H }: { slip: SlipView; now: string; as: "h2" | "h3" }) {
+  const waits = waitingInWords(slip.submittedAt, now);
+  return (
+    <li className={css.slip}>
+      <div className={css.strip}><Strip colours={slip.colours} cells={10} upright /></div>
+      <Thumb photoId={slip.photoId} />
+      <div className={css.what}>
+        <H className={css.title}><Link href={`/desk/${slip.enquiryId}`} className={css.link}><bdi>{slip.title}</bdi></Link></H>
+        <p>{slip.sentence}</p>
+        <p className={css.why}>{slip.urgencyWhy}</p>
+      </div>
+      <div className={css.beliefs}>
+        <div className={css.belief}><Fibre fibre={slip.fibre} /></div>
+        <div className={css.belief}><ComesBack improvement={slip.improvement} /></div>
+      </div>
+      <div className={css.waits}>
+        <time dateTime={slip.submittedAt} className="num"><span aria-hidden="true">{waits.short}</span><span className="unseen">{waits.spoken === "just now" ? "came just now" : `came ${waits.spoken} ago`}</span></time>
+        <span>{slip.standing}</span>
+        <span className="num">{slip.reference}</span>
+      </div>
+    </li>
+  );
+}
+
+/** The photo, or a plain field where none was sent. It adds nothing to the words beside it, so it has none of its own. */
+function Thumb({ photoId }: { photoId: string | null }) {
+  if (!photoId) return <div className={css.noPhoto}>no photo</div>;
+  return <div className={css.photo}><img src={`/photos/${photoId}/320`} alt="" width={104} height={84} loading="lazy" decoding="async" /></div>;
+}
+
+function Fibre({ fibre }: { fibre: SlipView["fibre"] }) {
+  if (!fibre) return <small>not judged yet</small>;
+  return (
+    <>
+      <Interval low={fibre.low} mid={fibre.probability} high={fibre.high} of={fibre.name} words={fibre.words} />
+      <small>{fibreInWords(fibre)}</small>
+    </>
+  );
+}
+
+/** "viscose, very likely". A leading fibre that is itself unlikely is named as no more than that. */
+export const fibreInWords = ({ name, words }: { name: string; words: string }): string =>
+  (words.endsWith("unlikely") ? `cannot be told yet; ${name} comes first` : `${name}, ${words}`);
+
+function ComesBack({ improvement: r }: { improvement: SlipView["improvement"] }) {
+  if (!r) return <small>nothing to bring back</small>;
+  const [low, mid, high] = [r.low / 100, r.median / 100, r.high / 100];
+  return (
+    <>
+      <Interval low={low} mid={mid} high={high} of="Comes back" />
+      <small>comes back {percentRange(low, high)}</small>
+    </>
+  );
+}

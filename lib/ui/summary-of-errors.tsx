@@ -1,0 +1,19 @@
+"use client";
+import type { Ref } from "react";
+import type { FieldErrors } from "../enquiry/step-forms";
+import { controlId } from "./form-context";
+import styles from "./summary-of-errors.module.css";
+
+/** What is still missing, after a form was not taken: takes the focus, each line leads to its field. */
+export function SummaryOfErrors({ errors, ref }: { errors: FieldErrors; ref: Ref<HTMLDivElement> }) {
+  return (
+    <div className={styles.summary} role="alert" tabIndex={-1} ref={ref} aria-labelledby="summary-title">
+      <h2 id="summary-title">Something is still missing</h2>
+      <ul>
+        {Object.entries(errors).map(([field, message]) => (
+          <li key={field}>{field === "form" ? message : <a href={`#${controlId(field)}`}>{message}</a>}</li>
+        ))}
+      </ul>
+    </div>
+  );
+}

@@ -1,0 +1,57 @@
+import { QUESTIONS, type EnquiryAnswers, type QuestionId, type RugAnswers } from "../trade/questions";
+import { money } from "./figures";
+import { QUESTION_HEADS } from "./heads";
+
+/** One question in a word or two, and what was answered to it in the words the client saw. */
+export interface Told { ask: string; says: string[] }
+
+const NOT_SURE = "not sure";
+
+/** The label of an answer; an id the tables no longer know is shown as it is, never dropped. */
+export function labelOf(question: QuestionId, answer: string): string {
+  const answers: Readonly<Record<string, { label: string }>> = QUESTIONS[question].answers;
+  return answer === "unsure" ? NOT_SURE : (answers[answer]?.label ?? answer);
+}
+
+/** What was answered to the questions of one scope, in the order of the tables. Unanswered questions are left out. */
+function answered(of: "enquiry" | "rug", answers: Readonly<Record<string, unknown>>): Told[] {
+  return (Object.keys(QUESTIONS) as QuestionId[]).flatMap((id) => {
+    const value = answers[id];
+    if (QUESTIONS[id].of !== of || value === undefined) return [];
+    const given = (Array.isArray(value) ? value : [value]) as string[];
+    return given.length === 0 ? [] : [{ ask: QUESTION_HEADS[id], says: given.map((a) => labelOf(id, a)) }];
+  });
+}
+
+export const toldOfEnquiry = (answers: EnquiryAnswers): Told[] => answered("enquiry", { ...answers });
+
+/** Everything told about a rug but its story, label first. */
+export function toldOfRug(answers: RugAnswers): Told[] {
+  const free: [string, string | undefined][] = [["The label, as typed", labelSays(answers)], ["In the seller's words", answers.sellerWords]];
+  return [...free.flatMap(([ask, says]) => (says ? [{ ask, says: [says] }] : [])), ...answered("rug", { ...answers })];
+}
+
+function labelSays({ labelText, labelFound }: RugAnswers): string | undefined {
+  if (labelText) return `“${labelText}”`;
+  if (labelFound === "none") return "There is no label";
+  return labelFound === "unsure" ? NOT_SURE : undefined;
+}
+
+/** Where, when and for how much it was bought, and how large it is: "Bought 2024 for £4,200 at Harrow & Daughters. 170 × 240 cm, £1,029 a square metre." */
+export function rugFacts(a: RugAnswers, locale: string): string {
+  const price = a.price !== undefined && a.currency ? money(a.price, a.currency, locale) : undefined;
+  const bought = [a.boughtYear, price && `for ${price}`, a.boughtPlace ? `at ${a.boughtPlace}` : placeOf(a)].filter(Boolean).join(" ");
+  const area = a.widthCm && a.lengthCm ? (a.widthCm * a.lengthCm) / 10_000 : undefined;
+  const perArea = price && area && a.price && a.currency ? `${money(a.price / area, a.currency, locale)} a square metre` : undefined;
+  const size = [a.widthCm && a.lengthCm && `${a.widthCm} × ${a.lengthCm} cm`, perArea].filter(Boolean).join(", ");
+  return [bought && `Bought ${bought}`, size].filter(Boolean).map((s) => `${s}.`).join(" ");
+}
+
+/** Where it came from, to stand behind "Bought"; only what reads well there. */
+function placeOf({ boughtWhere }: RugAnswers): string | undefined {
+  const places: Partial<Record<NonNullable<RugAnswers["boughtWhere"]>, string>> = {
+    specialist: "in a rug shop", furniture: "in a furniture store", online: "online", bazaar: "at a market or on a journey",
+    auction: "at an auction or from a dealer", secondhand: "second-hand",
+  };
+  return boughtWhere && places[boughtWhere];
+}

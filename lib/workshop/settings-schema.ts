@@ -1,0 +1,85 @@
+import * as z from "zod/mini";
+import { FIBRE_IDS, type FibreId } from "../trade/fibres";
+import { CURRENCIES } from "../trade/questions";
+
+/** Limits of the settings, shared by the form and the server. Times in minutes and months. Elicited. */
+export const SETTING_LIMITS = { textChars: 200, signatureChars: 1_000, maxHoldMinutes: 1_440, maxRetentionMonths: 240, maxPrice: 100_000 } as const;
+
+const line = (max: number = SETTING_LIMITS.textChars) => z.string().check(z.trim(), z.maxLength(max, `At most ${max} characters.`));
+const needed = (what: string) => line().check(z.minLength(1, `Write ${what}.`));
+const price = z.number("Write a number.").check(z.minimum(0, "Not below zero."), z.maximum(SETTING_LIMITS.maxPrice, "That is too much."));
+const whole = (low: number, high: number) =>
+  z.int("Write a whole number.").check(z.minimum(low, `At least ${low}.`), z.maximum(high, `At most ${high}.`));
+const isTimeZone = (name: string) => {
+  try {
+    return Boolean(new Intl.DateTimeFormat("en", { timeZone: name }));
+  } catch {
+    return false;
+  }
+};
+const isLocale = (tag: string) => {
+  try {
+    return Intl.getCanonicalLocales(tag).length === 1;
+  } catch {
+    return false;
+  }
+};
+
+/** The workshop's own settings. Prices in `currency` per square metre, per rug, per metre of edge, whatever the area unit shown. */
+export const workshopSettingsSchema = z
+  .strictObject({
+    name: needed("the workshop's name"),
+    town: line(),
+    address: line(),
+    /** Letters go out in this name and answers come back to it; empty until it is set. */
+    email: z.union([z.literal(""), z.email("Write an e-mail address like name@example.org.")]),
+    telephone: line(40),
+    /** For people, e.g. "Monday to Friday, 9 to 17". */
+    hours: line(),
+    emergencyNumber: needed("the emergency number"),
+    currency: z.enum(CURRENCIES),
+    /** Whose general rules the law texts describe; local law decides. */
+    jurisdiction: z.enum(["EU", "UK", "IE", "US", "other"]),
+    locale: z.string().check(z.refine(isLocale, "Write a language tag such as en-GB.")),
+    timeZone: z.string().check(z.refine(isTimeZone, "Write a time zone such as Europe/Dublin.")),
+    areaUnit: z.enum(["m2", "sqft"]),
+    prices: z.strictObject({ cleanPerM2: price, cleanMinimum: price, bindingPerM: price }),
+    /** Losses of a wrong answer that differ from the table's, by its row; null: the table's. */
+    losses: z.nullable(z.record(z.string(), z.number().check(z.minimum(0), z.maximum(1_000)))),
+    /** The workshop's own prior over fibres, summing to 1; null: the table's. */
+    priors: z.nullable(z.partialRecord(z.enum(FIBRE_IDS as readonly [FibreId, ...FibreId[]]), z.number().check(z.minimum(0), z.maximum(1)))),
+    /** How long an approved letter can be taken back. */
+    holdMinutes: whole(0, SETTING_LIMITS.maxHoldMinutes),
+    /** How long an enquiry is kept after it ends. */
+    retentionMonths: whole(1, SETTING_LIMITS.maxRetentionMonths),
+    signature: line(SETTING_LIMITS.signatureChars),
+  })
+  .check(
+    z.refine((s) => !s.priors || Math.abs(Object.values(s.priors).reduce((a, b) => a + b, 0) - 1) < 1e-6, {
+      error: "The chances must add up to 1.",
+      path: ["priors"],
+    }),
+  );
+export type WorkshopSettings = z.infer<typeof workshopSettingsSchema>;
+
+/** Before anybody has set anything. Prices, hold and retention: elicited. */
+export const DEFAULT_SETTINGS: WorkshopSettings = {
+  name: "Our rug workshop",
+  town: "",
+  address: "",
+  email: "",
+  telephone: "",
+  hours: "",
+  emergencyNumber: "112",
+  currency: "EUR",
+  jurisdiction: "EU",
+  locale: "en-GB",
+  timeZone: "Europe/Dublin",
+  areaUnit: "m2",
+  prices: { cleanPerM2: 45, cleanMinimum: 90, bindingPerM: 35 },
+  losses: null,
+  priors: null,
+  holdMinutes: 5,
+  retentionMonths: 24,
+  signature: "",
+};

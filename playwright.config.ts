@@ -1,0 +1,33 @@
+import { existsSync } from "node:fs";
+import { defineConfig, devices } from "@playwright/test";
+import type { Options } from "./tests/browser/fixtures";
+
+const DEBIANS = "/usr/bin/chromium";
+const executablePath = process.env.CHROMIUM_PATH ?? (existsSync(DEBIANS) ? DEBIANS : undefined);
+const isRoot = process.getuid?.() === 0;
+/** The main way through the program, run on both databases by changing only DATABASE_URL. */
+const MAIN_WAY = /a homeowner asks, the workshop answers/;
+
+export default defineConfig<Options, Options>({
+  testDir: "tests/browser",
+  outputDir: "test-results/browser",
+  globalSetup: "./tests/browser/global-setup.ts",
+  workers: 1,
+  forbidOnly: Boolean(process.env.CI),
+  timeout: 120_000,
+  expect: { timeout: 15_000 },
+  reporter: [["list"], ["json", { outputFile: "test-results/reports/browser.json" }]],
+  use: {
+    ...devices["Desktop Chrome"],
+    screenshot: "only-on-failure",
+    trace: "retain-on-failure",
+    launchOptions: {
+      ...(executablePath ? { executablePath } : {}),
+      args: [...(isRoot ? ["--no-sandbox"] : []), "--disable-background-networking", "--disable-component-update", "--disable-sync"],
+    },
+  },
+  projects: [
+    { name: "sqlite", use: { database: "sqlite" } },
+    ...(process.env.PLAINPILE_TEST_POSTGRES ? [{ name: "postgresql", grep: MAIN_WAY, use: { database: "postgresql" as const } }] : []),
+  ],
+});

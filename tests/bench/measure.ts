@@ -1,0 +1,45 @@
+/** One line of the table. */
+export interface BenchRow {
+  name: string;
+  /** What the floor is, in words. Null: an absolute figure, reported only. */
+  floor: string | null;
+  /** The ratio to the floor that must not be passed; null: reported only. */
+  limit: number | null;
+  measure: () => Promise<{ ms: number; floorMs: number | null }> | { ms: number; floorMs: number | null };
+}
+
+/** Runs before anything is timed, so that the code is compiled. */
+const WARM_UP_MS = 700;
+const ROUNDS = 25;
+/** Each timing lasts at least this long, so that the clock's grain does not count. */
+const LEAST_MS = 2;
+
+function timesFor(work: () => unknown): number {
+  for (let n = 1; ; n *= 2) {
+    const from = performance.now();
+    for (let i = 0; i < n; i += 1) work();
+    if (performance.now() - from >= LEAST_MS) return n;
+  }
+}
+const timed = (work: () => unknown, n: number): number => {
+  const from = performance.now();
+  for (let i = 0; i < n; i += 1) work();
+  return (performance.now() - from) / n;
+};
+
+/**
+ * Milliseconds of one call of each, measured turn by turn so that both meet the same machine; the least of all rounds,
+ * which is what the code costs where nothing else runs.
+ */
+export function sideBySide(...works: (() => unknown)[]): number[] {
+  for (const work of works) {
+    const until = performance.now() + WARM_UP_MS;
+    while (performance.now() < until) work();
+  }
+  const counts = works.map(timesFor);
+  const least = works.map(() => Infinity);
+  for (let r = 0; r < ROUNDS; r += 1) {
+    works.forEach((work, i) => { least[i] = Math.min(least[i] as number, timed(work, counts[i] as number)); });
+  }
+  return least;
+}

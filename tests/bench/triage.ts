@@ -1,0 +1,73 @@
+import { readdirSync, readFileSync } from "node:fs";
+import path from "node:path";
+import { enquiryFileSchema } from "../../lib/enquiry/questionnaire";
+import { FIBRE_IDS, type FibreId } from "../../lib/trade/fibres";
+import { LIKELIHOODS } from "../../lib/trade/likelihoods";
+import { assess, defaultSettings, prospectsOf } from "../../lib/triage/assess";
+import { believe } from "../../lib/triage/belief";
+import { NAMED } from "../../lib/triage/classes";
+import { findingsFromAnswers } from "../../lib/triage/findings-from-answers";
+import { KIND_OF } from "../../lib/triage/kinds";
+import { chanceOfFailing, improvementRange } from "../../lib/triage/prospects";
+import { readTold } from "../../lib/triage/told";
+import { tableOfSets } from "../../lib/triage/what-happened";
+import { sideBySide, type BenchRow } from "./measure";
+
+const CASES = path.join(import.meta.dirname, "../cases");
+const AS_OF = "2026-03-01T09:00:00Z";
+
+/** The findings of the case files. */
+const cases = () => readdirSync(CASES).map((name) => {
+  const { rugs, wetNow, reason } = enquiryFileSchema.parse(JSON.parse(readFileSync(path.join(CASES, name), "utf8")));
+  const { photos: _, ...answers } = rugs[0] ?? {};
+  return findingsFromAnswers(answers, { wetNow, reason });
+});
+
+/** The tables of one case as one dense matrix: a row an answer of every likelihood table and a row a set of mechanisms, a column a fibre. */
+function denseOf(findings: ReturnType<typeof cases>[number]): Float64Array {
+  const width = FIBRE_IDS.length;
+  const answers = LIKELIHOODS.flatMap((t) => t.answers.map((_, a) => [...NAMED.map((f) => t.rows[f][a] as number), 1 / t.answers.length]));
+  const { rows, bits, width: stride } = tableOfSets(readTold(findings));
+  const matrix = new Float64Array((answers.length + bits.length) * width);
+  answers.forEach((row, i) => matrix.set(row, i * width));
+  bits.forEach((_, i) => matrix.set(FIBRE_IDS.map((f) => rows[i * stride + KIND_OF[f]] as number), (answers.length + i) * width));
+  return matrix;
+}
+
+function multiply(matrix: Float64Array, vector: Float64Array, out: Float64Array): void {
+  const width = vector.length;
+  for (let i = 0, at = 0; at < matrix.length; i += 1) {
+    let sum = 0;
+    for (let k = 0; k < width; k += 1, at += 1) sum += (matrix[at] as number) * (vector[k] as number);
+    out[i] = sum;
+  }
+}
+
+function beliefAndProspects(): { ms: number; floorMs: number } {
+  const all = cases();
+  const settings = defaultSettings();
+  const works = all.map((findings) => ({ findings, again: believe(findings, settings, AS_OF).hypothetical, matrix: denseOf(findings) }));
+  const vector = Float64Array.from(FIBRE_IDS, () => 1 / FIBRE_IDS.length);
+  const outs = works.map((w) => new Float64Array(w.matrix.length / vector.length));
+  const [ms = NaN, floorMs = NaN] = sideBySide(
+    () => works.forEach(({ findings, again }) => {
+      const fibres: Record<FibreId, number> = again([]);
+      const { rows } = prospectsOf(findings);
+      return [improvementRange(fibres, rows), chanceOfFailing(fibres, rows)];
+    }),
+    () => works.forEach(({ matrix }, i) => multiply(matrix, vector, outs[i] as Float64Array)),
+  );
+  return { ms: ms / works.length, floorMs: floorMs / works.length };
+}
+
+function wholeAssessment(): { ms: number; floorMs: null } {
+  const all = cases();
+  const settings = defaultSettings();
+  const [ms = NaN] = sideBySide(() => all.map((f) => assess(f, settings, AS_OF)));
+  return { ms: ms / all.length, floorMs: null };
+}
+
+export const rows: BenchRow[] = [
+  { name: "belief and prospects of one rug, no interval, no words", floor: "a plain matrix–vector product of the same tables", limit: 20, measure: beliefAndProspects },
+  { name: "a whole assessment of one rug, with interval and words", floor: null, limit: null, measure: wholeAssessment },
+];

@@ -1,0 +1,50 @@
+import { expect, test as base, type BrowserContext, type BrowserContextOptions, type Page } from "@playwright/test";
+import type { Kind } from "../scratch";
+import { startDesk, type Desk } from "./harness";
+
+export interface Options {
+  database: Kind["name"];
+  /** What a page may say on its console without failing the test: a refusal that the test provokes, say. */
+  expectedErrors: RegExp[];
+}
+
+interface Fixtures {
+  /** A page of a person of their own: no cookies of anybody else, and watched like every page. */
+  person(options?: BrowserContextOptions): Promise<Page>;
+  watched: string[];
+}
+
+function watch(context: BrowserContext, errors: string[]): void {
+  context.on("console", (message) => {
+    if (message.type() === "error") errors.push(`${message.text()} (${message.location().url})`);
+  });
+  context.on("weberror", (error) => errors.push(String(error.error())));
+}
+
+/** `desk` is a built server of its own for each worker and database. A console error in any page fails the test. */
+export const test = base.extend<Fixtures & Pick<Options, "expectedErrors">, { desk: Desk } & Pick<Options, "database">>({
+  database: ["sqlite", { option: true, scope: "worker" }],
+  expectedErrors: [[], { option: true }],
+  desk: [async ({ database }, provide) => {
+    const desk = await startDesk(database);
+    await provide(desk);
+    await desk.stop();
+  }, { scope: "worker", timeout: 300_000 }],
+  watched: [async ({ context, expectedErrors }, provide) => {
+    const errors: string[] = [];
+    watch(context, errors);
+    await provide(errors);
+    expect(errors.filter((e) => !expectedErrors.some((expected) => expected.test(e))), "errors on the console").toEqual([]);
+  }, { auto: true }],
+  person: async ({ browser, watched }, provide) => {
+    const contexts: BrowserContext[] = [];
+    await provide(async (options) => {
+      const context = await browser.newContext(options);
+      contexts.push(context);
+      watch(context, watched);
+      return context.newPage();
+    });
+    for (const context of contexts) await context.close();
+  },
+});
+export { expect };

@@ -1,0 +1,17 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import os from "node:os";
+import path from "node:path";
+import { afterAll } from "vitest";
+
+// Every test file has a data folder of its own, and so a database of its own: `await migrateDatabase()` makes it.
+const folder = mkdtempSync(path.join(os.tmpdir(), "plainpile-test-"));
+for (const name of ["DATABASE_URL", "HOST", "PORT", "BASE_URL", "AUTH_SECRET", "SMTP_URL", "MAIL_FROM", "TRUST_PROXY", "DEMO", "LOG_LEVEL"]) {
+  delete process.env[name];
+}
+process.env.DATA_DIR = folder;
+
+afterAll(async () => {
+  const kept = globalThis as { plainpileStore?: { close(): Promise<void> } };
+  await kept.plainpileStore?.close();
+  rmSync(folder, { recursive: true, force: true });
+});

@@ -1,0 +1,198 @@
+import { describe, expect, it } from "vitest";
+import { approveReply } from "../../../lib/enquiry/approve-reply";
+import { askClient } from "../../../lib/enquiry/ask-client";
+import type { Caller } from "../../../lib/enquiry/caller";
+import { readClientPage } from "../../../lib/enquiry/read-client-page";
+import { readEnquiry } from "../../../lib/enquiry/read-enquiry";
+import { readQueue } from "../../../lib/enquiry/read-queue";
+import { saveDraft } from "../../../lib/enquiry/save-draft";
+import { secondReply } from "../../../lib/enquiry/second-reply";
+import { sendFromClient } from "../../../lib/enquiry/answer-client";
+import { database } from "../../../lib/store/database";
+import { clientOf, givePhoto, good, intake, later, NOW, staff, submitted, WET_VISCOSE } from "./workshop";
+
+const LETTER = { subject: "Your rug", text: "Please leave it flat and let it dry.\n\nWe look at it on Monday." };
+const actions = async (enquiryId: string) => (await database().audit.findMany({ where: { enquiryId }, orderBy: { at: "asc" } })).map((a) => a.action);
+const replies = (enquiryId: string) => database().letter.findMany({ where: { enquiryId, automatic: false }, orderBy: { createdAt: "asc" } });
+
+export function answering(): void {
+  describe("saveDraft", () => {
+    it("keeps every revision and who wrote it", async () => {
+      const { enquiryId } = await submitted();
+      const ivo = await staff("reviewer", "Ivo Castellane");
+      expect(good(await saveDraft(ivo, { enquiryId, from: 1, ...LETTER }, later(1)))).toEqual({ number: 2 });
+      const { draft } = good(await readEnquiry(ivo, enquiryId, later(1)));
+      expect(draft).toMatchObject({ number: 2, subject: LETTER.subject, text: LETTER.text, by: "Ivo Castellane", words: 14 });
+      expect(await database().revision.count({ where: { draft: { enquiryId } } })).toBe(2);
+      expect(await actions(enquiryId)).toEqual(["submitted", "draft-saved"]);
+    });
+    it("lets one of twenty edits of the same revision through and tells the others whose", async () => {
+      const { enquiryId } = await submitted();
+      const ivo = await staff("reviewer", "Ivo Castellane");
+      const all = await Promise.all(
+        Array.from({ length: 20 }, (_, n) => saveDraft(ivo, { enquiryId, from: 1, subject: `Edit ${n}`, text: "Text" }, later(1))),
+      );
+      expect(all.filter((r) => r.ok)).toHaveLength(1);
+      for (const r of all.filter((x) => !x.ok))
+        expect(r).toMatchObject({ code: "changed-meanwhile", say: expect.stringContaining("Ivo Castellane") as string });
+      expect(await database().revision.count({ where: { draft: { enquiryId } } })).toBe(2);
+    });
+    it("refuses a subject of two lines, an empty letter, and one that is too long", async () => {
+      const { enquiryId } = await submitted();
+      const ivo = await staff("reviewer", "Ivo Castellane");
+      for (const bad of [{ subject: "Hello\r\nBcc: x@example.org" }, { subject: " " }, { text: "" }, { text: "x".repeat(20_001) }]) {
+        expect(await saveDraft(ivo, { enquiryId, from: 1, ...LETTER, ...bad }, later(1))).toMatchObject({ ok: false, code: "invalid" });
+      }
+      expect(await saveDraft(ivo, { enquiryId, from: 1, ...LETTER, text: "x".repeat(20_000) }, later(1))).toMatchObject({ ok: true });
+    });
+  });
+
+  describe("approveReply", () => {
+    it("puts the edited words into the outbox, held, threaded to the acknowledgement, and passes the turn", async () => {
+      const { enquiryId } = await submitted();
+      const ivo = await staff("reviewer", "Ivo Castellane");
+      const { number } = good(await saveDraft(ivo, { enquiryId, from: 1, ...LETTER }, later(1)));
+      const { letterId, waitsForSecond } = good(await approveReply(ivo, { enquiryId, number }, later(2)));
+      expect(waitsForSecond).toBe(false);
+      const acknowledgement = await database().letter.findFirstOrThrow({ where: { enquiryId, automatic: true } });
+      expect(await replies(enquiryId)).toMatchObject([
+        {
+          id: letterId,
+          kind: "reply",
+          state: "held",
+          subject: LETTER.subject,
+          inReplyTo: acknowledgement.messageId,
+          approvedById: ivo.staffId,
+          secondedById: null,
+          notBefore: later(7),
+        },
+      ]);
+      expect((await replies(enquiryId))[0]?.text).toContain("We look at it on Monday.");
+      const view = good(await readEnquiry(ivo, enquiryId, later(2)));
+      expect(view).toMatchObject({ state: "their_turn", draft: null, may: { edit: false, approve: false, ask: false } });
+      expect(view.letters.map((l) => [l.kind, l.canTakeBack])).toEqual([
+        ["acknowledgement", false],
+        ["reply", true],
+      ]);
+      expect(await actions(enquiryId)).toEqual(["submitted", "draft-saved", "reply-approved"]);
+    });
+    it("succeeds for one of fifty at once; the others are told who was first, and one letter lies in the outbox", async () => {
+      const { enquiryId } = await submitted();
+      const people = [await staff("reviewer", "Ivo Castellane"), await staff("owner", "Nell Harrow")];
+      const all = await Promise.all(Array.from({ length: 50 }, (_, n) => approveReply(people[n % 2] as Caller, { enquiryId, number: 1 }, later(1))));
+      expect(all.filter((r) => r.ok)).toHaveLength(1);
+      for (const r of all.filter((x) => !x.ok))
+        expect(r).toMatchObject({
+          code: "changed-meanwhile",
+          say: expect.stringMatching(/^(You have|Ivo Castellane has|Nell Harrow has) approved a letter here already/) as string,
+        });
+      expect(await replies(enquiryId)).toHaveLength(1);
+      expect((await actions(enquiryId)).filter((a) => a === "reply-approved")).toHaveLength(1);
+    });
+    it("approves no revision but the newest", async () => {
+      const { enquiryId } = await submitted();
+      const ivo = await staff("reviewer", "Ivo Castellane");
+      good(await saveDraft(ivo, { enquiryId, from: 1, ...LETTER }, later(1)));
+      for (const number of [1, 3])
+        expect(await approveReply(ivo, { enquiryId, number }, later(2))).toMatchObject({ ok: false, code: "changed-meanwhile" });
+      expect(await replies(enquiryId)).toHaveLength(0);
+      expect(good(await readEnquiry(ivo, enquiryId, later(2))).state).toBe("new");
+    });
+    it("is for staff alone", async () => {
+      const enquiry = await submitted();
+      for (const caller of [await clientOf(enquiry), await intake(), { kind: "public", addressHash: null } as const]) {
+        expect(await approveReply(caller, { enquiryId: enquiry.enquiryId, number: 1 }, NOW)).toMatchObject({ ok: false, code: "not-signed-in" });
+        expect(await readEnquiry(caller, enquiry.enquiryId, NOW)).toMatchObject({ ok: false, code: "not-signed-in" });
+        expect(await readQueue(caller, NOW)).toMatchObject({ ok: false, code: "not-signed-in" });
+      }
+    });
+    it("keeps a letter to a client without an address out of the mail and on their page", async () => {
+      const enquiry = await submitted(WET_VISCOSE, { contact: { name: "Tom", telephone: "01632 960 111" }, consent: true });
+      const ivo = await staff("reviewer", "Ivo Castellane");
+      good(await approveReply(ivo, { enquiryId: enquiry.enquiryId, number: 1 }, later(1)));
+      const [letter] = good(await readEnquiry(ivo, enquiry.enquiryId, later(1))).letters;
+      expect(letter?.says).toMatch(/^Not sent: the client left no e-mail address/);
+      expect(good(await readClientPage(await clientOf(enquiry), later(6))).letters).toHaveLength(1);
+    });
+  });
+
+  describe("a trainee's approval", () => {
+    it("writes no letter; a second person who is not the trainee sends exactly what was approved", async () => {
+      const { enquiryId } = await submitted();
+      const [pia, ivo] = [await staff("trainee", "Pia Wetherby"), await staff("reviewer", "Ivo Castellane")];
+      const { number } = good(await saveDraft(pia, { enquiryId, from: 1, ...LETTER }, later(1)));
+      expect(good(await approveReply(pia, { enquiryId, number }, later(2)))).toEqual({ letterId: "", waitsForSecond: true });
+      expect(await replies(enquiryId)).toHaveLength(0);
+      expect(good(await readEnquiry(ivo, enquiryId, later(2)))).toMatchObject({
+        state: "new",
+        waitsForSecond: { by: "Pia Wetherby" },
+        may: { second: true },
+      });
+      expect(good(await readEnquiry(pia, enquiryId, later(2))).may).toMatchObject({ second: false, approve: false, moveTo: [] });
+      expect(good(await readQueue(ivo, later(2))).waiting.find((s) => s.enquiryId === enquiryId)?.standing).toBe("waiting for a second person");
+      expect(await secondReply(pia, { enquiryId }, later(3))).toMatchObject({ ok: false, code: "not-allowed" });
+      const all = await Promise.all(Array.from({ length: 10 }, () => secondReply(ivo, { enquiryId }, later(3))));
+      expect(all.filter((r) => r.ok)).toHaveLength(1);
+      expect(await replies(enquiryId)).toMatchObject([{ approvedById: pia.staffId, secondedById: ivo.staffId, subject: LETTER.subject }]);
+      expect(await actions(enquiryId)).toEqual(["submitted", "draft-saved", "reply-waits", "reply-seconded"]);
+    });
+    it("counts once, and an edit by anybody ends it", async () => {
+      const { enquiryId } = await submitted();
+      const [pia, ivo] = [await staff("trainee", "Pia Wetherby"), await staff("reviewer", "Ivo Castellane")];
+      good(await approveReply(pia, { enquiryId, number: 1 }, later(1)));
+      expect(await approveReply(pia, { enquiryId, number: 1 }, later(2))).toMatchObject({
+        ok: false,
+        say: expect.stringContaining("waits for a second person") as string,
+      });
+      good(await saveDraft(ivo, { enquiryId, from: 1, ...LETTER }, later(3)));
+      expect(await secondReply(ivo, { enquiryId }, later(4))).toMatchObject({ ok: false });
+      expect(await replies(enquiryId)).toHaveLength(0);
+    });
+    it("cannot be seconded by the same person, even after they were promoted", async () => {
+      const { enquiryId } = await submitted();
+      const pia = await staff("trainee", "Pia Wetherby");
+      good(await approveReply(pia, { enquiryId, number: 1 }, later(1)));
+      expect(await secondReply({ ...pia, role: "reviewer" }, { enquiryId }, later(2))).toMatchObject({ ok: false, code: "not-allowed" });
+    });
+    it("of a question waits too", async () => {
+      const { enquiryId } = await submitted();
+      const [pia, ivo] = [await staff("trainee", "Pia Wetherby"), await staff("reviewer", "Ivo Castellane")];
+      expect(good(await askClient(pia, { enquiryId, ...LETTER }, later(1))).waitsForSecond).toBe(true);
+      expect(await replies(enquiryId)).toHaveLength(0);
+      good(await secondReply(ivo, { enquiryId }, later(2)));
+      expect(await replies(enquiryId)).toMatchObject([{ kind: "question", subject: LETTER.subject }]);
+    });
+  });
+
+  describe("askClient", () => {
+    it("sends a question, and the client's answer brings the enquiry back with a new draft", async () => {
+      const enquiry = await submitted();
+      const { enquiryId } = enquiry;
+      const ivo = await staff("reviewer", "Ivo Castellane");
+      good(await askClient(ivo, { enquiryId, ...LETTER }, later(1)));
+      expect(await replies(enquiryId)).toMatchObject([{ kind: "question", state: "held" }]);
+      const me = await clientOf(enquiry);
+      expect(good(await readClientPage(me, later(5)))).toMatchObject({ letters: [], standing: expect.stringContaining("It is with us") as string });
+      expect(good(await readClientPage(me, later(6)))).toMatchObject({
+        letters: [{ subject: LETTER.subject, by: "Ivo Castellane" }],
+        standing: expect.stringContaining("asked you something") as string,
+      });
+      good(await sendFromClient(me, { message: "The label says Viskose." }, later(10)));
+      const view = good(await readEnquiry(ivo, enquiryId, later(11)));
+      expect(view).toMatchObject({ state: "our_turn", draft: { number: 3, by: "the program" }, may: { edit: true, approve: true } });
+      expect(view.rugs[0]?.answers.story).toBe("It went over the edge of the tray.\n\n[2026-11-25] The label says Viskose.");
+      good(await approveReply(ivo, { enquiryId, number: 3 }, later(12)));
+      expect((await replies(enquiryId)).map((l) => l.kind)).toEqual(["question", "reply"]);
+    });
+    it("brings it back by a photo too, and a new draft begins once", async () => {
+      const enquiry = await submitted();
+      const ivo = await staff("reviewer", "Ivo Castellane");
+      good(await askClient(ivo, { enquiryId: enquiry.enquiryId, ...LETTER }, later(1)));
+      const me = await clientOf(enquiry);
+      for (let n = 0; n < 3; n++) good(await givePhoto(me, "label", later(10 + n)));
+      const view = good(await readEnquiry(ivo, enquiry.enquiryId, later(15)));
+      expect(view).toMatchObject({ state: "our_turn", draft: { number: 3 } });
+      expect(view.rugs[0]?.photos).toHaveLength(3);
+    });
+  });
+}

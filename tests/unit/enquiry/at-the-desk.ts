@@ -1,0 +1,205 @@
+import { describe, expect, it } from "vitest";
+import { approveReply } from "../../../lib/enquiry/approve-reply";
+import { assessRug } from "../../../lib/enquiry/assess-rug";
+import { enterEnquiry } from "../../../lib/enquiry/enter-enquiry";
+import { letterFile } from "../../../lib/enquiry/letter-file";
+import { moveEnquiry } from "../../../lib/enquiry/move-enquiry";
+import { readClientPage } from "../../../lib/enquiry/read-client-page";
+import { readEnquiry } from "../../../lib/enquiry/read-enquiry";
+import { readEverything } from "../../../lib/enquiry/read-everything";
+import { readQueue } from "../../../lib/enquiry/read-queue";
+import { saveSettings } from "../../../lib/enquiry/save-settings";
+import { submitEnquiry } from "../../../lib/enquiry/submit-enquiry";
+import { takeBackLetter } from "../../../lib/enquiry/take-back";
+import { database } from "../../../lib/store/database";
+import { readSettings } from "../../../lib/workshop/settings";
+import { ANA, clientOf, CURIOUS, good, intake, later, NOW, staff, submitted, SYSTEM, WET_VISCOSE } from "./workshop";
+
+const replies = (enquiryId: string) => database().letter.findMany({ where: { enquiryId, automatic: false }, orderBy: { createdAt: "asc" } });
+
+/** What staff and clients read, and what staff do beside the reply. */
+export function atTheDesk(): void {
+  describe("readClientPage", () => {
+    it("carries no judgement before a reply was approved and its hold is over", async () => {
+      const enquiry = await submitted(CURIOUS);
+      const ivo = await staff("reviewer", "Ivo Castellane");
+      const me = await clientOf(enquiry);
+      const before = good(await readClientPage(me, later(1)));
+      expect(before.rugs[0]?.lifeYears).toBeNull();
+      expect(JSON.stringify(before)).not.toMatch(/viscose|probab|likely|draft|score|staff/i);
+      good(await approveReply(ivo, { enquiryId: enquiry.enquiryId, number: 1 }, later(2)));
+      expect(good(await readClientPage(me, later(6)))).toMatchObject({ letters: [] });
+      const after = good(await readClientPage(me, later(7)));
+      expect(after.letters).toHaveLength(1);
+      expect(after.rugs[0]?.lifeYears).toEqual(good(await readEnquiry(ivo, enquiry.enquiryId, later(7))).rugs[0]?.assessment?.lifeYears);
+      expect(Object.keys(after).sort()).toEqual([
+        "canAddPhotos",
+        "clientName",
+        "firstAid",
+        "letters",
+        "photosLeft",
+        "reference",
+        "rugs",
+        "standing",
+        "submittedAt",
+        "workshop",
+      ]);
+    });
+    it("shows first aid while something is wet, until a person has replied", async () => {
+      const enquiry = await submitted(WET_VISCOSE);
+      const me = await clientOf(enquiry);
+      expect(good(await readClientPage(me, NOW)).firstAid?.length).toBeGreaterThan(3);
+      good(await approveReply(await staff("owner", "Nell Harrow"), { enquiryId: enquiry.enquiryId, number: 1 }, later(1)));
+      expect(good(await readClientPage(me, later(6))).firstAid).toBeNull();
+    });
+  });
+
+  describe("takeBackLetter", () => {
+    it("brings letter, draft and turn back until the hold is over, and not from then on", async () => {
+      const enquiry = await submitted();
+      const { enquiryId } = enquiry;
+      const ivo = await staff("reviewer", "Ivo Castellane");
+      const { letterId } = good(await approveReply(ivo, { enquiryId, number: 1 }, NOW));
+      expect(await takeBackLetter(ivo, letterId, later(5))).toMatchObject({ ok: false, code: "changed-meanwhile" });
+      const all = await Promise.all(Array.from({ length: 5 }, () => takeBackLetter(ivo, letterId, later(4))));
+      expect(all.filter((r) => r.ok)).toHaveLength(1);
+      expect(good(await readEnquiry(ivo, enquiryId, later(4)))).toMatchObject({ state: "our_turn", draft: { number: 1 }, may: { approve: true } });
+      expect(good(await readClientPage(await clientOf(enquiry), later(30))).letters).toEqual([]);
+      good(await approveReply(ivo, { enquiryId, number: 1 }, later(6)));
+      expect((await replies(enquiryId)).map((l) => l.state)).toEqual(["taken_back", "held"]);
+    });
+    it("never takes back an acknowledgement", async () => {
+      const { enquiryId } = await submitted();
+      const { id } = await database().letter.findFirstOrThrow({ where: { enquiryId } });
+      expect(await takeBackLetter(await staff("owner", "Nell"), id, NOW)).toMatchObject({ ok: false, code: "not-found" });
+    });
+  });
+
+  describe("moveEnquiry", () => {
+    it("moves from the state the person saw, once, and only where the table allows", async () => {
+      const { enquiryId } = await submitted();
+      const ivo = await staff("reviewer", "Ivo Castellane");
+      expect(await moveEnquiry(ivo, { enquiryId, from: "new", to: "finished" }, NOW)).toMatchObject({ ok: false, code: "invalid" });
+      const all = await Promise.all(Array.from({ length: 10 }, () => moveEnquiry(ivo, { enquiryId, from: "new", to: "declined" }, NOW)));
+      expect(all.filter((r) => r.ok)).toHaveLength(1);
+      expect(good(await readEnquiry(ivo, enquiryId, NOW)).history.at(-1)).toMatchObject({
+        who: "Ivo Castellane",
+        what: "moved the enquiry from “new” to “declined”",
+      });
+      expect(await moveEnquiry(await staff("trainee", "Pia"), { enquiryId, from: "declined", to: "our_turn" }, NOW)).toMatchObject({
+        ok: false,
+        code: "not-allowed",
+      });
+    });
+  });
+
+  describe("readQueue", () => {
+    it("puts what loses by waiting first, then who has waited longest, and leaves out what is not our turn", async () => {
+      const ivo = await staff("reviewer", "Ivo Castellane");
+      const old = await submitted(CURIOUS, ANA, later(-600));
+      const young = await submitted(CURIOUS, ANA, later(-10));
+      const wet = await submitted(WET_VISCOSE, ANA, later(-1));
+      const answered = await submitted(WET_VISCOSE, ANA, later(-700));
+      good(await approveReply(ivo, { enquiryId: answered.enquiryId, number: 1 }, NOW));
+      const { waiting, newSince } = good(await readQueue(ivo, NOW));
+      const order = waiting.map((s) => s.enquiryId);
+      const at = (e: { enquiryId: string }) => order.indexOf(e.enquiryId);
+      expect(at(wet)).toBeLessThan(at(old));
+      expect(at(old)).toBeLessThan(at(young));
+      expect(at(answered)).toBe(-1);
+      expect(newSince.since).toBe("2026-11-24T18:00:00.000Z");
+      expect(newSince.count).toBe(waiting.filter((s) => s.submittedAt > newSince.since).length);
+      const view = good(await readEnquiry(ivo, wet.enquiryId, NOW));
+      expect(view.place).toEqual({ at: at(wet) + 1, of: waiting.length, nextId: order[at(wet) + 1] });
+      expect(waiting[at(wet)]).toMatchObject({ urgency: "hours", standing: "new", reference: wet.reference, fibre: { name: "viscose" } });
+      const all = good(await readEverything(ivo));
+      expect(all.total).toBe(await database().enquiry.count());
+      expect(all.slips.length).toBeLessThanOrEqual(50);
+    });
+    it("counts a letter that waits without a mail server as not sent, never as sent", async () => {
+      const { letters } = good(await readQueue(await staff("owner", "Nell"), NOW));
+      expect(letters).toMatchObject({
+        mailConfigured: false,
+        notSent: await database().letter.count({ where: { state: "waiting", toAddress: { not: "" } } }),
+      });
+      expect(letters.notSent).toBeGreaterThan(0);
+      const { id } = await database().letter.findFirstOrThrow({ where: { state: "waiting" } });
+      expect(good(await letterFile(await staff("trainee", "Pia"), id)).bytes.toString()).toMatch(/^[\w-]+: /);
+      expect(await letterFile({ kind: "public", addressHash: null }, id)).toMatchObject({ ok: false, code: "not-signed-in" });
+    });
+  });
+
+  describe("enterEnquiry", () => {
+    it("takes several rugs by telephone, the urgency of the worst, and the third parties", async () => {
+      const pia = await staff("trainee", "Pia Wetherby");
+      const { enquiryId } = good(
+        await enterEnquiry(
+          pia,
+          {
+            channel: "telephone",
+            wetNow: "no",
+            reason: "trade",
+            client: { name: "Cleaner Ltd", telephone: "01632 960 112" },
+            parties: [{ kind: "insurer", name: "Example Mutual", reference: "C-17" }],
+            rugs: [{ sellerSaid: "wool" }, { incidents: ["pet-urine"], since: "day", liquid: "urine" }],
+          },
+          NOW,
+        ),
+      );
+      const view = good(await readEnquiry(pia, enquiryId, NOW));
+      expect(view.rugs).toHaveLength(2);
+      const worst = view.rugs.map((r) => r.assessment?.urgency.level.replace("-", "_"));
+      expect(worst).toContain(view.urgency);
+      expect(view).toMatchObject({ channel: "telephone", client: { isTrade: true }, parties: [{ kind: "insurer", reference: "C-17" }] });
+      expect(view.history).toMatchObject([{ who: "Pia Wetherby", what: "entered the enquiry" }]);
+    });
+    it("reads no file for a person here, and nothing for the rest of the world", async () => {
+      const file = { client: { name: "X", telephone: "1" }, rugs: [{ photos: [{ path: "/etc/hostname" }] }] };
+      expect(await enterEnquiry(await staff("owner", "Nell"), file, NOW)).toMatchObject({ ok: false, code: "not-allowed" });
+      expect(await enterEnquiry({ kind: "public", addressHash: null }, file, NOW)).toMatchObject({ ok: false, code: "not-signed-in" });
+      expect(await enterEnquiry(SYSTEM, { ...file, rugs: [{ photos: [{ path: "package.json" }] }] }, NOW)).toMatchObject({
+        ok: false,
+        code: "unsupported",
+      });
+    });
+  });
+
+  describe("assessRug", () => {
+    it("gives the same assessment for the same answers, and keeps both", async () => {
+      const ivo = await staff("reviewer", "Ivo Castellane");
+      const { enquiryId } = await submitted();
+      const [rug] = good(await readEnquiry(ivo, enquiryId, NOW)).rugs;
+      expect(good(await assessRug(ivo, rug?.id ?? "", later(60)))).toEqual(rug?.assessment);
+      expect(await database().assessment.count({ where: { rugId: rug?.id ?? "" } })).toBe(2);
+      expect(await database().finding.count({ where: { rugId: rug?.id ?? "" } })).toBe(rug?.assessment?.findings.length);
+    });
+  });
+
+  describe("saveSettings", () => {
+    it("is the owner's alone and keeps the shape", async () => {
+      const settings = await readSettings();
+      for (const role of ["reviewer", "trainee"] as const)
+        expect(await saveSettings(await staff(role, "X"), settings)).toMatchObject({ ok: false, code: "not-allowed" });
+      const nell = await staff("owner", "Nell");
+      expect(await saveSettings(nell, { ...settings, holdMinutes: -1 })).toMatchObject({
+        ok: false,
+        code: "invalid",
+        fields: { holdMinutes: expect.any(String) as string },
+      });
+      expect(await saveSettings(nell, { ...settings, timeZone: "Mars/Base" })).toMatchObject({ ok: false, code: "invalid" });
+      expect(await saveSettings(nell, { ...settings, colour: "red" } as never)).toMatchObject({ ok: false, code: "invalid" });
+      expect(good(await saveSettings(nell, { ...settings, hours: "Monday to Friday, 9 to 17" })).hours).toBe("Monday to Friday, 9 to 17");
+      expect((await readSettings()).hours).toBe("Monday to Friday, 9 to 17");
+    });
+  });
+
+  describe("submitEnquiry and the reply", () => {
+    it("survive a second submission after the reply: same reference, state untouched", async () => {
+      const caller = await intake();
+      const { enquiryId, reference } = good(await submitEnquiry(caller, ANA, NOW));
+      good(await approveReply(await staff("owner", "Nell"), { enquiryId, number: 1 }, later(1)));
+      expect(good(await submitEnquiry(caller, ANA, later(2)))).toMatchObject({ enquiryId, reference });
+      expect((await database().enquiry.findUniqueOrThrow({ where: { id: enquiryId } })).state).toBe("their_turn");
+    });
+  });
+}

@@ -1,0 +1,30 @@
+import { mkdirSync } from "node:fs";
+import { afterAll, beforeAll, expect, it, vi } from "vitest";
+import { POSTGRES_SERVER, postgresql } from "../../scratch";
+
+// The configuration is read on first import, so the database is named before anything of ours is loaded.
+const scratch = POSTGRES_SERVER ? await postgresql(POSTGRES_SERVER).empty() : null;
+if (scratch) {
+  process.env.DATABASE_URL = scratch.url;
+  const { closeDatabase, migrateDatabase } = await import("../../../lib/store/database");
+  const { photoFolder } = await import("../../../lib/store/photo-files");
+  const { settle } = await import("./workshop");
+  const { submitting } = await import("./submitting");
+  const { answering } = await import("./answering");
+  const { atTheDesk } = await import("./at-the-desk");
+  beforeAll(async () => {
+    vi.spyOn(console, "warn").mockReturnValue(undefined);
+    await migrateDatabase();
+    mkdirSync(photoFolder(), { recursive: true });
+    await settle();
+  });
+  afterAll(async () => {
+    await closeDatabase();
+    await scratch.drop();
+  });
+  submitting();
+  answering();
+  atTheDesk();
+} else {
+  it("runs where PLAINPILE_TEST_POSTGRES names a server, and only there", () => expect(POSTGRES_SERVER).toBeFalsy());
+}

@@ -1,0 +1,89 @@
+import { describe, expect, it } from "vitest";
+import { clientStanding, isEnded } from "../../../lib/enquiry/client-standing";
+import { sayLetter } from "../../../lib/enquiry/letter-words";
+import { newReference, REFERENCE_LETTERS, REFERENCE_PATTERN } from "../../../lib/enquiry/reference";
+import { mergeAnswers } from "../../../lib/enquiry/save-intake";
+import { STATES } from "../../../lib/enquiry/states";
+import { MESSAGE, messagesOf, rugAnswersOf } from "../../../lib/enquiry/stored";
+import type { LetterStateId } from "../../../lib/enquiry/views";
+
+describe("newReference", () => {
+  it("is a letter, a digit, a dash and three digits, at both ends of the draw", () => {
+    expect(newReference(() => 0)).toBe("A0-000");
+    expect(newReference((below) => below - 1)).toBe("Y9-999");
+    for (let n = 0; n < 1_000; n++) expect(newReference()).toMatch(REFERENCE_PATTERN);
+  });
+  it("uses no letter that is read as a digit or as another letter", () => {
+    for (const letter of "BGILOQSZ") expect(REFERENCE_LETTERS).not.toContain(letter);
+    expect(new Set(REFERENCE_LETTERS).size).toBe(REFERENCE_LETTERS.length);
+  });
+});
+
+describe("sayLetter", () => {
+  const states: LetterStateId[] = ["held", "waiting", "sending", "sent", "failed", "unknown", "taken_back"];
+  const letter = { toAddress: "ana@example.org", lastResponse: null, attempts: 0 };
+  it("says sent of nothing but what was sent", () => {
+    for (const state of states) {
+      const says = sayLetter({ ...letter, state }, true);
+      expect(/^Sent/.test(says), `${state}: ${says}`).toBe(state === "sent");
+    }
+  });
+  it("says what a waiting letter waits for", () => {
+    expect(sayLetter({ ...letter, state: "waiting" }, false)).toBe("Not sent: no mail server is set up.");
+    expect(sayLetter({ ...letter, state: "waiting" }, true)).toBe("Goes out in a moment.");
+    expect(sayLetter({ ...letter, state: "waiting", attempts: 1 }, true)).toMatch(/^Not sent yet: tried once/);
+    expect(sayLetter({ ...letter, state: "waiting", attempts: 2 }, true)).toMatch(/^Not sent yet: tried 2 times/);
+  });
+  it("never promises mail to a client who left no address", () => {
+    for (const state of states.filter((s) => s !== "taken_back"))
+      expect(sayLetter({ ...letter, toAddress: "", state }, true)).toMatch(/^Not sent: the client left no/);
+  });
+});
+
+describe("clientStanding", () => {
+  it("is a sentence in every state, after every kind of letter, and never speaks of the desk", () => {
+    for (const state of STATES)
+      for (const kind of [null, "reply", "question"] as const) {
+        expect(clientStanding(state, kind)).toMatch(/^[A-Z].*\.$/);
+        expect(clientStanding(state, kind)).not.toMatch(/queue|draft|turn|state/);
+      }
+  });
+  it("says answered only after a reply", () => {
+    expect(clientStanding("their_turn", "reply")).toContain("has answered you");
+    expect(clientStanding("their_turn", "question")).not.toContain("has answered you");
+    expect(clientStanding("their_turn", null)).not.toContain("has answered you");
+  });
+  it("knows the four ends", () => {
+    expect(STATES.filter(isEnded)).toEqual(["finished", "declined", "withdrawn", "closed_unanswered"]);
+  });
+});
+
+describe("mergeAnswers", () => {
+  it("takes the patch where it says something, and keeps the rest", () => {
+    const old = { wetNow: "wet", rug: { touch: "springy", widthCm: 100 } } as const;
+    expect(mergeAnswers(old, { rug: { widthCm: 200, touch: undefined } })).toEqual({ wetNow: "wet", rug: { touch: "springy", widthCm: 200 } });
+    expect(mergeAnswers(old, {})).toEqual(old);
+    expect(mergeAnswers({}, { contact: { name: "Ana" } })).toEqual({ contact: { name: "Ana" } });
+  });
+});
+
+describe("rugAnswersOf", () => {
+  const row = (question: string, value: unknown, minute: number) => ({
+    question,
+    value: value as never,
+    at: new Date(Date.UTC(2026, 10, 25, 9, minute)),
+  });
+  it("takes the newest row of each question, in whatever order they are read", () => {
+    const rows = [row("touch", "springy", 2), row("touch", "plastic", 1), row("shine", "none", 1)];
+    expect(rugAnswersOf(rows)).toEqual({ touch: "springy", shine: "none" });
+    expect(rugAnswersOf([...rows].reverse())).toEqual({ touch: "springy", shine: "none" });
+  });
+  it("leaves out a question that is no longer asked, and an answer that is no longer offered", () => {
+    expect(rugAnswersOf([row("smellOfSheep", "yes", 1), row("touch", "like velvet", 1), row("shine", "satin", 1)])).toEqual({ shine: "satin" });
+  });
+  it("keeps messages apart, oldest first", () => {
+    const rows = [row(MESSAGE, "second", 9), row(MESSAGE, "first", 3), row("shine", "satin", 1)];
+    expect(rugAnswersOf(rows)).toEqual({ shine: "satin" });
+    expect(messagesOf(rows).map((m) => m.text)).toEqual(["first", "second"]);
+  });
+});

@@ -1,0 +1,128 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { acknowledgement } from "../../../lib/mail/acknowledgement";
+import { domainOf, headerText, isOneAddress } from "../../../lib/mail/address";
+import { composeLetter } from "../../../lib/mail/compose";
+import { html } from "../../../lib/mail/html";
+import { newMessageId, threadAfter } from "../../../lib/mail/message-id";
+import { outcomeOf } from "../../../lib/mail/outcome";
+import { retryAfterMs } from "../../../lib/mail/retry";
+import { WORKSHOP } from "./make";
+
+describe("isOneAddress", () => {
+  it.each(["ana@example.org", "a.b+c@sub.example.museum", "ü@bücher.example", "x@例え.example", "o'neill@example.com"])("takes %s", (a) => expect(isOneAddress(a)).toBe(true));
+  it.each(["", "ana", "@example.org", "ana@", "a@b@c.example", "a@x.example,b@y.example", "a@x.example b@y.example", "Ana <a@x.example>", "a@x.example\r\nBcc: b@y.example", '"a,b"@x.example', `${"a".repeat(250)}@x.example`])(
+    "refuses %s", (a) => expect(isOneAddress(a)).toBe(false));
+});
+
+describe("domainOf", () => {
+  it("is the domain in ASCII", () => expect([domainOf("desk@lantern-yard.example"), domainOf("x@bücher.example")]).toEqual(["lantern-yard.example", "xn--bcher-kva.example"]));
+  it("is a reserved one without an address", () => expect([domainOf(null), domainOf("no address")]).toEqual(["plainpile.invalid", "plainpile.invalid"]));
+});
+
+describe("headerText", () => {
+  it("makes one line and leaves letters of every script alone", () => {
+    expect(headerText(" Ana\r\nBcc: x@y.example\t\u0000 ")).toBe("Ana Bcc: x@y.example");
+    expect(headerText("\u202eevil\u2066 דנה ليلى 🧵")).toBe("evil דנה ليلى 🧵");
+  });
+});
+
+describe("newMessageId and threadAfter", () => {
+  it("is a new one each time, in brackets", () => {
+    const made = Array.from({ length: 100 }, () => newMessageId("x.example"));
+    expect(new Set(made).size).toBe(100);
+    for (const id of made) expect(id).toMatch(/^<[0-9a-f-]{36}@x\.example>$/);
+  });
+  it("begins a conversation without ancestors", () => expect(threadAfter(null)).toEqual({ inReplyTo: null, references: null }));
+  it("adds the parent to its references", () => {
+    expect(threadAfter({ messageId: "<2@x>", references: "<0@x> <1@x>" })).toEqual({ inReplyTo: "<2@x>", references: "<0@x> <1@x> <2@x>" });
+  });
+  it("keeps the first and the newest, 20 in all", () => {
+    const refs = Array.from({ length: 20 }, (_, n) => `<${n}@x>`).join(" ");
+    const kept = threadAfter({ messageId: "<20@x>", references: refs }).references?.split(" ");
+    expect(kept).toHaveLength(20);
+    expect([kept?.[0], kept?.[1], kept?.at(-1)]).toEqual(["<0@x>", "<2@x>", "<20@x>"]);
+  });
+});
+
+describe("retryAfterMs", () => {
+  it("waits 1, 5, 15, 30, 60 minutes, then every hour", () => {
+    expect([1, 2, 3, 4, 5, 6, 50].map((n) => (retryAfterMs(n) ?? 0) / 60_000)).toEqual([1, 5, 15, 30, 60, 60, 60]);
+  });
+  it("gives up when the waits come to more than four days, and not before", () => {
+    let waited = 0;
+    let attempts = 1;
+    for (let wait = retryAfterMs(attempts); wait !== null; wait = retryAfterMs(++attempts)) waited += wait;
+    expect(waited / 3_600_000).toBeGreaterThan(95);
+    expect(waited / 3_600_000).toBeLessThanOrEqual(96);
+  });
+});
+
+describe("outcomeOf", () => {
+  const error = (response: string, command = "DATA") => ({ message: response, response, responseCode: Number(response.slice(0, 3)), command });
+  it.each([["421 4.3.2 closing"], ["450 busy"], ["499 odd"]])("%s: later", (r) => expect(outcomeOf(error(r), true).kind).toBe("later"));
+  it.each([["500 no"], ["550 5.1.1 unknown"], ["554 5.7.1 refused"]])("%s: refused", (r) => expect(outcomeOf(error(r), true).kind).toBe("refused"));
+  it("no reply once the letter had begun: unknown; before it: later", () => {
+    expect(outcomeOf({ message: "Connection closed" }, true).kind).toBe("unknown");
+    expect(outcomeOf({ message: "connect ECONNREFUSED" }, false).kind).toBe("later");
+  });
+  it("a refused sign-in is about us, not about the letter: later", () => expect(outcomeOf(error("535 5.7.8 bad password", "AUTH PLAIN"), false).kind).toBe("later"));
+  it("a letter that nodemailer itself will not send is refused, not unknown", () => expect(outcomeOf({ message: "Message size larger than allowed", code: "EMESSAGE" }, true).kind).toBe("refused"));
+  it.each([
+    ["550 5.1.1 no such user", "RCPT TO", true], ["550 no such user", "RCPT TO", true], ["553 5.1.2 no such domain", "RCPT TO", true], ["550 5.1.0 gone", "DATA", true],
+    ["550 5.7.1 looks like spam", "DATA", false], ["550 rejected", "DATA", false], ["550 5.7.1 not from you", "RCPT TO", false], ["552 5.2.2 mailbox full", "RCPT TO", false], ["550 5.1.8 bad sender", "MAIL FROM", false],
+  ])("%s to %s speaks against the address: %s", (r, command, against) => expect(outcomeOf(error(r, command), true)).toMatchObject({ addressRefused: against }));
+});
+
+describe("html", () => {
+  it("escapes what it is given, and leaves what it made", () => {
+    expect(html`<p title="${'"<&>\''}">${"<b>"}${html`<i>${"&"}</i>`}${null}${[html`<u></u>`]}${1}</p>`.text).toBe('<p title="&quot;&lt;&amp;&gt;&#39;">&lt;b&gt;<i>&amp;</i><u></u>1</p>');
+  });
+  it("lets no tag through from any text", () => fc.assert(fc.property(fc.string(), (text) => {
+    expect(html`${text}`.text).not.toMatch(/[<>"']/);
+  })));
+});
+
+describe("composeLetter", () => {
+  const letter = (text: string, link: string | null = null) => composeLetter({ kind: "reply", subject: "Your rug", text, workshop: WORKSHOP, link });
+  it("has the same words in text and HTML, lists as lists", () => {
+    const { text, html: page } = letter("Dear Ana,\n\nPlease:\n– press\n– wait\n\nBye");
+    expect(text).toBe("Dear Ana,\n\nPlease:\n– press\n– wait\n\nBye\n");
+    expect(page).toContain('<p dir="auto">Please:</p><ul><li dir="auto">press</li><li dir="auto">wait</li></ul>');
+    expect(page).toContain("Lantern Yard Rug Workshop");
+    expect(page).toContain("3 Lantern Yard, Hallowmere");
+  });
+  it("escapes everything people wrote", () => {
+    const { html: page } = composeLetter({ kind: "reply", subject: "</title><script>1</script>", text: '"><img src=x onerror=alert(1)>\n– <b>x</b>', workshop: { ...WORKSHOP, name: "<i>Yard</i>" } });
+    expect(page).not.toMatch(/<script|<img|<b>|<i>/);
+  });
+  it("fetches nothing from outside and is fit for the dark", () => {
+    const { html: page } = letter("Hello", "https://desk.example/e/1");
+    expect(page).not.toMatch(/src=|url\(|@import|<link/);
+    expect([...page.matchAll(/href="([^"]*)"/g)].map((m) => m[1])).toEqual(["https://desk.example/e/1"]);
+    expect(page).toMatch(/color-scheme/);
+    expect(page).toMatch(/prefers-color-scheme:dark/);
+  });
+  it("keeps the subject to one line, and never empty", () => {
+    expect(composeLetter({ kind: "reply", subject: "Rug\r\nBcc: x@y.example", text: "", workshop: WORKSHOP }).subject).toBe("Rug Bcc: x@y.example");
+    expect(composeLetter({ kind: "reply", subject: " \n", text: "", workshop: WORKSHOP }).subject).toBe("Your rug");
+  });
+  it("takes CR LF for line ends and drops control characters", () => expect(letter("a\r\n\r\nb\u0000\u001b[31m").text).toBe("a\n\nb[31m\n"));
+});
+
+describe("acknowledgement", () => {
+  const given = { clientName: "Ana Example", reference: "K7-204", workshop: WORKSHOP, link: "https://desk.example/e/1", firstAid: null };
+  it("says that it arrived, its number, who answers, and where the client's page is", () => {
+    const { kind, subject, text } = acknowledgement(given);
+    expect(kind).toBe("acknowledgement");
+    expect(subject).toContain("K7-204");
+    for (const must of [/^Dear Ana Example,/, /K7-204/, /A person here/, /https:\/\/desk\.example\/e\/1/, /sent by itself/, /Lantern Yard/]) expect(text).toMatch(must);
+  });
+  it("holds no judgement: no fibre, no chance, no range, no price", () => {
+    expect(acknowledgement(given).text).not.toMatch(/silk|wool|viscose|likely|improve|year|£|%|clean/i);
+  });
+  it("begins with first aid where something is wet", () => {
+    expect(acknowledgement({ ...given, firstAid: ["Keep people off it."] }).text).toMatch(/^Dear Ana Example,\n\nPlease do this first[^\n]*\n– Keep people off it\.\n/);
+  });
+  it("greets without a name where there is none", () => expect(acknowledgement({ ...given, clientName: "\u202e" }).text).toMatch(/^Good day,/));
+});

@@ -1,0 +1,64 @@
+import fc from "fast-check";
+import type { DraftInput } from "../../../lib/reply/draft";
+import { FIBRE_IDS } from "../../../lib/trade/fibres";
+import { PHOTO_KINDS, QUESTIONS, type EnquiryAnswers, type QuestionId, type RugAnswers } from "../../../lib/trade/questions";
+import type { ActionId, Assessment, MechanismId, MethodId, Verdict } from "../../../lib/triage/assessment";
+import type { Strength } from "../../../lib/triage/finding";
+import { wordsForChance } from "../../../lib/triage/words";
+import { assessmentOf, FIRST_AID_SAID, WORKSHOP } from "./make";
+
+const MECHANISMS: MechanismId[] = ["browning-cleaning", "browning-use", "water-mark", "pile-distortion", "bleaching", "dye-bleed", "urine-fresh", "urine-old", "food-fresh", "food-old", "matting", "fading", "insects", "mould", "backing-failure", "shrinkage", "soil-only"];
+const METHODS: MethodId[] = ["dusting", "immersion-wash", "wet-hand-clean", "low-moisture", "solvent-dry", "at-home"];
+const ACTIONS: ActionId[] = ["leave-alone", "routine-clean", "first-aid", "ask-for-more", "inspect-and-test", "quote-with-limits", "advise-cut-down", "advise-claim-or-replacement", "refer", "not-our-work"];
+const STRENGTHS: Strength[] = ["told", "label-typed", "photo", "label-photo", "bench", "laboratory"];
+
+const anyRange = (max: number) => fc.tuple(fc.double({ min: 0, max, noNaN: true }), fc.double({ min: 0, max, noNaN: true }))
+  .map(([a, b]) => ({ low: Math.min(a, b), median: (a + b) / 2, high: Math.max(a, b) }));
+const maybe = <T>(value: fc.Arbitrary<T>) => fc.option(value, { nil: null });
+const answer = (q: QuestionId) => fc.option(fc.constantFrom(...Object.keys(QUESTIONS[q].answers), "unsure"), { nil: undefined });
+const answers = (q: QuestionId) => fc.option(fc.uniqueArray(fc.constantFrom(...Object.keys(QUESTIONS[q].answers), "unsure"), { maxLength: 4 }), { nil: undefined });
+
+const nextQuestion = fc.oneof(
+  fc.constantFrom(...(Object.keys(PHOTO_KINDS) as (keyof typeof PHOTO_KINDS)[])).map((id) => ({ id, kind: "photo" as const, ask: PHOTO_KINDS[id].ask, why: "" })),
+  fc.constantFrom(...(Object.keys(QUESTIONS) as QuestionId[])).map((id) => ({ id, kind: "question" as const, ask: QUESTIONS[id].ask as string, why: "" })),
+  fc.constant({ id: "microscope", kind: "bench-test" as const, ask: "A fibre under the microscope", why: "" }),
+);
+
+const chance = fc.double({ min: 0, max: 1, noNaN: true });
+const money = fc.record({ currency: fc.constantFrom("GBP", "EUR", "USD"), clean: maybe(anyRange(900)), cutDown: maybe(anyRange(900)), replace: maybe(anyRange(9000)), valueToday: maybe(anyRange(9000)) });
+
+const rest = fc.record({
+  improvement: maybe(anyRange(100)), worse: maybe(chance), beyondRepair: maybe(chance), lifeYears: maybe(anyRange(60)),
+  advice: fc.record({ action: fc.constantFrom(...ACTIONS), why: fc.constant(""), referTo: maybe(fc.constantFrom("a conservator", "a valuer", "pest control")), losses: fc.constant<Assessment["advice"]["losses"]>([]) }),
+  urgency: fc.record({ level: fc.constantFrom("hours" as const, "two-days" as const, "a-week" as const, "can-wait" as const), why: fc.constant("") }),
+  firstAid: maybe(fc.constant(FIRST_AID_SAID)), nextQuestions: fc.uniqueArray(nextQuestion, { maxLength: 5, selector: (q) => `${q.kind}:${q.id}` }), money: maybe(money),
+});
+
+const anyAssessment: fc.Arbitrary<Assessment> = fc.record({
+  weights: fc.array(fc.double({ min: 0.0001, max: 1, noNaN: true }), { minLength: FIBRE_IDS.length, maxLength: FIBRE_IDS.length }),
+  evidence: fc.array(fc.record({ what: fc.constantFrom("label", "touch", "sellerSaid"), value: fc.constant("x"), strength: fc.constantFrom(...STRENGTHS), decibans: fc.constantFrom(0, 3, -2) }), { maxLength: 4 }),
+  mechanisms: fc.dictionary(fc.constantFrom(...MECHANISMS), chance, { maxKeys: 4 }),
+  verdicts: fc.array(fc.constantFrom<Verdict>("ruled-out", "needs-testing-first", "suitable"), { minLength: METHODS.length, maxLength: METHODS.length }),
+  rest,
+}).map(({ weights, evidence, mechanisms, verdicts, rest }) => {
+  const sum = weights.reduce((a, b) => a + b ** 6, 0);
+  const fibres = Object.fromEntries(FIBRE_IDS.map((f, at) => [f, (weights[at] as number) ** 6 / sum]));
+  const top = Math.max(...Object.values(fibres));
+  return assessmentOf({
+    fibres, words: wordsForChance({ probability: top, low: top * 0.95 }), evidence, mechanisms,
+    methods: Object.fromEntries(METHODS.map((m, at) => [m, verdicts[at]])) as Record<MethodId, Verdict>, rest,
+  });
+});
+
+const anyAnswers = fc.record({
+  sellerSaid: answer("sellerSaid"), age: answer("age"), incidents: answers("incidents"), changes: answers("changes"), matters: answers("matters"),
+  labelText: fc.option(fc.string({ maxLength: 60 }), { nil: undefined }),
+}) as fc.Arbitrary<RugAnswers>;
+
+/** Any input a draft may be asked for: up to three rugs, any belief, any trouble, any advice, with and without every range. */
+export const anyInput: fc.Arbitrary<DraftInput> = fc.record({
+  assessments: fc.array(fc.record({ title: fc.constantFrom("Grey, 170 × 240", "Rug, 90 × 160", "A rug"), assessment: anyAssessment, answers: anyAnswers }), { minLength: 1, maxLength: 3 }),
+  client: fc.record({ name: fc.constantFrom("Ana Example", "Ivo Sample", "Ünal 🧵", " "), isTrade: fc.boolean() }),
+  workshop: fc.constantFrom(WORKSHOP, { ...WORKSHOP, telephone: "", signature: "" }),
+  enquiry: fc.record({ wetNow: answer("wetNow"), reason: answer("reason") }) as fc.Arbitrary<EnquiryAnswers>,
+});

@@ -1,0 +1,154 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { composeDraft, type DraftInput } from "../../../lib/reply/draft";
+import { cleaning } from "../../../lib/reply/facts";
+import { improvementPhrase, moneyPhrase, yearsPhrase } from "../../../lib/reply/phrases";
+import { readingOf } from "../../../lib/reply/reading";
+import { anyInput } from "./any-input";
+import { CASES } from "./cases";
+import { assessmentOf, FIRST_AID_SAID, inputOf, range, WORKSHOP } from "./make";
+
+/** What nobody can know from a message and photos. */
+const GUARANTEES = /guarantee|certain|definitely|always|never|without (a )?doubt|100 % (clean|back)|\bwill come (out|back)|good as new|completely|fully (restored|recover)|no risk|surely|promise/i;
+const withoutFirstAid = (text: string) => text.split("\n").filter((l) => !l.startsWith("– ")).join("\n");
+const blocksOf = (text: string) => text.split("\n\n");
+
+describe("composeDraft, kind by kind", () => {
+  for (const [name, kind] of Object.entries(CASES)) {
+    const { subject, text } = composeDraft(inputOf(kind));
+    it(`${name}: says what must be said and nothing that must not`, () => {
+      for (const must of kind.says) expect(text).toMatch(typeof must === "string" ? new RegExp(must.replace(/[.*+?^${}()|[\]\\]/g, "\\$&")) : must);
+      for (const mustNot of kind.never) expect(text).not.toMatch(typeof mustNot === "string" ? new RegExp(mustNot.replace(/[.*+?^${}()|[\]\\]/g, "\\$&")) : mustNot);
+      expect(subject).toMatch(/^Your (customer’s )?(grey )?rug(, 170 × 240)?$/);
+    });
+    it(`${name}: can be read at grade 8 or lower, in about 300 words without the first aid`, () => {
+      expect(readingOf(text).grade).toBeLessThanOrEqual(8);
+      expect(readingOf(withoutFirstAid(text)).words).toBeLessThanOrEqual(310);
+    });
+  }
+
+  it("covers at least a dozen kinds", () => expect(Object.keys(CASES).length).toBeGreaterThanOrEqual(12));
+});
+
+describe("composeDraft, for any assessment", () => {
+  const anyDraft = (check: (draft: ReturnType<typeof composeDraft>, input: DraftInput) => void) =>
+    fc.assert(fc.property(anyInput, (input) => check(composeDraft(input), input)), { numRuns: 100 });
+
+  it("leaves no slot open and says nothing empty", () => anyDraft(({ subject, text }) => {
+    expect(subject + text).not.toMatch(/[{}]|undefined|\bnull\b|NaN|Infinity/);
+    expect(text).not.toMatch(/ {2}|\n{3}|^\s|\s$/);
+  }));
+  it("promises nothing", () => anyDraft(({ text }, { assessments }) => {
+    const ours = assessments.reduce((left, { title }) => left.replaceAll(title, ""), text);
+    expect(FIRST_AID_SAID.reduce((left, sentence) => left.replace(sentence, ""), ours)).not.toMatch(GUARANTEES);
+  }));
+  it("says no sentence twice about one rug", () => anyDraft(({ text }, { assessments }) => {
+    if (assessments.length > 1) return;
+    const sentences = text.split(/(?<=[.!?:])\s+/).filter((s) => /[.!?]$/.test(s));
+    expect(new Set(sentences).size).toBe(sentences.length);
+  }));
+  it("states what it rests on, once a rug", () => anyDraft(({ text }, { assessments }) => {
+    const stated = text.match(/Going by |Your message is all we have so far/g) ?? [];
+    expect(stated.length).toBe(assessments.length);
+  }));
+  it("states the improvement as the assessment's range wherever there is one", () => anyDraft(({ text }, { assessments }) => {
+    for (const { assessment } of assessments) if (assessment.improvement) expect(text).toContain(improvementPhrase(assessment.improvement));
+  }));
+  it("states the life left as the assessment's range, except of an antique", () => anyDraft(({ text }, { assessments }) => {
+    for (const { assessment, answers } of assessments) {
+      if (assessment.lifeYears && answers.age !== "antique") expect(text).toContain(yearsPhrase(assessment.lifeYears));
+    }
+    if (assessments.every((r) => r.answers.age === "antique")) expect(text).not.toMatch(/In ordinary use|in ordinary use/);
+  }));
+  it("has a test in a hidden corner for every rug that may be cleaned", () => anyDraft(({ text }, { assessments }) => {
+    const mayBeCleaned = assessments.filter((r) => cleaning(r.assessment).some((m) => m.verdict !== "ruled-out")).length;
+    expect((text.match(/test in a hidden corner/g) ?? []).length).toBeGreaterThanOrEqual(mayBeCleaned);
+  }));
+  it("calls beyond repair provisional", () => anyDraft(({ text }) => {
+    if (/cost more than it is worth/.test(text)) expect(text).toMatch(/provisional: nobody here has inspected it/);
+  }));
+  it("begins with the greeting, then first aid wherever an assessment has it, and ends with the signature", () => anyDraft(({ text }, { assessments, workshop }) => {
+    const blocks = blocksOf(text);
+    expect(blocks[0]).toMatch(/^(Dear .+|Good day),$/);
+    if (assessments.some((r) => r.assessment.firstAid)) for (const s of FIRST_AID_SAID) expect(blocks[1]).toContain(s);
+    expect(text.endsWith(workshop.signature || workshop.name)).toBe(true);
+  }));
+  it("has a line of heading for each of several rugs and none for one", () => anyDraft(({ text }, { assessments }) => {
+    const headings = blocksOf(text).filter((b) => /^Rug \d+: [^\n]+$/.test(b));
+    expect(headings).toHaveLength(assessments.length > 1 ? assessments.length : 0);
+  }));
+  it("has no number that is not in the assessment, the answers or the settings", () => anyDraft(({ text }, input) => {
+    const known = `${JSON.stringify(input.assessments.map((r) => [r.title, r.answers, r.assessment.firstAid, r.assessment.nextQuestions]))} ${JSON.stringify(input.workshop)} ${input.client.name}`;
+    const said = input.assessments.flatMap(({ assessment: a }, at) => [
+      String(at + 1), a.improvement && improvementPhrase(a.improvement), a.lifeYears && yearsPhrase(a.lifeYears), a.worse === null ? "" : `${Math.round(a.worse * 100)} in 100`,
+      ...[a.money?.clean, a.money?.cutDown, a.money?.replace].map((m) => (m ? moneyPhrase(m, a.money!.currency) : "")),
+    ]).join(" ");
+    const numbers = new Set(`${known} ${said}`.match(/\d+/g) ?? []);
+    for (const number of text.match(/\d+/g) ?? []) expect(numbers).toContain(number);
+  }));
+  it("says the same for the same assessment, and names every paragraph with its version", () => anyDraft((draft, input) => {
+    expect(composeDraft(structuredClone(input))).toEqual(draft);
+    for (const p of draft.paragraphs) expect(p.version).toBeGreaterThanOrEqual(1);
+    expect(draft.paragraphs.length).toBeGreaterThanOrEqual(4 + input.assessments.length);
+  }));
+  it("gives the trade a telephone call and no product", () => anyDraft(({ text }, { client, workshop }) => {
+    if (!client.isTrade) return;
+    expect(text).toMatch(workshop.telephone ? /Please ring us on/ : /send us your telephone number/);
+    expect(withoutFirstAid(text)).not.toMatch(/\bpH\b|acid|ammonia|peroxide|bleach|\d+ ?(ml|g|l)\b|reducing/i);
+  }));
+});
+
+describe("composeDraft, edges", () => {
+  const plainRug = { sketch: { fibres: { wool: 0.9 } as const } };
+
+  it("writes to a client without a readable name", () => {
+    expect(composeDraft({ ...inputOf(plainRug), client: { name: "\u0000\u202e", isTrade: false } }).text).toMatch(/^Good day,\n/);
+  });
+  it("takes names and titles as they are, in one line and without slots of their own", () => {
+    const { text, subject } = composeDraft({ ...inputOf({ ...plainRug, title: "Grey {rug}\r\nBcc: a@example.org" }), client: { name: "Ana\nBcc: {telephone}, Ünal 🧵", isTrade: false } });
+    expect(text.split("\n")[0]).toBe("Dear Ana Bcc: telephone , Ünal 🧵,");
+    expect(subject).toBe("Your grey rug");
+  });
+  it("quotes a short label and leaves out a long or odd one", () => {
+    const label = (labelText: string) => composeDraft(inputOf({ sketch: { fibres: { viscose: 0.95 }, evidence: [{ what: "label", value: "viscose", strength: "label-typed" }] }, answers: { labelText } })).text;
+    expect(label("100 % viscose")).toContain("(“100 % viscose”)");
+    expect(label("x".repeat(41))).not.toContain("xxx");
+    expect(label("viscose; see www.example.org?x=1")).not.toContain("www");
+  });
+  it("asks for nothing that means handling a wet or mouldy rug, and for no photo of a trouble that is none", () => {
+    const nextQuestions = [{ id: "touch", kind: "question" as const, ask: "Feel?", why: "" }, ...(["pile", "back", "trouble", "label"] as const).map((id) => ({ id, kind: "photo" as const, ask: id, why: "" }))];
+    const asked = (rest: object, mechanisms = {}) => composeDraft(inputOf({ sketch: { fibres: { wool: 0.3 }, mechanisms, rest: { nextQuestions, ...rest } } })).text;
+    expect(asked({})).toMatch(/pile, parted/);
+    expect(asked({})).not.toMatch(/photo of the trouble/);
+    for (const text of [asked({ firstAid: FIRST_AID_SAID }, { "food-fresh": 0.9 }), asked({}, { mould: 0.9 })]) {
+      expect(text).toMatch(/photo of the trouble/);
+      expect(text).toMatch(/photo of the label/);
+      expect(text).not.toMatch(/pile, parted|folded corner|palm/);
+    }
+  });
+  it("asks a workshop without a telephone for none", () => {
+    expect(composeDraft({ ...inputOf(plainRug), workshop: { ...WORKSHOP, telephone: "" } }).text).not.toMatch(/ring us/);
+  });
+  it("signs with the workshop's name where there is no signature", () => {
+    expect(composeDraft({ ...inputOf(plainRug), workshop: { ...WORKSHOP, signature: " " } }).text).toMatch(/Lantern Yard Rug Workshop$/);
+  });
+  it("says when the label and everything else do not agree", () => {
+    const assessment = assessmentOf({ fibres: { viscose: 0.9 }, rest: {} });
+    assessment.findings = [{ what: "label", value: { says: "silk", text: "silk" }, strength: "label-photo", from: "photo:1", decibans: -4, staff: "", client: "" }];
+    expect(composeDraft({ ...inputOf(plainRug), assessments: [{ title: "", assessment, answers: {} }] }).text).toContain("although the label says silk");
+  });
+  it("speaks of no mechanism below about as likely as not (.33)", () => {
+    const at = (probability: number) => composeDraft(inputOf({ sketch: { fibres: { wool: 0.9 }, mechanisms: { mould: probability } } })).text;
+    expect(at(0.32)).not.toMatch(/mould/i);
+    expect(at(0.33)).toMatch(/about as likely as not that the spots are mould/);
+  });
+  it("warns of beyond repair and of harm from their thresholds on (.33 and .10)", () => {
+    const at = (beyondRepair: number, worse: number) => composeDraft(inputOf({ sketch: { fibres: { viscose: 0.9 }, evidence: [{ what: "touch", value: "cool-slippery", strength: "told" }], rest: { beyondRepair, worse, improvement: range(10, 30, 60) } } })).text;
+    expect(at(0.32, 0.09)).not.toMatch(/provisional|real chance/);
+    expect(at(0.33, 0.1)).toMatch(/provisional/);
+    expect(at(0.33, 0.1)).toMatch(/about 10 in 100/);
+  });
+  it("throws where there is no rug", () => {
+    expect(() => composeDraft({ ...inputOf(plainRug), assessments: [] })).toThrow(/at least one assessment/);
+  });
+});

@@ -1,0 +1,61 @@
+import { FIBRE_IDS, type FibreId } from "../../../lib/trade/fibres";
+import { FIRST_AID, firstAidSentences } from "../../../lib/trade/first-aid";
+import type { EnquiryAnswers, RugAnswers } from "../../../lib/trade/questions";
+import type { Assessment, MechanismId, MethodId, Range, Verdict } from "../../../lib/triage/assessment";
+import type { Strength } from "../../../lib/triage/finding";
+import type { DraftInput } from "../../../lib/reply/draft";
+
+export const WORKSHOP = {
+  name: "Lantern Yard Rug Workshop", telephone: "01632 960001", currency: "GBP",
+  signature: "Mira Quill\nLantern Yard Rug Workshop",
+};
+
+/** First aid as an assessment says it, with the emergency number of the settings. */
+export const FIRST_AID_SAID = [...firstAidSentences(), FIRST_AID.emergency("112")];
+
+export interface Sketch {
+  fibres: Partial<Record<FibreId, number>>;
+  words?: string;
+  evidence?: { what: string; value: string; strength: Strength; decibans?: number }[];
+  mechanisms?: Partial<Record<MechanismId, number>>;
+  methods?: Partial<Record<MethodId, Verdict>>;
+  rest?: Partial<Assessment>;
+}
+
+const VISCOSE_METHODS: Record<MethodId, Verdict> = {
+  dusting: "suitable", "immersion-wash": "ruled-out", "wet-hand-clean": "ruled-out", "low-moisture": "needs-testing-first",
+  "solvent-dry": "needs-testing-first", "at-home": "ruled-out",
+};
+export const WOOL_METHODS: Record<MethodId, Verdict> = {
+  dusting: "suitable", "immersion-wash": "needs-testing-first", "wet-hand-clean": "needs-testing-first", "low-moisture": "suitable",
+  "solvent-dry": "needs-testing-first", "at-home": "ruled-out",
+};
+
+const byChance = (a: { probability: number }, b: { probability: number }) => b.probability - a.probability;
+
+/** An assessment drawn by hand: only what the case is about is named; the rest is plain. */
+export function assessmentOf({ fibres, words = "very likely", evidence = [], mechanisms = {}, methods = VISCOSE_METHODS, rest = {} }: Sketch): Assessment {
+  const believed = FIBRE_IDS.map((fibre) => ({ fibre, probability: fibres[fibre] ?? 0.002, low: 0, high: 1, words: "unlikely" })).sort(byChance);
+  believed[0]!.words = words;
+  return {
+    modelVersion: "hand-made", asOf: "2026-11-25T09:00:00.000Z", fibres: believed,
+    balance: { leading: believed[0]!.fibre, rival: believed[1]!.fibre, prior: 0, findings: 0, damping: 0, total: 0 },
+    findings: evidence.map((e) => ({ from: "client", decibans: 3, staff: "", client: "", ...e })),
+    conflicts: [],
+    mechanisms: (Object.entries(mechanisms) as [MechanismId, number][]).map(([mechanism, probability]) => ({ mechanism, probability })).sort(byChance),
+    improvement: null, worse: null, beyondRepair: null, lifeYears: null,
+    methods: (Object.entries(methods) as [MethodId, Verdict][]).map(([method, verdict]) => ({ method, verdict, why: "" })),
+    advice: { action: "inspect-and-test", why: "", referTo: null, losses: [] },
+    urgency: { level: "can-wait", why: "" }, firstAid: null, nextQuestions: [], onlyInspection: [], money: null, why: {},
+    ...rest,
+  };
+}
+
+export const range = (low: number, median: number, high: number): Range => ({ low, median, high });
+
+export interface OneRug { sketch: Sketch; answers?: RugAnswers; enquiry?: EnquiryAnswers; title?: string; client?: DraftInput["client"] }
+
+/** The input of a draft about one rug of Ana Example's. */
+export const inputOf = ({ sketch, answers = {}, enquiry = {}, title = "Grey, 170 × 240", client = { name: "Ana Example", isTrade: false } }: OneRug): DraftInput => ({
+  assessments: [{ title, assessment: assessmentOf(sketch), answers }], client, workshop: WORKSHOP, enquiry,
+});

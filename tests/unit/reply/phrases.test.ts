@@ -1,0 +1,45 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { cappedWord, chancePhrase, improvementPhrase, likelihood, listed, moneyPhrase, yearsPhrase } from "../../../lib/reply/phrases";
+import { range } from "./make";
+
+describe("improvementPhrase", () => {
+  it.each([
+    [2, 22, "anything from nothing to a fifth (2–22 %)"], [25, 50, "between a quarter and half (25–50 %)"], [0, 3, "next to nothing (0–3 %)"], [0, 5, "next to nothing (0–5 %)"],
+    [0, 6, "anything from nothing to a twentieth (0–6 %)"], [80, 98, "between four fifths and nearly all (80–98 %)"], [16, 21, "about a fifth (16–21 %)"], [20, 20, "about a fifth (20 %)"],
+    [33.4, 66.6, "between a third and two thirds (33–67 %)"], [0, 100, "anything from nothing to nearly all (0–100 %)"],
+  ])("%d to %d", (low, high, said) => expect(improvementPhrase(range(low, (low + high) / 2, high))).toBe(said));
+  it("never says all of it, whatever the range", () => fc.assert(fc.property(fc.double({ min: 0, max: 100, noNaN: true }), fc.double({ min: 0, max: 100, noNaN: true }), (a, b) => {
+    expect(improvementPhrase(range(Math.min(a, b), 0, Math.max(a, b)))).toMatch(/^(next to nothing|about |anything from nothing to |between ).*\(\d+(–\d+)? %\)$/);
+  })));
+});
+
+describe("yearsPhrase", () => {
+  it.each([
+    [0.7, 3.5, "between 8 months and 3½ years"], [2, 4, "between 2 and 4 years"], [0.3, 0.9, "between 4 and 11 months"], [1, 1.1, "about 1 year"], [0, 2.5, "anything up to 2½ years"],
+    [0, 0.02, "less than a month"], [4.9, 20.4, "between 5 and 20 years"], [12, 38, "between 12 and 38 years"], [0.96, 1.5, "between 1 and 1½ years"], [0.08, 0.09, "about 1 month"],
+  ])("%d to %d years", (low, high, said) => expect(yearsPhrase(range(low, (low + high) / 2, high))).toBe(said));
+});
+
+describe("moneyPhrase", () => {
+  it("rounds both ends to two figures and writes the currency's sign", () => {
+    expect(moneyPhrase(range(123, 150, 187), "GBP")).toBe("£120 to £190");
+    expect(moneyPhrase(range(1234, 1500, 1876), "EUR")).toBe("€1,200 to €1,900");
+  });
+  it("says one figure where both ends round to it", () => expect(moneyPhrase(range(98, 99, 99), "GBP")).toBe("£98 to £99"));
+  it("says nothing twice", () => expect(moneyPhrase(range(0, 0, 0), "USD")).toBe("US$0"));
+});
+
+describe("likelihood", () => {
+  // Bands of the published scale: 0–10, 0–33, 33–66, 66–100, 90–100 per cent.
+  it.each([[0.05, "very unlikely"], [0.2, "unlikely"], [0.5, "about as likely as not"], [0.65, "about as likely as not"], [0.67, "likely"], [0.89, "likely"], [0.9, "very likely"], [1, "very likely"]])(
+    "%d is %s", (p, said) => expect(likelihood(p)).toBe(said));
+  it("never says certain", () => expect(cappedWord("virtually certain")).toBe("very likely"));
+});
+
+describe("listed and chancePhrase", () => {
+  it("joins as people write", () => {
+    expect([listed([]), listed(["a"]), listed(["a", "b"]), listed(["a", "b", "c"], "or")]).toEqual(["", "a", "a and b", "a, b or c"]);
+  });
+  it("says a chance in hundreds", () => expect(chancePhrase(0.216)).toBe("about 22 in 100"));
+});

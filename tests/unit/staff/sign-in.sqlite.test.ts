@@ -1,0 +1,3 @@
+import { signingIn } from "./signing-in";
+
+signingIn();

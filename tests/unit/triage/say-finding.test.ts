@@ -1,0 +1,43 @@
+import { describe, expect, it } from "vitest";
+import { sayFinding, tellFinding } from "../../../lib/triage/say-finding";
+import { told } from "./belief-helpers";
+
+const pair = { leading: "viscose", rival: "wool-viscose" } as const;
+
+describe("sayFinding", () => {
+  it.each([
+    [0.9, "Says little between viscose and a blend of wool and viscose."],
+    [1, "Speaks a little for viscose against a blend of wool and viscose (1.0 dB)."],
+    [4, "Speaks clearly for viscose against a blend of wool and viscose (4.0 dB)."],
+    [8, "Speaks strongly for viscose against a blend of wool and viscose (8.0 dB)."],
+    [-8, "Speaks strongly for a blend of wool and viscose against viscose (8.0 dB)."],
+  ])("puts %d dB into words for staff", (db, words) => {
+    expect(sayFinding(told("sellerSaid", "silk"), db, pair).staff).toBe(`The seller called it “Silk”. ${words}`);
+  });
+  it("tells the client what it points to, without numbers", () => {
+    expect(sayFinding(told("sellerSaid", "silk"), 5, pair).client).toBe("The seller called it “Silk”. That points clearly to viscose rather than a blend of wool and viscose.");
+    expect(sayFinding(told("sellerSaid", "silk"), 0.5, pair).client).toBe("The seller called it “Silk”.");
+  });
+  it("says to staff, not to the client, that a finding is not weighed", () => {
+    const said = sayFinding(told("boughtYear", 2020), null, pair);
+    expect(said).toEqual({ staff: "It was bought in 2020. Not weighed for the fibre.", client: "It was bought in 2020." });
+  });
+});
+
+describe("tellFinding", () => {
+  it.each([
+    [told("label", { says: "wool-viscose", text: "x" }), "the label says wool and viscose"],
+    [told("label", { says: "art-silk", text: "x" }), "the label has a trade word for imitation silk, not a fibre name"],
+    [told("label", { says: "other", text: "x" }), "the label names a fibre that is rare in rugs"],
+    [told("label", { says: null, text: "ბამბა" }), "no fibre could be read in the label’s words “ბამბა”"],
+    [told("sellerSaid", "nothing"), "the seller did not say what it is made of"],
+    [told("price-per-m2", { amount: 250.4, currency: "EUR", year: 2019 }), "you paid about 250 EUR a square metre in 2019"],
+    [told("price", { priceTotal: 1234.5, currency: null }), "the price was 1,230"],
+    [told("size", { widthCm: 200, lengthCm: 300, m2: 6 }), "it measures 200 by 300 cm"],
+    [told("changes", ["browner", "stiff"]), "you answered “Browner or yellower than it was”, “The pile is stiff or matted” to “How has the rug changed?”"],
+    [told("shine", "constructor"), "you answered “constructor” to “Stand at one end, then at the other. How does the pile shine?”"],
+    [told("colour", { deltaE: 4.2, place: "corner" }), "colour: deltaE 4.2, place corner"],
+  ])("%j", (finding, clause) => {
+    expect(tellFinding(finding).client).toBe(clause);
+  });
+});

@@ -1,0 +1,60 @@
+import { describe, expect, it } from "vitest";
+import { FIRST_AID } from "../../../lib/trade/first-aid";
+import { URGENCY } from "../../../lib/trade/urgency";
+import type { Finding } from "../../../lib/triage/finding";
+import { judgeFirstAid, judgeUrgency, needsFirstAid } from "../../../lib/triage/urgency";
+import { told } from "./told";
+
+const level = (answers: Record<string, Finding["value"]>, chances: Record<string, number> = {}) => judgeUrgency(told(answers), (m) => chances[m] ?? 0).level;
+
+describe("judgeUrgency", () => {
+  it.each([
+    ["wet now", { wetNow: "wet" }, "hours"],
+    ["damp and browning", { wetNow: "damp", changes: ["browner"] }, "hours"],
+    ["wine within the hour", { incidents: ["spill"], liquid: "wine", since: "hour" }, "hours"],
+    ["flood today", { incidents: ["flood"], since: "day" }, "hours"],
+    ["a spill today, dry", { incidents: ["spill"], since: "day", wetNow: "no" }, "two-days"],
+    ["urine yesterday", { incidents: ["pet-urine"], since: "two-days" }, "two-days"],
+    ["browned after a wash this week", { treatments: ["professional-wet"], since: "week", changes: ["browner"] }, "two-days"],
+    ["a spill this week", { incidents: ["spill"], since: "week" }, "a-week"],
+    ["urine months ago", { incidents: ["pet-urine"], since: "longer" }, "can-wait"],
+    ["fading", { incidents: ["sun"], changes: ["faded"] }, "can-wait"],
+    ["what is it", { reason: "what-is-it" }, "can-wait"],
+    ["nothing told", {}, "can-wait"],
+  ] as const)("%s: %s is %s", (_, answers, expected) => expect(level(answers as never)).toBe(expected));
+
+  it("gives insects a week from .33 on: below, at, above", () => expect([level({}, { insects: 0.32 }), level({}, { insects: 0.33 }), level({}, { insects: 0.8 })]).toEqual(["can-wait", "a-week", "a-week"]));
+  it("gives likely mould two days", () => expect(level({}, { mould: 0.5 })).toBe("two-days"));
+  it("does not go by how angry the message is", () => expect(level({ matters: ["claim"], reason: "mis-sold", story: "This is an outrage" })).toBe("can-wait"));
+  it("says why in a sentence in every row", () => { for (const r of URGENCY) expect(r.why).toMatch(/^[A-Z].{20,}\.$/); });
+});
+
+describe("needsFirstAid", () => {
+  it.each([
+    [{ wetNow: "wet" }, true], [{ wetNow: "damp" }, true], [{ wetNow: "no" }, false], [{}, false],
+    [{ since: "hour", liquid: "wine" }, true], [{ since: "day", incidents: ["pet-urine"] }, true], [{ since: "two-days", liquid: "wine" }, false], [{ since: "day", incidents: ["wear"] }, false],
+  ] as const)("%o: %s", (answers, needed) => expect(needsFirstAid(told(answers as never))).toBe(needed));
+});
+
+describe("judgeFirstAid", () => {
+  it("is one set, whatever the label, the shine and the seller say", () => {
+    const sets = [{}, { sellerSaid: "silk" }, { shine: "two-tone" }, { touch: "plastic" }].map((a) => JSON.stringify(judgeFirstAid(told({ wetNow: "wet", ...a }), "112")));
+    expect(new Set(sets).size).toBe(1);
+  });
+  it("ends with the workshop's emergency number, or without a number where none is set", () => {
+    expect(judgeFirstAid(told({ wetNow: "wet" }), "112")?.at(-1)).toContain("112");
+    expect(judgeFirstAid(told({ wetNow: "wet" }), undefined)?.at(-1)).toContain("your emergency number");
+  });
+  it("is null where nothing is wet", () => expect(judgeFirstAid(told({ wetNow: "no" }), "112")).toBeNull());
+});
+
+describe("FIRST_AID", () => {
+  const text = [FIRST_AID.lead, ...FIRST_AID.steps, ...FIRST_AID.dangers].join(" ");
+  it("keeps people and pets off, blots and does not rub, adds nothing, gives air and no heat", () => {
+    for (const word of [/children/, /pets/, /plain white cloth/i, /not rub/, /no more water/, /[Nn]o heat/, /underfloor heating/]) expect(text).toMatch(word);
+  });
+  it("warns of electricity, sewage and glass, and of lifting a soaked rug", () => {
+    for (const word of [/socket/, /fuse board/, /[Ss]ewage/, /glass/, /lifting or dragging/, /No insecticide/]) expect(text).toMatch(word);
+  });
+  it("holds no recipe, no dose and no acidity", () => expect(text).not.toMatch(/\d+\s*(ml|g|%|drops|spoon)|\bpH\b|vinegar|ammonia|peroxide|bleach/i));
+});

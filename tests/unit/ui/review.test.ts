@@ -1,0 +1,26 @@
+import { describe, expect, it } from "vitest";
+import type { IntakeAnswers } from "../../../lib/enquiry/questionnaire";
+import { reviewOf } from "../../../lib/ui/review";
+
+const told = (answers: IntakeAnswers, photos = 0) => Object.fromEntries(reviewOf(answers, photos).map((line) => [line.step, line.told]));
+
+describe("reviewOf", () => {
+  it("always shows photos and contact, so that nobody sends without seeing that they are missing", () => {
+    expect(told({})).toEqual({ photos: "None yet", contact: "Nothing yet" });
+  });
+  it("counts photos in words", () => {
+    expect(told({}, 1)).toMatchObject({ photos: "One photo" });
+    expect(told({}, 5)).toMatchObject({ photos: "Five photos" });
+  });
+  it("tells answers in the words they were chosen in", () => {
+    expect(told({ wetNow: "no", rug: { incidents: ["spill", "sun"], shine: "unsure" } })).toMatchObject({
+      "wet-now": "No, it is dry", happened: "Food or drink was spilled; It lies in the sun", shine: "I’m not sure",
+    });
+  });
+  it("tells numbers with their units", () => {
+    expect(told({ rug: { widthCm: 170, lengthCm: 240, price: 4200, currency: "GBP", boughtYear: 2019 } })).toMatchObject({ size: "170 × 240 cm", price: "2019, 4,200 GBP" });
+    expect(told({ rug: { lengthCm: 240 } })).toMatchObject({ size: "240 cm long" });
+  });
+  it("puts the seller's own words in quotation marks", () => expect(told({ rug: { sellerSaid: "silk", sellerWords: "finest" } })).toMatchObject({ seller: "Silk, “finest”" }));
+  it("leaves out what no longer applies", () => expect(told({ reason: "routine", rug: { incidents: ["sun"], liquid: "wine" } })).not.toHaveProperty("liquid"));
+});

@@ -1,0 +1,77 @@
+import { describe, expect, it } from "vitest";
+import { questionLetter } from "../../../lib/ui/question-letter";
+import { shortFinding } from "../../../lib/ui/short-finding";
+import { labelOf, rugFacts, toldOfEnquiry, toldOfRug } from "../../../lib/ui/told";
+
+describe("labelOf", () => {
+  it("gives the words the client saw, 'not sure' for unsure, and an id it does not know as it is", () => {
+    expect(labelOf("footprints", "stay")).toBe("It stays");
+    expect(labelOf("footprints", "unsure")).toBe("not sure");
+    expect(labelOf("footprints", "from-an-older-table")).toBe("from-an-older-table");
+  });
+});
+
+describe("toldOfRug", () => {
+  it("lists label, seller's words and answers, and leaves out what was not answered", () => {
+    expect(toldOfRug({ labelText: "100 % viscose", sellerWords: "pure silk", incidents: ["spill", "sun"], treatments: [] })).toEqual([
+      { ask: "The label, as typed", says: ["“100 % viscose”"] },
+      { ask: "In the seller's words", says: ["pure silk"] },
+      { ask: "What happened", says: ["Food or drink was spilled", "It lies in the sun"] },
+    ]);
+  });
+  it("says that there is no label", () => {
+    expect(toldOfRug({ labelFound: "none" })[0]?.says).toEqual(["There is no label"]);
+  });
+  it("does not repeat the questions of the enquiry", () => {
+    expect(toldOfEnquiry({ wetNow: "no" })).toEqual([{ ask: "Wet now", says: ["No, it is dry"] }]);
+    expect(toldOfRug({})).toEqual([]);
+  });
+});
+
+describe("rugFacts", () => {
+  it("tells year, price, place, size and the price per square metre", () => {
+    expect(rugFacts({ boughtYear: 2024, price: 4080, currency: "GBP", boughtPlace: "Harrow & Daughters", widthCm: 170, lengthCm: 240 }, "en-GB"))
+      .toBe("Bought 2024 for £4,080 at Harrow & Daughters. 170 × 240 cm, £1,000 a square metre.");
+  });
+  it("says nothing of what is not known", () => {
+    expect(rugFacts({}, "en-GB")).toBe("");
+    expect(rugFacts({ boughtWhere: "online" }, "en-GB")).toBe("Bought online.");
+    expect(rugFacts({ boughtWhere: "gift" }, "en-GB")).toBe("");
+    expect(rugFacts({ price: 900, currency: "EUR", widthCm: 100 }, "en-GB")).toBe("Bought for €900.");
+  });
+});
+
+describe("shortFinding", () => {
+  it("heads an answer with its question in a word or two", () => {
+    expect(shortFinding({ what: "shine", value: "two-tone", strength: "told", from: "client" })).toBe("Shine: light from one end, dark from the other");
+    expect(shortFinding({ what: "treatedBy", value: "owner", strength: "told", from: "client" })).toBe("By whom: I did, or someone at home");
+  });
+  it("joins several answers", () => {
+    expect(shortFinding({ what: "changes", value: ["stiff", "paler"], strength: "told", from: "client" })).toBe("How it changed: the pile is stiff or matted; paler, as if bleached");
+  });
+});
+
+describe("questionLetter", () => {
+  const letter = { reference: "K7-204", name: "Ada Birch", signature: "Kind regards\nThe workshop", workshop: "The workshop" };
+  const why = "";
+  it("asks for photos and answers in order, and never for a bench test", () => {
+    const { subject, text } = questionLetter({ ...letter, questions: [
+      { id: "label", kind: "photo", ask: "Photo: the label", why }, { id: "bench", kind: "bench-test", ask: "Burn a thread", why }, { id: "liquid", kind: "question", ask: "What was it that got on it?", why },
+    ] });
+    expect(subject).toBe("A question about your rug (K7-204)");
+    expect(text).toMatch(/^Dear Ada Birch,\n\n/);
+    expect(text).toContain("– A photo. The label: usually sewn under a corner. So close that you can read it.\n– What was it that got on it?");
+    expect(text).not.toContain("Burn");
+    expect(text).toMatch(/Kind regards\nThe workshop$/);
+  });
+  it("brings along the answers of a question that means nothing without them", () => {
+    const { text } = questionLetter({ ...letter, questions: [{ id: "household", kind: "question", ask: "Does any of this apply?", why }] });
+    expect(text).toContain("– Does any of this apply? For instance: a cat or a dog lives here; small children play on it;");
+    expect(text).not.toContain("none of these");
+  });
+  it("leaves room for a question where none is known to help, and signs with the workshop's name where there is no signature", () => {
+    const { text } = questionLetter({ ...letter, signature: "", questions: [] });
+    expect(text).toContain("\n\n– \n\n");
+    expect(text).toMatch(/Kind regards\nThe workshop$/);
+  });
+});
