@@ -19,8 +19,8 @@ export interface Config {
   baseUrl: string;
   /** Signs sessions. Made once and kept in the data folder where AUTH_SECRET is not set. */
   readonly authSecret: string;
-  /** null: no mail server, so no letter is ever counted as sent. `from` null: the workshop's own address. */
-  smtp: { url: string; from: string | null } | null;
+  /** null: no mail server, so no letter is ever counted as sent. `from` null: the workshop's own name and address. */
+  smtp: { url: string; from: { name: string | null; address: string } | null } | null;
   /** How many proxies of ours stand in front, 0 to 9; so many entries of X-Forwarded-For, from the right, are believed. */
   trustProxy: number;
   demo: boolean;
@@ -37,7 +37,13 @@ const whole = (min: number, max: number) =>
   z.string().regex(/^\d{1,5}$/, `must be a whole number from ${min} to ${max}`).transform(Number)
     .pipe(z.number().min(min, `must be a whole number from ${min} to ${max}`).max(max, `must be a whole number from ${min} to ${max}`));
 
-const MAIL_ADDRESS = /^(?:[^<>\r\n]*<[^\s<>@]+@[^\s<>@]+\.[^\s<>@]+>|[^\s<>@]+@[^\s<>@]+\.[^\s<>@]+)$/;
+/** An address alone, or a name and then the address in angle brackets. */
+const MAIL_ADDRESS = /^(?:(?<name>[^<>\r\n]*)<(?<inside>[^\s<>@]+@[^\s<>@]+\.[^\s<>@]+)>|(?<alone>[^\s<>@]+@[^\s<>@]+\.[^\s<>@]+))$/;
+
+function senderIn(text: string): { name: string | null; address: string } {
+  const { name = "", inside, alone = "" } = MAIL_ADDRESS.exec(text)?.groups ?? {};
+  return { name: name.trim().replace(/^"(.*)"$/, "$1") || null, address: inside ?? alone };
+}
 
 const schema = z.object({
   DATABASE_URL: z.string().regex(/^(file:.|postgres(ql)?:\/\/.)/, 'must start with "file:" or "postgresql://"').optional(),
@@ -82,7 +88,7 @@ export function parseConfig(env: NodeJS.ProcessEnv): Config {
     port: v.PORT,
     baseUrl: v.BASE_URL ?? ownUrl(v.HOST, v.PORT),
     get authSecret() { return v.AUTH_SECRET ?? keptSecret(dataDir); },
-    smtp: v.SMTP_URL ? { url: v.SMTP_URL, from: v.MAIL_FROM ?? null } : null,
+    smtp: v.SMTP_URL ? { url: v.SMTP_URL, from: v.MAIL_FROM ? senderIn(v.MAIL_FROM) : null } : null,
     trustProxy: v.TRUST_PROXY,
     demo: v.DEMO,
     logLevel: v.LOG_LEVEL,

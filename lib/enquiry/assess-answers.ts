@@ -14,7 +14,7 @@ export interface EnquiryToAssess {
   asOf: string;
   enquiry: EnquiryAnswers;
   /** At least one; `colours` of its face photo, empty without photos; `photos`: the kinds that were sent, so that none is asked for again. */
-  rugs: readonly { answers: RugAnswers; colours: readonly ColourShare[]; photos?: readonly PhotoKind[] }[];
+  rugs: readonly { answers: RugAnswers; colours: readonly ColourShare[]; photos: readonly PhotoKind[] }[];
   client: { name: string; isTrade: boolean };
   workshop: WorkshopSettings;
 }
@@ -32,7 +32,7 @@ const SEED = 1;
 /** From what was told to what is believed and what to answer. Pure; the server and the command line call this one function. */
 export function assessAnswers(e: EnquiryToAssess): AssessedEnquiry {
   const settings = triageSettings(e);
-  const rugs = e.rugs.map(({ answers, colours, photos = [] }) => {
+  const rugs = e.rugs.map(({ answers, colours, photos }) => {
     const findings = [...findingsFromAnswers(answers, e.enquiry), ...photosSent(photos)];
     return { title: rugTitleOf({ answers, colours }), findings, settings, assessment: assess(findings, settings, e.asOf) };
   });
@@ -50,7 +50,7 @@ function enquiryTitle({ rugs, enquiry }: EnquiryToAssess): string {
 }
 
 /** The reply to assessments that exist already. */
-export function draftFor(e: Pick<EnquiryToAssess, "client" | "workshop" | "enquiry" | "rugs">, assessed: readonly Pick<AssessedRug, "title" | "assessment">[]): ComposedDraft {
+export function draftFor(e: Pick<EnquiryToAssess, "client" | "workshop" | "enquiry"> & { rugs: readonly { answers: RugAnswers }[] }, assessed: readonly Pick<AssessedRug, "title" | "assessment">[]): ComposedDraft {
   const assessments = assessed.map(({ title, assessment }, at) => ({ title, assessment, answers: e.rugs[at]?.answers ?? {} }));
   return composeDraft({ assessments, client: e.client, workshop: e.workshop, enquiry: e.enquiry });
 }

@@ -7,6 +7,7 @@ import { audit } from "./audit";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
 import { inOneStep } from "./one-step";
+import { kindsOf } from "./photo-view";
 import { storeAssessment } from "./store-enquiry";
 import { assessmentOf, enquiryAnswersOf, rugAnswersOf } from "./stored";
 import { worstUrgency } from "./urgency";
@@ -15,7 +16,7 @@ import { worstUrgency } from "./urgency";
 export async function assessRug(caller: Caller, rugId: string, now: Date): Promise<Result<Assessment>> {
   const no = authorise(caller, "assess-rug");
   if (no) return no;
-  const rug = await database().rug.findUnique({ where: { id: rugId }, include: { answers: true, enquiry: { include: { client: true } } } });
+  const rug = await database().rug.findUnique({ where: { id: rugId }, include: { answers: true, photos: true, enquiry: { include: { client: true } } } });
   if (!rug) return NOT_THERE;
   const { enquiry } = rug;
   const { answers } = enquiryAnswersOf(enquiry.answers);
@@ -26,7 +27,7 @@ export async function assessRug(caller: Caller, rugId: string, now: Date): Promi
     enquiry: answers,
     client: enquiry.client,
     workshop: await readSettings(),
-    rugs: [{ answers: rugAnswersOf(rug.answers), colours: [] }],
+    rugs: [{ answers: rugAnswersOf(rug.answers), colours: [], photos: kindsOf(rug.photos) }],
   }).rugs;
   if (!assessed) throw new Error("Expected an assessment of the one rug given but received none");
   return inOneStep(async (tx) => {

@@ -96,7 +96,7 @@ async function write(caller: Caller, file: EnquiryFile, photos: Taken[][], now: 
     enquiry: answers,
     client,
     workshop: settings,
-    rugs: rugs.map((r) => ({ answers: r.answers, colours: facePhoto(r.photos)?.photo.measured.colours ?? [] })),
+    rugs: rugs.map((r) => ({ answers: r.answers, colours: facePhoto(r.photos)?.photo.measured.colours ?? [], photos: r.photos.map((p) => p.kind) })),
   });
   return inOneStepOfMany(async (tx) => {
     await addPhotoRows(tx, photos, submittedAt);

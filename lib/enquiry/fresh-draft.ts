@@ -27,7 +27,7 @@ export async function freshDraft(enquiryId: string): Promise<FreshDraft | null> 
   });
   if (!row?.draft || row.draft.approvedNumber !== row.draft.number) return null;
   const rugs = row.rugs.flatMap((r) =>
-    r.assessments[0] ? [{ title: r.title, answers: rugAnswersOf(r.answers), colours: [], assessment: assessmentOf(r.assessments[0].result) }] : [],
+    r.assessments[0] ? [{ title: r.title, answers: rugAnswersOf(r.answers), assessment: assessmentOf(r.assessments[0].result) }] : [],
   );
   if (rugs.length === 0) return null;
   const composed = draftFor({ client: row.client, workshop: await readSettings(), enquiry: enquiryAnswersOf(row.answers).answers, rugs }, rugs);

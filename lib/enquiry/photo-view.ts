@@ -13,6 +13,9 @@ const measuredSchema = z.object({
   quality: z.object({ remark: z.nullable(z.string()) }),
 });
 
+/** The kinds among these photos, as often as they are there. */
+export const kindsOf = (photos: readonly Pick<Photo, "kind">[]): PhotoKind[] => photos.map((p) => photoKindSchema.parse(p.kind));
+
 export const coloursOf = (photo: Pick<Photo, "measured">): ColourShare[] => measuredSchema.parse(photo.measured).colours;
 
 export function photoView(photo: Photo): PhotoView {

@@ -1,5 +1,6 @@
 import "server-only";
 import { mailConfigured } from "../mail/outbox";
+import { forbids } from "../staff/deeds";
 import { database, type Prisma } from "../store/database";
 import { readSettings } from "../workshop/settings";
 import { authorise, NOT_THERE } from "./authorise";
@@ -97,7 +98,7 @@ function mayNow(caller: Caller & { kind: "staff" }, row: Row): EnquiryView["may"
   const isOurs = isWaitingForUs(row.state);
   const isOpen = isOurs && draftView(row) !== null;
   const isWaiting = row.draft?.waitingNumber != null;
-  const may = (deed: Parameters<typeof authorise>[1]) => authorise(caller, deed) === null;
+  const may = (deed: Parameters<typeof forbids>[1]) => forbids(caller, deed) === null;
   return {
     edit: isOpen && may("edit-draft"),
     approve: isOpen && may("approve") && !(isWaiting && caller.role === "trainee"),
@@ -118,7 +119,7 @@ async function earlierOf({ id, client, submittedAt }: Row): Promise<EnquiryView[
 async function placeOf(enquiryId: string): Promise<EnquiryView["place"]> {
   const waiting = await database().enquiry.findMany({
     where: { state: { in: [...WAITING_FOR_US] } },
-    select: { id: true, urgency: true, stateSince: true },
+    select: { id: true, urgency: true, stateSince: true, client: { select: { isTrade: true } } },
   });
   const ids = waiting.sort(byNeed).map((w) => w.id);
   const at = ids.indexOf(enquiryId);

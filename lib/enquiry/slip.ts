@@ -10,6 +10,7 @@ import type { Slip, UrgencyId } from "./views";
 
 /** What a slip is made from. */
 export const SLIP_PARTS = {
+  client: { select: { isTrade: true } },
   draft: { select: { waitingNumber: true, revisions: { orderBy: { number: "desc" }, take: 1, select: { author: { select: { name: true } } } } } },
   rugs: {
     orderBy: { position: "asc" },
@@ -18,13 +19,18 @@ export const SLIP_PARTS = {
 } as const satisfies Prisma.EnquiryInclude;
 export type SlipRow = Prisma.EnquiryGetPayload<{ include: typeof SLIP_PARTS }>;
 
-/** The worst first; of those as bad, who has waited longest. */
+/** A cleaner with somebody else's wet rug under his hands is called back before anybody else. */
+const isCallBack = ({ urgency, client }: Waiting): boolean => urgency === "hours" && client.isTrade;
+
+/** The worst first, and a colleague first among those; of those as bad, who has waited longest. */
 export const byNeed = (a: Waiting, b: Waiting): number =>
-  urgencyRank(a.urgency) - urgencyRank(b.urgency) || a.stateSince.getTime() - b.stateSince.getTime() || (a.id < b.id ? -1 : 1);
+  urgencyRank(a.urgency) - urgencyRank(b.urgency) ||
+  Number(isCallBack(b)) - Number(isCallBack(a)) || a.stateSince.getTime() - b.stateSince.getTime() || (a.id < b.id ? -1 : 1);
 export interface Waiting {
   id: string;
   urgency: UrgencyId;
   stateSince: Date;
+  client: { isTrade: boolean };
 }
 
 export function slipOf(row: SlipRow): Slip {

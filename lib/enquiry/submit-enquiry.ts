@@ -10,7 +10,7 @@ import { ok, refuse, type Caller, type Result } from "./caller";
 import { CONSENT_SENTENCE } from "./consent";
 import { inOneStepOfMany } from "./one-step";
 import { addClientLink } from "./open-client-link";
-import { coloursOf, facePhoto } from "./photo-view";
+import { coloursOf, facePhoto, kindsOf } from "./photo-view";
 import { intakeAnswersSchema, submissionSchema, type Submission } from "./questionnaire";
 import { relevantAnswers } from "./steps";
 import { storeEnquiry, type NewEnquiry } from "./store-enquiry";
@@ -91,7 +91,7 @@ async function writtenEnquiry(
     enquiry: answers,
     client,
     workshop: settings,
-    rugs: [{ answers: rug, colours: face ? coloursOf(face) : [] }],
+    rugs: [{ answers: rug, colours: face ? coloursOf(face) : [], photos: kindsOf(intake.photos) }],
   });
   return {
     channel: "web",

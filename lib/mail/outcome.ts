@@ -1,7 +1,7 @@
 /** What a mail server made of one letter. `said` is its last word, or ours where it said nothing. */
 export type Outcome =
   | { kind: "accepted"; said: string }
-  /** Not taken now: a 4xx reply, or the server was never reached. */
+  /** Not taken now: a 4xx reply, our own address refused, or the server never reached. */
   | { kind: "later"; said: string }
   /** A 5xx reply. `addressRefused`: it is the address that does not exist or takes no mail. */
   | { kind: "refused"; said: string; addressRefused: boolean }
@@ -19,7 +19,7 @@ const said = (error: SmtpError) => (error.response ?? error.message).slice(0, 50
  */
 function refusesAddress({ response = "", responseCode, command }: SmtpError): boolean {
   const enhanced = /^\d{3}[ -](\d\.\d{1,3}\.\d{1,3})/.exec(response)?.[1];
-  if (enhanced) return enhanced.startsWith("5.1.") && command !== "MAIL FROM";
+  if (enhanced) return enhanced.startsWith("5.1.");
   return responseCode === 550 && command === "RCPT TO";
 }
 
@@ -32,6 +32,8 @@ export function outcomeOf(error: SmtpError, reached: boolean): Outcome {
   if (error.responseCode === undefined) {
     return OWN_REFUSALS.includes(error.code ?? "") ? { kind: "refused", said: said(error), addressRefused: false } : { kind: "unknown", said: said(error) };
   }
+  // The sender was refused, not the letter: somebody sets the address right, and no letter is lost over it.
+  if (error.command === "MAIL FROM") return { kind: "later", said: said(error) };
   if (error.responseCode >= 500) return { kind: "refused", said: said(error), addressRefused: refusesAddress(error) };
   return { kind: "later", said: said(error) };
 }

@@ -10,10 +10,10 @@ const GRACE_MS = 60 * 60 * 1000;
 /** Ids asked about at once. */
 const BATCH = 500;
 
-export const photoFolder = (): string => path.join(config.dataDir, "photos");
+export const photoFolder = (): string => path.join(/* turbopackIgnore: true */ config.dataDir, "photos");
 
 /** Where one size of a photo lies. Throws for an id that we did not make. */
-export const photoPath = (id: string, size: PhotoSize): string => path.join(photoFolder(), photoFileName(id, size));
+export const photoPath = (id: string, size: PhotoSize): string => path.join(/* turbopackIgnore: true */ photoFolder(), photoFileName(id, size));
 
 /** Removes all sizes of a photo; none there is no failure. The row goes first, so that no row points at nothing. */
 export const removePhotoFiles = (id: string): Promise<void> => removeFiles(photoFolder(), PHOTO_SIZES.map((size) => photoFileName(id, size)));
@@ -35,7 +35,7 @@ export async function sweepOrphans(now: Date, { folder = photoFolder(), known = 
   const old: { name: string; id: string; unfinished: boolean }[] = [];
   for (const name of await namesIn(folder)) {
     const photo = photoOfFile(name);
-    if (photo && now.getTime() - (await modifiedAt(path.join(folder, name), now)) > GRACE_MS) old.push({ name, ...photo });
+    if (photo && now.getTime() - (await modifiedAt(path.join(/* turbopackIgnore: true */ folder, name), now)) > GRACE_MS) old.push({ name, ...photo });
   }
   const finished = [...new Set(old.filter((file) => !file.unfinished).map((file) => file.id))];
   const rows = new Set<string>();

@@ -1,4 +1,4 @@
-import { CHANGES, FAMILIES, SILENCE_COUNTS, type ChangeId, type DamageId } from "../trade/damage";
+import { CHANGES, CHANGE_IDS, FAMILIES, SILENCE_COUNTS, type ChangeId, type DamageId } from "../trade/damage";
 import { KINDS } from "./kinds";
 
 /** Which changes are reported or measured, and which a person who answered did not name. */
@@ -12,6 +12,9 @@ export interface Sets { readonly mechanisms: readonly Weighable[]; readonly bits
 
 /** Of more sets than this only those of fewer mechanisms at once are kept. */
 const MOST_SETS = 4096;
+
+/** Rows of every call in turn: half a megabyte anew each time would cost more than the arithmetic. */
+const SCRATCH = new Float64Array(MOST_SETS * (KINDS.length + CHANGE_IDS.length));
 
 /** How many sets of at most `size` can be made of so many mechanisms. */
 function setsUpTo(size: number, of: number): number {
@@ -47,13 +50,13 @@ function factorsOf({ id, odds }: Weighable, report: Report): Float64Array {
 /**
  * All sets that can hold together, the empty one first, each grown from a smaller one by one multiplication a number: a row
  * holds the odds of the set on every kind times the chance of the silence, then for each change seen the chance that
- * nothing in the set would have shown it.
+ * nothing in the set would have shown it. The rows stand in one buffer and hold until the next call.
  */
 export function growSets(mechanisms: readonly Weighable[], report: Report): Sets {
   const width = KINDS.length + report.seen.length;
   const most = mostAtOnce(mechanisms.length);
   const room = setsUpTo(most, mechanisms.length);
-  const rows = new Float64Array(room * width).fill(1, 0, KINDS.length);
+  const rows = SCRATCH.fill(1, 0, KINDS.length);
   report.seen.forEach((c, i) => { rows[KINDS.length + i] = 1 - CHANGES[c].none; });
   const [bits, sizes] = [new Int32Array(room), new Uint8Array(room)];
   let count = 1;

@@ -86,9 +86,9 @@ export function rulingRows(happened: WhatHappened, told: Told): RulingRows {
     for (const part of parts) {
       for (let i = 0; i < given.length; i += 1) sums[part.groupOf[i] as number] = (sums[part.groupOf[i] as number] as number) + part.chance * (given[i] as number);
     }
-    const out = Object.fromEntries(ROW_IDS.map((r) => [r, 0])) as Record<RowId, number>;
-    bitsOfGroup.forEach((rows, group) => { out[worstOf(f, rows)] += sums[group] as number; });
-    return out;
+    const out = new Float64Array(ROW_IDS.length);
+    bitsOfGroup.forEach((rows, group) => { const row = worstOf(f, rows); out[row] = (out[row] as number) + (sums[group] as number); });
+    return Object.fromEntries(ROW_IDS.map((r, i) => [r, out[i]])) as Record<RowId, number>;
   }));
 }
 
@@ -107,14 +107,15 @@ function groupOf(rows: number, groups: Map<number, number>): number {
   return groups.size - 1;
 }
 
-/** The bits of each fibre's rows, the worst first. */
-const WORST_BITS: Readonly<Record<FibreId, Int32Array>> = ofFibres((f) => Int32Array.from(WORST_FIRST[f], (r) => 1 << ROW_IDS.indexOf(r)));
+/** The places of each fibre's rows in ROW_IDS, the worst first. */
+const WORST: Readonly<Record<FibreId, Int32Array>> = ofFibres((f) => Int32Array.from(WORST_FIRST[f], (r) => ROW_IDS.indexOf(r)));
+const SOIL = ROW_IDS.indexOf("soil");
 
-/** The worst of the rows whose bits are set, on a fibre; plain soil where there is none. */
-function worstOf(fibre: FibreId, rows: number): RowId {
-  const bits = WORST_BITS[fibre];
-  for (let i = 0; i < bits.length; i += 1) if ((rows & (bits[i] as number)) !== 0) return WORST_FIRST[fibre][i] as RowId;
-  return "soil";
+/** The worst of the rows whose bits are set, on a fibre, as its place in ROW_IDS; plain soil where there is none. */
+function worstOf(fibre: FibreId, rows: number): number {
+  const places = WORST[fibre];
+  for (let i = 0; i < places.length; i += 1) if ((rows & (1 << (places[i] as number))) !== 0) return places[i] as number;
+  return SOIL;
 }
 
 type Fibres = Readonly<Record<FibreId, number>>;

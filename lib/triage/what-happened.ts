@@ -84,7 +84,7 @@ export interface WhatHappened {
 const BIT_OF = Object.fromEntries(DAMAGE_IDS.map((m, i) => [m, 1 << i])) as Record<DamageId, number>;
 
 /** Sets with less than this share on every fibre are let go; the rest is scaled up to 1. */
-const LEAST_SHARE = 1e-4;
+const LEAST_SHARE = 3e-4;
 
 /** The mechanisms worth weighing, with their odds on each kind of pile. */
 function plausible(told: Told, seen: readonly ChangeId[]): Weighable[] {

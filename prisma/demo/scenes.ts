@@ -23,10 +23,12 @@ export function wholeRug(front: Front, { length, width }: Size, seed: number): S
       return;
     }
     floor(x, y, out);
-    const d = Math.hypot(Math.max(0, outX), Math.max(0, outY));
+    const d = outX <= 0 ? outY : outY <= 0 ? outX : Math.sqrt(outX * outX + outY * outY);
     const low = wx > length || wy > width ? 1 : 0.55; // the window is at the upper left
-    const shade = 1 - (0.5 * Math.exp(-d / 0.9) + 0.26 * Math.exp(-d / 5)) * low;
-    out[0]! *= shade; out[1]! *= shade; out[2]! *= shade;
+    if (d < 30) {
+      const shade = 1 - (0.5 * Math.exp(-d / 0.9) + 0.26 * Math.exp(-d / 5)) * low;
+      out[0]! *= shade; out[1]! *= shade; out[2]! *= shade;
+    }
     if (outX > -0.1 && outX < fringe && outY < 0.3) threads(outX, wy, outX === -wx ? 1 : 2, yarn, out);
   };
   // A runner lies across the picture's corners, or there would be more floor than rug.

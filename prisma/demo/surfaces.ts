@@ -1,4 +1,4 @@
-import { cloud, grain, hash, linear, mix, smooth, speck, type Rgb, type Surface } from "./canvas";
+import { cloud, grain, hash, linear, mix, smooth, speck, waver, type Rgb, type Surface } from "./canvas";
 import type { Harm } from "./damage";
 import type { Design, Weave } from "./design";
 
@@ -39,9 +39,9 @@ export function boards(seed: number): Surface {
 /** Light on the pile seen from afar: strokes, grain, rows. */
 export function shadeFar(weave: Weave, x: number, y: number): number {
   const pile = PILES[weave];
-  const brushed = cloud(x * 1.9, y * 1.3) + 0.55 * Math.sin(x * 0.11 + 3 * cloud(x * 0.5, y * 0.5));
+  const brushed = pile.sheen && pile.sheen * (cloud(x * 1.9, y * 1.3) + 0.55 * Math.sin(x * 0.11 + 3 * waver(y * 0.5, 90)));
   const rows = weave === "flatweave" ? 0.06 * Math.sin(y * 14) : weave === "loomed" ? 0.035 * Math.sin(x * 9.5 + cloud(x, y)) : 0;
-  return 1 + pile.sheen * brushed + rows + pile.grain * (speck(x * 4.2, y * 4.2) + 0.6 * speck(x * 9, y * 9)) + 0.05 * cloud(x * 12, y * 12);
+  return 1 + brushed + rows + pile.grain * (speck(x * 4.2, y * 4.2) + 0.6 * speck(x * 9, y * 9)) + 0.05 * cloud(x * 12, y * 12);
 }
 
 /** The drawing at a place in centimetres from the rug's corner, blended between cells. */

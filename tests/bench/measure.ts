@@ -9,10 +9,10 @@ export interface BenchRow {
 }
 
 /** Runs before anything is timed, so that the code is compiled. */
-const WARM_UP_MS = 700;
-const ROUNDS = 25;
-/** Each timing lasts at least this long, so that the clock's grain does not count. */
-const LEAST_MS = 2;
+const WARM_UP_MS = 400;
+const ROUNDS = 200;
+/** Each timing lasts at least this long, so that the clock's grain does not count, and hardly longer, so that some fall between the turns of other programs. */
+const LEAST_MS = 0.3;
 
 function timesFor(work: () => unknown): number {
   for (let n = 1; ; n *= 2) {

@@ -1,9 +1,11 @@
 import { expect, test } from "./fixtures";
-import { answer, becomeOwner, OWNER, PHONE } from "./people";
+import { answer, becomeOwner, PHONE } from "./people";
 import { makePhotoFiles } from "./photo-files";
 
 /** What the person at the desk adds to the draft. */
 const OWN_WORDS = "Please ring me before noon if the colour begins to move.";
+
+test.use({ expectedErrors: [/415 \(Unsupported Media Type\)/] });
 
 test("a homeowner asks, the workshop answers", async ({ desk, person }) => {
   const photos = await makePhotoFiles();
@@ -36,8 +38,9 @@ test("a homeowner asks, the workshop answers", async ({ desk, person }) => {
     await choose("back").setInputFiles(photos.back);
     await choose("trouble").setInputFiles([photos.trouble, photos.refused]);
     await expect(phone.locator('img[src^="/photos/"]')).toHaveCount(4);
-    await expect(phone.getByText("Not taken.")).toHaveCount(1);
-    await expect(phone.getByText(/GIF/)).toBeVisible();
+    const refused = phone.getByRole("listitem").filter({ hasText: "Not taken." });
+    await expect(refused).toHaveCount(1);
+    await expect(refused).toContainText("This is a GIF");
     await phone.getByRole("link", { name: "Go on" }).click();
   });
 
@@ -124,7 +127,6 @@ test("a homeowner asks, the workshop answers", async ({ desk, person }) => {
     await tablet.goto(link);
     await expect(tablet).toHaveURL(`${desk.url}/your-enquiry`);
     await expect(tablet.getByText(OWN_WORDS)).toBeVisible();
-    await expect(tablet.getByText(OWNER.name).first()).toBeVisible();
   });
   expect(desk.mails).toHaveLength(2);
 });

@@ -9,7 +9,7 @@ import { closeDatabase, database, transact } from "../../lib/store/database";
 import { clientUrl, linkMark } from "../../lib/workshop/client-link";
 import { DATABASES, type Scratch } from "../scratch";
 import { migrated } from "../store/databases";
-import { makeEnquiry, minutes, NOW, queue, rowOf, WORKSHOP } from "../unit/mail/make";
+import { makeEnquiry, minutes, NOW, OUR_ADDRESS, queue, rowOf, WORKSHOP } from "../unit/mail/make";
 import { startMailServer, type MailServer } from "./mail-server";
 
 const QUICK = { connectMs: 2_000, silenceMs: 400 };
@@ -29,7 +29,7 @@ describe.each(DATABASES)("deliverDue on $name", (kind) => {
   });
   beforeEach(async () => {
     server = await startMailServer();
-    config.smtp = { url: server.url, from: "desk@lantern-yard.example" };
+    config.smtp = { url: server.url, from: OUR_ADDRESS };
     await database().letter.deleteMany({});
   });
   afterEach(async () => {
@@ -53,6 +53,7 @@ describe.each(DATABASES)("deliverDue on $name", (kind) => {
     expect(row.attempts).toBe(1);
     expect(row.leaseOwner).toBeNull();
     expect(message?.mail.messageId).toBe(row.messageId);
+    expect(message?.mail.from?.value).toEqual([OUR_ADDRESS]);
     expect(message?.mail.text).toContain("It is likely wool.");
     expect(message?.mail.html).toContain("It is likely wool.");
   });
@@ -121,7 +122,7 @@ describe.each(DATABASES)("deliverDue on $name", (kind) => {
     expect((await deliverDue(NOW)).later).toBe(1);
     expect((await rowOf(id)).state).toBe("waiting");
     server = await startMailServer();
-    config.smtp = { url: server.url, from: "desk@lantern-yard.example" };
+    config.smtp = { url: server.url, from: OUR_ADDRESS };
     await deliverDue(minutes(2));
     expect((await rowOf(id)).state).toBe("sent");
   });
@@ -129,7 +130,7 @@ describe.each(DATABASES)("deliverDue on $name", (kind) => {
   it("waits when the server takes the connection but never greets", async () => {
     const silent = createServer().listen(0, "127.0.0.1");
     await once(silent, "listening");
-    config.smtp = { url: `smtp://127.0.0.1:${(silent.address() as AddressInfo).port}`, from: "desk@lantern-yard.example" };
+    config.smtp = { url: `smtp://127.0.0.1:${(silent.address() as AddressInfo).port}`, from: OUR_ADDRESS };
     const { enquiryId, to } = await makeEnquiry();
     const id = await queue({ enquiryId, to });
     expect((await deliverDue(NOW, { times: { connectMs: 300, silenceMs: 300 } })).later).toBe(1);
@@ -141,11 +142,11 @@ describe.each(DATABASES)("deliverDue on $name", (kind) => {
     const locked = await startMailServer({ password: "right" });
     const { enquiryId, to } = await makeEnquiry();
     const id = await queue({ enquiryId, to });
-    config.smtp = { url: locked.url.replace("//", "//desk:wrong@"), from: "desk@lantern-yard.example" };
+    config.smtp = { url: locked.url.replace("//", "//desk:wrong@"), from: OUR_ADDRESS };
     await deliverDue(NOW);
     expect((await rowOf(id)).state).toBe("waiting");
     expect((await rowOf(id)).lastResponse).toContain("535");
-    config.smtp = { url: locked.url.replace("//", "//desk:right@"), from: "desk@lantern-yard.example" };
+    config.smtp = { url: locked.url.replace("//", "//desk:right@"), from: OUR_ADDRESS };
     await deliverDue(minutes(2));
     expect((await rowOf(id)).state).toBe("sent");
     expect(locked.received).toHaveLength(1);

@@ -1,5 +1,4 @@
 import "server-only";
-import { redirect } from "next/navigation";
 import { intakeCaller } from "@/app/_server/caller";
 import type { Caller } from "@/lib/enquiry/caller";
 import { readIntake, type IntakeView } from "@/lib/enquiry/read-intake";
@@ -12,14 +11,6 @@ export async function intakeOfDevice(): Promise<{ caller: Caller | null; intake:
   const caller = await intakeCaller();
   const read = caller ? await readIntake(caller) : null;
   return read?.ok ? { caller, intake: read.value } : { caller: null, intake: NOTHING_YET };
-}
-
-/** As above, for pages that make sense only while an enquiry is being written. */
-export async function openIntakeOfDevice(): Promise<IntakeView> {
-  const { caller, intake } = await intakeOfDevice();
-  if (intake.submittedReference) redirect("/ask/sent");
-  if (!caller) redirect("/ask/wet-now");
-  return intake;
 }
 
 /** The strip of a questionnaire: the colours of the whole rug where it was photographed, else of the first photo that has any. */

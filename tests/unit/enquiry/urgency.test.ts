@@ -37,6 +37,7 @@ describe("byNeed", () => {
     id: fc.uuid(),
     urgency: level.map(urgencyId),
     stateSince: fc.date({ min: new Date(0), max: new Date(4e12), noInvalidDate: true }),
+    client: fc.record({ isTrade: fc.boolean() }),
   });
   it("orders by what waiting costs, then by time waited, whatever the order before", () => {
     fc.assert(
@@ -47,7 +48,8 @@ describe("byNeed", () => {
           const a = sorted[n - 1];
           if (!a) continue;
           const [ra, rb] = [urgencyRank(a.urgency), urgencyRank(b.urgency)];
-          expect(ra < rb || (ra === rb && a.stateSince <= b.stateSince)).toBe(true);
+          const [ca, cb] = [a, b].map((w) => w.urgency === "hours" && w.client.isTrade);
+          expect(ra < rb || (ra === rb && (ca !== cb ? ca : a.stateSince <= b.stateSince))).toBe(true);
         }
       }),
     );

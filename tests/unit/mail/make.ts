@@ -7,6 +7,8 @@ import { transact } from "../../../lib/store/database";
 export const WORKSHOP = {
   name: "Lantern Yard Rug Workshop", town: "Hallowmere", address: "3 Lantern Yard, Hallowmere", email: "desk@lantern-yard.example", telephone: "01632 960001", hours: "Monday to Friday, 9 to 17",
 };
+/** As MAIL_FROM gives it: a name for people, an address for servers. */
+export const OUR_ADDRESS = { name: WORKSHOP.name, address: WORKSHOP.email };
 /** The instant every test begins at. */
 export const NOW = new Date("2026-11-25T09:00:00.000Z");
 export const minutes = (n: number, from = NOW): Date => new Date(from.getTime() + n * 60_000);

@@ -67,10 +67,11 @@ describe("outcomeOf", () => {
     expect(outcomeOf({ message: "connect ECONNREFUSED" }, false).kind).toBe("later");
   });
   it("a refused sign-in is about us, not about the letter: later", () => expect(outcomeOf(error("535 5.7.8 bad password", "AUTH PLAIN"), false).kind).toBe("later"));
+  it("our own address refused is about us too: later", () => expect(outcomeOf(error("501 5.1.7 bad sender", "MAIL FROM"), true).kind).toBe("later"));
   it("a letter that nodemailer itself will not send is refused, not unknown", () => expect(outcomeOf({ message: "Message size larger than allowed", code: "EMESSAGE" }, true).kind).toBe("refused"));
   it.each([
     ["550 5.1.1 no such user", "RCPT TO", true], ["550 no such user", "RCPT TO", true], ["553 5.1.2 no such domain", "RCPT TO", true], ["550 5.1.0 gone", "DATA", true],
-    ["550 5.7.1 looks like spam", "DATA", false], ["550 rejected", "DATA", false], ["550 5.7.1 not from you", "RCPT TO", false], ["552 5.2.2 mailbox full", "RCPT TO", false], ["550 5.1.8 bad sender", "MAIL FROM", false],
+    ["550 5.7.1 looks like spam", "DATA", false], ["550 rejected", "DATA", false], ["550 5.7.1 not from you", "RCPT TO", false], ["552 5.2.2 mailbox full", "RCPT TO", false],
   ])("%s to %s speaks against the address: %s", (r, command, against) => expect(outcomeOf(error(r, command), true)).toMatchObject({ addressRefused: against }));
 });
 

@@ -1,4 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { FIBRE_IDS } from "../../../lib/trade/fibres";
+import type { FibreBelief } from "../../../lib/triage/assessment";
 import { lettersInWords, waitingForUs } from "../../../lib/ui/queue";
 import { fibreInWords } from "../../../lib/ui/slip";
 import { scaleOf } from "../../../lib/ui/weights";
@@ -39,7 +41,7 @@ describe("scaleOf", () => {
 });
 
 describe("worthShowing", () => {
-  const beliefs = (...p: number[]) => p.map((probability, i) => ({ fibre: (["viscose", "silk", "wool", "cotton", "acrylic", "polyester", "acetate"] as const)[i % 7] ?? "other", probability, low: 0, high: 1, words: "" }));
+  const beliefs = (...p: number[]): FibreBelief[] => p.map((probability, i) => ({ fibre: FIBRE_IDS[i] ?? "other", probability, low: 0, high: 1, words: "" }));
   it("stops where what is left falls under six in a hundred", () => {
     expect(worthShowing(beliefs(0.95, 0.03, 0.02))).toHaveLength(1);
     expect(worthShowing(beliefs(0.9, 0.05, 0.05))).toHaveLength(2);

@@ -12,7 +12,7 @@ import { welcomeSchema } from "./schema";
 export async function join(token: string, previous: FormState, form: FormData): Promise<FormState> {
   const values = fieldsOf(form);
   const state = await answerForm(previous, values, welcomeSchema, {
-    operation: (given) => acceptInvitation(token, given),
+    operation: ({ email = "", ...given }) => acceptInvitation(token, { ...given, email }),
     done: ({ email }) => email,
   });
   if (!state.done) return state;

@@ -6,9 +6,9 @@ import { PhotoPicker } from "@/lib/ui/photo-picker";
 import { photoPicture } from "@/lib/ui/pictures";
 import { progressWords } from "@/lib/ui/progress";
 import { takePhotoAway } from "../actions";
-import { SendAsItIs } from "./go-on";
-import styles from "./step.module.css";
-import { titleOf } from "./titles";
+import { SendAsItIs } from "../[step]/go-on";
+import styles from "../[step]/step.module.css";
+import { titleOf } from "../[step]/titles";
 
 const KINDS = (Object.keys(PHOTO_KINDS) as PhotoKind[]).map((kind) => ({ kind, ask: PHOTO_KINDS[kind].ask, hint: PHOTO_KINDS[kind].hint, picture: photoPicture(kind) }));
 
