@@ -1,19 +1,21 @@
 import { spawnSync } from "node:child_process";
 import { existsSync } from "node:fs";
 import path from "node:path";
+import { inherited } from "../config/environment";
 import { CommandError, step } from "./command";
 
 const DEBIANS = "/usr/bin/chromium";
 
 async function hasBrowser(): Promise<boolean> {
-  if (process.env.CHROMIUM_PATH) return existsSync(process.env.CHROMIUM_PATH);
+  const { CHROMIUM_PATH } = inherited();
+  if (CHROMIUM_PATH) return existsSync(CHROMIUM_PATH);
   if (existsSync(DEBIANS)) return true;
   const { chromium } = await import("@playwright/test");
   return existsSync(chromium.executablePath());
 }
 
 function run(command: string, words: string[]): boolean {
-  return spawnSync(command, words, { stdio: ["ignore", "inherit", "inherit"], env: { ...process.env, DEBIAN_FRONTEND: "noninteractive" } }).status === 0;
+  return spawnSync(command, words, { stdio: ["ignore", "inherit", "inherit"], env: { ...inherited(), DEBIAN_FRONTEND: "noninteractive" } }).status === 0;
 }
 
 /** Brings a Chromium where none is found: Debian's own where we may install it, else Playwright's. */

@@ -2,6 +2,7 @@ import { randomBytes } from "node:crypto";
 import { existsSync } from "node:fs";
 import { mkdir, readFile, rm, writeFile } from "node:fs/promises";
 import path from "node:path";
+import { inherited, setVariables } from "../config/environment";
 import { runCommand, step } from "./command";
 import { startMailCatcher } from "./mail-catcher";
 import type { DemoPerson } from "../../prisma/demo/seed";
@@ -16,8 +17,8 @@ const MAIL_PORTS = { smtp: 2525, web: 8025 };
  */
 function isolate(root: string): string {
   const folder = path.join(root, "demo-data");
-  const port = process.env.PORT ?? PORT;
-  Object.assign(process.env, {
+  const port = inherited().PORT ?? PORT;
+  setVariables({
     DATA_DIR: folder, DATABASE_URL: `file:${path.join(folder, "plainpile.db")}`, HOST: "127.0.0.1", PORT: port, BASE_URL: `http://127.0.0.1:${port}`, DEMO: "true",
     SMTP_URL: `smtp://127.0.0.1:${MAIL_PORTS.smtp}`, MAIL_FROM: "Lantern Yard Rug Workshop <desk@lantern-yard.example>",
   });

@@ -1,11 +1,12 @@
 import { spawn, type ChildProcess } from "node:child_process";
 import os from "node:os";
 import path from "node:path";
+import { inherited } from "../config/environment";
 import { CommandError } from "./command";
 
 export const nextBin = (root: string): string => path.join(root, "node_modules/next/dist/bin/next");
 
-const withOurs = (env: Record<string, string>): NodeJS.ProcessEnv => ({ ...process.env, NEXT_TELEMETRY_DISABLED: "1", ...env });
+const withOurs = (env: Record<string, string>): NodeJS.ProcessEnv => ({ ...inherited(), NEXT_TELEMETRY_DISABLED: "1", ...env });
 
 const PASSED_ON = ["SIGINT", "SIGTERM", "SIGHUP"] as const;
 

@@ -1,5 +1,6 @@
 import { mkdirSync, readFileSync, rmSync } from "node:fs";
 import path from "node:path";
+import { inherited } from "../config/environment";
 import { ensureBrowser } from "./browser";
 import { ensureBuilt } from "./build";
 import { CommandError, runCommand } from "./command";
@@ -66,7 +67,7 @@ async function main(): Promise<number> {
     lines.push(`${name.padEnd(8)} ${summaryLine(tally)}${tally.skipped > 0 ? `, ${tally.skipped} left out` : ""} in ${Math.round((Date.now() - started) / 1_000)} s`);
     console.log(`=== ${lines.at(-1)}`);
   }
-  if (!process.env.PLAINPILE_TEST_POSTGRES) lines.push("PostgreSQL was not tested: PLAINPILE_TEST_POSTGRES names no server.");
+  if (!inherited().PLAINPILE_TEST_POSTGRES) lines.push("PostgreSQL was not tested: PLAINPILE_TEST_POSTGRES names no server.");
   const total = sum(tallies);
   console.log(`\n${lines.join("\n")}\n${summaryLine(total)}`);
   return total.failed === 0 ? 0 : 1;

@@ -13,3 +13,9 @@ export function environment(): NodeJS.ProcessEnv {
   loaded = true;
   return process.env;
 }
+
+/** What this process was started with, and nothing of `.env`: for programs it starts itself. */
+export const inherited = (): NodeJS.ProcessEnv => process.env;
+
+/** Sets variables for this process and for what it starts, before the configuration is read. */
+export const setVariables = (values: Record<string, string>): void => void Object.assign(process.env, values);
