@@ -2,7 +2,7 @@ import "server-only";
 import { randomUUID } from "node:crypto";
 import * as z from "zod/mini";
 import { config } from "../config/config";
-import { database, transact, type Tx } from "../store/database";
+import { database, transact, type Staff, type Tx } from "../store/database";
 import { hashPassword } from "./auth";
 import { ok, refuse, type Caller, type Result, type StaffRole } from "./caller";
 import { forbids } from "./deeds";
@@ -14,6 +14,7 @@ import { noteStaff } from "./staff-audit";
 export const INVITATION_MS = 10 * 60_000;
 export const invitationUrl = (token: string): string => `${config.baseUrl}/invitation/${token}`;
 
+const SHUT_OUT = "This person is shut out. Let them back in first.";
 const DEAD = "This link has been used or is too old. Ask the owner of the workshop for a new one.";
 
 /**
@@ -27,7 +28,10 @@ export async function firstOwnerLink(now: Date = new Date()): Promise<string | n
   });
 }
 
-/** A link for a colleague, good for ten minutes and once. Only the address named can be used with it. */
+/**
+ * A link for a colleague, good for ten minutes and once. Only the address named can be used with it. Somebody who works
+ * here already sets a new password with it; their role stays.
+ */
 export async function inviteStaff(
   caller: Caller,
   given: { email: string; role: StaffRole },
@@ -39,10 +43,11 @@ export async function inviteStaff(
   if (!parsed.success) return refuse("invalid", "Please look at the address again.", { email: parsed.error.issues[0]?.message ?? "" });
   const email = parsed.data.email.toLowerCase();
   return transact(async (tx) => {
-    if (await tx.staff.count({ where: { email } }))
-      return refuse("invalid", "Somebody with that address works here already.", { email: "This address is taken." });
-    const token = await addInvitation(tx, { role: parsed.data.role, email, now });
-    await noteStaff(tx, caller, "staff-invited", { role: parsed.data.role });
+    const present = await tx.staff.findUnique({ where: { email }, select: { role: true, disabledAt: true } });
+    if (present?.disabledAt) return refuse("invalid", SHUT_OUT, { email: SHUT_OUT });
+    const { role } = present ?? parsed.data;
+    const token = await addInvitation(tx, { role, email, now });
+    await noteStaff(tx, caller, present ? "staff-invited-again" : "staff-invited", { role });
     return ok({ link: invitationUrl(token), expiresAt: new Date(now.getTime() + INVITATION_MS).toISOString() });
   });
 }
@@ -57,7 +62,7 @@ export async function readInvitation(
   return ok({ role: row.role, email: row.email, first: row.email === null });
 }
 
-/** Uses up an invitation and makes the account. The person then signs in as anybody does. */
+/** Uses up an invitation and makes the account, or gives it a new password. The person then signs in as anybody does. */
 export async function acceptInvitation(
   token: string,
   given: { name: string; email: string; password: string },
@@ -75,8 +80,18 @@ export async function acceptInvitation(
     });
     if (used.count !== 1) return refuse("expired", DEAD);
     if (invitation.value.first && (await tx.staff.count({ where: { role: "owner" } }))) return refuse("expired", DEAD);
-    return addPerson(tx, { ...checked.value, role: invitation.value.role, password });
+    const present = invitation.value.email ? await tx.staff.findUnique({ where: { email: checked.value.email } }) : null;
+    if (present?.disabledAt) return refuse("not-allowed", SHUT_OUT);
+    return present ? renewPassword(tx, present, password) : addPerson(tx, { ...checked.value, role: invitation.value.role, password });
   }).catch(takenAddress);
+}
+
+/** The old password and every session of it are gone at once. */
+async function renewPassword(tx: Tx, { id, name, email, role }: Staff, password: string): Promise<Result<{ staffId: string; email: string }>> {
+  await tx.staffAccount.updateMany({ where: { userId: id, providerId: "credential" }, data: { password } });
+  await tx.staffSession.deleteMany({ where: { userId: id } });
+  await noteStaff(tx, { kind: "staff", staffId: id, name, role }, "staff-password-renewed", {});
+  return ok({ staffId: id, email });
 }
 
 async function addInvitation(tx: Tx, { role, email, now }: { role: StaffRole; email: string | null; now: Date }): Promise<string> {

@@ -62,6 +62,25 @@ export function signingIn(): void {
       expect(await database().staff.findUnique({ where: { id: staffId } })).toMatchObject({ role: "reviewer" });
       expect(staffId).not.toBe("chosen");
     });
+    it("gives somebody who forgot theirs a new password, ends their sessions and leaves their role", async () => {
+      const toby = { name: "Toby Lark", email: "toby@lantern-yard.example", password: "slate roof and cold milk" };
+      good(await acceptInvitation(await invite(toby.email, at), toby, later(1)));
+      const old = await signedIn(toby, "192.0.2.31");
+      const again = tokenOf(good(await inviteStaff(owner, { email: toby.email, role: "owner" }, at)).link);
+      good(await acceptInvitation(again, { ...toby, password: "lamp oil in the orchard" }, later(2)));
+      expect(await staffCaller(from("192.0.2.31", old))).toBeNull();
+      expect(await signIn(toby, from("192.0.2.31"))).toMatchObject({ ok: false });
+      expect(await signedIn({ ...toby, password: "lamp oil in the orchard" }, "192.0.2.31")).not.toBe("");
+      expect((await database().staff.findUniqueOrThrow({ where: { email: toby.email } })).role).toBe("reviewer");
+    });
+    it("gives nobody who was shut out a way back", async () => {
+      const una = { name: "Una Flint", email: "una@lantern-yard.example", password: "birch bark by lantern" };
+      const { staffId } = good(await acceptInvitation(await invite(una.email, at), una, later(1)));
+      const early = await invite(una.email, at);
+      good(await disableStaff(owner, staffId));
+      expect(await acceptInvitation(early, una, later(2))).toMatchObject({ ok: false, code: "not-allowed" });
+      expect(await inviteStaff(owner, { email: una.email, role: "reviewer" }, at)).toMatchObject({ ok: false, code: "invalid" });
+    });
     it("survives being opened by a mail scanner", async () => {
       const token = await invite("sol@lantern-yard.example", at);
       for (let n = 0; n < 5; n++) expect(await readInvitation(token, later(n))).toMatchObject({ ok: true });
