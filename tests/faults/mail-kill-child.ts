@@ -15,7 +15,7 @@ const stand = async (where: string) => {
 };
 const workshop = { name: "Lantern Yard Rug Workshop", town: "Hallowmere", address: "", email: "desk@lantern-yard.example", telephone: "" };
 
-config.smtp = { url: process.env["TEST_SMTP_URL"] ?? "", from: null };
+config.smtp = { url: process.env["TEST_SMTP_URL"] ?? "", from: { name: workshop.name, address: workshop.email } };
 for (let n = first; n <= last; n++) {
   await transact(async (tx) => {
     await queueLetter(tx, { enquiryId, to: { name: "Ana Example", address }, workshop, now: new Date(now), letter: composeLetter({ kind: "reply", subject: `Letter ${n}`, text: "Dear Ana Example", workshop }) });

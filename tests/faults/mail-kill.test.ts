@@ -7,7 +7,7 @@ import { deliverDue } from "../../lib/mail/outbox";
 import { closeDatabase, database } from "../../lib/store/database";
 import { DATABASES, type Scratch } from "../scratch";
 import { migrated } from "../store/databases";
-import { makeEnquiry, minutes, NOW } from "../unit/mail/make";
+import { OUR_ADDRESS, makeEnquiry, minutes, NOW } from "../unit/mail/make";
 import { startMailServer, type MailServer } from "./mail-server";
 
 const LETTERS = 10;
@@ -33,7 +33,7 @@ describe.each(DATABASES)("kill -9 while letters are sent, on $name", (kind) => {
   });
   beforeEach(async () => {
     server = await startMailServer();
-    config.smtp = { url: server.url, from: null };
+    config.smtp = { url: server.url, from: OUR_ADDRESS };
     await database().letter.deleteMany({});
   });
   afterEach(async () => {
