@@ -17,6 +17,9 @@ const NAME_WIDTH = 37;
 
 const row = (name: string, p: number, more = "") => `  ${name.padEnd(NAME_WIDTH)}${bar(p)} ${percent(p).padStart(5)}${more}`;
 
+/** One finding with its weight, in decibans for the first fibre against the second. */
+const finding = ({ decibans, staff }: TriagedRug["findings"][number]) => `  ${`${decibans > 0 ? "+" : "−"}${Math.abs(decibans).toFixed(1)}`.padStart(5)}  ${staff}`;
+
 function rugTable(rug: TriagedRug): string {
   const stated = (name: string, value: string | null, why: string | undefined) => `  ${name.padEnd(NAME_WIDTH)}${value ?? `not stated. ${why ?? ""}`.trim()}`;
   return [
@@ -25,6 +28,8 @@ function rugTable(rug: TriagedRug): string {
     ...rug.fibres.filter((f) => f.probability >= WORTH_A_LINE).map((f) => row(fibreName(f.fibre), f.probability, `  ${percent(f.low)} to ${percent(f.high)}  ${f.words}`)),
     "", "What happened",
     ...rug.mechanisms.filter((m) => m.probability >= WORTH_A_LINE).map((m) => row(mechanismName(m.mechanism), m.probability)),
+    "", "What speaks for it (decibans)",
+    ...rug.findings.filter((f) => f.decibans !== 0).sort((a, b) => Math.abs(b.decibans) - Math.abs(a.decibans)).map(finding),
     "", "Prospects (provisional, not inspected)",
     stated("improvement", spread(rug.improvement, "per cent"), rug.why.improvement),
     stated("beyond economic repair", rug.beyondRepair === null ? null : percent(rug.beyondRepair), rug.why.beyondRepair),
@@ -39,5 +44,6 @@ function rugTable(rug: TriagedRug): string {
   ].join("\n");
 }
 
-/** The assessment for people, in plain text: one block a rug. */
-export const triageTable = (file: TriagedFile): string => file.rugs.map(rugTable).join("\n\n");
+/** The assessment for people, in plain text: one block a rug, then the letter, which speaks of all of them. */
+export const triageTable = (file: TriagedFile): string =>
+  [...file.rugs.map(rugTable), ...file.rugs.slice(0, 1).map(({ subject, draft }) => `Draft\n\n${subject}\n\n${draft}`)].join("\n\n");

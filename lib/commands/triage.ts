@@ -5,7 +5,7 @@ import path from "node:path";
 import { text } from "node:stream/consumers";
 import * as z from "zod/mini";
 import { assessAnswers } from "../enquiry/assess-answers";
-import { facePhoto } from "../enquiry/photo-view";
+import { colourPhoto } from "../enquiry/photo-view";
 import { enquiryFileSchema, type EnquiryFile } from "../enquiry/questionnaire";
 import { receivePhoto, type ReceivedPhoto } from "../photo/server/receive";
 import type { PhotoKind, RugAnswers } from "../trade/questions";
@@ -34,11 +34,14 @@ export async function triage(args: readonly string[], io: TriageIo): Promise<str
   return flags.includes("--table") ? triageTable(result) : JSON.stringify(result.rugs.length === 1 ? result.rugs[0] : result, null, 2);
 }
 
+/** Why a file could not be read, by the system's code, in words. */
+const READ_ERRORS: Readonly<Record<string, string>> = { ENOENT: "there is no such file", EISDIR: "it is a folder", EACCES: "it may not be read" };
+
 async function readEnquiry(name: string): Promise<string> {
   try {
     return await readFile(name, "utf8");
   } catch (error) {
-    throw new CommandError(`${name} cannot be read: ${(error as NodeJS.ErrnoException).code === "ENOENT" ? "there is no such file" : (error as Error).message}.`);
+    throw new CommandError(`${name} cannot be read: ${READ_ERRORS[(error as NodeJS.ErrnoException).code ?? ""] ?? (error as Error).message}.`);
   }
 }
 
@@ -105,7 +108,7 @@ async function assessFile(file: EnquiryFile, { folder, now }: { folder: string; 
       channel: file.channel ?? "web", asOf: file.writtenAt ?? now.toISOString(),
       enquiry: { wetNow: file.wetNow, reason: file.reason },
       rugs: file.rugs.map((rug, at) => ({
-        answers: answersOf(rug), photos: (photos[at] ?? []).map((t) => t.kind), colours: facePhoto(photos[at] ?? [])?.photo.measured.colours ?? [],
+        answers: answersOf(rug), photos: (photos[at] ?? []).map((t) => t.kind), colours: colourPhoto(photos[at] ?? [])?.photo.measured.colours ?? [],
       })),
       client: { name: file.client?.name ?? "", isTrade: file.reason === "trade" }, workshop: DEFAULT_SETTINGS,
     });

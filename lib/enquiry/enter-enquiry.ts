@@ -14,7 +14,7 @@ import { authorise } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
 import { inOneStepOfMany } from "./one-step";
 import { addClientLink } from "./open-client-link";
-import { facePhoto } from "./photo-view";
+import { colourPhoto } from "./photo-view";
 import { enquiryFileSchema, type EnquiryFile } from "./questionnaire";
 import { storeEnquiry } from "./store-enquiry";
 import { pokeOutbox } from "./write-letter";
@@ -96,7 +96,7 @@ async function write(caller: Caller, file: EnquiryFile, photos: Taken[][], now: 
     enquiry: answers,
     client,
     workshop: settings,
-    rugs: rugs.map((r) => ({ answers: r.answers, colours: facePhoto(r.photos)?.photo.measured.colours ?? [], photos: r.photos.map((p) => p.kind) })),
+    rugs: rugs.map((r) => ({ answers: r.answers, colours: colourPhoto(r.photos)?.photo.measured.colours ?? [], photos: r.photos.map((p) => p.kind) })),
   });
   return inOneStepOfMany(async (tx) => {
     await addPhotoRows(tx, photos, submittedAt);

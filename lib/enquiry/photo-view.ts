@@ -31,6 +31,17 @@ export function photoView(photo: Photo): PhotoView {
   };
 }
 
+/** The photo a rug's colours are taken from: never its label or its back. */
+export function colourPhoto<P extends Pick<Photo, "kind">>(photos: readonly P[]): P | undefined {
+  return (["whole", "trouble", "pile"] as const).map((kind) => photos.find((p) => p.kind === kind)).find((p) => p !== undefined);
+}
+
+/** A rug's colours, in order of their share; none where only its label or its back was photographed. */
+export function rugColours(photos: readonly Pick<Photo, "kind" | "measured">[]): ColourShare[] {
+  const photo = colourPhoto(photos);
+  return photo ? coloursOf(photo) : [];
+}
+
 /** The photo that stands for a rug: the whole of it where there is one, else the trouble, else the first. */
 export function facePhoto<P extends Pick<Photo, "kind">>(photos: readonly P[]): P | undefined {
   return photos.find((p) => p.kind === "whole") ?? photos.find((p) => p.kind === "trouble") ?? photos[0];

@@ -5,7 +5,7 @@ import { readSettings } from "../workshop/settings";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, type Caller, type Result } from "./caller";
 import { clientStanding, isEnded } from "./client-standing";
-import { coloursOf, facePhoto, photoView } from "./photo-view";
+import { photoView, rugColours } from "./photo-view";
 import { LIMITS } from "./questionnaire";
 import { assessmentOf } from "./stored";
 import type { ClientView } from "./views";
@@ -50,12 +50,11 @@ const firstAidOf = (row: Row): string[] | null =>
 
 /** Of the assessment that stood when the reply was approved; a newer one was read by nobody yet. */
 function rugForClient(rug: Row["rugs"][number], replied: Date | null): ClientView["rugs"][number] {
-  const face = facePhoto(rug.photos);
   const approved = replied ? rug.assessments.find((a) => a.createdAt <= replied) : undefined;
   return {
     title: rug.title,
     photos: rug.photos.map(photoView),
-    colours: face ? coloursOf(face) : [],
+    colours: rugColours(rug.photos),
     lifeYears: approved ? assessmentOf(approved.result).lifeYears : null,
   };
 }

@@ -7,7 +7,7 @@ import { authorise, NOT_THERE } from "./authorise";
 import { ok, type Caller, type Result } from "./caller";
 import { historyOf } from "./history";
 import { letterView } from "./letter-view";
-import { coloursOf, facePhoto, photoView } from "./photo-view";
+import { photoView, rugColours } from "./photo-view";
 import { byNeed, sentenceFor } from "./slip";
 import { isWaitingForUs, nextStates, WAITING_FOR_US } from "./states";
 import { assessmentOf, enquiryAnswersOf, messagesOf, rugAnswersOf } from "./stored";
@@ -69,13 +69,12 @@ function rugView(rug: Row["rugs"][number]): RugView {
   const answers = rugAnswersOf(rug.answers);
   const later = messagesOf(rug.answers).map((m) => `[${m.at.toISOString().slice(0, 10)}] ${m.text}`);
   const story = [answers.story, ...later].filter(Boolean).join("\n\n");
-  const face = facePhoto(rug.photos);
   return {
     id: rug.id,
     title: rug.title,
     answers: story ? { ...answers, story } : answers,
     photos: rug.photos.map(photoView),
-    colours: face ? coloursOf(face) : [],
+    colours: rugColours(rug.photos),
     assessment: rug.assessments[0] ? assessmentOf(rug.assessments[0].result) : null,
   };
 }

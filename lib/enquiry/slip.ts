@@ -2,7 +2,7 @@ import "server-only";
 import { sentenceOf } from "../reply/describe";
 import type { Prisma } from "../store/database";
 import { fibreName } from "../trade/fibres";
-import { coloursOf, facePhoto } from "./photo-view";
+import { facePhoto, rugColours } from "./photo-view";
 import { STATE_NAMES } from "./states";
 import { assessmentOf, enquiryAnswersOf, rugAnswersOf } from "./stored";
 import { urgencyId, urgencyRank } from "./urgency";
@@ -51,7 +51,7 @@ export function slipOf(row: SlipRow): Slip {
     urgencyWhy: row.urgencyWhy,
     submittedAt: row.submittedAt.toISOString(),
     photoId: face?.id ?? null,
-    colours: face ? coloursOf(face) : [],
+    colours: worst ? rugColours(worst.rug.photos) : [],
     rugs: row.rugs.length,
     fibre: leading
       ? { name: fibreName(leading.fibre), words: leading.words, low: leading.low, probability: leading.probability, high: leading.high }

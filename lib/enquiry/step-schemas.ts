@@ -115,12 +115,17 @@ const storySchema = z.pipe(z.object({ story: optionalText }), z.transform((v, ct
   return { rug: { story } };
 }));
 
+/** Fewer digits than this are taken for a slip and not for a number that can be rung (elicited). */
+const FEWEST_DIGITS = 5;
+const canBeRung = (telephone: string) => telephone.replace(/\D/g, "").length >= FEWEST_DIGITS;
+const NO_NUMBER = "Write the telephone number in figures, or leave it empty.";
 const NO_WAY_BACK = "Give us an e-mail address or a telephone number, so that we can answer.";
 const contactFormSchema = z.pipe(
   z.object({ name: optionalText, email: optionalText, telephone: optionalText }),
   z.transform((v, ctx): IntakeAnswers => {
     const contact = { name: v.name?.trim() ?? "", email: filled(v.email), telephone: filled(v.telephone) };
     for (const key of ["name", "email", "telephone"] as const) checkField(ctx as Issues, key, contactSchema.shape[key], contact[key]);
+    if (contact.telephone && !canBeRung(contact.telephone)) ctx.issues.push({ code: "custom", message: NO_NUMBER, path: ["telephone"], input: v });
     if (!contact.email && !contact.telephone) ctx.issues.push({ code: "custom", message: NO_WAY_BACK, path: ["email"], input: v });
     return { contact };
   }));

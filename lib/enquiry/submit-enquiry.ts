@@ -10,7 +10,7 @@ import { ok, refuse, type Caller, type Result } from "./caller";
 import { CONSENT_SENTENCE } from "./consent";
 import { inOneStepOfMany } from "./one-step";
 import { addClientLink } from "./open-client-link";
-import { coloursOf, facePhoto, kindsOf } from "./photo-view";
+import { kindsOf, rugColours } from "./photo-view";
 import { intakeAnswersSchema, submissionSchema, type Submission } from "./questionnaire";
 import { relevantAnswers } from "./steps";
 import { storeEnquiry, type NewEnquiry } from "./store-enquiry";
@@ -84,14 +84,13 @@ async function writtenEnquiry(
   const { rug = {}, wetNow, reason } = relevantAnswers(intakeAnswersSchema.parse(intake.answers));
   const answers = { wetNow, reason };
   const client = { ...contact, isTrade: reason === "trade" };
-  const face = facePhoto(intake.photos);
   const assessed = assessAnswers({
     channel: "web",
     asOf: now.toISOString(),
     enquiry: answers,
     client,
     workshop: settings,
-    rugs: [{ answers: rug, colours: face ? coloursOf(face) : [], photos: kindsOf(intake.photos) }],
+    rugs: [{ answers: rug, colours: rugColours(intake.photos), photos: kindsOf(intake.photos) }],
   });
   return {
     channel: "web",

@@ -20,16 +20,21 @@ const IN_A_LETTER: Partial<Record<QuestionId, string>> = {
 /** Questions and photos for which the rug has to be handled: not while it is wet, and not where mould is likely. */
 const HANDS_ON: readonly string[] = ["back", "pile", "touch", "footprints", "fringeKind"] satisfies (QuestionId | PhotoKind)[];
 
+/** Asked of everybody for safety or handling: they tell nothing of fibre or damage, so that a letter never asks for one of them alone. */
+const FOR_CARE: readonly string[] = ["household", "age", "wetNow"] satisfies QuestionId[];
+
 /**
  * What a letter asks for, in the assessment's order: questions and photos. No photo of the trouble where there is none,
- * and nothing that means handling a wet or mouldy rug. `likely`: what has probably happened.
+ * and nothing that means handling a wet or mouldy rug. `likely`: what has probably happened. `one`: the one thing that would
+ * tell most, a photo if there is one; null where nothing left to ask would tell anything.
  */
-export function asksOf(a: Assessment, likely: readonly MechanismId[]): { questions: Next[]; photos: Next[] } {
+export function asksOf(a: Assessment, likely: readonly MechanismId[]): { questions: Next[]; photos: Next[]; one: Next | null } {
   const trouble = likely.some((m) => m !== "soil-only");
   const handsOff = a.firstAid !== null || likely.includes("mould");
   const fits = ({ id }: Next) => (id !== "trouble" || trouble) && !(handsOff && HANDS_ON.includes(id));
   const of = (kind: Next["kind"]) => a.nextQuestions.filter((q) => q.kind === kind && fits(q)).slice(0, MOST_ASKS);
-  return { questions: of("question"), photos: of("photo") };
+  const [questions, photos] = [of("question"), of("photo")];
+  return { questions, photos, one: photos[0] ?? questions.find((q) => !FOR_CARE.includes(q.id)) ?? null };
 }
 
 const lower = (text: string) => text.charAt(0).toLowerCase() + text.slice(1);

@@ -24,7 +24,8 @@ export const WORD_FACTS = {
   changes: "How the client says it changed",
   matters: "What matters to the client",
   age: "Age of the rug",
-  has: "What the assessment gives: improvement, life, clean-price, cut-down-price, replace-price, photos, questions, first-aid, referral, telephone, name",
+  life: "How much of the years left is worth saying: both ends, at-least, at-most, nothing",
+  has: "What the assessment gives: improvement, clean-price, cut-down-price, replace-price, photos, questions, one-ask, first-aid, referral, telephone, name",
   rugs: "How many rugs: one, several",
 } as const;
 export type WordFact = keyof typeof WORD_FACTS;

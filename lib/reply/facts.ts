@@ -1,9 +1,10 @@
-import type { Assessment } from "../triage/assessment";
+import type { Assessment, Range } from "../triage/assessment";
 import type { Strength } from "../triage/finding";
 import type { EnquiryAnswers, RugAnswers } from "../trade/questions";
 import { isFibreId, type FibreId } from "../trade/fibres";
 import { asksOf } from "./asks";
 import type { Facts, NumberFact, WordFact } from "./condition";
+import { isTellingPrice, lifeTold } from "./phrases";
 
 /** One rug as a draft sees it. */
 export interface RugForDraft {
@@ -54,12 +55,18 @@ function certainty(a: Assessment): string {
   return leading.words === "likely" ? "likely" : "open";
 }
 
+/** What a new one costs, where the range is narrow enough to help anybody. */
+export function replacePrice({ money }: Assessment): Range | null {
+  const price = money?.replace;
+  return price && typeof price !== "string" && isTellingPrice(price) ? price : null;
+}
+
 function given(a: Assessment, { hasTelephone, hasName }: FactsInput): string[] {
   const asks = asksOf(a, likelyMechanisms(a));
   const has = {
-    improvement: a.improvement, life: a.lifeYears, "first-aid": a.firstAid,
-    "clean-price": a.money?.clean, "cut-down-price": a.money?.cutDown, "replace-price": a.money?.replace,
-    photos: asks.photos.length, questions: asks.questions.length,
+    improvement: a.improvement, "first-aid": a.firstAid,
+    "clean-price": a.money?.clean, "cut-down-price": a.money?.cutDown, "replace-price": replacePrice(a),
+    photos: asks.photos.length, questions: asks.questions.length, "one-ask": asks.one,
     referral: a.advice.referTo, telephone: hasTelephone, name: hasName,
   };
   return Object.entries(has).filter(([, value]) => Boolean(value)).map(([name]) => name);
@@ -88,6 +95,7 @@ export function factsOf(input: FactsInput): Facts {
       offered: cleaning(a).filter((m) => m.verdict !== "ruled-out").map((m) => m.method),
       ruledOut: a.methods.filter((m) => m.verdict === "ruled-out").map((m) => m.method),
       incidents: answers.incidents ?? [], changes: answers.changes ?? [], matters: answers.matters ?? [], age: one(answers.age),
+      life: a.lifeYears ? [lifeTold(a.lifeYears)] : [],
       has: given(a, input), rugs: [rugs > 1 ? "several" : "one"],
     },
     numbers: Object.fromEntries(Object.entries(numbers).filter(([, v]) => typeof v === "number")) as Facts["numbers"],

@@ -59,6 +59,29 @@ export function yearsPhrase({ low, high }: Range): string {
   return from.unit === to.unit ? `between ${from.number} and ${told(to)}` : `between ${told(from)} and ${told(to)}`;
 }
 
+/** From this many times the lower end on, a range is too wide to tell a client both ends of it. Elicited. */
+const TOO_WIDE = 6;
+/** Which end of a wide range still tells something: a lower end of some years, or an upper end of few. Years; elicited. */
+const TELLING_YEARS = { low: 2, high: 10 } as const;
+
+/** How much of a range of years is worth saying: both ends, the lower or the upper one alone, or nothing. */
+export type LifeTold = "both" | "at-least" | "at-most" | "nothing";
+export function lifeTold({ low, high }: Range): LifeTold {
+  if (high < low * TOO_WIDE || high < 1) return "both";
+  if (low >= TELLING_YEARS.low) return "at-least";
+  return high <= TELLING_YEARS.high ? "at-most" : "nothing";
+}
+
+/** One end of a range of years: "8 years", "10 months". The lower end is rounded down and the upper one up: neither may say more than was worked out. */
+export const yearsEnd = (years: number, end: "low" | "high"): string => {
+  const round = end === "low" ? Math.floor : Math.ceil;
+  return told(yearsParts(years >= 5 ? round(years) : years < 1 ? round(years * 12) / 12 : round(years * 2) / 2));
+};
+
+/** A range of money whose upper end is this many times its lower one tells nobody what a thing costs. Elicited. */
+const PRICE_TOO_WIDE = 4;
+export const isTellingPrice = ({ low, high }: Range): boolean => high < low * PRICE_TOO_WIDE;
+
 /** Two significant figures: an estimate must not look like a price list. */
 const roundEstimate = (amount: number) => (amount === 0 ? 0 : Number(amount.toPrecision(2)));
 

@@ -3,9 +3,9 @@ import type { Assessment, MethodId } from "../triage/assessment";
 import type { Strength } from "../triage/finding";
 import { askLine, asksOf } from "./asks";
 import { COLOUR_WORDS } from "./colour-word";
-import { cleaning, labelFibre, likelyMechanisms, namedFibres, STRENGTHS, type RugForDraft } from "./facts";
+import { cleaning, labelFibre, likelyMechanisms, namedFibres, replacePrice, STRENGTHS, type RugForDraft } from "./facts";
 import type { ParagraphRow } from "./paragraphs/row";
-import { cappedWord, chancePhrase, improvementPhrase, likelihood, listed, moneyPhrase, yearsPhrase } from "./phrases";
+import { cappedWord, chancePhrase, improvementPhrase, likelihood, listed, moneyPhrase, yearsEnd, yearsPhrase } from "./phrases";
 
 /** What a draft needs to know of the workshop. */
 export interface WorkshopForDraft {
@@ -87,16 +87,16 @@ export function slotsOf(input: SlotsInput): Slots {
   };
   const offered = offeredMethods(a);
   const asks = asksOf(a, likelyMechanisms(a));
-  const oneAsk = asks.photos[0] ?? asks.questions[0];
   return {
     name: plain(client.name) || null, title: plain(rug.title), number: String(number), rug: rugPhrase(input),
     fibre: fibre(leading), rival: fibre(rival), likely: cappedWord(a.fibres.find((f) => f.fibre === leading)?.words ?? ""), labelSays: labelFibre(a) && fibre(labelFibre(a) ?? undefined),
     evidence: evidence(rug), soldAs: SOLD_AS[rug.answers.sellerSaid ?? ""] ?? null,
     improvement: a.improvement && improvementPhrase(a.improvement), life: a.lifeYears && yearsPhrase(a.lifeYears),
+    lifeLow: a.lifeYears && yearsEnd(a.lifeYears.low, "low"), lifeHigh: a.lifeYears && yearsEnd(a.lifeYears.high, "high"),
     worse: a.worse === null ? null : chancePhrase(a.worse), beyond: a.beyondRepair === null ? null : likelihood(a.beyondRepair),
     methods: offered.length ? listed(offered.map((m) => METHOD_WORDS[m]), "or") : null,
-    clean: money("clean"), cutDown: money("cutDown"), replace: money("replace"),
-    asks: [...asks.questions, ...asks.photos].map(askLine).join("\n") || null, ask: oneAsk ? askLine(oneAsk) : null,
+    clean: money("clean"), cutDown: money("cutDown"), replace: replacePrice(a) && money("replace"),
+    asks: [...asks.questions, ...asks.photos].map(askLine).join("\n") || null, ask: asks.one && askLine(asks.one),
     firstAid: a.firstAid?.map((s) => `– ${s}`).join("\n") ?? null,
     referTo: a.advice.referTo, telephone: workshop.telephone || null,
     signature: workshop.signature.trim() || workshop.name,

@@ -38,5 +38,9 @@ export const FIRST_AID: FirstAid = {
   emergency: (number) => `If somebody has swallowed something, has it in the eyes or is hurt, call ${number} now. The rug can wait.`,
 };
 
-/** The whole set as a list of sentences for an assessment or a letter; the emergency number is the workshop's. */
-export const firstAidSentences = (): string[] => [...FIRST_AID.steps, ...FIRST_AID.dangers];
+/**
+ * The whole set as a list of sentences for an assessment or a letter: people first, then what to keep off, then what to
+ * do, so that nobody presses a cloth beside a wet plug they have not read about yet.
+ */
+export const firstAidSentences = (emergencyNumber = "your emergency number"): string[] =>
+  [FIRST_AID.emergency(emergencyNumber), ...FIRST_AID.dangers, ...FIRST_AID.steps];

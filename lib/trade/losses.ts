@@ -112,7 +112,7 @@ export const ACTIONS: Readonly<Record<ActionId, { readonly name: string; readonl
   "inspect-and-test": { name: "an inspection with tests", why: "What decides it cannot be seen in photos: the fibre, the dyes or how far a hidden corner comes back." },
   "quote-with-limits": { name: "a quote with limits", why: "Cleaning should help, but not surely or not wholly; the limits are agreed before work begins." },
   "advise-cut-down": { name: "cutting it down", why: "The damaged part will probably not come back; the sound part can still serve." },
-  "advise-claim-or-replacement": { name: "a claim or a replacement", why: "Cleaning will probably not bring it back, or would cost more than it is worth." },
+  "advise-claim-or-replacement": { name: "no cleaning: keep it as it is, replace it, or claim", why: "Cleaning will probably not bring it back, or would cost more than it is worth." },
   refer: { name: "referring it", why: "It belongs first with somebody who does nothing else." },
   "not-our-work": { name: "not our work", why: "What we do would cost more than it is worth." },
 };
@@ -121,6 +121,6 @@ export const ACTIONS: Readonly<Record<ActionId, { readonly name: string; readonl
 export const REFERRALS: readonly { readonly when: "antique" | "flood" | "mould" | "insects"; readonly from: number; readonly to: string }[] = [
   { when: "antique", from: 0.5, to: "a textile conservator, and a valuer" },
   { when: "flood", from: 0.5, to: "a flood-damage firm, before anybody touches it" },
-  { when: "mould", from: 0.5, to: "a textile conservator who works with mould" },
+  { when: "mould", from: 0.5, to: "a firm equipped to treat mould in textiles" },
   { when: "insects", from: 0.5, to: "a pest-control firm, before anything is cleaned" },
 ];

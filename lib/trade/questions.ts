@@ -34,12 +34,12 @@ export const QUESTIONS = {
     ask: "What brings you here?",
     answers: {
       "just-happened": { label: "Something happened to it just now", hint: "In the last two days" },
-      "older-trouble": { label: "It has a mark or damage", hint: "From longer ago, or I don't know since when" },
+      "older-trouble": { label: "It has a mark or damage", hint: "From longer ago, or I don’t know since when" },
       "after-cleaning": { label: "It changed after it was cleaned", hint: "Colour, feel or shape, whoever cleaned it" },
       routine: { label: "It could do with a clean", hint: "Nothing in particular has happened" },
       "what-is-it": { label: "I would like to know what it is made of" },
       "mis-sold": { label: "I think it was sold as something it is not" },
-      "trade": { label: "I clean rugs myself and need advice", hint: "A customer's rug, something has gone wrong" },
+      "trade": { label: "I clean rugs myself and need advice", hint: "A customer’s rug, something has gone wrong" },
     },
   },
   sellerSaid: {
@@ -74,7 +74,7 @@ export const QUESTIONS = {
   shine: {
     kind: "one", of: "rug", trouble: 0.02,
     ask: "Stand at one end, then at the other. How does the pile shine?",
-    hint: "Look in daylight, lamp off. If you can't tell, say so: that is an answer too.",
+    hint: "Look in daylight, lamp off. If you can’t tell, say so: that is an answer too.",
     answers: {
       none: { label: "No shine", hint: "Looks the same from both ends, like a woollen jumper" },
       "two-tone": { label: "Light from one end, dark from the other", hint: "The colour changes as you walk round it" },
@@ -85,6 +85,7 @@ export const QUESTIONS = {
   footprints: {
     kind: "one", of: "rug", trouble: 0.02,
     ask: "Draw a line in the pile with your finger. What happens to it?",
+    hint: "Only where it is dry and clean.",
     answers: {
       stay: { label: "It stays", hint: "Footprints too: you can see where people walked" },
       brush: { label: "It goes when I stroke it back" },
@@ -108,7 +109,7 @@ export const QUESTIONS = {
   back: {
     kind: "one", of: "rug", trouble: 0.02,
     ask: "Fold one corner over. What does the back look like?",
-    hint: "Don't lift a wet rug. A dry corner is enough.",
+    hint: "Don’t lift a wet rug. A dry corner is enough.",
     answers: {
       knots: { label: "The same pattern, knot by knot", hint: "You can count small knots" },
       cloth: { label: "Cloth glued or sewn over it", hint: "Canvas, sometimes with a dusty rubber smell" },
@@ -229,7 +230,7 @@ export const QUESTIONS = {
       faded: { label: "Faded where the sun falls" },
       ran: { label: "A colour ran into another" },
       stiff: { label: "The pile is stiff or matted" },
-      rough: { label: "The pile looks rough or burst, and won't lie right" },
+      rough: { label: "The pile looks rough or burst, and won’t lie right" },
       shaded: { label: "A patch looks lighter or darker only from one side" },
       smell: { label: "It smells" },
       spots: { label: "Furry or black spots" },

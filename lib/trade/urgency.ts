@@ -8,6 +8,8 @@ export type UrgencyLevel = "hours" | "two-days" | "a-week" | "can-wait";
 export interface UrgencyRow extends Source {
   readonly level: UrgencyLevel;
   readonly all?: readonly string[];
+  /** Questions nobody has answered, or only with "not sure". */
+  readonly unanswered?: readonly string[];
   readonly likely?: { readonly mechanism: string; readonly from: number };
   readonly why: string;
 }
@@ -37,6 +39,7 @@ export const URGENCY: readonly UrgencyRow[] = [
   { level: "a-week", all: ["spilt:yes", "recent:yes"], why: "The mark is a few days old and may not have set.", ...practice },
   { level: "a-week", all: ["spilt:yes", "since:week"], why: "The mark is a few days old and may not have set.", ...practice },
   { level: "a-week", all: ["fresh-wash:yes"], why: "It was cleaned a short while ago; what that left behind is easier to see to while it is new.", ...practice },
+  { level: "a-week", all: ["spilt:yes"], unanswered: ["since"], why: "Something got on it and nobody has said when: it may still be fresh.", how: "elicited", source: "Elicited for this project: a mark of unknown age is treated as a recent one until it is asked" },
   { level: "can-wait", why: "Nothing is lost by waiting.", ...practice },
 ];
 

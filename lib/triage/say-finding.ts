@@ -54,7 +54,7 @@ export function tellFinding(finding: Finding): Told {
   }
   if (isQuestion(finding.what)) {
     const answer = answerText(finding.what, finding.value);
-    return { staff: `“${QUESTIONS[finding.what].ask}” ${answer}`, client: `you answered ${answer} to “${QUESTIONS[finding.what].ask}”` };
+    return { staff: `“${QUESTIONS[finding.what].ask}” was answered ${answer}`, client: `you answered ${answer} to “${QUESTIONS[finding.what].ask}”` };
   }
   if (finding.what === "labelFound") return both("no label was found on it");
   if (finding.what === "photo") return both(`photos came with it: ${[finding.value].flat().join(", ")}`);

@@ -1,5 +1,5 @@
 import { CONDITIONS, URGENCY } from "../trade/urgency";
-import { firstAidSentences, FIRST_AID } from "../trade/first-aid";
+import { firstAidSentences } from "../trade/first-aid";
 import type { Assessment } from "./assessment";
 import type { Told } from "./told";
 
@@ -13,7 +13,7 @@ export function holdsIn(told: Told, condition: string): boolean {
 /** What is lost by waiting: the first row of the table that holds. `chance` gives the marginal chance of a mechanism. */
 export function judgeUrgency(told: Told, chance: (mechanism: string) => number): Assessment["urgency"] {
   const row = URGENCY.find((r) =>
-    (r.all ?? []).every((c) => holdsIn(told, c)) && (!r.likely || chance(r.likely.mechanism) >= r.likely.from));
+    (r.all ?? []).every((c) => holdsIn(told, c)) && (r.unanswered ?? []).every((q) => !told.answered(q)) && (!r.likely || chance(r.likely.mechanism) >= r.likely.from));
   if (!row) throw new Error("Expected the last row of the urgency table to hold always.");
   return { level: row.level, why: row.why };
 }
@@ -26,5 +26,5 @@ export const needsFirstAid = (told: Told): boolean =>
 /** The one set of first aid, the same for every fibre, or null. `emergencyNumber` is the workshop's. */
 export function judgeFirstAid(told: Told, emergencyNumber: string | undefined): string[] | null {
   if (!needsFirstAid(told)) return null;
-  return [...firstAidSentences(), FIRST_AID.emergency(emergencyNumber ?? "your emergency number")];
+  return firstAidSentences(emergencyNumber);
 }

@@ -8,7 +8,7 @@ export const VERDICT_NAMES: Record<Verdict, string> = {
 export const ACTION_NAMES: Record<ActionId, string> = {
   "leave-alone": "Leave it alone", "routine-clean": "Clean it as usual", "first-aid": "Answer with first aid", "ask-for-more": "Ask for more",
   "inspect-and-test": "Invite it for inspection and testing", "quote-with-limits": "Quote, with limits",
-  "advise-cut-down": "Advise cutting it down", "advise-claim-or-replacement": "Advise a claim or a replacement",
+  "advise-cut-down": "Advise cutting it down", "advise-claim-or-replacement": "Advise against cleaning: keep it, replace it or claim",
   refer: "Refer to somebody else", "not-our-work": "Not our work",
 };
 /** Where a finding comes from, as a small word behind it. */

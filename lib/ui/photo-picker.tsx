@@ -77,7 +77,7 @@ function Kept({ photos, what, remove }: { photos: readonly PhotoView[]; what: st
         <li key={photo.id}>
           <img src={`/photos/${photo.id}/320`} alt={`${what}, photo ${k + 1}`} width={photo.width} height={photo.height} />
           <div>
-            <p className="small">{photo.remark ?? "Kept."}</p>
+            <p className="small">{photo.remark ? `Kept. ${photo.remark}` : "Kept."}</p>
             {remove && <button type="button" className={styles.plain} onClick={() => void remove(photo.id)}>Take away<span className="unseen">: {what}, photo {k + 1}</span></button>}
           </div>
         </li>

@@ -5,7 +5,7 @@ import { makePhotoFiles } from "./photo-files";
 /** What the person at the desk adds to the draft. */
 const OWN_WORDS = "Please ring me before noon if the colour begins to move.";
 
-test.use({ expectedErrors: [/415 \(Unsupported Media Type\)/] });
+test.use({ expectedErrors: /415 \(Unsupported Media Type\)/ });
 
 test("a homeowner asks, the workshop answers", async ({ desk, person }) => {
   const photos = await makePhotoFiles();

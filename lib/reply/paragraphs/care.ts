@@ -2,6 +2,8 @@ import { WATER_SHY } from "../facts";
 import type { ParagraphRow } from "./row";
 import { OURS, TRADE, WET_VISCOSE } from "./sources";
 
+/** Loss of looks, not of use: the rug still serves. */
+const LOOKS = ["fading", "matting", "bleaching", "browning-use", "pile-distortion", "water-mark", "food-old"];
 const WET = ["immersion-wash", "wet-hand-clean"];
 const CLEANING = ["immersion-wash", "wet-hand-clean", "low-moisture", "solvent-dry"];
 
@@ -30,28 +32,44 @@ export const CARE: readonly ParagraphRow[] = [
     text: "We will not wash it, and please do not clean it at home." },
   { ...TRADE, id: "refuse-home", version: 1, place: "refuse", when: { is: { ruledOut: ["at-home"] }, not: { who: ["trade"] } },
     text: "Please do not clean it at home: a machine or a spray is how most harm is done." },
+  { ...TRADE, id: "refuse-home-label", version: 1, place: "refuse", when: { not: { ruledOut: ["at-home"], who: ["trade"], certainty: ["unknown", "open"], mechanisms: ["mould"], wet: ["wet", "damp"] }, atLeast: { improvementHigh: 25 } },
+    text: "At home, do only what the maker’s own care label allows, and try it in a corner first." },
 
   { ...OURS, id: "worse", version: 1, place: "worse", when: { is: { offered: CLEANING }, not: { age: ["antique"], certainty: ["unknown"] }, atLeast: { worse: 0.1 } },
     text: "There is a real chance, {worse}, that cleaning makes it worse." },
 
-  { ...OURS, id: "beyond-repair", version: 1, place: "repair", when: { atLeast: { beyondRepair: 0.33 }, not: { age: ["antique"], certainty: ["unknown"] } },
+  { ...OURS, id: "beyond-repair", version: 2, place: "beyond", when: { atLeast: { beyondRepair: 0.33 }, not: { age: ["antique"], certainty: ["unknown"] } },
     text: "It is {beyond} that saving it would cost more than it is worth. That is provisional: nobody here has inspected it." },
-  { ...TRADE, id: "cut-down-priced", version: 1, place: "repair", when: { is: { advice: ["advise-cut-down"], has: ["cut-down-price"] }, not: { age: ["antique"] } },
-    text: "Instead you could have the damaged part cut away and the edge bound again, for {cutDown}, and keep a smaller, sound rug." },
-  { ...TRADE, id: "cut-down", version: 1, place: "repair", when: { is: { advice: ["advise-cut-down"] }, not: { age: ["antique"] } },
-    text: "Instead you could have the damaged part cut away and the edge bound again, and keep a smaller, sound rug." },
-  { ...OURS, id: "replace-priced", version: 1, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"], has: ["replace-price"] }, not: { age: ["antique"] } },
+  { ...TRADE, id: "cut-down-priced", version: 2, place: "repair", when: { is: { advice: ["advise-cut-down"], has: ["cut-down-price"] }, not: { age: ["antique"] } },
+    text: "If the damage lies along a side or at an end, it could be cut away and the edge bound again, for {cutDown}: a smaller, sound rug." },
+  { ...TRADE, id: "cut-down", version: 2, place: "repair", when: { is: { advice: ["advise-cut-down"] }, not: { age: ["antique"] } },
+    text: "If the damage lies along a side or at an end, it could be cut away and the edge bound again: a smaller, sound rug." },
+  { ...OURS, id: "keep-priced", version: 1, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"], top: LOOKS, has: ["replace-price"] }, not: { age: ["antique"] } },
+    text: "What it has lost is looks and not use: you could well keep it as it is and spend nothing. If that will not do, a new rug like it costs very roughly {replace}." },
+  { ...OURS, id: "keep", version: 1, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"], top: LOOKS }, not: { age: ["antique"] } },
+    text: "What it has lost is looks and not use: you could well keep it as it is and spend nothing." },
+  { ...OURS, id: "replace-priced", version: 2, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"], has: ["replace-price"] }, not: { age: ["antique"] }, atLeast: { beyondRepair: 0.66 } },
     text: "We would rather not take your money for cleaning. A new rug like it costs very roughly {replace}." },
-  { ...OURS, id: "replace", version: 1, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"] }, not: { age: ["antique"] } },
+  { ...OURS, id: "replace", version: 2, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"] }, not: { age: ["antique"] }, atLeast: { beyondRepair: 0.66 } },
     text: "We would rather not take your money for cleaning, and would think about replacing it." },
+  { ...OURS, id: "replace-doubtful", version: 1, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"] }, not: { age: ["antique"] } },
+    text: "Please do not spend money on cleaning before someone has seen it and told you what it can gain." },
 
   { ...TRADE, id: "living-viscose", version: 1, place: "living", when: { is: { reason: ["what-is-it", "mis-sold"], leading: WATER_SHY }, not: { who: ["trade"], certainty: ["unknown"] } },
     text: "To live with it, vacuum gently without a beater, keep water and every product off it, and press spills dry with a plain white cloth." },
   { ...TRADE, id: "living", version: 1, place: "living", when: { is: { reason: ["what-is-it"], advice: ["leave-alone"] }, not: { who: ["trade"] } },
     text: "To live with it, vacuum gently, turn it round now and then, and press spills dry with a plain white cloth." },
 
-  { ...OURS, id: "life-unknown", version: 1, place: "life", when: { is: { has: ["life"], certainty: ["unknown", "open"] }, not: { age: ["antique"] } },
+  { ...OURS, id: "life-unknown", version: 2, place: "life", when: { is: { life: ["both"], certainty: ["unknown", "open"] }, not: { age: ["antique"] } },
     text: "Until we know the fibre, the life it has left is an open guess: {life} in ordinary use." },
-  { ...OURS, id: "life", version: 1, place: "life", when: { is: { has: ["life"] }, not: { age: ["antique"] } },
+  { ...OURS, id: "life-unknown-wide", version: 1, place: "life", when: { is: { life: ["at-least", "at-most", "nothing"], certainty: ["unknown", "open"] }, not: { age: ["antique"] } },
+    text: "How long it will serve hangs on the fibre, so we would rather give no number of years yet." },
+  { ...OURS, id: "life-at-least", version: 1, place: "life", when: { is: { life: ["at-least"] }, not: { age: ["antique"] } },
+    text: "In ordinary use we would expect it to serve another {lifeLow} or more; how many more, photos cannot tell." },
+  { ...OURS, id: "life-at-most", version: 1, place: "life", when: { is: { life: ["at-most"] }, not: { age: ["antique"] } },
+    text: "In ordinary use we doubt that it has more than {lifeHigh} left, and it may be far less." },
+  { ...OURS, id: "life-wide", version: 1, place: "life", when: { is: { life: ["nothing"] }, not: { age: ["antique"] } },
+    text: "How many years it has left we cannot tell from here: it could be few or many." },
+  { ...OURS, id: "life", version: 2, place: "life", when: { is: { life: ["both"] }, not: { age: ["antique"] } },
     text: "In ordinary use we would give it {life} more, counted from today." },
 ];

@@ -4,10 +4,12 @@ import { BROWN_LINES, OURS, TRADE, WET_VISCOSE } from "./sources";
 
 /** What has happened: what is dangerous first, the rest by its probability. {chance} is the assessment's probability of the row's mechanism in words. */
 export const CAUSES: readonly ParagraphRow[] = [
+  { ...TRADE, id: "cause-flood", version: 1, place: "safety", when: { is: { incidents: ["flood"] } },
+    text: "Flood and waste water can make you ill. Please let nobody touch the rug, not even to blot it, and ask a flood-damage firm to see to the room first." },
   { ...TRADE, id: "cause-mould", version: 1, place: "safety", when: { is: { mechanisms: ["mould"] } }, about: "mould",
     text: "It is {chance} that the spots are mould. Mould can harm your health: please do not touch, brush or vacuum it, and keep children and anyone with weak lungs out of the room." },
-  { ...TRADE, id: "cause-insects", version: 1, place: "safety", when: { is: { mechanisms: ["insects"] } }, about: "insects",
-    text: "It is {chance} that insects have fed on it. Please use no insecticide. Keep the rug apart in a closed bag once it is dry, and have a pest control firm look at the room; we see to the holes afterwards." },
+  { ...TRADE, id: "cause-insects", version: 2, place: "safety", when: { is: { mechanisms: ["insects"] } }, about: "insects",
+    text: "It is {chance} that insects have fed on it. Please use no insecticide. Keep the rug dry and apart from other wool, in a closed bag, and have a pest control firm look at the room; we see to the holes afterwards." },
   { ...TRADE, id: "cause-bleaching", version: 1, place: "cause", when: { is: { mechanisms: ["bleaching"] } }, about: "bleaching",
     text: "It is {chance} that something put on it took the colour out. Lost colour rarely comes back, whatever is done." },
   { ...WET_VISCOSE, id: "cause-distortion-viscose", version: 1, place: "cause", when: { is: { mechanisms: ["pile-distortion"], leading: WATER_SHY } }, about: "pile-distortion",
@@ -18,7 +20,9 @@ export const CAUSES: readonly ParagraphRow[] = [
     text: "It is {chance} that the brown came as the rug dried: water draws brown matter up to the tips of the pile. The longer it stays, the harder it is to move." },
   { ...BROWN_LINES, id: "cause-browning-use", version: 1, place: "cause", when: { is: { mechanisms: ["browning-use"] } }, about: "browning-use",
     text: "It is {chance} that damp in daily use, from pets, pots or the room, has browned the pile." },
-  { ...TRADE, id: "cause-dye-bleed", version: 1, place: "cause", when: { is: { mechanisms: ["dye-bleed"] } }, about: "dye-bleed",
+  { ...TRADE, id: "cause-dye-bleed-wet", version: 1, place: "cause", when: { is: { mechanisms: ["dye-bleed"], wet: ["wet", "damp"] } }, about: "dye-bleed",
+    text: "It is {chance} that a dye has run. While it is wet it may run on; please let no more water get to it." },
+  { ...TRADE, id: "cause-dye-bleed", version: 2, place: "cause", when: { is: { mechanisms: ["dye-bleed"] }, not: { wet: ["wet", "damp"] } }, about: "dye-bleed",
     text: "It is {chance} that a dye has run. Please keep it dry, so that it runs no further." },
   { ...TRADE, id: "cause-urine-fresh", version: 1, place: "cause", when: { is: { mechanisms: ["urine-fresh"] } }, about: "urine-fresh",
     text: "It is {chance} that the urine is still fresh enough to work on. It sets within days, so sooner is better." },
@@ -38,6 +42,6 @@ export const CAUSES: readonly ParagraphRow[] = [
     text: "It is {chance} that the rug has drawn in or gone out of shape. Whether it can be eased back shows only on the bench." },
   { ...TRADE, id: "cause-backing", version: 1, place: "cause", when: { is: { mechanisms: ["backing-failure"] } }, about: "backing-failure",
     text: "It is {chance} that the latex that holds the backing is breaking up. It sheds dust, and water would loosen it more." },
-  { ...OURS, id: "cause-soil", version: 1, place: "cause", when: { is: { top: ["soil-only"], has: ["improvement"] }, not: { certainty: ["unknown"] } }, about: "soil-only",
+  { ...OURS, id: "cause-soil", version: 2, place: "cause", when: { is: { top: ["soil-only"], has: ["improvement"] }, not: { certainty: ["unknown"], wet: ["wet", "damp"] } }, about: "soil-only",
     text: "It is {chance} that this is soil and nothing worse." },
 ];

@@ -2,7 +2,7 @@ import type { ParagraphRow } from "./row";
 import { OURS, TRADE } from "./sources";
 
 const PRICED = ["routine-clean", "inspect-and-test", "quote-with-limits", "first-aid"];
-const UNDECIDED = ["routine-clean", "inspect-and-test", "quote-with-limits", "advise-cut-down", "advise-claim-or-replacement", "first-aid"];
+const UNDECIDED = ["routine-clean", "inspect-and-test", "quote-with-limits", "advise-cut-down", "first-aid"];
 
 /** Cautions, price, what we would like to see, the next step, claims, and how a letter ends. */
 export const ENDS: readonly ParagraphRow[] = [
@@ -22,7 +22,7 @@ export const ENDS: readonly ParagraphRow[] = [
     text: "It would help us most to know or see this:\n{asks}" },
   { ...OURS, id: "asks-for-more", version: 1, place: "asks", when: { is: { has: ["photos", "questions"], advice: ["ask-for-more"] } },
     text: "It would help us most to know or see this:\n{asks}" },
-  { ...OURS, id: "asks-one-more", version: 1, place: "asks", when: { is: { has: ["photos", "questions"], certainty: ["likely"], advice: ["inspect-and-test", "first-aid", "quote-with-limits"] } },
+  { ...OURS, id: "asks-one-more", version: 2, place: "asks", when: { is: { has: ["one-ask"], certainty: ["likely"], advice: ["inspect-and-test", "first-aid", "quote-with-limits"] } },
     text: "One thing would tell us more:\n{ask}" },
 
   { ...TRADE, id: "claim-trade", version: 1, place: "claim", when: { is: { who: ["trade"] } },
@@ -40,6 +40,8 @@ export const ENDS: readonly ParagraphRow[] = [
     text: "Photos only go so far: an inspection and tests decide. To arrange one, ring us on {telephone} or answer this letter." },
   { ...OURS, id: "next-step-inspect", version: 1, place: "next-step", when: { is: { advice: UNDECIDED } },
     text: "Photos only go so far: an inspection and tests decide. To arrange one, answer this letter." },
+  { ...OURS, id: "next-step-before-deciding", version: 1, place: "next-step", when: { is: { advice: ["advise-claim-or-replacement"] } },
+    text: "Photos only go so far. If you would like it inspected and tested before you decide, answer this letter." },
   { ...OURS, id: "next-step", version: 1, place: "next-step", when: {},
     text: "If anything changes, or you would like us to look at it, answer this letter." },
 

@@ -11,6 +11,8 @@ export const OUTLOOKS: readonly ParagraphRow[] = [
     text: "Until we know more, cleaning might take out {improvement} of the trouble; that is too wide to build on." },
   { ...OURS, id: "outlook-little", version: 1, place: "outlook", when: { is: { has: ["improvement"] }, not: { top: ["soil-only"] }, below: { improvementHigh: 25 } },
     text: "We are sorry, but we expect little to change: with the best method left, {improvement} of the mark may go." },
+  { ...OURS, id: "outlook-wet", version: 1, place: "outlook", when: { is: { has: ["improvement"], top: ["soil-only"], wet: ["wet", "damp"] } },
+    text: "It may dry and leave no mark. If one is left, cleaning might take out {improvement} of it." },
   { ...OURS, id: "outlook-soil", version: 1, place: "outlook", when: { is: { has: ["improvement"], top: ["soil-only"] } },
     text: "With cleaning we would expect {improvement} of the soil to come out." },
   { ...OURS, id: "outlook-later", version: 1, place: "outlook", when: { is: { has: ["improvement"], advice: ["leave-alone"], reason: ["what-is-it", "mis-sold"] } },

@@ -124,6 +124,8 @@ describe("triage", () => {
     expect(table).toContain("Fibre of the pile");
     expect(table).toMatch(/viscose +█+·* +9\d %/);
     expect(table).toContain("provisional, not inspected");
+    expect(table).toMatch(/\+\d+\.\d {2}The label says 100 % viscose\./);
+    expect(table.match(/^Dear Rosalind Tern,$/gm)).toHaveLength(1);
   });
   it("prints the JSON Schema of its input", async () => {
     const schema = JSON.parse(await triage(["--schema"], io())) as { type: string; properties: Record<string, unknown>; additionalProperties: boolean; required: string[] };
@@ -147,6 +149,7 @@ describe("triage", () => {
   });
   it("a missing file, an unknown option and no file at all are said too", async () => {
     await expect(triage(["nowhere.json"], io())).rejects.toThrow(/nowhere\.json cannot be read: there is no such file/);
+    await expect(triage(["tests"], io())).rejects.toThrow(/tests cannot be read: it is a folder\.$/);
     await expect(triage(["--loud"], io())).rejects.toThrow(/no option --loud/);
     await expect(triage([], io())).rejects.toThrow(/Say which enquiry/);
   });

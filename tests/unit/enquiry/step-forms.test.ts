@@ -92,6 +92,9 @@ describe("parseStep of the contact", () => {
   it("refuses what is no address, even beside a telephone number", () => {
     expect(errorsOf("contact", { name: "Ada Invented", email: "ada at example", telephone: "01 234" })).toHaveProperty("email");
   });
+  it.each([["call me", false], ["0123", false], ["0 12 34", true], ["+00 1632 960 111", true]])("about the telephone number %j: %j", (telephone, isTaken) => {
+    expect(errorsOf("contact", { name: "Ada Invented", email: "ada@example.org", telephone })).toEqual(isTaken ? {} : { telephone: "Write the telephone number in figures, or leave it empty." });
+  });
   it("says when an earlier address was emptied", () => {
     expect(parseStep("contact", { name: "Ada Invented", email: "", telephone: "01 234" })).toMatchObject({ cleared: ["contact.email"] });
   });

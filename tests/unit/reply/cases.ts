@@ -17,7 +17,7 @@ export const CASES: Record<string, Case> = {
     },
     answers: { labelText: "100 % VISCOSE", sellerSaid: "silk", incidents: ["pet-urine"], treatments: ["household-cleaner", "rubbed"] },
     enquiry: { wetNow: "no", reason: "older-trouble" },
-    says: ["Dear Ana Example,", "very likely viscose", "sold to you as silk", "“100 % VISCOSE”", "2–22 %", "hidden corner", "nearly dry", /will not wash/, /at home/, /provisional/, /inspected/, /cut away/, "£210 to £340", "8 months", "3½ years", "22 in 100", /weak when wet/, /kind regards/],
+    says: ["Dear Ana Example,", "very likely viscose", "sold to you as silk", "“100 % VISCOSE”", "2–22 %", "hidden corner", "nearly dry", /will not wash/, /at home/, /provisional/, /inspected/, /cut away/, /along a side or at an end/, "£210 to £340", "8 months", "3½ years", "22 in 100", /weak when wet/, /kind regards/],
     never: [WET_TALK, /your fault|should have|foolish of/, /\b0\.\d/, "£120"],
   },
   "art silk without a label, what is it": {
@@ -46,14 +46,14 @@ export const CASES: Record<string, Case> = {
     sketch: { fibres: { viscose: 0.48, silk: 0.4 }, words: "about as likely as not", evidence: [told("price-per-m2", "60")],
       rest: { improvement: range(10, 45, 85), lifeYears: range(1.5, 5, 28), nextQuestions: [LABEL_PHOTO, { id: "back", kind: "photo", ask: "The back of a folded corner", why: "" }], advice: { action: "ask-for-more", why: "", referTo: null, losses: [] } } },
     answers: { sellerSaid: "silk", price: 200 }, enquiry: { reason: "what-is-it" },
-    says: [/cannot tell yet/, "viscose and silk", "10–85 %", /label/, /back of a folded corner/, "hidden corner", /may hold viscose/, /open guess/],
-    never: ["likely viscose", "although it was sold to you", /silk is a strong/],
+    says: [/cannot tell yet/, "viscose and silk", "10–85 %", /label/, /back of a folded corner/, "hidden corner", /may hold viscose/, /hangs on the fibre/],
+    never: ["likely viscose", "although it was sold to you", /silk is a strong/, /\d+ years?\b/],
   },
   "urine, an hour ago, viscose": {
     sketch: { fibres: { viscose: 0.93 }, evidence: [{ what: "label", value: "viscose", strength: "label-photo" }], mechanisms: { "urine-fresh": 0.95 },
       rest: { improvement: range(3, 18, 42), worse: 0.2, lifeYears: range(0.5, 2, 4), urgency: { level: "hours", why: "" }, firstAid: FIRST_AID_SAID, advice: { action: "first-aid", why: "", referTo: null, losses: [] } } },
     answers: { incidents: ["pet-urine"], liquid: "urine", since: "hour" }, enquiry: { wetNow: "wet", reason: "just-happened" },
-    says: [/^Dear Ana Example,\n\nIf you have not done this yet, please do it first/, /Do not rub/, "112", "3–42 %", /smell/, /damp weather/, "hidden corner", "between 6 months and 4 years"],
+    says: [/^Dear Ana Example,\n\nIf you have not done this yet, please do it first/, /Do not rub/, "112", "3–42 %", /smell/, /damp weather/, "hidden corner", "more than 4 years left"],
     never: [WET_TALK, /enzyme|vinegar solution|peroxide|pH/, "00 ml"],
   },
   "dye ran after a wash, wool": {
@@ -65,7 +65,7 @@ export const CASES: Record<string, Case> = {
   "moths": {
     sketch: { fibres: { wool: 0.9 }, methods: WOOL_METHODS, evidence: [told("touch", "springy")], mechanisms: { insects: 0.9 }, rest: { lifeYears: range(1, 4, 9), advice: { action: "refer", why: "", referTo: "pest control", losses: [] } } },
     answers: { incidents: ["insects"], household: ["moths"] }, enquiry: { reason: "older-trouble" },
-    says: [/no insecticide/, /pest control/, /closed bag/, /repair/, "between 1 and 9 years"],
+    says: [/no insecticide/, /pest control/, /closed bag/, /repair/, /dry and apart/, "more than 9 years left"],
     never: [/naphthalene|permethrin|mothball|spray it/i],
   },
   "black spots, mouldy smell": {
@@ -77,7 +77,7 @@ export const CASES: Record<string, Case> = {
   "latex back crumbling on a tufted rug": {
     sketch: { fibres: { wool: 0.85 }, words: "likely", methods: { ...WOOL_METHODS, "immersion-wash": "ruled-out", "wet-hand-clean": "ruled-out" }, evidence: [told("back", "cloth")], mechanisms: { "backing-failure": 0.9 }, rest: { lifeYears: range(0.4, 1.5, 3) } },
     answers: { back: "cloth", changes: ["crumbles"] }, enquiry: {},
-    says: [/latex/, /repair/, /will not wash/, "between 5 months and 3 years"],
+    says: [/latex/, /repair/, /will not wash/, "more than 3 years left"],
     never: [/burst, mat and turn brown/],
   },
   "antique": {
@@ -104,6 +104,51 @@ export const CASES: Record<string, Case> = {
     title: "",
     says: [/Thank you for writing/, /photo/i, /the label/i, /What happened to it\?/, /too little to tell/],
     never: [/wool|viscose/, /\d %/, /years/],
+  },
+  "flood water, the red has run": {
+    sketch: { fibres: { wool: 0.9 }, words: "likely", methods: WOOL_METHODS, evidence: [told("touch", "springy")], mechanisms: { "dye-bleed": 0.95, mould: 0.5 },
+      rest: { improvement: range(6, 36, 75), beyondRepair: 0.67, lifeYears: range(3, 19, 51), urgency: { level: "hours", why: "" }, firstAid: FIRST_AID_SAID, advice: { action: "first-aid", why: "", referTo: null, losses: [] } } },
+    answers: { incidents: ["flood"], changes: ["ran", "smell"] }, enquiry: { wetNow: "wet", reason: "just-happened" },
+    says: [/Flood and waste water can make you ill/, /not even to blot it/, /flood-damage firm/, /no more water/, "another 3 years or more"],
+    never: [/good news/, /keep it dry/, /between 3 and 51/],
+  },
+  "a vase of clean water, a minute ago": {
+    sketch: { fibres: { viscose: 0.5, lyocell: 0.2 }, words: "about as likely as not", evidence: [told("seller-said", "art-silk")], mechanisms: { "soil-only": 0.51, "water-mark": 0.3 },
+      rest: { improvement: range(7, 48, 83), lifeYears: range(0.5, 2.4, 6.5), urgency: { level: "hours", why: "" }, firstAid: FIRST_AID_SAID, advice: { action: "first-aid", why: "", referTo: null, losses: [] } } },
+    answers: { incidents: ["water"], liquid: "water", since: "hour" }, enquiry: { wetNow: "wet", reason: "just-happened" },
+    says: [/may dry and leave no mark/, "7–83 %", /hangs on the fibre/],
+    never: [/soil and nothing worse/, /of the soil/, /6 months and 6/],
+  },
+  "art silk worn flat, nobody claims": {
+    sketch: { fibres: { viscose: 0.8 }, words: "likely", evidence: [told("seller-said", "art-silk")], mechanisms: { matting: 0.98 },
+      rest: { improvement: range(0, 9, 23), beyondRepair: 0.99, worse: 0.21, lifeYears: range(0.1, 0.9, 2), advice: { action: "advise-claim-or-replacement", why: "", referTo: null, losses: [] },
+        money: { currency: "EUR", clean: range(150, 180, 240), cutDown: null, replace: range(280, 400, 540), valueToday: null } } },
+    answers: { sellerSaid: "art-silk", incidents: ["wear"], changes: ["flat", "dirty"] }, enquiry: { wetNow: "no", reason: "routine" },
+    says: [/pressed the pile flat/, /keep it as it is and spend nothing/, "€280 to €540", "0–23 %", /If it is cleaned at all/, "more than 2 years left", /before you decide/],
+    never: [/claim/i, /We would clean it/, /rather not take your money/, /To arrange one/],
+  },
+  "sick on a polypropylene rug that costs less than its cleaning": {
+    sketch: { fibres: { polypropylene: 0.9 }, methods: { ...WOOL_METHODS, "at-home": "needs-testing-first" }, evidence: [{ what: "label", value: "polypropylene", strength: "label-typed" }], mechanisms: { "food-fresh": 0.86 },
+      rest: { improvement: range(26, 85, 98), beyondRepair: 0.95, worse: 0.03, lifeYears: range(0.25, 1.2, 3), advice: { action: "advise-claim-or-replacement", why: "", referTo: null, losses: [] },
+        money: { currency: "GBP", clean: range(150, 200, 250), cutDown: null, replace: range(93, 130, 180), valueToday: null } } },
+    answers: { labelText: "polypropylene", incidents: ["vomit"] }, enquiry: { wetNow: "no", reason: "just-happened" },
+    says: [/rather not take your money/, "£93 to £180", /the maker’s own care label/, "more than 3 years left"],
+    never: [/We would clean it/, /Please do not clean it at home/, /£150/],
+  },
+  "wool and viscose browned by damp, even odds of being worth it": {
+    sketch: { fibres: { "wool-viscose": 0.9 }, evidence: [{ what: "label", value: "wool-viscose", strength: "label-typed" }], mechanisms: { "browning-cleaning": 0.7 },
+      rest: { improvement: range(27, 75, 91), beyondRepair: 0.52, worse: 0.34, lifeYears: range(1, 2, 5), advice: { action: "advise-claim-or-replacement", why: "", referTo: null, losses: [] },
+        money: { currency: "GBP", clean: range(170, 200, 270), cutDown: null, replace: range(500, 2000, 4000), valueToday: null } } },
+    answers: { changes: ["browner"] }, enquiry: { wetNow: "no", reason: "older-trouble" },
+    says: [/about as likely as not that saving it/, /before someone has seen it/, "27–91 %"],
+    never: [/rather not take your money/, /£500/],
+  },
+  "wine on silk, everything asked already but pets and floor": {
+    sketch: { fibres: { silk: 0.8 }, words: "likely", methods: WOOL_METHODS, evidence: [told("touch", "warm")], mechanisms: { "food-fresh": 0.98 },
+      rest: { improvement: range(30, 63, 88), lifeYears: range(8, 41, 101), nextQuestions: [{ id: "household", kind: "question", ask: "Does any of this apply?", why: "" }], firstAid: FIRST_AID_SAID, advice: { action: "first-aid", why: "", referTo: null, losses: [] } } },
+    answers: { liquid: "wine" }, enquiry: { wetNow: "wet", reason: "just-happened" },
+    says: [/good news/, "another 8 years or more"],
+    never: [/One thing would tell us more/, /101/],
   },
   "faded by the sun, wool and silk": {
     sketch: { fibres: { "wool-silk": 0.8 }, words: "likely", methods: WOOL_METHODS, evidence: [told("seller-said", "wool-and-silk")], mechanisms: { fading: 0.9 }, rest: { improvement: range(0, 0, 4), lifeYears: range(8, 15, 26), advice: { action: "leave-alone", why: "", referTo: null, losses: [] } } },

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { composeDraft, type DraftInput } from "../../../lib/reply/draft";
 import { cleaning } from "../../../lib/reply/facts";
-import { improvementPhrase, moneyPhrase, yearsPhrase } from "../../../lib/reply/phrases";
+import { improvementPhrase, moneyPhrase, yearsEnd, yearsPhrase } from "../../../lib/reply/phrases";
 import { readingOf } from "../../../lib/reply/reading";
 import { anyInput } from "./any-input";
 import { CASES } from "./cases";
@@ -54,9 +54,13 @@ describe("composeDraft, for any assessment", () => {
   it("states the improvement as the assessment's range wherever there is one", () => anyDraft(({ text }, { assessments }) => {
     for (const { assessment } of assessments) if (assessment.improvement) expect(text).toContain(improvementPhrase(assessment.improvement));
   }));
-  it("states the life left as the assessment's range, except of an antique", () => anyDraft(({ text }, { assessments }) => {
+  it("states no years but the ends of the assessment's range, both of them only where they are near enough; none of an antique", () => anyDraft(({ text }, { assessments }) => {
     for (const { assessment, answers } of assessments) {
-      if (assessment.lifeYears && answers.age !== "antique") expect(text).toContain(yearsPhrase(assessment.lifeYears));
+      if (!assessment.lifeYears || answers.age === "antique" || assessments.length > 1) continue;
+      const { low, high } = assessment.lifeYears;
+      const bothEnds = text.includes(yearsPhrase(assessment.lifeYears));
+      expect(bothEnds).toBe(high < 6 * low || high < 1);
+      if (!bothEnds) expect(text).toMatch(/or more; how many more|we doubt that it has more than|could be few or many|hangs on the fibre/);
     }
     if (assessments.every((r) => r.answers.age === "antique")) expect(text).not.toMatch(/In ordinary use|in ordinary use/);
   }));
@@ -80,7 +84,7 @@ describe("composeDraft, for any assessment", () => {
   it("has no number that is not in the assessment, the answers or the settings", () => anyDraft(({ text }, input) => {
     const known = `${JSON.stringify(input.assessments.map((r) => [r.title, r.answers, r.assessment.firstAid, r.assessment.nextQuestions]))} ${JSON.stringify(input.workshop)} ${input.client.name}`;
     const said = input.assessments.flatMap(({ assessment: a }, at) => [
-      String(at + 1), a.improvement && improvementPhrase(a.improvement), a.lifeYears && yearsPhrase(a.lifeYears), a.worse === null ? "" : `${Math.round(a.worse * 100)} in 100`,
+      String(at + 1), a.improvement && improvementPhrase(a.improvement), a.lifeYears && [yearsPhrase(a.lifeYears), yearsEnd(a.lifeYears.low, "low"), yearsEnd(a.lifeYears.high, "high")].join(" "), a.worse === null ? "" : `${Math.round(a.worse * 100)} in 100`,
       ...[a.money?.clean, a.money?.cutDown, a.money?.replace].map((m) => (m ? moneyPhrase(m, a.money!.currency) : "")),
     ]).join(" ");
     const numbers = new Set(`${known} ${said}`.match(/\d+/g) ?? []);
@@ -147,6 +151,19 @@ describe("composeDraft, edges", () => {
     expect(at(0.32, 0.09)).not.toMatch(/provisional|real chance/);
     expect(at(0.33, 0.1)).toMatch(/provisional/);
     expect(at(0.33, 0.1)).toMatch(/about 10 in 100/);
+  });
+  it("advises once what to do instead of cleaning, with a price or without, however probable it is that it is not worth saving", () => {
+    const money = { currency: "GBP", clean: range(100, 120, 150), cutDown: range(200, 250, 300), replace: range(300, 400, 500), valueToday: null };
+    const instead = (action: "advise-cut-down" | "advise-claim-or-replacement", beyondRepair: number | null) => {
+      const { text } = composeDraft(inputOf({ sketch: { fibres: { wool: 0.9 }, mechanisms: { "dye-bleed": 0.9 }, rest: { beyondRepair, money, advice: { action, why: "", referTo: null, losses: [] } } } }));
+      return (text.match(/cut away|rather not take your money|before someone has seen it/g) ?? []).length;
+    };
+    for (const beyond of [null, 0.32, 0.65, 0.66, 1]) expect([instead("advise-cut-down", beyond), instead("advise-claim-or-replacement", beyond)]).toEqual([1, 1]);
+  });
+  it("would rather not take the money only from likely on (.66)", () => {
+    const at = (beyondRepair: number) => composeDraft(inputOf({ sketch: { fibres: { wool: 0.9 }, mechanisms: { "dye-bleed": 0.9 }, rest: { beyondRepair, advice: { action: "advise-claim-or-replacement", why: "", referTo: null, losses: [] } } } })).text;
+    expect(at(0.65)).not.toMatch(/rather not take your money/);
+    expect(at(0.66)).toMatch(/rather not take your money/);
   });
   it("throws where there is no rug", () => {
     expect(() => composeDraft({ ...inputOf(plainRug), assessments: [] })).toThrow(/at least one assessment/);

@@ -1,5 +1,5 @@
 import { FIBRE_IDS, type FibreId } from "../../../lib/trade/fibres";
-import { FIRST_AID, firstAidSentences } from "../../../lib/trade/first-aid";
+import { firstAidSentences } from "../../../lib/trade/first-aid";
 import type { EnquiryAnswers, RugAnswers } from "../../../lib/trade/questions";
 import type { Assessment, MechanismId, MethodId, Range, Verdict } from "../../../lib/triage/assessment";
 import type { Strength } from "../../../lib/triage/finding";
@@ -11,7 +11,7 @@ export const WORKSHOP = {
 };
 
 /** First aid as an assessment says it, with the emergency number of the settings. */
-export const FIRST_AID_SAID = [...firstAidSentences(), FIRST_AID.emergency("112")];
+export const FIRST_AID_SAID = firstAidSentences("112");
 
 export interface Sketch {
   fibres: Partial<Record<FibreId, number>>;

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { cappedWord, chancePhrase, improvementPhrase, likelihood, listed, moneyPhrase, yearsPhrase } from "../../../lib/reply/phrases";
+import { cappedWord, chancePhrase, improvementPhrase, isTellingPrice, lifeTold, likelihood, listed, moneyPhrase, yearsEnd, yearsPhrase } from "../../../lib/reply/phrases";
 import { range } from "./make";
 
 describe("improvementPhrase", () => {
@@ -19,6 +19,22 @@ describe("yearsPhrase", () => {
     [0.7, 3.5, "between 8 months and 3½ years"], [2, 4, "between 2 and 4 years"], [0.3, 0.9, "between 4 and 11 months"], [1, 1.1, "about 1 year"], [0, 2.5, "anything up to 2½ years"],
     [0, 0.02, "less than a month"], [4.9, 20.4, "between 5 and 20 years"], [12, 38, "between 12 and 38 years"], [0.96, 1.5, "between 1 and 1½ years"], [0.08, 0.09, "about 1 month"],
   ])("%d to %d years", (low, high, said) => expect(yearsPhrase(range(low, (low + high) / 2, high))).toBe(said));
+});
+
+describe("lifeTold", () => {
+  it.each([
+    [1, 5.9, "both"], [1, 6, "at-most"], [0.02, 0.99, "both"], [0.02, 1, "at-most"], [1.9, 10, "both"], [1.6, 10, "at-most"], [1.6, 10.1, "nothing"],
+    [1.9, 12, "nothing"], [2, 12, "at-least"], [8, 101, "at-least"], [0, 3, "at-most"],
+  ] as const)("%d to %d years: %s", (low, high, told) => expect(lifeTold(range(low, (low + high) / 2, high))).toBe(told));
+});
+
+describe("yearsEnd", () => {
+  it.each([[8.9, "low", "8 years"], [8.1, "high", "9 years"], [2.9, "low", "2½ years"], [2.6, "high", "3 years"], [0.71, "high", "9 months"], [0.71, "low", "8 months"], [1.1, "low", "1 year"], [1.1, "high", "1½ years"]] as const)(
+    "%d, the %s end: %s", (years, end, said) => expect(yearsEnd(years, end)).toBe(said));
+});
+
+describe("isTellingPrice", () => {
+  it.each([[100, 399, true], [100, 400, false], [100, 401, false], [0, 0, false]])("%d to %d: %s", (low, high, telling) => expect(isTellingPrice(range(low, low, high))).toBe(telling));
 });
 
 describe("moneyPhrase", () => {

@@ -52,7 +52,7 @@ describe("assess", () => {
   it("takes the reason and whether it is wet from the settings where no finding has them", () => {
     const a = assess([], defaultSettings({ wetNow: "wet", emergencyNumber: "112" }), AS_OF);
     expect(a.urgency.level).toBe("hours");
-    expect(a.firstAid?.at(-1)).toContain("112");
+    expect(a.firstAid?.[0]).toContain("112");
   });
 
   it("reads nothing as evidence from “not sure”", () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { FIRST_AID } from "../../../lib/trade/first-aid";
+import { FIRST_AID, firstAidSentences } from "../../../lib/trade/first-aid";
 import { URGENCY } from "../../../lib/trade/urgency";
 import type { Finding } from "../../../lib/triage/finding";
 import { judgeFirstAid, judgeUrgency, needsFirstAid } from "../../../lib/triage/urgency";
@@ -18,6 +18,9 @@ describe("judgeUrgency", () => {
     ["browned after a wash this week", { treatments: ["professional-wet"], since: "week", changes: ["browner"] }, "two-days"],
     ["a spill this week", { incidents: ["spill"], since: "week" }, "a-week"],
     ["urine months ago", { incidents: ["pet-urine"], since: "longer" }, "can-wait"],
+    ["a spill, nobody said when", { incidents: ["spill"] }, "a-week"],
+    ["a spill, they are not sure when", { incidents: ["spill"], since: "unsure" }, "a-week"],
+    ["a spill months ago", { incidents: ["spill"], since: "longer" }, "can-wait"],
     ["fading", { incidents: ["sun"], changes: ["faded"] }, "can-wait"],
     ["what is it", { reason: "what-is-it" }, "can-wait"],
     ["nothing told", {}, "can-wait"],
@@ -41,11 +44,17 @@ describe("judgeFirstAid", () => {
     const sets = [{}, { sellerSaid: "silk" }, { shine: "two-tone" }, { touch: "plastic" }].map((a) => JSON.stringify(judgeFirstAid(told({ wetNow: "wet", ...a }), "112")));
     expect(new Set(sets).size).toBe(1);
   });
-  it("ends with the workshop's emergency number, or without a number where none is set", () => {
-    expect(judgeFirstAid(told({ wetNow: "wet" }), "112")?.at(-1)).toContain("112");
-    expect(judgeFirstAid(told({ wetNow: "wet" }), undefined)?.at(-1)).toContain("your emergency number");
+  it("begins with the workshop's emergency number, or without a number where none is set", () => {
+    expect(judgeFirstAid(told({ wetNow: "wet" }), "112")?.[0]).toContain("112");
+    expect(judgeFirstAid(told({ wetNow: "wet" }), undefined)?.[0]).toContain("your emergency number");
   });
   it("is null where nothing is wet", () => expect(judgeFirstAid(told({ wetNow: "no" }), "112")).toBeNull());
+});
+
+describe("firstAidSentences", () => {
+  it("names people first, then what to keep off, then what to do", () => {
+    expect(firstAidSentences("112")).toEqual([FIRST_AID.emergency("112"), ...FIRST_AID.dangers, ...FIRST_AID.steps]);
+  });
 });
 
 describe("FIRST_AID", () => {

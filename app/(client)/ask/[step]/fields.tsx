@@ -110,7 +110,7 @@ export function ContactFields({ step, answers }: StepProps) {
       <div className={styles.fields}>
         <TextField name="name" label="Your name" autoComplete="name" />
         <TextField name="email" label="E-mail" type="email" inputMode="email" autoComplete="email" />
-        <TextField name="telephone" label="Telephone" type="tel" inputMode="tel" autoComplete="tel" />
+        <TextField name="telephone" label="Telephone" hint={isTrade ? undefined : "You may leave this empty."} type="tel" inputMode="tel" autoComplete="tel" />
       </div>
     </>
   );

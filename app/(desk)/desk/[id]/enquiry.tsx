@@ -77,6 +77,7 @@ function questionOf({ view, workshop }: { view: EnquiryView; workshop: EnquiryPr
 function noteOf(view: EnquiryView, mailConfigured: boolean): string {
   if (!view.client.email) return "There is no e-mail address: an approved letter waits here, to be read out or printed.";
   if (!mailConfigured) return "No mail server is set up: approved letters wait here, not sent, and can be read as .eml.";
+  if (view.waitsForSecond) return "It leaves only once a second person has read and sent it.";
   const { holdMinutes: m } = view;
   if (m === 0) return "It leaves as soon as it is approved.";
   return `Held ${m === 1 ? "one minute" : m === 2 ? "two minutes" : `${m} minutes`} before it leaves; until then it can be taken back.`;

@@ -1,0 +1,248 @@
+import { readFile } from "node:fs/promises";
+import path from "node:path";
+import type { BrowserContextOptions, Page } from "@playwright/test";
+import { expect, test } from "./fixtures";
+import { startDesk, type Desk } from "./harness";
+import { becomeOwner } from "./people";
+
+type Session = Exclude<BrowserContextOptions["storageState"], undefined>;
+const REVIEWER = { name: "Ivo Castellane", email: "ivo@lantern-yard.example", password: "walnut-harbour-kettle-52" };
+const TRAINEE = { name: "Pia Wetherby", email: "pia@lantern-yard.example", password: "willow-anchor-teapot-38" };
+/** Long enough that no letter leaves while a test looks at it. */
+const HELD_MINUTES = "30";
+
+// One desk of this file's own, with three people: the link for its owner is good once.
+let desk: Desk;
+let owner: Session;
+let reviewer: Session;
+let trainee: Session;
+
+test.beforeAll(async ({ browser, database }) => {
+  test.setTimeout(300_000);
+  desk = await startDesk(database);
+  const fresh = async () => (await browser.newContext()).newPage();
+  const page = await fresh();
+  await becomeOwner(page, desk);
+  await holdFor(page, HELD_MINUTES, desk);
+  reviewer = await join(page, await fresh(), { ...REVIEWER, role: "Reviewer" });
+  trainee = await join(page, await fresh(), { ...TRAINEE, role: "Trainee" });
+  owner = await page.context().storageState();
+  await page.context().close();
+});
+test.afterAll(() => desk.stop());
+
+async function holdFor(page: Page, minutes: string, { url }: Desk): Promise<void> {
+  await page.goto(`${url}/desk/settings`);
+  await page.getByLabel("Minutes an approved letter is held").fill(minutes);
+  await page.getByRole("button", { name: "Keep the settings" }).click();
+  await expect(page.getByRole("status")).toContainText(/kept/i);
+}
+
+/** The owner makes a link; the colleague opens it on a machine of their own and comes in. */
+async function join(from: Page, page: Page, { name, email, password, role }: typeof REVIEWER & { role: string }): Promise<Session> {
+  await from.goto(`${desk.url}/desk/people`);
+  await from.getByLabel("E-mail address").fill(email);
+  await from.getByLabel("Role", { exact: true }).selectOption({ label: role });
+  await from.getByRole("button", { name: "Make a link" }).click();
+  await page.goto(await from.getByRole("status").getByRole("code").innerText());
+  await page.getByLabel("Your name").fill(name);
+  await page.getByLabel("Password").fill(password);
+  await page.getByRole("button", { name: "Set name and password" }).click();
+  await expect(page).toHaveURL(/\/desk$/);
+  const session = await page.context().storageState();
+  await page.context().close();
+  return session;
+}
+
+/** Takes an enquiry in by telephone; the address of its page. */
+async function calls(page: Page, { name, email }: { name: string; email?: string }, { url }: Desk = desk): Promise<string> {
+  await page.goto(`${url}/desk/telephone`);
+  await page.getByLabel("Name", { exact: true }).fill(name);
+  if (email) await page.getByLabel("E-mail address").fill(email);
+  await page.getByRole("radio", { name: "No, it is dry" }).check();
+  await page.getByRole("checkbox", { name: "Food or drink was spilled" }).check();
+  await page.getByLabel("The label, word for word").fill("100 % viscose");
+  await page.getByRole("button", { name: "Take it in" }).click();
+  await expect(page).toHaveURL(/\/desk\/[0-9a-f-]{36}$/);
+  return page.url();
+}
+
+const letterOf = (page: Page) => page.getByLabel("Text of the reply");
+const desktopSection = (page: Page) => page.getByRole("region", { name: "The letter" });
+const said = (page: Page) => desktopSection(page).getByRole("status");
+
+/** Adds words to the reply and leaves the field, which keeps them. */
+async function adds(page: Page, words: string): Promise<void> {
+  await letterOf(page).fill(`${await letterOf(page).inputValue()}\n\n${words}`);
+  await letterOf(page).press("Tab");
+}
+
+const lettersTo = (email: string) => desk.mails.filter((m) => m.to.includes(email)).map((m) => m.mail.text ?? "");
+
+test("an enquiry taken by telephone has a letter that names the rug's fibre, its limits and a test", async ({ person }) => {
+  const page = await person({ storageState: owner });
+  await calls(page, { name: "Ottilie Marchbank", email: "ottilie@mail.example" });
+  await expect(letterOf(page)).toHaveValue(/^Dear Ottilie Marchbank,/);
+  await expect(letterOf(page)).toHaveValue(/viscose[\s\S]*hidden corner/);
+  await expect(letterOf(page)).not.toHaveValue(/guarantee|promise|certain/i);
+});
+
+test("a trainee's letter waits for a second person", async ({ person }) => {
+  const page = await person({ storageState: trainee });
+  const at = await calls(page, { name: "Corin Ashdown", email: "corin@mail.example" });
+  await adds(page, "The trainee wrote this line.");
+  await page.getByRole("button", { name: "Approve and send" }).click();
+  await expect(said(page)).toContainText("waits for a second person");
+  await expect(page.getByRole("button", { name: "Send it" })).toHaveCount(0);
+
+  const second = await person({ storageState: reviewer });
+  await second.goto(at);
+  await expect(second.getByText(`${TRAINEE.name} approved this.`)).toBeVisible();
+  await expect(second.getByRole("article", { name: "The letter that waits" })).toContainText("The trainee wrote this line.");
+  await second.getByRole("button", { name: "Send it" }).click();
+  await expect(second.getByRole("article", { name: "Reply" })).toContainText(REVIEWER.name);
+  await expect(second.getByRole("button", { name: "Take it back" })).toBeVisible();
+});
+
+test("two people write at once and nothing is lost", async ({ person }) => {
+  const [one, other] = [await person({ storageState: owner }), await person({ storageState: reviewer })];
+  const at = await calls(one, { name: "Dagny Ferris", email: "dagny@mail.example" });
+  await other.goto(at);
+  await expect(letterOf(other)).toHaveValue(/Dear Dagny/);
+
+  await adds(one, "Words of the first.");
+  await expect(said(one)).toHaveText("Kept.");
+  await adds(other, "Words of the second.");
+  const choice = other.getByRole("group", { name: "Another version" });
+  await expect(choice).toBeVisible();
+  await expect(letterOf(other)).toHaveValue(/Words of the second\./);
+  await choice.getByText("Read the other version").click();
+  await expect(choice.getByRole("article")).toContainText("Words of the first.");
+  await expect(other.getByRole("button", { name: "Approve and send" })).toBeDisabled();
+
+  await choice.getByRole("button", { name: "Go on with mine" }).click();
+  await adds(other, "And the second goes on.");
+  await expect(said(other)).toHaveText("Kept.");
+  await one.goto(at);
+  await expect(letterOf(one)).toHaveValue(/Words of the second\.[\s\S]*And the second goes on\./);
+});
+
+test("a letter can be taken back while it is held, and what leaves later is what was written last", async ({ person }) => {
+  const page = await person({ storageState: owner });
+  const at = await calls(page, { name: "Tamsin Orrell", email: "tamsin@mail.example" });
+  await adds(page, "A line that was wrong.");
+  await page.getByRole("button", { name: "Approve and send" }).click();
+  await page.getByRole("button", { name: "Take it back" }).click();
+  await expect(said(page)).toContainText("It has not left");
+  await expect(letterOf(page)).toHaveValue(/A line that was wrong\./);
+
+  await holdFor(page, "0", desk);
+  await page.goto(at);
+  await letterOf(page).fill((await letterOf(page).inputValue()).replace("A line that was wrong.", "A line that is right."));
+  await page.getByRole("button", { name: "Approve and send" }).click();
+  await expect.poll(() => lettersTo("tamsin@mail.example").filter((text) => text.includes("A line that is right.")).length).toBe(1);
+  expect(lettersTo("tamsin@mail.example").join("\n")).not.toContain("A line that was wrong.");
+  await holdFor(page, HELD_MINUTES, desk);
+});
+
+test("a question goes to the client, and the reply stays where it was", async ({ person }) => {
+  const page = await person({ storageState: owner });
+  await calls(page, { name: "Wilmot Penhale", email: "wilmot@mail.example" });
+  await adds(page, "Half a thought.");
+  await expect(said(page)).toHaveText("Kept.");
+  await page.getByRole("button", { name: "Ask for more" }).click();
+  const question = page.getByLabel("Text of the question");
+  await expect(question).toHaveValue(/Dear Wilmot Penhale/);
+  await expect(question).not.toHaveValue(/likely|per cent|Half a thought/);
+  await page.getByRole("button", { name: "Back to the reply" }).click();
+  await expect(letterOf(page)).toHaveValue(/Half a thought\./);
+});
+
+test("a name from right to left and a very long one stay inside the page", async ({ person }) => {
+  const page = await person({ storageState: owner });
+  for (const name of ["ليلى عبد الرحمن الحداد", `Maximiliana ${"Featherstonehaugh-".repeat(9)}Ashby`]) {
+    await calls(page, { name });
+    await expect(letterOf(page)).toHaveValue(new RegExp(`^Dear ${name},`));
+    await expect(desktopSection(page).getByText("who left no e-mail address")).toBeVisible();
+    await page.setViewportSize({ width: 390, height: 844 });
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBeLessThanOrEqual(0);
+    await page.setViewportSize({ width: 1280, height: 900 });
+  }
+});
+
+test("a trainee is told plainly that settings and people are not theirs", async ({ person }) => {
+  const page = await person({ storageState: trainee });
+  for (const room of ["settings", "people"]) {
+    await page.goto(`${desk.url}/desk/${room}`);
+    await expect(page.getByRole("main")).toContainText("Not for you");
+    await expect(page.getByRole("main").getByRole("textbox")).toHaveCount(0);
+  }
+});
+
+test("a wrong password says so, and not which half was wrong", async ({ person }) => {
+  const page = await person();
+  await page.goto(`${desk.url}/sign-in`);
+  for (const email of [REVIEWER.email, "nobody@lantern-yard.example"]) {
+    await page.getByLabel("E-mail address").fill(email);
+    await page.getByLabel("Password").fill("not-the-password-at-all");
+    await page.getByRole("button", { name: "Sign in" }).click();
+    await expect(page.getByRole("main")).toContainText("That e-mail address and password do not go together.");
+    await page.reload();
+  }
+});
+
+test("without a mail server an approved letter waits, visibly not sent, and can be read as .eml", async ({ database, person }) => {
+  test.setTimeout(180_000);
+  const silent = await startDesk(database, { SMTP_URL: "" });
+  try {
+    const page = await person();
+    await becomeOwner(page, silent);
+    await holdFor(page, "0", silent);
+    await calls(page, { name: "Bettine Rourke", email: "bettine@mail.example" }, silent);
+    await expect(desktopSection(page)).toContainText("No mail server is set up");
+    await adds(page, "This waits at the desk.");
+    await page.getByRole("button", { name: "Approve and send" }).click();
+    await expect(async () => {
+      await page.reload();
+      await expect(page.getByRole("article", { name: "Reply" })).toContainText("Not sent: no mail server is set up.", { timeout: 2_000 });
+    }).toPass();
+
+    await page.goto(`${silent.url}/desk/letters`);
+    await expect(page.getByRole("main")).toContainText("No mail server is set up");
+    await expect(page.getByRole("main")).toContainText("Not sent yet.");
+    await expect(page.getByRole("heading", { name: /^Sent/ })).toHaveCount(0);
+    const waiting = page.getByRole("listitem").filter({ hasText: "Reply to Bettine Rourke" });
+    const href = await waiting.getByRole("link", { name: /\.eml/ }).getAttribute("href");
+    const eml = await page.request.get(new URL(href ?? "", silent.url).href);
+    expect(eml.status()).toBe(200);
+    const raw = await eml.text();
+    expect(raw).toMatch(/^To: .*bettine@mail\.example/m);
+    expect(raw).toMatch(/^Subject: /m);
+    expect(raw).toContain("This waits at the desk.");
+    expect(silent.mails).toHaveLength(0);
+  } finally {
+    await silent.stop();
+  }
+});
+
+interface Violation { id: string; nodes: { target: string[] }[] }
+declare global {
+  interface Window { axe: { run(root: Document, options: object): Promise<{ violations: Violation[]; passes: unknown[] }> } }
+}
+
+test("the queue, an enquiry, the letters and the settings break no rule of WCAG 2.2 A and AA that a program can check", async ({ person }) => {
+  test.setTimeout(120_000);
+  const axe = await readFile(path.resolve("node_modules/axe-core/axe.min.js"), "utf8");
+  for (const colorScheme of ["light", "dark"] as const) {
+    const page = await person({ storageState: owner, colorScheme });
+    const enquiry = await calls(page, { name: "Isaura Quennell", email: "isaura@mail.example" });
+    for (const at of [`${desk.url}/desk`, enquiry, `${desk.url}/desk/letters`, `${desk.url}/desk/settings`]) {
+      await page.goto(at);
+      await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
+      await page.evaluate(axe);
+      const { violations, passes } = await page.evaluate(() => window.axe.run(document, { runOnly: ["wcag2a", "wcag2aa", "wcag22aa"] }));
+      expect(violations.map((v) => `${v.id}: ${v.nodes.map((n) => n.target.join(" ")).join(", ")}`), `${colorScheme} ${at}`).toEqual([]);
+      expect(passes.length).toBeGreaterThan(10);
+    }
+  }
+});
