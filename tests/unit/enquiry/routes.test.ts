@@ -146,6 +146,10 @@ describe("GET /e/…", () => {
     const page = await old.text();
     expect(page).toBe(await unknown.text());
     expect(page).toContain("Lantern Yard Rug Workshop");
+    expect(page).toContain('<a href="/">');
+    const style = /<style>([^]*)<\/style>/.exec(page)?.[1] ?? "";
+    const hash = createHash("sha256").update(style).digest("base64");
+    expect(old.headers.get("content-security-policy")).toContain(`style-src 'sha256-${hash}'`);
     expect(jar.size).toBe(0);
   });
 });
