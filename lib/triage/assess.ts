@@ -33,7 +33,7 @@ function withSettings(findings: readonly Finding[], settings: TriageSettings): r
   return [...findings, ...extra];
 }
 
-/** From this chance that only repairs are needed on, an improvement by cleaning is not stated. */
+/** From this chance that only repairs are needed on, an improvement by cleaning is not stated. Elicited. */
 const REPAIR_ONLY_FROM = 0.5;
 
 /** Why an improvement cannot be stated, or null where it can. */

@@ -78,6 +78,7 @@ export function lifeLeft(told: Told, fibres: Readonly<Record<FibreId, number>>, 
   return { low: yearsUntil(gone, 0.1), median: yearsUntil(gone, 0.5), high: yearsUntil(gone, 0.9) };
 }
 
+/** Where the search for a quantile ends, in years: five times the longest median of the table. Elicited. */
 const LONGEST_YEARS = 200;
 
 /** The years at which the rising function `gone` reaches a chance, by bisection to 0.005 years. */

@@ -74,7 +74,7 @@ function informationOf(what: string, fibres: Fibres): number {
   }, 0);
 }
 
-/** How many candidates about the fibre are worked out in full, beside the label. */
+/** How many candidates about the fibre are worked out in full, beside the label: for speed. Elicited. */
 const SHORTLIST = 4;
 
 /** The open questions and photos about the fibre that tell most for their trouble; the photo of the label always, if open. */

@@ -7,7 +7,10 @@ import { growSets, setsWorthKeeping, weighSets, type Report, type Sets, type Wei
 import { ofFibres } from "./of-fibres";
 import { knowsNothingOfIncident, type Told } from "./told";
 
-/** A mechanism is weighed where its chance passes the first on some pile, or the second and it explains a change that is seen. */
+/**
+ * A mechanism is weighed where its chance passes the first on some pile, or the second and it explains a change that is
+ * seen. Elicited: numerical cut-offs, held to brute force over every set in its test.
+ */
 const LEAST_PRIOR = 0.02;
 const LEAST_PRIOR_IF_SEEN = 0.002;
 const EXPLAINS_FROM = 0.1;
@@ -83,7 +86,7 @@ export interface WhatHappened {
 
 const BIT_OF = Object.fromEntries(DAMAGE_IDS.map((m, i) => [m, 1 << i])) as Record<DamageId, number>;
 
-/** Sets with less than this share on every fibre are let go; the rest is scaled up to 1. */
+/** Sets with less than this share on every fibre are let go; the rest is scaled up to 1. Elicited, as above. */
 const LEAST_SHARE = 3e-4;
 
 /** The mechanisms worth weighing, with their odds on each kind of pile. */
