@@ -41,10 +41,15 @@ export function labOf(red: number, green: number, blue: number): Lab {
   return { L: 116 * fy - 16, a: 500 * (fx - fy), b: 200 * (fy - fz) };
 }
 
-/** Lab to "#rrggbb"; what lies outside sRGB is clipped to its nearest level. */
-export function hexOf({ L, a, b }: Lab): string {
+/** Tristimulus values of a Lab colour under D65, the white at Y = 1. */
+export function xyzOf({ L, a, b }: Lab): [x: number, y: number, z: number] {
   const fy = (L + 16) / 116;
-  const x = WHITE_X * unlightness(fy + a / 500), y = WHITE_Y * unlightness(fy), z = WHITE_Z * unlightness(fy - b / 200);
+  return [WHITE_X * unlightness(fy + a / 500), WHITE_Y * unlightness(fy), WHITE_Z * unlightness(fy - b / 200)];
+}
+
+/** Lab to "#rrggbb"; what lies outside sRGB is clipped to its nearest level. */
+export function hexOf(colour: Lab): string {
+  const [x, y, z] = xyzOf(colour);
   const level = (row: 0 | 3 | 6) => {
     const v = Math.min(1, Math.max(0, FROM_XYZ[row] * x + FROM_XYZ[row + 1]! * y + FROM_XYZ[row + 2]! * z));
     return Math.round(255 * (v <= 0.0031308 ? 12.92 * v : 1.055 * v ** (1 / 2.4) - 0.055));
@@ -57,11 +62,17 @@ const POW25_7 = 25 ** 7;
 /** Hue angle in degrees, 0 to 360; 0 for a grey. */
 const hueOf = (a: number, b: number): number => (a === 0 && b === 0 ? 0 : (Math.atan2(b, a) / DEG + 360) % 360);
 
+/** ΔE00 and what it is made of: signed, weighted parts of lightness, chroma and hue, from the first colour to the second. */
+export interface Difference { deltaE: number; lightness: number; chroma: number; hue: number }
+
+/** Colour difference ΔE00 with kL = kC = kH = 1: 0 for equal colours, about 1 where a trained eye begins to see it. Symmetric. */
+export const deltaE00 = (one: Lab, two: Lab): number => differenceOf(one, two).deltaE;
+
 /**
- * Colour difference ΔE00 with kL = kC = kH = 1: 0 for equal colours, about 1 where a trained eye begins to see it.
- * Symmetric. Numbers in the comments are the equations of Sharma, Wu & Dalal (2005).
+ * ΔE00 with its parts. Its square is the sum of the squares of the parts and a term that turns blue, so the parts alone
+ * need not make it up. Numbers in the comments are the equations of Sharma, Wu & Dalal (2005).
  */
-export function deltaE00(one: Lab, two: Lab): number {
+export function differenceOf(one: Lab, two: Lab): Difference {
   const chroma = (Math.hypot(one.a, one.b) + Math.hypot(two.a, two.b)) / 2;
   const stretch = 1.5 - 0.5 * Math.sqrt(chroma ** 7 / (chroma ** 7 + POW25_7)); // 1 + G (4)
   const a1 = one.a * stretch, a2 = two.a * stretch;
@@ -80,7 +91,7 @@ export function deltaE00(one: Lab, two: Lab): number {
   const h = dH / (1 + 0.015 * meanC * t); // (20)
   const rotation = -2 * Math.sqrt(meanC ** 7 / (meanC ** 7 + POW25_7)) // (17), (21)
     * Math.sin(60 * Math.exp(-(((meanH - 275) / 25) ** 2)) * DEG);
-  return Math.sqrt(Math.max(0, l * l + c * c + h * h + rotation * c * h));
+  return { deltaE: Math.sqrt(Math.max(0, l * l + c * c + h * h + rotation * c * h)), lightness: l, chroma: c, hue: h };
 }
 
 /** Equation (14). Exactly opposite hues have two middles; the paper takes half the sum. */
