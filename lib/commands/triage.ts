@@ -11,6 +11,7 @@ import { receivePhoto, type ReceivedPhoto } from "../photo/server/receive";
 import type { PhotoKind, RugAnswers } from "../trade/questions";
 import { DEFAULT_SETTINGS } from "../workshop/settings-schema";
 import { CommandError, runCommand } from "./command";
+import { readError } from "./read-error";
 import { triageTable } from "./triage-table";
 
 const USAGE = "Say which enquiry: npm run triage -- FILE [--table], or - for standard input, or --schema.";
@@ -34,14 +35,11 @@ export async function triage(args: readonly string[], io: TriageIo): Promise<str
   return flags.includes("--table") ? triageTable(result) : JSON.stringify(result.rugs.length === 1 ? result.rugs[0] : result, null, 2);
 }
 
-/** Why a file could not be read, by the system's code, in words. */
-const READ_ERRORS: Readonly<Record<string, string>> = { ENOENT: "there is no such file", EISDIR: "it is a folder", EACCES: "it may not be read" };
-
 async function readEnquiry(name: string): Promise<string> {
   try {
     return await readFile(name, "utf8");
   } catch (error) {
-    throw new CommandError(`${name} cannot be read: ${READ_ERRORS[(error as NodeJS.ErrnoException).code ?? ""] ?? (error as Error).message}.`);
+    throw new CommandError(`${name} cannot be read: ${readError(error)}.`);
   }
 }
 

@@ -1,0 +1,77 @@
+import { readFile } from "node:fs/promises";
+import { text } from "node:stream/consumers";
+import * as z from "zod/mini";
+import { checkLetter, checkSentence, WORDS_AND_PHOTOS, type Known } from "../reply/promises/check";
+import type { Assessment } from "../triage/assessment";
+import { CommandError, runCommand } from "./command";
+import { readError } from "./read-error";
+
+const USAGE = "Say which letter: npm run promises -- LETTER.txt [--assessment FILE] [--lines], or - for standard input.";
+
+/** The fields of an assessment that the check reads. */
+const assessmentSchema = z.looseObject({
+  fibres: z.array(z.looseObject({ fibre: z.string(), probability: z.number(), words: z.string() })).check(z.minLength(1)),
+  findings: z.array(z.looseObject({ strength: z.string() })),
+  methods: z.array(z.looseObject({ method: z.string(), verdict: z.string() })),
+  improvement: z.nullable(z.object({ low: z.number(), median: z.number(), high: z.number() })),
+  lifeYears: z.nullable(z.object({ low: z.number(), median: z.number(), high: z.number() })),
+});
+
+/**
+ * What a letter promises beyond what is known, as JSON. Without an assessment it is judged as if only words and photos
+ * were known; `--lines` judges each line by itself.
+ * @throws CommandError in one line for anything the person can put right.
+ */
+export async function promises(args: readonly string[], stdin: NodeJS.ReadableStream): Promise<string> {
+  const { letter, assessment, lines } = optionsOf(args);
+  const known: Known = assessment === null ? WORDS_AND_PHOTOS : { assessment: await readAssessment(assessment), inspected: false };
+  const words = letter === "-" ? await text(stdin) : await read(letter);
+  const found = lines ? words.split(/\r?\n/u).filter((l) => l.trim() !== "").flatMap((line) => checkSentence(line.trim(), known)) : checkLetter(words, known);
+  return JSON.stringify(found, null, 2);
+}
+
+function optionsOf(args: readonly string[]): { letter: string; assessment: string | null; lines: boolean } {
+  const rest: string[] = [];
+  let assessment: string | null = null, lines = false;
+  for (let i = 0; i < args.length; i += 1) {
+    const arg = args[i] as string;
+    if (arg === "--lines") lines = true;
+    else if (arg === "--assessment") {
+      const file = args[(i += 1)];
+      if (file === undefined) throw new CommandError(`--assessment needs a file. ${USAGE}`);
+      assessment = file;
+    } else if (arg.startsWith("--")) throw new CommandError(`There is no option ${arg}. ${USAGE}`);
+    else rest.push(arg);
+  }
+  const [letter, ...more] = rest;
+  if (letter === undefined || more.length > 0) throw new CommandError(USAGE);
+  return { letter, assessment, lines };
+}
+
+async function read(name: string): Promise<string> {
+  try {
+    return await readFile(name, "utf8");
+  } catch (error) {
+    throw new CommandError(`${name} cannot be read: ${readError(error)}.`);
+  }
+}
+
+/** An assessment as `npm run triage` prints it. */
+async function readAssessment(name: string): Promise<Assessment> {
+  const words = await read(name);
+  let value: unknown;
+  try {
+    value = JSON.parse(words);
+  } catch {
+    throw new CommandError(`${name} is not JSON.`);
+  }
+  const parsed = assessmentSchema.safeParse(value);
+  if (!parsed.success) throw new CommandError(`${name} is not an assessment of one rug, as npm run triage prints it.`);
+  return value as Assessment;
+}
+
+if (import.meta.filename === process.argv[1]) {
+  await runCommand(async () => {
+    console.log(await promises(process.argv.slice(2), process.stdin));
+  });
+}

@@ -1,0 +1,90 @@
+import { FIBRES, type FibreId } from "../../trade/fibres";
+import type { Assessment, Range } from "../../triage/assessment";
+import type { RuleId } from "./rules";
+import { clausesOf, plainOf } from "./sentences";
+import { compiled } from "./vocabulary";
+
+/** What a sentence claims beyond an assessment; `suggestion` names what the assessment carries. */
+export interface Beyond { readonly rule: RuleId; readonly why: string; readonly suggestion: string }
+
+/** Slack of a stated range, for rounding: per cent, and shares of a number of years or of money, with a least slack for each. *elicited* */
+const SLACK = { percent: 6, years: 0.25, leastYears: 0.5, money: 0.1, leastMoney: 10 } as const;
+
+/** Everything in one sentence that the assessment does not carry. */
+export function beyondAssessment(sentence: string, assessment: Assessment): Beyond[] {
+  const plain = plainOf(sentence);
+  return [...wordsTooStrong(plain, assessment), ...improvementBeyond(plain, assessment), ...yearsBeyond(plain, assessment), ...priceBelow(plain, assessment)];
+}
+
+/** Words of chance with the least chance that lets a letter use them; of the IPCC's scale where it has them, "probably" *elicited*. */
+const WORDS: readonly (readonly [RegExp, number])[] = [
+  [/\b(?:virtually|almost|practically) certain(?:ly)?\b/u, 0.99], [/\b(?:very|highly|most) likely\b|\bvery probably\b/u, 0.9], [/(?<!un)\blikely\b/u, 0.66], [/\bprobably\b/u, 0.5],
+];
+/** A stated chance may be rounded up so far. *elicited* */
+const WORD_SLACK = 0.02;
+
+const FIBRE = compiled("FIBRE");
+const namesOf = (f: (typeof FIBRES)[number]): readonly string[] => [f.name.replace(/ \(.*/, ""), f.short];
+const ALIASES: Readonly<Record<string, FibreId>> = { rayon: "viscose", "art silk": "viscose", "artificial silk": "viscose", "bamboo silk": "viscose", "bamboo viscose": "viscose", "pure silk": "silk", "real silk": "silk", "pure wool": "wool", nylon: "polyamide" };
+const fibreNamed = (name: string): FibreId | null => ALIASES[name] ?? FIBRES.find((f) => namesOf(f).includes(name))?.id ?? null;
+
+function wordsTooStrong(plain: string, { fibres }: Assessment): Beyond[] {
+  return clausesOf(plain).flatMap((clause) => {
+    const word = WORDS.find(([re]) => re.test(clause));
+    const name = word && FIBRE.exec(clause.slice(clause.search(word[0])))?.[0];
+    const fibre = name ? fibreNamed(name) : null;
+    if (!word || !fibre || /\bnot\b|\bunlikely\b|\bthan\b/u.test(clause)) return [];
+    const chance = fibres.find((f) => f.fibre === fibre)?.probability ?? 0;
+    if (chance + WORD_SLACK >= word[1]) return [];
+    return [{ rule: "certainty" as const, why: `The assessment gives ${name} a chance of ${Math.round(chance * 100)} in 100, and this word says more.`, suggestion: `Write “${fibres.find((f) => f.fibre === fibre)?.words ?? "perhaps"}”, or leave the word out.` }];
+  });
+}
+
+const IMPROVES = /\b(?:improv\w*|comes? back|brings? back|bring \w+ back|gone|better|recover\w*|lighten\w*|fade[sd]?|may go|take[s]? out|of the (?:mark|stain|browning|trouble|colour))\b/u;
+const numbersBefore = (plain: string, unit: string): number[] =>
+  [...plain.matchAll(new RegExp(`([0-9]+(?:[.,][0-9]+)?)(½)?(?= ?(?:(?:–|-|to|and) ?[0-9]+(?:[.,][0-9]+)?½? ?)?(?:${unit}))`, "gu"))].map((m) => Number((m[1] as string).replace(",", ".")) + (m[2] ? 0.5 : 0));
+
+const outside = (said: readonly number[], low: number, high: number) => said.length > 0 && (Math.max(...said) > high || Math.min(...said) > Math.max(low, 0) + (high - low) * MOST_NARROWED);
+/** The lower end of a stated range may stand so far into the range of the assessment. *elicited* */
+const MOST_NARROWED = 0.25;
+
+function improvementBeyond(plain: string, { improvement }: Assessment): Beyond[] {
+  if (!IMPROVES.test(plain) || /\bchance\b|\bin 100\b|\bnot\b/u.test(plain)) return [];
+  const said = numbersBefore(plain, "%|per ?cent");
+  if (said.length === 0) return [];
+  if (!improvement) return [{ rule: "number", why: "The assessment gives no improvement for this rug.", suggestion: "Leave the number out." }];
+  if (!outside(said, improvement.low + SLACK.percent, improvement.high + SLACK.percent)) return [];
+  return [{ rule: "number", why: "This promises more improvement than the assessment.", suggestion: `The range is ${ranged(improvement)} per cent.` }];
+}
+
+const LIFE = /\b(?:last|lasts|left|life|live|serve|good for|has)\b/u;
+function yearsBeyond(plain: string, { lifeYears }: Assessment): Beyond[] {
+  if (!LIFE.test(plain) || /\bold\b|\bago\b|\bbought\b|\baged?\b|\bdoubt\b|\bmore than\b/u.test(plain)) return [];
+  const said = numbersBefore(plain, "(?:more )?years?");
+  if (said.length === 0) return [];
+  if (!lifeYears) return [{ rule: "number", why: "The assessment gives no life for this rug.", suggestion: "Leave the number out: how long an antique lasts hangs on how it is kept." }];
+  const slack = Math.max(SLACK.leastYears, SLACK.years * lifeYears.high);
+  if (!outside(said, lifeYears.low + slack, lifeYears.high + slack)) return [];
+  return [{ rule: "number", why: "This promises a longer life than the assessment.", suggestion: `The range is ${ranged(lifeYears)} years in ordinary use.` }];
+}
+
+const CLEANS = /\bclean(?:ing|ed)?\b/u;
+function priceBelow(plain: string, { money }: Assessment): Beyond[] {
+  if (!CLEANS.test(plain) || !/\bcosts?\b/u.test(plain) || !money?.clean) return [];
+  const said = [...plain.matchAll(/(?:€|£|\$|eur|gbp|usd|chf) ?([0-9][0-9,]*)|([0-9][0-9,]*) ?(?:euros?|pounds?|dollars?|francs?)/gu)].map((m) => Number((m[1] ?? m[2] ?? "").replace(/,/g, "")));
+  if (said.length === 0 || Math.max(...said) >= money.clean.low - Math.max(SLACK.leastMoney, SLACK.money * money.clean.low)) return [];
+  return [{ rule: "number", why: "This price is below the workshop's own.", suggestion: `The range is ${ranged(money.clean)} ${money.currency}.` }];
+}
+
+const ranged = ({ low, high }: Range) => `${Number(low.toPrecision(2))} to ${Number(high.toPrecision(2))}`;
+
+/** From this chance on, and with a bench test or a laboratory behind it, a fibre may be named without a hedge. *elicited* */
+const NAMED_FROM = 0.95;
+
+/** True where the sentence names the fibre that a test has settled. */
+export function isTested(sentence: string, { fibres, findings }: Assessment): boolean {
+  const name = FIBRE.exec(plainOf(sentence))?.[0];
+  const fibre = name ? fibreNamed(name) : null;
+  const chance = fibres.find((f) => f.fibre === fibre)?.probability ?? 0;
+  return chance >= NAMED_FROM && findings.some((f) => f.strength === "bench" || f.strength === "laboratory");
+}

@@ -1,0 +1,24 @@
+import type { Assessment } from "../../triage/assessment";
+
+/** What a letter with a judgement must not leave out. `when` and `needs` meet the whole letter in lower case. */
+export interface MustSay { readonly id: string; readonly when: RegExp; readonly needs: RegExp; readonly unless?: RegExp; readonly why: string; readonly suggestion: string }
+
+const JUDGES = /\b(?:likely|probably|very likely|about as likely|we (?:think|believe)|fits?|going by)\b/u;
+const OFFERS = /\b(?:we (?:would|can|could) (?:clean|wash|try)|if it is cleaned|cleaning (?:should|would|may|might) (?!cost))/u;
+
+export const MUST_SAYS: readonly MustSay[] = [
+  { id: "testing", when: OFFERS, needs: /\btest(?:s|ed|ing)?\b/u, unless: /\bno way of cleaning\b/u, why: "Nothing is cleaned before a test in a hidden corner, and the letter does not say so.", suggestion: "We clean nothing before a test in a hidden corner." },
+  { id: "limits", when: JUDGES, needs: /\b(?:mislead|guess|cannot (?:tell|promise|say)|only (?:an )?inspect|inspection|until|test(?:s|ed|ing)?|not sure|too little|provisional)\b/u, why: "A judgement by words and photos has limits, and the letter names none.", suggestion: "Words and photos can mislead; an inspection and a test decide." },
+];
+
+/** Cautions that hang on the assessment. */
+export function cautionsMissing(letter: string, assessment: Assessment): MustSay[] {
+  const ruledOut = assessment.methods.some((m) => m.method === "wet-hand-clean" && m.verdict === "ruled-out");
+  const told = (needs: RegExp) => needs.test(letter);
+  return [
+    ...(ruledOut && OFFERS.test(letter) && !told(/\b(?:not|nobody|never|no|keep)\b[^.!?]*\b(?:home|water|wash|wet)\b/u) ? [HOME] : []),
+    ...(assessment.firstAid && !told(/\bchildren\b/u) ? [FIRST_AID] : []),
+  ];
+}
+const HOME: MustSay = { id: "home", when: OFFERS, needs: /./u, why: "Wet cleaning is ruled out for what this pile may be, and the letter does not warn of water at home.", suggestion: "Please do not clean it at home and let nobody use water on it." };
+const FIRST_AID: MustSay = { id: "first-aid", when: /./u, needs: /./u, why: "Something is wet or fresh, and the letter leaves out the first aid.", suggestion: "Put the first aid at the head of the letter." };

@@ -1,0 +1,150 @@
+/**
+ * What a letter may not say when no more is known than it claims. Data: a pattern catches, the excuses let go. Elicited,
+ * and held to tables of sentences in its tests. Patterns meet a clause in lower case, without what stands in quotation
+ * marks; `FIBRE`, `RUG`, `NUMBER` and the like stand for lists in `vocabulary.ts`.
+ */
+export const RULE_IDS = ["certainty", "result", "safety", "number", "harm", "blame", "cover", "verdict"] as const;
+export type RuleId = (typeof RULE_IDS)[number];
+
+/** What takes the edge off a clause: see `excuses.ts`. */
+export type Excuse = "negated" | "hedged" | "undecided" | "reported" | "ranged" | "ours";
+
+export interface Pattern {
+  /** A regular expression over one clause, written with the words of vocabulary.ts in capitals. */
+  readonly catches: string;
+  /** Excuses that hold for this pattern beside the rule's own. */
+  readonly also?: readonly Excuse[];
+  /** Excuses of the rule that do not hold: the pattern is a negation or a hedge itself. */
+  readonly except?: readonly Excuse[];
+}
+
+export interface Rule {
+  readonly id: RuleId;
+  /** In the middle of a sentence: "this sentence …". */
+  readonly what: string;
+  readonly why: string;
+  readonly suggest: string;
+  readonly excuses: readonly Excuse[];
+  readonly patterns: readonly Pattern[];
+}
+
+const p = (catches: string, rest: Omit<Pattern, "catches"> = {}): Pattern => ({ catches, ...rest });
+/** The pattern denies something itself, so only a denial before it excuses. */
+const own = (catches: string): Pattern => p(catches, { except: ["negated"] });
+
+export const RULES: readonly Rule[] = [
+  {
+    id: "certainty", what: "states as certain what the evidence only makes likely",
+    why: "Words and photos never settle a fibre or a cause; a test or an inspection does.",
+    suggest: "Say how likely it is and what would settle it: “It is probably …; a test of a few fibres would tell.”",
+    excuses: ["negated", "hedged", "undecided", "reported"],
+    patterns: [
+      p("\\b(RUG|it|this|what you have|they|FRINGE) (is|are|'s|was|can only be|must be|has to be)( SURELY| clearly| plainly)?( made (of|from)| pure| real| genuine| true| a| an| the| in fact| NUMBER ?(%|per cent)| of)* ?FIBRE\\b"),
+      p("\\byou (own|have|bought)( a| an)? (genuine|real|pure|true)?( FIBRE) (rug|carpet)"),
+      p("\\b(SURELY|certain|prove[sd]?|proof that|identified|confirmed|clearly|we know that)\\b.*\\b(FIBRE|MARK|CAUSE)\\b"),
+      p("\\bMARK (is|was|comes? from|came from|was caused by|is caused by|can only be) (the |a |an |old |fresh )?(CAUSE)"),
+    ],
+  },
+  {
+    id: "result", what: "promises a result",
+    why: "What comes back is known after a test in a hidden corner, and even then within limits.",
+    suggest: "Give the range and the limit: “In most cases between … and … comes back; we cannot promise it.”",
+    excuses: ["negated", "hedged", "undecided"],
+    patterns: [
+      p("\\b(MARK|RUG|it|they|this|all of it|everything) (will|'ll|shall|is going to|are going to)( SURELY| all| fully| completely| soon| simply)* (come (right )?(out|off|up)|go( away)?|disappear|vanish|lift|return|recover|be (gone|removed|fully removed|completely removed|restored|as new|spotless|perfect|clean again|saved|like new)|look (as|like) |stand up|come back|bounce back)"),
+      p("\\bwe (will|'ll|shall|can|are going to|are able to|would)( SURELY| fully| completely| easily)* (remove|restore|save|cure|fix|rescue|make it perfect|get (it|this|that|the MARK|all of it|everything)( all)? out|bring (it|the colour|the pile) back)\\b"),
+      p("\\b(can|could) be( SURELY| fully| completely| easily| wholly)+ (restored|removed|saved|cleaned|fixed|put right)"),
+      p("\\b(MARK|it|RUG) can be (removed|cleaned|taken out)\\b.*\\b(trace|completely|fully)"),
+      p("\\b(guarantee|guaranteed|we promise|i promise|you have (our|my) word|rest assured|(you can )?be sure that)\\b", { except: ["hedged"] }),
+      p("\\b(as good as new|as new|like new|good as new|original state|perfect again|spotless|easily fixed)\\b"),
+      p("\\b(cleaning|wash|treatment|method)\\b.*\\b(restores|cures|removes|takes out)\\b"),
+      p("\\bwe always (get|remove|bring|save)\\b"),
+      p("\\b(in every case|success rate|every time)\\b"),
+      own("\\b(without|no) (a |any )?trace\\b"),
+      own("\\bnothing (will|is going to) (be left|remain)"),
+      own("\\byou (will not|won't|will no longer|will never) (see|notice|smell)\\b"),
+      own("\\b(will|does) (not|never) (run|bleed|come back|return)\\b.*\\b(when we|after (our|the|this)|once we|if we)\\b"),
+      own("\\b(never|not) (comes?|come) back after (our|the|this)"),
+      p("\\b(sure|certain|confident) (that )?(we|it) (can|will) (get|come|be|go|bring|remove)"),
+    ],
+  },
+  {
+    id: "safety", what: "calls something safe that carries a risk",
+    why: "Every cleaning can make a rug worse, some piles in one case in four; mould and dyes are not judged from photos.",
+    suggest: "Name the risk and what is done about it: “Cleaning always carries some risk, so every colour is tested first.”",
+    excuses: ["negated", "hedged", "undecided"],
+    patterns: [
+      p("\\b(completely|perfectly|absolutely|totally|entirely|quite|100 ?%|wholly) (safe|harmless|risk.?free|without risk)\\b"),
+      p("\\brisk.?free\\b"), p("\\b(dyes?|colours?) (is|are) (safe|fast|stable)\\b"), p("\\bmould is harmless\\b"), p("\\bwithout (any )?risk\\b", { except: ["negated"], also: [] }),
+      own("\\bthere is no (risk|danger)\\b"), own("\\bnothing can (go wrong|happen)\\b"), own("\\b(cannot|can't|can never|will not|won't) (be )?(harm|harmed|damage|damaged|hurt|go wrong|shrink)\\b"),
+      own("\\bguaranteed not to\\b"), own("\\b(never|not) (touch|come near|eat) (it|them|the rug) again\\b"), own("\\b(need not|needn't|don't need to|do not need to) worry\\b"),
+    ],
+  },
+  {
+    id: "number", what: "gives one number where only a range is known",
+    why: "An improvement, a life left, a price or a value is a range until the rug was inspected.",
+    suggest: "Give the range: “between … and …”, with what it hangs on.",
+    excuses: ["negated", "hedged", "ranged", "reported", "undecided"],
+    patterns: [
+      p("\\bNUMBER ?(%|per ?cent)( chance)?\\b|\\b(chance|improv\\w+|better|back|gone|fade|comes? out)\\b.*\\bNUMBER ?(%|per ?cent)"),
+      p("\\b(half|(one|two|three|four|nine|seven|eight) (tenths?|quarters?|thirds?|fifths?))\\b.*\\b(gone|better|back|out|less)\\b|\\b(fade|improve|lighten|recover|go)\\w* by (a |NUMBER )?(half|thirds?|quarters?|tenths?|fifths?)"),
+      p("\\b(last|lasts|live|lives|good for|left|remaining|enjoy it|has|have)\\b.*\\b(NUMBER( more)? years?|decades?|lifetime|rest of your life)\\b"),
+      p("\\b(NUMBER|another NUMBER) years? (left|more|to go)\\b"),
+      p("\\b(will|would|is going to)? ?costs? (you )?(CURRENCY ?)?NUMBER"),
+      p("\\bworth (CURRENCY ?)?NUMBER"),
+    ],
+  },
+  {
+    id: "harm", what: "advises something that can harm the rug or a person",
+    why: "Water, heat, products and rubbing set marks and break weak fibres, and a wrong guess of the fibre must not hurt. First aid is one set, whatever the fibre.",
+    suggest: "Leave it to first aid: press a plain white dry cloth, no product, no more water, no heat, let air get to it, and wait for us.",
+    excuses: ["negated", "reported", "ours"],
+    patterns: [
+      p("^LEADIN(wash|rinse|rub|scrub|soak|shampoo|steam|iron|bleach|beat|wet|burn|sponge|hoover it wet|scrape|brush it)\\b"),
+      p("^LEADIN(use|try|put|pour|dab|sprinkle|spray|mix|apply|add|work in|treat it with|clean it with|wash it with|blot it with|go over it with)\\b.*\\bAGENT\\b"),
+      p("\\bAGENT\\b.*\\b(will do|works?( well)?|helps?|does the trick|will (take|lift|get|remove)|is (fine|best|good))\\b"),
+      p("\\b(recommend|suggest|advise)\\b.*\\bAGENT\\b"),
+      p("\\byou (can|could|may|should|might)( safely| simply| just| also)? (wash|rinse|rub|scrub|soak|shampoo|steam|iron|bleach|beat|wet|burn|put it in|use|try)\\b"),
+      p("\\bturn (up )?(the )?(underfloor |floor )?heating (up|on|higher)|\\bturn (up|on) the\\b.*\\bheating"),
+      p("^LEADIN(hang|lift|drag|carry|roll up) (the|your|a) (wet|soaked|damp)"),
+    ],
+  },
+  {
+    id: "blame", what: "accuses somebody",
+    why: "What a seller knew or a cleaner did cannot be judged from here, and such a sentence can be held against you.",
+    suggest: "Say what was said and what was found, and leave the judgement out: “You told us that it was sold as …; what we see fits … better.”",
+    excuses: ["negated", "undecided"],
+    patterns: [
+      p("\\b(cheated|swindled|deceived|lied|conned|tricked|defrauded|ripped off)\\b", { also: ["reported"] }),
+      p("\\b(on purpose|deliberately|intentionally|knowingly)\\b"),
+      p("\\b(fraud|fraudster|crook|fake on purpose|incompeten(t|ce)|careless(ness|ly)?|negligen(t|ce))\\b"),
+      p("\\b(has |have )?(ruined|destroyed|wrecked|spoil(ed|t)|botched) (your|the|this) (rug|carpet|pile)", { also: ["reported"] }),
+      p("\\b((?<!whose )fault|to blame|responsible for the damage)\\b"),
+      p("\\b(they|he|she|seller|shop|dealer|cleaner) knew\\b", { also: ["hedged"] }),
+    ],
+  },
+  {
+    id: "cover", what: "says what an insurer, a court or a seller will decide",
+    why: "Cover and fault are for others to decide, and local law decides.",
+    suggest: "Leave it open: “Whether your insurer pays is for your insurer to decide.”",
+    excuses: ["negated", "hedged", "undecided"],
+    patterns: [
+      p("\\b(insurance|insurer|policy)\\b.*\\b(will|must|has to|is bound to) (pay|cover|accept|settle|refund)"),
+      p("\\byou (are|'re) (fully )?(covered|insured|entitled)\\b"),
+      p("\\b(seller|shop|dealer|cleaner|manufacturer|they)\\b.*\\b(must|has to|have to|will have to|is obliged to|owes?)\\b.*\\b(refund|compensate|replace|pay|money)"),
+      p("\\byou will (win|get your money back|be (paid|refunded|compensated))"), p("\\bthe law is on your side\\b"),
+      own("\\b(insurance|insurer|seller|shop)\\b.*\\b(cannot|can't|may not) (refuse|deny|decline)"),
+    ],
+  },
+  {
+    id: "verdict", what: "gives the rug up without an inspection",
+    why: "“Beyond economic repair” needs a named person's inspection; from photos it is provisional.",
+    suggest: "Say that it is provisional: “From photos it looks beyond economic repair; that is provisional until we have seen it.”",
+    excuses: ["hedged", "undecided"],
+    patterns: [
+      p("\\bbeyond (economic )?(repair|saving|help|rescue)\\b", { also: ["negated"] }), p("\\b(write-off|a total loss|past saving|destroyed for good|ruined for good)\\b", { also: ["negated"] }),
+      p("\\b(cannot|can't|can never) be (saved|rescued)\\b"), p("\\b(throw|chuck) it (away|out)\\b", { also: ["negated"] }),
+      p("\\bnothing (to be done|can be done|more can be done)\\b"), p("\\bnot worth (cleaning|saving|repairing)\\b"),
+    ],
+  },
+];

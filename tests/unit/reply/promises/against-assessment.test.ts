@@ -1,0 +1,57 @@
+import { describe, expect, it } from "vitest";
+import { checkLetter, checkSentence, type Known } from "../../../../lib/reply/promises/check";
+import { FIRST_AID_SAID, assessmentOf, range } from "../make";
+
+const known = (rest: Parameters<typeof assessmentOf>[0]["rest"], fibres = { viscose: 0.72 }, strength: "told" | "bench" = "told"): Known =>
+  ({ assessment: assessmentOf({ fibres, words: "likely", evidence: [{ what: "touch", value: "cool-slippery", strength }], rest: { improvement: range(10, 30, 55), lifeYears: range(1, 2.5, 5), money: { currency: "EUR", clean: range(100, 115, 160), cutDown: null, replace: null, valueToday: null }, ...rest } }), inspected: false });
+const rules = (sentence: string, k: Known = known({})) => checkSentence(sentence, k).map((o) => o.rule);
+
+describe("a sentence against its assessment", () => {
+  it.each<[string, string[]]>([
+    ["It is likely viscose.", []],
+    ["It is very likely viscose.", ["certainty"]],
+    ["It is probably silk.", ["certainty"]],
+    ["It is more likely viscose than silk.", []],
+    ["Between 10 and 55 per cent of the mark may go.", []],
+    ["Between 12 and 60 % of the mark may go.", []],
+    ["Between 40 and 55 % of the mark may go.", ["number"]],
+    ["Between 10 and 80 % of the mark may go.", ["number"]],
+    ["In ordinary use it has between 1 and 5 years left.", []],
+    ["In ordinary use it has between 4 and 9 years left.", ["number"]],
+    ["We doubt that it has more than 5 years left.", []],
+    ["You bought it 12 years ago, and it shows no moth.", []],
+    ["Cleaning would cost between €100 and €160.", []],
+    ["Cleaning would cost about €60.", ["number"]],
+  ])("%s", (sentence, expected) => expect(rules(sentence)).toEqual(expected));
+
+  it("lets no number stand where the assessment gives none", () => {
+    expect(rules("Between 10 and 55 % of the mark may go.", known({ improvement: null }))).toEqual(["number"]);
+    expect(rules("It should serve between 20 and 40 years.", known({ lifeYears: null }))).toEqual(["number"]);
+  });
+  it("lets a tested fibre be named, and no other", () => {
+    const tested = known({}, { viscose: 0.97 }, "bench");
+    expect(rules("The pile is viscose.", tested)).toEqual([]);
+    expect(rules("The pile is silk.", tested)).toEqual(["certainty"]);
+    expect(rules("The pile is viscose.", known({}, { viscose: 0.97 }))).toEqual(["certainty"]);
+  });
+  it("lets a rug be given up once somebody has inspected it", () => {
+    expect(rules("Your rug is beyond economic repair.")).toEqual(["verdict"]);
+    expect(rules("Your rug is beyond economic repair.", { ...known({}), inspected: true })).toEqual([]);
+  });
+});
+
+const missing = (letter: string, k: Known) => checkLetter(letter, k).filter((o) => o.rule === "left-out").map((o) => o.suggestion);
+
+describe("what a letter leaves out", () => {
+  it("asks for the test, the limits and the warning of water", () => {
+    expect(missing("We would clean it nearly dry.", known({})).join(" ")).toMatch(/test in a hidden corner.*Please do not clean it at home/);
+    expect(missing("It is likely viscose.", known({})).join(" ")).toMatch(/Words and photos can mislead/);
+    expect(missing("It is likely viscose, going by words and photos, which can mislead. We would clean it after a test. Please do not clean it at home.", known({}))).toEqual([]);
+  });
+  it("asks for the first aid where something is wet", () => {
+    const wet = known({ firstAid: FIRST_AID_SAID });
+    expect(missing("Good day.", wet).join(" ")).toMatch(/first aid at the head/);
+    expect(missing(`Good day.\n${FIRST_AID_SAID.join("\n")}`, wet)).toEqual([]);
+  });
+  it("asks nothing of a letter that judges nothing", () => expect(missing("Thank you. We shall write tomorrow.", known({}))).toEqual([]));
+});
