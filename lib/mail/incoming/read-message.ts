@@ -1,0 +1,82 @@
+import "server-only";
+import { simpleParser, type Attachment, type ParsedMail } from "mailparser";
+import { bounceOf, type Bounce } from "./bounce";
+import { automaticWhy } from "./automatic";
+import { foldQuoted, type Folded } from "./quoted";
+
+/** A picture that came with a letter. */
+export interface Enclosed { readonly name: string; readonly type: string; readonly content: Buffer }
+
+/** One message that came in, read. */
+export interface IncomingMessage {
+  /** RFC 5322 Message-ID with its brackets, or null: a message without one is told apart by its bytes. */
+  readonly messageId: string | null;
+  /** The ids it answers, newest first: In-Reply-To, then References from the end. */
+  readonly answers: readonly string[];
+  readonly from: { readonly name: string; readonly address: string } | null;
+  readonly subject: string;
+  readonly sentAt: Date | null;
+  readonly body: Folded;
+  readonly pictures: readonly Enclosed[];
+  /** Names of enclosures that are no pictures; they are not kept. */
+  readonly otherEnclosures: readonly string[];
+}
+
+/**
+ * What came in: a person's letter, a report that ours did not arrive, something a machine wrote and that nobody may
+ * answer, or bytes that could not be read (to be kept and shown).
+ */
+export type Incoming =
+  | { readonly kind: "letter"; readonly message: IncomingMessage }
+  | { readonly kind: "bounce"; readonly bounce: Bounce; readonly message: IncomingMessage }
+  | { readonly kind: "automatic"; readonly why: string; readonly message: IncomingMessage }
+  | { readonly kind: "unreadable"; readonly why: string };
+
+/** Greater messages are not read, only kept. *elicited*: a dozen pictures of a phone. */
+export const MOST_MESSAGE_BYTES = 60 * 1024 * 1024;
+/** Text beyond this is not a letter. *elicited* */
+const MOST_TEXT_CHARS = 100_000;
+
+/** Reads the bytes of one message (RFC 5322, MIME). Never throws for what is in them. */
+export async function readMessage(bytes: Buffer): Promise<Incoming> {
+  if (bytes.length === 0) return { kind: "unreadable", why: "The message is empty." };
+  if (bytes.length > MOST_MESSAGE_BYTES) return { kind: "unreadable", why: "The message is larger than 60 MB." };
+  let mail: ParsedMail;
+  try {
+    mail = await simpleParser(bytes, { skipHtmlToText: false, skipImageLinks: true, skipTextToHtml: true, skipTextLinks: true });
+  } catch (error) {
+    return { kind: "unreadable", why: `It is not a message that can be read: ${(error as Error).message}.` };
+  }
+  const message = messageOf(mail);
+  const bounce = bounceOf(mail);
+  if (bounce) return { kind: "bounce", bounce, message };
+  const why = automaticWhy(mail);
+  if (why) return { kind: "automatic", why, message };
+  if (!message.from) return { kind: "unreadable", why: "It names no sender." };
+  return { kind: "letter", message };
+}
+
+const ID = /<[^<>\s]{1,990}>/gu;
+/** The Message-IDs in a header's value, in their order. */
+export const idsIn = (value: string | readonly string[] | undefined): string[] => [value ?? []].flat().join(" ").match(ID) ?? [];
+
+function messageOf(mail: ParsedMail): IncomingMessage {
+  const sender = mail.from?.value[0];
+  const isPicture = (a: Attachment) => a.contentType.startsWith("image/") || /\.(?:jpe?g|png|heic|heif|webp|avif)$/iu.test(a.filename ?? "");
+  const enclosed = mail.attachments.filter((a) => !isSignatureMark(a));
+  return {
+    messageId: idsIn(mail.messageId)[0] ?? null,
+    answers: [...new Set([...idsIn(mail.inReplyTo), ...idsIn(mail.references).reverse()])],
+    from: sender?.address ? { name: oneLine(sender.name ?? ""), address: sender.address.toLowerCase() } : null,
+    subject: oneLine(mail.subject ?? ""),
+    sentAt: mail.date && !Number.isNaN(mail.date.getTime()) ? mail.date : null,
+    body: foldQuoted((mail.text ?? "").slice(0, MOST_TEXT_CHARS)),
+    pictures: enclosed.filter(isPicture).map((a, i) => ({ name: oneLine(a.filename ?? `picture ${i + 1}`), type: a.contentType, content: a.content })),
+    otherEnclosures: enclosed.filter((a) => !isPicture(a)).map((a) => oneLine(a.filename ?? a.contentType)),
+  };
+}
+
+/** Little pictures within a signature, shown in the text and no larger than a button: not a photo of a rug. *elicited* */
+const isSignatureMark = (a: Attachment): boolean => a.related === true && a.contentType.startsWith("image/") && a.size < 12_000;
+
+const oneLine = (text: string): string => text.replace(/[\p{Cc}\p{Cs}]+/gu, " ").trim().slice(0, 500);
