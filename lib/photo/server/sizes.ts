@@ -22,7 +22,8 @@ export async function makeSizes(picture: string | Buffer, files: SizeFiles): Pro
   return { width, height, measure: await pixelsOf(fromPixels(large), MEASURE_SIDE) };
 }
 
-async function pixelsOf(picture: ReturnType<typeof openPicture>, side: number): Promise<Pixels> {
+/** RGB pixels of a picture brought to a long side of so many pixels; never enlarged. */
+export async function pixelsOf(picture: ReturnType<typeof openPicture>, side: number): Promise<Pixels> {
   const { data, info } = await picture.resize(side, side, { fit: "inside", withoutEnlargement: true }).toColourspace("srgb").raw().toBuffer({ resolveWithObject: true });
   return { data, width: info.width, height: info.height, channels: 3 };
 }

@@ -1,0 +1,25 @@
+import { describe, expect, it } from "vitest";
+import { proposeSpots } from "../../../lib/photo/propose-spots";
+import type { Rgb } from "../../../lib/photo/strip";
+
+const [WIDTH, HEIGHT] = [240, 180];
+const drawnBy = (colour: (x: number, y: number) => readonly [number, number, number]): Rgb => {
+  const data = new Uint8Array(WIDTH * HEIGHT * 3);
+  for (let y = 0; y < HEIGHT; y++) for (let x = 0; x < WIDTH; x++) data.set(colour(x, y), 3 * (y * WIDTH + x));
+  return { data, width: WIDTH, height: HEIGHT };
+};
+const CREAM = [225, 215, 190] as const, BROWN = [150, 110, 60] as const, BLUE = [40, 60, 120] as const;
+const isStain = (x: number, y: number) => (x - 150) ** 2 + (y - 90) ** 2 < 30 ** 2;
+
+describe("proposeSpots", () => {
+  it("finds a stain on a plain rug, and a clean place beside it", () => {
+    const found = proposeSpots(drawnBy((x, y) => (isStain(x, y) ? BROWN : CREAM)));
+    if (found?.affected.shape !== "rectangle" || found.untouched.shape !== "rectangle") throw new Error("no spots");
+    const at = (s: { x: number; y: number; width: number; height: number }) => [(s.x + s.width / 2) * WIDTH, (s.y + s.height / 2) * HEIGHT] as const;
+    expect(isStain(...at(found.affected))).toBe(true);
+    expect(isStain(...at(found.untouched))).toBe(false);
+  });
+  it("proposes nothing on a plain rug without a stain", () => expect(proposeSpots(drawnBy(() => CREAM))).toBeNull());
+  it("proposes nothing on a pattern", () => expect(proposeSpots(drawnBy((x, y) => [CREAM, BROWN, BLUE][(Math.floor(x / 20) + Math.floor(y / 20)) % 3] as typeof CREAM))).toBeNull());
+  it("proposes nothing where half the rug is another colour", () => expect(proposeSpots(drawnBy((x) => (x < WIDTH / 2 ? CREAM : BLUE)))).toBeNull());
+});
