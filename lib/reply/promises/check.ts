@@ -12,6 +12,8 @@ export interface Overpromise { readonly sentence: string; readonly rule: RuleId 
 /** What is known beside the letter. Without an assessment: words and photos. `inspected`: a named person has seen the rug. */
 export interface Known { readonly assessment: Assessment | null; readonly inspected: boolean }
 export const WORDS_AND_PHOTOS: Known = { assessment: null, inspected: false };
+/** What a letter about these rugs is held against: the assessment of an only rug; of several, words and photos. */
+export const knownOf = ([only, ...more]: readonly (Assessment | null)[]): Known => ({ assessment: more.length === 0 ? (only ?? null) : null, inspected: false });
 
 interface Compiled { readonly rule: Rule; readonly pattern: Pattern; readonly re: RegExp }
 const ALL: readonly Compiled[] = RULES.flatMap((rule) => rule.patterns.map((pattern) => ({ rule, pattern, re: compiled(pattern.catches) })));
@@ -42,11 +44,14 @@ export function checkSentence(sentence: string, known: Known): Overpromise[] {
   return [...broken, ...beyond.filter((b) => !broken.some((o) => o.rule === b.rule))];
 }
 
-/** A whole letter, sentence by sentence in its order, and then what it leaves out. Pure: the page, the server and the command line call this. */
+/** Every sentence of a text in its order: all there is to check in a letter that only asks. */
+export const checkSentences = (text: string, known: Known): Overpromise[] => sentencesOf(text).flatMap((s) => checkSentence(s, known));
+
+/** A whole letter, sentence by sentence, and then what it leaves out. Pure: the page, the server and the command line call this. */
 export function checkLetter(text: string, known: Known): Overpromise[] {
   const plain = plainOf(text);
   const missing = MUST_SAYS.filter((m) => m.when.test(plain) && !m.needs.test(plain) && !m.unless?.test(plain));
   const cautions = known.assessment ? cautionsMissing(plain, known.assessment) : [];
   const leftOut = ({ why, suggestion }: MustSay): Overpromise => ({ sentence: "", rule: "left-out", why, suggestion });
-  return [...sentencesOf(text).flatMap((s) => checkSentence(s, known)), ...[...missing, ...cautions].map(leftOut)];
+  return [...checkSentences(text, known), ...[...missing, ...cautions].map(leftOut)];
 }

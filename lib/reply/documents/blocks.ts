@@ -1,0 +1,26 @@
+/** What a printed document is made of; whoever draws it keeps the order, so that it reads the same aloud. */
+export type Block =
+  | { readonly kind: "heading"; readonly level: 2 | 3; readonly text: string }
+  | { readonly kind: "paragraph"; readonly text: string }
+  | { readonly kind: "small"; readonly text: string }
+  | { readonly kind: "list"; readonly items: readonly string[] }
+  | { readonly kind: "table"; readonly caption: string; readonly head: readonly string[]; readonly rows: readonly (readonly string[])[] }
+  | { readonly kind: "photo"; readonly photoId: string; readonly alternative: string; readonly caption: string }
+  /** Lengths in centimetres from the rug's first corner; `keep` is what remains. */
+  | { readonly kind: "plan"; readonly widthCm: number; readonly lengthCm: number; readonly keep: readonly Rectangle[]; readonly damaged: readonly (readonly { readonly x: number; readonly y: number }[])[]; readonly alternative: string }
+  | { readonly kind: "signature"; readonly lines: readonly string[] };
+export interface Rectangle { readonly left: number; readonly top: number; readonly right: number; readonly bottom: number }
+
+export interface PrintedDocument {
+  readonly title: string;
+  /** BCP 47 */
+  readonly language: string;
+  /** Who it comes from: the workshop's head; null for the client's own letter. */
+  readonly head: { readonly name: string; readonly lines: readonly string[] } | null;
+  readonly blocks: readonly Block[];
+}
+
+export const heading = (text: string, level: 2 | 3 = 2): Block => ({ kind: "heading", level, text });
+export const paragraph = (text: string): Block => ({ kind: "paragraph", text });
+export const small = (text: string): Block => ({ kind: "small", text });
+export const list = (items: readonly string[]): readonly Block[] => (items.length > 0 ? [{ kind: "list", items }] : []);

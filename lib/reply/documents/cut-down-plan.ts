@@ -1,0 +1,55 @@
+import type { Range } from "../../triage/assessment";
+import { heading, list, paragraph, small, type Block, type PrintedDocument, type Rectangle } from "./blocks";
+
+export interface CutWay {
+  readonly kind: "edge-off" | "equal-ends" | "split-in-two" | "smaller-rectangle";
+  readonly pieces: readonly Rectangle[];
+  /** Of the whole rug, 0 to 1. */
+  readonly shareKept: number;
+  readonly bindingM: number;
+  /** New edges with the cost per metre of the workshop; null where no price is set. */
+  readonly cost: { readonly range: Range; readonly currency: string } | null;
+}
+export interface CutDownPlan {
+  readonly rug: string;
+  readonly size: { readonly widthCm: number; readonly lengthCm: number };
+  readonly damaged: readonly (readonly { readonly x: number; readonly y: number }[])[];
+  /** Best first; at least one. */
+  readonly ways: readonly CutWay[];
+  readonly isTufted: boolean;
+  readonly workshop: { readonly name: string; readonly lines: readonly string[] };
+}
+
+const NAMES: Readonly<Record<CutWay["kind"], string>> = {
+  "edge-off": "One edge comes off", "equal-ends": "The same strip comes off both ends", "split-in-two": "Two rugs out of one", "smaller-rectangle": "A smaller rectangle",
+};
+
+/** What can be kept, drawn to scale, with its size, its new edges and what they cost. Provisional until measured on the rug. */
+export function cutDownPlan(p: CutDownPlan): PrintedDocument {
+  return {
+    title: `Cutting down ${p.rug}`, language: "en-GB", head: p.workshop,
+    blocks: [
+      paragraph(`${p.rug} measures about ${p.size.widthCm} × ${p.size.lengthCm} cm. These are the ways to go on using the sound part of it. All measures were taken from a photo and are confirmed on the rug before anything is cut.`),
+      ...p.ways.flatMap((way, i) => wayBlocks(p, way, i)),
+      heading("How it is done"),
+      ...list([
+        "The cut runs along warp or weft, through the ground between motifs, with about two centimetres allowed for the turn.",
+        ...(p.isTufted ? ["The back is held together by latex: the line is sealed before it is cut, or it frays."] : []),
+        "New edges are overcast by hand, bound by machine or with cotton tape; a fringe can be sewn on.",
+        "A signed, dated or antique rug is shown to a valuer before anybody cuts it.",
+      ]),
+      small("Cutting cannot be undone. Nothing is cut before you have agreed to the line on the rug itself."),
+    ],
+  };
+}
+
+function wayBlocks({ size, damaged }: CutDownPlan, way: CutWay, i: number): Block[] {
+  const pieces = way.pieces.map((r) => `${Math.round(r.right - r.left)} × ${Math.round(r.bottom - r.top)} cm`);
+  const what = `${NAMES[way.kind]}: ${pieces.join(" and ")}`;
+  return [
+    heading(`${i + 1}. ${NAMES[way.kind]}`),
+    { kind: "plan", ...size, damaged, keep: way.pieces, alternative: `Plan of the rug from above, to scale. ${what} remain${way.pieces.length === 1 ? "s" : ""} of ${size.widthCm} × ${size.lengthCm} cm.` },
+    ...list([`Remains: ${pieces.join(" and ")}, about ${Math.round(way.shareKept * 100)} % of the rug.`, `New edges: about ${way.bindingM.toFixed(1)} m of binding.`,
+      ...(way.cost ? [`Cost: between ${way.cost.currency} ${Math.round(way.cost.range.low)} and ${Math.round(way.cost.range.high)}, confirmed when we have seen it.`] : [])]),
+  ];
+}

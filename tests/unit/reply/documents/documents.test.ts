@@ -1,0 +1,106 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import type { Block, PrintedDocument } from "../../../../lib/reply/documents/blocks";
+import { viscoseCareCard } from "../../../../lib/reply/documents/care-card";
+import { conditionReport, type ConditionReport } from "../../../../lib/reply/documents/condition-report";
+import { cutDownPlan } from "../../../../lib/reply/documents/cut-down-plan";
+import { letterToSeller, type SellerLetter } from "../../../../lib/reply/documents/letter-to-seller";
+import { checkSentences, WORDS_AND_PHOTOS } from "../../../../lib/reply/promises/check";
+import { RIGHTS, type Jurisdiction } from "../../../../lib/trade/rights";
+import { anyInput } from "../any-input";
+import { assessmentOf, range } from "../make";
+
+const wordsOf = (b: Block): string[] => {
+  switch (b.kind) {
+    case "list": return [...b.items];
+    case "table": return [b.caption, ...b.head, ...b.rows.flat()];
+    case "photo": return [b.alternative, b.caption];
+    case "plan": return [b.alternative];
+    case "signature": return [...b.lines];
+    default: return [b.text];
+  }
+};
+const textOf = (d: PrintedDocument) => [d.title, ...d.blocks.flatMap(wordsOf)].join("\n");
+const WORKSHOP = { name: "Lantern Yard Rug Workshop", lines: ["3 Lantern Yard, Harrowmere"] };
+
+const SELLER: SellerLetter = {
+  client: { name: "Ana Example", address: "4 Quay Street\nHarrowmere" }, seller: { name: "Kestrel Floors", address: "1 Mill Lane" }, rug: "a grey rug, 170 × 240 cm",
+  bought: { on: "3 May 2024", price: "€1,200", invoice: "K-77" }, saidWords: "pure silk", labelWords: "100 % viscose", tests: [], jurisdiction: "EU", today: "28 November 2026",
+};
+const TEST = { by: "Lantern Yard Rug Workshop", on: "20 November 2026", found: "viscose", kind: "bench" } as const;
+
+describe("the letter to a seller", () => {
+  it("quotes what was said and what the label says", () => {
+    expect(textOf(letterToSeller(SELLER))).toMatch(/described to me as “pure silk”[\s\S]*label on it reads “100 % viscose”/);
+  });
+  it("without a test asks for composition and proof, and proposes nothing", () => {
+    const text = textOf(letterToSeller(SELLER));
+    expect(text).toMatch(/what the pile, the ground and the fringe are made of[\s\S]*how you know/);
+    expect(text).not.toMatch(/what you propose|refund|return it|tested since/);
+    expect(textOf(letterToSeller({ ...SELLER, tests: [TEST] }))).toMatch(/a test of a few fibres by Lantern Yard Rug Workshop, 20 November 2026: viscose\.[\s\S]*what you propose/);
+  });
+  it("alleges no intent and is signed by the client, with no workshop at its head", () => {
+    const d = letterToSeller({ ...SELLER, tests: [TEST] });
+    expect(d.head).toBeNull();
+    expect(textOf(d)).toContain("I make no accusation");
+    expect(checkSentences(textOf(d), WORDS_AND_PHOTOS).filter((o) => o.rule === "blame" || o.rule === "cover")).toEqual([]);
+  });
+  it.each(["EU", "UK", "IE", "US", "other"] as Jurisdiction[])("says the rights of %s with their source, in general terms", (jurisdiction) => {
+    const text = textOf(letterToSeller({ ...SELLER, jurisdiction }));
+    for (const r of RIGHTS[jurisdiction].filter((row) => row.about !== "service")) expect(text).toContain(r.source);
+    expect(text).toMatch(/local law decides; this is not legal advice/);
+  });
+  it("leaves out what is not known", () => {
+    const text = textOf(letterToSeller({ ...SELLER, bought: { on: null, price: null, invoice: null }, saidWords: null, labelWords: null }));
+    expect(text).toContain("I bought a grey rug, 170 × 240 cm from you.");
+    expect(text).not.toMatch(/null|undefined|described to me/);
+  });
+});
+
+const REPORT: ConditionReport = {
+  reference: "K7-204", theirReference: "CL/118", client: "Ana Example", rug: "A grey rug, 170 × 240 cm", account: "The vase fell over.",
+  assessment: assessmentOf({ fibres: { viscose: 0.8, silk: 0.06 }, mechanisms: { "water-mark": 0.7 }, rest: { improvement: range(5, 20, 45), worse: 0.2, beyondRepair: 0.6, lifeYears: range(1, 2, 4), money: { currency: "EUR", clean: range(90, 110, 150), cutDown: range(60, 110, 300), replace: range(500, 900, 1600), valueToday: range(50, 200, 500) } } }),
+  photos: [{ id: "p1", shows: "the whole rug", takenOn: "27 November 2026" }], measured: ["The affected spot is browner (ΔE00 5.1 to 8.0)."], inspection: null, workshop: WORKSHOP, today: "28 November 2026",
+};
+const INSPECTION = { by: "Ivo Castellane", on: "27 November 2026", found: "The pile is distorted over a hand's breadth.", isBeyondRepair: true };
+
+describe("the condition report", () => {
+  it("is provisional without an inspection, and gives the verdict to a named person with one", () => {
+    const without = textOf(conditionReport(REPORT));
+    expect(without).toContain("Provisional, not inspected: this report goes by photos");
+    expect(without).toMatch(/Provisional, not inspected: the chance that it is beyond economic repair is about 60 in 100/);
+    expect(textOf(conditionReport({ ...REPORT, inspection: INSPECTION }))).toContain("Beyond economic repair, in the judgement of Ivo Castellane, who inspected it on 27 November 2026.");
+    expect(textOf(conditionReport({ ...REPORT, inspection: { ...INSPECTION, isBeyondRepair: false } }))).toContain("Not beyond economic repair, in the judgement of Ivo Castellane");
+  });
+  it("has causes as chances, methods with their why, ranges of money, and our own interest", () => {
+    const text = textOf(conditionReport(REPORT));
+    expect(text).toMatch(/A water mark\n70 in 100/);
+    expect(text).toMatch(/Cleaning\nEUR 90 to 150/);
+    expect(text).toContain("earns its living from cleaning and repairing rugs");
+  });
+  it("never speaks of cover, fault or what an insurer decides, whatever the assessment", () => {
+    fc.assert(fc.property(anyInput, ({ assessments }) => {
+      const text = textOf(conditionReport({ ...REPORT, assessment: assessments[0]!.assessment }));
+      expect(checkSentences(text, WORDS_AND_PHOTOS).filter((o) => ["cover", "blame", "verdict", "result"].includes(o.rule))).toEqual([]);
+      expect(text).not.toMatch(/NaN|undefined|null/);
+    }), { numRuns: 300 });
+  });
+});
+
+describe("the cut-down plan", () => {
+  const plan = cutDownPlan({ rug: "A grey rug", size: { widthCm: 200, lengthCm: 300 }, damaged: [[{ x: 0, y: 0 }, { x: 200, y: 0 }, { x: 200, y: 30 }]], isTufted: true, workshop: WORKSHOP,
+    ways: [{ kind: "edge-off", pieces: [{ left: 0, top: 30, right: 200, bottom: 300 }], shareKept: 0.9, bindingM: 2.02, cost: { range: range(60, 70, 90), currency: "EUR" } }] });
+  it("says what remains, what it costs and that cutting cannot be undone", () => {
+    expect(textOf(plan)).toMatch(/Remains: 200 × 270 cm, about 90 % of the rug\.\nNew edges: about 2\.0 m of binding\.\nCost: between EUR 60 and 90/);
+    expect(textOf(plan)).toMatch(/latex[\s\S]*Cutting cannot be undone/);
+  });
+  it("tells the drawing in words", () => expect(plan.blocks.find((b) => b.kind === "plan")).toMatchObject({ alternative: expect.stringMatching(/200 × 270 cm remains of 200 × 300 cm/) as string }));
+});
+
+describe("the care card", () => {
+  it("gives no product, dose or recipe, and nothing that our own check would stop", () => {
+    const card = viscoseCareCard({ rug: "your viscose rug", workshop: { ...WORKSHOP, telephone: "01632 960001" } });
+    expect(checkSentences(card.blocks.flatMap(wordsOf).join("\n"), WORDS_AND_PHOTOS)).toEqual([]);
+    expect(textOf(card)).not.toMatch(/\b\d+ ?(ml|g|%|spoon)/);
+  });
+});
