@@ -9,7 +9,7 @@ import importX from "eslint-plugin-import-x";
 // The house's one direction: app, ui, commands > enquiry > reply > triage; mail, staff, workshop > trade, photo, store, config.
 // photo-server is the half of photo that reads and writes files; generated are the two database clients.
 const PURE = ["trade", "photo", "triage", "reply"];
-const BELOW_ENQUIRY = [...PURE, "photo-server", "store", "mail", "staff", "workshop", "config"];
+const BELOW_ENQUIRY = [...PURE, "print", "photo-server", "store", "mail", "staff", "workshop", "config"];
 const MAY_IMPORT = {
   generated: [],
   trade: [],
@@ -19,6 +19,7 @@ const MAY_IMPORT = {
   store: ["generated", "config"],
   triage: ["trade"],
   reply: ["trade", "triage"],
+  print: ["reply"],
   workshop: ["trade", "store", "config"],
   staff: ["store", "config", "workshop"],
   mail: ["store", "config", "workshop"],
@@ -35,7 +36,7 @@ const ELEMENTS = [
   ...Object.keys(MAY_IMPORT).filter((room) => !["generated", "photo-server", "app"].includes(room)).map((room) => ({ type: room, pattern: `lib/${room}` })),
 ];
 
-const SERVER_FILES = ["store", "mail", "staff", "workshop", "enquiry", "photo/server"].map((room) => `lib/${room}/**/*.ts`).concat("lib/config/config.ts");
+const SERVER_FILES = ["store", "mail", "print", "staff", "workshop", "enquiry", "photo/server"].map((room) => `lib/${room}/**/*.ts`).concat("lib/config/config.ts");
 const MARK = /^import "server-only";/;
 const HARMLESS = /^(zod(\/mini)?|.*\/(trade|triage|reply|photo)\/[\w-]+)$/;
 
