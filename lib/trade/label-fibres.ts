@@ -30,7 +30,7 @@ export const BLENDS: Readonly<Record<string, LabelSays>> = {
 /** A fibre below this share of the pile makes no blend. As in `fibres`. */
 export const BLEND_PERCENT = 10;
 /** From this share a mixture without a class of its own is handled as its main fibre: 80 % wool with 20 % polyamide. Elicited. */
-export const LEADING_PERCENT = 60;
+export const LEADING_PERCENT = 75;
 /** From this share viscose rules a mixture without a class of its own: viscose with polyester is handled as viscose. Elicited. */
 export const WEAKEST_RULES_PERCENT = 30;
 /** Fibres that a label of the whole rug counts in though they are only its foundation. Common practice, no published source. */

@@ -5,14 +5,21 @@ import nameGroups from "./label-names.json";
 
 /** A part of a rug a label may speak of; `whole` where it does not say. */
 export type LabelPart = "pile" | "ground" | "fringe" | "whole";
-/** Words that hold a fibre's name without naming a fibre: "silk touch"; "no wool", "pile height". */
-export type LabelLook = "silk-look" | "no-fibre";
-export type LabelMeaning = FineFibre | Exclude<LabelPart, "whole"> | LabelLook;
+/** Words that hold a fibre's name without naming a fibre: "silk touch", "satin"; `no-fibre` is "no wool", "pile height". */
+export type LabelLook = "silk-look" | "wool-look" | "cotton-look" | "linen-look" | "jute-look" | "sisal-look" | "viscose-look" | "no-fibre";
+/** Names that say more than a fibre, each with a rule of its own. */
+export type LabelClaim = "virgin-wool" | "mixed-fibres" | "unknown-fibres" | "cotton-linen" | "rayon";
+/** What fibre each of them stands for; cotton-linen union is two fibres with no shares, so only general. */
+export const CLAIM_FIBRE: Readonly<Record<LabelClaim, FineFibre>> = {
+  "virgin-wool": "wool", "mixed-fibres": "other-fibres", "unknown-fibres": "other-fibres", "cotton-linen": "other-fibres", rayon: "viscose",
+};
+/** `pure` is a word beside a name: "pure", "rein", "tutto". */
+export type LabelMeaning = FineFibre | LabelClaim | "pure" | Exclude<LabelPart, "whole"> | LabelLook;
 
 /** A word or phrase of a label, what it means, in which language (ISO 639-1, with region where it matters), and who says so. */
 export interface LabelName { readonly name: string; readonly language: string; readonly meaning: LabelMeaning; readonly source: Source }
-/** A code of two or three letters, good only beside a percentage. Codes that two systems read differently are left out (CA, HA). */
-export interface LabelCode { readonly code: string; readonly meaning: FineFibre; readonly source: Source }
+/** A code of one to four letters, good only beside a percentage. A code that two systems read differently (CA, HA) has a row for each and is not decoded. */
+export interface LabelCode { readonly code: string; readonly meaning: FineFibre | LabelClaim; readonly source: Source }
 
 type Groups<K extends string> = ({ how: string; source: string } & Record<K, Record<string, string[]>>)[];
 const sourceOf = (group: { how: string; source: string }): Source => ({ how: group.how as Source["how"], source: group.source });
@@ -25,7 +32,7 @@ export const LABEL_NAMES: readonly LabelName[] = (nameGroups as unknown as Group
   })));
 
 export const LABEL_CODES: readonly LabelCode[] = (codeGroups as unknown as Groups<"codes">).flatMap((group) =>
-  Object.entries(group.codes).flatMap(([meaning, codes]) => codes.map((code): LabelCode => ({ code, meaning: meaning as FineFibre, source: sourceOf(group) }))));
+  Object.entries(group.codes).flatMap(([meaning, codes]) => codes.map((code): LabelCode => ({ code, meaning: meaning as LabelCode["meaning"], source: sourceOf(group) }))));
 
 /** Endings that join a fibre's name into one word with a part of the rug (German, Dutch, Scandinavian). Null: no part. From memory. */
 export const COMPOUND_ENDINGS: Readonly<Record<string, Exclude<LabelPart, "whole"> | null>> = {
@@ -38,5 +45,7 @@ export const COMPOUND_ENDINGS: Readonly<Record<string, Exclude<LabelPart, "whole
 export const ON_WORDS: readonly string[] = ["on", "auf", "sur", "su", "sobre", "op", "på", "na"];
 /** "Wool with cotton back": what follows belongs to the part that ends it. From memory. */
 export const WITH_WORDS: readonly string[] = ["with", "mit", "avec", "con", "com", "met", "med", "ile"];
+/** Words before a figure that make it a rough one. From memory. */
+export const ROUGH_WORDS: readonly string[] = ["about", "approx", "approximately", "circa", "min", "max", "minimum", "maximum", "mind", "mindestens", "etwa", "env", "environ", "aprox", "cerca", "least"];
 /** Words for per cent. From memory. */
 export const PERCENT_WORDS: readonly string[] = ["percent", "pct", "prozent", "procent", "prosent", "pourcent", "percento", "procento", "yüzde"];

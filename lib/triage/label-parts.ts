@@ -10,43 +10,60 @@ const isPiece = (t: LabelToken | undefined): t is Piece => t?.kind === "percent"
 const touching = (words: readonly LabelWord[], a: LabelToken | undefined, b: LabelToken | undefined) =>
   a !== undefined && b !== undefined && a.end >= b.at && (a.at === b.at || words[b.at]?.gap === "none");
 
+/** What the label begins with, and for each place where the next part stands (the number of tokens where none does). */
+interface Outline { readonly begins: "part" | "piece" | null; readonly nextPart: readonly number[] }
+
+function outlineOf(tokens: readonly LabelToken[]): Outline {
+  const nextPart: number[] = [];
+  let next = tokens.length;
+  for (let i = tokens.length - 1; i >= 0; i -= 1) {
+    nextPart[i] = next;
+    if (tokens[i]?.kind === "part") next = i;
+  }
+  const first = tokens.find((t) => isPiece(t) || t.kind === "part");
+  return { begins: first === undefined ? null : first.kind === "part" ? "part" : "piece", nextPart };
+}
+
 /**
  * Whether a part stands before its fibres ("Backing: jute") or after them ("wool pile"). A colon after it or one side
  * that touches decides; where both or neither do, the label's first piece does.
  */
-function heads(words: readonly LabelWord[], tokens: readonly LabelToken[], i: number): boolean {
+function heads(words: readonly LabelWord[], tokens: readonly LabelToken[], i: number, outline: Outline): boolean {
   const [before, part, after] = [tokens[i - 1], tokens[i] as LabelToken, tokens[i + 1]];
   if (words[part.end]?.gap === "colon") return true;
   const touchesBefore = isPiece(before) && touching(words, before, part);
   const touchesAfter = isPiece(after) && touching(words, part, after);
-  if (touchesBefore !== touchesAfter) return touchesAfter;
-  return tokens.find((t) => isPiece(t) || t.kind === "part")?.kind === "part";
+  return touchesBefore === touchesAfter ? outline.begins === "part" : touchesAfter;
 }
 
 /** Where a part that follows its fibres closes an open heading: only what comes after the last divide is its own. */
 function ownOf(words: readonly LabelWord[], waiting: readonly Piece[]): number {
-  const last = waiting.findLastIndex((p) => words[p.at]?.gap !== "none");
-  return Math.max(0, last);
+  return Math.max(0, waiting.findLastIndex((p) => words[p.at]?.gap !== "none"));
 }
 
 /** Whether "on" or "with" sets the pile apart from what follows: fibres, and for "with" a ground or fringe that ends them. */
-function divides(words: readonly LabelWord[], tokens: readonly LabelToken[], i: number): boolean {
+function divides(words: readonly LabelWord[], tokens: readonly LabelToken[], i: number, outline: Outline): boolean {
   const join = tokens[i];
   if (!isPiece(tokens[i + 1]) || join?.kind !== "join") return false;
-  const part = tokens.findIndex((t, k) => k > i && t.kind === "part");
-  const ends = tokens[part];
-  return join.word === "on" || (ends?.kind === "part" && ends.part !== "pile" && !heads(words, tokens, part));
+  const at = outline.nextPart[i] as number;
+  const ends = tokens[at];
+  return join.word === "on" || (ends?.kind === "part" && ends.part !== "pile" && !heads(words, tokens, at, outline));
 }
 
 /** Shares the pieces of a label among the parts of the rug; `whole` gets what no part claims. */
 export function byPart(words: readonly LabelWord[], tokens: readonly LabelToken[]): Map<LabelPart, Piece[]> {
   const parts = new Map<LabelPart, Piece[]>();
-  const put = (part: LabelPart, pieces: readonly Piece[]) => pieces.length > 0 && parts.set(part, [...(parts.get(part) ?? []), ...pieces]);
+  const outline = outlineOf(tokens);
+  const put = (part: LabelPart, pieces: readonly Piece[]) => {
+    const there = parts.get(part) ?? [];
+    for (const piece of pieces) there.push(piece);
+    if (there.length > 0) parts.set(part, there);
+  };
   let open: LabelPart = "whole";
   let waiting: Piece[] = [];
   for (const [i, token] of tokens.entries()) {
     if (isPiece(token)) waiting.push(token);
-    else if (token.kind === "part" && heads(words, tokens, i)) {
+    else if (token.kind === "part" && heads(words, tokens, i, outline)) {
       put(open, waiting);
       [open, waiting] = [token.part, []];
     } else if (token.kind === "part") {
@@ -54,7 +71,7 @@ export function byPart(words: readonly LabelWord[], tokens: readonly LabelToken[
       put(open, waiting.slice(0, own));
       put(token.part, waiting.slice(own));
       [open, waiting] = ["whole", []];
-    } else if (token.kind === "join" && open === "whole" && (waiting.length > 0 || parts.has("pile")) && divides(words, tokens, i)) {
+    } else if (token.kind === "join" && open === "whole" && (waiting.length > 0 || parts.has("pile")) && divides(words, tokens, i, outline)) {
       put("pile", waiting);
       [open, waiting] = [token.word === "on" ? "ground" : "whole", []];
     }

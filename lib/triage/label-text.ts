@@ -1,4 +1,5 @@
 import { PERCENT_WORDS } from "../trade/label-names";
+import { normalText } from "./label-normal";
 
 /** What stands between a word and the one before it: nothing but space, the end of a line, a mark that divides, or a colon. */
 export type Gap = "none" | "line" | "break" | "colon";
@@ -8,66 +9,82 @@ export interface LabelWord {
   readonly gap: Gap;
   readonly printed: string;
   readonly lower: string;
-  /** Without accents and with the letters a reader of pictures confuses made one (0 and o; 1, i and l; 5 and s). */
+  /** Without accents and with what a reader of pictures confuses made one (0 and o; 1, i and l; 5 and s; rn and m; vv and w). */
   readonly key: string;
+  /** Printed as one with the word before it. */
+  readonly unspaced: boolean;
 }
 
 const PLAIN_LETTERS: Readonly<Record<string, string>> = { ł: "l", ø: "o", đ: "d", æ: "ae", œ: "oe", ß: "ss", ð: "d", þ: "th", ħ: "h", ı: "i" };
-const CONFUSED: Readonly<Record<string, string>> = { "0": "o", "1": "l", i: "l", "5": "s" };
+const CONFUSED: Readonly<Record<string, string>> = { "0": "o", "1": "l", i: "l", "5": "s", rn: "m", vv: "w" };
+
+/** Lower case without accents. */
+export const plainLetters = (word: string): string =>
+  word.toLowerCase().normalize("NFD").replace(/[\u0300-\u036f]/gu, "").replace(/[łøđæœßðþħı]/gu, (c) => PLAIN_LETTERS[c] ?? c).normalize("NFC");
 
 /** The form in which words are compared. Digits count as letters only in a word that has at least two letters. */
 export function wordKey(word: string): string {
-  const plain = word.toLowerCase().normalize("NFD").replace(/[\u0300-\u036f]/gu, "").replace(/[łøđæœßðþħı]/gu, (c) => PLAIN_LETTERS[c] ?? c).normalize("NFC");
+  const plain = plainLetters(word);
   const letters = plain.match(/\p{L}/gu)?.length ?? 0;
-  return plain.replace(letters >= 2 ? /[0i15]/gu : /i/gu, (c) => CONFUSED[c] ?? c);
+  return plain.replace(letters >= 2 ? /[0i15]|rn|vv/gu : /i/gu, (c) => CONFUSED[c] ?? c);
 }
 
-export const wordOf = (printed: string, gap: Gap = "none"): LabelWord => ({ gap, printed, lower: printed.toLowerCase(), key: wordKey(printed) });
+export const wordOf = (printed: string, gap: Gap = "none", unspaced = false): LabelWord =>
+  ({ gap, printed, lower: printed.replace(/İ/gu, "i").toLowerCase(), key: wordKey(printed), unspaced });
 
-/** Digits of other scripts and their per cent signs as ours. */
-function westernDigits(text: string): string {
-  const zeros = ["٠", "۰", "०", "０"];
-  return text.replace(/[٠-٩۰-۹०-९０-９]/gu, (d) => {
-    const zero = zeros.find((z) => d >= z && d.charCodeAt(0) <= z.charCodeAt(0) + 9) as string;
-    return String(d.charCodeAt(0) - zero.charCodeAt(0));
-  }).replace(/[٪％﹪]/gu, "%").replace(/٫/gu, ".");
-}
-
-/** Marks that stand for what divides words; no keyboard types them, and they are taken out of what comes in. */
+/** Marks that stand for what divides words; normal text holds none of them. */
 const COLON = "\u0001";
 const BREAK = "\u0002";
 const LINE = "\u0003";
+const UNSPACED = "\u0004";
+/** Joins the ends of a range into one word: "70–80". */
+const TO = "\u0005";
 
 const MARKS: Readonly<Record<string, Gap>> = { [COLON]: "colon", [BREAK]: "break", [LINE]: "line" };
 const WIDTH: Readonly<Record<Gap, number>> = { none: 0, line: 1, break: 2, colon: 3 };
+const FIGURE = String.raw`\d{1,3}(?:\.\d{1,2})?`;
+/** Where a figure meets a script that has no spaces. */
+const UNSPACED_SCRIPT = /(?<=[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}])(?=\d)|(?<=\d)(?=[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}])/gu;
+const RANGE = new RegExp(`(?<![\\d.])(${FIGURE}) ?[-–—] ?(${FIGURE})(?= ?%)`, "gu");
 
-/** What counts as one word: letters with their marks and digits; a decimal point or comma between digits stays. */
-export function labelWords(text: string): LabelWord[] {
-  const spaced = westernDigits(text.normalize("NFC").replace(/[\u0001-\u0003]/gu, " "))
-    .replace(/(\d)\s*[.,]\s*(?=\d)/gu, "$1.")
+/** Words of a text that is normal already. A decimal point or comma between digits stays. */
+export function wordsOf(normal: string): LabelWord[] {
+  const spaced = normal
+    .replace(/(\d)[.,](?=\d)/gu, "$1.")
+    .replace(RANGE, (all, from: string, to: string) => (Number(from) < Number(to) ? `${from}${TO}${to}` : all))
+    .replace(/[<>≤≥≈~±]/gu, " about ")
+    .replace(UNSPACED_SCRIPT, " ")
+    .replace(/(?<=\p{L}\p{L})(?=\d{1,3}(?:\.\d{1,2})? ?%)/gu, ` ${UNSPACED} `)
     .replace(/%/gu, " % ")
-    .replace(/\s*[:：]\s*/gu, ` ${COLON} `)
-    .replace(/[\r\n]+/gu, ` ${LINE} `)
-    .replace(/[;,()[\]{}|/+&。、，；]|\s[-–—]\s|(?<!\d)\.|\.(?!\d)/gu, ` ${BREAK} `)
-    .replace(/[^\p{L}\p{M}\p{N}%.\u0001-\u0003]+/gu, " ")
-    .replace(/(?<![\p{L}\p{M}\p{N}])(\d{2,3})(?=\p{L}{2})/gu, "$1 ")
-    .replace(/(?<=[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}])(?=\d)/gu, " ");
+    .replace(/:/gu, ` ${COLON} `)
+    .replace(/\n+/gu, ` ${LINE} `)
+    .replace(/[;,()[\]{}|/+&。、，；]|\s[-–—](?=\s)|(?<!\d)\.|\.(?!\d)/gu, ` ${BREAK} `)
+    .replace(/[^\p{L}\p{M}\p{N}%.\u0001-\u0005]+/gu, " ")
+    .replace(/(?<![\p{L}\p{M}\p{N}.])(\d{2,3})(?=\p{L}{2})/gu, `$1 ${UNSPACED} `);
   const words: LabelWord[] = [];
   let gap: Gap = "none";
+  let unspaced = false;
   for (const piece of spaced.split(" ")) {
     const mark = MARKS[piece];
     if (mark) gap = WIDTH[mark] > WIDTH[gap] ? mark : gap;
+    else if (piece === UNSPACED) unspaced = true;
     else if (piece !== "") {
-      words.push(wordOf(PERCENT_WORDS.includes(piece.toLowerCase()) ? "%" : piece, gap));
-      gap = "none";
+      words.push(wordOf(PERCENT_WORDS.includes(piece.toLowerCase()) ? "%" : piece, gap, unspaced));
+      [gap, unspaced] = ["none", false];
     }
   }
   return words;
 }
 
-/** A number of a percentage, OCR slips allowed ("1OO"); null where the word is none or is over 100. */
+/** What counts as one word of any text: letters with their marks and digits. */
+export const labelWords = (text: string): LabelWord[] => wordsOf(normalText(text).text);
+
+/** A number of a percentage, slips of reading allowed ("1OO"); null where the word is none or is over 100. */
 export function percentNumber(word: string): number | null {
   if (!/^[\dOoIl]{1,3}(\.[\dOo]{1,2})?$/u.test(word)) return null;
   const value = Number(word.replace(/[Oo]/gu, "0").replace(/[Il]/gu, "1"));
   return Number.isFinite(value) && value <= 100 ? value : null;
 }
+
+/** A range of percentages as printed, "70–80"; null where the word is none. */
+export const percentRange = (word: string): string | null => (word.includes(TO) ? word.replace(TO, "–") : null);

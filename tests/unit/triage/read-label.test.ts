@@ -48,15 +48,15 @@ describe("readLabel", () => {
   });
   it("says where a percentage or a fibre stands alone", () => {
     expect(readLabel("80% wool 20%").doubts).toContain("A percentage of the rug stands without a fibre that could be read.");
-    expect(readLabel("100% wool, silk").doubts).toContain("A fibre of the rug stands without its percentage.");
+    expect(readLabel("80% wool, silk").doubts).toContain("A fibre of the rug stands without its percentage.");
   });
   it("says where a name is a trade word, a plant or general", () => {
-    expect(readLabel("100% art silk").doubts).toHaveLength(1);
-    expect(readLabel("100% bamboo").doubts).toHaveLength(1);
-    expect(readLabel("100% other fibres").doubts).toHaveLength(1);
+    expect(readLabel("100% art silk").doubts).toEqual([expect.stringContaining("A trade word for imitation silk")]);
+    expect(readLabel("100% bamboo").doubts).toEqual([expect.stringContaining("Bamboo is a plant")]);
+    expect(readLabel("100% other fibres").doubts[0]).toBe("Part of the rug is named only in general terms.");
   });
-  it.each(["silk touch", "silk look", "silky", "Seidenoptik", "aspect soie", "effetto seta", "tacto seda"])("takes %s for no silk, but keeps that it suggests it", (text) => {
-    expect(readLabel(text)).toEqual({ components: [], doubts: [], suggests: ["silk-look"] });
+  it.each(["silk touch", "silk look", "silky", "satin", "Seidenoptik", "aspect soie", "effetto seta", "tacto seda"])("takes %s for no silk, but keeps that it suggests it", (text) => {
+    expect(readLabel(text)).toMatchObject({ components: [], doubts: ["No fibre’s name could be read in these words."], suggests: ["silk-look"] });
   });
   it("never takes lyocell, modal, cupro or ramie for viscose", () => {
     for (const name of LABEL_NAMES.filter((n) => ["lyocell", "modal", "cupro", "ramie"].includes(n.meaning))) {
@@ -84,6 +84,107 @@ describe("readLabel", () => {
       expect(() => classOfLabel(reading)).not.toThrow();
     }), { numRuns: 300 });
   });
+  it.each([
+    ["1OO% wool", "“1OO” was read as 100"], ["100% W00L", "“W00L” was read as “wool”"], ["100% sllk", "“sllk” was read as “silk”"], ["100% V1SC05E", "“V1SC05E” was read as “viscose”"],
+    ["100% polyarnide", "“polyarnide” was read as “polyamide”"], ["100% vvool", "“vvool” was read as “wool”"], ["100% Baurnwolle", "“Baurnwolle” was read as “baumwolle”"],
+    ["100% bawelna", "“bawelna” was read as “bawełna”"], ["100% lána", "“lána” was read as"], ["80WOLLE 20SEIDE", "“80WOLLE” was read as “80 WOLLE”"], ["WOOL100%", "“WOOL100” was read as “WOOL 100”"],
+    ["100% PURESILK", "“PURESILK” was read as “pure silk”"], ["80 °/o wool 20 °/o silk", "“°/o” was read as %"], ["½ wool ½ silk", "“1/2” was read as 50 %"], ["33 1/3 % wool", "“33 1/3” was read as 33.3 %"],
+    ["80 wool 20 silk", "The figures stand without a per cent sign"],
+  ])("%s: the correction is a doubt, never silent", (text, doubt) => {
+    const reading = readLabel(text);
+    expect(reading.doubts.join("\n")).toContain(doubt);
+    expect(reading.components[0]?.fibres.length).toBeGreaterThan(0);
+  });
+  it("says so where a name means one thing here and another there", () => {
+    expect(readLabel("麻100%").doubts).toEqual(["“麻” may be linen or hemp; it was taken for linen."]);
+    expect(readLabel("100% vlas").components[0]?.fibres).toEqual([{ fibre: "linen", percent: 100 }]);
+    expect(readLabel("100% vlas").doubts.join(" ")).toContain("may be linen or pile");
+  });
+  it("spells out eight corrections and counts the rest", () => {
+    const slips = ["W00L", "SlLK", "C0TTON", "VISC0SE", "ACRYL1C", "JUTE", "RAM1E", "LlNEN", "M0DAL", "LY0CELL", "P0LYESTER"].map((n) => `10% ${n}`);
+    const { doubts } = readLabel(slips.join(", "));
+    expect(doubts.filter((d) => d.includes("look alike"))).toHaveLength(8);
+    expect(doubts.join(" ")).toContain("2 more corrections of this kind were made.");
+  });
+  it("never cuts a silk out of a man-made fibre’s name, and takes nothing apart that could be cut in two ways", () => {
+    expect(readLabel("100% Polyesterseide").components.flatMap((c) => c.fibres.map((f) => f.fibre))).not.toContain("silk");
+    expect(readLabel(`100% ${"wool".repeat(12)}`).components).toEqual([]);
+  });
+  it("takes no figure from a range, and marks a rough one", () => {
+    const range = readLabel("70-80% wool, 20 – 30 % viscose");
+    expect(range.components[0]?.fibres).toEqual([{ fibre: "wool", percent: null }, { fibre: "viscose", percent: null }]);
+    expect(range.doubts.join(" ")).toContain("A share is given as a range (70–80 %)");
+    expect(readLabel("80-20% wool/silk").doubts.join(" ")).not.toContain("range");
+    for (const text of ["min. 80% wool 20% silk", "ca. 80 % wool 20% silk", ">80% wool 20% silk", "CA. 80% WOOL 20% SILK"]) {
+      expect(readLabel(text).components[0]?.fibres[0], text).toEqual({ fibre: "wool", percent: 80 });
+      expect(readLabel(text).doubts.join(" "), text).toContain("only roughly");
+    }
+  });
+  it("takes no share where 100 % is said of two fibres together", () => {
+    for (const text of ["100% wool and silk", "wool & silk 100%"]) {
+      expect(readLabel(text).components[0]?.fibres, text).toEqual([{ fibre: "wool", percent: null }, { fibre: "silk", percent: null }]);
+      expect(readLabel(text).doubts[0], text).toContain("of several fibres of the rug together");
+    }
+  });
+  it("takes no share where the first name cannot be read and the shares may belong to either side", () => {
+    const reading = readLabel("XYZ 60% WO 40%");
+    expect(reading.components[0]?.fibres).toEqual([{ fibre: "wool", percent: null }]);
+    expect(reading.doubts.join(" ")).toContain("is not clear");
+    expect(readLabel("60% WO 40% XYZ").components[0]?.fibres).toEqual([{ fibre: "wool", percent: 60 }]);
+    expect(readLabel("60% XYZ 40% WO").components[0]?.fibres).toEqual([{ fibre: "wool", percent: 40 }]);
+    expect(readLabel("WO 60% XYZ 40%").components[0]?.fibres).toEqual([{ fibre: "wool", percent: 60 }]);
+  });
+  it.each(["plant based silk", "sari silk", "viscose silk", "faux silk", "banana silk", "vegan silk", "cactus silk", "synthetic silk", "Kunstseide", "soie végétale"])("never takes %s for silk", (name) => {
+    for (const text of [name, `100% ${name}`, `${name.toUpperCase()} 100 %`, `pile: ${name}`]) expect(readLabel(text).components.flatMap((c) => c.fibres.map((f) => f.fibre)), text).toEqual(["art-silk"]);
+  });
+  it("says what is missing: a percentage, a figure, a fibre", () => {
+    expect(readLabel("viscose").doubts).toEqual(["The fibre of the rug stands without a percentage."]);
+    expect(readLabel("pure viscose").doubts).toEqual([]);
+    expect(readLabel("120 % wool").doubts.join(" ")).toContain("A per cent sign stands without a figure from 0 to 100.");
+    expect(readLabel("0 % silk 100 % wool").doubts.join(" ")).toContain("A fibre of the rug is given 0 %.");
+    expect(readLabel("Made by hand").doubts).toEqual(["No fibre’s name could be read in these words."]);
+    expect(readLabel("  \n ")).toEqual({ components: [], doubts: [], suggests: [], rules: [] });
+  });
+  it.each([["100% აბრეშუმი", "Georgian"], ["100% մետաքս", "Armenian"], ["100% משי", "Hebrew"], ["100% ผ้าไหม", "Thai"], ["100% ሐር", "Ethiopic"], ["100% ᎠᏍᏓ", "in a script in which"]])("says of %s that the script is not known here", (text, name) => {
+    expect(readLabel(text).components).toEqual([]);
+    expect(readLabel(text).doubts.join(" ")).toContain(name);
+  });
+  it("reads wide digits and letters, digits of other scripts, and looks past marks that no eye sees", () => {
+    for (const text of ["８０％ ＷＯＯＬ ２０％ ＳＩＬＫ", "\u200f80% wo\u00adol \u202b20% silk\u202c", "80%\u0007wool\u000020% silk", "\ufeff80\u00a0% wool, 20\u2009% silk", "८०% wool ٢٠٪ silk"]) {
+      expect(readLabel(text).components, text).toEqual([{ part: "whole", fibres: [{ fibre: "wool", percent: 80 }, { fibre: "silk", percent: 20 }] }]);
+    }
+  });
+  it("names no fibre in filling and backing words alone, and gives what follows them to the ground", () => {
+    for (const word of ["Backing", "Filling", "Padding", "Füllung", "Rückseite", "Imbottitura"]) {
+      expect(readLabel(word).components, word).toEqual([]);
+      expect(readLabel(`Pile: 100% wool. ${word}: 100% cotton`).components.map((c) => `${c.part} ${c.fibres[0]?.fibre}`), word).toEqual(["pile wool", "ground cotton"]);
+    }
+  });
+  it("keeps every look apart from its fibre", () => {
+    for (const look of ["wool-look", "cotton-look", "linen-look", "jute-look", "sisal-look", "viscose-look"]) {
+      expect(readLabel(`${look} 100% polyester`), look).toMatchObject({ components: [{ fibres: [{ fibre: "polyester", percent: 100 }] }], suggests: [look] });
+    }
+  });
+  it("reads a text of 40,000 characters, and says that it is no label", () => {
+    const long = `${"This rug was bought at the fair by my aunt. ".repeat(910)} 100% viscose`;
+    expect(long.length).toBeGreaterThan(40_000);
+    const reading = readLabel(long);
+    expect(reading.components).toEqual([{ part: "whole", fibres: [{ fibre: "viscose", percent: 100 }] }]);
+    expect(reading.doubts.join(" ")).toContain("far longer than a label");
+  });
+  it.each(["pile ", "wool with ", "80% wool ", " ", ":", "(", "1 ", "%", "½", "(constitutes ", "wool on cotton back ", "1/2 ", "羊毛80%", "10-20% ", "\n", "WOOLVISCOSE ", "°/o", "pure ", "წ", "W00L "])(
+    "takes time in proportion to the length, for %j repeated", (piece) => {
+      // Processor time of this process, so that a busy machine does not matter; the least of several goes.
+      const least = (times: number) => Math.min(...[1, 2, 3, 4].map(() => {
+        const before = process.cpuUsage();
+        readLabel(piece.repeat(Math.ceil((2_000 * times) / piece.length)));
+        const used = process.cpuUsage(before);
+        return used.user + used.system;
+      }));
+      least(1);
+      // Four doublings: 16 when linear, 256 when quadratic; half a millisecond is below what can be told.
+      expect(least(16) / (least(1) + 500)).toBeLessThan(64);
+    });
   it("reads a label in two languages as one", () => {
     const once = readLabel("80% wool 20% silk");
     expect(readLabel("80% wool 20% silk / 80% laine 20% soie / 80% Wolle 20% Seide")).toEqual(once);
@@ -94,9 +195,9 @@ describe("classOfLabel", () => {
   it.each([
     ["91% wool 9% silk", "wool"],
     ["90% wool 10% silk", "wool-silk"],
-    ["60% polyester 40% wool", "polyester"],
-    ["59% polyester 41% wool", "other"],
-    ["71% polyester 29% viscose", "polyester"],
+    ["75% polyester 25% wool", "polyester"],
+    ["74% polyester 26% wool", "other"],
+    ["71% polyester 29% viscose", "other"],
     ["70% polyester 30% viscose", "viscose"],
     ["100% mercerised cotton", "mercerised-cotton"],
     ["100% cashmere", "wool"],
