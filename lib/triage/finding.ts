@@ -9,6 +9,15 @@ export type Strength = EvidenceStrength;
 /** A value a finding may carry: an answer id, several, a number (unit fixed by `what`), or a small record. */
 export type FindingValue = string | number | boolean | readonly string[] | Readonly<Record<string, string | number | boolean | null>>;
 
+/**
+ * What a test or a report speaks for. A pile may have two yarns, the field and an accent (a silky outline in a wool field);
+ * `whole` is a sample that may hold both.
+ */
+export interface Sample {
+  readonly part: "pile" | "ground" | "fringe";
+  readonly yarn: "whole" | "field" | "accent";
+}
+
 export interface Finding {
   /** The kind of evidence: a row of the evidence table, e.g. `shine`, `label`, `price-per-m2`, `liquid`. */
   readonly what: string;
@@ -16,4 +25,6 @@ export interface Finding {
   readonly strength: Strength;
   /** Who or what it came from: `client`, `staff`, `photo:<id>`, `bench:<id>`, `laboratory:<name>`. */
   readonly from: string;
+  /** Set by tests and reports; absent: the pile as a whole. */
+  readonly of?: Sample;
 }
