@@ -4,7 +4,7 @@ import type { FibreId, Source } from "./fibres";
  * What may be done to which pile. Common practice, no published source, except where a row says more; regular viscose
  * is weak, unstable and apt to shrink or stretch when wet (fibre handbooks; Dupont 1996 for browning).
  */
-export const METHOD_IDS = ["immersion-wash", "wet-hand-clean", "low-moisture", "solvent-dry", "dusting", "at-home"] as const;
+export const METHOD_IDS = ["immersion-wash", "wet-hand-clean", "low-moisture", "solvent-dry", "dusting", "none", "at-home"] as const;
 export type MethodId = (typeof METHOD_IDS)[number];
 export type Verdict = "ruled-out" | "needs-testing-first" | "suitable";
 export const VERDICTS_STRICT_FIRST: readonly Verdict[] = ["ruled-out", "needs-testing-first", "suitable"];
@@ -19,36 +19,47 @@ export interface MethodRow extends Source {
   readonly test: string;
   readonly fine: string;
   readonly water: boolean;
+  /** How it can make a pile worse, a column of WORSE; null: it does not clean a mark, so nothing is weighed. */
+  readonly risk: "wet" | "gentle" | null;
   readonly cells: Readonly<Record<CareColumn, Verdict>>;
+  /** The columns where the colours are all that asks for a test: once every one has held, the method is suitable. */
+  readonly dyeTestOnly: readonly CareColumn[];
 }
 
-const LETTERS: Readonly<Record<string, Verdict>> = { r: "ruled-out", t: "needs-testing-first", s: "suitable" };
-/** One letter a column, in the order of CARE_COLUMNS: r ruled out, t needs testing first, s suitable. */
-const cells = (letters: string) => Object.fromEntries(CARE_COLUMNS.map((c, i) => [c, LETTERS[letters[i] as string]])) as Record<CareColumn, Verdict>;
+const LETTERS: Readonly<Record<string, Verdict>> = { r: "ruled-out", t: "needs-testing-first", d: "needs-testing-first", s: "suitable" };
+/** One letter a column, in the order of CARE_COLUMNS: r ruled out, t needs testing first, d needs a dye test only, s suitable. */
+const cells = (letters: string): Pick<MethodRow, "cells" | "dyeTestOnly"> => ({
+  cells: Object.fromEntries(CARE_COLUMNS.map((c, i) => [c, LETTERS[letters[i] as string]])) as Record<CareColumn, Verdict>,
+  dyeTestOnly: CARE_COLUMNS.filter((_, i) => letters[i] === "d"),
+});
 const practice: Source = { how: "common practice", source: "Common practice, no published source" };
 
 export const METHODS: Readonly<Record<MethodId, MethodRow>> = {
-  "immersion-wash": { name: "washing in a bath", water: true, cells: cells("ttt" + "rrt" + "rst"), ...practice,
+  "immersion-wash": { name: "washing in a bath", water: true, risk: "wet", ...cells("dtt" + "rrt" + "rst"), ...practice,
     forbidden: "the pile may be one that browns, mats or loses its strength in water",
     test: "every colour has to be tested for running first, and the back has to be sound",
     fine: "this pile stands a bath, once every colour has been tested" },
-  "wet-hand-clean": { name: "wet cleaning by hand", water: true, cells: cells("ttt" + "rtt" + "rst"), ...practice,
+  "wet-hand-clean": { name: "wet cleaning by hand", water: true, risk: "wet", ...cells("dtt" + "rtt" + "rst"), ...practice,
     forbidden: "the pile may be one that browns, mats or loses its strength in water",
     test: "every colour has to be tested for running first, in a hidden corner",
     fine: "this pile stands water, once every colour has been tested" },
-  "low-moisture": { name: "cleaning with very little moisture", water: false, cells: cells("sst" + "ttt" + "tst"), ...practice,
+  "low-moisture": { name: "cleaning with very little moisture", water: false, risk: "gentle", ...cells("sst" + "ttt" + "tst"), ...practice,
     forbidden: "even a little moisture may mark it for good",
     test: "a hidden corner has to show first that it neither browns nor changes its shine, and the limits are agreed in writing",
     fine: "this pile takes it well" },
-  "solvent-dry": { name: "dry cleaning with a solvent", water: false, cells: cells("ttt" + "ttt" + "ttt"), ...practice,
+  "solvent-dry": { name: "dry cleaning with a solvent", water: false, risk: "gentle", ...cells("ttt" + "ttt" + "ttt"), ...practice,
     forbidden: "a solvent may soften the glue in the back or the pile itself",
     test: "a solvent can soften old latex and move some dyes, and acetate never meets acetone",
     fine: "this pile takes it well" },
-  dusting: { name: "dusting", water: false, cells: cells("sss" + "sss" + "sss"), ...practice,
+  dusting: { name: "dusting", water: false, risk: null, ...cells("sss" + "sss" + "sss"), ...practice,
     forbidden: "handling alone may do harm",
     test: "the state of the pile has to be seen first",
     fine: "it takes out dry soil and wets nothing; gently on silk, without a beater on viscose" },
-  "at-home": { name: "cleaning at home or by machine", water: true, cells: cells("rrr" + "rrr" + "rtr"), ...practice,
+  none: { name: "leaving it as it is", water: false, risk: null, ...cells("sss" + "sss" + "sss"), ...practice,
+    forbidden: "what is wrong goes on by itself",
+    test: "what is wrong has to be seen first",
+    fine: "it harms nothing and costs nothing; what is there stays" },
+  "at-home": { name: "cleaning at home or by machine", water: true, risk: null, ...cells("rrr" + "rrr" + "rtr"), ...practice,
     forbidden: "home cleaning sets more marks than it takes out, and on some piles the harm stays",
     test: "only what the maker's own care label allows",
     fine: "the maker's care label allows it" },
@@ -73,7 +84,7 @@ export const VERDICT_LIMITS = { ruledOutFrom: 0.2, suitableBelow: 0.02, how: "el
 
 /** What is found on the rug itself and asks for a stricter verdict, from that chance on. */
 export interface CautionRow extends Source {
-  readonly when: "backing-failure" | "dye-bleed" | "mould" | "insects" | "antique" | "wet-now";
+  readonly when: "backing-failure" | "dye-bleed" | "mould" | "insects" | "antique" | "wet-now" | "dye-moved" | "dye-doubtful";
   readonly methods: readonly MethodId[];
   readonly atMost: Verdict;
   readonly from: number;
@@ -83,10 +94,23 @@ export const CAUTIONS: readonly CautionRow[] = [
   { when: "backing-failure", methods: ["immersion-wash"], atMost: "ruled-out", from: 0.5, why: "the back may come away in a bath", ...practice },
   { when: "backing-failure", methods: ["wet-hand-clean", "low-moisture", "solvent-dry", "dusting"], atMost: "needs-testing-first", from: 0.2, why: "the back has to be seen before anything is done", ...practice },
   { when: "dye-bleed", methods: ["immersion-wash", "wet-hand-clean", "low-moisture"], atMost: "needs-testing-first", from: 0.05, why: "a colour may already have run", ...practice },
+  { when: "dye-moved", methods: ["immersion-wash", "wet-hand-clean"], atMost: "ruled-out", from: 1, why: "a colour moved in the dye test", ...practice },
+  { when: "dye-moved", methods: ["low-moisture", "solvent-dry"], atMost: "needs-testing-first", from: 1, why: "a colour moved in the dye test; with less moisture it is tried again in a hidden corner", ...practice },
+  { when: "dye-doubtful", methods: ["immersion-wash", "wet-hand-clean", "low-moisture"], atMost: "needs-testing-first", from: 1, why: "a trace of colour moved in the dye test, or water was not tried", ...practice },
   { when: "mould", methods: ["dusting", "low-moisture", "wet-hand-clean", "immersion-wash"], atMost: "needs-testing-first", from: 0.2, why: "mould must not be stirred up: it is seen first, by someone protected against it", ...practice },
   { when: "insects", methods: ["dusting"], atMost: "needs-testing-first", from: 0.5, why: "it has to be treated for insects before it is handled among other rugs", ...practice },
   { when: "antique", methods: ["immersion-wash", "wet-hand-clean", "low-moisture", "solvent-dry", "dusting"], atMost: "needs-testing-first", from: 0.5, why: "an antique is seen by a conservator first, and may carry old pesticide", ...practice },
   { when: "wet-now", methods: ["low-moisture", "wet-hand-clean", "immersion-wash", "solvent-dry"], atMost: "needs-testing-first", from: 0.5, why: "it has to be dry and seen before anything is tried", ...practice },
+];
+
+/** What leaving it as it is means where something goes on by itself: the first row that holds is said. Common practice, no published source. */
+export const LEFT_AS_IT_IS: readonly { readonly when: CautionRow["when"] | "urine-fresh" | "urine-old" | "food-fresh"; readonly from: number; readonly say: string }[] = [
+  { when: "wet-now", from: 0.5, say: "not while it is wet: it has to dry first, and what forms while it dries may stay" },
+  { when: "insects", from: 0.33, say: "but insects go on eating, so they are dealt with first" },
+  { when: "mould", from: 0.33, say: "but mould goes on while it is damp, so it is dried and seen first" },
+  { when: "urine-fresh", from: 0.33, say: "but fresh urine sets and turns alkaline within days" },
+  { when: "urine-old", from: 0.33, say: "but the smell comes back in damp weather" },
+  { when: "food-fresh", from: 0.33, say: "but a fresh mark comes out best while it is fresh" },
 ];
 
 /** How a rug is made, from the look of its back; the share where nobody looked. Elicited. */

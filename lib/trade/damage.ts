@@ -83,10 +83,32 @@ export const CHANGES: Readonly<Record<ChangeId, ChangeRow>> = {
 export const CHANGE_IDS = Object.keys(CHANGES) as readonly ChangeId[];
 export const SILENCE_COUNTS = { value: 0.5, ...elicited("half weight for a change that was not named") };
 
-/** A measured colour change counts as the change it shows, from this ΔE00 on. */
+/**
+ * A measured colour change {deltaE, direction, uncertainty} counts as the change it shows in the degree to which it is sure
+ * that ΔE00 is over the middle: a normal curve about `middleDeltaE`, its spread the uncertainty with `pileNoise` (both ΔE00).
+ */
 export const MEASURED_CHANGE = {
-  leastDeltaE: 3.4,
-  shows: { "yellower-darker": "browner", "lighter-paler": "paler" } as Readonly<Record<string, ChangeId>>,
+  middleDeltaE: 3.4, pileNoise: 1.5,
+  shows: { "yellower-darker": "browner", yellower: "browner", "lighter-paler": "paler" } as Readonly<Record<string, ChangeId>>,
   how: "memory",
-  source: "Grey scale for change in colour, grade 3 is about 3.4 units (ISO 105-A02, from memory); below it a photo cannot carry the judgement",
-} as const satisfies Source & { leastDeltaE: number; shows: Readonly<Record<string, ChangeId>> };
+  source: "Grey scale for change in colour, grade 3 is about 3.4 units (ISO 105-A02, from memory); one cloth measured again scatters by several units (Mecklenburg and del Hoyo, Smithsonian; 1.5 elicited)",
+} as const satisfies Source & { middleDeltaE: number; pileNoise: number; shows: Readonly<Record<string, ChangeId>> };
+
+/**
+ * How the make of a rug bears on what happens to it: the chance is multiplied by the share-weighted factor.
+ * `wicking`: browning on a pile that does not brown itself comes up from a jute or cotton ground.
+ */
+export interface MakeRow extends Source { readonly knotted: number; readonly tufted: number; readonly machine: number }
+export const BY_MAKE: Readonly<Record<"backing-failure" | "shrinkage" | "wicking", MakeRow>> = {
+  "backing-failure": { knotted: 0.1, tufted: 1, machine: 0.4, ...elicited("only a glued back comes away; a knotted rug has none") },
+  shrinkage: { knotted: 0.8, tufted: 1, machine: 0.7, ...elicited("the backing decides, not the face; jute-backed tufted carpets are the least stable to humidity (abstract on carpets in installations)") },
+  wicking: { knotted: 0.9, tufted: 0.8, machine: 1, ...elicited("cotton warps, canvas under latex, jute grids") },
+};
+/** The same by a ground that a label names, in place of the make. */
+export const WICKING_BY_GROUND: readonly (Source & { readonly named: RegExp; readonly times: number })[] = [
+  { named: /\bjute\b|\bhemp\b/i, times: 1, ...elicited("jute browns most") },
+  { named: /\bcotton\b|\blinen\b/i, times: 0.85, ...elicited("cotton browns at any wet and dry edge (Dupont, Restaurator 17 (1996) 1–21)") },
+  { named: /\bpoly|\bacrylic\b|\bwool\b/i, times: 0.3, ...elicited("little to wick up from") },
+];
+/** The columns whose own pile does not brown: on them browning comes from below. Elicited, after Dupont as above. */
+export const BROWNS_FROM_BELOW: readonly Column[] = ["wool", "silk", "olefin", "polyamide"];

@@ -95,5 +95,6 @@ export const WORSE: Readonly<Record<Column, WorseRow>> = {
   olefin: worse(0.02, 0.02, "as wool at its best"),
   polyamide: worse(0.035, 0.035, "as wool"),
 };
-export const WORSE_OLD_LATEX = { chance: 0.175, how: "elicited", source: "Elicited for this project: tufted with old latex, .1–.25" } as const satisfies Source & { chance: number };
+/** Tufted with latex of this many years or more. */
+export const WORSE_OLD_LATEX = { chance: 0.175, fromYears: 5, how: "elicited", source: "Elicited for this project: tufted with old latex, .1–.25" } as const satisfies Source & { chance: number; fromYears: number };
 export const WORSE_AFTER_TEST = { share: 0.3, how: "elicited", source: "Elicited for this project: silk .08–.15 falls to .02–.05 after a passed test; the same share for every pile" } as const satisfies Source & { share: number };

@@ -13,5 +13,7 @@ export const ONLY_INSPECTION: readonly InspectionRow[] = [
   { say: "Whether the pile is only lying wrong or is broken.", when: { mechanism: "pile-distortion", from: 0.2 } },
   { say: "Whether living insects or eggs are in it.", when: { mechanism: "insects", from: 0.2 } },
   { say: "Whether mould has weakened the threads.", when: { mechanism: "mould", from: 0.2 } },
+  { say: "Whether the back still holds to the pile.", when: { mechanism: "backing-failure", from: 0.2 } },
+  { say: "Whether it can be cut down: where the damage ends, and whether the ground is sound there.", when: { mechanism: "bleaching", from: 0.2 } },
   { say: "How old it is, and what it is worth: a valuer has to hold it.", when: { answer: "age:antique" } },
 ];

@@ -48,7 +48,7 @@ export const LIFE_FACTORS: readonly LifeFactorRow[] = [
 /** Wear seen now outweighs age: the share of a new rug's median life that is left, at most. The smallest that applies rules. */
 export const WEAR_LEFT: readonly (Source & { readonly change: string; readonly share: number })[] = [
   { change: "bare", share: 0.1, how: "elicited", source: "Elicited for this project: bare or matted through, little left" },
-  { change: "crumbles", share: 0.2, how: "elicited", source: "Elicited for this project: latex that sheds is near its end" },
+  { change: "crumbles", share: 0.3, how: "elicited", source: "Elicited for this project: latex that sheds is near its end, though a new back can be laid" },
   { change: "flat", share: 0.35, how: "elicited", source: "Elicited for this project: worn flat" },
 ];
 

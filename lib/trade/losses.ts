@@ -94,14 +94,21 @@ export const RISKS: readonly RiskRow[] = [
   risk("refer", "urgent-left-a-day", "wet"),
 ];
 
+/**
+ * What has to hold before an action may be advised at all, whatever the losses say. `placed`: the size of the rug and the
+ * place of the damage are known. Asking can settle it; that it is no antique, nothing can.
+ * Common practice, no published source.
+ */
+export const NEEDS: Readonly<Partial<Record<TerminalId, readonly ("placed" | "no-antique")[]>>> = { "advise-cut-down": ["placed", "no-antique"] };
+
 /** The one set of first aid, misread or overdone: chance that it harms. */
 export const FIRST_AID_MISDONE = { chance: 0.005, how: "elicited", source: "Elicited for this project" } as const satisfies Source & { chance: number };
 
 /** How much asking and inspecting settle, 0–1, of what is open about fibre and damage. Elicited. */
 export const SETTLES = {
-  asking: 0.6, inspecting: 0.9, inspectingOutcome: 0.6, benchUnasked: 0.3,
-  how: "elicited", source: "Elicited for this project: answers settle at most six tenths of what is open; an inspection with tests nine tenths, and six tenths of whether a mark will come back; three tenths of uncertain piles need a bench test even where nobody asked for the name",
-} as const satisfies Source & Record<"asking" | "inspecting" | "inspectingOutcome" | "benchUnasked", number>;
+  asking: 0.6, placing: 0.9, inspecting: 0.9, inspectingOutcome: 0.6, benchUnasked: 0.3,
+  how: "elicited", source: "Elicited for this project: answers settle at most six tenths of what is open, and nine tenths of where the damage is and how large the rug; an inspection with tests nine tenths, and six tenths of whether a mark will come back; three tenths of uncertain piles need a bench test even where nobody asked for the name",
+} as const satisfies Source & Record<"asking" | "placing" | "inspecting" | "inspectingOutcome" | "benchUnasked", number>;
 
 /** The words for each action: in a sentence, and why. */
 export const ACTIONS: Readonly<Record<ActionId, { readonly name: string; readonly why: string }>> = {

@@ -39,8 +39,11 @@ export const MOST_NEXT_QUESTIONS = 5;
 /** Under this drop in expected loss (one clean) no single answer changes what we do, and questions are ranked by what they tell. Elicited. */
 export const WORTH_ASKING = { drop: 0.002, how: "elicited", source: "Elicited for this project" } as const satisfies Source & { drop: number };
 
-/** What cannot be asked, only tested; offered where the fibre stays open after all questions. */
-export const BENCH_TEST = { ask: "Bench test of a few fibres from the pile", openFrom: 0.1 } as const;
+/**
+ * A bench test costs the trouble of the loss table for so many minutes of work, and in proportion. It is proposed in any
+ * case while the fibre stays open by `openFrom`: words and photos never settle it.
+ */
+export const BENCH_TEST = { minutes: 20, openFrom: 0.1, how: "elicited", source: "Elicited for this project" } as const satisfies Source & Record<"minutes" | "openFrom", number>;
 
 /**
  * How much of the whole picture each answer is, in shares of one: what is not answered is open to asking. `label` and

@@ -96,3 +96,23 @@ export const FRESH: Readonly<Record<FreshKind, FreshRow>> = {
 export const STILL_DAMP = { chance: 0.9, ...elicited("the client says it is wet or damp now") };
 /** Ink, paint and make-up set at once: they count as old from the start. */
 export const NEVER_FRESH = { liquids: ["ink"] as readonly string[], ...elicited("pigment and binder") };
+
+/**
+ * Who did it: chances of the harm that washing and spotting do are raised to this strength, 1 − (1 − chance)^strength.
+ * Where nobody said who, 1.
+ */
+export interface WhoRow extends Source { readonly when: string; readonly strength: number }
+export const WHO: readonly WhoRow[] = [
+  { when: "treatedBy:rug-cleaner", strength: 0.6, ...elicited("a cleaner of rugs alone tests first and dries fast, mostly") },
+  { when: "treatedBy:cleaner", strength: 1.1, ...elicited("wall-to-wall habits and machines on a loose rug") },
+  { when: "treatedBy:owner", strength: 1.2, ...elicited("more water and more rubbing than a spot needs") },
+];
+/** The events, and the harm, that who did it bears on. */
+export const WHO_BEARS_ON = { events: ["wash", "spotting", "agent"], mechanisms: ["browning-cleaning", "water-mark", "pile-distortion", "bleaching", "dye-bleed", "shrinkage"] } as const satisfies { events: readonly string[]; mechanisms: readonly DamageId[] };
+
+/** What takes time: the chance so soon after, as a share of the full one. */
+export interface TakesTimeRow extends Source { readonly mechanism: DamageId; readonly event: string; readonly by: Readonly<Record<string, number>> }
+export const TAKES_TIME: readonly TakesTimeRow[] = [
+  { mechanism: "mould", event: "damp", by: { hour: 0.02, day: 0.05, "two-days": 0.4 }, how: "memory", source: "CCI mould chart (Michalski, from memory): visible growth after two to three days at 90–100 % humidity; shares elicited" },
+  { mechanism: "bleaching", event: "spill", by: { hour: 0.2, day: 0.4, "two-days": 0.7 }, ...elicited("urine attacks dyes as it turns alkaline, within days (Udert et al., Water Research 37 (2003) 2571–2582)") },
+];

@@ -1,6 +1,6 @@
 import { FIBRE_IDS, type FibreId } from "../trade/fibres";
-import { ROW_IDS, WORSE_AFTER_TEST, type RowId } from "../trade/improvement";
-import { ACTIONS, FIRST_AID_MISDONE, LOSSES, REFERRALS, RISKS, SETTLES, type ActionId, type ChanceId, type Factor, type LossId, type TerminalId } from "../trade/losses";
+import { ROW_IDS, type RowId } from "../trade/improvement";
+import { ACTIONS, FIRST_AID_MISDONE, LOSSES, NEEDS, REFERRALS, RISKS, SETTLES, type ActionId, type ChanceId, type Factor, type LossId, type TerminalId } from "../trade/losses";
 import type { Assessment } from "./assessment";
 import { ofFibres } from "./of-fibres";
 import { failsOn, type RulingRows } from "./prospects";
@@ -11,6 +11,9 @@ export interface Circumstances {
   readonly wet: number;
   readonly specialist: number;
   readonly local: number;
+  /** Size of the rug and place of the trouble are known. */
+  readonly placed: boolean;
+  readonly antique: boolean;
   readonly cheap: number;
   readonly grounds: number;
   readonly asksName: number;
@@ -28,6 +31,12 @@ const VISCOSES: readonly FibreId[] = ["viscose", "wool-viscose", "cotton-viscose
 const TERMINAL = (Object.keys(ACTIONS) as ActionId[]).filter((a): a is TerminalId => a !== "ask-for-more" && a !== "inspect-and-test");
 /** Naming it is part of every action but first aid, which names nothing. */
 const NAMES_IT: readonly TerminalId[] = TERMINAL.filter((a) => a !== "first-aid");
+
+/** The actions that may be advised, by what is known now or, `once` the place was asked for, by what asking can settle. */
+function allowed(c: Circumstances, once: "now" | "placed"): readonly boolean[] {
+  const met = { placed: once === "placed" || c.placed, "no-antique": !c.antique };
+  return TERMINAL.map((action) => (NEEDS[action] ?? []).every((need) => met[need]));
+}
 
 const lossOf = (losses: Decision["losses"], id: LossId): number => losses?.[id] ?? LOSSES[id].loss;
 
@@ -49,7 +58,7 @@ interface State { readonly fibre: FibreId; readonly marked: number; readonly fai
 function chancesOf(d: Decision, { fibre, marked, fails }: State): Record<ChanceId, number> {
   const c = d.circumstances;
   return {
-    fails, marked, worse: d.worse[fibre] * WORSE_AFTER_TEST.share, sound: c.sound, wet: c.wet, specialist: c.specialist, local: c.local,
+    fails, marked, worse: d.worse[fibre], sound: c.sound, wet: c.wet, specialist: c.specialist, local: c.local,
     cheap: c.cheap, grounds: c.grounds, "as-sold": c.soldAsSilk && SILKS.includes(fibre) ? 1 : 0, misdone: FIRST_AID_MISDONE.chance,
   };
 }
@@ -75,7 +84,8 @@ function lossTable(d: Decision): LossTable {
   return ofFibres((f) => ({ soil: ends(f, 0), mark: ends(f, 1) }));
 }
 
-const least = (losses: readonly number[]): number => Math.min(...losses);
+/** The least loss of the actions that may be advised. */
+const least = (losses: readonly number[], open: readonly boolean[]): number => losses.reduce((min, l, k) => (open[k] && l < min ? l : min), Infinity);
 
 /** The losses of one fibre under one ruling row. */
 function lossesUnder(table: LossTable, fibre: FibreId, row: RowId): number[] {
@@ -101,31 +111,32 @@ export function priced(d: Decision): Priced {
   return { table, means: ofFibres((f) => meanLosses(d, table, f)) };
 }
 
-/** Expected loss of every action that decides now, naming included. */
-function terminalLosses(d: Decision, means: Priced["means"]): Weighed[] {
+/** Expected loss of every action that decides now, naming included, in the order of TERMINAL. */
+function terminalLosses(d: Decision, means: Priced["means"]): number[] {
   const asks = d.circumstances.asksName;
   const naming = asks > 0 ? asks * misnamingLoss(d.fibres, d.losses) : 0;
   const now = TERMINAL.map((action) => (NAMES_IT.includes(action) ? naming : 0));
   for (const f of FIBRE_IDS) means[f].forEach((l, k) => { now[k] = (now[k] as number) + d.fibres[f] * l; });
-  return TERMINAL.map((action, k) => ({ action, loss: now[k] as number }));
+  return now;
 }
 
 /** The least expected loss of the actions that decide now, for other fibres than those the decision was priced with. */
 export const leastNow = (d: Decision, fibres: Fibres, { means }: Priced): number =>
-  least(terminalLosses({ ...d, fibres }, means).map((w) => w.loss));
+  least(terminalLosses({ ...d, fibres }, means), allowed(d.circumstances, "now"));
 
 /** The least that could be had knowing fibre and damage, or having tested as well. */
 function ifKnown(d: Decision, { table }: Priced): { knowing: number; inspected: number } {
   let [knowing, inspected] = [0, 0];
+  const open = allowed(d.circumstances, "placed");
   for (const f of FIBRE_IDS) {
     for (const r of ROW_IDS) {
       const weight = d.fibres[f] * d.rows[f][r];
       if (weight < 1e-6) continue;
-      const known = least(lossesUnder(table, f, r));
+      const known = least(lossesUnder(table, f, r), open);
       const { comesBack, fails } = table[f][r === "soil" ? "soil" : "mark"];
       const p = failsOn(f, r);
       knowing += weight * known;
-      inspected += weight * (SETTLES.inspectingOutcome * (p * least(fails) + (1 - p) * least(comesBack)) + (1 - SETTLES.inspectingOutcome) * known);
+      inspected += weight * (SETTLES.inspectingOutcome * (p * least(fails, open) + (1 - p) * least(comesBack, open)) + (1 - SETTLES.inspectingOutcome) * known);
     }
   }
   return { knowing, inspected };
@@ -133,25 +144,42 @@ function ifKnown(d: Decision, { table }: Priced): { knowing: number; inspected: 
 
 /** What knowing the damage would save where the fibre is known: mean over fibres, in expected loss. */
 export const openDamageLoss = (d: Decision, p: Priced): number =>
-  Math.max(0, FIBRE_IDS.reduce((sum, f) => sum + d.fibres[f] * least(p.means[f]), 0) - ifKnown(d, p).knowing);
+  Math.max(0, FIBRE_IDS.reduce((sum, f) => sum + d.fibres[f] * least(p.means[f], allowed(d.circumstances, "placed")), 0) - ifKnown(d, p).knowing);
 
-/** Expected loss of every action, least first; equal ones in the order of ACTIONS. */
+/** Expected loss of every action that may be advised, least first; equal ones in the order of ACTIONS. */
 export function weighActions(d: Decision, p: Priced = priced(d)): Weighed[] {
   const terminal = terminalLosses(d, p.means);
   const { knowing, inspected } = ifKnown(d, p);
   const c = d.circumstances;
-  const best = Math.min(...terminal.map((t) => t.loss));
+  const [now, placed] = [allowed(c, "now"), allowed(c, "placed")];
+  const best = least(terminal, now);
+  const bestPlaced = least(terminal, placed);
+  const unplaced = bestPlaced < best ? 1 : 0;
+  const bestAsked = best + SETTLES.placing * (bestPlaced - best);
   const urgent = c.wet * lossOf(d.losses, "urgent-left-a-day");
   const settled = SETTLES.asking * c.open;
-  const askTrouble = lossOf(d.losses, "trouble-photo") + lossOf(d.losses, "trouble-question") + (1 - c.open) * lossOf(d.losses, "asked-needlessly");
+  const askTrouble = lossOf(d.losses, "trouble-photo") + lossOf(d.losses, "trouble-question") + (1 - Math.max(c.open, unplaced)) * lossOf(d.losses, "asked-needlessly");
   const unsureOfFibre = 1 - Math.max(...FIBRE_IDS.map((f) => d.fibres[f]));
   const visit = lossOf(d.losses, "asked-needlessly") + unsureOfFibre * lossOf(d.losses, "trouble-bench") * Math.max(c.asksName, SETTLES.benchUnasked);
   const all: Weighed[] = [
-    ...terminal,
-    { action: "ask-for-more", loss: askTrouble + (1 - settled) * best + settled * knowing + urgent },
+    ...TERMINAL.flatMap((action, k) => (now[k] ? [{ action, loss: terminal[k] as number }] : [])),
+    { action: "ask-for-more", loss: askTrouble + (1 - settled) * bestAsked + settled * Math.min(bestAsked, knowing) + urgent },
     { action: "inspect-and-test", loss: visit + (1 - SETTLES.inspecting) * best + SETTLES.inspecting * inspected + urgent },
   ];
   return all.sort((a, b) => a.loss - b.loss);
+}
+
+/** What each risk adds to the expected loss of its action: fibres and ruling rows weighed, naming left out. */
+export function riskContributions(d: Decision): { action: TerminalId; loss: LossId; expected: number }[] {
+  return RISKS.map(({ action, loss, when }) => ({
+    action, loss,
+    expected: FIBRE_IDS.reduce((sum, fibre) => sum + ROW_IDS.reduce((s, row) => {
+      const weight = d.fibres[fibre] * d.rows[fibre][row];
+      if (weight === 0) return s;
+      const chances = chancesOf(d, { fibre, marked: row === "soil" ? 0 : 1, fails: failsOn(fibre, row) });
+      return s + weight * when.reduce((product, f) => product * chanceOf(chances, f), lossOf(d.losses, loss));
+    }, 0), 0),
+  }));
 }
 
 /** Who it goes to, where it is a referral. */

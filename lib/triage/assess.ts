@@ -1,21 +1,23 @@
 import { ONLY_INSPECTION } from "../trade/inspection";
-import { FIBRE_IDS, type FibreId } from "../trade/fibres";
+import type { FibreId } from "../trade/fibres";
 import { advise, referTo, weighActions, type Decision } from "./advice";
 import type { Assessment, TriageSettings } from "./assessment";
 import { believe, type Belief } from "./belief";
+import { judgeComponents } from "./components";
 import { circumstancesOf, specialistChances } from "./circumstances";
 import type { Finding } from "./finding";
-import { agesOf, lifeLeft } from "./life";
-import { judgeMethods, worseByFibre } from "./methods";
-import { chanceNotWorthIt, judgeMoney } from "./money";
+import { lifeLeft } from "./life";
+import { judgeMethods } from "./methods";
+import { judgeMoney } from "./money";
 import { nextQuestions } from "./next-question";
 import { chanceOfFailing, chanceOfRepairOnly, improvementRange, rulingRows, type RulingRows } from "./prospects";
 import { readTold, saysNothingIsWrong, type Told } from "./told";
 import { judgeFirstAid, judgeUrgency } from "./urgency";
 import { marginals, whatHappened, type WhatHappened } from "./what-happened";
+import { bestMethod, meanOf, worseOnceTested } from "./worse";
 
 /** Stored with every assessment: the same findings, settings, instant and version give the same assessment. */
-export const MODEL_VERSION = "2026.11-1";
+export const MODEL_VERSION = "2026.11-2";
 
 /** Prices in pounds and everything else where a workshop has set nothing. Elicited. */
 const DEFAULTS: TriageSettings = {
@@ -70,18 +72,17 @@ interface Case extends Prospects {
 function outlookOf(c: Case) {
   const { told, fibres, rows } = c;
   const lifeYears = lifeLeft(told, fibres, c.year);
-  const ages = agesOf(told, c.year);
-  const meanAge = ages.reduce((sum, [y, w]) => sum + y * w, 0) / ages.reduce((sum, [, w]) => sum + w, 0);
-  const money = judgeMoney(told, fibres, { settings: c.settings, year: c.year, lifeYears, meanAge });
-  const cheap = chanceNotWorthIt(told, money.money);
+  const money = judgeMoney(told, fibres, { settings: c.settings, year: c.year });
+  const cheap = money.notWorthIt;
   const noImprovement = whyNoImprovement(told, c.happened, fibres);
-  const worse = worseByFibre(told, fibres);
-  const decision: Decision = { fibres, rows, worse, circumstances: circumstancesOf(told, c.chance, cheap), losses: c.settings.losses };
+  const methods = judgeMethods(told, fibres, c.chance);
+  const { worse } = bestMethod(methods, { told, fibres, yearNow: c.year });
+  const decision: Decision = { fibres, rows, worse: worseOnceTested(worse, told), circumstances: circumstancesOf(told, c.chance, cheap), losses: c.settings.losses };
   const stated = noImprovement === null;
   return {
-    lifeYears, money, noImprovement, decision,
+    lifeYears, money, methods, noImprovement, decision,
     improvement: stated ? improvementRange(fibres, rows) : null,
-    worse: stated ? FIBRE_IDS.reduce((sum, f) => sum + fibres[f] * worse[f], 0) : null,
+    worse: stated ? meanOf(worse, fibres) : null,
     beyondRepair: stated ? 1 - (1 - chanceOfFailing(fibres, rows)) * (1 - cheap) : null,
   };
 }
@@ -96,30 +97,42 @@ function whysOf(o: ReturnType<typeof outlookOf>, firstAid: string[] | null): Ass
   };
 }
 
+function caseOf(known: readonly Finding[], settings: TriageSettings, asOf: string): { c: Case; mechanisms: Assessment["mechanisms"] } {
+  const belief = believe(known, settings, asOf);
+  const prospects = prospectsOf(known);
+  const fibres = belief.probabilities;
+  const mechanisms = marginals(prospects.happened, fibres);
+  const chance = (mechanism: string) => mechanisms.find((m) => m.mechanism === mechanism)?.probability ?? 0;
+  return { c: { ...prospects, belief, fibres, chance, settings, year: Number(asOf.slice(0, 4)) }, mechanisms };
+}
+
+/** What the decision hangs on, as the assessment weighs it: for those who explain or measure it. */
+export function decisionOf(findings: readonly Finding[], settings: TriageSettings, asOf: string): { told: Told; decision: Decision } {
+  const { c } = caseOf(withSettings(findings, settings), settings, asOf);
+  return { told: c.told, decision: outlookOf(c).decision };
+}
+
 /**
  * The one door of triage: findings in, assessment out. Pure. `asOf` is an ISO 8601 instant from which ages count.
  * Order and doubles of the findings change nothing in the numbers.
  */
 export function assess(findings: readonly Finding[], settings: TriageSettings, asOf: string): Assessment {
   const known = withSettings(findings, settings);
-  const belief = believe(known, settings, asOf);
-  const prospects = prospectsOf(known);
-  const fibres = belief.probabilities;
-  const mechanisms = marginals(prospects.happened, fibres);
-  const chance = (mechanism: string) => mechanisms.find((m) => m.mechanism === mechanism)?.probability ?? 0;
-  const c: Case = { ...prospects, belief, fibres, chance, settings, year: Number(asOf.slice(0, 4)) };
+  const { c, mechanisms } = caseOf(known, settings, asOf);
+  const { belief, fibres, chance } = c;
   const o = outlookOf(c);
   const firstAid = judgeFirstAid(c.told, settings.emergencyNumber);
   const specialist = specialistChances(c.told, chance);
   return {
     modelVersion: MODEL_VERSION, asOf,
     fibres: belief.fibres, balance: belief.balance, findings: belief.findings, conflicts: belief.conflicts,
+    components: judgeComponents({ findings: known, classPosterior: fibres }),
     mechanisms, improvement: o.improvement, worse: o.worse, beyondRepair: o.beyondRepair, lifeYears: o.lifeYears,
-    methods: judgeMethods(c.told, fibres, chance),
+    methods: o.methods,
     advice: advise(weighActions(o.decision), referTo((when) => specialist[when])),
     urgency: judgeUrgency(c.told, chance),
     firstAid,
-    nextQuestions: nextQuestions(c.told, o.decision, belief),
+    nextQuestions: nextQuestions(c.told, o.decision, { ...belief, benchTests: settings.benchTests }),
     onlyInspection: inspectionSentences(c.told, chance),
     money: o.money.money,
     why: whysOf(o, firstAid),

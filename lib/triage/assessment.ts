@@ -3,7 +3,8 @@ import type { MechanismId } from "../trade/damage";
 import type { FibreId } from "../trade/fibres";
 import type { ActionId } from "../trade/losses";
 import type { UrgencyLevel } from "../trade/urgency";
-import type { FindingValue, Strength } from "./finding";
+import type { SingleFibre } from "../trade/single-fibres";
+import type { FindingValue, Sample, Strength } from "./finding";
 
 /** A range of a quantity: 10th, 50th and 90th percentile. */
 export interface Range { low: number; median: number; high: number }
@@ -32,8 +33,21 @@ export interface WeighedFinding {
   client: string;
 }
 
-/** How the weights add up: prior + findings + damping = total, exactly. All in decibans, leading fibre against rival. */
-export interface WeightBalance { leading: FibreId; rival: FibreId; prior: number; findings: number; damping: number; total: number }
+/**
+ * How the weights add up: prior + findings + damping + cap = total, exactly. All in decibans, leading fibre against rival.
+ * `damping`: words and photos can mislead as a whole; `cap`: evidence of this strength carries no further.
+ */
+export interface WeightBalance { leading: FibreId; rival: FibreId; prior: number; findings: number; damping: number; cap: number; total: number }
+
+/** What one component or yarn is made of, where anything is known of it beside the pile as a whole. */
+export interface ComponentBelief {
+  part: Sample["part"];
+  yarn: Sample["yarn"];
+  /** Single fibres and `other`, most probable first; sums to 1. */
+  fibres: { fibre: SingleFibre | "other"; probability: number }[];
+  /** One sentence for staff: what it probably is and by what evidence. */
+  says: string;
+}
 
 export type { MechanismId, MethodId, Verdict, ActionId, UrgencyLevel };
 
@@ -46,6 +60,8 @@ export interface Assessment {
   fibres: FibreBelief[];
   balance: WeightBalance;
   findings: WeighedFinding[];
+  /** Ground, fringe and the yarns of the pile, where something speaks for them. */
+  components: ComponentBelief[];
   /** Conflicts, such as a label that says viscose where the seller said silk. */
   conflicts: { between: [string, string]; staff: string; client: string }[];
   /** Marginal probability of each mechanism that has more than 1 %, most probable first. */
@@ -84,6 +100,8 @@ export interface TriageSettings {
   losses: Partial<Record<string, number>> | null;
   /** The workshop's emergency number, said with first aid; absent: "your emergency number". */
   emergencyNumber?: string;
+  /** Bench tests that may be proposed: those that need no reagent, and those whose reagent the owner switched on. Absent: only those that need none. */
+  benchTests?: readonly string[];
   /** Seed of the interval draws; the same seed gives the same interval. */
   seed: number;
 }

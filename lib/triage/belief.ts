@@ -4,12 +4,12 @@ import { priorFor } from "../trade/priors";
 import type { Assessment, FibreBelief, TriageSettings, WeighedFinding, WeightBalance } from "./assessment";
 import { CLASSES, OTHER, classIndex, recordOf, vectorOf, weightedMean, type ClassVector } from "./classes";
 import { findConflicts } from "./conflicts";
-import { collectEvidence, findingKey, possibleFindings, type EvidenceItem } from "./evidence";
+import { distinctFindings, findingKey } from "./distinct-findings";
+import { collectEvidence, possibleFindings, type EvidenceItem } from "./evidence";
 import type { Finding } from "./finding";
 import { intervals } from "./interval";
-import { pricesToExpect } from "./price-evidence";
 import { sayFinding } from "./say-finding";
-import { capsFor, decibansOf, posterior } from "./weigh";
+import { capInto, capsFor, decibansOf, weighInto } from "./weigh";
 import { wordsForChance } from "./words";
 
 /** An answer somebody might give, and how likely it is by what is believed now. */
@@ -25,21 +25,28 @@ export interface Belief {
   readonly conflicts: Assessment["conflicts"];
   /** The probabilities if these were found as well. Quick: no interval, no words. */
   readonly hypothetical: (extra: readonly Finding[]) => Record<FibreId, number>;
-  /** What could be answered to a question (or `label`, `price-per-m2`), summing to 1; empty where it says nothing on the fibre. */
+  /** What could be answered to a question (or `label`, `price-per-m2`, `test:<id>`), summing to 1; empty where it says nothing on the fibre. */
   readonly answerDistribution: (what: string) => PossibleAnswer[];
 }
 
 /** Two classes by their place in CLASSES. */
 interface Pair { readonly leading: number; readonly rival: number }
 
-interface Model { readonly prior: ClassVector; readonly items: EvidenceItem[]; readonly caps: ClassVector; readonly point: ClassVector }
+/** `uncapped` is the belief before the caps, `point` after them. */
+interface Model { readonly prior: ClassVector; readonly items: EvidenceItem[]; readonly caps: ClassVector; readonly uncapped: ClassVector; readonly point: ClassVector }
+
+const yearOf = (asOf: string): number => Number(asOf.slice(0, 4));
 
 function modelOf(findings: readonly Finding[], settings: TriageSettings, asOf: string): Model {
   const prior = vectorOf(priorFor(settings));
-  const items = collectEvidence(findings, { currency: settings.currency, year: Number(asOf.slice(0, 4)) });
+  const items = collectEvidence(findings, { currency: settings.currency, year: yearOf(asOf) });
   const caps = capsFor(items, prior);
-  const evidence = items.map((item) => ({ item, likelihood: item.likelihood }));
-  return { prior, items, caps, point: posterior({ prior, evidence, misleading: WHOLLY_MISLEADING, caps }) };
+  const out = new Float64Array(CLASSES.length);
+  const tables = { prior, priorAt: 0, logs: items.map((i) => i.logs), at: 0, misleading: WHOLLY_MISLEADING };
+  weighInto(out, items, tables);
+  const uncapped = [...out];
+  capInto(out, tables, caps, 0);
+  return { prior, items, caps, uncapped, point: [...out] };
 }
 
 const decibans = (p: ClassVector, { leading, rival }: Pair) => 10 * Math.log10((p[leading] as number) / (p[rival] as number));
@@ -51,31 +58,31 @@ function pairOf(point: ClassVector): Pair {
   return { leading, rival: ranked.find((i) => i !== leading && i !== OTHER) as number };
 }
 
-function balanceOf({ prior, items, point }: Model, pair: Pair): WeightBalance {
+function balanceOf({ prior, items, uncapped, point }: Model, pair: Pair): WeightBalance {
   const before = decibans(prior, pair);
   const found = items.reduce((sum, i) => sum + decibansOf(i, pair, prior), 0);
-  const total = decibans(point, pair);
+  const [held, total] = [decibans(uncapped, pair), decibans(point, pair)];
   const [leading, rival] = [CLASSES[pair.leading] as FibreId, CLASSES[pair.rival] as FibreId];
-  return { leading, rival, prior: before, findings: found, damping: total - before - found, total };
+  return { leading, rival, prior: before, findings: found, damping: held - before - found, cap: total - held, total };
 }
 
 /** Each finding with its weight: an item's decibans shared among the findings that bear it. */
-function weighed(findings: readonly Finding[], model: Model, balance: WeightBalance): WeighedFinding[] {
+function weighed(findings: readonly Finding[], model: Model, { balance, yearNow }: { balance: WeightBalance; yearNow: number }): WeighedFinding[] {
   const pair = { leading: classIndex(balance.leading), rival: classIndex(balance.rival) };
   const share = new Map<string, number>();
   for (const item of model.items) {
     const db = decibansOf(item, pair, model.prior) / item.findings.length;
     for (const f of item.findings) share.set(findingKey(f), db);
   }
-  const distinct = [...new Map(findings.map((f) => [findingKey(f), f])).entries()].sort(([a], [b]) => (a < b ? -1 : 1));
-  return distinct
-    .map(([key, f]) => ({ what: f.what, value: f.value, strength: f.strength, from: f.from, decibans: share.get(key) ?? 0, ...sayFinding(f, share.get(key) ?? null, balance) }))
+  return distinctFindings(findings)
+    .map((f) => ({ f, db: share.get(findingKey(f)) }))
+    .map(({ f, db }) => ({ what: f.what, value: f.value, strength: f.strength, from: f.from, decibans: db ?? 0, ...sayFinding(f, { decibans: db ?? null, yearNow }, balance) }))
     .sort((a, b) => Math.abs(b.decibans) - Math.abs(a.decibans));
 }
 
 /** A class's chance of each answer, with `other` answering like the mean of all. */
 function answerChances(what: string, model: Model): PossibleAnswer[] {
-  const rows = what === "price-per-m2" ? pricesToExpect() : possibleFindings(what);
+  const rows = possibleFindings(what);
   const chances = rows.map(({ finding, column }) => ({
     finding,
     probability: column.reduce((sum, p, i) => sum + (model.point[i] as number) * p, (model.point[OTHER] as number) * weightedMean(column, model.prior)),
@@ -98,7 +105,7 @@ export function believe(findings: readonly Finding[], settings: TriageSettings, 
     .sort((a, b) => b.probability - a.probability);
   return {
     fibres, probabilities: recordOf(model.point), balance,
-    findings: weighed(findings, model, balance),
+    findings: weighed(findings, model, { balance, yearNow: yearOf(asOf) }),
     conflicts: findConflicts(model.items),
     hypothetical: (extra) => recordOf(modelOf([...findings, ...extra], settings, asOf).point),
     answerDistribution: (what) => answerChances(what, model),

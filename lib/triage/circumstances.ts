@@ -1,5 +1,6 @@
 import { PICTURE } from "../trade/questions-value";
 import type { Circumstances } from "./advice";
+import { isPlanned, sizeOf } from "./money";
 import { needsFirstAid } from "./urgency";
 import { saysNothingIsWrong, type Told } from "./told";
 
@@ -15,9 +16,13 @@ const GROUNDS = { cleaned: 0.9, otherwise: 0.5 } as const;
 const LOCAL_UNKNOWN = 0.5;
 
 function localChance(told: Told): number {
+  if (isPlanned(told)) return 1;
   if (any(told, ALL_OVER)) return any(told, IN_ONE_PLACE) ? LOCAL_UNKNOWN : 0;
   return any(told, IN_ONE_PLACE) ? 1 : LOCAL_UNKNOWN;
 }
+
+/** Whether the trouble is known to be in one place, and the size of the rug: what a cut-down is measured from. */
+const isPlaced = (told: Told): boolean => sizeOf(told) !== null && (isPlanned(told) || (any(told, IN_ONE_PLACE) && !any(told, ALL_OVER)));
 
 const isGiven = (told: Told, what: string): boolean =>
   told.answered(what) || (what === "label" && (told.value("label") !== undefined || told.has("labelFound:none")));
@@ -41,6 +46,8 @@ export function circumstancesOf(told: Told, chance: (mechanism: string) => numbe
     wet: needsFirstAid(told) && !(told.has("wetNow:no") && !told.has("since:hour")) ? 1 : 0,
     specialist: Math.max(...Object.values(specialistChances(told, chance))),
     local: localChance(told),
+    placed: isPlaced(told),
+    antique: told.has("age:antique"),
     cheap,
     grounds: claims ? 1 : any(told, SOMEBODY_CLEANED_IT) ? GROUNDS.cleaned : GROUNDS.otherwise,
     asksName: any(told, ["reason:what-is-it", "reason:mis-sold", "matters:know", "matters:claim"]) ? 1 : 0,

@@ -3,11 +3,15 @@ import { LABEL_SAYS, OTHER_LABELLED_OTHER, isLabelSays } from "../trade/likeliho
 import { SMALLEST_CELL, strengthOfRow, type EvidenceGroup, type LikelihoodTable } from "../trade/likelihood-table";
 import { LIKELIHOODS } from "../trade/likelihoods";
 import { WETTING_ANSWERS } from "../trade/likelihoods-use";
+import type { TestId } from "../trade/bench-tests";
+import { pileEvidence } from "./bench-evidence";
 import { NAMED, type NamedVector } from "./classes";
 import { drawCell } from "./dirichlet";
+import { distinctFindings, findingKey } from "./distinct-findings";
+import { drawnLogs } from "./draws";
 import type { Finding, FindingValue, Strength } from "./finding";
-import { priceLikelihood, readPrice } from "./price-evidence";
-import type { Random } from "./random";
+import { possibleTestFindings } from "./possible-tests";
+import { priceLikelihood, pricesToExpect, readPrice } from "./price-evidence";
 
 /** One piece of evidence on the fibre, from one or more findings of the same kind. */
 export interface EvidenceItem {
@@ -16,8 +20,10 @@ export interface EvidenceItem {
   readonly group: EvidenceGroup | null;
   /** P(finding | fibre) up to a common factor, for the named classes. */
   readonly likelihood: NamedVector;
-  /** The same drawn anew from its table. */
-  readonly draw: (random: Random) => NamedVector;
+  /** Its logarithms. */
+  readonly logs: Float64Array;
+  /** The logarithms drawn anew from its table, DRAWS vectors one after another; the same for the same seed. */
+  readonly drawn: (seed: number) => Float64Array;
   /** Set where the class `other` has a likelihood of its own; null: the prior-weighted mean. */
   readonly other: number | null;
   /** The power on the likelihood, 0–1: below 1 where others of its group are present. */
@@ -29,16 +35,25 @@ export interface EvidenceItem {
 /** What the price needs to know beside itself. */
 export interface EvidenceContext { readonly currency: string; readonly year: number }
 
-const canonical = (value: FindingValue): string =>
-  typeof value === "object" && !Array.isArray(value) ? JSON.stringify(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1))) : JSON.stringify(value);
-/** Equal for equal findings, whatever the order of their fields. */
-export const findingKey = (f: Finding): string => [f.what, f.strength, f.from, canonical(f.value)].join("\u0000");
+/** The findings by their kind, each once; of one kind in an order of their own, whatever order they came in. */
+type ByWhat = ReadonlyMap<string, readonly Finding[]>;
+function byWhat(findings: readonly Finding[]): ByWhat {
+  const groups = new Map<string, Finding[]>();
+  for (const f of findings) {
+    const group = groups.get(f.what);
+    if (group) group.push(f);
+    else groups.set(f.what, [f]);
+  }
+  for (const [what, group] of groups) if (group.length > 1) groups.set(what, [...distinctFindings(group)]);
+  return groups;
+}
 
 const listed = (value: FindingValue): readonly string[] => (Array.isArray(value) ? (value as string[]) : typeof value === "string" ? [value] : []);
-const gotWet = (all: readonly Finding[]) => all.some((f) => listed(f.value).some((v) => WETTING_ANSWERS[f.what]?.includes(v)));
+const WETTING = Object.entries(WETTING_ANSWERS);
+const gotWet = (all: ByWhat) => WETTING.some(([what, answers]) => all.get(what)?.some((f) => listed(f.value).some((v) => answers.includes(v))));
 
 /** The row answer of `changes`, where the rug got wet. */
-function wetBehaviour(value: FindingValue, all: readonly Finding[]): string | null {
+function wetBehaviour(value: FindingValue, all: ByWhat): string | null {
   const seen = listed(value);
   if (seen.length === 0 || !gotWet(all)) return null;
   if (seen.includes("stiff") || seen.includes("rough")) return "stiffened";
@@ -46,7 +61,7 @@ function wetBehaviour(value: FindingValue, all: readonly Finding[]): string | nu
   return seen.every((s) => s === "none" || s === "dirty") ? "unharmed" : "otherwise";
 }
 
-function answerOf(table: LikelihoodTable, finding: Finding, all: readonly Finding[]): string | null {
+function answerOf(table: LikelihoodTable, finding: Finding, all: ByWhat): string | null {
   if (table.what === "changes") return wetBehaviour(finding.value, all);
   const value = table.what === "label" ? labelSays(finding.value) : finding.value;
   return typeof value === "string" && table.answers.includes(value) ? value : null;
@@ -58,66 +73,99 @@ function labelSays(value: FindingValue): string | null {
 
 /** Of findings of one kind the strongest are kept: a label that was photographed replaces the wording typed from it. */
 function strongest(findings: readonly Finding[]): readonly Finding[] {
+  if (findings.length < 2) return findings;
   const best = Math.max(...findings.map((f) => STRENGTHS.indexOf(f.strength)));
   return findings.filter((f) => STRENGTHS.indexOf(f.strength) === best);
 }
 
-const mean = (vectors: readonly NamedVector[]): NamedVector => NAMED.map((_, i) => vectors.reduce((sum, v) => sum + (v[i] as number), 0) / vectors.length);
+const mean = (vectors: readonly NamedVector[]): NamedVector =>
+  vectors.length === 1 ? (vectors[0] as NamedVector) : NAMED.map((_, i) => vectors.reduce((sum, v) => sum + (v[i] as number), 0) / vectors.length);
+
+/** One answer of a table as a column over the classes, worked out once. */
+interface Column { readonly cells: NamedVector; readonly logs: Float64Array }
+const COLUMNS = new Map<LikelihoodTable, readonly Column[]>(LIKELIHOODS.map((t) => [t, t.answers.map((_, a) => {
+  const cells = NAMED.map((f) => t.rows[f][a] as number);
+  return { cells, logs: Float64Array.from(cells, Math.log) };
+})]));
 
 type Untempered = Omit<EvidenceItem, "power">;
 
 /** Two answers to the same question that disagree count as either being right: their likelihoods are averaged. */
-function tableItem(table: LikelihoodTable, all: readonly Finding[]): Untempered | null {
-  const findings = strongest(all.filter((f) => f.what === table.what && answerOf(table, f, all) !== null));
+function tableItem(table: LikelihoodTable, all: ByWhat): Untempered | null {
+  const findings = strongest(all.get(table.what)?.filter((f) => answerOf(table, f, all) !== null) ?? []);
+  if (findings.length === 0) return null;
   const answers = [...new Set(findings.map((f) => answerOf(table, f, all) as string))].sort();
-  if (answers.length === 0) return null;
-  const columns = answers.map((a) => table.answers.indexOf(a));
-  const cell = (fibre: (typeof NAMED)[number], column: number) => table.rows[fibre][column] as number;
+  const places = answers.map((a) => table.answers.indexOf(a));
+  const columns = places.map((c) => (COLUMNS.get(table) as readonly Column[])[c] as Column);
+  const likelihood = mean(columns.map((c) => c.cells));
   return {
-    what: table.what, group: table.group, findings, strength: (findings[0] as Finding).strength,
-    likelihood: mean(columns.map((c) => NAMED.map((f) => cell(f, c)))),
-    draw: (random) => mean(columns.map((c) => NAMED.map((f) => Math.max(SMALLEST_CELL, drawCell(random, cell(f, c), strengthOfRow(table, f)))))),
+    what: table.what, group: table.group, findings, strength: (findings[0] as Finding).strength, likelihood,
+    logs: columns.length === 1 ? (columns[0] as Column).logs : Float64Array.from(likelihood, Math.log),
+    drawn: (seed) => drawnLogs(seed, `${table.what}=${answers.join("|")}`, (random) =>
+      mean(places.map((c) => NAMED.map((f) => Math.max(SMALLEST_CELL, drawCell(random, table.rows[f][c] as number, strengthOfRow(table, f))))))),
     other: table.what === "label" && answers.includes("other") ? OTHER_LABELLED_OTHER / answers.length : null,
   };
 }
 
-function priceItem(all: readonly Finding[], context: EvidenceContext): Untempered | null {
-  const back = tableItem(LIKELIHOODS.find((t) => t.what === "back") as LikelihoodTable, all);
-  const makes = back ? [...new Set(back.findings.map((f) => f.value))] : [];
+const BACK = LIKELIHOODS.find((t) => t.what === "back") as LikelihoodTable;
+
+function priceItem(all: ByWhat, context: EvidenceContext): Untempered | null {
+  const given = all.get("price-per-m2");
+  if (!given) return null;
+  const makes = [...new Set((tableItem(BACK, all)?.findings ?? []).map((f) => f.value))];
   const make = makes.length === 1 ? String(makes[0]) : null;
-  const read = (f: Finding) => (f.what === "price-per-m2" ? readPrice(f.value, { ...context, make }) : null);
-  const findings = strongest(all.filter((f) => read(f) !== null));
+  const read = (f: Finding) => readPrice(f.value, { ...context, make });
+  const findings = strongest(given.filter((f) => read(f) !== null));
   const prices = findings.flatMap((f) => read(f) ?? []).sort((a, b) => a.logPounds - b.logPounds);
   if (prices.length === 0) return null;
+  const likelihood = mean(prices.map((p) => priceLikelihood(p)));
+  const key = prices.map((p) => [p.logPounds, p.loosePlace, p.yearKnown, p.make].join()).join("|");
   return {
-    what: "price-per-m2", group: "lustre", findings, strength: (findings[0] as Finding).strength, other: null,
-    likelihood: mean(prices.map((p) => priceLikelihood(p))),
-    draw: (random) => mean(prices.map((p) => priceLikelihood(p, random))),
+    what: "price-per-m2", group: "lustre", findings, strength: (findings[0] as Finding).strength, other: null, likelihood, logs: Float64Array.from(likelihood, Math.log),
+    drawn: (seed) => drawnLogs(seed, `price=${key}`, (random) => mean(prices.map((p) => priceLikelihood(p, random)))),
   };
+}
+
+/** Tests and reports of the workshop and of laboratories; each yarn's come as one chain, so none is tempered. */
+function testedItems(findings: readonly Finding[]): EvidenceItem[] {
+  return pileEvidence(findings).map((e) => ({
+    ...e, group: null, logs: Float64Array.from(e.likelihood, Math.log),
+    drawn: (seed) => drawnLogs(seed, `${e.group}=${e.findings.map(findingKey).sort().join("|")}`, e.draw),
+  }));
 }
 
 function powerOf(item: Untempered, items: readonly Untempered[]): number {
   if (item.group === null || ANCHORS[item.group] === item.what) return 1;
   const powers = TEMPER[item.group];
-  const present = items.filter((i) => i.group === item.group).length;
+  const present = items.reduce((n, i) => (i.group === item.group ? n + 1 : n), 0);
   return powers[Math.min(present, powers.length) - 1] as number;
 }
 
 /** Every piece of evidence on the fibre in the findings, in the order of `what`. Doubles and order change nothing. */
 export function collectEvidence(findings: readonly Finding[], context: EvidenceContext): EvidenceItem[] {
-  const all = [...new Map(findings.map((f) => [findingKey(f), f])).entries()].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, f]) => f);
-  const items = [...LIKELIHOODS.map((t) => tableItem(t, all)), priceItem(all, context)].filter((i): i is Untempered => i !== null);
-  return items.map((item) => ({ ...item, power: powerOf(item, items) })).sort((a, b) => (a.what < b.what ? -1 : 1));
+  const all = byWhat(findings);
+  const items = LIKELIHOODS.flatMap((t) => (all.has(t.what) ? tableItem(t, all) ?? [] : []));
+  const price = priceItem(all, context);
+  if (price) items.push(price);
+  const told = items.map((item): EvidenceItem => ({ ...item, power: powerOf(item, items) }));
+  return [...told, ...testedItems(findings)].sort((a, b) => (a.what < b.what ? -1 : a.what > b.what ? 1 : 0));
 }
 
-/** The answers a table can give as findings told by the client; none for what is no table. */
+const TEST = "test:";
+
+/**
+ * What could be answered to a question, read on a label, paid, or found by a bench test (`test:<id>`), as findings with the
+ * chance of each for every class; none for what says nothing of the fibre.
+ */
 export function possibleFindings(what: string): { finding: Finding; column: NamedVector }[] {
+  if (what === "price-per-m2") return pricesToExpect();
+  if (what.startsWith(TEST)) return possibleTestFindings(what.slice(TEST.length) as TestId);
   const table = LIKELIHOODS.find((t) => t.what === what);
   if (!table || what === "changes") return [];
   return table.answers.map((answer, c) => ({
     finding: what === "label"
       ? { what, value: { says: LABEL_SAYS[c] as string, text: "", pile: "" }, strength: "label-typed", from: "client" }
       : { what, value: answer, strength: "told", from: "client" },
-    column: NAMED.map((f) => table.rows[f][c] as number),
+    column: ((COLUMNS.get(table) as readonly Column[])[c] as Column).cells,
   }));
 }

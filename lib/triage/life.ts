@@ -1,7 +1,8 @@
-import { CONSTRUCTIONS, CONSTRUCTION_BY_BACK, type Construction } from "../trade/care";
+import { CONSTRUCTIONS, type Construction } from "../trade/care";
 import { FIBRE_IDS, type FibreId } from "../trade/fibres";
 import { AGES, LIFE, LIFE_FACTORS, SURVIVAL_TEMPER, WEAR_LEFT, type LifeRow } from "../trade/life";
 import type { Range } from "./assessment";
+import { constructionShares } from "./construction";
 import type { Told } from "./told";
 
 /** Survival to age t (years) of a Weibull life with this median and shape. */
@@ -11,19 +12,13 @@ export const survival = (life: { medianYears: number; shape: number }, years: nu
 /** Nothing told is impossible: no chance of having survived counts as less than this before it is tempered. Elicited. */
 const LEAST_SURVIVAL = 0.001;
 
-/** One way the rug may be: its life from new, its age now, its weight, and the most that wear leaves it. */
-interface Lifetime { readonly life: LifeRow; readonly age: number; readonly weight: number; readonly most: number }
+/** One way the rug may be: its pile, its make where that decides how long it lives (else the first), its life from new, its age now in years, its weight, and the most that wear leaves it. */
+export interface Lifetime { readonly fibre: FibreId; readonly made: Construction; readonly life: LifeRow; readonly age: number; readonly weight: number; readonly most: number }
 
 const rowFor = (fibre: FibreId, made: Construction): LifeRow => {
   const row = LIFE[fibre];
   return "medianYears" in row ? row : row[made];
 };
-
-/** Shares of the constructions by the look of the back. */
-export function constructionShares(told: Told): Readonly<Record<Construction, number>> {
-  const back = told.one("back") ?? "unknown";
-  return (CONSTRUCTION_BY_BACK[back as keyof typeof CONSTRUCTION_BY_BACK] ?? CONSTRUCTION_BY_BACK.unknown).share;
-}
 
 /** Ages with their shares: the client's answer, else the year bought new, else the ages of rugs people write in about. */
 export function agesOf(told: Told, yearNow: number): readonly (readonly [years: number, share: number])[] {
@@ -31,7 +26,7 @@ export function agesOf(told: Told, yearNow: number): readonly (readonly [years: 
   if (age && age in AGES) return AGES[age as keyof typeof AGES].years;
   const year = told.value("boughtYear");
   const boughtNew = ["specialist", "furniture", "online"].some((w) => told.has(`boughtWhere:${w}`));
-  if (typeof year === "number" && boughtNew) return [[Math.max(0, yearNow - year), 1]];
+  if (typeof year === "number" && year <= yearNow && boughtNew) return [[yearNow - year, 1]];
   return AGES.unknown.years;
 }
 
@@ -39,24 +34,25 @@ export function agesOf(told: Told, yearNow: number): readonly (readonly [years: 
 const factorOf = (told: Told, fibre: FibreId): number =>
   LIFE_FACTORS.reduce((f, row) => (told.has(row.when) && (!row.only || row.only.includes(fibre)) ? f * row.times : f), 1);
 
-/** Every fibre × construction × age; the weight is the belief times the tempered chance of having survived. */
-function lifetimes(told: Told, fibres: Readonly<Record<FibreId, number>>, yearNow: number): Lifetime[] {
+/** Every fibre × construction × age; the weight is the belief times the tempered chance of having survived, and they sum to 1. */
+export function lifetimesOf(told: Told, fibres: Readonly<Record<FibreId, number>>, yearNow: number): Lifetime[] {
   const ages = agesOf(told, yearNow);
-  const total = ages.reduce((sum, [, share]) => sum + share, 0);
   const shares = constructionShares(told);
-  const wear = WEAR_LEFT.filter((w) => told.has(`changes:${w.change}`)).map((w) => w.share);
-  return FIBRE_IDS.flatMap((f) => {
-    const times = factorOf(told, f);
-    const varies = !("medianYears" in LIFE[f]);
+  const wear = Math.min(...WEAR_LEFT.filter((w) => told.has(`changes:${w.change}`)).map((w) => w.share));
+  const all = FIBRE_IDS.flatMap((fibre) => {
+    const times = factorOf(told, fibre);
+    const varies = !("medianYears" in LIFE[fibre]);
     return (varies ? CONSTRUCTIONS : CONSTRUCTIONS.slice(0, 1)).flatMap((made) => {
-      const row = rowFor(f, made);
+      const row = rowFor(fibre, made);
       const life = { ...row, medianYears: row.medianYears * times };
-      return ages.map(([age, share]) => ({
-        life, age, most: wear.length > 0 ? Math.min(...wear) * life.medianYears : Infinity,
-        weight: fibres[f] * (varies ? shares[made] : 1) * (share / total) * Math.max(survival(life, age), LEAST_SURVIVAL) ** SURVIVAL_TEMPER.power,
+      const most = wear === Infinity ? Infinity : wear * life.medianYears;
+      return ages.map(([age, share]): Lifetime => ({
+        fibre, made, life, age, most, weight: fibres[fibre] * (varies ? shares[made] : 1) * share * Math.max(survival(life, age), LEAST_SURVIVAL) ** SURVIVAL_TEMPER.power,
       }));
     });
-  }).filter((l) => l.weight > 0);
+  });
+  const total = all.reduce((sum, l) => sum + l.weight, 0);
+  return all.filter((l) => l.weight > 0).map((l) => ({ ...l, weight: l.weight / total }));
 }
 
 /** P(still in use after `years` more), given that it has lived to its age. With wear seen, life is scaled to end sooner. */
@@ -72,9 +68,8 @@ function lastsLonger(l: Lifetime, years: number): number {
  */
 export function lifeLeft(told: Told, fibres: Readonly<Record<FibreId, number>>, yearNow: number): Range | null {
   if (told.has("age:antique")) return null;
-  const all = lifetimes(told, fibres, yearNow);
-  const total = all.reduce((sum, l) => sum + l.weight, 0);
-  const gone = (years: number) => 1 - all.reduce((sum, l) => sum + (l.weight / total) * lastsLonger(l, years), 0);
+  const all = lifetimesOf(told, fibres, yearNow);
+  const gone = (years: number) => 1 - all.reduce((sum, l) => sum + l.weight * lastsLonger(l, years), 0);
   return { low: yearsUntil(gone, 0.1), median: yearsUntil(gone, 0.5), high: yearsUntil(gone, 0.9) };
 }
 

@@ -1,103 +1,132 @@
-import { CHANGES, CHANGE_IDS, FAMILIES, SILENCE_COUNTS, type ChangeId, type DamageId } from "../trade/damage";
+import { DAMAGE_IDS, FAMILIES } from "../trade/damage";
+import type { Clue, Report } from "./clues";
 import { KINDS } from "./kinds";
 
-/** Which changes are reported or measured, and which a person who answered did not name. */
-export interface Report { readonly seen: readonly ChangeId[]; readonly silent: readonly ChangeId[] }
-
-/** A mechanism with its odds on each kind of pile: against absence, of a family's members against the absence of both. */
-export interface Weighable { readonly id: DamageId; readonly odds: readonly number[] }
-
-/** Sets as bits over `mechanisms`; a row of `rows` a set, `width` numbers wide: the kinds first, then the changes seen. */
-export interface Sets { readonly mechanisms: readonly Weighable[]; readonly bits: Int32Array; readonly rows: Float64Array; readonly width: number }
-
-/** Of more sets than this only those of fewer mechanisms at once are kept. */
-const MOST_SETS = 4096;
-
-/** Rows of every call in turn: half a megabyte anew each time would cost more than the arithmetic. */
-const SCRATCH = new Float64Array(MOST_SETS * (KINDS.length + CHANGE_IDS.length));
-
-/** How many sets of at most `size` can be made of so many mechanisms. */
-function setsUpTo(size: number, of: number): number {
-  let [all, ofSize] = [1, 1];
-  for (let k = 1; k <= size; k += 1) {
-    ofSize = (ofSize * (of - k + 1)) / k;
-    all += ofSize;
-  }
-  return all;
-}
-
-/** The greatest size of a set such that all sets up to it are at most MOST_SETS. */
-export function mostAtOnce(mechanisms: number): number {
-  let size = 0;
-  while (size < mechanisms && setsUpTo(size + 1, mechanisms) <= MOST_SETS) size += 1;
-  return size;
-}
-
-/** The bit of the mechanism that cannot hold beside this one, or 0. */
-function rivalBit(id: DamageId, mechanisms: readonly Weighable[]): number {
-  const rival = FAMILIES.find((f) => f.includes(id))?.find((m) => m !== id);
-  const at = mechanisms.findIndex((m) => m.id === rival);
-  return at < 0 ? 0 : 1 << at;
-}
-
-/** What one more mechanism multiplies into a row. */
-function factorsOf({ id, odds }: Weighable, report: Report): Float64Array {
-  const lets = (c: ChangeId) => 1 - (CHANGES[c].by[id] ?? 0);
-  const silence = report.silent.reduce((p, c) => p * lets(c), 1) ** SILENCE_COUNTS.value;
-  return Float64Array.from([...odds.map((o) => o * silence), ...report.seen.map(lets)]);
-}
-
 /**
- * All sets that can hold together, the empty one first, each grown from a smaller one by one multiplication a number: a row
- * holds the odds of the set on every kind times the chance of the silence, then for each change seen the chance that
- * nothing in the set would have shown it. The rows stand in one buffer and hold until the next call.
+ * Mechanisms that share no clue are independent given all that was told, so their sets are weighed apart: a component is
+ * a group of mechanisms joined by what is seen, and the joint posterior is the product over components. Exact.
  */
-export function growSets(mechanisms: readonly Weighable[], report: Report): Sets {
-  const width = KINDS.length + report.seen.length;
-  const most = mostAtOnce(mechanisms.length);
-  const room = setsUpTo(most, mechanisms.length);
-  const rows = SCRATCH.fill(1, 0, KINDS.length);
-  report.seen.forEach((c, i) => { rows[KINDS.length + i] = 1 - CHANGES[c].none; });
-  const [bits, sizes] = [new Int32Array(room), new Uint8Array(room)];
+export interface Component {
+  /** Its mechanisms, as bits in the order of DAMAGE_IDS. */
+  readonly group: number;
+  /** All sets of its mechanisms that can hold together, as bits in the order of DAMAGE_IDS; the empty one first. */
+  readonly masks: Int32Array;
+  /** From which set each was grown (by its place), and the mechanism added (by its place in DAMAGE_IDS); the empty one has no meaning here. */
+  readonly parents: Int32Array;
+  readonly added: Uint8Array;
+  /** P(set | kind, told), a row a set, a column a kind; each column sums to 1. */
+  readonly chances: Float64Array;
+}
+
+const K = KINDS.length;
+const placeOf = (id: string) => DAMAGE_IDS.findIndex((m) => m === id);
+const FAMILY_MASKS = FAMILIES.map((f) => f.reduce((mask, m) => mask | (1 << placeOf(m)), 0));
+/** The bit of the one mechanism that cannot hold beside this one, or 0. */
+const RIVAL_BIT = DAMAGE_IDS.map((m) => FAMILIES.filter((f) => f.includes(m)).reduce((mask, f) => f.reduce((b, x) => (x === m ? b : b | (1 << placeOf(x))), mask), 0));
+
+/** Groups of mechanisms, as bits, such that no two groups share a clue or a family. */
+export function groupsOf(clueMasks: readonly number[]): number[] {
+  let groups: number[] = [];
+  for (const mask of [...FAMILY_MASKS, ...clueMasks]) {
+    let joined = mask;
+    const apart: number[] = [];
+    for (const g of groups) {
+      if ((g & joined) === 0) apart.push(g);
+      else joined |= g;
+    }
+    groups = [...apart, joined];
+  }
+  const taken = groups.reduce((a, b) => a | b, 0);
+  return [...groups, ...DAMAGE_IDS.map((_, i) => 1 << i).filter((bit) => (bit & taken) === 0)];
+}
+
+/** How many sets a group makes: a family has three states, every other mechanism two. */
+function countSets(group: number): number {
+  const families = FAMILY_MASKS.filter((f) => (f & group) !== 0).length;
+  let bits = 0;
+  for (let rest = group; rest !== 0; rest &= rest - 1) bits += 1;
+  return 3 ** families * 2 ** (bits - 2 * families);
+}
+
+/** What one mechanism multiplies into a row: its odds on every kind, damped by what is absent, then how it lets each clue pass. */
+function factorsOf(mechanism: number, { odds, silence, clues }: { odds: Float64Array; silence: Float64Array; clues: readonly Clue[] }): Float64Array {
+  const out = new Float64Array(K + clues.length);
+  for (let k = 0; k < K; k += 1) out[k] = (odds[mechanism * K + k] as number) * (silence[mechanism] as number);
+  clues.forEach((c, i) => { out[K + i] = c.lets[mechanism] as number; });
+  return out;
+}
+
+/** Working rows of every call in turn, grown when needed: a fresh buffer each time would cost more than the arithmetic. */
+let scratch = new Float64Array(4096);
+
+/** The component of one group. `odds[m·K + k]` against absence; of a family's members against the absence of both. */
+function componentOf(group: number, odds: Float64Array, silence: Float64Array, shown: Report["shown"]): Component {
+  const here = shown.filter((s) => (s.clue.mask & group) !== 0);
+  const clues = here.map((s) => s.clue);
+  const width = K + clues.length;
+  const room = countSets(group);
+  if (scratch.length < room * width) scratch = new Float64Array(room * width);
+  const rows = scratch;
+  const [masks, parents, added] = [new Int32Array(room), new Int32Array(room), new Uint8Array(room)];
+  rows.fill(1, 0, K);
+  here.forEach((s, i) => { rows[K + i] = s.weight * (1 - s.clue.none); });
   let count = 1;
-  mechanisms.forEach((mechanism, m) => {
-    const factors = factorsOf(mechanism, report);
-    const rival = rivalBit(mechanism.id, mechanisms);
+  for (let rest = group; rest !== 0; rest &= rest - 1) {
+    const m = 31 - Math.clz32(rest & -rest);
+    const factors = factorsOf(m, { odds, silence, clues });
+    const rival = RIVAL_BIT[m] as number;
     for (let i = 0, n = count; i < n; i += 1) {
-      if ((sizes[i] as number) >= most || ((bits[i] as number) & rival) !== 0) continue;
+      if (((masks[i] as number) & rival) !== 0) continue;
       for (let k = 0, from = i * width, to = count * width; k < width; k += 1) rows[to + k] = (rows[from + k] as number) * (factors[k] as number);
-      bits[count] = (bits[i] as number) | (1 << m);
-      sizes[count] = (sizes[i] as number) + 1;
+      masks[count] = (masks[i] as number) | (1 << m);
+      parents[count] = i;
+      added[count] = m;
       count += 1;
     }
-  });
-  return { mechanisms, bits: bits.subarray(0, count), rows: rows.subarray(0, count * width), width };
+  }
+  return { group, masks, parents, added, chances: posteriorOf(rows, width, room) };
 }
 
-/** Multiplies the chance of what is seen into each set's odds, in place, and gives the sum for every kind. */
-export function weighSets({ rows, width }: Sets): Float64Array {
-  const kinds = KINDS.length;
-  const totals = new Float64Array(kinds);
-  for (let at = 0; at < rows.length; at += width) {
+/** Multiplies the chance of what is shown into each set's odds and scales every kind to 1. */
+function posteriorOf(rows: Float64Array, width: number, sets: number): Float64Array {
+  const chances = new Float64Array(sets * K);
+  const totals = new Float64Array(K);
+  for (let i = 0; i < sets; i += 1) {
+    const at = i * width;
     let seen = 1;
-    for (let k = kinds; k < width; k += 1) seen *= 1 - (rows[at + k] as number);
-    for (let f = 0; f < kinds; f += 1) {
-      const weight = (rows[at + f] as number) * seen;
-      rows[at + f] = weight;
-      totals[f] = (totals[f] as number) + weight;
+    for (let k = K; k < width; k += 1) seen *= 1 - (rows[at + k] as number);
+    for (let k = 0; k < K; k += 1) {
+      const weight = (rows[at + k] as number) * seen;
+      chances[i * K + k] = weight;
+      totals[k] = (totals[k] as number) + weight;
     }
   }
-  return totals;
+  for (let i = 0; i < chances.length; i += K) for (let k = 0; k < K; k += 1) chances[i + k] = (chances[i + k] as number) / (totals[k] as number);
+  return chances;
 }
 
-/** The sets that hold at least this share on some kind. */
-export function setsWorthKeeping({ rows, width }: Sets, totals: Float64Array, share: number): number[] {
-  const least = totals.map((t) => t * share);
-  const kept: number[] = [];
-  for (let at = 0, i = 0; at < rows.length; at += width, i += 1) {
-    let f = 0;
-    while (f < least.length && (rows[at + f] as number) < (least[f] as number)) f += 1;
-    if (f < least.length) kept.push(i);
+/** How far each mechanism is damped by what is absent: a power of the chance that it would not have shown it. */
+function silenceOf(absent: Report["absent"]): Float64Array {
+  const logs = new Float64Array(DAMAGE_IDS.length);
+  for (const { clue, weight } of absent) for (let m = 0; m < logs.length; m += 1) logs[m] = (logs[m] as number) + weight * (clue.logLets[m] as number);
+  return logs.map(Math.exp);
+}
+
+/** All components for these odds and this report. */
+export function componentsOf(odds: Float64Array, report: Report): Component[] {
+  const silence = silenceOf(report.absent);
+  return groupsOf(report.shown.map((s) => s.clue.mask)).map((group) => componentOf(group, odds, silence, report.shown));
+}
+
+/** P(no mechanism of `mask` holds | kind), for every kind. */
+export function chanceOfNone(components: readonly Component[], mask: number): Float64Array {
+  const out = new Float64Array(K).fill(1);
+  for (const c of components) {
+    for (let k = 0; k < K; k += 1) {
+      let none = 0;
+      for (let i = 0; i < c.masks.length; i += 1) if (((c.masks[i] as number) & mask) === 0) none += c.chances[i * K + k] as number;
+      out[k] = (out[k] as number) * none;
+    }
   }
-  return kept;
+  return out;
 }

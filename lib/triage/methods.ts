@@ -1,32 +1,36 @@
-import { CARE_COLUMNS_OF, CAUTIONS, METHODS, METHOD_IDS, VERDICT_LIMITS, VERDICTS_STRICT_FIRST, type CareColumn, type Construction, type MethodId, type Verdict } from "../trade/care";
+import {
+  CARE_COLUMNS_OF, CAUTIONS, LEFT_AS_IT_IS, METHODS, METHOD_IDS, VERDICT_LIMITS, VERDICTS_STRICT_FIRST, type CareColumn, type MethodId, type Verdict,
+} from "../trade/care";
 import { FIBRE_IDS, fibreName, type FibreId } from "../trade/fibres";
-import { WORSE, WORSE_OLD_LATEX } from "../trade/improvement";
-import { COLUMNS_OF } from "../trade/columns";
 import type { Assessment } from "./assessment";
-import { constructionShares } from "./life";
+import { constructionShares } from "./construction";
 import type { Told } from "./told";
 
 type Fibres = Readonly<Record<FibreId, number>>;
 type Chance = (mechanism: string) => number;
 
+const strictest = (verdicts: readonly Verdict[]): Verdict => VERDICTS_STRICT_FIRST.find((v) => verdicts.includes(v)) ?? "needs-testing-first";
+
+/** The verdict of one column, where the colours have been tested or not. */
+const cellOf = (method: MethodId, column: CareColumn, dyesHeld: boolean): Verdict =>
+  (dyesHeld && METHODS[method].dyeTestOnly.includes(column) ? "suitable" : METHODS[method].cells[column]);
+
 /** Chance of each verdict for one method over fibres and constructions, before what was found on the rug itself. */
-function verdictChances(method: MethodId, fibres: Fibres, shares: Readonly<Record<Construction, number>>): Record<Verdict, number> {
+function verdictChances(method: MethodId, fibres: Fibres, told: Told): Record<Verdict, number> {
   const out: Record<Verdict, number> = { "ruled-out": 0, "needs-testing-first": 0, suitable: 0 };
+  const { tufted } = constructionShares(told);
+  const held = told.signs.dyes === "held";
   for (const f of FIBRE_IDS) {
-    const tufted = shares.tufted;
     for (const [share, wool] of [[tufted, "wool-tufted"], [1 - tufted, "wool-knotted"]] as const) {
       const columns = CARE_COLUMNS_OF[f].map((c): CareColumn => (c === "wool" ? wool : c));
-      const verdict = strictest(columns.map((c) => METHODS[method].cells[c]));
-      out[verdict] += fibres[f] * share;
+      out[strictest(columns.map((c) => cellOf(method, c, held)))] += fibres[f] * share;
     }
   }
   return out;
 }
 
-const strictest = (verdicts: readonly Verdict[]): Verdict => VERDICTS_STRICT_FIRST.find((v) => verdicts.includes(v)) ?? "needs-testing-first";
-
 /** Chance that the pile is one for which this method is forbidden. */
-export const forbiddenChance = (method: MethodId, fibres: Fibres, told: Told): number => verdictChances(method, fibres, constructionShares(told))["ruled-out"];
+export const forbiddenChance = (method: MethodId, fibres: Fibres, told: Told): number => verdictChances(method, fibres, told)["ruled-out"];
 
 /** By the fibres alone: ruled out from .20 of a forbidden pile, suitable only where neither a ban nor a test is asked for by 2 % or more. */
 export function verdictByFibre(chances: Readonly<Record<Verdict, number>>): Verdict {
@@ -51,16 +55,31 @@ function whyOf(method: MethodId, verdict: Verdict, fibres: Fibres, forbidden: nu
   return `Ruled out: ${row.forbidden} (${fibreName(likeliestForbidden(method, fibres))} is the likeliest of those; together ${percent(forbidden)}).`;
 }
 
+/** How far what a caution or a note names holds, 0–1. */
+function holdsBy(told: Told, chance: Chance): (when: string) => number {
+  const known: Readonly<Record<string, boolean>> = {
+    antique: told.has("age:antique"),
+    "wet-now": told.has("wetNow:wet") || told.has("wetNow:damp") || told.has("sign:still-wet"),
+    "dye-moved": told.signs.dyes === "moved", "dye-doubtful": told.signs.dyes === "doubt",
+  };
+  return (when) => {
+    if (when in known) return known[when] ? 1 : 0;
+    return when === "dye-bleed" && told.signs.dyes === "held" ? 0 : chance(when);
+  };
+}
+
+/** Why nothing may be done at all, and what that leaves. */
+function whyNone(holds: (when: string) => number): string {
+  const note = LEFT_AS_IT_IS.find((n) => holds(n.when) >= n.from);
+  return `Always possible: ${note ? `it costs nothing, ${note.say}` : METHODS.none.fine}.`;
+}
+
 /** Every method with its verdict and a sentence that says why. `chance` gives the marginal chance of a mechanism. */
 export function judgeMethods(told: Told, fibres: Fibres, chance: Chance): Assessment["methods"] {
-  const shares = constructionShares(told);
-  const holds = (when: string): number => {
-    if (when === "antique") return told.has("age:antique") ? 1 : 0;
-    if (when === "wet-now") return told.has("wetNow:wet") || told.has("wetNow:damp") ? 1 : 0;
-    return chance(when);
-  };
+  const holds = holdsBy(told, chance);
   return METHOD_IDS.map((method) => {
-    const chances = verdictChances(method, fibres, shares);
+    if (method === "none") return { method, verdict: "suitable", why: whyNone(holds) };
+    const chances = verdictChances(method, fibres, told);
     let verdict = verdictByFibre(chances);
     let why = whyOf(method, verdict, fibres, chances["ruled-out"]);
     for (const c of CAUTIONS) {
@@ -70,17 +89,4 @@ export function judgeMethods(told: Told, fibres: Fibres, chance: Chance): Assess
     }
     return { method, verdict, why };
   });
-}
-
-/** True where a wet method is still open: neither ruled out nor with 2 % or more of a pile it is forbidden for. */
-const wetIsOpen = (told: Told, fibres: Fibres): boolean => forbiddenChance("wet-hand-clean", fibres, told) < VERDICT_LIMITS.suitableBelow;
-
-/** Chance, 0–1, that the best method still allowed makes it worse, for each fibre. A tufted back with old latex is the riskier of the two. */
-export function worseByFibre(told: Told, fibres: Fibres): Record<FibreId, number> {
-  const kind = wetIsOpen(told, fibres) ? "wet" : "gentle";
-  const oldLatex = ["age:5-10", "age:10-25", "age:25-80"].some((a) => told.has(a)) ? constructionShares(told).tufted : 0;
-  return Object.fromEntries(FIBRE_IDS.map((f) => {
-    const pile = Math.max(...COLUMNS_OF[f].map((c) => WORSE[c][kind]));
-    return [f, pile + oldLatex * Math.max(0, WORSE_OLD_LATEX.chance - pile)];
-  })) as Record<FibreId, number>;
 }

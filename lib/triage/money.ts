@@ -1,11 +1,12 @@
-import { FIBRE_IDS, type FibreId } from "../trade/fibres";
+import type { FibreId } from "../trade/fibres";
 import { fromPoundsOf2024 } from "../trade/price-index";
-import { priceRow, type Make } from "../trade/prices";
+import type { Make } from "../trade/prices";
 import { CURRENCIES, type Currency } from "../trade/questions";
-import { CLEANING_SPREAD, CUT_DOWN, LEAST_VALUE_SHARE, PAID_LOG_SD } from "../trade/value";
+import { CLEANING_SPREAD, CUT_DOWN } from "../trade/value";
 import type { Assessment, Range, TriageSettings } from "./assessment";
 import { normalBelow, readPrice } from "./price-evidence";
 import type { Told } from "./told";
+import { logNormalQuantile, pastTheTables, replacementParts, valueParts, type LogNormal, type Valued } from "./value-today";
 
 type Fibres = Readonly<Record<FibreId, number>>;
 export interface Size { readonly widthCm: number; readonly lengthCm: number }
@@ -27,76 +28,75 @@ export function cleaningCost(size: Size, prices: TriageSettings["prices"]): Rang
   return ranged((w) => plain * CLEANING_SPREAD[w]);
 }
 
-/** Cost of new edges after a cut-down: from one end to all round. */
-export function cutDownCost(size: Size, prices: TriageSettings["prices"]): Range {
-  const [short, long] = [Math.min(size.widthCm, size.lengthCm), Math.max(size.widthCm, size.lengthCm)];
-  const edges = { low: [short], median: [short, long], high: [short, short, long, long] };
-  return ranged((w) => edges[w].reduce((metres, cm) => metres + (cm + CUT_DOWN.turnCm) / 100, 0) * prices.bindingPerM);
+/** Metres of binding of the cut-down that was drawn on the rug's plan (finding `cut-down` { bindingM }), or null. */
+function plannedBindingM(told: Told): number | null {
+  const plan = told.value("cut-down");
+  if (!plan || typeof plan !== "object" || Array.isArray(plan)) return null;
+  const { bindingM } = plan as Record<string, unknown>;
+  return typeof bindingM === "number" && Number.isFinite(bindingM) && bindingM > 0 ? bindingM : null;
 }
 
-interface LogNormal { readonly weight: number; readonly logMedian: number; readonly logSd: number }
+/** Whether the place of the damage was drawn on the rug's plan. */
+export const isPlanned = (told: Told): boolean => plannedBindingM(told) !== null;
 
-/** Quantile of a mixture of log-normals, by bisection on the logarithm. */
-function logNormalQuantile(parts: readonly LogNormal[], chance: number): number {
-  const total = parts.reduce((sum, p) => sum + p.weight, 0);
-  const below = (x: number) => parts.reduce((sum, p) => sum + (p.weight / total) * normalBelow((x - p.logMedian) / p.logSd), 0);
-  let low = Math.min(...parts.map((p) => p.logMedian - 6 * p.logSd));
-  let high = Math.max(...parts.map((p) => p.logMedian + 6 * p.logSd));
-  while (high - low > 1e-4) {
-    const middle = (low + high) / 2;
-    if (below(middle) >= chance) high = middle;
-    else low = middle;
-  }
-  return Math.exp(high);
+/** Cost of new edges after a cut-down, in the workshop's currency: of the edges drawn on the plan, else from one end to all round. */
+export function cutDownCost(size: Size, prices: TriageSettings["prices"], bindingM: number | null): Range {
+  const [short, long] = [Math.min(size.widthCm, size.lengthCm), Math.max(size.widthCm, size.lengthCm)];
+  const edges = { low: [short], median: [short, long], high: [short, short, long, long] };
+  return ranged((w) => (bindingM ?? edges[w].reduce((metres, cm) => metres + (cm + CUT_DOWN.turnCm) / 100, 0)) * prices.bindingPerM);
 }
 
 /** The answers to `back` are the makes of the price table. */
 const makeOf = (told: Told): Make | null => told.one("back") as Make | null;
 
-/** Price of one like it, new, in the workshop's currency: around what was paid in a shop, else by the fibres it may be. */
-function replacementCost(told: Told, fibres: Fibres, size: Size, place: { currency: Currency; year: number }): Range {
-  const paid = readPrice(told.value("price-per-m2") ?? "", { ...place, make: makeOf(told) });
-  const parts: LogNormal[] = paid && !paid.loosePlace
-    ? [{ weight: 1, logMedian: paid.logPounds, logSd: PAID_LOG_SD.value }]
-    : FIBRE_IDS.flatMap((f) => {
-      if (f === "other") return [];
-      const row = priceRow(f, makeOf(told));
-      return [{ weight: fibres[f], logMedian: Math.log(row.median), logSd: row.logSd }];
-    });
-  const at = (chance: number) => fromPoundsOf2024(logNormalQuantile(parts, chance) * areaM2(size), place.currency);
-  return { low: at(0.1), median: at(0.5), high: at(0.9) };
-}
-
-/** Share of its price as new that a rug with this life left at this age is still worth. */
-const shareLeft = (yearsLeft: number, age: number): number => Math.max(LEAST_VALUE_SHARE.share, Math.min(1, yearsLeft / (yearsLeft + age)));
-
-export interface MoneyContext { readonly settings: TriageSettings; readonly year: number; readonly lifeYears: Range | null; readonly meanAge: number }
-
-/** All sums in the workshop's currency; null with a sentence where they cannot be said. Antiques get no value and no replacement: a valuer does that. */
-export function judgeMoney(told: Told, fibres: Fibres, context: MoneyContext): { money: Assessment["money"]; why: string | null } {
-  const size = sizeOf(told);
-  const { settings, lifeYears } = context;
-  if (!size) return { money: null, why: "The size of the rug is not known, and every price goes by the square metre." };
-  const currency = CURRENCIES.find((c) => c === settings.currency);
-  const antique = told.has("age:antique");
-  const replace = antique || !currency ? null : replacementCost(told, fibres, size, { currency, year: context.year });
-  const valueToday = replace && lifeYears ? ranged((w) => replace[w] * shareLeft(lifeYears[w], context.meanAge)) : null;
-  return {
-    money: {
-      currency: settings.currency, clean: cleaningCost(size, settings.prices),
-      cutDown: antique ? null : cutDownCost(size, settings.prices), replace, valueToday,
-    },
-    why: antique ? "An antique is valued by a valuer, never from photos." : null,
-  };
-}
-
 /** The standard normal's 90th percentile. */
 const Z90 = 1.2816;
 
-/** Chance that cleaning costs more than the rug is worth today; only where the client said what was paid, else 0. */
-export function chanceNotWorthIt(told: Told, money: Assessment["money"]): number {
-  if (told.value("price-per-m2") === undefined || !money?.clean || !money.valueToday) return 0;
-  const { low, median, high } = money.valueToday;
-  const sd = Math.max(PAID_LOG_SD.value, Math.log(high / low) / (2 * Z90));
-  return normalBelow(Math.log(money.clean.median / median) / sd);
+/** Chance that cleaning, over the spread of its price, costs more than the rug is worth (both for the whole rug, in one currency). */
+function chanceNotWorthIt(clean: Range, value: readonly LogNormal[], scale: number): number {
+  const costSd = Math.log(clean.high / clean.low) / (2 * Z90);
+  const total = value.reduce((sum, p) => sum + p.weight, 0);
+  return value.reduce((sum, p) => sum + (p.weight / total) * normalBelow((Math.log(clean.median / scale) - p.logMedian) / Math.hypot(p.logSd, costSd)), 0);
+}
+
+/** From this chance a rug counts as past the published tables of depreciation. Elicited. */
+const PAST_TABLES_FROM = 0.5;
+
+export interface Money { readonly money: Assessment["money"]; readonly why: string | null; /** Chance that cleaning costs more than the rug is worth today; 0 where either cannot be said. */ readonly notWorthIt: number }
+export interface MoneyContext { readonly settings: TriageSettings; readonly year: number }
+
+/** Replacement and value today, with the chance that cleaning costs more. */
+function valued(v: Valued, { currency, size, clean }: { currency: Currency; size: Size; clean: Range }): { replace: Range; valueToday: Range | null; notWorthIt: number } {
+  const scale = fromPoundsOf2024(areaM2(size), currency);
+  const rangeOf = (parts: readonly LogNormal[]): Range => {
+    const at = (chance: number) => logNormalQuantile(parts, chance) * scale;
+    return { low: at(0.1), median: at(0.5), high: at(0.9) };
+  };
+  const replace = rangeOf(replacementParts(v));
+  if (pastTheTables(v) >= PAST_TABLES_FROM) return { replace, valueToday: null, notWorthIt: 0 };
+  const value = valueParts(v);
+  return { replace, valueToday: rangeOf(value), notWorthIt: chanceNotWorthIt(clean, value, scale) };
+}
+
+const WHY = {
+  size: "The size of the rug is not known, and every price goes by the square metre.",
+  antique: "An antique is valued by a valuer, never from photos.",
+  currency: "Prices new are known in pounds, euros and dollars only, so neither replacement nor value is stated.",
+  old: "A hand-knotted rug of this age is past every published table of depreciation: a valuer says what it is worth.",
+} as const;
+
+/** All sums in the workshop's currency; null with a sentence where they cannot be said. Antiques get no value and no replacement: a valuer does that. */
+export function judgeMoney(told: Told, fibres: Fibres, { settings, year }: MoneyContext): Money {
+  const size = sizeOf(told);
+  if (!size) return { money: null, why: WHY.size, notWorthIt: 0 };
+  const currency = CURRENCIES.find((c) => c === settings.currency);
+  const clean = cleaningCost(size, settings.prices);
+  const cutDown = cutDownCost(size, settings.prices, plannedBindingM(told));
+  const plain = { currency: settings.currency, clean, replace: null, valueToday: null };
+  if (told.has("age:antique")) return { money: { ...plain, cutDown: null }, why: WHY.antique, notWorthIt: 0 };
+  if (!currency) return { money: { ...plain, cutDown }, why: WHY.currency, notWorthIt: 0 };
+  const make = makeOf(told);
+  const paid = readPrice(told.value("price-per-m2") ?? "", { currency, year, make });
+  const { replace, valueToday, notWorthIt } = valued({ told, fibres, yearNow: year, make, paid }, { currency, size, clean });
+  return { money: { ...plain, cutDown, replace, valueToday }, why: valueToday ? null : WHY.old, notWorthIt };
 }

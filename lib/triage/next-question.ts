@@ -1,3 +1,4 @@
+import { BENCH_TESTS, type TestId } from "../trade/bench-tests";
 import { FIBRE_IDS, type FibreId } from "../trade/fibres";
 import { ROW_IDS } from "../trade/improvement";
 import { LOSSES } from "../trade/losses";
@@ -15,13 +16,15 @@ import type { Told } from "./told";
 type Fibres = Readonly<Record<FibreId, number>>;
 type Next = Assessment["nextQuestions"][number];
 
-/** What next-question needs of belief. */
+/** What next-question needs of belief, and the bench tests that may be proposed. */
 export interface Asking {
+  readonly benchTests?: readonly string[] | undefined;
   readonly hypothetical: (extra: readonly Finding[]) => Fibres;
   readonly answerDistribution: (what: string) => readonly { finding: Finding; probability: number }[];
 }
 
-interface Worth { readonly id: string; readonly kind: "question" | "photo"; readonly drop: number; readonly bits: number; readonly trouble: number }
+type Kind = Next["kind"];
+interface Worth { readonly id: string; readonly kind: Kind; readonly drop: number; readonly bits: number; readonly trouble: number }
 
 const entropyBits = (p: readonly number[]): number => p.reduce((sum, x) => (x > 0 ? sum - x * Math.log2(x) : sum), 0);
 const fibreBits = (fibres: Fibres): number => entropyBits(FIBRE_IDS.map((f) => fibres[f]));
@@ -53,10 +56,12 @@ function worthOfFibreAnswer({ what, kind }: Candidate, d: Decision, { asking, pr
 const openDamageBits = (d: Decision): number =>
   FIBRE_IDS.reduce((sum, f) => sum + d.fibres[f] * entropyBits(ROW_IDS.map((r) => d.rows[f][r])), 0);
 
-const troubleOf = (kind: "question" | "photo", d: Decision): number => {
-  const id = kind === "photo" ? "trouble-photo" : "trouble-question";
-  return d.losses?.[id] ?? LOSSES[id].loss;
-};
+const TROUBLES = { question: "trouble-question", photo: "trouble-photo", "bench-test": "trouble-bench" } as const;
+/** What it costs to ask, to photograph or to test; a test by its minutes. */
+function troubleOf({ id, kind }: Pick<Worth, "id" | "kind">, d: Decision): number {
+  const loss = d.losses?.[TROUBLES[kind]] ?? LOSSES[TROUBLES[kind]].loss;
+  return kind === "bench-test" ? (loss * BENCH_TESTS[id as TestId].takes.minutes) / BENCH_TEST.minutes : loss;
+}
 
 /** Whether a question is open: not answered, and the one it hangs on is. */
 const isOpen = (id: QuestionId, told: Told): boolean =>
@@ -64,7 +69,7 @@ const isOpen = (id: QuestionId, told: Told): boolean =>
 /** Sent already, or a label that is not there to be photographed. */
 const hasPhoto = (kind: PhotoKind, told: Told): boolean => told.has(`photo:${kind}`) || (kind === "label" && told.has("labelFound:none"));
 
-interface Candidate { readonly id: string; readonly kind: "question" | "photo"; readonly what: string }
+interface Candidate { readonly id: string; readonly kind: Kind; readonly what: string }
 
 /** Mutual information, in bits, of an answer and the fibre by the tables alone, untempered; `other` answers like nothing known. */
 function informationOf(what: string, fibres: Fibres): number {
@@ -74,24 +79,35 @@ function informationOf(what: string, fibres: Fibres): number {
   }, 0);
 }
 
-/** How many candidates about the fibre are worked out in full, beside the label: for speed. Elicited. */
+/** How many questions and photos about the fibre are worked out in full, beside the label, and how many tests: for speed. Elicited. */
 const SHORTLIST = 4;
+const SHORTLIST_OF_TESTS = 2;
 
-/** The open questions and photos about the fibre that tell most for their trouble; the photo of the label always, if open. */
-function shortlist(told: Told, d: Decision): Candidate[] {
-  const questions = FIBRE_QUESTIONS.filter((q) => isOpen(q, told)).map((q): Candidate => ({ id: q, kind: "question", what: q }));
-  const photos = (Object.entries(FIBRE_PHOTOS) as [PhotoKind, string][]).filter(([kind]) => !hasPhoto(kind, told)).map(([kind, what]): Candidate => ({ id: kind, kind: "photo", what }));
-  const value = (c: Candidate) => informationOf(c.what, d.fibres) / troubleOf(c.kind, d);
-  const rest = [...questions, ...photos.filter((c) => c.id !== "label")].map((c) => ({ c, v: value(c) })).sort((a, b) => b.v - a.v).slice(0, SHORTLIST).map(({ c }) => c);
-  return [...photos.filter((c) => c.id === "label"), ...rest];
+/** The tests that may be proposed: open to the workshop, telling of a fibre, not made yet. Without settings those that need no reagent. */
+function openTests(told: Told, benchTests: readonly string[] | undefined): Candidate[] {
+  return (Object.keys(BENCH_TESTS) as TestId[])
+    .filter((id) => (benchTests ? benchTests.includes(id) : BENCH_TESTS[id].reagent === null) && told.value(`test:${id}`) === undefined)
+    .map((id): Candidate => ({ id, kind: "bench-test", what: `test:${id}` })).filter((c) => possibleFindings(c.what).length > 0);
 }
 
-/** Every question and photo worth considering with what it is worth, best first. */
+/** The open questions, photos and tests about the fibre that tell most for their trouble; the photo of the label always, if open. */
+function shortlist(told: Told, d: Decision, benchTests: readonly string[] | undefined): Candidate[] {
+  const questions = FIBRE_QUESTIONS.filter((q) => isOpen(q, told)).map((q): Candidate => ({ id: q, kind: "question", what: q }));
+  const photos = (Object.entries(FIBRE_PHOTOS) as [PhotoKind, string][]).filter(([kind]) => !hasPhoto(kind, told)).map(([kind, what]): Candidate => ({ id: kind, kind: "photo", what }));
+  const value = (c: Candidate) => informationOf(c.what, d.fibres) / troubleOf(c, d);
+  const best = (all: readonly Candidate[], most: number) => all.map((c) => ({ c, v: value(c) })).sort((a, b) => b.v - a.v).slice(0, most).map(({ c }) => c);
+  return [
+    ...photos.filter((c) => c.id === "label"), ...best([...questions, ...photos.filter((c) => c.id !== "label")], SHORTLIST),
+    ...best(openTests(told, benchTests), SHORTLIST_OF_TESTS),
+  ];
+}
+
+/** Every question, photo and test worth considering with what it is worth, best first. */
 export function worthOfAsking(told: Told, d: Decision, asking: Asking): Worth[] {
   const p = priced(d);
   const damage = { loss: openDamageLoss(d, p), bits: openDamageBits(d) };
-  const worth = (id: string, kind: "question" | "photo", w: { drop: number; bits: number }): Worth => ({ id, kind, ...w, trouble: troubleOf(kind, d) });
-  const aboutFibre = shortlist(told, d).map((c) => worth(c.id, c.kind, worthOfFibreAnswer(c, d, { asking, priced: p })));
+  const worth = (id: string, kind: Kind, w: { drop: number; bits: number }): Worth => ({ id, kind, ...w, trouble: troubleOf({ id, kind }, d) });
+  const aboutFibre = shortlist(told, d, asking.benchTests).map((c) => worth(c.id, c.kind, worthOfFibreAnswer(c, d, { asking, priced: p })));
   const share = (settles: number) => ({ drop: damage.loss * settles, bits: damage.bits * settles });
   const aboutDamage = (Object.entries(DAMAGE_QUESTIONS) as [QuestionId, { settles: number }][]).filter(([q]) => isOpen(q, told))
     .map(([q, row]) => worth(q, "question", share(row.settles)));
@@ -103,22 +119,28 @@ export function worthOfAsking(told: Told, d: Decision, asking: Asking): Worth[] 
   return all.sort((a, b) => value(b) - value(a));
 }
 
-function asNext(w: Worth): Next {
-  const ask = w.kind === "photo" ? `Photo: ${PHOTO_KINDS[w.id as PhotoKind].ask.toLowerCase()}` : QUESTIONS[w.id as QuestionId].ask;
-  const why = w.drop >= WORTH_ASKING.drop
+const ASKS: Readonly<Record<Kind, (id: string) => string>> = {
+  photo: (id) => `Photo: ${PHOTO_KINDS[id as PhotoKind].ask.toLowerCase()}`,
+  question: (id) => QUESTIONS[id as QuestionId].ask,
+  "bench-test": (id) => `Bench test: ${BENCH_TESTS[id as TestId].name}`,
+};
+
+function asNext({ id, kind, drop }: Worth): Next {
+  const why = drop >= WORTH_ASKING.drop
     ? "Its answer is the likeliest to change what we advise, for the trouble it is."
     : "It tells us most, though by itself it would not change what we advise.";
-  return { ask, id: w.id, kind: w.kind, why };
+  return { ask: ASKS[kind](id), id, kind, why };
 }
 
 /** What to ask next: safety first if open, then the worthiest, then what is always asked; a bench test where the fibre stays open. */
 export function nextQuestions(told: Told, d: Decision, asking: Asking): Next[] {
   const always = ALWAYS_ASKED.filter((a) => !told.answered(a.id)).map((a): Next => ({ ask: QUESTIONS[a.id].ask, id: a.id, kind: "question", why: a.why }));
   const ids = new Set<string>(always.map((a) => a.id));
-  const worthy = worthOfAsking(told, d, asking).filter((w) => !ids.has(w.id) && w.bits + w.drop > 0).slice(0, MOST_NEXT_QUESTIONS).map(asNext);
+  const worths = worthOfAsking(told, d, asking).filter((w) => !ids.has(w.id) && w.bits + w.drop > 0);
+  const worthy = worths.slice(0, MOST_NEXT_QUESTIONS);
   const safety = always.filter((a) => a.id === "wetNow");
   const unsure = 1 - Math.max(...FIBRE_IDS.map((f) => d.fibres[f]));
-  const bench: Next[] = unsure >= BENCH_TEST.openFrom
-    ? [{ ask: BENCH_TEST.ask, id: "bench", kind: "bench-test", why: "Words and photos never settle a fibre; a test in the workshop does." }] : [];
-  return [...safety, ...worthy, ...always.filter((a) => a.id !== "wetNow"), ...bench];
+  const test = unsure >= BENCH_TEST.openFrom && !worthy.some((w) => w.kind === "bench-test") ? worths.find((w) => w.kind === "bench-test") : undefined;
+  const tested = test ? [{ ...asNext(test), why: "Words and photos never settle a fibre; a test in the workshop does." }] : [];
+  return [...safety, ...worthy.map(asNext), ...always.filter((a) => a.id !== "wetNow"), ...tested];
 }

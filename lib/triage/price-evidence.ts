@@ -21,14 +21,16 @@ const isMake = (x: unknown): x is Make => BACK.answers.includes(x as string);
 
 /**
  * Reads the finding `price-per-m2` ({ amount, currency, year, place }). Null where it is not a price to go by: nothing
- * paid, a year before our table, not finite. An unknown currency counts as the workshop's, an unknown year as this one.
+ * paid, a year before our table or one that has not come yet, not finite. An unknown currency counts as the workshop's, an
+ * unknown year as this one.
  */
 export function readPrice(value: FindingValue, context: { currency: string; year: number; make: string | null }): PriceEvidence | null {
   if (typeof value !== "object" || Array.isArray(value)) return null;
   const { amount, currency, year, place } = value as Record<string, unknown>;
   const money = isCurrency(currency) ? currency : context.currency;
   if (typeof amount !== "number" || !(amount > 0) || !Number.isFinite(amount) || !isCurrency(money)) return null;
-  const bought = typeof year === "number" && year <= context.year ? year : null;
+  const bought = typeof year === "number" && Number.isFinite(year) ? year : null;
+  if (bought !== null && bought > context.year) return null;
   const pounds = poundsOf2024(amount, money, bought ?? context.year);
   if (pounds === null) return null;
   const loosePlace = typeof place === "string" && LOOSE_PLACES.includes(place);

@@ -2,6 +2,7 @@ import { fibreName, isFibreId, type FibreId } from "../trade/fibres";
 import { QUESTIONS, type QuestionId } from "../trade/questions";
 import type { WeightBalance } from "./assessment";
 import type { Finding, FindingValue } from "./finding";
+import { tellTest } from "./tell-test";
 
 /** A finding as a clause that can stand in a sentence, once for staff and once for the client. */
 export interface Told { readonly staff: string; readonly client: string }
@@ -44,6 +45,8 @@ const CLAUSES: Readonly<Record<string, (fields: Record<string, unknown>) => Told
 
 /** What was found, as a clause without capital or full stop. */
 export function tellFinding(finding: Finding): Told {
+  const tested = tellTest(finding);
+  if (tested) return tested;
   const fields = record(finding.value);
   const clause = Object.hasOwn(CLAUSES, finding.what) ? CLAUSES[finding.what] : undefined;
   if (clause && fields) return clause(fields);
@@ -73,10 +76,21 @@ function force(decibans: number): string | null {
 const pileName = (id: FibreId) => (/ and /.test(fibreName(id)) ? `a blend of ${fibreName(id)}` : fibreName(id));
 const sentence = (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 
-/** A finding and its weight as two sentences. `decibans` null: it says nothing about the fibre. */
-export function sayFinding(finding: Finding, decibans: number | null, pair: Pick<WeightBalance, "leading" | "rival">): Told {
+/** The year a finding names, where that year has not come yet: such a year is a slip, and what hangs on it is not weighed. */
+function yearToCome(finding: Finding, yearNow: number): number | null {
+  const year = finding.what === "boughtYear" ? finding.value : record(finding.value)?.["year"];
+  return typeof year === "number" && year > yearNow ? year : null;
+}
+
+/** A finding and its weight as two sentences. `decibans` null: it says nothing about the fibre. `yearNow`: the year of the assessment. */
+export function sayFinding(finding: Finding, { decibans, yearNow }: { decibans: number | null; yearNow: number }, pair: Pick<WeightBalance, "leading" | "rival">): Told {
   const told = tellFinding(finding);
   const close = (text: string) => sentence(/[.?!]”?$/u.test(text) ? text : `${text}.`);
+  const slip = yearToCome(finding, yearNow);
+  if (slip !== null) {
+    const says = `The year ${slip} has not come yet, so this is not weighed.`;
+    return { staff: `${close(told.staff)} ${says}`, client: `${close(told.client)} ${says}` };
+  }
   if (decibans === null) return { staff: `${close(told.staff)} Not weighed for the fibre.`, client: close(told.client) };
   const [to, from] = decibans >= 0 ? [pair.leading, pair.rival] : [pair.rival, pair.leading];
   const how = force(decibans);

@@ -1,80 +1,110 @@
 import { CAPS, SILK_CEILING, STRENGTHS } from "../trade/evidence-caps";
-import { CLASSES, OTHER, weightedMean, type ClassVector, type NamedVector } from "./classes";
+import { CLASSES, OTHER, weightedMean, type ClassVector } from "./classes";
 import type { EvidenceItem } from "./evidence";
-
-/** The numbers of one evidence item that Bayes needs: the table's, or drawn ones. */
-export interface Weighed { readonly item: EvidenceItem; readonly likelihood: NamedVector }
 
 /** Words and photos are one block that can be wholly misleading; labels and tests are not in it. */
 const inBlock = (item: EvidenceItem) => item.strength === "told" || item.strength === "photo";
 
-/** Log-likelihood of every class after tempering. `other` has the prior-weighted mean unless the item gives its own. */
-function logLikelihood({ item, likelihood }: Weighed, prior: ClassVector): number[] {
-  const tempered = item.power === 1 ? likelihood : likelihood.map((l) => l ** item.power);
-  const logs = tempered.map(Math.log);
-  logs.push(item.other === null ? Math.log(weightedMean(tempered, prior)) : Math.log(item.other) * item.power);
-  return logs;
+/** One set of tables to weigh with: the tables themselves, or one draw of them. `at` is where an item's vector begins in its logs. */
+export interface Tables {
+  readonly prior: ArrayLike<number>;
+  readonly priorAt: number;
+  /** Log-likelihoods of each item, in the order of the items. */
+  readonly logs: readonly Float64Array[];
+  readonly at: number;
+  /** ε, 0–1 */
+  readonly misleading: number;
 }
 
-/** Bayes: from a distribution and evidence to a distribution, in logarithms so that nothing under- or overflows. */
-function updated(start: ClassVector, evidence: readonly Weighed[], prior: ClassVector): number[] {
-  const score = start.map(Math.log);
-  for (const e of evidence) logLikelihood(e, prior).forEach((l, i) => { score[i] = (score[i] as number) + l; });
-  const top = Math.max(...score);
-  const odds = score.map((s) => Math.exp(s - top));
-  const total = odds.reduce((a, b) => a + b, 0);
-  return odds.map((o) => o / total);
+const WIDTH = CLASSES.length;
+const scores = new Float64Array(WIDTH);
+const words = new Float64Array(WIDTH);
+
+/** Log-likelihood of `other` after tempering: the prior-weighted mean of the named classes, unless the item gives its own. */
+function otherLog(item: EvidenceItem, logs: Float64Array, t: Tables): number {
+  if (item.other !== null) return Math.log(item.other) * item.power;
+  let [sum, weight] = [0, 0];
+  for (let i = 0; i < OTHER; i += 1) {
+    const share = t.prior[t.priorAt + i] as number;
+    sum += share * Math.exp(item.power * (logs[t.at + i] as number));
+    weight += share;
+  }
+  return Math.log(sum / weight);
 }
 
-const mixed = (p: ClassVector, prior: ClassVector, share: number): number[] => p.map((x, i) => (1 - share) * x + share * (prior[i] as number));
+/** Adds an item's tempered log-likelihoods to the scores. */
+function add(item: EvidenceItem, logs: Float64Array, t: Tables): void {
+  const { power } = item;
+  for (let i = 0; i < OTHER; i += 1) scores[i] = (scores[i] as number) + power * (logs[t.at + i] as number);
+  scores[OTHER] = (scores[OTHER] as number) + otherLog(item, logs, t);
+}
+
+/** Scores to probabilities, in `out`: in logarithms up to here, so that nothing under- or overflows. */
+function normalise(out: Float64Array): void {
+  let top = -Infinity;
+  for (let i = 0; i < WIDTH; i += 1) if ((scores[i] as number) > top) top = scores[i] as number;
+  let total = 0;
+  for (let i = 0; i < WIDTH; i += 1) total += out[i] = Math.exp((scores[i] as number) - top);
+  for (let i = 0; i < WIDTH; i += 1) out[i] = (out[i] as number) / total;
+}
+
+/**
+ * Bayes before any cap, into `out`. The block of words and photos is damped as L′ = (1−ε)·L + ε·Σπ·L, which is the same as
+ * mixing its posterior with the prior at share ε.
+ */
+export function weighInto(out: Float64Array, items: readonly EvidenceItem[], t: Tables): void {
+  for (let i = 0; i < WIDTH; i += 1) scores[i] = Math.log(words[i] = t.prior[t.priorAt + i] as number);
+  let rest = items.length;
+  for (let k = 0; k < items.length; k += 1) if (inBlock(items[k] as EvidenceItem)) { add(items[k] as EvidenceItem, t.logs[k] as Float64Array, t); rest -= 1; }
+  if (rest < items.length) {
+    normalise(out);
+    for (let i = 0; i < WIDTH; i += 1) words[i] = (1 - t.misleading) * (out[i] as number) + t.misleading * (words[i] as number);
+  }
+  if (rest === 0) return out.set(words);
+  for (let i = 0; i < WIDTH; i += 1) scores[i] = Math.log(words[i] as number);
+  for (let k = 0; k < items.length; k += 1) if (!inBlock(items[k] as EvidenceItem)) add(items[k] as EvidenceItem, t.logs[k] as Float64Array, t);
+  normalise(out);
+}
 
 /** Keeps the rounding of the mixture from lifting a class back over its cap. */
 const HAIR = 1 + 1e-9;
 
 /**
- * Where a class passes its cap, mixes in just so much of the untouched prior that it does not. Continuous: evidence
- * that stays under the cap is left alone.
+ * Where a class passes its cap, mixes in just so much of the untouched prior that it does not, in place. Continuous:
+ * evidence that stays under the cap is left alone.
  */
-function capped(p: ClassVector, prior: ClassVector, caps: ClassVector): ClassVector {
-  const share = p.map((x, i) => {
-    const before = prior[i] as number;
-    const cap = Math.max(caps[i] as number, before);
-    return x > cap ? Math.min(1, ((x - cap) / (x - before)) * HAIR) : 0;
-  });
-  const most = Math.max(...share);
-  return most > 0 ? mixed(p, prior, most) : p;
+export function capInto(out: Float64Array, { prior, priorAt }: Pick<Tables, "prior" | "priorAt">, caps: ArrayLike<number>, capsAt: number): void {
+  let most = 0;
+  for (let i = 0; i < WIDTH; i += 1) {
+    const before = prior[priorAt + i] as number;
+    const x = out[i] as number;
+    const cap = Math.max(caps[capsAt + i] as number, before);
+    if (x > cap) most = Math.max(most, Math.min(1, ((x - cap) / (x - before)) * HAIR));
+  }
+  if (most > 0) for (let i = 0; i < WIDTH; i += 1) out[i] = (1 - most) * (out[i] as number) + most * (prior[priorAt + i] as number);
 }
 
 /** What an item supports: the classes it makes more likely than the mean of all. */
-const supports = (item: EvidenceItem, i: number, prior: ClassVector) =>
-  i === OTHER ? item.other !== null : (item.likelihood[i] as number) > weightedMean(item.likelihood, prior);
+const supports = (item: EvidenceItem, i: number, mean: number) => (i === OTHER ? item.other !== null : (item.likelihood[i] as number) > mean);
 
 /**
  * The greatest probability each class may reach: by the strongest evidence that supports it; words and photos at least.
  * Silk has a ceiling of its own until a bench test or a laboratory supports it.
  */
 export function capsFor(items: readonly EvidenceItem[], prior: ClassVector): number[] {
+  const strengths = items.map((item) => ({ item, mean: weightedMean(item.likelihood, prior), rank: STRENGTHS.indexOf(item.strength) }));
   return CLASSES.map((fibre, i) => {
-    const best = Math.max(0, ...items.filter((item) => supports(item, i, prior)).map((item) => STRENGTHS.indexOf(item.strength)));
+    let best = 0;
+    for (const { item, mean, rank } of strengths) if (rank > best && supports(item, i, mean)) best = rank;
     const strength = STRENGTHS[best] as (typeof STRENGTHS)[number];
     const tested = strength === "bench" || strength === "laboratory";
     return fibre === "silk" && !tested ? Math.min(CAPS[strength], SILK_CEILING) : CAPS[strength];
   });
 }
 
-/**
- * The belief after all evidence. The block of words and photos is damped as
- * L′ = (1−ε)·L + ε·Σπ·L, which is the same as mixing its posterior with the prior at share ε.
- */
-export function posterior(model: { prior: ClassVector; evidence: readonly Weighed[]; misleading: number; caps: ClassVector }): ClassVector {
-  const { prior, evidence } = model;
-  const block = evidence.filter((e) => inBlock(e.item));
-  const words = block.length > 0 ? mixed(updated(prior, block, prior), prior, model.misleading) : prior;
-  return capped(updated(words, evidence.filter((e) => !inBlock(e.item)), prior), prior, model.caps);
-}
-
 /** Weight of one item for a class against another (indices into CLASSES), in decibans, tempering included, damping not. */
 export function decibansOf(item: EvidenceItem, pair: { leading: number; rival: number }, prior: ClassVector): number {
-  const log = logLikelihood({ item, likelihood: item.likelihood }, prior);
-  return (10 / Math.LN10) * ((log[pair.leading] as number) - (log[pair.rival] as number));
+  const t: Tables = { prior, priorAt: 0, logs: [item.logs], at: 0, misleading: 0 };
+  const log = (i: number) => (i === OTHER ? otherLog(item, item.logs, t) : item.power * (item.logs[i] as number));
+  return (10 / Math.LN10) * (log(pair.leading) - log(pair.rival));
 }

@@ -1,16 +1,20 @@
 import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
-import { enquiryFileSchema } from "../../lib/enquiry/questionnaire";
+import { enquiryFileSchema } from "../../lib/enquiry/enquiry-file";
 import { FIBRE_IDS } from "../../lib/trade/fibres";
+import { DAMAGE_IDS } from "../../lib/trade/damage";
+import { improvementCell, ROW_IDS } from "../../lib/trade/improvement";
 import { LIKELIHOODS } from "../../lib/trade/likelihoods";
 import { assess, defaultSettings, prospectsOf } from "../../lib/triage/assess";
 import { believe } from "../../lib/triage/belief";
 import { NAMED } from "../../lib/triage/classes";
 import { findingsFromAnswers } from "../../lib/triage/findings-from-answers";
-import { KIND_OF } from "../../lib/triage/kinds";
+import { chanceAtMost, quantilePoints } from "../../lib/triage/improvement-quantiles";
+import { KIND_OF, KINDS } from "../../lib/triage/kinds";
+import { mechanismPriors } from "../../lib/triage/mechanism-priors";
 import { chanceOfFailing, improvementRange } from "../../lib/triage/prospects";
 import { readTold } from "../../lib/triage/told";
-import { tableOfSets } from "../../lib/triage/what-happened";
+import { whatHappened } from "../../lib/triage/what-happened";
 import { sideBySide, type BenchRow } from "./measure";
 
 const CASES = path.join(import.meta.dirname, "../cases");
@@ -23,16 +27,21 @@ const cases = () => readdirSync(CASES).map((name) => {
   return findingsFromAnswers(answers, { wetNow, reason });
 });
 
-/** The tables of one case as one dense matrix: a row an answer of every likelihood table and a row a set of mechanisms, a column a fibre. */
+/**
+ * The tables that one case is answered from, as one dense matrix with a column a fibre: a row for every answer of every
+ * likelihood table, every set of mechanisms that can hold (components multiplied out to no more than they are: the sum of
+ * their sets), every mechanism, and every row of improvement at every quarter of a per cent that the three percentiles look at.
+ */
 function denseOf(findings: ReturnType<typeof cases>[number]): Float64Array {
-  const width = FIBRE_IDS.length;
   const answers = LIKELIHOODS.flatMap((t) => t.answers.map((_, a) => [...NAMED.map((f) => t.rows[f][a] as number), 1 / t.answers.length]));
-  const { rows, bits, width: stride } = tableOfSets(readTold(findings));
-  const matrix = new Float64Array((answers.length + bits.length) * width);
-  answers.forEach((row, i) => matrix.set(row, i * width));
-  bits.forEach((_, i) => matrix.set(FIBRE_IDS.map((f) => rows[i * stride + KIND_OF[f]] as number), (answers.length + i) * width));
-  return matrix;
+  const { components } = whatHappened(readTold(findings));
+  const sets = components.flatMap((c) => Array.from(c.masks, (_, i) => FIBRE_IDS.map((f) => c.chances[i * KINDS.length + KIND_OF[f]] as number)));
+  const priors = DAMAGE_IDS.map((m) => FIBRE_IDS.map((f) => mechanismPriors(readTold(findings), f)[m]));
+  const looks = Array.from({ length: LOOKS }, (_, step) => ROW_IDS.map((r) => FIBRE_IDS.map((f) => chanceAtMost(quantilePoints(improvementCell(r, f)), (100 * step) / LOOKS)))).flat();
+  return Float64Array.from([...answers, ...sets, ...priors, ...looks].flat());
 }
+/** Three percentiles of at most nine halvings each, and the chance of failing. */
+const LOOKS = 28;
 
 function multiply(matrix: Float64Array, vector: Float64Array, out: Float64Array): void {
   const width = vector.length;
@@ -68,6 +77,6 @@ function wholeAssessment(): { ms: number; floorMs: null } {
 }
 
 export const rows: BenchRow[] = [
-  { name: "belief and prospects of one rug, no interval, no words", floor: "a plain matrix–vector product of the same tables", limit: 20, measure: beliefAndProspects },
+  { name: "belief and prospects of one rug, no interval, no words", floor: "a plain matrix–vector product of the same tables: likelihoods, mechanisms and their sets, improvement", limit: 20, measure: beliefAndProspects },
   { name: "a whole assessment of one rug, with interval and words", floor: null, limit: null, measure: wholeAssessment },
 ];

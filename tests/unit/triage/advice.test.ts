@@ -8,7 +8,7 @@ import { circumstancesOf, openShare } from "../../../lib/triage/circumstances";
 import { failsOn, type RulingRows } from "../../../lib/triage/prospects";
 import { belief, told } from "./told";
 
-const ORDINARY: Circumstances = { sound: 0, wet: 0, specialist: 0, local: 1, cheap: 0, grounds: 0.5, asksName: 0, soldAsSilk: false, open: 0 };
+const ORDINARY: Circumstances = { sound: 0, wet: 0, specialist: 0, local: 1, placed: true, antique: false, cheap: 0, grounds: 0.5, asksName: 0, soldAsSilk: false, open: 0 };
 const rowsOf = (row: RowId): RulingRows => Object.fromEntries(FIBRE_IDS.map((f) => [f, Object.fromEntries(ROW_IDS.map((r) => [r, r === row ? 1 : 0]))])) as unknown as RulingRows;
 const WORSE = Object.fromEntries(FIBRE_IDS.map((f) => [f, 0])) as Record<FibreId, number>;
 const decision = (over: Partial<Omit<Decision, "circumstances">> & { row?: RowId; circumstances?: Partial<Circumstances> } = {}): Decision => ({
@@ -82,6 +82,27 @@ describe("weighActions", () => {
     }
   });
 
+  it("never advises a cut-down without place and size: it asks for them first, if a cut-down would be best", () => {
+    const d = decision({ row: "urine-old", fibres: belief({ viscose: 1 }), circumstances: { grounds: 0 } });
+    expect(best(d)).toBe("advise-cut-down");
+    const unplaced = { ...d, circumstances: { ...d.circumstances, placed: false } };
+    expect(weighActions(unplaced).map((w) => w.action)).not.toContain("advise-cut-down");
+    expect(best(unplaced)).toBe("ask-for-more");
+  });
+  it("never advises to cut an antique, whatever the losses", () => {
+    const d = decision({ row: "urine-old", fibres: belief({ viscose: 1 }), circumstances: { antique: true, specialist: 1 }, losses: { "specialist-passed-over": 0, "cut-needlessly": 0 } });
+    expect(weighActions(d).map((w) => w.action)).not.toContain("advise-cut-down");
+    expect(weighActions({ ...d, circumstances: { ...d.circumstances, placed: false } }).map((w) => w.action)).not.toContain("advise-cut-down");
+  });
+  it("stays finite and whole for losses edited to extremes", () => {
+    const ids = Object.keys(LOSSES);
+    fc.assert(fc.property(fc.dictionary(fc.constantFrom(...ids), fc.constantFrom(0, 1e-9, 1, 1e6, 1e9)), fc.boolean(), fc.boolean(), fc.constantFrom(...ROW_IDS), (losses, placed, antique, row) => {
+      const weighed = weighActions(decision({ row, fibres: belief({ viscose: 0.5, silk: 0.5 }), losses, circumstances: { placed, antique, asksName: 1, open: 0.5 } }));
+      expect(weighed.length).toBeGreaterThanOrEqual(Object.keys(ACTIONS).length - 1);
+      for (const w of weighed) expect(Number.isFinite(w.loss), w.action).toBe(true);
+    }));
+  });
+
   it("is never negative", () => {
     fc.assert(fc.property(fc.constantFrom(...ROW_IDS), fc.constantFrom(...FIBRE_IDS), fc.double({ min: 0, max: 1, noNaN: true }), fc.double({ min: 0, max: 1, noNaN: true }), (row, f, a, b) => {
       for (const w of weighActions(decision({ row, fibres: belief({ [f]: 1 }), circumstances: { wet: a, open: b, cheap: a, specialist: b, sound: a } }))) expect(w.loss).toBeGreaterThanOrEqual(0);
@@ -125,6 +146,12 @@ describe("circumstancesOf", () => {
   it("knows a sound rug whose name is asked", () => expect(of({ reason: "what-is-it" })).toMatchObject({ sound: 1, asksName: 1, wet: 0 }));
   it("does not call a stained rug sound because its name is asked", () => expect(of({ reason: "what-is-it", incidents: ["spill"] }).sound).toBe(0));
   it("tells a spot from a whole rug", () => expect([of({ incidents: ["spill"] }).local, of({ incidents: ["flood"] }).local]).toEqual([1, 0]));
+  it("knows place and size only where both were told, or the cut was drawn on the plan", () => {
+    const size = { widthCm: 170, lengthCm: 240, m2: 4.08 };
+    expect([of({ incidents: ["spill"] }).placed, of({ size }).placed, of({ incidents: ["spill"], size }).placed]).toEqual([false, false, true]);
+    expect(of({ incidents: ["spill"], changes: ["dirty"], size }).placed).toBe(false);
+    expect(of({ incidents: ["flood"], size, "cut-down": { bindingM: 2 } })).toMatchObject({ placed: true, local: 1 });
+  });
   it("counts waste water as a specialist's", () => expect(of({ incidents: ["flood"] }).specialist).toBe(1));
 });
 

@@ -3,9 +3,11 @@ import { describe, expect, it } from "vitest";
 import { FIBRE_IDS } from "../../../lib/trade/fibres";
 import { QUESTIONS, type RugAnswers } from "../../../lib/trade/questions";
 import { assess, defaultSettings, MODEL_VERSION } from "../../../lib/triage/assess";
+import type { Finding } from "../../../lib/triage/finding";
 import { findingsFromAnswers } from "../../../lib/triage/findings-from-answers";
 import { readTold } from "../../../lib/triage/told";
-import { whatHappened } from "../../../lib/triage/what-happened";
+import { marginals, whatHappened } from "../../../lib/triage/what-happened";
+import { belief } from "./told";
 
 const AS_OF = "2026-03-01T09:00:00Z";
 const of = (rug: RugAnswers, enquiry: Parameters<typeof findingsFromAnswers>[1] = {}) => assess(findingsFromAnswers(rug, enquiry), defaultSettings(), AS_OF);
@@ -82,10 +84,31 @@ describe("assess", () => {
     expect(a.money?.valueToday).toBeNull();
     expect(a.advice).toMatchObject({ action: "refer", referTo: expect.stringContaining("conservator") });
     expect(a.onlyInspection.join(" ")).toContain("valuer");
+    expect(a.advice.losses.map((l) => l.action)).not.toContain("advise-cut-down");
+  });
+
+  it("asks for the place and the size before it advises a cut-down", () => {
+    const lost = { labelText: "100% viscose", incidents: ["pet-urine", "spotted"], since: "week", treatments: ["household-cleaner", "rubbed"], changes: ["browner", "stiff"] } as const;
+    const a = of({ ...lost, incidents: [...lost.incidents], treatments: [...lost.treatments], changes: [...lost.changes] });
+    expect(a.advice.losses.map((l) => l.action)).not.toContain("advise-cut-down");
+    const b = of({ ...lost, incidents: [...lost.incidents], treatments: [...lost.treatments], changes: [...lost.changes], widthCm: 170, lengthCm: 240 });
+    expect(b.advice.losses.map((l) => l.action)).toContain("advise-cut-down");
+  });
+
+  it("takes bench tests of a place in any order: what it does to methods, urgency and chance of harm", () => {
+    const told = findingsFromAnswers({ labelText: "100% wool", back: "knots", incidents: ["unknown"], changes: ["browner", "smell"], widthCm: 200, lengthCm: 300 }, {});
+    const bench = (what: string, value: Record<string, string | number>, row: number): Finding => ({ what: `test:${what}`, value, strength: "bench", from: `bench:${row}` });
+    const tests = [bench("dye-bleed", { colour: "red", water: "none" }, 1), bench("spot-ph", { place: "affected", ph: 9 }, 2), bench("spot-ph", { place: "untouched", ph: 6 }, 3), bench("moisture", { place: "affected", percent: 30 }, 4)];
+    const [before, after] = [assess(told, defaultSettings(), AS_OF), assess([...told, ...tests], defaultSettings(), AS_OF)];
+    expect(assess([...tests].reverse().concat(told, tests), defaultSettings(), AS_OF)).toEqual(after);
+    expect(after.worse).toBeLessThan(before.worse ?? 0);
+    expect([before.urgency.level, after.urgency.level]).toEqual(["can-wait", "hours"]);
+    const old = (a: typeof after) => a.mechanisms.find((m) => m.mechanism === "urine-old")?.probability ?? 0;
+    expect(old(after)).toBeGreaterThan(old(before));
   });
 
   it("explains less by dirt once a cause is named", () => {
-    const soil = (rug: RugAnswers) => whatHappened(readTold(findingsFromAnswers(rug, {}))).given.wool[0] ?? NaN;
+    const soil = (rug: RugAnswers) => marginals(whatHappened(readTold(findingsFromAnswers(rug, {}))), belief({ wool: 1 })).find((m) => m.mechanism === "soil-only")?.probability ?? 0;
     expect(soil({ incidents: ["spill"], liquid: "wine" })).toBeLessThan(soil({ incidents: ["nothing"] }));
   });
 });

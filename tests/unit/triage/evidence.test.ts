@@ -4,9 +4,10 @@ import { SHINE, TOUCH } from "../../../lib/trade/likelihoods-look";
 import { LIKELIHOODS } from "../../../lib/trade/likelihoods";
 import { SMALLEST_CELL } from "../../../lib/trade/likelihood-table";
 import { NAMED } from "../../../lib/triage/classes";
-import { collectEvidence, findingKey, possibleFindings } from "../../../lib/triage/evidence";
+import { findingKey } from "../../../lib/triage/distinct-findings";
+import { DRAWS } from "../../../lib/triage/draws";
+import { collectEvidence, possibleFindings } from "../../../lib/triage/evidence";
 import type { Finding } from "../../../lib/triage/finding";
-import { seededRandom } from "../../../lib/triage/random";
 import { told } from "./belief-helpers";
 
 const context = { currency: "GBP", year: 2026 };
@@ -34,12 +35,13 @@ describe("collectEvidence", () => {
     expect(label?.strength).toBe("label-photo");
     expect(label?.findings.map((f) => f.value)).toEqual([{ says: "viscose" }]);
   });
-  it("draws its likelihoods anew, none under .001", () => {
-    const shine = item("shine", told("shine", "none"));
-    const random = seededRandom(1, "shine");
-    const [one, two] = [shine?.draw(random) ?? [], shine?.draw(random) ?? []];
-    expect(one).not.toEqual(two);
-    for (const l of [...one, ...two]) expect(l >= SMALLEST_CELL && l <= 1).toBe(true);
+  it("draws its likelihoods anew, none under .001, and the same for the same seed", () => {
+    const drawn = (seed: number) => [...(item("shine", told("shine", "none"))?.drawn(seed) ?? [])];
+    expect(drawn(1)).toHaveLength(DRAWS * NAMED.length);
+    expect(drawn(1)).toEqual(drawn(1));
+    expect(drawn(1)).not.toEqual(drawn(2));
+    expect(drawn(1).slice(0, NAMED.length)).not.toEqual(drawn(1).slice(NAMED.length, 2 * NAMED.length));
+    for (const l of drawn(1)) expect(l >= Math.log(SMALLEST_CELL) - 1e-12 && l <= 0).toBe(true);
   });
 });
 

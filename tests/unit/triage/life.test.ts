@@ -2,7 +2,8 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { FIBRE_IDS } from "../../../lib/trade/fibres";
 import type { Finding } from "../../../lib/triage/finding";
-import { agesOf, constructionShares, lifeLeft, survival } from "../../../lib/triage/life";
+import { constructionShares } from "../../../lib/triage/construction";
+import { agesOf, lifeLeft, survival } from "../../../lib/triage/life";
 import { belief, told } from "./told";
 
 const YEAR = 2026;
@@ -41,6 +42,14 @@ describe("lifeLeft", () => {
     expect((left({ ...NEW, household: ["pets", "floor-heating"] }, { viscose: 1 })?.median ?? NaN) / plain).toBeCloseTo(0.68, 2);
     expect(left({ ...NEW, household: ["floor-heating"] }, { wool: 1 })).toEqual(left(NEW, { wool: 1 }));
   });
+  it("a tufted wool of 2020 has seven years left, 1 to 15", () => {
+    // Weibull, median 11, shape 1.8, alive at 6: 11·((6/11)^1.8 − log2(1 − p))^(1/1.8) − 6 at p = .1, .5, .9.
+    const life = left({ ...NEW, boughtYear: 2020, back: "cloth" }, { wool: 1 });
+    const quantile = (p: number) => 11 * ((6 / 11) ** 1.8 - Math.log2(1 - p)) ** (1 / 1.8) - 6;
+    expect(life?.low).toBeGreaterThan(quantile(0.1) - 0.3);
+    expect(Math.abs((life?.median ?? NaN) - quantile(0.5))).toBeLessThan(1.2);
+    expect(life?.high).toBeGreaterThan(quantile(0.9) - 0.3);
+  });
   it("has less left the older it is, for every fibre", () => {
     for (const f of FIBRE_IDS) {
       const at = (age: string) => left({ age, back: "knots" }, { [f]: 1 })?.median ?? NaN;
@@ -76,7 +85,10 @@ describe("agesOf", () => {
     expect(agesOf(told({ boughtWhere: "online", boughtYear: 2020 }), YEAR)).toEqual([[6, 1]]);
     expect(agesOf(told({ boughtWhere: "secondhand", boughtYear: 2020 }), YEAR).length).toBeGreaterThan(1);
   });
-  it("takes a year to come as this one", () => expect(agesOf(told({ boughtWhere: "online", boughtYear: 2030 }), YEAR)).toEqual([[0, 1]]));
+  it("knows nothing from a year to come, and counts this one as new", () => {
+    expect(agesOf(told({ boughtWhere: "online", boughtYear: YEAR + 1 }), YEAR)).toEqual(agesOf(told({}), YEAR));
+    expect(agesOf(told({ boughtWhere: "online", boughtYear: YEAR }), YEAR)).toEqual([[0, 1]]);
+  });
 });
 
 describe("constructionShares", () => {

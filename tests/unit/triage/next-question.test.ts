@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { BENCH_TESTS, type TestId } from "../../../lib/trade/bench-tests";
 import { assess, defaultSettings } from "../../../lib/triage/assess";
 import type { Finding } from "../../../lib/triage/finding";
 import { findings } from "./told";
@@ -27,9 +28,20 @@ describe("nextQuestions", () => {
     expect(ids({ wetNow: "no" })).not.toContain("liquid");
     expect(ids({ wetNow: "no", incidents: ["spill"], changes: ["ring"], since: "week", treatments: ["nothing"] })).toContain("liquid");
   });
-  it("offers a bench test while the fibre is open by a tenth, and says that photos do not settle it", () => {
-    expect(next(FULL).some((q) => q.kind === "bench-test")).toBe(true);
-    expect(next(FULL).find((q) => q.kind === "bench-test")?.why).toContain("never settle");
+  it("offers a bench test by its name while the fibre is open by a tenth: one that needs no reagent unless the owner switched some on", () => {
+    const tests = (open?: string[]) => assess(findings(FULL), defaultSettings(open ? { benchTests: open } : {}), "2026-03-01T00:00:00Z").nextQuestions.filter((q) => q.kind === "bench-test");
+    expect(tests().length).toBeGreaterThan(0);
+    for (const { id, ask } of tests()) {
+      expect(BENCH_TESTS[id as TestId].reagent).toBeNull();
+      expect(ask).toBe(`Bench test: ${BENCH_TESTS[id as TestId].name}`);
+    }
+    expect(tests(["acetone", "hypochlorite"]).every((q) => ["acetone", "hypochlorite"].includes(q.id))).toBe(true);
+    expect(tests([])).toEqual([]);
+  });
+  it("proposes no test that was made", () => {
+    const made: Finding = { what: "test:microscopy", value: { surface: "scales" }, strength: "bench", from: "bench:1", of: { part: "pile", yarn: "field" } };
+    const ids = assess([...findings(FULL), made], defaultSettings({ benchTests: ["microscopy"] }), "2026-03-01T00:00:00Z").nextQuestions.map((q) => q.id);
+    expect(ids).not.toContain("microscopy");
   });
   it("says why for each", () => { for (const q of next({})) expect(q.why.length, q.id).toBeGreaterThan(20); });
 });

@@ -3,7 +3,8 @@ import { describe, expect, it } from "vitest";
 import { FIBRE_IDS, type FibreId } from "../../../lib/trade/fibres";
 import { improvementCell, ROW_IDS, type RowId } from "../../../lib/trade/improvement";
 import type { Finding } from "../../../lib/triage/finding";
-import { chanceAtMost, chanceOfFailing, chanceOfRepairOnly, improvementRange, quantileAt, quantilePoints, rulingRows, type RulingRows } from "../../../lib/triage/prospects";
+import { chanceAtMost, quantileAt, quantilePoints, STEPS_PER_CENT } from "../../../lib/triage/improvement-quantiles";
+import { chanceOfFailing, chanceOfRepairOnly, improvementRange, rulingRows, type RulingRows } from "../../../lib/triage/prospects";
 import { seededRandom } from "../../../lib/triage/random";
 import { whatHappened } from "../../../lib/triage/what-happened";
 import { belief, told } from "./told";
@@ -19,6 +20,12 @@ const prospects = (answers: Record<string, Finding["value"]>, fibres: Partial<Re
 describe("quantilePoints", () => {
   it("goes on at both ends with the slope of the neighbouring piece", () => expect(quantilePoints({ low: 40, median: 60, high: 80 })).toEqual([35, 40, 60, 80, 85]));
   it("stays within 0 and 100", () => expect(quantilePoints({ low: 2, median: 50, high: 99 })).toEqual([0, 2, 50, 99, 100]));
+});
+
+describe("STEPS_PER_CENT", () => {
+  it("puts every bend of every row on a step, so that the mixture is exact", () => {
+    for (const f of FIBRE_IDS) for (const r of ROW_IDS) for (const p of quantilePoints(improvementCell(r, f))) expect(Number.isInteger(p * STEPS_PER_CENT), `${f} ${r}`).toBe(true);
+  });
 });
 
 describe("chanceAtMost", () => {

@@ -1,8 +1,11 @@
 import { describe, expect, it } from "vitest";
+import { BENCH_TESTS } from "../../../lib/trade/bench-tests";
 import { sayFinding, tellFinding } from "../../../lib/triage/say-finding";
+import type { Finding } from "../../../lib/triage/finding";
 import { told } from "./belief-helpers";
 
 const pair = { leading: "viscose", rival: "wool-viscose" } as const;
+const say = (finding: Finding, decibans: number | null) => sayFinding(finding, { decibans, yearNow: 2026 }, pair);
 
 describe("sayFinding", () => {
   it.each([
@@ -12,15 +15,25 @@ describe("sayFinding", () => {
     [8, "Speaks strongly for viscose against a blend of wool and viscose (8.0 dB)."],
     [-8, "Speaks strongly for a blend of wool and viscose against viscose (8.0 dB)."],
   ])("puts %d dB into words for staff", (db, words) => {
-    expect(sayFinding(told("sellerSaid", "silk"), db, pair).staff).toBe(`The seller called it “Silk”. ${words}`);
+    expect(say(told("sellerSaid", "silk"), db).staff).toBe(`The seller called it “Silk”. ${words}`);
   });
   it("tells the client what it points to, without numbers", () => {
-    expect(sayFinding(told("sellerSaid", "silk"), 5, pair).client).toBe("The seller called it “Silk”. That points clearly to viscose rather than a blend of wool and viscose.");
-    expect(sayFinding(told("sellerSaid", "silk"), 0.5, pair).client).toBe("The seller called it “Silk”.");
+    expect(say(told("sellerSaid", "silk"), 5).client).toBe("The seller called it “Silk”. That points clearly to viscose rather than a blend of wool and viscose.");
+    expect(say(told("sellerSaid", "silk"), 0.5).client).toBe("The seller called it “Silk”.");
   });
   it("says to staff, not to the client, that a finding is not weighed", () => {
-    const said = sayFinding(told("boughtYear", 2020), null, pair);
+    const said = say(told("boughtYear", 2020), null);
     expect(said).toEqual({ staff: "It was bought in 2020. Not weighed for the fibre.", client: "It was bought in 2020." });
+  });
+  it("says of a year to come that it is not weighed, and counts the present one", () => {
+    expect(say(told("price-per-m2", { amount: 250, currency: "EUR", year: 3020 }), null).staff).toContain("The year 3020 has not come yet, so this is not weighed.");
+    expect(say(told("boughtYear", 2027), null).client).toContain("has not come yet");
+    expect(say(told("boughtYear", 2026), null).client).toBe("It was bought in 2026.");
+  });
+  it("tells a test to staff with its answer, to the client without", () => {
+    const burn: Finding = { what: "test:burn", value: { smell: Object.keys(BENCH_TESTS.burn.readings.smell.answers)[0] as string }, strength: "bench", from: "bench:1", of: { part: "pile", yarn: "field" } };
+    expect(say(burn, 9).staff).toMatch(/^The test “.+” of the field of the pile gave “.+”\. Speaks strongly/);
+    expect(say(burn, 9).client).toBe("We tested a few fibres of the field of the pile. That points strongly to viscose rather than a blend of wool and viscose.");
   });
 });
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { CARE_COLUMNS, CARE_COLUMNS_OF, CONSTRUCTION_BY_BACK, METHODS } from "../../../lib/trade/care";
 import { COLUMNS, COLUMNS_OF } from "../../../lib/trade/columns";
-import { CHANGES, CHANGE_IDS, DAMAGE_IDS, MECHANISMS } from "../../../lib/trade/damage";
+import { BY_MAKE, CHANGES, CHANGE_IDS, DAMAGE_IDS, MECHANISMS, WICKING_BY_GROUND } from "../../../lib/trade/damage";
 import { FIBRE_IDS } from "../../../lib/trade/fibres";
 import { IMPROVEMENT, ROW_IDS, ROWS_OF, WORSE } from "../../../lib/trade/improvement";
 import { LIFE, LIFE_FACTORS, WEAR_LEFT } from "../../../lib/trade/life";
@@ -9,12 +9,15 @@ import { LOSSES, RISKS } from "../../../lib/trade/losses";
 import { ONLY_INSPECTION } from "../../../lib/trade/inspection";
 import { QUESTIONS } from "../../../lib/trade/questions";
 import { ASKED_AFTER } from "../../../lib/trade/questions-value";
-import { FRESH, TRIGGERS } from "../../../lib/trade/triggers";
+import { DEPRECIATION_CLASS, HEAVY_WEAR, USEFUL_LIVES } from "../../../lib/trade/depreciation";
+import { SIGNS } from "../../../lib/trade/signs";
+import { FRESH, TAKES_TIME, TRIGGERS, WHO, WHO_BEARS_ON } from "../../../lib/trade/triggers";
 import { CONDITIONS, URGENCY } from "../../../lib/trade/urgency";
 
 /** An answer written as `question:answer` that a person can really give. */
 function isAnswer(text: string): boolean {
   const [question = "", answer = ""] = text.split(":");
+  if (question === "sign") return Object.hasOwn(SIGNS, answer);
   const row = (QUESTIONS as Record<string, { answers: Record<string, unknown> }>)[question];
   return row !== undefined && Object.hasOwn(row.answers, answer);
 }
@@ -25,6 +28,7 @@ describe("tables of damage and prospects", () => {
       ...TRIGGERS.flatMap((t) => [t.when, ...(t.unless ?? [])]),
       ...URGENCY.flatMap((u) => u.all ?? []).filter((c) => !CONDITIONS[c]),
       ...Object.values(CONDITIONS).flatMap((c) => [...c.anyOf, ...(c.andAnyOf ?? [])]),
+      ...WHO.map((w) => w.when), ...TAKES_TIME.flatMap((t) => Object.keys(t.by).map((b) => `since:${b}`)), ...HEAVY_WEAR.changes.map((c) => `changes:${c}`),
       ...LIFE_FACTORS.map((f) => f.when), ...WEAR_LEFT.map((w) => `changes:${w.change}`), ...CHANGE_IDS.map((c) => `changes:${c}`),
       ...Object.values(ASKED_AFTER).flatMap((a) => a?.anyOf ?? []), ...ONLY_INSPECTION.flatMap((r) => r.when?.answer ?? []),
     ];
@@ -45,7 +49,8 @@ describe("tables of damage and prospects", () => {
     const chances = [
       ...TRIGGERS.map((t) => t.chance), ...DAMAGE_IDS.flatMap((m) => [MECHANISMS[m].leak, MECHANISMS[m].unasked, ...Object.values(MECHANISMS[m].hits)]),
       ...CHANGE_IDS.flatMap((c) => [CHANGES[c].none, ...Object.values(CHANGES[c].by)]), ...Object.values(FRESH).flatMap((f) => Object.values(f.by)),
-      ...COLUMNS.flatMap((c) => [WORSE[c].gentle, WORSE[c].wet]),
+      ...COLUMNS.flatMap((c) => [WORSE[c].gentle, WORSE[c].wet]), ...Object.values(SIGNS).flatMap((r) => [r.none, ...Object.values(r.by)]),
+      ...TAKES_TIME.flatMap((t) => Object.values(t.by)), ...Object.values(BY_MAKE).flatMap((m) => [m.knotted, m.tufted, m.machine]), ...WICKING_BY_GROUND.map((w) => w.times),
     ];
     expect(chances.filter((p) => !(p >= 0 && p <= 1))).toEqual([]);
   });
@@ -78,15 +83,31 @@ describe("tables of damage and prospects", () => {
   });
 
   it("never call a wet method or home cleaning suitable for viscose", () => {
-    for (const m of Object.values(METHODS)) if (m.water) expect(m.cells.viscose, m.name).toBe("ruled-out");
+    for (const m of Object.values(METHODS)) if (m.water || m.risk === "wet") expect(m.cells.viscose, m.name).toBe("ruled-out");
   });
 
   it("say where each row comes from", () => {
     const rows = [
       ...Object.values(MECHANISMS), ...Object.values(CHANGES), ...TRIGGERS, ...Object.values(FRESH), ...Object.values(IMPROVEMENT), ...Object.values(WORSE),
+      ...Object.values(SIGNS), ...WHO, ...TAKES_TIME, ...Object.values(BY_MAKE), ...WICKING_BY_GROUND, ...USEFUL_LIVES,
       ...Object.values(METHODS), ...URGENCY, ...Object.values(LOSSES), ...LIFE_FACTORS, ...WEAR_LEFT,
     ];
     expect(rows.filter((r) => r.source.length < 10 || !["read", "memory", "computed", "common practice", "elicited"].includes(r.how))).toEqual([]);
+  });
+
+  it("name only events and mechanisms that triggers have, where who did it or time bears on them", () => {
+    const pairs = TRIGGERS.map((t) => `${t.mechanism} ${t.event}`);
+    for (const t of TAKES_TIME) expect(pairs, t.mechanism).toContain(`${t.mechanism} ${t.event}`);
+    for (const e of WHO_BEARS_ON.events) expect(TRIGGERS.some((t) => t.event === e), e).toBe(true);
+    expect(TAKES_TIME.some((t) => WHO_BEARS_ON.mechanisms.some((m) => m === t.mechanism) && WHO_BEARS_ON.events.some((e) => e === t.event))).toBe(false);
+  });
+
+  it("have a published useful life for every class of pile", () => {
+    for (const of of Object.values(DEPRECIATION_CLASS).flatMap((c) => (typeof c === "string" ? [c] : Object.values(c)))) expect(USEFUL_LIVES.some((u) => u.of === of), of).toBe(true);
+  });
+
+  it("tell makes apart in depreciation only where they live differently", () => {
+    for (const f of FIBRE_IDS) if ("medianYears" in LIFE[f]) expect(typeof DEPRECIATION_CLASS[f], f).toBe("string");
   });
 
   it("use every loss in the valuation of an action", () => {

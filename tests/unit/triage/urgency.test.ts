@@ -27,6 +27,11 @@ describe("judgeUrgency", () => {
   ] as const)("%s: %s is %s", (_, answers, expected) => expect(level(answers as never)).toBe(expected));
 
   it("gives insects a week from .33 on: below, at, above", () => expect([level({}, { insects: 0.32 }), level({}, { insects: 0.33 }), level({}, { insects: 0.8 })]).toEqual(["can-wait", "a-week", "a-week"]));
+  it("gives what the meter finds wet hours, and nothing where it reads dry", () => {
+    expect(level({ "test:moisture": { place: "affected", percent: 30 } })).toBe("hours");
+    expect(level({ "test:moisture": { place: "affected", percent: 9 } })).toBe("can-wait");
+  });
+  it("gives likely fresh urine two days: below, at", () => expect([level({}, { "urine-fresh": 0.49 }), level({}, { "urine-fresh": 0.5 })]).toEqual(["can-wait", "two-days"]));
   it("gives likely mould two days", () => expect(level({}, { mould: 0.5 })).toBe("two-days"));
   it("does not go by how angry the message is", () => expect(level({ matters: ["claim"], reason: "mis-sold", story: "This is an outrage" })).toBe("can-wait"));
   it("says why in a sentence in every row", () => { for (const r of URGENCY) expect(r.why).toMatch(/^[A-Z].{20,}\.$/); });
