@@ -9,10 +9,10 @@ import { audit } from "./audit";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
 import { clientActed } from "./client-acted";
-import { freshDraft, type FreshDraft } from "./fresh-draft";
 import { inOneStep } from "./one-step";
 import { photoKindSchema, photoView } from "./photo-view";
 import { LIMITS } from "./questionnaire";
+import { reconsider } from "./reconsider";
 import { toJson } from "./to-json";
 import type { PhotoView } from "./views";
 
@@ -49,8 +49,7 @@ export async function addPhoto(
   }
   const received = await receivePhoto(body, sent, photoFolder());
   if (!received.ok) return received;
-  const draft = home.value.enquiryId && caller.kind === "client" ? await freshDraft(home.value.enquiryId) : null;
-  const kept = await keep(caller, home.value, { kind: kind.data, photo: received.photo, draft, now }).catch(async (error: unknown) => {
+  const kept = await keep(caller, home.value, { kind: kind.data, photo: received.photo, now }).catch(async (error: unknown) => {
     await removePhotoFiles(received.photo.id);
     throw error;
   });
@@ -61,7 +60,7 @@ export async function addPhoto(
 const keep = (
   caller: Caller,
   home: Home,
-  { kind, photo, draft, now }: { kind: PhotoKind; photo: ReceivedPhoto; draft: FreshDraft | null; now: Date },
+  { kind, photo, now }: { kind: PhotoKind; photo: ReceivedPhoto; now: Date },
 ): Promise<Result<PhotoView>> =>
   inOneStep(async (tx) => {
     const full = await roomFor(tx, caller, home, now);
@@ -70,7 +69,8 @@ const keep = (
     const row = await tx.photo.create({ data: { ...photoRow(photo), kind, ...whereOf(home), position: (_max.position ?? 0) + 1, createdAt: now } });
     if (home.enquiryId) {
       await audit(tx, caller, { action: "photo-added", enquiryId: home.enquiryId, at: now, detail: { photoId: row.id } });
-      if (caller.kind === "client") await clientActed(tx, { enquiryId: home.enquiryId, draft, now });
+      if (caller.kind === "client") await clientActed(tx, { ...home, now });
+      else await reconsider(tx, home, now);
     }
     return ok(photoView(row));
   });

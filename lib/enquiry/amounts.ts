@@ -13,12 +13,15 @@ export function parseDecimal(text: string): number | null {
  * digits groups thousands; the last mark otherwise is the decimal one.
  */
 export function parseAmount(text: string): number | null {
-  const bare = text.trim().replace(/^[^\d-]{1,4}\s*|\s*[^\d]{1,4}$/g, "").replace(/[\s'’]/g, "");
+  const bare = text.trim().replace(/^[^\d\-−]{1,4}\s*|\s*[^\d]{1,4}$/g, "").replace(/[\s'’]/g, "");
   if (/^\d+$/.test(bare)) return Number(bare);
   if (/^\d{1,3}([.,])\d{3}(\1\d{3})*$/.test(bare)) return Number(bare.replace(/[.,]/g, ""));
   const parts = /^(\d+|\d{1,3}(?:\.\d{3})+(?=,)|\d{1,3}(?:,\d{3})+(?=\.))[.,](\d{1,2})$/.exec(bare);
   return parts ? Number(`${(parts[1] ?? "").replace(/[.,]/g, "")}.${parts[2]}`) : null;
 }
+
+/** Whether a text says a number below zero, "-5" or "£ −5", which the readers above take for none. */
+export const isBelowZero = (text: string): boolean => /^[^\d-−]{0,4}[-−]\s*[\d.,]*\d/.test(text.trim());
 
 const CM_PER_INCH = 2.54; // exact by definition (international yard and pound agreement, 1959)
 const INCHES_PER_FOOT = 12;

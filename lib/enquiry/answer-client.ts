@@ -7,7 +7,6 @@ import { ok, refuse, type Caller, type Result } from "./caller";
 import { clientActed } from "./client-acted";
 import { messageSchema } from "./client-message";
 import { inOneStep } from "./one-step";
-import { freshDraft } from "./fresh-draft";
 import { MESSAGE } from "./stored";
 
 /** Keeps what a client wrote on their own page, beside what they told before; it is our turn again. */
@@ -19,12 +18,11 @@ export async function sendFromClient(caller: Caller, given: { message: string },
   const { enquiryId } = caller;
   if (!(await takeOne(`message:${enquiryId}`, ALLOWANCES.clientMessage, now)))
     return refuse("too-many", "You have written to us many times today. Please telephone us.");
-  const draft = await freshDraft(enquiryId);
   return inOneStep(async (tx) => {
     const rug = await tx.rug.findFirst({ where: { enquiryId }, orderBy: { position: "asc" }, select: { id: true } });
     if (!rug) return NOT_THERE;
     await tx.answer.create({ data: { id: randomUUID(), rugId: rug.id, question: MESSAGE, value: parsed.data.message, from: "client", at: now } });
-    await clientActed(tx, { enquiryId, draft, now });
+    await clientActed(tx, { enquiryId, rugId: rug.id, now });
     await audit(tx, caller, { action: "client-wrote", enquiryId, at: now });
     return ok(null);
   });

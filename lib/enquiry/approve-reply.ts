@@ -5,6 +5,7 @@ import { audit } from "./audit";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, refuse, type Caller, type Refusal, type Result } from "./caller";
 import { inOneStep } from "./one-step";
+import { holdToPromises, type Allowed } from "./promises";
 import { changedMeanwhile, NOT_WAITING } from "./save-draft";
 import { isWaitingForUs, WAITING_FOR_US } from "./states";
 import { pokeOutbox, writeLetter } from "./write-letter";
@@ -19,17 +20,20 @@ export interface Approved {
 /**
  * Approves the draft as it stands in revision `number`. Of any number of people at once exactly one succeeds; the others
  * are told who was first. A trainee's approval is kept and waits for a second person; no letter is written for it.
+ * Words that promise more than is known go out only with a `reason`, which is kept.
  */
 export async function approveReply(
   caller: Caller,
-  { enquiryId, number }: { enquiryId: string; number: number },
+  { enquiryId, number, reason = null }: { enquiryId: string; number: number; reason?: string | null | undefined },
   now: Date,
 ): Promise<Result<Approved>> {
   const no = authorise(caller, "approve");
   if (no || caller.kind !== "staff") return no ?? NOT_THERE;
   const settings = await readSettings(database());
   const done = await inOneStep<Approved>(async (tx) => {
-    if (caller.role === "trainee") return waitForSecond(tx, caller, { enquiryId, number, kind: "reply", now });
+    const held = await holdRevision(tx, { enquiryId, number, kind: "reply", reason });
+    if (!held.ok) return held;
+    if (caller.role === "trainee") return waitForSecond(tx, caller, { enquiryId, number, kind: "reply", allowed: held.value, now });
     const sent = await sendRevision(tx, caller, {
       enquiryId,
       number,
@@ -40,11 +44,17 @@ export async function approveReply(
       now,
     });
     if (!sent.ok) return sent;
-    await audit(tx, caller, { action: "reply-approved", enquiryId, at: now, detail: { number, letterId: sent.value } });
+    await audit(tx, caller, { action: "reply-approved", enquiryId, at: now, detail: { number, letterId: sent.value, ...held.value } });
     return ok({ letterId: sent.value, waitsForSecond: false });
   });
   if (done.ok) pokeOutbox();
   return done;
+}
+
+/** A revision against what is known. One that is not there is left to the step that sends it. */
+export async function holdRevision(tx: Tx, { enquiryId, number, kind, reason }: { enquiryId: string; number: number; kind: "reply" | "question"; reason: string | null }): Promise<Result<Allowed>> {
+  const revision = await tx.revision.findFirst({ where: { number, draft: { enquiryId } }, select: { text: true } });
+  return revision ? holdToPromises(tx, { enquiryId, kind, text: revision.text, reason }) : ok({ promises: null, reason: null });
 }
 
 interface Sending {
@@ -90,7 +100,7 @@ export async function sendRevision(tx: Tx, caller: StaffCaller, s: Sending): Pro
 export async function waitForSecond(
   tx: Tx,
   caller: StaffCaller,
-  w: { enquiryId: string; number: number; kind: "reply" | "question"; now: Date },
+  w: { enquiryId: string; number: number; kind: "reply" | "question"; allowed: Allowed; now: Date },
 ): Promise<Result<Approved>> {
   const enquiry = await tx.enquiry.findUnique({ where: { id: w.enquiryId }, select: { state: true } });
   if (!enquiry || !isWaitingForUs(enquiry.state)) return alreadyDone(tx, caller, w.enquiryId);
@@ -111,7 +121,7 @@ export async function waitForSecond(
     action: w.kind === "reply" ? "reply-waits" : "question-waits",
     enquiryId: w.enquiryId,
     at: w.now,
-    detail: { number: w.number },
+    detail: { number: w.number, ...w.allowed },
   });
   return ok({ letterId: "", waitsForSecond: true });
 }

@@ -6,6 +6,7 @@ import { audit } from "./audit";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, type Caller, type Result } from "./caller";
 import { inOneStep } from "./one-step";
+import { holdToPromises } from "./promises";
 import { addRevision, NOT_WAITING, readLetter } from "./save-draft";
 import { isWaitingForUs } from "./states";
 import { pokeOutbox } from "./write-letter";
@@ -14,7 +15,7 @@ import { pokeOutbox } from "./write-letter";
  * Sends the client a question in place of the reply. It takes the way of every letter: a revision of the draft, then a
  * letter; a trainee's waits for a second person (`letterId` is then empty).
  */
-export async function askClient(caller: Caller, given: { enquiryId: string; subject: string; text: string }, now: Date): Promise<Result<Approved>> {
+export async function askClient(caller: Caller, given: { enquiryId: string; subject: string; text: string; reason?: string | null | undefined }, now: Date): Promise<Result<Approved>> {
   const no = authorise(caller, "approve");
   if (no || caller.kind !== "staff") return no ?? NOT_THERE;
   const letter = readLetter(given);
@@ -24,9 +25,11 @@ export async function askClient(caller: Caller, given: { enquiryId: string; subj
   const done = await inOneStep<Approved>(async (tx) => {
     const enquiry = await tx.enquiry.findUnique({ where: { id: enquiryId }, select: { state: true } });
     if (!enquiry || !isWaitingForUs(enquiry.state)) return alreadyDone(tx, caller, enquiryId);
+    const held = await holdToPromises(tx, { enquiryId, kind: "question", text: letter.value.text, reason: given.reason ?? null });
+    if (!held.ok) return held;
     const { number } = await tx.draft.update({ where: { enquiryId }, data: { number: { increment: 1 }, ...NOT_WAITING }, select: { number: true } });
     await addRevision(tx, { enquiryId, number, ...letter.value, authorId: caller.staffId, now });
-    if (caller.role === "trainee") return waitForSecond(tx, caller, { enquiryId, number, kind: "question", now });
+    if (caller.role === "trainee") return waitForSecond(tx, caller, { enquiryId, number, kind: "question", allowed: held.value, now });
     const sent = await sendRevision(tx, caller, {
       enquiryId,
       number,
@@ -37,7 +40,7 @@ export async function askClient(caller: Caller, given: { enquiryId: string; subj
       now,
     });
     if (!sent.ok) return sent;
-    await audit(tx, caller, { action: "question-asked", enquiryId, at: now, detail: { number, letterId: sent.value } });
+    await audit(tx, caller, { action: "question-asked", enquiryId, at: now, detail: { number, letterId: sent.value, ...held.value } });
     return ok({ letterId: sent.value, waitsForSecond: false });
   });
   if (done.ok) pokeOutbox();

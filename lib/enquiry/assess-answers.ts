@@ -5,6 +5,7 @@ import type { Assessment, TriageSettings } from "../triage/assessment";
 import type { Finding } from "../triage/finding";
 import { findingsFromAnswers } from "../triage/findings-from-answers";
 import type { EnquiryAnswers, PhotoKind, RugAnswers } from "../trade/questions";
+import { openTests } from "../workshop/open-tests";
 import type { WorkshopSettings } from "../workshop/settings-schema";
 import type { ColourShare } from "./views";
 
@@ -13,8 +14,11 @@ export interface EnquiryToAssess {
   /** ISO 8601 instant the ages count from. */
   asOf: string;
   enquiry: EnquiryAnswers;
-  /** At least one; `colours` of its face photo, empty without photos; `photos`: the kinds that were sent, so that none is asked for again. */
-  rugs: readonly { answers: RugAnswers; colours: readonly ColourShare[]; photos: readonly PhotoKind[] }[];
+  /**
+   * At least one; `colours` of its face photo, empty without photos; `photos`: the kinds that were sent, so that none is
+   * asked for again; `tests`: what was found on the bench or by a laboratory, where anything was.
+   */
+  rugs: readonly { answers: RugAnswers; colours: readonly ColourShare[]; photos: readonly PhotoKind[]; tests?: readonly Finding[] }[];
   client: { name: string; isTrade: boolean };
   workshop: WorkshopSettings;
 }
@@ -32,8 +36,8 @@ const SEED = 1;
 /** From what was told to what is believed and what to answer. Pure; the server and the command line call this one function. */
 export function assessAnswers(e: EnquiryToAssess): AssessedEnquiry {
   const settings = triageSettings(e);
-  const rugs = e.rugs.map(({ answers, colours, photos }) => {
-    const findings = [...findingsFromAnswers(answers, e.enquiry), ...photosSent(photos)];
+  const rugs = e.rugs.map(({ answers, colours, photos, tests = [] }) => {
+    const findings = [...findingsFromAnswers(answers, e.enquiry), ...photosSent(photos), ...tests];
     return { title: rugTitleOf({ answers, colours }), findings, settings, assessment: assess(findings, settings, e.asOf) };
   });
   return { title: enquiryTitle(e), rugs, draft: draftFor(e, rugs) };
@@ -56,6 +60,7 @@ export function draftFor(e: Pick<EnquiryToAssess, "client" | "workshop" | "enqui
 }
 
 function triageSettings({ channel, enquiry, workshop }: EnquiryToAssess): TriageSettings {
-  const { currency, priors, prices, losses, emergencyNumber } = workshop;
-  return { currency, priors, channel, reason: enquiry.reason ?? null, wetNow: enquiry.wetNow ?? null, prices, losses, seed: SEED, emergencyNumber };
+  const { currency, priors, prices, losses, emergencyNumber, reagents } = workshop;
+  const [reason, wetNow] = [enquiry.reason ?? null, enquiry.wetNow ?? null];
+  return { currency, priors, channel, reason, wetNow, prices, losses, seed: SEED, emergencyNumber, benchTests: openTests(reagents) };
 }

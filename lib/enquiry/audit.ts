@@ -20,6 +20,11 @@ export const HISTORY_WORDS = {
   "letter-taken-back": "took the letter back",
   moved: "moved the enquiry",
   assessed: "assessed a rug",
+  "test-recorded": "recorded a bench test",
+  "report-recorded": "entered a laboratory report",
+  "test-withdrawn": "withdrew what was recorded in error",
+  "reagent-on": "switched a reagent on",
+  "reagent-off": "switched a reagent off",
   "settings-saved": "changed the workshop's settings",
 } as const;
 export type AuditAction = keyof typeof HISTORY_WORDS;
@@ -40,7 +45,7 @@ export function actorOf(caller: Caller): string | null {
   }
 }
 
-/** Writes who did what, in the transaction of the change itself. `detail` holds ids and states, never what people wrote. */
+/** Writes who did what, in the transaction of the change itself. `detail` holds ids and states, and the reasons people gave; never what clients or letters say. */
 export async function audit(
   tx: Tx,
   caller: Caller,

@@ -15,7 +15,7 @@ import { ok, refuse, type Caller, type Result } from "./caller";
 import { inOneStepOfMany } from "./one-step";
 import { addClientLink } from "./open-client-link";
 import { colourPhoto } from "./photo-view";
-import { enquiryFileSchema, type EnquiryFile } from "./questionnaire";
+import { enquiryFileSchema, type EnquiryFile } from "./enquiry-file";
 import { storeEnquiry } from "./store-enquiry";
 import { pokeOutbox } from "./write-letter";
 
@@ -46,6 +46,8 @@ export async function enterEnquiry(
     );
   const isByPath = parsed.data.rugs.some((r) => r.photos?.length);
   if (isByPath && caller.kind !== "system") return refuse("not-allowed", "Photos are added on the enquiry's own page.");
+  const isTested = parsed.data.rugs.some((r) => r.benchTests?.length || r.laboratory);
+  if (isTested) return refuse("not-allowed", "Tests are recorded on the enquiry's own page, where the rug is.");
   if (!parsed.data.client) return refuse("invalid", "Write the client's name.", { "client.name": "Write the client's name." });
   const photos: Taken[][] = [];
   try {
@@ -127,4 +129,6 @@ async function addPhotoRows(tx: Tx, photos: Taken[][], at: Date): Promise<void> 
   }
 }
 
-const answersOf = (rug: FileRug): RugAnswers => Object.fromEntries(Object.entries(rug).filter(([key]) => key !== "photos"));
+/** What a rug of a file holds beside answers. */
+const NO_ANSWERS: readonly string[] = ["photos", "benchTests", "laboratory"];
+const answersOf = (rug: FileRug): RugAnswers => Object.fromEntries(Object.entries(rug).filter(([key]) => !NO_ANSWERS.includes(key)));

@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import { CURRENCIES, PHOTO_KINDS, QUESTIONS, type AnswerOf, type EnquiryAnswers, type PhotoKind, type QuestionId, type RugAnswers } from "../trade/questions";
+import { CURRENCIES, QUESTIONS, type AnswerOf, type EnquiryAnswers, type QuestionId, type RugAnswers } from "../trade/questions";
 
 /**
  * The schemas of what a person may tell us, made from the question tables and shared by the browser, the server
@@ -12,10 +12,13 @@ export const LIMITS = {
 } as const;
 
 const answerIds = <Q extends QuestionId>(q: Q) => [...Object.keys(QUESTIONS[q].answers), "unsure"] as AnswerOf<Q>[];
-const one = <Q extends QuestionId>(q: Q) => z.enum(answerIds(q) as [AnswerOf<Q>, ...AnswerOf<Q>[]]);
+export const one = <Q extends QuestionId>(q: Q) => z.enum(answerIds(q) as [AnswerOf<Q>, ...AnswerOf<Q>[]]);
 const many = <Q extends QuestionId>(q: Q) => z.array(one(q)).check(z.maxLength(40));
 const text = (max: number, what: string) =>
   z.string().check(z.trim(), z.maxLength(max, `${what} can have at most ${max.toLocaleString("en")} characters.`));
+/** The year it is now where the day begins first, fourteen hours ahead of UTC. */
+const thisYear = () => new Date(Date.now() + 14 * 3_600_000).getUTCFullYear();
+const hasCome = (year: number) => year <= thisYear();
 const cm = (side: string) =>
   z.number(`Write the ${side} as a number.`).check(
     z.minimum(LIMITS.minCm, `The ${side} must be at least ${LIMITS.minCm} cm.`),
@@ -29,7 +32,8 @@ export const rugAnswersSchema = z.strictObject({
   boughtWhere: z.optional(one("boughtWhere")),
   boughtPlace: z.optional(text(LIMITS.shortTextChars, "The place")),
   boughtYear: z.optional(z.number("Write the year as four digits.").check(
-    z.int("Write the year as four digits."), z.minimum(LIMITS.firstYear, "That year is too long ago to be when you bought it."), z.maximum(9999, "Write the year as four digits."))),
+    z.int("Write the year as four digits."), z.minimum(LIMITS.firstYear, "That year is too long ago to be when you bought it."), z.maximum(9999, "Write the year as four digits."),
+    z.refine(hasCome, "That year is still to come."))),
   price: z.optional(z.number("Write the price as a number.").check(
     z.minimum(0, "A price cannot be below zero."), z.maximum(LIMITS.maxPrice, "That price is more than we can take in."))),
   currency: z.optional(z.enum(CURRENCIES)),
@@ -83,22 +87,6 @@ export const submissionSchema = z.strictObject({
   consent: z.literal(true, "We need your consent to read your enquiry and answer it."),
 });
 export type Submission = z.infer<typeof submissionSchema>;
-
-const photoPath = z.strictObject({ path: z.string().check(z.minLength(1)), kind: z.optional(z.enum(Object.keys(PHOTO_KINDS) as [PhotoKind, ...PhotoKind[]])) });
-
-/** One enquiry as a file: the input of `npm run triage`. Photos by path, relative to the file. */
-export const enquiryFileSchema = z.strictObject({
-  channel: z.optional(z.enum(["web", "email", "telephone"])),
-  /** ISO 8601 instant it was written; ages count from here. Default: now. */
-  writtenAt: z.optional(z.iso.datetime({ offset: true })),
-  wetNow: z.optional(one("wetNow")),
-  reason: z.optional(one("reason")),
-  client: z.optional(contactSchema),
-  parties: z.optional(z.array(thirdPartySchema).check(z.maxLength(10))),
-  rugs: z.array(z.extend(rugAnswersSchema, { photos: z.optional(z.array(photoPath).check(z.maxLength(LIMITS.maxPhotos))) }))
-    .check(z.minLength(1, "An enquiry holds at least one rug."), z.maxLength(LIMITS.maxRugs)),
-});
-export type EnquiryFile = z.infer<typeof enquiryFileSchema>;
 
 // The schemas and the trade's types say the same; either side changing alone fails to compile.
 type Same<A, B> = [A] extends [B] ? ([B] extends [A] ? true : never) : never;

@@ -4,9 +4,11 @@ import { forbids } from "../staff/deeds";
 import { database, type Prisma } from "../store/database";
 import { readSettings } from "../workshop/settings";
 import { authorise, NOT_THERE } from "./authorise";
+import { benchTestView } from "./bench-view";
 import { ok, type Caller, type Result } from "./caller";
 import { historyOf } from "./history";
 import { letterView } from "./letter-view";
+import { peopleNames } from "./people-names";
 import { photoView, rugColours } from "./photo-view";
 import { byNeed, sentenceFor } from "./slip";
 import { isWaitingForUs, nextStates, WAITING_FOR_US } from "./states";
@@ -18,7 +20,10 @@ const PARTS = {
   parties: true,
   rugs: {
     orderBy: { position: "asc" },
-    include: { answers: true, photos: { orderBy: { position: "asc" } }, assessments: { orderBy: { createdAt: "desc" }, take: 1 } },
+    include: {
+      answers: true, photos: { orderBy: { position: "asc" } }, assessments: { orderBy: { createdAt: "desc" }, take: 1 },
+      benchTests: { orderBy: { at: "asc" } },
+    },
   },
   draft: {
     include: {
@@ -37,7 +42,8 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
   if (no || caller.kind !== "staff") return no ?? NOT_THERE;
   const row = await database().enquiry.findUnique({ where: { id: enquiryId }, include: PARTS });
   if (!row) return NOT_THERE;
-  const [settings, earlier, place, history] = await Promise.all([readSettings(), earlierOf(row), placeOf(enquiryId), historyOf(row)]);
+  const testers = row.rugs.flatMap((r) => r.benchTests.flatMap((t) => [t.staffId, t.withdrawnById]));
+  const [settings, earlier, place, history, nameOf] = await Promise.all([readSettings(), earlierOf(row), placeOf(enquiryId), historyOf(row), peopleNames(testers)]);
   const { answers } = enquiryAnswersOf(row.answers);
   const isMailConfigured = mailConfigured();
   return ok({
@@ -54,7 +60,7 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
     client: { name: row.client.name, email: row.client.email, telephone: row.client.telephone, isTrade: row.client.isTrade, earlier },
     parties: row.parties.map(({ kind, name, reference }) => ({ kind, name, reference })),
     answers,
-    rugs: row.rugs.map(rugView),
+    rugs: row.rugs.map((r) => rugView(r, nameOf)),
     draft: draftView(row),
     letters: row.letters.map((l) => letterView(l, { now, isMailConfigured })),
     history,
@@ -65,17 +71,19 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
   });
 }
 
-function rugView(rug: Row["rugs"][number]): RugView {
+function rugView(rug: Row["rugs"][number], nameOf: (staffId: string | null) => string): RugView {
   const answers = rugAnswersOf(rug.answers);
   const later = messagesOf(rug.answers).map((m) => `[${m.at.toISOString().slice(0, 10)}] ${m.text}`);
   const story = [answers.story, ...later].filter(Boolean).join("\n\n");
+  const assessment = rug.assessments[0] ? assessmentOf(rug.assessments[0].result) : null;
   return {
     id: rug.id,
     title: rug.title,
     answers: story ? { ...answers, story } : answers,
     photos: rug.photos.map(photoView),
     colours: rugColours(rug.photos),
-    assessment: rug.assessments[0] ? assessmentOf(rug.assessments[0].result) : null,
+    assessment,
+    tests: rug.benchTests.map((t) => benchTestView(t, assessment, nameOf)),
   };
 }
 
@@ -103,6 +111,7 @@ function mayNow(caller: Caller & { kind: "staff" }, row: Row): EnquiryView["may"
     approve: isOpen && may("approve") && !(isWaiting && caller.role === "trainee"),
     second: isOurs && isWaiting && may("second") && row.draft?.waitingById !== caller.staffId,
     ask: isOurs && may("approve"),
+    test: may("record-test"),
     moveTo: may("move") ? [...nextStates(row.state, "staff")] : [],
   };
 }

@@ -1,12 +1,12 @@
 import "server-only";
-import { writeSettings, type WorkshopSettings } from "../workshop/settings";
+import { readSettings, writeSettings, type WorkshopSettings } from "../workshop/settings";
 import { workshopSettingsSchema } from "../workshop/settings-schema";
 import { audit } from "./audit";
 import { authorise } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
 import { inOneStep } from "./one-step";
 
-/** The owner's alone. Assessments made before keep the settings they were made with. */
+/** The owner's alone. Assessments made before keep the settings they were made with. Reagents are switched one by one, elsewhere. */
 export async function saveSettings(caller: Caller, values: WorkshopSettings, now: Date = new Date()): Promise<Result<WorkshopSettings>> {
   const no = authorise(caller, "change-settings");
   if (no) return no;
@@ -14,8 +14,9 @@ export async function saveSettings(caller: Caller, values: WorkshopSettings, now
   if (!parsed.success)
     return refuse("invalid", "Please look at the settings again.", Object.fromEntries(parsed.error.issues.map((i) => [i.path.join("."), i.message])));
   return inOneStep(async (tx) => {
-    await writeSettings(tx, parsed.data);
+    const kept = { ...parsed.data, reagents: (await readSettings(tx)).reagents };
+    await writeSettings(tx, kept);
     await audit(tx, caller, { action: "settings-saved", enquiryId: null, at: now });
-    return ok(parsed.data);
+    return ok(kept);
   });
 }

@@ -1,11 +1,12 @@
 import "server-only";
 import { database } from "../store/database";
 import { readSettings } from "../workshop/settings";
-import { alreadyDone, sendRevision } from "./approve-reply";
+import { alreadyDone, holdRevision, sendRevision } from "./approve-reply";
 import { audit } from "./audit";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
 import { inOneStep } from "./one-step";
+import { reasonGiven } from "./promises";
 import { pokeOutbox } from "./write-letter";
 
 /** The second person's approval of what a trainee approved: the very revision they approved goes out. */
@@ -17,9 +18,12 @@ export async function secondReply(caller: Caller, { enquiryId }: { enquiryId: st
     const draft = await tx.draft.findUnique({ where: { enquiryId }, select: { waitingNumber: true, waitingKind: true, waitingById: true } });
     if (draft?.waitingNumber == null || draft.waitingKind === "acknowledgement" || !draft.waitingKind) return alreadyDone(tx, caller, enquiryId);
     if (draft.waitingById === caller.staffId) return refuse("not-allowed", "You approved this yourself. A second person must read it.");
+    const number = draft.waitingNumber;
+    const held = await holdRevision(tx, { enquiryId, number, kind: draft.waitingKind, reason: await reasonGiven(tx, { enquiryId, number }) });
+    if (!held.ok) return held;
     const sent = await sendRevision(tx, caller, {
       enquiryId,
-      number: draft.waitingNumber,
+      number,
       kind: draft.waitingKind,
       approvedById: draft.waitingById,
       secondedById: caller.staffId,
@@ -28,7 +32,7 @@ export async function secondReply(caller: Caller, { enquiryId }: { enquiryId: st
     });
     if (!sent.ok) return sent;
     const action = draft.waitingKind === "reply" ? "reply-seconded" : "question-seconded";
-    await audit(tx, caller, { action, enquiryId, at: now, detail: { number: draft.waitingNumber, letterId: sent.value } });
+    await audit(tx, caller, { action, enquiryId, at: now, detail: { number, letterId: sent.value, ...held.value } });
     return ok({ letterId: sent.value });
   });
   if (done.ok) pokeOutbox();

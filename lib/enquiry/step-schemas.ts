@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
 import { CURRENCIES, QUESTIONS } from "../trade/questions";
-import { cmFromFeet, parseAmount, parseDecimal } from "./amounts";
+import { cmFromFeet, isBelowZero, parseAmount, parseDecimal } from "./amounts";
 import { contactSchema, rugAnswersSchema, type IntakeAnswers } from "./questionnaire";
 import { isStepId, stepRow, withoutContradiction, type StepId } from "./steps";
 
@@ -33,7 +33,7 @@ function checkField(ctx: Issues, path: string, schema: z.ZodMiniType, value: unk
 function numberOf(ctx: Issues, input: { path: string; text: string | undefined; schema: z.ZodMiniType; parse: (text: string) => number | null }) {
   const text = filled(input.text);
   if (text === undefined) return undefined;
-  const value = input.parse(text) ?? Number.NaN;
+  const value = input.parse(text) ?? (isBelowZero(text) ? -1 : Number.NaN);
   checkField(ctx, input.path, input.schema, value);
   return value;
 }

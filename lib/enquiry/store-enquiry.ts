@@ -3,7 +3,7 @@ import { randomUUID } from "node:crypto";
 import type { Tx } from "../store/database";
 import type { EnquiryAnswers, RugAnswers } from "../trade/questions";
 import type { AssessedEnquiry, AssessedRug } from "./assess-answers";
-import type { EnquiryFile } from "./questionnaire";
+import type { EnquiryFile } from "./enquiry-file";
 import { newReference } from "./reference";
 import type { Consent } from "./stored";
 import { toJson } from "./to-json";

@@ -45,6 +45,7 @@ export const messagesOf = (rows: readonly Row[]): { at: Date; text: string }[] =
 
 const range = z.nullable(z.object({ low: z.number(), median: z.number(), high: z.number() })) satisfies z.ZodMiniType<Range | null>;
 const said = z.object({ what: z.string(), strength: z.string(), from: z.string(), decibans: z.number(), staff: z.string(), client: z.string() });
+const component = z.object({ part: z.string(), yarn: z.string(), fibres: z.array(z.object({ fibre: z.string(), probability: z.number() })), says: z.string() });
 /** The shape; that the ids in it are ids of our own tables is the writer's word, and the model version says which tables. */
 const assessmentSchema = z.looseObject({
   modelVersion: z.string(),
@@ -52,7 +53,9 @@ const assessmentSchema = z.looseObject({
   fibres: z
     .array(z.object({ fibre: z.string(), probability: z.number(), low: z.number(), high: z.number(), words: z.string() }))
     .check(z.minLength(1)),
-  balance: z.looseObject({ prior: z.number(), findings: z.number(), damping: z.number(), total: z.number() }),
+  balance: z.looseObject({ prior: z.number(), findings: z.number(), damping: z.number(), cap: z._default(z.number(), 0), total: z.number() }),
+  /** Assessments of earlier models have none. */
+  components: z._default(z.array(component), []),
   findings: z.array(z.looseObject(said.shape)),
   mechanisms: z.array(z.object({ mechanism: z.string(), probability: z.number() })),
   improvement: range,

@@ -68,6 +68,20 @@ export interface LetterView {
   canTakeBack: boolean;
 }
 
+/** A bench test or a laboratory report that was recorded of a rug. */
+export interface BenchTestView {
+  id: string;
+  name: string;
+  /** What it speaks for: "the pile, its field". */
+  of: string;
+  by: string;
+  at: string;
+  readings: { ask: string; says: string }[];
+  /** What it says, in sentences; none where it was withdrawn. */
+  says: string[];
+  withdrawn: { by: string; at: string; why: string } | null;
+}
+
 export interface RugView {
   id: string;
   title: string;
@@ -75,6 +89,8 @@ export interface RugView {
   photos: PhotoView[];
   colours: ColourShare[];
   assessment: Assessment | null;
+  /** Oldest first. */
+  tests: BenchTestView[];
 }
 
 /** The enquiry page at the desk. */
@@ -97,7 +113,7 @@ export interface EnquiryView {
   letters: LetterView[];
   history: { at: string; who: string; what: string }[];
   /** What this person may do now. */
-  may: { edit: boolean; approve: boolean; second: boolean; ask: boolean; moveTo: EnquiryStateId[] };
+  may: { edit: boolean; approve: boolean; second: boolean; ask: boolean; test: boolean; moveTo: EnquiryStateId[] };
   /** Set where a trainee's letter waits for a second person. */
   waitsForSecond: { by: string } | null;
   /** Position in the queue: "3 of 11", and the next one. */

@@ -1,3 +1,4 @@
+import type { MethodId } from "../trade/care";
 import type { Assessment, Range } from "../triage/assessment";
 import type { Strength } from "../triage/finding";
 import type { EnquiryAnswers, RugAnswers } from "../trade/questions";
@@ -25,13 +26,21 @@ export interface FactsInput {
 export const WATER_SHY: readonly FibreId[] = ["viscose", "wool-viscose", "silk-viscose", "cotton-viscose", "lyocell", "acetate"];
 
 /** Strongest first. */
-export const STRENGTHS: readonly Strength[] = ["laboratory", "bench", "label-photo", "label-typed", "photo", "told"];
+const STRENGTHS: readonly Strength[] = ["laboratory", "bench", "label-photo", "label-typed", "photo", "told"];
+
+/**
+ * The kinds of evidence a judgement of the fibre rests on, strongest first. A test or a report counts only where it says
+ * something of the pile: one of a damp place or of the fringe does not.
+ */
+export const strengthsOf = (a: Assessment): Strength[] =>
+  STRENGTHS.filter((s) => a.findings.some((f) => f.strength === s && (f.decibans !== 0 || (s !== "bench" && s !== "laboratory"))));
 
 /** A mechanism is spoken of from here on. Source: elicited; the lower end of "about as likely as not" (IPCC). */
 const WORTH_SAYING = 0.33;
 
-/** The methods that clean, in the order of the assessment: neither dusting nor what an owner does at home. */
-export const cleaning = (a: Assessment) => a.methods.filter((m) => m.method !== "dusting" && m.method !== "at-home");
+/** The methods that clean, in the order of the assessment: neither dusting, nor leaving it, nor what an owner does at home. */
+const CLEANS_NOTHING: readonly MethodId[] = ["dusting", "none", "at-home"];
+export const cleaning = (a: Assessment) => a.methods.filter((m) => !CLEANS_NOTHING.includes(m.method));
 
 /** The two most probable fibres that have a name; "other" says nothing in a letter. */
 export const namedFibres = (a: Assessment): FibreId[] => a.fibres.map((f) => f.fibre).filter((f) => f !== "other").slice(0, 2);
@@ -87,7 +96,7 @@ export function factsOf(input: FactsInput): Facts {
   return {
     words: {
       leading: one(leading), rival: one(rival), label: [labelStands(a)], certainty: [certainty(a)],
-      strongest: one(STRENGTHS.find((s) => a.findings.some((f) => f.strength === s))),
+      strongest: one(strengthsOf(a)[0]),
       soldAs: one(answers.sellerSaid), reason: one(enquiry.reason), wet: one(enquiry.wetNow),
       who: [isTrade || enquiry.reason === "trade" ? "trade" : "owner"],
       advice: [a.advice.action], urgency: [a.urgency.level],

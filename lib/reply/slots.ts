@@ -3,7 +3,7 @@ import type { Assessment, MethodId } from "../triage/assessment";
 import type { Strength } from "../triage/finding";
 import { askLine, asksOf } from "./asks";
 import { COLOUR_WORDS } from "./colour-word";
-import { cleaning, labelFibre, likelyMechanisms, namedFibres, replacePrice, STRENGTHS, type RugForDraft } from "./facts";
+import { cleaning, labelFibre, likelyMechanisms, namedFibres, replacePrice, strengthsOf, type RugForDraft } from "./facts";
 import type { ParagraphRow } from "./paragraphs/row";
 import { cappedWord, chancePhrase, improvementPhrase, likelihood, listed, moneyPhrase, yearsEnd, yearsPhrase } from "./phrases";
 
@@ -26,7 +26,7 @@ export interface SlotsInput {
 
 const METHOD_WORDS: Record<MethodId, string> = {
   dusting: "by dusting", "at-home": "at home", "immersion-wash": "by a full wash in our workshop",
-  "wet-hand-clean": "by hand with little water", "low-moisture": "nearly dry", "solvent-dry": "with a dry solvent",
+  "wet-hand-clean": "by hand with little water", "low-moisture": "nearly dry", "solvent-dry": "with a dry solvent", none: "not at all",
 };
 const EVIDENCE_WORDS: Record<Strength, string> = {
   laboratory: "a laboratory report", bench: "the test in our workshop", "label-photo": "the label in your photo",
@@ -48,7 +48,7 @@ function labelQuote(text: string | undefined): string {
 }
 
 function evidence({ assessment, answers }: RugForDraft): string {
-  const kinds = STRENGTHS.filter((s) => assessment.findings.some((f) => f.strength === s));
+  const kinds = strengthsOf(assessment);
   const quoted = kinds.find((s) => s.startsWith("label-"));
   const said = kinds.map((s) => EVIDENCE_WORDS[s] + (s === quoted ? labelQuote(answers.labelText) : ""));
   return said.length ? listed(said) : "your message alone";

@@ -19,6 +19,8 @@ export type RefusalCode =
   | "not-found"
   | "invalid"
   | "changed-meanwhile"
+  /** A letter says more than is known, and no reason was given for sending it all the same. */
+  | "promises-too-much"
   | "too-many"
   | "too-large"
   | "unsupported"
@@ -38,6 +40,7 @@ export const STATUS_OF: Record<RefusalCode, number> = {
   "not-found": 404,
   invalid: 422,
   "changed-meanwhile": 409,
+  "promises-too-much": 422,
   "too-many": 429,
   "too-large": 413,
   unsupported: 415,

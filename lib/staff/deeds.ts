@@ -24,10 +24,12 @@ export const DEEDS = {
   second: { staff: SIGNS, others: [] },
   "take-back": { staff: EVERYONE_HERE, others: [] },
   move: { staff: SIGNS, others: [] },
+  "record-test": { staff: EVERYONE_HERE, others: [] },
   "assess-rug": { staff: EVERYONE_HERE, others: ["system"] },
   "read-own-page": { staff: [], others: ["client"] },
   "write-to-workshop": { staff: [], others: ["client"] },
   "change-settings": { staff: OWNER, others: ["system"] },
+  "switch-reagent": { staff: OWNER, others: [] },
   "manage-staff": { staff: OWNER, others: [] },
 } as const satisfies Record<string, Rule>;
 export type Deed = keyof typeof DEEDS;

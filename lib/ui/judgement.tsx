@@ -2,6 +2,7 @@ import { mechanismName } from "../trade/damage";
 import { fibreName } from "../trade/fibres";
 import type { Assessment, FibreBelief } from "../triage/assessment";
 import { wordsForChance } from "../triage/words";
+import { Components } from "./components";
 import { percent, percentRange, sentenceCase } from "./figures";
 import { Interval } from "./interval";
 import { Length } from "./length";
@@ -28,6 +29,7 @@ export function Judgement({ assessment: a, as: H }: { assessment: Assessment; as
         <H className="unseen">In short</H>
         <Sub className={css.group}>Made of</Sub>
         <Fibres fibres={a.fibres} />
+        <Components components={a.components} as={Sub} />
         <Sub className={css.group}>What happened</Sub>
         <Mechanisms mechanisms={a.mechanisms} />
         <Sub className={css.group}>To be expected</Sub>
@@ -35,7 +37,7 @@ export function Judgement({ assessment: a, as: H }: { assessment: Assessment; as
       </section>
       <section>
         <H>What speaks for {fibreName(a.balance.leading)} rather than {fibreName(a.balance.rival)}</H>
-        <Weights leading={fibreName(a.balance.leading)} rival={fibreName(a.balance.rival)} before={a.balance.prior} held={a.balance.damping} total={a.balance.total}
+        <Weights leading={fibreName(a.balance.leading)} rival={fibreName(a.balance.rival)} before={a.balance.prior} held={a.balance.damping} capped={a.balance.cap} total={a.balance.total}
           findings={a.findings.map((f) => ({ says: shortFinding(f), decibans: f.decibans, from: f.strength === "told" ? undefined : STRENGTH_NAMES[f.strength] }))} />
       </section>
       <Prospects assessment={a} as={H} />

@@ -1,3 +1,4 @@
+import type { ReactNode } from "react";
 import type { RugView } from "../enquiry/views";
 import { Photos } from "./photos";
 import { Strip } from "./strip";
@@ -6,8 +7,8 @@ import { ToldList } from "./told-list";
 import { Judgement } from "./judgement";
 import css from "./rug-evidence.module.css";
 
-/** Everything that is known about one rug. With one rug the page's title and strip stand for it; one of several has its own. */
-export function RugEvidence({ rug, locale, isOneOfSeveral }: { rug: RugView; locale: string; isOneOfSeveral: boolean }) {
+/** Everything that is known about one rug, `bench` what was tested. With one rug the page's title and strip stand for it; one of several has its own. */
+export function RugEvidence({ rug, locale, isOneOfSeveral, bench }: { rug: RugView; locale: string; isOneOfSeveral: boolean; bench: ReactNode }) {
   const facts = rugFacts(rug.answers, locale);
   const H = isOneOfSeveral ? "h3" : "h2";
   return (
@@ -19,6 +20,7 @@ export function RugEvidence({ rug, locale, isOneOfSeveral }: { rug: RugView; loc
       <Photos photos={rug.photos} rug={rug.title} />
       {rug.answers.story && <Story text={rug.answers.story} />}
       {rug.assessment ? <Judgement assessment={rug.assessment} as={H} /> : <p className={css.none}>This rug has not been judged yet.</p>}
+      {bench}
       <section className={css.told}>
         <H>As told</H>
         <ToldList told={toldOfRug(rug.answers)} none="Nothing was answered about this rug." />

@@ -5,14 +5,14 @@ export interface Weight { says: string; decibans: number; from?: string | undefi
 
 /**
  * What speaks for one fibre rather than another: one length a finding, filled for, outlined against, from one middle
- * line and on one scale. `before` (the prior), the findings and `held` (the damping) add up to `total` exactly.
+ * line and on one scale. `before` (the prior), the findings, `held` (the damping) and `capped` add up to `total` exactly.
  */
-export function Weights({ leading, rival, before, findings, held, total }: {
-  leading: string; rival: string; before: number; findings: Weight[]; held: number; total: number;
+export function Weights({ leading, rival, before, findings, held, capped, total }: {
+  leading: string; rival: string; before: number; findings: Weight[]; held: number; capped: number; total: number;
 }) {
   const speaking = findings.filter((f) => decibans(f.decibans) !== "0").sort((a, b) => Math.abs(b.decibans) - Math.abs(a.decibans));
   const silent = findings.filter((f) => decibans(f.decibans) === "0");
-  const full = scaleOf([before, held, total, ...speaking.map((f) => f.decibans)]);
+  const full = scaleOf([before, held, capped, total, ...speaking.map((f) => f.decibans)]);
   return (
     <>
       <table className={css.weights}>
@@ -28,6 +28,7 @@ export function Weights({ leading, rival, before, findings, held, total }: {
           <Row says="Before any evidence" decibans={before} full={full} aside />
           {speaking.map((f, i) => <Row key={i} {...f} full={full} />)}
           <Row says="Held back, because words and photos can mislead as a whole" decibans={held} full={full} aside />
+          {decibans(capped) !== "0" && <Row says="Held back, because evidence of this kind carries no further" decibans={capped} full={full} aside />}
         </tbody>
         <tfoot>
           <Row says={`Altogether, ${oddsInWords(total)}`} decibans={total} full={full} />

@@ -1,9 +1,10 @@
 import * as z from "zod/mini";
 import { FIBRE_IDS, type FibreId } from "../trade/fibres";
+import { REAGENTS, type ReagentId } from "../trade/reagents";
 import { CURRENCIES } from "../trade/questions";
 
 /** Limits of the settings, shared by the form and the server. Times in minutes and months. Elicited. */
-export const SETTING_LIMITS = { textChars: 200, signatureChars: 1_000, maxHoldMinutes: 1_440, maxRetentionMonths: 240, maxPrice: 100_000 } as const;
+export const SETTING_LIMITS = { textChars: 200, signatureChars: 1_000, maxHoldMinutes: 1_440, maxRetentionMonths: 240, maxPrice: 100_000, maxLoss: 1_000 } as const;
 
 const line = (max: number = SETTING_LIMITS.textChars) => z.string().check(z.trim(), z.maxLength(max, `At most ${max} characters.`));
 const needed = (what: string) => line().check(z.minLength(1, `Write ${what}.`));
@@ -25,6 +26,9 @@ const isLocale = (tag: string) => {
   }
 };
 
+const REAGENT_IDS = Object.keys(REAGENTS) as [ReagentId, ...ReagentId[]];
+export const isReagentId = (text: string): text is ReagentId => Object.hasOwn(REAGENTS, text);
+
 /** The workshop's own settings. Prices in `currency` per square metre, per rug, per metre of edge, whatever the area unit shown. */
 export const workshopSettingsSchema = z
   .strictObject({
@@ -45,9 +49,11 @@ export const workshopSettingsSchema = z
     areaUnit: z.enum(["m2", "sqft"]),
     prices: z.strictObject({ cleanPerM2: price, cleanMinimum: price, bindingPerM: price }),
     /** Losses of a wrong answer that differ from the table's, by its row; null: the table's. */
-    losses: z.nullable(z.record(z.string(), z.number().check(z.minimum(0), z.maximum(1_000)))),
+    losses: z.nullable(z.record(z.string(), z.number().check(z.minimum(0), z.maximum(SETTING_LIMITS.maxLoss)))),
     /** The workshop's own prior over fibres, summing to 1; null: the table's. */
     priors: z.nullable(z.partialRecord(z.enum(FIBRE_IDS as readonly [FibreId, ...FibreId[]]), z.number().check(z.minimum(0), z.maximum(1)))),
+    /** Reagents the owner has switched on after an assessment of the workshop's own: who did it and when. Absent: off. */
+    reagents: z._default(z.partialRecord(z.enum(REAGENT_IDS), z.strictObject({ byId: z.string(), at: z.iso.datetime() })), {}),
     /** How long an approved letter can be taken back. */
     holdMinutes: whole(0, SETTING_LIMITS.maxHoldMinutes),
     /** How long an enquiry is kept after it ends. */
@@ -79,6 +85,7 @@ export const DEFAULT_SETTINGS: WorkshopSettings = {
   prices: { cleanPerM2: 45, cleanMinimum: 90, bindingPerM: 35 },
   losses: null,
   priors: null,
+  reagents: {},
   holdMinutes: 5,
   retentionMonths: 24,
   signature: "",

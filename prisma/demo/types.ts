@@ -1,4 +1,4 @@
-import type { EnquiryFile } from "../../lib/enquiry/questionnaire";
+import type { EnquiryFile } from "../../lib/enquiry/enquiry-file";
 import type { DrawOptions } from "./draw-rug";
 
 /** A photo of the demo: everything `drawRug` needs but the seed, which comes from its place in the list. */

@@ -3,7 +3,7 @@ import path from "node:path";
 import type { BrowserContextOptions, Page } from "@playwright/test";
 import { expect, test } from "./fixtures";
 import { startDesk, type Desk } from "./harness";
-import { becomeOwner } from "./people";
+import { becomeOwner, join, takesIn } from "./people";
 
 type Session = Exclude<BrowserContextOptions["storageState"], undefined>;
 const REVIEWER = { name: "Ivo Castellane", email: "ivo@lantern-yard.example", password: "walnut-harbour-kettle-52" };
@@ -24,8 +24,8 @@ test.beforeAll(async ({ browser, database }) => {
   const page = await fresh();
   await becomeOwner(page, desk);
   await holdFor(page, HELD_MINUTES, desk);
-  reviewer = await join(page, await fresh(), { ...REVIEWER, role: "Reviewer" });
-  trainee = await join(page, await fresh(), { ...TRAINEE, role: "Trainee" });
+  reviewer = await join(page, await fresh(), { ...REVIEWER, role: "Reviewer" }, desk);
+  trainee = await join(page, await fresh(), { ...TRAINEE, role: "Trainee" }, desk);
   owner = await page.context().storageState();
   await page.context().close();
 });
@@ -38,34 +38,7 @@ async function holdFor(page: Page, minutes: string, { url }: Desk): Promise<void
   await expect(page.getByRole("status")).toContainText(/kept/i);
 }
 
-/** The owner makes a link; the colleague opens it on a machine of their own and comes in. */
-async function join(from: Page, page: Page, { name, email, password, role }: typeof REVIEWER & { role: string }): Promise<Session> {
-  await from.goto(`${desk.url}/desk/people`);
-  await from.getByLabel("E-mail address").fill(email);
-  await from.getByLabel("Role", { exact: true }).selectOption({ label: role });
-  await from.getByRole("button", { name: "Make a link" }).click();
-  await page.goto(await from.getByRole("status").getByRole("code").innerText());
-  await page.getByLabel("Your name").fill(name);
-  await page.getByLabel("Password").fill(password);
-  await page.getByRole("button", { name: "Set name and password" }).click();
-  await expect(page).toHaveURL(/\/desk$/);
-  const session = await page.context().storageState();
-  await page.context().close();
-  return session;
-}
-
-/** Takes an enquiry in by telephone; the address of its page. */
-async function calls(page: Page, { name, email }: { name: string; email?: string }, { url }: Desk = desk): Promise<string> {
-  await page.goto(`${url}/desk/telephone`);
-  await page.getByLabel("Name", { exact: true }).fill(name);
-  if (email) await page.getByLabel("E-mail address").fill(email);
-  await page.getByRole("radio", { name: "No, it is dry" }).check();
-  await page.getByRole("checkbox", { name: "Food or drink was spilled" }).check();
-  await page.getByLabel("The label, word for word").fill("100 % viscose");
-  await page.getByRole("button", { name: "Take it in" }).click();
-  await expect(page).toHaveURL(/\/desk\/[0-9a-f-]{36}$/);
-  return page.url();
-}
+const calls = (page: Page, { name, email }: { name: string; email?: string }, at: Desk = desk) => takesIn(page, { name, ...(email ? { email } : {}), label: "100 % viscose" }, at);
 
 const letterOf = (page: Page) => page.getByLabel("Text of the reply");
 const desktopSection = (page: Page) => page.getByRole("region", { name: "The letter" });
@@ -143,6 +116,27 @@ test("a letter can be taken back while it is held, and what leaves later is what
   await expect.poll(() => lettersTo("tamsin@mail.example").filter((text) => text.includes("A line that is right.")).length).toBe(1);
   expect(lettersTo("tamsin@mail.example").join("\n")).not.toContain("A line that was wrong.");
   await holdFor(page, HELD_MINUTES, desk);
+});
+
+test("a letter that promises too much is shown so while it is written, and goes out only with a reason", async ({ person }) => {
+  const page = await person({ storageState: reviewer });
+  await calls(page, { name: "Merrin Tolliver", email: "merrin@mail.example" });
+  const notes = page.getByRole("region", { name: "Says more than we know" });
+  await expect(letterOf(page)).toHaveValue(/Dear Merrin/);
+  await expect(notes).toHaveCount(0);
+  await adds(page, "Rest assured, the stain will come out.");
+  await expect(notes).toContainText("Rest assured, the stain will come out.");
+  await expect(notes).toContainText("What comes back is known after a test");
+
+  await page.getByRole("button", { name: "Approve and send" }).click();
+  await expect(said(page)).toContainText("says more than we know");
+  await expect(notes.getByText("in a few words")).toBeVisible();
+  await expect(page.getByRole("button", { name: "Approve and send" })).toBeVisible();
+
+  await notes.getByLabel("To send it as it is, say why").fill("The client saw the test with us on Friday.");
+  await page.getByRole("button", { name: "Approve and send" }).click();
+  await expect(page.getByRole("article", { name: "Reply" })).toContainText("the stain will come out");
+  await expect(page.getByText("though it says more than we know: “The client saw the test with us on Friday.”")).toBeAttached();
 });
 
 test("a question goes to the client, and the reply stays where it was", async ({ person }) => {

@@ -1,5 +1,7 @@
-import { devices, expect, type Page } from "@playwright/test";
+import { devices, expect, type BrowserContext, type Page } from "@playwright/test";
 import type { Desk } from "./harness";
+
+type StorageState = Awaited<ReturnType<BrowserContext["storageState"]>>;
 
 /** A phone held upright. */
 export const PHONE = { ...devices["Pixel 7"], viewport: { width: 390, height: 844 } };
@@ -21,4 +23,33 @@ export async function answer(page: Page, ...labels: string[]): Promise<void> {
   const before = page.url();
   await page.getByRole("button", { name: "Go on" }).click();
   await expect(page).not.toHaveURL(before);
+}
+
+/** The owner, on `from`, makes a link; the colleague opens it on a machine of their own and comes in. Closes `page`; gives the session. */
+export async function join(from: Page, page: Page, colleague: { name: string; email: string; password: string; role: string }, { url }: Desk): Promise<StorageState> {
+  await from.goto(`${url}/desk/people`);
+  await from.getByLabel("E-mail address").fill(colleague.email);
+  await from.getByLabel("Role", { exact: true }).selectOption({ label: colleague.role });
+  await from.getByRole("button", { name: "Make a link" }).click();
+  await page.goto(await from.getByRole("status").getByRole("code").innerText());
+  await page.getByLabel("Your name").fill(colleague.name);
+  await page.getByLabel("Password").fill(colleague.password);
+  await page.getByRole("button", { name: "Set name and password" }).click();
+  await expect(page).toHaveURL(/\/desk$/);
+  const session = await page.context().storageState();
+  await page.context().close();
+  return session;
+}
+
+/** Takes an enquiry about a spill in by telephone; the address of its page. */
+export async function takesIn(page: Page, { name, email, label }: { name: string; email?: string; label: string }, { url }: Desk): Promise<string> {
+  await page.goto(`${url}/desk/telephone`);
+  await page.getByLabel("Name", { exact: true }).fill(name);
+  if (email) await page.getByLabel("E-mail address").fill(email);
+  await page.getByRole("radio", { name: "No, it is dry" }).check();
+  await page.getByRole("checkbox", { name: "Food or drink was spilled" }).check();
+  await page.getByLabel("The label, word for word").fill(label);
+  await page.getByRole("button", { name: "Take it in" }).click();
+  await expect(page).toHaveURL(/\/desk\/[0-9a-f-]{36}$/);
+  return page.url();
 }

@@ -37,7 +37,10 @@ export const ROWS = {
     toName: "Zoë", toAddress: "zoe@example.com", subject: "Your rug", text: "Dear Zoë", html: "<p>Dear Zoë</p>", notBefore: at(2), attempts: 4, leaseOwner: "w1", leaseUntil: at(3),
     lastResponse: "250 ok", sentAt: at(3), approvedById: "s1", secondedById: "s1", createdAt: at(2),
   },
-  benchTest: { id: "b1", rugId: "rug1", test: "burn", yarn: "pile", response: { ash: "grey" }, staffId: "s1", at: at(4) },
+  benchTest: {
+    id: "b1", rugId: "rug1", test: "burn", yarn: "pile:field", response: { ash: "grey" }, staffId: "s1", at: at(4),
+    withdrawnAt: at(5), withdrawnById: "s1", withdrawnWhy: "The threads came from another rug.",
+  },
   outcome: { id: "o1", rugId: "rug1", value: { improvement: 0.4 }, staffId: "s1", at: at(5) },
   audit: { id: "au1", at: at(2), actorKind: "staff", actorId: "s1", action: "approve-reply", enquiryId: "e1", detail: { number: 2 } },
 } satisfies { [M in Uncapitalize<Prisma.ModelName>]: Record<string, unknown> };

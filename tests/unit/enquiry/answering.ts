@@ -11,7 +11,7 @@ import { sendFromClient } from "../../../lib/enquiry/answer-client";
 import { database } from "../../../lib/store/database";
 import { clientOf, givePhoto, good, intake, later, NOW, staff, submitted, WET_VISCOSE } from "./workshop";
 
-const LETTER = { subject: "Your rug", text: "Please leave it flat and let it dry.\n\nWe look at it on Monday." };
+const LETTER = { subject: "Your rug", text: "Please leave it flat and keep children and pets off it.\n\nWe look at it on Monday." };
 const actions = async (enquiryId: string) => (await database().audit.findMany({ where: { enquiryId }, orderBy: { at: "asc" } })).map((a) => a.action);
 const replies = (enquiryId: string) => database().letter.findMany({ where: { enquiryId, automatic: false }, orderBy: { createdAt: "asc" } });
 
@@ -22,7 +22,7 @@ export function answering(): void {
       const ivo = await staff("reviewer", "Ivo Castellane");
       expect(good(await saveDraft(ivo, { enquiryId, from: 1, ...LETTER }, later(1)))).toEqual({ number: 2 });
       const { draft } = good(await readEnquiry(ivo, enquiryId, later(1)));
-      expect(draft).toMatchObject({ number: 2, subject: LETTER.subject, text: LETTER.text, by: "Ivo Castellane", words: 14 });
+      expect(draft).toMatchObject({ number: 2, subject: LETTER.subject, text: LETTER.text, by: "Ivo Castellane", words: 17 });
       expect(await database().revision.count({ where: { draft: { enquiryId } } })).toBe(2);
       expect(await actions(enquiryId)).toEqual(["submitted", "draft-saved"]);
     });
@@ -113,6 +113,37 @@ export function answering(): void {
       const [letter] = good(await readEnquiry(ivo, enquiry.enquiryId, later(1))).letters;
       expect(letter?.says).toMatch(/^Not sent: the client left no e-mail address/);
       expect(good(await readClientPage(await clientOf(enquiry), later(6))).letters).toHaveLength(1);
+    });
+  });
+
+  describe("a letter that says more than we know", () => {
+    const BOLD = { subject: "Your rug", text: "Keep children off it.\n\nIt is silk, and the mark will come out." };
+    it("goes out only with a reason, which stays in the history", async () => {
+      const { enquiryId } = await submitted();
+      const ivo = await staff("reviewer", "Ivo Castellane");
+      const { number } = good(await saveDraft(ivo, { enquiryId, from: 1, ...BOLD }, later(1)));
+      expect(await approveReply(ivo, { enquiryId, number }, later(2))).toMatchObject({ ok: false, code: "promises-too-much", say: expect.stringContaining("It is silk, and the mark will come out.") as string, fields: { reason: expect.any(String) as string } });
+      expect(await approveReply(ivo, { enquiryId, number, reason: "too few" }, later(2))).toMatchObject({ ok: false, code: "promises-too-much" });
+      expect(await replies(enquiryId)).toHaveLength(0);
+      good(await approveReply(ivo, { enquiryId, number, reason: "A test of ours on the twin of this rug." }, later(3)));
+      expect(await replies(enquiryId)).toHaveLength(1);
+      const { history } = good(await readEnquiry(ivo, enquiryId, later(3)));
+      expect(history.at(-1)).toMatchObject({ who: "Ivo Castellane", what: "approved the reply, though it says more than we know: “A test of ours on the twin of this rug.”" });
+    });
+    it("may not be asked as a question either", async () => {
+      const { enquiryId } = await submitted();
+      const ivo = await staff("reviewer", "Ivo Castellane");
+      expect(await askClient(ivo, { enquiryId, ...BOLD }, later(1))).toMatchObject({ ok: false, code: "promises-too-much" });
+      expect(await database().revision.count({ where: { draft: { enquiryId } } })).toBe(1);
+    });
+    it("of a trainee keeps the trainee's reason for the second person", async () => {
+      const { enquiryId } = await submitted();
+      const [pia, ivo] = [await staff("trainee", "Pia Wetherby"), await staff("reviewer", "Ivo Castellane")];
+      const { number } = good(await saveDraft(pia, { enquiryId, from: 1, ...BOLD }, later(1)));
+      expect(await approveReply(pia, { enquiryId, number }, later(2))).toMatchObject({ ok: false, code: "promises-too-much" });
+      good(await approveReply(pia, { enquiryId, number, reason: "We tested it on Monday, see the book." }, later(2)));
+      good(await secondReply(ivo, { enquiryId }, later(3)));
+      expect(await replies(enquiryId)).toHaveLength(1);
     });
   });
 

@@ -12,6 +12,7 @@ if (scratch) {
   const { submitting } = await import("./submitting");
   const { answering } = await import("./answering");
   const { atTheDesk } = await import("./at-the-desk");
+  const { onTheBench } = await import("./on-the-bench");
   beforeAll(async () => {
     vi.spyOn(console, "warn").mockReturnValue(undefined);
     await migrateDatabase();
@@ -25,6 +26,7 @@ if (scratch) {
   submitting();
   answering();
   atTheDesk();
+  onTheBench();
 } else {
   it("runs where PLAINPILE_TEST_POSTGRES names a server, and only there", () => expect(POSTGRES_SERVER).toBeFalsy());
 }

@@ -4,6 +4,7 @@ import { migrateDatabase } from "../../../lib/store/database";
 import { photoFolder } from "../../../lib/store/photo-files";
 import { answering } from "./answering";
 import { atTheDesk } from "./at-the-desk";
+import { onTheBench } from "./on-the-bench";
 import { submitting } from "./submitting";
 import { settle } from "./workshop";
 
@@ -16,3 +17,4 @@ beforeAll(async () => {
 submitting();
 answering();
 atTheDesk();
+onTheBench();

@@ -24,11 +24,11 @@ export interface Sketch {
 
 const VISCOSE_METHODS: Record<MethodId, Verdict> = {
   dusting: "suitable", "immersion-wash": "ruled-out", "wet-hand-clean": "ruled-out", "low-moisture": "needs-testing-first",
-  "solvent-dry": "needs-testing-first", "at-home": "ruled-out",
+  "solvent-dry": "needs-testing-first", "at-home": "ruled-out", none: "suitable",
 };
 export const WOOL_METHODS: Record<MethodId, Verdict> = {
   dusting: "suitable", "immersion-wash": "needs-testing-first", "wet-hand-clean": "needs-testing-first", "low-moisture": "suitable",
-  "solvent-dry": "needs-testing-first", "at-home": "ruled-out",
+  "solvent-dry": "needs-testing-first", "at-home": "ruled-out", none: "suitable",
 };
 
 const byChance = (a: { probability: number }, b: { probability: number }) => b.probability - a.probability;
@@ -39,9 +39,9 @@ export function assessmentOf({ fibres, words = "very likely", evidence = [], mec
   believed[0]!.words = words;
   return {
     modelVersion: "hand-made", asOf: "2026-11-25T09:00:00.000Z", fibres: believed,
-    balance: { leading: believed[0]!.fibre, rival: believed[1]!.fibre, prior: 0, findings: 0, damping: 0, total: 0 },
+    balance: { leading: believed[0]!.fibre, rival: believed[1]!.fibre, prior: 0, findings: 0, damping: 0, cap: 0, total: 0 },
     findings: evidence.map((e) => ({ from: "client", decibans: 3, staff: "", client: "", ...e })),
-    conflicts: [],
+    components: [], conflicts: [],
     mechanisms: (Object.entries(mechanisms) as [MechanismId, number][]).map(([mechanism, probability]) => ({ mechanism, probability })).sort(byChance),
     improvement: null, worse: null, beyondRepair: null, lifeYears: null,
     methods: (Object.entries(methods) as [MethodId, Verdict][]).map(([method, verdict]) => ({ method, verdict, why: "" })),

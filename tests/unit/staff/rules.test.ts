@@ -95,10 +95,12 @@ describe("forbids", () => {
     second: ["owner", "reviewer"],
     "take-back": ["owner", "reviewer", "trainee"],
     move: ["owner", "reviewer"],
+    "record-test": ["owner", "reviewer", "trainee"],
     "assess-rug": ["system", "owner", "reviewer", "trainee"],
     "read-own-page": ["client"],
     "write-to-workshop": ["client"],
     "change-settings": ["system", "owner"],
+    "switch-reagent": ["owner"],
     "manage-staff": ["owner"],
   };
   it.each(Object.keys(DEEDS) as Deed[])("lets only those do %s who may", (deed) => {

@@ -3,6 +3,7 @@ import * as z from "zod/mini";
 import { asStaff } from "@/app/(desk)/_server/as-staff";
 import { approveReply, type Approved } from "@/lib/enquiry/approve-reply";
 import { askClient } from "@/lib/enquiry/ask-client";
+import { reasonSchema } from "@/lib/enquiry/bench-test-schema";
 import type { Result } from "@/lib/enquiry/caller";
 import { moveEnquiry } from "@/lib/enquiry/move-enquiry";
 import { letterSchema, saveDraft } from "@/lib/enquiry/save-draft";
@@ -10,10 +11,12 @@ import { secondReply } from "@/lib/enquiry/second-reply";
 import { STATES } from "@/lib/enquiry/states";
 import { takeBackLetter } from "@/lib/enquiry/take-back";
 import type { EnquiryStateId } from "@/lib/enquiry/views";
+import { withdrawBenchTest } from "@/lib/enquiry/withdraw-bench-test";
 
 const { subject, text } = letterSchema.shape;
 const id = z.string().check(z.minLength(1), z.maxLength(64));
 const number = z.int().check(z.minimum(1));
+const reason = z.optional(z.string());
 const states = STATES as [EnquiryStateId, ...EnquiryStateId[]];
 
 const draftSchema = z.strictObject({ enquiryId: id, from: number, subject, text });
@@ -21,7 +24,7 @@ export async function save(input: z.infer<typeof draftSchema>): Promise<Result<{
   return asStaff(draftSchema, input, (caller, value) => saveDraft(caller, value));
 }
 
-const approveSchema = z.strictObject({ enquiryId: id, number });
+const approveSchema = z.strictObject({ enquiryId: id, number, reason });
 export async function approve(input: z.infer<typeof approveSchema>): Promise<Result<Approved>> {
   return asStaff(approveSchema, input, (caller, value) => approveReply(caller, value, new Date()));
 }
@@ -31,7 +34,7 @@ export async function second(input: z.infer<typeof enquirySchema>): Promise<Resu
   return asStaff(enquirySchema, input, (caller, value) => secondReply(caller, value, new Date()));
 }
 
-const askSchema = z.strictObject({ enquiryId: id, subject, text });
+const askSchema = z.strictObject({ enquiryId: id, subject, text, reason });
 export async function ask(input: z.infer<typeof askSchema>): Promise<Result<Approved>> {
   return asStaff(askSchema, input, (caller, value) => askClient(caller, value, new Date()));
 }
@@ -43,4 +46,9 @@ export async function takeBack(letterId: string): Promise<Result<null>> {
 const moveSchema = z.strictObject({ enquiryId: id, from: z.enum(states), to: z.enum(states) });
 export async function move(input: z.infer<typeof moveSchema>): Promise<Result<null>> {
   return asStaff(moveSchema, input, (caller, value) => moveEnquiry(caller, value, new Date()));
+}
+
+const withdrawSchema = z.strictObject({ id, reason: reasonSchema });
+export async function withdraw(input: z.infer<typeof withdrawSchema>): Promise<Result<null>> {
+  return asStaff(withdrawSchema, input, (caller, value) => withdrawBenchTest(caller, value, new Date()));
 }

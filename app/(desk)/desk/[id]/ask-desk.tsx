@@ -3,22 +3,29 @@ import { useEffect, useRef, useState, useTransition, type ReactNode } from "reac
 import { reach } from "@/app/(desk)/_parts/reach";
 import { readingOf } from "@/lib/reply/reading";
 import { WritingSheet } from "@/lib/ui/desk-sheet";
+import { PromiseNotes, SendingReason } from "@/lib/ui/promise-notes";
+import { REASON_CHARS } from "@/lib/enquiry/sending-reason";
+import type { EnquiryView } from "@/lib/enquiry/views";
 import { ask } from "./actions";
 import { WAITS } from "./reply-desk";
 import css from "./letter-desk.module.css";
+import { usePromises } from "./use-promises";
 
 /** A question to the client on a sheet of its own. The reply stays where it was, untouched. */
-export function AskDesk({ enquiryId, begin, to, done, back, tell }: {
-  enquiryId: string; begin: { subject: string; text: string }; to: ReactNode;
+export function AskDesk({ view, begin, to, done, back, tell }: {
+  view: Pick<EnquiryView, "id" | "rugs">; begin: { subject: string; text: string }; to: ReactNode;
   done: (say: string) => void; back: () => void; tell: (say: string, focus?: boolean) => void;
 }) {
   const [subject, setSubject] = useState(begin.subject);
   const [text, setText] = useState(begin.text);
+  const promises = usePromises(view, text, "question");
+  const [missing, setMissing] = useState<string | null>(null);
   const [isSending, start] = useTransition();
   const head = useRef<HTMLHeadingElement>(null);
   useEffect(() => head.current?.focus(), []);
   const send = () => start(async () => {
-    const result = await reach(() => ask({ enquiryId, subject, text }));
+    const result = await reach(() => ask({ enquiryId: view.id, subject, text, ...(promises.found.length > 0 ? { reason: promises.reason } : {}) }));
+    setMissing(result.ok ? null : (result.fields?.["reason"] ?? null));
     if (!result.ok) return tell(result.say, true);
     done(result.value.waitsForSecond ? WAITS : "Approved. It is their turn now.");
   });
@@ -27,6 +34,9 @@ export function AskDesk({ enquiryId, begin, to, done, back, tell }: {
       <h3 ref={head} tabIndex={-1} className={css.heading}>Ask for more</h3>
       <WritingSheet to={to} label="question" subject={subject} text={text} onSubject={setSubject} onText={setText} describedBy="question-state" />
       <p id="question-state" className={`small num ${css.state}`}>{readingOf(text).words} words. No judgement in it, only questions.</p>
+      <PromiseNotes found={promises.found}>
+        <SendingReason value={promises.reason} most={REASON_CHARS.most} write={promises.write} error={missing} />
+      </PromiseNotes>
       <div className={`${css.bar} no-print`}>
         <button type="button" className="button" onClick={send} disabled={isSending}>{isSending ? "One moment" : "Send the question"}</button>
         <button type="button" className="button quiet" onClick={back} disabled={isSending}>Back to the reply</button>

@@ -6,6 +6,7 @@ import { RugEvidence } from "@/lib/ui/rug-evidence";
 import { Strip } from "@/lib/ui/strip";
 import { clock, waitingInWords, type Place } from "@/lib/ui/time";
 import { Client, History, Letters } from "./about";
+import { BenchTests } from "./bench-tests";
 import css from "./enquiry.module.css";
 import { LetterDesk } from "./letter-desk";
 import { Move } from "./move";
@@ -16,10 +17,12 @@ export interface EnquiryProps {
   place: Place;
   workshop: { name: string; signature: string };
   mailConfigured: boolean;
+  /** Ids of the bench tests that may be recorded here. */
+  openTests: readonly string[];
 }
 
 /** One enquiry: evidence and letter side by side at the desk, one below the other on a phone. */
-export function Enquiry({ view, now, place, workshop, mailConfigured }: EnquiryProps) {
+export function Enquiry({ view, now, place, workshop, mailConfigured, openTests }: EnquiryProps) {
   const several = view.rugs.length > 1;
   const first = view.rugs[0];
   return (
@@ -37,7 +40,10 @@ export function Enquiry({ view, now, place, workshop, mailConfigured }: EnquiryP
           <p className={css.sentence} dir="auto">{view.sentence}</p>
           <p className={css.why}>{view.urgencyWhy}</p>
           <a className={`${css.jump} no-print`} href="#letter">To the letter</a>
-          {view.rugs.map((rug) => <RugEvidence key={rug.id} rug={rug} locale={place.locale} isOneOfSeveral={several} />)}
+          {view.rugs.map((rug) => (
+            <RugEvidence key={rug.id} rug={rug} locale={place.locale} isOneOfSeveral={several}
+              bench={<BenchTests enquiryId={view.id} rug={rug} open={openTests} mayRecord={view.may.test} as={several ? "h3" : "h2"} now={now} place={place} />} />
+          ))}
           <Client view={view} />
           <Letters view={view} now={now} place={place} />
           <Move enquiryId={view.id} from={view.state} to={view.may.moveTo} />

@@ -42,7 +42,7 @@ export function LetterDesk({ view, question, to, mailNote, held }: {
       <div hidden={asking}>
         <Sheet view={view} to={to} held={held} tell={tell}>{askButton}</Sheet>
       </div>
-      {asking && <AskDesk enquiryId={view.id} begin={question} to={to} done={asked} back={() => setAsking(false)} tell={tell} />}
+      {asking && <AskDesk view={view} begin={question} to={to} done={asked} back={() => setAsking(false)} tell={tell} />}
       <p ref={status} role="status" tabIndex={-1} className={css.said}>{said}</p>
       <p className={`small ${css.note}`}>{mailNote}</p>
     </section>

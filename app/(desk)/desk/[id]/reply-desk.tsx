@@ -5,9 +5,12 @@ import { reach } from "@/app/(desk)/_parts/reach";
 import type { EnquiryView } from "@/lib/enquiry/views";
 import { readingOf } from "@/lib/reply/reading";
 import { DeskSheet, WritingSheet } from "@/lib/ui/desk-sheet";
+import { PromiseNotes, SendingReason } from "@/lib/ui/promise-notes";
+import { REASON_CHARS } from "@/lib/enquiry/sending-reason";
 import { approve } from "./actions";
 import css from "./letter-desk.module.css";
 import { useDraft } from "./use-draft";
+import { usePromises } from "./use-promises";
 
 export const WAITS = "Approved. It waits for a second person to read it before it leaves.";
 
@@ -16,6 +19,8 @@ export function ReplyDesk({ view, draft, to, children, tell }: {
   view: EnquiryView; draft: NonNullable<EnquiryView["draft"]>; to: ReactNode; children: ReactNode; tell: (say: string, focus?: boolean) => void;
 }) {
   const { words, write, keep, take, isDirty, theirs } = useDraft(view.id, draft);
+  const promises = usePromises(view, words.text, "reply");
+  const [missing, setMissing] = useState<string | null>(null);
   const [isSending, start] = useTransition();
   const router = useRouter();
   useWarnBeforeLeaving(isDirty);
@@ -33,7 +38,8 @@ export function ReplyDesk({ view, draft, to, children, tell }: {
   const send = () => start(async () => {
     const kept = await keep();
     if (!("number" in kept)) return refused(kept);
-    const result = await reach(() => approve({ enquiryId: view.id, number: kept.number }));
+    const result = await reach(() => approve({ enquiryId: view.id, number: kept.number, ...(promises.found.length > 0 ? { reason: promises.reason } : {}) }));
+    setMissing(result.ok ? null : (result.fields?.["reason"] ?? null));
     if (!result.ok) return refused({ say: result.say, isConflict: result.code === "changed-meanwhile" });
     tell(result.value.waitsForSecond ? WAITS : "Approved.", true);
     router.refresh();
@@ -48,6 +54,9 @@ export function ReplyDesk({ view, draft, to, children, tell }: {
       <p id="reply-state" className={`small num ${css.state}`}>
         {count} words, reading grade {Math.round(grade)}. {isDirty ? "Not kept yet." : `Version ${draft.number}, by ${draft.by}.`}
       </p>
+      <PromiseNotes found={promises.found}>
+        {view.may.approve && <SendingReason value={promises.reason} most={REASON_CHARS.most} write={promises.write} error={missing} />}
+      </PromiseNotes>
       <div className={`${css.bar} no-print`}>
         {view.may.approve && <button type="button" className="button" onClick={send} disabled={isSending || theirs !== null}>{isSending ? "One moment" : "Approve and send"}</button>}
         {children}

@@ -1,20 +1,34 @@
 "use server";
 import { revalidatePath } from "next/cache";
+import * as z from "zod/mini";
 import { staffCallerOrNull } from "@/app/_server/caller";
 import { answerForm, fieldsOf } from "@/app/(desk)/_server/answer-form";
-import { SIGNED_OUT } from "@/app/(desk)/_server/as-staff";
-import { refuse } from "@/lib/enquiry/caller";
+import { asStaff, SIGNED_OUT } from "@/app/(desk)/_server/as-staff";
+import { refuse, type Result } from "@/lib/enquiry/caller";
 import { saveSettings } from "@/lib/enquiry/save-settings";
+import type { FormValues } from "@/lib/enquiry/step-schemas";
+import { switchReagent } from "@/lib/enquiry/switch-reagent";
+import { lossesForm, priorsForm } from "@/lib/enquiry/table-forms";
 import type { FormState } from "@/lib/ui/form-state";
-import { readSettings } from "@/lib/workshop/settings";
+import { readSettings, type WorkshopSettings } from "@/lib/workshop/settings";
 import { settingsFormSchema, withFields } from "./schema";
 
-export async function keepSettings(previous: FormState, form: FormData): Promise<FormState> {
+/** One form of the settings: what it holds is put in its place, the rest stays as it was. */
+async function keep<T>(previous: FormState, form: FormData, schema: z.ZodMiniType<T, FormValues>, put: (settings: WorkshopSettings, fields: T) => WorkshopSettings): Promise<FormState> {
   const caller = await staffCallerOrNull();
-  const state = await answerForm(previous, fieldsOf(form), settingsFormSchema, {
-    operation: async (fields) => (caller ? saveSettings(caller, withFields(await readSettings(), fields)) : refuse("not-signed-in", SIGNED_OUT)),
+  const state = await answerForm(previous, fieldsOf(form), schema, {
+    operation: async (fields) => (caller ? saveSettings(caller, put(await readSettings(), fields)) : refuse("not-signed-in", SIGNED_OUT)),
     done: () => "Kept. Letters and assessments from now on use these.",
   });
   if (state.done) revalidatePath("/desk", "layout");
   return state;
+}
+
+export const keepSettings = async (previous: FormState, form: FormData): Promise<FormState> => keep(previous, form, settingsFormSchema, withFields);
+export const keepLosses = async (previous: FormState, form: FormData): Promise<FormState> => keep(previous, form, lossesForm, (settings, losses) => ({ ...settings, losses }));
+export const keepPriors = async (previous: FormState, form: FormData): Promise<FormState> => keep(previous, form, priorsForm, (settings, priors) => ({ ...settings, priors }));
+
+const switchSchema = z.strictObject({ reagent: z.string(), to: z.enum(["on", "off"]), isAssessed: z.boolean() });
+export async function switchTo(input: z.infer<typeof switchSchema>): Promise<Result<null>> {
+  return asStaff(switchSchema, input, (caller, value) => switchReagent(caller, value, new Date()));
 }

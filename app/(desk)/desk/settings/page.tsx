@@ -1,3 +1,4 @@
+import Link from "next/link";
 import { staffCallerOrRedirect } from "@/app/_server/caller";
 import { forbids } from "@/lib/staff/deeds";
 import { readSettings } from "@/lib/workshop/settings";
@@ -5,6 +6,7 @@ import { Refused } from "../../_parts/refused";
 import css from "../page.module.css";
 import { valuesOf } from "./schema";
 import { SettingsForm } from "./settings-form";
+import tables from "./tables.module.css";
 
 const TITLE = "Settings";
 // The title stands in the form, because it begins with "Error:" after a failed attempt.
@@ -17,6 +19,11 @@ export default async function Page() {
   return (
     <div className={css.narrow}>
       <h1>{TITLE}</h1>
+      <ul className={tables.more}>
+        <li><Link href="/desk/settings/reagents">Bench tests and reagents</Link> <small>Which tests may be made here.</small></li>
+        <li><Link href="/desk/settings/losses">What mistakes cost</Link> <small>The figures behind what is advised.</small></li>
+        <li><Link href="/desk/settings/fibres">Which rugs write in</Link> <small>Where every judgement of a fibre begins.</small></li>
+      </ul>
       <SettingsForm title={TITLE} values={valuesOf(await readSettings())} />
     </div>
   );

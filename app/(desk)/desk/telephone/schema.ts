@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
-import { parseAmount, parseDecimal } from "@/lib/enquiry/amounts";
-import { enquiryFileSchema, type EnquiryFile } from "@/lib/enquiry/questionnaire";
+import { isBelowZero, parseAmount, parseDecimal } from "@/lib/enquiry/amounts";
+import { enquiryFileSchema, type EnquiryFile } from "@/lib/enquiry/enquiry-file";
 import type { FormValues } from "@/lib/enquiry/step-schemas";
 import { QUESTIONS, type QuestionId } from "@/lib/trade/questions";
 
@@ -12,7 +12,7 @@ export const MANY: readonly string[] = QUESTION_IDS.filter((q) => QUESTIONS[q].k
 const filled = (value: unknown): string | undefined => (typeof value === "string" && value.trim() ? value.trim() : undefined);
 const numberIn = (value: unknown, parse: (text: string) => number | null): number | undefined => {
   const text = filled(value);
-  return text === undefined ? undefined : (parse(text) ?? Number.NaN);
+  return text === undefined ? undefined : (parse(text) ?? (isBelowZero(text) ? -1 : Number.NaN));
 };
 const answersIn = (value: unknown): string[] | undefined => {
   const list = [value].flat().filter((v): v is string => typeof v === "string" && v !== "");

@@ -1,0 +1,43 @@
+"use client";
+import { useRouter } from "next/navigation";
+import { useId, useRef, useState, useTransition, type FormEvent } from "react";
+import { reach } from "@/app/(desk)/_parts/reach";
+import { BENCH_LIMITS } from "@/lib/enquiry/bench-test-schema";
+import { withdraw } from "./actions";
+import css from "./bench-tests.module.css";
+
+/** Takes a test out of account that was recorded in error, with a reason. What was typed stays where it was refused. */
+export function Withdraw({ id, isWithdrawn }: { id: string; isWithdrawn: boolean }) {
+  const [said, setSaid] = useState("");
+  const [isBusy, start] = useTransition();
+  const status = useRef<HTMLParagraphElement>(null);
+  const field = useId();
+  const router = useRouter();
+  const submit = (event: FormEvent<HTMLFormElement>) => {
+    event.preventDefault();
+    const reason = String(new FormData(event.currentTarget).get("reason"));
+    start(async () => {
+      const result = await reach(() => withdraw({ id, reason }));
+      setSaid(result.ok ? "The rug was judged anew without it." : result.say);
+      status.current?.focus();
+      router.refresh();
+    });
+  };
+  return (
+    <div className="no-print">
+      {!isWithdrawn && (
+        <details className={css.withdraw}>
+          <summary>Recorded in error</summary>
+          <form onSubmit={submit}>
+            <div className="field">
+              <label htmlFor={field}>Why it does not count</label>
+              <input id={field} name="reason" type="text" maxLength={BENCH_LIMITS.reasonChars} autoComplete="off" />
+            </div>
+            <button className="button quiet" disabled={isBusy}>Withdraw it</button>
+          </form>
+        </details>
+      )}
+      <p ref={status} role="status" tabIndex={-1} className={css.said}>{said}</p>
+    </div>
+  );
+}

@@ -1,0 +1,37 @@
+import "server-only";
+import type { Tx } from "../store/database";
+import type { Assessment } from "../triage/assessment";
+import { readSettings } from "../workshop/settings";
+import { assessAnswers } from "./assess-answers";
+import { findingsOfTests } from "./bench-findings";
+import { kindsOf } from "./photo-view";
+import { storeAssessment } from "./store-enquiry";
+import { assessmentOf, enquiryAnswersOf, rugAnswersOf } from "./stored";
+import { worstUrgency } from "./urgency";
+
+/**
+ * Judges a rug from everything that is known as the transaction sees it, keeps the assessment beside the earlier ones and
+ * sets the enquiry's urgency. The rug must be there. Ages that were told ("within the last hour") count from when they
+ * were told, however late it is judged again.
+ */
+export async function judgeAnew(tx: Tx, rugId: string, now: Date): Promise<Assessment> {
+  const rug = await tx.rug.findUniqueOrThrow({
+    where: { id: rugId },
+    include: { answers: true, photos: true, benchTests: { orderBy: { at: "asc" } }, enquiry: { include: { client: true } } },
+  });
+  const { enquiry } = rug;
+  const [assessed] = assessAnswers({
+    channel: enquiry.channel,
+    asOf: enquiry.submittedAt.toISOString(),
+    enquiry: enquiryAnswersOf(enquiry.answers).answers,
+    client: enquiry.client,
+    workshop: await readSettings(tx),
+    rugs: [{ answers: rugAnswersOf(rug.answers), colours: [], photos: kindsOf(rug.photos), tests: findingsOfTests(rug.benchTests) }],
+  }).rugs;
+  if (!assessed) throw new Error("Expected an assessment of the one rug given but received none");
+  await storeAssessment(tx, rugId, assessed, now);
+  const rugs = await tx.rug.findMany({ where: { enquiryId: enquiry.id }, include: { assessments: { orderBy: { createdAt: "desc" }, take: 1 } } });
+  const { urgency, why } = worstUrgency(rugs.flatMap((r) => (r.assessments[0] ? [assessmentOf(r.assessments[0].result).urgency] : [])));
+  await tx.enquiry.update({ where: { id: enquiry.id }, data: { urgency, urgencyWhy: why } });
+  return assessed.assessment;
+}

@@ -1,0 +1,45 @@
+import "server-only";
+import * as z from "zod/mini";
+import { checkLetter, checkSentences, knownOf, type Known, type Overpromise } from "../reply/promises/check";
+import type { Tx } from "../store/database";
+import { ok, refuse, type Result } from "./caller";
+import { sendingReasonSchema } from "./sending-reason";
+import { assessmentOf } from "./stored";
+
+/** What stands in the audit beside a letter that went out all the same: the rules it broke, and the reason given. */
+export interface Allowed { readonly promises: string | null; readonly reason: string | null }
+
+/**
+ * Lets a letter go that says no more than is known; one that says more only with a reason.
+ */
+export async function holdToPromises(tx: Tx, { enquiryId, kind, text, reason }: { enquiryId: string; kind: "reply" | "question"; text: string; reason: string | null }): Promise<Result<Allowed>> {
+  const check = kind === "reply" ? checkLetter : checkSentences;
+  const found = check(text, await knownIn(tx, enquiryId));
+  if (found.length === 0) return ok({ promises: null, reason: null });
+  const parsed = sendingReasonSchema.safeParse(reason ?? "");
+  if (!parsed.success) return refuse("promises-too-much", reason ? (parsed.error.issues[0]?.message ?? "") : sayPromises(found), { reason: parsed.error.issues[0]?.message ?? "" });
+  return ok({ promises: [...new Set(found.map((f) => f.rule))].join(", "), reason: parsed.data });
+}
+
+async function knownIn(tx: Tx, enquiryId: string): Promise<Known> {
+  const rugs = await tx.rug.findMany({ where: { enquiryId }, select: { assessments: { orderBy: { createdAt: "desc" }, take: 1, select: { result: true } } } });
+  return knownOf(rugs.map((r) => (r.assessments[0] ? assessmentOf(r.assessments[0].result) : null)));
+}
+
+/** The first of them, in one sentence. */
+function sayPromises(found: readonly Overpromise[]): string {
+  const [first] = found;
+  const others = found.length > 1 ? ` There ${found.length === 2 ? "is one more" : `are ${found.length - 1} more`}.` : "";
+  return first?.sentence ? `This letter says more than we know: “${first.sentence}” ${first.why}${others} Change it, or give a reason.` : `${first?.why ?? ""}${others} Change the letter, or give a reason.`;
+}
+
+/** The reason a first person gave for the same revision, or null. */
+export async function reasonGiven(tx: Tx, { enquiryId, number }: { enquiryId: string; number: number }): Promise<string | null> {
+  const waits = await tx.audit.findMany({ where: { enquiryId, action: { in: ["reply-waits", "question-waits"] } }, orderBy: { at: "desc" }, select: { detail: true } });
+  const detail = z.object({ number: z.number(), reason: z.nullish(z.string()) });
+  for (const w of waits) {
+    const parsed = detail.safeParse(w.detail);
+    if (parsed.success && parsed.data.number === number) return parsed.data.reason ?? null;
+  }
+  return null;
+}

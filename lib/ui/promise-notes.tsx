@@ -1,0 +1,38 @@
+"use client";
+import { useId, type ReactNode } from "react";
+import type { Overpromise } from "../reply/promises/check";
+import css from "./promise-notes.module.css";
+
+/** What a letter says beyond what is known, sentence by sentence while it is written; null where there is nothing to say. */
+export function PromiseNotes({ found, children }: { found: readonly Overpromise[]; children?: ReactNode }) {
+  if (found.length === 0) return null;
+  return (
+    <section className={`${css.notes} no-print`} aria-label="Says more than we know">
+      <h3>{found.length === 1 ? "One thing says more than we know" : `${found.length} things say more than we know`}</h3>
+      <ul>
+        {found.map((f, i) => (
+          <li key={i}>
+            {f.sentence && <q>{f.sentence}</q>}
+            <p>{f.why}</p>
+            <p className={css.suggestion}>{f.suggestion}</p>
+          </li>
+        ))}
+      </ul>
+      {children}
+    </section>
+  );
+}
+
+/** Why the letter goes out as it is. */
+export function SendingReason({ value, most, write, error }: { value: string; most: number; write: (reason: string) => void; error: string | null }) {
+  const id = useId();
+  return (
+    <div className="field">
+      <label htmlFor={id}>To send it as it is, say why</label>
+      <small id={`${id}-hint`}>Kept in the history of this enquiry.</small>
+      {error && <span className="error" id={`${id}-error`}>{error}</span>}
+      <input id={id} type="text" value={value} maxLength={most} autoComplete="off" aria-invalid={error !== null || undefined}
+        aria-describedby={`${id}-hint${error ? ` ${id}-error` : ""}`} onChange={(e) => write(e.target.value)} />
+    </div>
+  );
+}
