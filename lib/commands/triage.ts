@@ -5,16 +5,20 @@ import path from "node:path";
 import { text } from "node:stream/consumers";
 import * as z from "zod/mini";
 import { assessAnswers } from "../enquiry/assess-answers";
+import { findingsOfFile } from "../enquiry/bench-findings";
 import { colourPhoto } from "../enquiry/photo-view";
-import { enquiryFileSchema, type EnquiryFile } from "../enquiry/questionnaire";
+import { enquiryFileSchema, type EnquiryFile } from "../enquiry/enquiry-file";
 import { receivePhoto, type ReceivedPhoto } from "../photo/server/receive";
 import type { PhotoKind, RugAnswers } from "../trade/questions";
 import { DEFAULT_SETTINGS } from "../workshop/settings-schema";
 import { CommandError, runCommand } from "./command";
+import { explain } from "./explain";
 import { readError } from "./read-error";
 import { triageTable } from "./triage-table";
 
-const USAGE = "Say which enquiry: npm run triage -- FILE [--table], or - for standard input, or --schema.";
+const USAGE = "Say which enquiry: npm run triage -- FILE [--table] [--explain], or - for standard input, or --schema.";
+
+const OPTIONS: readonly string[] = ["--table", "--explain", "--schema"];
 
 /** What the command reads and how it answers; a test passes its own. */
 export interface TriageIo { stdin: NodeJS.ReadableStream; now: Date }
@@ -26,12 +30,13 @@ export interface TriageIo { stdin: NodeJS.ReadableStream; now: Date }
 export async function triage(args: readonly string[], io: TriageIo): Promise<string> {
   const flags = args.filter((a) => a.startsWith("--"));
   const [name, ...more] = args.filter((a) => !a.startsWith("--"));
-  const unknown = flags.find((f) => f !== "--table" && f !== "--schema");
+  const unknown = flags.find((f) => !OPTIONS.includes(f));
   if (unknown) throw new CommandError(`There is no option ${unknown}. ${USAGE}`);
   if (flags.includes("--schema")) return JSON.stringify(z.toJSONSchema(enquiryFileSchema, { io: "input" }), null, 2);
   if (name === undefined || more.length > 0) throw new CommandError(USAGE);
   const file = parseEnquiry(name === "-" ? await text(io.stdin) : await readEnquiry(name), name === "-" ? "Standard input" : name);
-  const result = await assessFile(file, { folder: name === "-" ? process.cwd() : path.dirname(path.resolve(name)), now: io.now });
+  const { result, reasons } = await assessFile(file, { folder: name === "-" ? process.cwd() : path.dirname(path.resolve(name)), now: io.now });
+  if (flags.includes("--explain")) return reasons.map(explain).join("\n\n");
   return flags.includes("--table") ? triageTable(result) : JSON.stringify(result.rugs.length === 1 ? result.rugs[0] : result, null, 2);
 }
 
@@ -87,7 +92,7 @@ async function takePhotos(rug: FileRug, from: string, into: string): Promise<Tak
   return taken;
 }
 
-const answersOf = ({ photos: _, ...answers }: FileRug): RugAnswers => answers;
+const answersOf = ({ photos: _photos, benchTests: _tests, laboratory: _report, ...answers }: FileRug): RugAnswers => answers;
 
 /** What was measured in a photo, for the output. */
 const measuredIn = ({ path: name, kind, photo }: Taken) => ({
@@ -95,7 +100,7 @@ const measuredIn = ({ path: name, kind, photo }: Taken) => ({
   colours: photo.measured.colours, quality: photo.measured.quality,
 });
 
-export type TriagedFile = Awaited<ReturnType<typeof assessFile>>;
+export type TriagedFile = Awaited<ReturnType<typeof assessFile>>["result"];
 
 async function assessFile(file: EnquiryFile, { folder, now }: { folder: string; now: Date }) {
   const into = await mkdtemp(path.join(tmpdir(), "plainpile-triage-"));
@@ -106,12 +111,13 @@ async function assessFile(file: EnquiryFile, { folder, now }: { folder: string; 
       channel: file.channel ?? "web", asOf: file.writtenAt ?? now.toISOString(),
       enquiry: { wetNow: file.wetNow, reason: file.reason },
       rugs: file.rugs.map((rug, at) => ({
-        answers: answersOf(rug), photos: (photos[at] ?? []).map((t) => t.kind), colours: colourPhoto(photos[at] ?? [])?.photo.measured.colours ?? [],
+        answers: answersOf(rug), tests: findingsOfFile(rug), photos: (photos[at] ?? []).map((t) => t.kind), colours: colourPhoto(photos[at] ?? [])?.photo.measured.colours ?? [],
       })),
       client: { name: file.client?.name ?? "", isTrade: file.reason === "trade" }, workshop: DEFAULT_SETTINGS,
     });
     const { subject, text: draft } = assessed.draft;
-    return { rugs: assessed.rugs.map(({ title, assessment }, at) => ({ title, ...assessment, photos: (photos[at] ?? []).map(measuredIn), subject, draft })) };
+    const result = { rugs: assessed.rugs.map(({ title, assessment }, at) => ({ title, ...assessment, photos: (photos[at] ?? []).map(measuredIn), subject, draft })) };
+    return { result, reasons: assessed.rugs };
   } finally {
     await rm(into, { recursive: true, force: true });
   }

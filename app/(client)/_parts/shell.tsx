@@ -20,6 +20,7 @@ export function Shell({ start, end, colours = [], isWide = false, children }: {
       <main className={styles.main}>{children}</main>
       <footer className={`${styles.foot} no-print`}>
         <Link href="/privacy">What happens to what you tell us</Link>
+        <Link href="/how-we-judge">How we judge</Link>
         <Link href="/first-aid">First aid for a wet rug</Link>
       </footer>
     </div>
