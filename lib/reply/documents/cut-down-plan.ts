@@ -27,7 +27,7 @@ const NAMES: Readonly<Record<CutWay["kind"], string>> = {
 /** What can be kept, drawn to scale, with its size, its new edges and what they cost. Provisional until measured on the rug. */
 export function cutDownPlan(p: CutDownPlan): PrintedDocument {
   return {
-    title: `Cutting down ${p.rug}`, language: "en-GB", head: p.workshop,
+    title: `Cutting down ${p.rug.charAt(0).toLowerCase()}${p.rug.slice(1)}`, language: "en-GB", head: p.workshop,
     blocks: [
       paragraph(`${p.rug} measures about ${p.size.widthCm} × ${p.size.lengthCm} cm. These are the ways to go on using the sound part of it. All measures were taken from a photo and are confirmed on the rug before anything is cut.`),
       ...p.ways.flatMap((way, i) => wayBlocks(p, way, i)),

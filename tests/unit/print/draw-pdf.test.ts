@@ -1,0 +1,78 @@
+import { execFileSync } from "node:child_process";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import sharp from "sharp";
+import { afterAll, describe, expect, it } from "vitest";
+import { drawPdf } from "../../../lib/print/draw-pdf";
+import { runsOf } from "../../../lib/print/fonts";
+import type { PrintedDocument } from "../../../lib/reply/documents/blocks";
+import { cutDownPlan } from "../../../lib/reply/documents/cut-down-plan";
+import { range } from "../reply/make";
+
+const folder = mkdtempSync(path.join(tmpdir(), "print-"));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+const has = (program: string) => { try { execFileSync("which", [program], { stdio: "ignore" }); return true; } catch { return false; } };
+const run = (program: string, ...args: string[]) => execFileSync(program, args, { encoding: "utf8" });
+
+const photo = await sharp({ create: { width: 300, height: 200, channels: 3, background: "#a0522d" } }).jpeg().toBuffer();
+const DOCUMENT: PrintedDocument = {
+  title: "Condition report K7-204", language: "en-GB", head: { name: "Lantern Yard Rug Workshop", lines: ["3 Lantern Yard, Harrowmere"] },
+  blocks: [
+    { kind: "paragraph", text: "First paragraph, owned by Ána Łukasz Ωμέγα Иванова." },
+    { kind: "heading", level: 2, text: "What was seen" },
+    { kind: "list", items: ["The affected spot is browner (ΔE00 5.1 to 8.0).", "A second item."] },
+    { kind: "table", caption: "Fibre of the pile", head: ["Fibre", "Chance"], rows: [["Viscose", "80 in 100"], ["Silk", "6 in 100"]] },
+    { kind: "photo", photoId: "p1", alternative: "Photo: the whole rug", caption: "The whole rug." },
+    { kind: "photo", photoId: "gone", alternative: "Photo: the label", caption: "The label." },
+    { kind: "small", text: "The very last words." },
+    { kind: "signature", lines: ["", "Ivo Castellane"] },
+  ],
+};
+const drawn = (document: PrintedDocument) => drawPdf(document, { photo: (id) => (id === "p1" ? photo : null), createdAt: new Date("2026-11-28T09:00:00Z") });
+const kept = async (document: PrintedDocument, name: string) => { const at = path.join(folder, name); writeFileSync(at, await drawn(document)); return at; };
+
+describe("runsOf", () => {
+  it("changes the typeface only where it must, and marks what none can draw", () => {
+    expect(runsOf("ΔE of Иванова", "plain").map((r) => r.font)).toEqual(["greek", "plain", "cyrillic"]);
+    expect(runsOf("plain", "plain")).toEqual([{ font: "plain", text: "plain" }]);
+    expect(runsOf("地", "plain")).toEqual([{ font: "plain", text: "?" }]);
+  });
+});
+
+describe("drawPdf", () => {
+  it("is tagged, titled, in a language, and says which standard it follows", async () => {
+    const bytes = (await drawn(DOCUMENT)).toString("latin1");
+    for (const mark of ["/MarkInfo", "/Marked true", "/Lang (en-GB)", "/DisplayDocTitle true", "pdfuaid:part", "/Alt (Photo: the whole rug)"]) expect(bytes.includes(mark), mark).toBe(true);
+  });
+  it("gives the same bytes for the same document", async () => expect((await drawn(DOCUMENT)).equals(await drawn(DOCUMENT))).toBe(true));
+
+  it.skipIf(!has("pdftotext"))("reads in order, a list entry before the table, the last words last (poppler)", async () => {
+    const text = run("pdftotext", "-layout", await kept(DOCUMENT, "text.pdf"), "-");
+    const at = ["First paragraph", "Łukasz", "Ωμέγα", "Иванова", "What was seen", "ΔE00 5.1 to 8.0", "A second item.", "Fibre of the pile", "80 in 100", "The whole rug.", "no longer there", "The very last words.", "Ivo Castellane", "page 1 of"].map((w) => text.indexOf(w));
+    expect(at.every((i) => i >= 0), text).toBe(true);
+    expect([...at].sort((a, b) => a - b)).toEqual(at);
+  });
+  it.skipIf(!has("pdfinfo"))("has a tree of headings, lists, tables and figures (poppler)", async () => {
+    const tree = run("pdfinfo", "-struct", await kept(DOCUMENT, "tree.pdf"));
+    for (const tag of ["Document", "H1", "H2", "LI", "LBody", "Table", "TH", "TD", "Figure"]) expect(tree).toMatch(new RegExp(`^\\s*${tag}\\b`, "m"));
+  });
+  it.skipIf(!has("pdffonts"))("embeds every typeface (poppler)", async () => {
+    const rows = run("pdffonts", await kept(DOCUMENT, "fonts.pdf")).split("\n").slice(2).filter((l) => l.trim() !== "");
+    expect(rows.length).toBeGreaterThanOrEqual(3);
+    for (const row of rows) expect(row).toMatch(/\byes\s+yes\s+(?:yes|no)\s+\d+\s+\d+\s*$/);
+  });
+  it.skipIf(!has("qpdf"))("is a sound file (qpdf)", async () => expect(run("qpdf", "--check", await kept(DOCUMENT, "sound.pdf"))).toContain("No syntax or stream encoding errors found"));
+
+  it("numbers as many pages as a long document takes", async () => {
+    const long = { ...DOCUMENT, blocks: Array.from({ length: 120 }, (_, i) => ({ kind: "paragraph" as const, text: `Paragraph ${i}. `.repeat(12) })) };
+    const pages = (await drawn(long)).toString("latin1").match(/\/Type \/Page\b/g)?.length ?? 0;
+    expect(pages).toBeGreaterThan(3);
+    if (has("pdftotext")) expect(run("pdftotext", await kept(long, "long.pdf"), "-")).toContain(`page ${pages} of ${pages}`);
+  });
+  it("draws a cut-down plan with its alternative in words", async () => {
+    const plan = cutDownPlan({ rug: "A grey rug", size: { widthCm: 200, lengthCm: 300 }, damaged: [[{ x: 0, y: 0 }, { x: 200, y: 0 }, { x: 200, y: 30 }]], isTufted: false, workshop: { name: "Lantern Yard", lines: [] },
+      ways: [{ kind: "edge-off", pieces: [{ left: 0, top: 30, right: 200, bottom: 300 }], shareKept: 0.9, bindingM: 2.02, cost: { range: range(60, 70, 90), currency: "EUR" } }] });
+    expect((await drawn(plan)).toString("latin1")).toMatch(/\/Alt/);
+  });
+});
