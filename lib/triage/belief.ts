@@ -5,7 +5,7 @@ import type { Assessment, FibreBelief, TriageSettings, WeighedFinding, WeightBal
 import { CLASSES, OTHER, classIndex, recordOf, vectorOf, weightedMean, type ClassVector } from "./classes";
 import { findConflicts } from "./conflicts";
 import { distinctFindings, findingKey } from "./distinct-findings";
-import { collectEvidence, possibleFindings, type EvidenceItem } from "./evidence";
+import { collectEvidence, possibleFindings, type EvidenceContext, type EvidenceItem } from "./evidence";
 import type { Finding } from "./finding";
 import { intervals } from "./interval";
 import { sayFinding } from "./say-finding";
@@ -37,16 +37,15 @@ interface Model { readonly prior: ClassVector; readonly items: EvidenceItem[]; r
 
 const yearOf = (asOf: string): number => Number(asOf.slice(0, 4));
 
-function modelOf(findings: readonly Finding[], settings: TriageSettings, asOf: string): Model {
-  const prior = vectorOf(priorFor(settings));
-  const items = collectEvidence(findings, { currency: settings.currency, year: yearOf(asOf) });
+function modelOf(findings: readonly Finding[], prior: ClassVector, context: EvidenceContext): Model {
+  const items = collectEvidence(findings, context);
   const caps = capsFor(items, prior);
   const out = new Float64Array(CLASSES.length);
-  const tables = { prior, priorAt: 0, logs: items.map((i) => i.logs), at: 0, misleading: WHOLLY_MISLEADING };
+  const tables = { prior: Float64Array.from(prior), priorAt: 0, logs: items.map((i) => i.logs), at: 0, misleading: WHOLLY_MISLEADING };
   weighInto(out, items, tables);
-  const uncapped = [...out];
-  capInto(out, tables, caps, 0);
-  return { prior, items, caps, uncapped, point: [...out] };
+  const uncapped = CLASSES.map((_, i) => out[i] as number);
+  capInto(out, tables, Float64Array.from(caps), 0);
+  return { prior, items, caps, uncapped, point: CLASSES.map((_, i) => out[i] as number) };
 }
 
 const decibans = (p: ClassVector, { leading, rival }: Pair) => 10 * Math.log10((p[leading] as number) / (p[rival] as number));
@@ -96,7 +95,9 @@ function answerChances(what: string, model: Model): PossibleAnswer[] {
  * `asOf` is an ISO 8601 instant; prices without a year count as of its year.
  */
 export function believe(findings: readonly Finding[], settings: TriageSettings, asOf: string): Belief {
-  const model = modelOf(findings, settings, asOf);
+  const prior = vectorOf(priorFor(settings));
+  const context = { currency: settings.currency, year: yearOf(asOf) };
+  const model = modelOf(findings, prior, context);
   const balance = balanceOf(model, pairOf(model.point));
   const bounds = intervals({ ...model, seed: settings.seed });
   const fibres = CLASSES
@@ -105,9 +106,9 @@ export function believe(findings: readonly Finding[], settings: TriageSettings, 
     .sort((a, b) => b.probability - a.probability);
   return {
     fibres, probabilities: recordOf(model.point), balance,
-    findings: weighed(findings, model, { balance, yearNow: yearOf(asOf) }),
+    findings: weighed(findings, model, { balance, yearNow: context.year }),
     conflicts: findConflicts(model.items),
-    hypothetical: (extra) => recordOf(modelOf([...findings, ...extra], settings, asOf).point),
+    hypothetical: (extra) => recordOf(modelOf([...findings, ...extra], prior, context).point),
     answerDistribution: (what) => answerChances(what, model),
   };
 }

@@ -15,8 +15,11 @@ export type ClassVector = readonly number[];
 export const classIndex = (fibre: FibreId): number => CLASSES.indexOf(fibre);
 
 export const vectorOf = (byFibre: Readonly<Record<FibreId, number>>): number[] => CLASSES.map((f) => byFibre[f]);
-export const recordOf = (vector: ClassVector): Record<FibreId, number> =>
-  Object.fromEntries(CLASSES.map((f, i) => [f, vector[i] as number])) as Record<FibreId, number>;
+export function recordOf(vector: ClassVector): Record<FibreId, number> {
+  const out = {} as Record<FibreId, number>;
+  for (let i = 0; i < CLASSES.length; i += 1) out[CLASSES[i] as FibreId] = vector[i] as number;
+  return out;
+}
 
 /** Mean of a vector over the named classes, weighted by a prior over all classes. */
 export function weightedMean(vector: NamedVector, prior: ClassVector): number {

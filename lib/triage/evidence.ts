@@ -81,30 +81,32 @@ function strongest(findings: readonly Finding[]): readonly Finding[] {
 const mean = (vectors: readonly NamedVector[]): NamedVector =>
   vectors.length === 1 ? (vectors[0] as NamedVector) : NAMED.map((_, i) => vectors.reduce((sum, v) => sum + (v[i] as number), 0) / vectors.length);
 
-/** One answer of a table as a column over the classes, worked out once. */
-interface Column { readonly cells: NamedVector; readonly logs: Float64Array }
-const COLUMNS = new Map<LikelihoodTable, readonly Column[]>(LIKELIHOODS.map((t) => [t, t.answers.map((_, a) => {
-  const cells = NAMED.map((f) => t.rows[f][a] as number);
-  return { cells, logs: Float64Array.from(cells, Math.log) };
-})]));
-
 type Untempered = Omit<EvidenceItem, "power">;
+/** What a table says for one answer, or for several that were given at once. */
+type Column = Pick<EvidenceItem, "likelihood" | "logs" | "drawn" | "other">;
 
-/** Two answers to the same question that disagree count as either being right: their likelihoods are averaged. */
-function tableItem(table: LikelihoodTable, all: ByWhat): Untempered | null {
-  const findings = strongest(all.get(table.what)?.filter((f) => answerOf(table, f, all) !== null) ?? []);
-  if (findings.length === 0) return null;
-  const answers = [...new Set(findings.map((f) => answerOf(table, f, all) as string))].sort();
+/** Two answers to the same question that disagree count as either being right: their likelihoods are averaged. `answers` sorted. */
+function columnOf(table: LikelihoodTable, answers: readonly string[]): Column {
   const places = answers.map((a) => table.answers.indexOf(a));
-  const columns = places.map((c) => (COLUMNS.get(table) as readonly Column[])[c] as Column);
-  const likelihood = mean(columns.map((c) => c.cells));
+  const likelihood = mean(places.map((c) => NAMED.map((f) => table.rows[f][c] as number)));
   return {
-    what: table.what, group: table.group, findings, strength: (findings[0] as Finding).strength, likelihood,
-    logs: columns.length === 1 ? (columns[0] as Column).logs : Float64Array.from(likelihood, Math.log),
+    likelihood, logs: Float64Array.from(likelihood, Math.log),
     drawn: (seed) => drawnLogs(seed, `${table.what}=${answers.join("|")}`, (random) =>
       mean(places.map((c) => NAMED.map((f) => Math.max(SMALLEST_CELL, drawCell(random, table.rows[f][c] as number, strengthOfRow(table, f))))))),
     other: table.what === "label" && answers.includes("other") ? OTHER_LABELLED_OTHER / answers.length : null,
   };
+}
+/** One answer of a table as a column over the classes, worked out once. */
+const COLUMNS = new Map<LikelihoodTable, ReadonlyMap<string, Column>>(LIKELIHOODS.map((t) => [t, new Map(t.answers.map((a) => [a, columnOf(t, [a])]))]));
+const columnFor = (table: LikelihoodTable, answers: readonly string[]): Column =>
+  answers.length === 1 ? (COLUMNS.get(table)?.get(answers[0] as string) as Column) : columnOf(table, answers);
+
+function tableItem(table: LikelihoodTable, all: ByWhat): Untempered | null {
+  const findings = strongest((all.get(table.what) ?? []).filter((f) => answerOf(table, f, all) !== null));
+  if (findings.length === 0) return null;
+  const answers = findings.map((f) => answerOf(table, f, all) as string);
+  const { likelihood, logs, drawn, other } = columnFor(table, answers.length === 1 ? answers : [...new Set(answers)].sort());
+  return { what: table.what, group: table.group, findings, strength: (findings[0] as Finding).strength, likelihood, logs, drawn, other };
 }
 
 const BACK = LIKELIHOODS.find((t) => t.what === "back") as LikelihoodTable;
@@ -112,17 +114,18 @@ const BACK = LIKELIHOODS.find((t) => t.what === "back") as LikelihoodTable;
 function priceItem(all: ByWhat, context: EvidenceContext): Untempered | null {
   const given = all.get("price-per-m2");
   if (!given) return null;
-  const makes = [...new Set((tableItem(BACK, all)?.findings ?? []).map((f) => f.value))];
-  const make = makes.length === 1 ? String(makes[0]) : null;
+  const backs = all.get("back") ?? [];
+  const made = backs.length > 0 ? tableItem(BACK, all)?.findings ?? [] : [];
+  const make = made.length > 0 && made.every((f) => f.value === made[0]?.value) ? String(made[0]?.value) : null;
   const read = (f: Finding) => readPrice(f.value, { ...context, make });
   const findings = strongest(given.filter((f) => read(f) !== null));
   const prices = findings.flatMap((f) => read(f) ?? []).sort((a, b) => a.logPounds - b.logPounds);
   if (prices.length === 0) return null;
   const likelihood = mean(prices.map((p) => priceLikelihood(p)));
-  const key = prices.map((p) => [p.logPounds, p.loosePlace, p.yearKnown, p.make].join()).join("|");
+  const key = () => prices.map((p) => [p.logPounds, p.loosePlace, p.yearKnown, p.make].join()).join("|");
   return {
     what: "price-per-m2", group: "lustre", findings, strength: (findings[0] as Finding).strength, other: null, likelihood, logs: Float64Array.from(likelihood, Math.log),
-    drawn: (seed) => drawnLogs(seed, `price=${key}`, (random) => mean(prices.map((p) => priceLikelihood(p, random)))),
+    drawn: (seed) => drawnLogs(seed, `price=${key()}`, (random) => mean(prices.map((p) => priceLikelihood(p, random)))),
   };
 }
 
@@ -166,6 +169,6 @@ export function possibleFindings(what: string): { finding: Finding; column: Name
     finding: what === "label"
       ? { what, value: { says: LABEL_SAYS[c] as string, text: "", pile: "" }, strength: "label-typed", from: "client" }
       : { what, value: answer, strength: "told", from: "client" },
-    column: ((COLUMNS.get(table) as readonly Column[])[c] as Column).cells,
+    column: columnFor(table, [answer]).likelihood,
   }));
 }

@@ -6,7 +6,7 @@ import { CLEANING_SPREAD, CUT_DOWN } from "../trade/value";
 import type { Assessment, Range, TriageSettings } from "./assessment";
 import { normalBelow, readPrice } from "./price-evidence";
 import type { Told } from "./told";
-import { logNormalQuantile, pastTheTables, replacementParts, valueParts, type LogNormal, type Valued } from "./value-today";
+import { logNormalQuantile, pastTheTables, replacementParts, servingParts, valueParts, type LogNormal, type Valued } from "./value-today";
 
 type Fibres = Readonly<Record<FibreId, number>>;
 export interface Size { readonly widthCm: number; readonly lengthCm: number }
@@ -62,10 +62,10 @@ function chanceNotWorthIt(clean: Range, value: readonly LogNormal[], scale: numb
 /** From this chance a rug counts as past the published tables of depreciation. Elicited. */
 const PAST_TABLES_FROM = 0.5;
 
-export interface Money { readonly money: Assessment["money"]; readonly why: string | null; /** Chance that cleaning costs more than the rug is worth today; 0 where either cannot be said. */ readonly notWorthIt: number }
+export interface Money { readonly money: Assessment["money"]; readonly why: string | null; /** Chance that cleaning costs more than the service still in the rug is worth; 0 where either cannot be said. */ readonly notWorthIt: number }
 export interface MoneyContext { readonly settings: TriageSettings; readonly year: number }
 
-/** Replacement and value today, with the chance that cleaning costs more. */
+/** Replacement and value today, with the chance that cleaning costs more than the service the rug still has in it. */
 function valued(v: Valued, { currency, size, clean }: { currency: Currency; size: Size; clean: Range }): { replace: Range; valueToday: Range | null; notWorthIt: number } {
   const scale = fromPoundsOf2024(areaM2(size), currency);
   const rangeOf = (parts: readonly LogNormal[]): Range => {
@@ -74,8 +74,7 @@ function valued(v: Valued, { currency, size, clean }: { currency: Currency; size
   };
   const replace = rangeOf(replacementParts(v));
   if (pastTheTables(v) >= PAST_TABLES_FROM) return { replace, valueToday: null, notWorthIt: 0 };
-  const value = valueParts(v);
-  return { replace, valueToday: rangeOf(value), notWorthIt: chanceNotWorthIt(clean, value, scale) };
+  return { replace, valueToday: rangeOf(valueParts(v)), notWorthIt: chanceNotWorthIt(clean, servingParts(v), scale) };
 }
 
 const WHY = {

@@ -1,6 +1,6 @@
 import { BACK } from "../trade/likelihoods-make";
 import { PRICE_BASE_YEAR, poundsOf2024 } from "../trade/price-index";
-import { CLASSES_WITH_SILK, LOOSE_LOG_SD, LOOSE_PLACES, PRICE_CLIP_DB, PRICE_STRENGTH, UNKNOWN_YEAR_LOG_SD, priceRow, type Make } from "../trade/prices";
+import { CLASSES_WITH_SILK, LOOSE_LOG_SD, LOOSE_PLACES, PRICE_CLIP_DB, PRICE_STRENGTH, UNKNOWN_YEAR_LOG_SD, priceRow, type Make, type PriceRow } from "../trade/prices";
 import type { NamedFibre } from "../trade/likelihood-table";
 import { CURRENCIES, type Currency } from "../trade/questions";
 import { NAMED, type NamedVector } from "./classes";
@@ -43,43 +43,56 @@ function spread(logSd: number, price: PriceEvidence): number {
   return price.yearKnown ? base : Math.hypot(base, UNKNOWN_YEAR_LOG_SD);
 }
 
-const density = (z: number, sd: number) => Math.exp((-z * z) / 2) / sd;
+/** A log-normal price of some share of a class's rugs; the shares of a class sum to 1. */
+interface PriceShare { readonly logMedian: number; readonly logSd: number; readonly share: number }
 
-/** Density of a price for one class: of its construction where the back was seen, else mixed over its constructions. `shift` moves its medians, in log-sds. */
-function classDensity(fibre: NamedFibre, price: PriceEvidence, shift: number): number {
-  const at = (make: Make) => {
-    const row = priceRow(fibre, make);
-    const sd = spread(row.logSd, price);
-    return density((price.logPounds - Math.log(row.median) - shift * row.logSd) / sd, sd);
-  };
-  if (price.make) return at(price.make);
-  return BACK.answers.reduce((sum, make, k) => sum + (BACK.rows[fibre][k] as number) * at(make as Make), 0);
+/** Prices of a class by its construction where the back was seen, else mixed over its constructions; those without a row of their own share one. */
+function sharesOf(fibre: NamedFibre, make: Make | null): readonly PriceShare[] {
+  const shares = new Map<PriceRow, number>();
+  const makes = make === null ? BACK.answers.map((m, k) => [m as Make, BACK.rows[fibre][k] as number] as const) : [[make, 1] as const];
+  for (const [m, share] of makes) shares.set(priceRow(fibre, m), (shares.get(priceRow(fibre, m)) ?? 0) + share);
+  return [...shares].map(([row, share]) => ({ logMedian: Math.log(row.median), logSd: row.logSd, share }));
+}
+/** What is looked up for each class, by construction. `usual`: the logarithm of its usual price. */
+interface Priced { readonly shares: readonly PriceShare[]; readonly usual: number; readonly withSilk: boolean }
+const pricedFor = (make: Make | null): readonly Priced[] =>
+  NAMED.map((f) => ({ shares: sharesOf(f, make), usual: Math.log(priceRow(f, make).median), withSilk: CLASSES_WITH_SILK.includes(f) }));
+const PRICED = new Map<Make | null, readonly Priced[]>([null, ...(BACK.answers as readonly Make[])].map((m) => [m, pricedFor(m)]));
+
+/** Density of a log price for one class, up to a common factor. `shift` moves its medians, in log-sds. */
+function classDensity({ shares }: Priced, price: PriceEvidence, at: { logPounds: number; shift: number }): number {
+  let sum = 0;
+  for (const { logMedian, logSd, share } of shares) {
+    const sd = spread(logSd, price);
+    const z = (at.logPounds - logMedian - at.shift * logSd) / sd;
+    sum += (share * Math.exp((-z * z) / 2)) / sd;
+  }
+  return sum;
 }
 
-/** A price above what silk usually costs says no more than that usual price would: classes with silk see it cut there. */
-function asSeenBy(fibre: NamedFibre, price: PriceEvidence): PriceEvidence {
-  const usual = Math.log(priceRow(fibre, price.make).median);
-  return CLASSES_WITH_SILK.includes(fibre) && price.logPounds > usual ? { ...price, logPounds: usual } : price;
-}
-
-/** Density ratio of two classes as decibans, clipped; both densities 0 (far outside every row) says nothing. */
-function clipped(fibre: NamedFibre, own: number, viscose: number): number {
-  const most = CLASSES_WITH_SILK.includes(fibre) ? PRICE_CLIP_DB.mostWithSilk : PRICE_CLIP_DB.most;
-  if (own <= 0 && viscose <= 0) return 0;
-  const db = 10 * Math.log10(own / viscose);
-  return Math.min(most, Math.max(PRICE_CLIP_DB.least, db));
+const fromDb = (db: number) => 10 ** (db / 10);
+const [LEAST, MOST, MOST_WITH_SILK] = [fromDb(PRICE_CLIP_DB.least), fromDb(PRICE_CLIP_DB.most), fromDb(PRICE_CLIP_DB.mostWithSilk)];
+/** Density ratio of two classes, clipped; both densities 0 (far outside every row) says nothing. */
+function clipped(own: number, viscose: number, withSilk: boolean): number {
+  if (own <= 0 && viscose <= 0) return 1;
+  return Math.min(withSilk ? MOST_WITH_SILK : MOST, Math.max(LEAST, own / viscose));
 }
 
 const VISCOSE = NAMED.indexOf("viscose");
 
-/** The weight of the price for every class against viscose, as a likelihood (viscose 1). */
+/**
+ * The weight of the price for every class against viscose, as a likelihood (viscose 1). A price above what silk usually
+ * costs says no more than that usual price would: classes with silk see it cut there.
+ */
 export function priceLikelihood(price: PriceEvidence, random: Random | null = null): NamedVector {
-  const shifts = NAMED.map(() => (random ? drawNormal(random) / Math.sqrt(PRICE_STRENGTH) : 0));
-  return NAMED.map((fibre, i) => {
+  const classes = PRICED.get(price.make) as readonly Priced[];
+  const shifts = classes.map(() => (random ? drawNormal(random) / Math.sqrt(PRICE_STRENGTH) : 0));
+  const densityAt = (i: number, logPounds: number) => classDensity(classes[i] as Priced, price, { logPounds, shift: shifts[i] as number });
+  const viscose = densityAt(VISCOSE, price.logPounds);
+  return classes.map(({ usual, withSilk }, i) => {
     if (i === VISCOSE) return 1;
-    const seen = asSeenBy(fibre, price);
-    const own = classDensity(fibre, seen, shifts[i] as number);
-    return 10 ** (clipped(fibre, own, classDensity("viscose", seen, shifts[VISCOSE] as number)) / 10);
+    if (!withSilk || price.logPounds <= usual) return clipped(densityAt(i, price.logPounds), viscose, withSilk);
+    return clipped(densityAt(i, usual), densityAt(VISCOSE, usual), withSilk);
   });
 }
 

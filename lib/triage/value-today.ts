@@ -68,6 +68,26 @@ export function valueParts(v: Valued): LogNormal[] {
   });
 }
 
+/** Years that a rug of this kind, age and wear goes on serving: the median of its life, given that it has lived so long. */
+function yearsToServe({ life, age, most }: Lifetime): number {
+  const lasts = life.medianYears * ((age / life.medianYears) ** life.shape + 1) ** (1 / life.shape) - age;
+  return Math.min(lasts, most);
+}
+
+/**
+ * What the rug is worth to its owner as a rug that serves: replacement times the share of its whole service that is still to
+ * come. Depreciation tables are written for tenancies and claims and let a good rug's worth end while it serves; whether a
+ * clean is worth its price hangs on the service.
+ */
+export function servingParts(v: Valued): LogNormal[] {
+  return lifetimesOf(v.told, v.fibres, v.yearNow).flatMap((l) => {
+    const price = priceNew(l.fibre, v.make, v.paid);
+    if (!price || l.weight < LEAST_WEIGHT) return [];
+    const left = yearsToServe(l);
+    return [{ ...price, weight: l.weight, logMedian: price.logMedian + Math.log(Math.max(LEAST_VALUE_SHARE.share, left / (left + l.age))) }];
+  });
+}
+
 /** Chance that it is hand-knotted and older than the published tables reach, 0–1. */
 export const pastTheTables = (v: Valued): number => {
   const all = lifetimesOf(v.told, v.fibres, v.yearNow);

@@ -104,7 +104,7 @@ export function capsFor(items: readonly EvidenceItem[], prior: ClassVector): num
 
 /** Weight of one item for a class against another (indices into CLASSES), in decibans, tempering included, damping not. */
 export function decibansOf(item: EvidenceItem, pair: { leading: number; rival: number }, prior: ClassVector): number {
-  const t: Tables = { prior, priorAt: 0, logs: [item.logs], at: 0, misleading: 0 };
+  const t: Tables = { prior: Float64Array.from(prior), priorAt: 0, logs: [item.logs], at: 0, misleading: 0 };
   const log = (i: number) => (i === OTHER ? otherLog(item, item.logs, t) : item.power * (item.logs[i] as number));
   return (10 / Math.LN10) * (log(pair.leading) - log(pair.rival));
 }
