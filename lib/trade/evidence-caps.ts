@@ -1,5 +1,5 @@
 import type { EvidenceGroup } from "./likelihood-table";
-import type { Source } from "./fibres";
+import type { FibreId, Source } from "./fibres";
 
 /** How sure evidence may make us, by where it came from. A judgement of this project; photos and words never settle a fibre. */
 export type EvidenceStrength = "told" | "photo" | "label-typed" | "label-photo" | "bench" | "laboratory";
@@ -16,6 +16,14 @@ export const CAPS: Readonly<Record<EvidenceStrength, number>> = {
 
 /** Silk alone may not pass this until a bench test or a laboratory agrees: it is the fibre everything else is sold as. */
 export const SILK_CEILING = 0.85;
+
+/**
+ * Of a rug said to be this old and in use, no fibre that lives some five years is believed further by words and photos than
+ * just under "likely", until a label or a test agrees: something that was told must be mistaken. Elicited.
+ */
+export const OLD_CEILING = 0.65;
+export const OLD_AGES: readonly string[] = ["25-80", "antique"];
+export const SHORT_LIVED: readonly FibreId[] = ["viscose", "cotton-viscose", "lyocell", "acetate"];
 
 /** ε: the chance that words and photos, taken together, mislead wholly (the wrong rug, a guess, a restored pile). */
 export const WHOLLY_MISLEADING = 0.12;

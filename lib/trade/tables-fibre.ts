@@ -1,5 +1,5 @@
 import { answerInWords, findingInWords } from "./answer-words";
-import { ANCHORS, CAPS, CAPS_SOURCE, CONFLICT_RATIO, SILK_CEILING, TEMPER, WHOLLY_MISLEADING, type EvidenceStrength } from "./evidence-caps";
+import { ANCHORS, CAPS, CAPS_SOURCE, CONFLICT_RATIO, OLD_CEILING, SHORT_LIVED, SILK_CEILING, TEMPER, WHOLLY_MISLEADING, type EvidenceStrength } from "./evidence-caps";
 import { FIBRE_IDS, fibreName, type FibreId, type Source } from "./fibres";
 import { COMPONENT_LABEL_RIGHT, FRINGE_FEELS, GROUNDS, GROUND_SOURCE, GROUND_UNDER_SILK, SEWN_FRINGE } from "./ground-fringe";
 import { LABEL, OTHER_LABELLED_OTHER, type LabelSays } from "./likelihoods-label";
@@ -60,7 +60,10 @@ const limits: FactTable[] = [
   factTable<number>({
     id: "caps", part: "fibre", name: "How far evidence can carry", about: "The greatest chance a fibre may reach on the best evidence that speaks for it.",
     columns: [chance("at most")], cells: (p) => [p], source: CAPS_SOURCE,
-    rows: [...placesIn(CAPS, (s) => STRENGTH_WORDS[s as EvidenceStrength]), numberAt("evidence-caps", "SILK_CEILING", SILK_CEILING, "Silk, until a bench test or a laboratory agrees")],
+    rows: [
+      ...placesIn(CAPS, (s) => STRENGTH_WORDS[s as EvidenceStrength]), numberAt("evidence-caps", "SILK_CEILING", SILK_CEILING, "Silk, until a bench test or a laboratory agrees"),
+      numberAt("evidence-caps", "OLD_CEILING", OLD_CEILING, `A short-lived fibre (${SHORT_LIVED.map(fibreName).join("; ")}) in a rug of 25 years and more, until a label or a test agrees`),
+    ],
   }),
   factTable<number>({
     id: "misleading", part: "fibre", name: "How evidence can mislead", about: "What keeps words and photos from certainty, and from when two findings are said to contradict each other.",

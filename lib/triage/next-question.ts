@@ -8,7 +8,6 @@ import {
 } from "../trade/questions-value";
 import { leastNow, openDamageLoss, priced, type Decision, type Priced } from "./advice";
 import type { Assessment } from "./assessment";
-import { NAMED } from "./classes";
 import { possibleFindings } from "./evidence";
 import type { Finding } from "./finding";
 import type { Told } from "./told";
@@ -29,9 +28,6 @@ interface Worth { readonly id: string; readonly kind: Kind; readonly drop: numbe
 const entropyBits = (p: readonly number[]): number => p.reduce((sum, x) => (x > 0 ? sum - x * Math.log2(x) : sum), 0);
 const fibreBits = (fibres: Fibres): number => entropyBits(FIBRE_IDS.map((f) => fibres[f]));
 
-/** Answers rarer than this are taken to change nothing: trying each would cost time and move no ranking. Elicited. */
-const LEAST_ANSWER = 0.01;
-
 /** Expected drop in loss and in bits from an answer about the fibre, over its possible answers. */
 function worthOfFibreAnswer({ what, kind }: Candidate, d: Decision, { asking, priced: p }: { asking: Asking; priced: Priced }): { drop: number; bits: number } {
   const answers = asking.answerDistribution(what);
@@ -40,11 +36,6 @@ function worthOfFibreAnswer({ what, kind }: Candidate, d: Decision, { asking, pr
   const strength = what === "label" ? ("label-photo" as const) : ("photo" as const);
   let [loss, bits] = [0, 0];
   for (const { finding, probability } of answers) {
-    if (probability < LEAST_ANSWER) {
-      loss += probability * now.loss;
-      bits += probability * now.bits;
-      continue;
-    }
     const fibres = asking.hypothetical([kind === "photo" ? { ...finding, strength } : finding]);
     loss += probability * leastNow(d, fibres, p);
     bits += probability * fibreBits(fibres);
@@ -71,18 +62,6 @@ const hasPhoto = (kind: PhotoKind, told: Told): boolean => told.has(`photo:${kin
 
 interface Candidate { readonly id: string; readonly kind: Kind; readonly what: string }
 
-/** Mutual information, in bits, of an answer and the fibre by the tables alone, untempered; `other` answers like nothing known. */
-function informationOf(what: string, fibres: Fibres): number {
-  return possibleFindings(what).reduce((bits, { column }) => {
-    const answer = NAMED.reduce((sum, f, i) => sum + fibres[f] * (column[i] as number), 0) / (1 - fibres.other);
-    return NAMED.reduce((sum, f, i) => sum + fibres[f] * (column[i] as number) * Math.log2((column[i] as number) / answer), bits);
-  }, 0);
-}
-
-/** How many questions and photos about the fibre are worked out in full, beside the label, and how many tests: for speed. Elicited. */
-const SHORTLIST = 4;
-const SHORTLIST_OF_TESTS = 2;
-
 /** The tests that may be proposed: open to the workshop, telling of a fibre, not made yet. Without settings those that need no reagent. */
 function openTests(told: Told, benchTests: readonly string[] | undefined): Candidate[] {
   return (Object.keys(BENCH_TESTS) as TestId[])
@@ -90,16 +69,11 @@ function openTests(told: Told, benchTests: readonly string[] | undefined): Candi
     .map((id): Candidate => ({ id, kind: "bench-test", what: `test:${id}` })).filter((c) => possibleFindings(c.what).length > 0);
 }
 
-/** The open questions, photos and tests about the fibre that tell most for their trouble; the photo of the label always, if open. */
-function shortlist(told: Told, d: Decision, benchTests: readonly string[] | undefined): Candidate[] {
+/** Every open question, photo and test about the fibre. */
+function candidates(told: Told, benchTests: readonly string[] | undefined): Candidate[] {
   const questions = FIBRE_QUESTIONS.filter((q) => isOpen(q, told)).map((q): Candidate => ({ id: q, kind: "question", what: q }));
   const photos = (Object.entries(FIBRE_PHOTOS) as [PhotoKind, string][]).filter(([kind]) => !hasPhoto(kind, told)).map(([kind, what]): Candidate => ({ id: kind, kind: "photo", what }));
-  const value = (c: Candidate) => informationOf(c.what, d.fibres) / troubleOf(c, d);
-  const best = (all: readonly Candidate[], most: number) => all.map((c) => ({ c, v: value(c) })).sort((a, b) => b.v - a.v).slice(0, most).map(({ c }) => c);
-  return [
-    ...photos.filter((c) => c.id === "label"), ...best([...questions, ...photos.filter((c) => c.id !== "label")], SHORTLIST),
-    ...best(openTests(told, benchTests), SHORTLIST_OF_TESTS),
-  ];
+  return [...questions, ...photos, ...openTests(told, benchTests)];
 }
 
 /** Every question, photo and test worth considering with what it is worth, best first. */
@@ -107,7 +81,7 @@ export function worthOfAsking(told: Told, d: Decision, asking: Asking): Worth[] 
   const p = priced(d);
   const damage = { loss: openDamageLoss(d, p), bits: openDamageBits(d) };
   const worth = (id: string, kind: Kind, w: { drop: number; bits: number }): Worth => ({ id, kind, ...w, trouble: troubleOf({ id, kind }, d) });
-  const aboutFibre = shortlist(told, d, asking.benchTests).map((c) => worth(c.id, c.kind, worthOfFibreAnswer(c, d, { asking, priced: p })));
+  const aboutFibre = candidates(told, asking.benchTests).map((c) => worth(c.id, c.kind, worthOfFibreAnswer(c, d, { asking, priced: p })));
   const share = (settles: number) => ({ drop: damage.loss * settles, bits: damage.bits * settles });
   const aboutDamage = (Object.entries(DAMAGE_QUESTIONS) as [QuestionId, { settles: number }][]).filter(([q]) => isOpen(q, told))
     .map(([q, row]) => worth(q, "question", share(row.settles)));
@@ -132,12 +106,16 @@ function asNext({ id, kind, drop }: Worth): Next {
   return { ask: ASKS[kind](id), id, kind, why };
 }
 
+/** Tests proposed at once beside questions and photos: after one, the others say much less. Elicited. */
+const MOST_TESTS = 2;
+
 /** What to ask next: safety first if open, then the worthiest, then what is always asked; a bench test where the fibre stays open. */
 export function nextQuestions(told: Told, d: Decision, asking: Asking): Next[] {
   const always = ALWAYS_ASKED.filter((a) => !told.answered(a.id)).map((a): Next => ({ ask: QUESTIONS[a.id].ask, id: a.id, kind: "question", why: a.why }));
   const ids = new Set<string>(always.map((a) => a.id));
   const worths = worthOfAsking(told, d, asking).filter((w) => !ids.has(w.id) && w.bits + w.drop > 0);
-  const worthy = worths.slice(0, MOST_NEXT_QUESTIONS);
+  const tests = worths.filter((w) => w.kind === "bench-test").slice(0, MOST_TESTS);
+  const worthy = worths.filter((w) => w.kind !== "bench-test" || tests.includes(w)).slice(0, MOST_NEXT_QUESTIONS);
   const safety = always.filter((a) => a.id === "wetNow");
   const unsure = 1 - Math.max(...FIBRE_IDS.map((f) => d.fibres[f]));
   const test = unsure >= BENCH_TEST.openFrom && !worthy.some((w) => w.kind === "bench-test") ? worths.find((w) => w.kind === "bench-test") : undefined;

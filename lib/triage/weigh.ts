@@ -1,4 +1,4 @@
-import { CAPS, SILK_CEILING, STRENGTHS } from "../trade/evidence-caps";
+import { CAPS, OLD_AGES, OLD_CEILING, SHORT_LIVED, SILK_CEILING, STRENGTHS } from "../trade/evidence-caps";
 import { CLASSES, OTHER, weightedMean, type ClassVector } from "./classes";
 import type { EvidenceItem } from "./evidence";
 
@@ -87,18 +87,23 @@ export function capInto(out: Float64Array, { prior, priorAt }: Pick<Tables, "pri
 /** What an item supports: the classes it makes more likely than the mean of all. */
 const supports = (item: EvidenceItem, i: number, mean: number) => (i === OTHER ? item.other !== null : (item.likelihood[i] as number) > mean);
 
+const isOld = (items: readonly EvidenceItem[]) => items.some((i) => i.what === "age" && i.findings.every((f) => OLD_AGES.includes(String(f.value))));
+
 /**
  * The greatest probability each class may reach: by the strongest evidence that supports it; words and photos at least.
- * Silk has a ceiling of its own until a bench test or a laboratory supports it.
+ * Silk has a ceiling of its own until a bench test or a laboratory supports it, a short-lived fibre in an old rug until a
+ * label does.
  */
 export function capsFor(items: readonly EvidenceItem[], prior: ClassVector): number[] {
   const strengths = items.map((item) => ({ item, mean: weightedMean(item.likelihood, prior), rank: STRENGTHS.indexOf(item.strength) }));
+  const old = isOld(items);
   return CLASSES.map((fibre, i) => {
     let best = 0;
     for (const { item, mean, rank } of strengths) if (rank > best && supports(item, i, mean)) best = rank;
     const strength = STRENGTHS[best] as (typeof STRENGTHS)[number];
     const tested = strength === "bench" || strength === "laboratory";
-    return fibre === "silk" && !tested ? Math.min(CAPS[strength], SILK_CEILING) : CAPS[strength];
+    const ceiling = fibre === "silk" && !tested ? SILK_CEILING : old && SHORT_LIVED.includes(fibre) && (strength === "told" || strength === "photo") ? OLD_CEILING : 1;
+    return Math.min(CAPS[strength], ceiling);
   });
 }
 
