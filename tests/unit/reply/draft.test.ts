@@ -98,7 +98,8 @@ describe("composeDraft, for any assessment", () => {
   it("gives the trade a telephone call and no product", () => anyDraft(({ text }, { client, workshop }) => {
     if (!client.isTrade) return;
     expect(text).toMatch(workshop.telephone ? /Please ring us on/ : /send us your telephone number/);
-    expect(withoutFirstAid(text)).not.toMatch(/\bpH\b|acid|ammonia|peroxide|bleach|\d+ ?(ml|g|l)\b|reducing/i);
+    const ours = withoutFirstAid(text).replace(/“[^”]*”/gu, "");
+    expect(ours).not.toMatch(/\bpH\b|acid|ammonia|peroxide|bleach|\d+ ?(ml|g|l)\b|reducing/i);
   }));
 });
 
