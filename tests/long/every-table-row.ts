@@ -120,7 +120,7 @@ function wordsOf({ table, row }: Row): ReadonlyMap<string, number> {
   const of = (words: readonly string[], weight: number) => words.map((w): [string, number] => [w, weight]);
   const parts = (text: string) => found(text.replaceAll("-", " "));
   return new Map([
-    ...of(parts(`${raw} ${row.id}`), 1), ...of(found(raw), 4), ...of(found(row.id), 6), ...of(found(HINTS[table.id] ?? ""), 8), ...of([table.id], 12), ...of([`${table.id}/${row.at.key}`], 24),
+    ...of(parts(`${raw} ${row.id}`), 1), ...of(found(raw), 7), ...of(found(row.id), 6), ...of(found(HINTS[table.id] ?? ""), 8), ...of([table.id], 12), ...of([`${table.id}/${row.at.key}`], 24),
   ]);
 }
 /** The cases that moved with earlier rows of the table, and then those that speak of the row and of little else. */
@@ -129,7 +129,7 @@ function inOrder(row: Row): readonly Case[] {
   const words = [...wordsOf(row)];
   const score = (c: Case) => words.reduce((n, [w, weight]) => (c.tokens.has(w) ? n + weight : n), 0) - c.tokens.size / 10;
   const known = helped.get(row.table.id) ?? [];
-  return [...new Set([...known.slice(0, 3), ...CASES.slice(0, 2), ...CASES.map((c) => ({ c, s: score(c) })).sort((x, y) => y.s - x.s).map(({ c }) => c)])];
+  return [...new Set([...known.slice(0, 1), ...CASES.map((c) => ({ c, s: score(c) })).sort((x, y) => y.s - x.s).map(({ c }) => c)])];
 }
 function note({ table }: Row, c: Case): true {
   helped.set(table.id, [c, ...(helped.get(table.id) ?? []).filter((k) => k !== c)]);
