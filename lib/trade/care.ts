@@ -93,10 +93,10 @@ export interface CautionRow extends Source {
 export const CAUTIONS: readonly CautionRow[] = [
   { when: "backing-failure", methods: ["immersion-wash"], atMost: "ruled-out", from: 0.5, why: "the back may come away in a bath", ...practice },
   { when: "backing-failure", methods: ["wet-hand-clean", "low-moisture", "solvent-dry", "dusting"], atMost: "needs-testing-first", from: 0.2, why: "the back has to be seen before anything is done", ...practice },
-  { when: "dye-bleed", methods: ["immersion-wash", "wet-hand-clean", "low-moisture"], atMost: "needs-testing-first", from: 0.05, why: "a colour may already have run", ...practice },
   { when: "dye-moved", methods: ["immersion-wash", "wet-hand-clean"], atMost: "ruled-out", from: 1, why: "a colour moved in the dye test", ...practice },
   { when: "dye-moved", methods: ["low-moisture", "solvent-dry"], atMost: "needs-testing-first", from: 1, why: "a colour moved in the dye test; with less moisture it is tried again in a hidden corner", ...practice },
   { when: "dye-doubtful", methods: ["immersion-wash", "wet-hand-clean", "low-moisture"], atMost: "needs-testing-first", from: 1, why: "a trace of colour moved in the dye test, or water was not tried", ...practice },
+  { when: "dye-bleed", methods: ["immersion-wash", "wet-hand-clean", "low-moisture"], atMost: "needs-testing-first", from: 0.05, why: "a colour may already have run", ...practice },
   { when: "mould", methods: ["dusting", "low-moisture", "wet-hand-clean", "immersion-wash"], atMost: "needs-testing-first", from: 0.2, why: "mould must not be stirred up: it is seen first, by someone protected against it", ...practice },
   { when: "insects", methods: ["dusting"], atMost: "needs-testing-first", from: 0.5, why: "it has to be treated for insects before it is handled among other rugs", ...practice },
   { when: "antique", methods: ["immersion-wash", "wet-hand-clean", "low-moisture", "solvent-dry", "dusting"], atMost: "needs-testing-first", from: 0.5, why: "an antique is seen by a conservator first, and may carry old pesticide", ...practice },

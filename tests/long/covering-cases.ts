@@ -49,7 +49,8 @@ const TROUBLES: Readonly<Record<string, readonly Finding[]>> = {
   shrinkage: [one("incidents", "flood"), one("changes", "wavy")], soil: [one("incidents", "nothing"), one("treatments", "nothing"), one("changes", "dirty"), one("reason", "routine")],
 };
 
-const SAMPLES: readonly Sample[] = [{ part: "pile", yarn: "whole" }, { part: "pile", yarn: "field" }, { part: "pile", yarn: "accent" }, { part: "ground", yarn: "whole" }, { part: "fringe", yarn: "whole" }];
+const WHOLE_PILE: Sample = { part: "pile", yarn: "whole" };
+const SAMPLES: readonly Sample[] = [WHOLE_PILE, { part: "pile", yarn: "field" }, { part: "pile", yarn: "accent" }, { part: "ground", yarn: "whole" }, { part: "fringe", yarn: "whole" }];
 const test = (id: string, value: Readonly<Record<string, string | number>>, of?: Sample): Finding => ({ what: `test:${id}`, value, strength: "bench", from: "bench:1", ...(of ? { of } : {}) });
 const report = (fibre: string, of: Sample): Finding => ({ what: "laboratory", value: { [fibre]: 100 }, strength: "laboratory", from: "laboratory:x", of });
 
@@ -111,6 +112,12 @@ export const CASES: readonly Case[] = [
   ...MIXED, ...WRITTEN, ...SURE, ...OPEN, ...BESIDE, ...madeFor(["wetting"], [one("wetNow", "wet"), one("treatments", "soap"), one("incidents", "spill")].map((wet) => caseOf([wet, told("changes", ["stiff"])]))),
   ...madeFor(["grounds"], [...["cotton", "jute"].map((g) => caseOf([label("wool", "label-typed", g)])), caseOf([one("sellerSaid", "silk"), one("back", "knots")]), caseOf([one("fringeKind", "cottony")])]),
   ...madeFor(["caps", "misleading"], [caseOf([one("sellerSaid", "wool"), one("age", "antique")]), caseOf([one("sellerSaid", "viscose"), one("age", "25-80")], only("viscose")), caseOf([label("other")])]),
+  ...madeFor(["worth-asking"], [caseOf([one("reason", "mis-sold")], ALL_TESTS), caseOf([one("sellerSaid", "silk-look")], ALL_TESTS), caseOf(but(one("shine", "two-tone")), ALL_TESTS)]),
+  ...madeFor(["referrals/2", "inspection/8", "cautions/6", "urgency/18"], [caseOf([one("changes", "spots")]), caseOf([one("incidents", "flood")])]), ...madeFor(["urgency/23"], [caseOf([one("liquid", "wine")])]),
+  ...madeFor(["who-bears-on/events"], [caseOf([one("incidents", "washed-home"), one("treatedBy", "owner"), one("changes", "browner")]), caseOf([one("treatments", "household-cleaner"), one("treatedBy", "cleaner"), one("changes", "ring")])]), ...madeFor(["triggers/22"], [caseOf(but(one("treatments", "rubbed"), one("changes", "rough")))]),
+  ...madeFor(["urgency/7"], [caseOf([test("moisture", { place: "affected", percent: 40 })])]), ...madeFor(["urgency/20"], [caseOf([one("incidents", "spill"), one("reason", "just-happened")])]),
+  ...madeFor(["urgency/22"], [caseOf([one("incidents", "washed-professional"), one("since", "week")]), caseOf([one("incidents", "washed-professional"), one("since", "two-days")])]),
+  ...madeFor(["cautions/0"], [caseOf([...(TROUBLES["backing-failure"] ?? []), SIZE], only("wool"))]), ...madeFor(["cautions"], [test("dye-bleed", { colour: "red", water: "strong", acid: "none", alkali: "none" }), test("dye-bleed", { colour: "red", water: "slight", acid: "none", alkali: "none" }), one("wetNow", "wet"), one("age", "antique"), one("changes", "ran")].map((found) => caseOf([label("wool", "label-photo"), report("wool", WHOLE_PILE), one("back", "knots"), found], only("wool")))),
   caseOf([told("incidents", ["spill"]), told("changes", ["stiff"])]), caseOf([told("incidents", ["spill"]), told("changes", ["none"])]), caseOf([told("incidents", ["spill"]), told("changes", ["browner"])]),
   ...FIBRE_IDS.flatMap((f) => [caseOf(BASE, only(f)), ...Object.values(TROUBLES).map((t) => caseOf(but(...t), only(f)))]),
   ...FIBRE_IDS.flatMap((f) => ["under-2", "10-25", "25-80", "antique"].flatMap((age) => ["knots", "machine"].map((back) => caseOf(but(one("age", age), one("back", back), told("changes", ["none"])), only(f))))),
