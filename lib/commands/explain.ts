@@ -87,9 +87,12 @@ function rulingRows(d: ReturnType<typeof decisionOf>["decision"]): string[] {
     .map(({ f, r, weight }) => { const q = improvementCell(r, f); return `${percent(weight)}  ${fibreName(f)}, ${IMPROVEMENT[r].name}: ${q.low}–${q.median}–${q.high} per cent (${IMPROVEMENT[r].how})`; });
 }
 
-function prospects({ improvement, worse, beyondRepair, why, onlyInspection }: Assessment): string[] {
+const byGrade = (chances: readonly number[]) => chances.map((p, grade) => `${grade}: ${percent(p).trim()}`).join(", ");
+function prospects({ improvement, texture, odour, worse, beyondRepair, why, onlyInspection }: Assessment): string[] {
   return [
     `improvement: ${improvement ? spread(improvement, "per cent") : why.improvement}`,
+    ...(texture ? [`texture by grade, 0 as it was made to 4 gone, now: ${byGrade(texture.now)}; after the best method still allowed: ${byGrade(texture.after)}`] : []),
+    ...(odour ? [`smells: ${percent(odour.now).trim()}; the smell comes back in damp weather: ${percent(odour.returns).trim()}`] : []),
     ...(worse === null ? [] : [`made worse by the best method still allowed: ${percent(worse).trim()}`]),
     ...(beyondRepair === null ? [] : [`beyond economic repair, provisional, not inspected: ${percent(beyondRepair).trim()}`]),
     ...onlyInspection.map((s) => `only an inspection settles: ${s}`),

@@ -59,6 +59,8 @@ const assessmentSchema = z.looseObject({
   findings: z.array(z.looseObject(said.shape)),
   mechanisms: z.array(z.object({ mechanism: z.string(), probability: z.number() })),
   improvement: range,
+  texture: z._default(z.nullable(z.object({ now: z.array(z.number()), after: z.array(z.number()) })), null),
+  odour: z._default(z.nullable(z.object({ now: z.number(), returns: z.number() })), null),
   lifeYears: range,
   worse: z.nullable(z.number()),
   beyondRepair: z.nullable(z.number()),

@@ -10,6 +10,8 @@ import { BROUGHT_BACK, IMPROVEMENT, ROWS_OF, WORSE, WORSE_AFTER_TEST, WORSE_OLD_
 import { AGES, LIFE, LIFE_FACTORS, SURVIVAL_TEMPER, WEAR_LEFT, type LifeRow } from "./life";
 import { chance, factTable, fieldsOf, judged, number, placesIn, PRACTICE, text, type FactTable, type Place } from "./table";
 import { columnName } from "./tables-happened";
+import { TEXTURE, type TextureRow } from "./texture";
+import { ODOUR, UNEXPLAINED_ODOUR, type OdourRow } from "./odour";
 import { CLEANING_SPREAD, CUT_DOWN, LEAST_VALUE_SHARE, PAID_LOG_SD } from "./value";
 
 const VERDICT_WORDS: Readonly<Record<Verdict, string>> = { "ruled-out": "ruled out", "needs-testing-first": "test first", suitable: "suitable" };
@@ -36,6 +38,16 @@ const prospects: FactTable[] = [
     cells: (r) => [IMPROVEMENT[r.fresh].name, IMPROVEMENT[r.old].name], source: judged("a water mark is a tide line and takes the rows of browning"),
   }),
   factTable<number>({ id: "brought-back", part: "prospects", name: "What counts as brought back", about: "Under this the owner still sees the same mark.", columns: [number("improvement", "percent")], ...single(BROUGHT_BACK, { leastPerCent: "The least improvement" }) }),
+  factTable<TextureRow>({
+    id: "texture", part: "prospects", name: "What happens to the texture", about: "The pile’s texture, judged apart from its colour: how badly it suffers, from 1 (a little flat or rough) to 4 (burst or matted through), and the chance that a grade stays after cleaning.",
+    columns: [...[1, 2, 3, 4].map((g) => chance(`grade ${g}`)), ...COLUMNS.map((c) => chance(`stays, ${columnName(c)}`))],
+    rows: placesIn(TEXTURE, (_, r) => r.name), cells: (r) => [...r.now, ...COLUMNS.map((c) => r.stays[c])],
+  }),
+  factTable<OdourRow>({
+    id: "odour", part: "prospects", name: "What happens to the smell", about: "Judged apart from the colour: the chance that a cause smells, and that its smell comes back in damp weather.",
+    columns: [chance("smells"), chance("comes back")], rows: placesIn(ODOUR as Readonly<Record<string, OdourRow>>, (m) => mechanismName(m as DamageId)), cells: (r) => [r.smells, r.returns],
+  }),
+  factTable<number>({ id: "odour-unexplained", part: "prospects", name: "A smell that nothing explains", about: "One that was told and that no cause of the table before carries.", columns: [chance("comes back")], ...single(UNEXPLAINED_ODOUR, { returns: "Chance that it comes back" }) }),
   factTable<WorseRow>({
     id: "worse", part: "prospects", name: "What a method can make worse", about: "The chance that cleaning with little moisture or solvent, or with water, makes it worse.",
     columns: [chance("gentle"), chance("wet")], rows: placesIn(WORSE, (c) => columnName(c as (typeof COLUMNS)[number])), cells: (r) => [r.gentle, r.wet],

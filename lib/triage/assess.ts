@@ -10,14 +10,16 @@ import { lifeLeft } from "./life";
 import { judgeMethods } from "./methods";
 import { judgeMoney } from "./money";
 import { nextQuestions } from "./next-question";
+import { judgeOdour } from "./odour";
 import { chanceOfFailing, chanceOfRepairOnly, improvementRange, rulingRows, type RulingRows } from "./prospects";
+import { judgeTexture } from "./texture";
 import { readTold, saysNothingIsWrong, type Told } from "./told";
 import { judgeFirstAid, judgeUrgency } from "./urgency";
 import { marginals, whatHappened, type WhatHappened } from "./what-happened";
 import { bestMethod, meanOf, worseOnceTested } from "./worse";
 
 /** Stored with every assessment: the same findings, settings, instant and version give the same assessment. */
-export const MODEL_VERSION = "2026.11-3";
+export const MODEL_VERSION = "2026.11-4";
 
 /** Prices in pounds and everything else where a workshop has set nothing. Elicited. */
 const DEFAULTS: TriageSettings = {
@@ -127,7 +129,7 @@ export function assess(findings: readonly Finding[], settings: TriageSettings, a
     modelVersion: MODEL_VERSION, asOf,
     fibres: belief.fibres, balance: belief.balance, findings: belief.findings, conflicts: belief.conflicts,
     components: judgeComponents({ findings: known, classPosterior: fibres }),
-    mechanisms, improvement: o.improvement, worse: o.worse, beyondRepair: o.beyondRepair, lifeYears: o.lifeYears,
+    mechanisms, improvement: o.improvement, texture: judgeTexture(c.happened, fibres), odour: judgeOdour(c.told, chance), worse: o.worse, beyondRepair: o.beyondRepair, lifeYears: o.lifeYears,
     methods: o.methods,
     advice: advise(weighActions(o.decision), referTo((when) => specialist[when])),
     urgency: judgeUrgency(c.told, chance),

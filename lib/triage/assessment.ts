@@ -49,6 +49,11 @@ export interface ComponentBelief {
   says: string;
 }
 
+/** Chances, 0–1, of the grades of texture 0 (as it was made) to 4 (burst or matted through), now and after the best method still allowed; each sums to 1. */
+export interface TextureOutlook { now: number[]; after: number[] }
+/** Chance, 0–1, that it smells, and that the smell comes back in damp weather after the best method still allowed. */
+export interface OdourOutlook { now: number; returns: number }
+
 export type { MechanismId, MethodId, Verdict, ActionId, UrgencyLevel };
 
 /** Where something is null, `why[field]` says so in a sentence. */
@@ -68,6 +73,10 @@ export interface Assessment {
   mechanisms: { mechanism: MechanismId; probability: number }[];
   /** 1 − ΔE00 after / ΔE00 before of the affected spot, in per cent, by the best method still allowed. */
   improvement: Range | null;
+  /** The texture of the pile, judged apart from its colour; null where nothing speaks of harm to it. */
+  texture: TextureOutlook | null;
+  /** The smell, judged apart from its colour; null where nothing speaks of one. */
+  odour: OdourOutlook | null;
   /** Chance that the best method still allowed makes it worse, 0–1. */
   worse: number | null;
   /** Chance that it is beyond economic repair, 0–1. From photos always provisional. */

@@ -1,5 +1,6 @@
 import { moneyPhrase } from "../reply/phrases";
 import { METHODS } from "../trade/care";
+import { TEXTURE_GRADES } from "../trade/texture";
 import type { Assessment, Verdict } from "../triage/assessment";
 import { wordsForChance } from "../triage/words";
 import { percent, percentRange, sentenceCase } from "./figures";
@@ -17,6 +18,8 @@ export function Expected({ assessment: a }: { assessment: Assessment }) {
     <>
       <Measures>
         {a.improvement && <ComesBack improvement={a.improvement} />}
+        <Texture texture={a.texture} />
+        <Chance name="The smell comes back in damp weather" share={a.odour?.returns ?? null} note={a.odour && a.odour.now < 1 ? `if it smells, which is ${wordsForChance({ probability: a.odour.now, low: a.odour.now })}` : undefined} />
         <Chance name="Made worse by cleaning" share={a.worse} />
         <Chance name="Beyond economic repair" share={a.beyondRepair} note="provisional, not inspected" />
       </Measures>
@@ -50,11 +53,20 @@ function ComesBack({ improvement: r }: { improvement: NonNullable<Assessment["im
   return <Measure name="Comes back by" chart={<Interval low={low} mid={mid} high={high} of="Comes back" />} figures={percentRange(low, high)} />;
 }
 
-function Chance({ name, share, note }: { name: string; share: number | null; note?: string }) {
+function Chance({ name, share, note }: { name: string; share: number | null; note?: string | undefined }) {
   if (share === null) return null;
   const words = wordsForChance({ probability: share, low: share });
   return <Measure name={name} note={[words, note].filter(Boolean).join("; ")} chart={<Length share={share} of={name} words={words} />} figures={percent(share)} />;
 }
+
+/** The texture apart from the colour: the chance that it stays plainly flat or rough, and the likeliest grade now. */
+function Texture({ texture }: { texture: Assessment["texture"] }) {
+  if (!texture) return null;
+  const likeliest = texture.now.indexOf(Math.max(...texture.now));
+  return <Chance name="Stays plainly flat or rough" share={texture.after.slice(PLAINLY).reduce((x, y) => x + y, 0)} note={`now probably ${TEXTURE_GRADES[likeliest]}`} />;
+}
+/** The grade from which anybody sees it. */
+const PLAINLY = 2;
 
 const VERDICTS = ["suitable", "needs-testing-first", "ruled-out"] as const satisfies readonly Verdict[];
 

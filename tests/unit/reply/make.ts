@@ -43,7 +43,7 @@ export function assessmentOf({ fibres, words = "very likely", evidence = [], mec
     findings: evidence.map((e) => ({ from: "client", decibans: 3, staff: "", client: "", ...e })),
     components: [], conflicts: [],
     mechanisms: (Object.entries(mechanisms) as [MechanismId, number][]).map(([mechanism, probability]) => ({ mechanism, probability })).sort(byChance),
-    improvement: null, worse: null, beyondRepair: null, lifeYears: null,
+    improvement: null, texture: null, odour: null, worse: null, beyondRepair: null, lifeYears: null,
     methods: (Object.entries(methods) as [MethodId, Verdict][]).map(([method, verdict]) => ({ method, verdict, why: "" })),
     advice: { action: "inspect-and-test", why: "", referTo: null, losses: [] },
     urgency: { level: "can-wait", why: "" }, firstAid: null, nextQuestions: [], onlyInspection: [], money: null, why: {},
