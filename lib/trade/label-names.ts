@@ -14,7 +14,7 @@ export const CLAIM_FIBRE: Readonly<Record<LabelClaim, FineFibre>> = {
   "virgin-wool": "wool", "mixed-fibres": "other-fibres", "unknown-fibres": "other-fibres", "cotton-linen": "other-fibres", rayon: "viscose",
 };
 /** `pure` is a word beside a name: "pure", "rein", "tutto". */
-export type LabelMeaning = FineFibre | LabelClaim | "pure" | Exclude<LabelPart, "whole"> | LabelLook;
+export type LabelMeaning = FineFibre | LabelClaim | "pure" | LabelPart | LabelLook;
 
 /** A word or phrase of a label, what it means, in which language (ISO 639-1, with region where it matters), and who says so. */
 export interface LabelName { readonly name: string; readonly language: string; readonly meaning: LabelMeaning; readonly source: Source }

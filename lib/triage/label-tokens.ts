@@ -11,12 +11,12 @@ export type FibreSays = LabelClaim | "pure" | "code";
 export type LabelToken = { readonly at: number; readonly end: number } & (
   | { kind: "percent"; value: number | null; led: boolean }
   | { kind: "fibre"; fibre: FineFibre; says: readonly FibreSays[] }
-  | { kind: "part"; part: Exclude<LabelPart, "whole"> }
+  | { kind: "part"; part: LabelPart }
   | { kind: "join"; word: "on" | "with" }
   | { kind: "look"; look: LabelLook }
   | { kind: "pure" });
 
-const isPart = (m: LabelMeaning): m is Exclude<LabelPart, "whole"> => m === "pile" || m === "ground" || m === "fringe";
+const isPart = (m: LabelMeaning): m is LabelPart => m === "pile" || m === "ground" || m === "fringe" || m === "whole";
 const isLook = (m: LabelMeaning): m is LabelLook => m === "no-fibre" || m.endsWith("-look");
 const isClaim = (m: LabelMeaning): m is LabelClaim => Object.hasOwn(CLAIM_FIBRE, m);
 

@@ -1,5 +1,6 @@
 import type { FineFibre } from "../trade/label-fibres";
 import type { LabelPart } from "../trade/label-names";
+import { explainedSilk } from "./label-brackets";
 import { normalText, unknownScript } from "./label-normal";
 import { merged, paired, withoutTradeWord, type Pairing, type ReadFibre } from "./label-pairs";
 import { byPart } from "./label-parts";
@@ -60,7 +61,8 @@ const suggested = (token: LabelToken): string[] =>
  * a text without a fibre gives no components and says so. Longer texts cost time in proportion.
  */
 export function readLabel(raw: string): LabelReading {
-  const { text, doubts: fractions } = normalText(raw);
+  const { text: normal, doubts: fractions } = normalText(raw);
+  const { text, doubts: brackets } = explainedSilk(normal);
   const { words, tokens, doubts: slips } = labelTokens(text);
   const parts: ReadPart[] = [];
   const doubts: string[] = [];
@@ -72,7 +74,7 @@ export function readLabel(raw: string): LabelReading {
   }
   const suggests = [...new Set(tokens.flatMap(suggested))];
   const rules = labelRules(parts, suggests.some((s) => s.endsWith("-look")));
-  doubts.push(...rules.filter((r) => r.broken).map((r) => `${r.says} (${r.article})`), ...fractions, ...slips, ...doubtsOfText(text, parts.length > 0));
+  doubts.push(...rules.filter((r) => r.broken).map((r) => `${r.says} (${r.article})`), ...fractions, ...brackets, ...slips, ...doubtsOfText(text, parts.length > 0));
   return {
     components: parts.map(({ part, fibres }) => ({ part, fibres: fibres.map(({ fibre, percent }) => ({ fibre, percent })) })),
     doubts: [...new Set(doubts)], suggests, rules,

@@ -231,3 +231,33 @@ describe("readSellerWords", () => {
     expect(readSellerWords(words)).toBe(said);
   });
 });
+
+describe("what stands in brackets", () => {
+  const pile = (text: string) => readLabel(text).components.flatMap((c) => c.fibres.map((f) => `${c.part} ${f.fibre} ${f.percent}`));
+  it.each([
+    ["Pile: 60% New Zealand wool 40% “silk” (viscose)", ["pile wool 60", "pile viscose 40"]],
+    ["Seide (Viskose) 100%", ["whole viscose 100"]],
+    ["100% soie (rayonne)", ["whole viscose 100"]],
+  ])("%s: the bracket says what the silk is, with a doubt", (text, fibres) => {
+    expect(pile(text)).toEqual(fibres);
+    expect(readLabel(text).doubts.join(" ")).toMatch(/explained in brackets/);
+  });
+  it.each([
+    ["100% silk (hand knotted)", ["whole silk 100"]],
+    ["70% silk (30% viscose)", ["whole silk 70", "whole viscose 30"]],
+    ["100% wool (viscose)", ["whole wool null", "whole viscose null"]],
+  ])("%s: nothing is explained away", (text, fibres) => {
+    expect(pile(text)).toEqual(fibres);
+    expect(readLabel(text).doubts.join(" ")).not.toMatch(/explained in brackets/);
+  });
+  it("ten thousand brackets are read as well", () => expect(readLabel("silk (viscose) ".repeat(10_000)).doubts.length).toBeGreaterThan(0));
+});
+
+describe("a share of the whole beside its parts", () => {
+  it.each(["pile 100% wool; foundation 100% cotton; overall 70% wool 30% cotton", "Flor 100% Wolle, Rücken 100% Baumwolle, gesamt: 70% Wolle 30% Baumwolle"])("%s", (text) => {
+    expect(readLabel(text).components).toEqual([
+      { part: "pile", fibres: [{ fibre: "wool", percent: 100 }] }, { part: "ground", fibres: [{ fibre: "cotton", percent: 100 }] },
+      { part: "whole", fibres: [{ fibre: "wool", percent: 70 }, { fibre: "cotton", percent: 30 }] },
+    ]);
+  });
+});
