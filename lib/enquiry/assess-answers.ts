@@ -4,7 +4,7 @@ import { assess } from "../triage/assess";
 import type { Assessment, TriageSettings } from "../triage/assessment";
 import type { Finding } from "../triage/finding";
 import { findingsFromAnswers } from "../triage/findings-from-answers";
-import type { EnquiryAnswers, PhotoKind, RugAnswers } from "../trade/questions";
+import type { EnquiryAnswers, PhotoKind, QuestionId, RugAnswers } from "../trade/questions";
 import { openTests } from "../workshop/open-tests";
 import type { WorkshopSettings } from "../workshop/settings-schema";
 import type { ColourShare } from "./views";
@@ -16,9 +16,9 @@ export interface EnquiryToAssess {
   enquiry: EnquiryAnswers;
   /**
    * At least one; `colours` of its face photo, empty without photos; `photos`: the kinds that were sent, so that none is
-   * asked for again; `tests`: what was found on the bench or by a laboratory, where anything was.
+   * asked for again; `seen`: answers that the workshop saw in a photo; `tests`: what was found on the bench or by a laboratory, where anything was.
    */
-  rugs: readonly { answers: RugAnswers; colours: readonly ColourShare[]; photos: readonly PhotoKind[]; tests?: readonly Finding[] }[];
+  rugs: readonly { answers: RugAnswers; colours: readonly ColourShare[]; photos: readonly PhotoKind[]; seen?: readonly QuestionId[]; tests?: readonly Finding[] }[];
   client: { name: string; isTrade: boolean };
   workshop: WorkshopSettings;
 }
@@ -36,8 +36,8 @@ const SEED = 1;
 /** From what was told to what is believed and what to answer. Pure; the server and the command line call this one function. */
 export function assessAnswers(e: EnquiryToAssess): AssessedEnquiry {
   const settings = triageSettings(e);
-  const rugs = e.rugs.map(({ answers, colours, photos, tests = [] }) => {
-    const findings = [...findingsFromAnswers(answers, e.enquiry), ...photosSent(photos), ...tests];
+  const rugs = e.rugs.map(({ answers, colours, photos, seen = [], tests = [] }) => {
+    const findings = [...findingsFromAnswers(answers, e.enquiry, seen), ...photosSent(photos), ...tests];
     return { title: rugTitleOf({ answers, colours }), findings, settings, assessment: assess(findings, settings, e.asOf) };
   });
   return { title: enquiryTitle(e), rugs, draft: draftFor(e, rugs) };

@@ -19,6 +19,7 @@ export const HISTORY_WORDS = {
   "question-seconded": "approved the question as second person",
   "letter-taken-back": "took the letter back",
   moved: "moved the enquiry",
+  "answer-corrected": "corrected an answer",
   assessed: "assessed a rug",
   "test-recorded": "recorded a bench test",
   "report-recorded": "entered a laboratory report",

@@ -6,7 +6,7 @@ import { assessAnswers } from "./assess-answers";
 import { findingsOfTests } from "./bench-findings";
 import { kindsOf } from "./photo-view";
 import { storeAssessment } from "./store-enquiry";
-import { assessmentOf, enquiryAnswersOf, rugAnswersOf } from "./stored";
+import { assessmentOf, enquiryAnswersOf, rugAnswersOf, seenOf } from "./stored";
 import { worstUrgency } from "./urgency";
 
 /**
@@ -26,7 +26,7 @@ export async function judgeAnew(tx: Tx, rugId: string, now: Date): Promise<Asses
     enquiry: enquiryAnswersOf(enquiry.answers).answers,
     client: enquiry.client,
     workshop: await readSettings(tx),
-    rugs: [{ answers: rugAnswersOf(rug.answers), colours: [], photos: kindsOf(rug.photos), tests: findingsOfTests(rug.benchTests) }],
+    rugs: [{ answers: rugAnswersOf(rug.answers), colours: [], photos: kindsOf(rug.photos), seen: seenOf(rug.answers), tests: findingsOfTests(rug.benchTests) }],
   }).rugs;
   if (!assessed) throw new Error("Expected an assessment of the one rug given but received none");
   await storeAssessment(tx, rugId, assessed, now);

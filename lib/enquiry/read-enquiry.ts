@@ -12,7 +12,7 @@ import { peopleNames } from "./people-names";
 import { photoView, rugColours } from "./photo-view";
 import { byNeed, sentenceFor } from "./slip";
 import { isWaitingForUs, nextStates, WAITING_FOR_US } from "./states";
-import { assessmentOf, enquiryAnswersOf, messagesOf, rugAnswersOf } from "./stored";
+import { assessmentOf, enquiryAnswersOf, messagesOf, rugAnswersOf, seenOf } from "./stored";
 import type { EnquiryView, RugView } from "./views";
 
 const PARTS = {
@@ -80,6 +80,7 @@ function rugView(rug: Row["rugs"][number], nameOf: (staffId: string | null) => s
     id: rug.id,
     title: rug.title,
     answers: story ? { ...answers, story } : answers,
+    seen: seenOf(rug.answers),
     photos: rug.photos.map(photoView),
     colours: rugColours(rug.photos),
     assessment,
@@ -112,6 +113,7 @@ function mayNow(caller: Caller & { kind: "staff" }, row: Row): EnquiryView["may"
     second: isOurs && isWaiting && may("second") && row.draft?.waitingById !== caller.staffId,
     ask: isOurs && may("approve"),
     test: may("record-test"),
+    correct: may("correct-answer"),
     moveTo: may("move") ? [...nextStates(row.state, "staff")] : [],
   };
 }

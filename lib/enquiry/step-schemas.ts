@@ -14,6 +14,8 @@ export type FormValues = Record<string, string | string[] | undefined>;
 export type FormStepId = Exclude<StepId, "first-aid" | "call-us" | "photos" | "send">;
 const WITHOUT_FORM: readonly StepId[] = ["first-aid", "call-us", "photos", "send"];
 export const isFormStep = (text: string): text is FormStepId => isStepId(text) && !WITHOUT_FORM.includes(text);
+/** What staff may correct of a rug: the client's story and name stay as the client gave them. */
+export const isCorrectable = (text: string): text is FormStepId => isFormStep(text) && text !== "story" && text !== "contact";
 
 const CHOOSE_ONE = "Choose one. “I’m not sure” is an answer too.";
 const CHOOSE_SOME = "Choose at least one. “I’m not sure” is an answer too.";

@@ -1,7 +1,7 @@
 import "server-only";
 import * as z from "zod/mini";
 import type { Answer } from "../store/database";
-import type { EnquiryAnswers, RugAnswers } from "../trade/questions";
+import { SEEN_IN_A_PHOTO, type EnquiryAnswers, type QuestionId, type RugAnswers } from "../trade/questions";
 import type { Assessment, Range } from "../triage/assessment";
 import { intakeAnswersSchema, rugAnswersSchema } from "./questionnaire";
 
@@ -34,6 +34,15 @@ export function rugAnswersOf(rows: readonly Row[]): RugAnswers {
     return parsed?.success ? [[question, parsed.data] as const] : [];
   });
   return rugAnswersSchema.parse(Object.fromEntries(known));
+}
+
+/** Before a question's name: whether staff saw its answer in a photo with their own eyes. */
+export const SEEN = "seen:";
+
+/** The questions whose newest answer staff saw in a photo. */
+export function seenOf(rows: readonly Row[]): QuestionId[] {
+  const newest = new Map([...rows].sort((a, b) => a.at.getTime() - b.at.getTime()).map((r) => [r.question, r.value]));
+  return SEEN_IN_A_PHOTO.filter((q) => newest.get(`${SEEN}${q}`) === true);
 }
 
 /** What the client wrote after the enquiry, oldest first. */

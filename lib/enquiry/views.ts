@@ -1,5 +1,5 @@
 import type { Assessment } from "../triage/assessment";
-import type { EnquiryAnswers, PhotoKind, RugAnswers } from "../trade/questions";
+import type { EnquiryAnswers, PhotoKind, QuestionId, RugAnswers } from "../trade/questions";
 
 /**
  * What the pages are given: only the fields a page shows, never a row of the database. Instants are ISO 8601 strings.
@@ -86,6 +86,8 @@ export interface RugView {
   id: string;
   title: string;
   answers: RugAnswers;
+  /** Questions whose answer staff saw in a photo. */
+  seen: QuestionId[];
   photos: PhotoView[];
   colours: ColourShare[];
   assessment: Assessment | null;
@@ -113,7 +115,7 @@ export interface EnquiryView {
   letters: LetterView[];
   history: { at: string; who: string; what: string }[];
   /** What this person may do now. */
-  may: { edit: boolean; approve: boolean; second: boolean; ask: boolean; test: boolean; moveTo: EnquiryStateId[] };
+  may: { edit: boolean; approve: boolean; second: boolean; ask: boolean; test: boolean; correct: boolean; moveTo: EnquiryStateId[] };
   /** Set where a trainee's letter waits for a second person. */
   waitsForSecond: { by: string } | null;
   /** Position in the queue: "3 of 11", and the next one. */

@@ -25,6 +25,7 @@ export const DEEDS = {
   "take-back": { staff: EVERYONE_HERE, others: [] },
   move: { staff: SIGNS, others: [] },
   "record-test": { staff: EVERYONE_HERE, others: [] },
+  "correct-answer": { staff: EVERYONE_HERE, others: [] },
   "assess-rug": { staff: EVERYONE_HERE, others: ["system"] },
   "read-own-page": { staff: [], others: ["client"] },
   "write-to-workshop": { staff: [], others: ["client"] },

@@ -292,6 +292,10 @@ export const QUESTIONS = {
 } as const satisfies Record<string, QuestionRow>;
 
 export type QuestionId = keyof typeof QUESTIONS;
+
+/** What a trained eye can see in a photo, where a client only tells of it. Common practice, no published source. */
+export const SEEN_IN_A_PHOTO: readonly QuestionId[] = ["shine", "back", "fringe", "changes"];
+
 /** An answer to one question, `unsure` included. */
 export type AnswerOf<Q extends QuestionId> = (keyof (typeof QUESTIONS)[Q]["answers"] & string) | "unsure";
 

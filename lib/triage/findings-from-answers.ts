@@ -59,14 +59,15 @@ const BY_QUESTION = Object.keys(QUESTIONS).filter((q) => q !== "sellerSaid") as 
 
 /**
  * Every answer as a finding, named by its question's id; beside them `label`, `size`, `boughtYear`, `price-per-m2` or
- * `price`. "Unsure" and absent give none, and the client's story is never read as evidence. `from` is who told it.
+ * `price`. "Unsure" and absent give none, and the client's story is never read as evidence. `seen`: questions whose answer
+ * the workshop saw in a photo with its own eyes.
  */
-export function findingsFromAnswers(rug: RugAnswers, enquiry: EnquiryAnswers, from = "client"): Finding[] {
+export function findingsFromAnswers(rug: RugAnswers, enquiry: EnquiryAnswers, seen: readonly QuestionId[] = []): Finding[] {
   const answers = { ...rug, ...enquiry };
   const label = rug.labelText === undefined ? null : labelValue(rug.labelText);
-  const told = (what: string, value: FindingValue | null, strength: Strength = "told"): Finding[] => (value === null ? [] : [{ what, value, strength, from }]);
+  const told = (what: string, value: FindingValue | null, strength: Strength = "told"): Finding[] => (value === null ? [] : [{ what, value, strength, from: strength === "photo" ? "staff" : "client" }]);
   return [
-    ...BY_QUESTION.flatMap((q) => told(q, said(answers[q]))),
+    ...BY_QUESTION.flatMap((q) => told(q, said(answers[q]), seen.includes(q) ? "photo" : "told")),
     ...told("sellerSaid", sellerValue(rug)),
     ...told("label", label, "label-typed"),
     ...told("labelFound", label === null && rug.labelFound === "none" ? "none" : null),

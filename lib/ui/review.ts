@@ -27,7 +27,8 @@ function toldInChoice(step: StepId, answers: IntakeAnswers): string {
   return [kept ?? []].flat().map((id) => labels.get(id) ?? id).join("; ");
 }
 
-function told(step: StepId, answers: IntakeAnswers, photos: number): string {
+/** What was answered on a page, in words; empty where nothing was. */
+export function toldOn(step: StepId, answers: IntakeAnswers, photos = 0): string {
   const rug = answers.rug ?? {};
   switch (step) {
     case "photos": return photos === 0 ? "None yet" : sentenceCase(`${countInWords(photos)} ${photos === 1 ? "photo" : "photos"}`);
@@ -47,6 +48,6 @@ export function reviewOf(answers: IntakeAnswers, photos: number): ReviewLine[] {
   const shown = stepsFor(answers).filter((step) => step === "photos" || step === "contact" || isAnswered(step, answers, photos));
   return shown.map((step) => {
     const { question } = stepRow(step);
-    return { step, asked: HEADS[step] ?? (question ? wordingOf(question, answers).ask : step), told: told(step, answers, photos) || "Nothing yet" };
+    return { step, asked: HEADS[step] ?? (question ? wordingOf(question, answers).ask : step), told: toldOn(step, answers, photos) || "Nothing yet" };
   });
 }

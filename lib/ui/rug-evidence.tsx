@@ -7,8 +7,8 @@ import { ToldList } from "./told-list";
 import { Judgement } from "./judgement";
 import css from "./rug-evidence.module.css";
 
-/** Everything that is known about one rug, `bench` what was tested. With one rug the page's title and strip stand for it; one of several has its own. */
-export function RugEvidence({ rug, locale, isOneOfSeveral, bench }: { rug: RugView; locale: string; isOneOfSeveral: boolean; bench: ReactNode }) {
+/** Everything that is known about one rug, `bench` what was tested, `correct` the way to a new answer. With one rug the page's title and strip stand for it; one of several has its own. */
+export function RugEvidence({ rug, locale, isOneOfSeveral, bench, correct }: { rug: RugView; locale: string; isOneOfSeveral: boolean; bench: ReactNode; correct: ReactNode }) {
   const facts = rugFacts(rug.answers, locale);
   const H = isOneOfSeveral ? "h3" : "h2";
   return (
@@ -21,9 +21,10 @@ export function RugEvidence({ rug, locale, isOneOfSeveral, bench }: { rug: RugVi
       {rug.answers.story && <Story text={rug.answers.story} />}
       {rug.assessment ? <Judgement assessment={rug.assessment} as={H} /> : <p className={css.none}>This rug has not been judged yet.</p>}
       {bench}
-      <section className={css.told}>
-        <H>As told</H>
+      <section className={css.told} aria-labelledby={`told-${rug.id}`}>
+        <H id={`told-${rug.id}`}>As told</H>
         <ToldList told={toldOfRug(rug.answers)} none="Nothing was answered about this rug." />
+        {correct}
       </section>
     </article>
   );

@@ -12,6 +12,7 @@ if (scratch) {
   const { submitting } = await import("./submitting");
   const { answering } = await import("./answering");
   const { atTheDesk } = await import("./at-the-desk");
+  const { correcting } = await import("./correcting");
   const { onTheBench } = await import("./on-the-bench");
   beforeAll(async () => {
     vi.spyOn(console, "warn").mockReturnValue(undefined);
@@ -27,6 +28,7 @@ if (scratch) {
   answering();
   atTheDesk();
   onTheBench();
+  correcting();
 } else {
   it("runs where PLAINPILE_TEST_POSTGRES names a server, and only there", () => expect(POSTGRES_SERVER).toBeFalsy());
 }

@@ -96,6 +96,7 @@ describe("forbids", () => {
     "take-back": ["owner", "reviewer", "trainee"],
     move: ["owner", "reviewer"],
     "record-test": ["owner", "reviewer", "trainee"],
+    "correct-answer": ["owner", "reviewer", "trainee"],
     "assess-rug": ["system", "owner", "reviewer", "trainee"],
     "read-own-page": ["client"],
     "write-to-workshop": ["client"],

@@ -24,8 +24,9 @@ describe("findingsFromAnswers", () => {
   it("sorts several answers and drops unsure and doubles among them, so that their order says nothing", () => {
     expect(values({ changes: ["stiff", "browner", "unsure", "stiff"] })).toEqual({ changes: ["browner", "stiff"] });
   });
-  it("says who told it", () => {
-    expect(findingsFromAnswers({ shine: "none" }, {}, "staff")[0]?.from).toBe("staff");
+  it("says who told it, and what the workshop saw in a photo itself", () => {
+    const [back, shine] = findingsFromAnswers({ shine: "none", back: "knots" }, {}, ["back"]).sort((a, b) => a.what.localeCompare(b.what));
+    expect([back?.from, back?.strength, shine?.from, shine?.strength]).toEqual(["staff", "photo", "client", "told"]);
   });
 });
 

@@ -4,7 +4,7 @@ import { nextStep } from "@/lib/enquiry/steps";
 import { Telephone } from "@/lib/ui/telephone";
 import { readSettings } from "@/lib/workshop/settings";
 import styles from "./step.module.css";
-import { titleOf } from "./titles";
+import { titleOf } from "@/lib/ui/step-titles";
 
 /** A colleague with a customer's rug: the telephone first, because what helps is lost by the hour. */
 export async function CallUs({ answers }: { answers: IntakeAnswers }) {

@@ -5,7 +5,7 @@ import { FIRST_AID } from "@/lib/trade/first-aid";
 import { FirstAid } from "@/lib/ui/first-aid";
 import { readSettings } from "@/lib/workshop/settings";
 import styles from "./step.module.css";
-import { titleOf } from "./titles";
+import { titleOf } from "@/lib/ui/step-titles";
 
 /** Something is wet now: what to do, before anything else is asked. */
 export async function FirstAidFirst({ answers }: { answers: IntakeAnswers }) {

@@ -5,7 +5,7 @@ import { reviewOf } from "@/lib/ui/review";
 import { readSettings } from "@/lib/workshop/settings";
 import { SendForm } from "./send-form";
 import styles from "./step.module.css";
-import { titleOf } from "./titles";
+import { titleOf } from "@/lib/ui/step-titles";
 
 /** What will be sent, what it is used for, consent, and the button. */
 export async function Send({ intake }: { intake: IntakeView }) {

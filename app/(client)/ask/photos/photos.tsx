@@ -8,7 +8,7 @@ import { progressWords } from "@/lib/ui/progress";
 import { takePhotoAway } from "../actions";
 import { SendAsItIs } from "../[step]/go-on";
 import styles from "../[step]/step.module.css";
-import { titleOf } from "../[step]/titles";
+import { titleOf } from "@/lib/ui/step-titles";
 
 const KINDS = (Object.keys(PHOTO_KINDS) as PhotoKind[]).map((kind) => ({ kind, ask: PHOTO_KINDS[kind].ask, hint: PHOTO_KINDS[kind].hint, picture: photoPicture(kind) }));
 

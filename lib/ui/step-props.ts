@@ -1,5 +1,5 @@
-import type { IntakeAnswers } from "@/lib/enquiry/questionnaire";
-import type { StepId } from "@/lib/enquiry/steps";
+import type { IntakeAnswers } from "../enquiry/questionnaire";
+import type { StepId } from "../enquiry/steps";
 
 /** What the fields of a page need to know. */
 export interface StepProps {

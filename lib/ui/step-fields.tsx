@@ -1,11 +1,14 @@
-import { CURRENCIES } from "@/lib/trade/questions";
-import { Choice } from "@/lib/ui/choice";
-import { TextArea, TextField, SelectField } from "@/lib/ui/field";
-import { UnitChoice } from "@/lib/ui/unit-choice";
+import type { ReactNode } from "react";
+import type { FormStepId } from "../enquiry/step-schemas";
+import { stepRow } from "../enquiry/steps";
+import { CURRENCIES } from "../trade/questions";
+import { Choice } from "./choice";
+import { TextArea, TextField, SelectField } from "./field";
+import { UnitChoice } from "./unit-choice";
 import { ChoiceFields } from "./choice-fields";
 import type { StepProps } from "./step-props";
-import styles from "./step.module.css";
-import { titleOf } from "./titles";
+import styles from "./step-fields.module.css";
+import { titleOf } from "./step-titles";
 
 const LABEL_ANSWERS = [
   { id: "typed", label: "Yes, it says…", hint: "Write it below, in any language, as it stands there" },
@@ -13,7 +16,7 @@ const LABEL_ANSWERS = [
   { id: "unsure", label: "I’m not sure", hint: "Or I can’t get at it, or can’t read it" },
 ] as const;
 
-export function LabelFields(props: StepProps) {
+function LabelFields(props: StepProps) {
   return (
     <>
       <Choice name="answer" kind="one" legend={<h1>{titleOf(props.step, props.answers)}</h1>} hint="Usually sewn under a corner, or on the back. Don’t lift a wet rug to look for it." options={LABEL_ANSWERS} />
@@ -24,7 +27,7 @@ export function LabelFields(props: StepProps) {
   );
 }
 
-export function SellerFields(props: StepProps) {
+function SellerFields(props: StepProps) {
   return (
     <>
       <ChoiceFields {...props} question="sellerSaid" />
@@ -33,7 +36,7 @@ export function SellerFields(props: StepProps) {
   );
 }
 
-export function BoughtFields(props: StepProps) {
+function BoughtFields(props: StepProps) {
   return (
     <>
       <ChoiceFields {...props} question="boughtWhere" />
@@ -42,7 +45,7 @@ export function BoughtFields(props: StepProps) {
   );
 }
 
-export function PriceFields({ step, answers }: StepProps) {
+function PriceFields({ step, answers }: StepProps) {
   return (
     <>
       <h1>{titleOf(step, answers)}</h1>
@@ -58,7 +61,7 @@ export function PriceFields({ step, answers }: StepProps) {
   );
 }
 
-export function SizeFields({ step, answers }: StepProps) {
+function SizeFields({ step, answers }: StepProps) {
   return (
     <>
       <h1>{titleOf(step, answers)}</h1>
@@ -82,7 +85,7 @@ export function SizeFields({ step, answers }: StepProps) {
   );
 }
 
-export function StoryFields({ step, answers }: StepProps) {
+function StoryFields({ step, answers }: StepProps) {
   const isTrade = answers.reason === "trade";
   return (
     <>
@@ -97,7 +100,7 @@ export function StoryFields({ step, answers }: StepProps) {
   );
 }
 
-export function ContactFields({ step, answers }: StepProps) {
+function ContactFields({ step, answers }: StepProps) {
   const isTrade = answers.reason === "trade";
   return (
     <>
@@ -114,4 +117,16 @@ export function ContactFields({ step, answers }: StepProps) {
       </div>
     </>
   );
+}
+
+/** The pages that are more than one choice out of a list. */
+const OWN_FIELDS: Partial<Record<FormStepId, (props: StepProps) => ReactNode>> = {
+  label: LabelFields, seller: SellerFields, bought: BoughtFields, price: PriceFields, size: SizeFields, story: StoryFields, contact: ContactFields,
+};
+
+/** What is asked on a page: its fields, headed by the question. */
+export function StepFields({ step, answers }: { step: FormStepId; answers: StepProps["answers"] }) {
+  const Fields = OWN_FIELDS[step];
+  const { question } = stepRow(step);
+  return Fields ? <Fields step={step} answers={answers} /> : question && <ChoiceFields step={step} question={question} answers={answers} />;
 }

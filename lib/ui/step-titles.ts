@@ -1,6 +1,6 @@
-import type { IntakeAnswers } from "@/lib/enquiry/questionnaire";
-import { stepRow, type StepId } from "@/lib/enquiry/steps";
-import { wordingOf } from "@/lib/ui/wording";
+import type { IntakeAnswers } from "../enquiry/questionnaire";
+import { stepRow, type StepId } from "../enquiry/steps";
+import { wordingOf } from "./wording";
 
 /** What heads the pages that ask no question of the table. `trade`: where it reads differently for a colleague. */
 const TITLES: Partial<Record<StepId, { title: string; trade?: string }>> = {

@@ -1,7 +1,7 @@
-import type { QuestionId } from "@/lib/trade/questions";
-import { Choice } from "@/lib/ui/choice";
-import { pictureOf } from "@/lib/ui/pictures";
-import { wordingOf } from "@/lib/ui/wording";
+import type { QuestionId } from "../trade/questions";
+import { Choice } from "./choice";
+import { pictureOf } from "./pictures";
+import { wordingOf } from "./wording";
 import type { StepProps } from "./step-props";
 
 /** A question of the table with its answers as cards. */

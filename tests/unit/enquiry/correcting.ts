@@ -1,0 +1,85 @@
+import { randomUUID } from "node:crypto";
+import { describe, expect, it } from "vitest";
+import { correctAnswer } from "../../../lib/enquiry/correct-answer";
+import type { FormValues } from "../../../lib/enquiry/step-schemas";
+import { readEnquiry } from "../../../lib/enquiry/read-enquiry";
+import { database } from "../../../lib/store/database";
+import { clientOf, CURIOUS, givePhoto, good, intake, later, NOW, staff, submitted, SYSTEM } from "./workshop";
+
+const change = (rugId: string, step: string, values: FormValues, seen = false) => ({ rugId, step, values, seen });
+async function aRug() {
+  const caller = await staff("trainee", "Pia Lorne");
+  const enquiry = await submitted(CURIOUS);
+  const view = async () => good(await readEnquiry(caller, enquiry.enquiryId, later(60)));
+  const rugId = (await view()).rugs[0]?.id ?? "";
+  const answersOf = (question: string) => database().answer.count({ where: { rugId, question } });
+  return { caller, enquiry, rugId, view, answersOf };
+}
+
+/** Staff correcting and adding answers. */
+export function correcting(): void {
+  describe("correctAnswer", () => {
+    it("the newest answer holds, the earlier one is kept, and the rug is judged anew with a new draft", async () => {
+      const { caller, rugId, view, answersOf } = await aRug();
+      const before = await view();
+      good(await correctAnswer(caller, change(rugId, "label", { answer: "typed", labelText: "100% viscose" }), later(1)));
+      good(await correctAnswer(caller, change(rugId, "shine", { answer: "none" }), later(2)));
+      const after = await view();
+      expect(after.rugs[0]?.answers).toMatchObject({ labelText: "100% viscose", shine: "none", sellerSaid: "silk" });
+      expect(await answersOf("shine")).toBe(2);
+      expect(after.rugs[0]?.assessment?.fibres[0]?.fibre).toBe("viscose");
+      expect(after.draft?.text).not.toBe(before.draft?.text);
+      expect(after.history.map((h) => `${h.who} ${h.what}`)).toContain("Pia Lorne corrected an answer");
+    });
+    it("empties a field that was emptied", async () => {
+      const { caller, rugId, view } = await aRug();
+      good(await correctAnswer(caller, change(rugId, "price", { price: "900", currency: "GBP", boughtYear: "2019" }), later(1)));
+      good(await correctAnswer(caller, change(rugId, "price", { price: "", currency: "GBP", boughtYear: "2019" }), later(2)));
+      expect((await view()).rugs[0]?.answers).toMatchObject({ boughtYear: 2019 });
+      expect((await view()).rugs[0]?.answers.price).toBeUndefined();
+    });
+    it("what was seen in a photo counts as seen until an answer that was not", async () => {
+      const { caller, rugId, view } = await aRug();
+      const strength = async () => (await view()).rugs[0]?.assessment?.findings.find((f) => f.what === "back")?.strength;
+      good(await correctAnswer(caller, change(rugId, "back", { answer: "knots" }, true), later(1)));
+      expect([await strength(), (await view()).rugs[0]?.seen]).toEqual(["photo", ["back"]]);
+      good(await correctAnswer(caller, change(rugId, "back", { answer: "cloth" }), later(2)));
+      expect([await strength(), (await view()).rugs[0]?.seen]).toEqual(["told", []]);
+    });
+    it("what cannot be seen in a photo is never taken as seen", async () => {
+      const { caller, rugId, view } = await aRug();
+      good(await correctAnswer(caller, change(rugId, "seller", { answer: "viscose" }, true), later(1)));
+      expect((await view()).rugs[0]?.seen).toEqual([]);
+    });
+    it("wet now is told of the whole enquiry, and makes it urgent", async () => {
+      const { caller, rugId, view } = await aRug();
+      good(await correctAnswer(caller, change(rugId, "wet-now", { answer: "wet" }), later(1)));
+      const after = await view();
+      expect([after.answers.wetNow, after.answers.reason, after.urgency]).toEqual(["wet", "what-is-it", "hours"]);
+    });
+    it("an answer that is none is refused beside its field, and nothing is written", async () => {
+      const { caller, rugId, view } = await aRug();
+      const before = await database().answer.count({ where: { rugId } });
+      expect(await correctAnswer(caller, change(rugId, "size", { unit: "cm", widthCm: "-3", lengthCm: "200" }), later(1))).toMatchObject({ ok: false, code: "invalid", fields: { widthCm: expect.any(String) as string } });
+      expect(await correctAnswer(caller, change(rugId, "shine", { answer: "golden" }), later(1))).toMatchObject({ ok: false, code: "invalid" });
+      expect([await database().answer.count({ where: { rugId } }), (await view()).history.length]).toEqual([before, 1]);
+    });
+    it("the client's own story and name are not there to be corrected, nor a rug that is not", async () => {
+      const { caller, rugId } = await aRug();
+      for (const step of ["story", "contact", "photos", "no-such-step"]) expect(await correctAnswer(caller, change(rugId, step, {}), NOW)).toMatchObject({ ok: false, code: "not-found" });
+      expect(await correctAnswer(caller, change(randomUUID(), "shine", { answer: "none" }), NOW)).toMatchObject({ ok: false, code: "not-found" });
+    });
+    it("is for staff alone", async () => {
+      const { enquiry, rugId } = await aRug();
+      for (const caller of [await clientOf(enquiry), await intake(CURIOUS), SYSTEM, { kind: "public", addressHash: null } as const]) {
+        expect((await correctAnswer(caller, change(rugId, "shine", { answer: "none" }), NOW)).ok).toBe(false);
+      }
+    });
+    it("a photo that comes later judges it with the answer as corrected", async () => {
+      const { caller, enquiry, rugId, view } = await aRug();
+      good(await correctAnswer(caller, change(rugId, "label", { answer: "typed", labelText: "100% wool" }), later(1)));
+      good(await givePhoto(await clientOf(enquiry), "back", later(3)));
+      expect((await view()).rugs[0]?.assessment?.fibres[0]?.fibre).toBe("wool");
+    });
+  });
+}
