@@ -36,7 +36,7 @@ export function plainOf(sentence: string): string {
 /** Clauses: what a denial or a hedge reaches. A semicolon, a dash, "but", "though" and a comma before a new subject begin another. */
 export function clausesOf(plain: string): string[] {
   return plain
-    .split(/;|\s[–—-]\s|,?\s\b(?:but|though|although|however|whereas)\b|,\s(?=(?:and |so |then )?(?:it|we|you|they|there|this|the law|that is|nothing|nobody|the pile|the rug|they will|your)\b)/u)
+    .split(/;|:\s(?=(?:we|it|they|you|nothing|nobody)\b)|\s[–—-]\s|,?\s\b(?:but|though|although|however|whereas)\b|,\s(?=(?:and |so |then )?(?:it|we|you|they|there|this|the law|that is|nothing|nobody|the pile|the rug|they will|your)\b)/u)
     .map((c) => c.trim().replace(/^[,.\s]+|[\s.!?…]+$/gu, ""))
     .filter((c) => c !== "");
 }
