@@ -1,12 +1,19 @@
+import { generateKeyPairSync } from "node:crypto";
 import { mkdtempSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { execFile } from "node:child_process";
 import os from "node:os";
 import path from "node:path";
 import { promisify } from "node:util";
-import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import { afterAll, afterEach, beforeEach, describe, expect, it } from "vitest";
 import { ConfigError, parseConfig } from "../../../lib/config/config";
 import { databaseUrl, providerOf } from "../../../lib/config/database-url";
 import { keptSecret } from "../../../lib/config/secret";
+
+const KEYS = mkdtempSync(path.join(os.tmpdir(), "plainpile-keys-"));
+afterAll(() => rmSync(KEYS, { recursive: true, force: true }));
+/** The path of a file that holds this. */
+const kept = (name: string, text: string): string => { const file = path.join(KEYS, name); writeFileSync(file, text); return file; };
+const rsa = (bits: number) => generateKeyPairSync("rsa", { modulusLength: bits }).privateKey.export({ type: "pkcs8", format: "pem" }).toString();
 
 const env = (vars: Record<string, string>): NodeJS.ProcessEnv => ({ NODE_ENV: "test", ...vars });
 const complaints = (vars: Record<string, string>): string[] => {
@@ -25,6 +32,19 @@ describe("parseConfig", () => {
       databaseUrl: `file:${path.resolve("data/plainpile.db")}`, provider: "sqlite", dataDir: path.resolve("data"),
       host: "127.0.0.1", port: 3000, baseUrl: "http://127.0.0.1:3000", smtp: null, trustProxy: 0, demo: false, logLevel: "info",
     });
+  });
+
+  it("takes a key to sign letters with, and says what is wrong with one before anything is served", () => {
+    const DKIM = { DKIM_DOMAIN: "example.org", DKIM_SELECTOR: "desk2026" };
+    const pem = rsa(2048);
+    expect(parseConfig(env({})).dkim).toBeNull();
+    expect(parseConfig(env({ ...DKIM, DKIM_KEY_FILE: kept("rsa.pem", pem) })).dkim).toEqual({ domain: "example.org", selector: "desk2026", privateKey: pem });
+    expect(complaints(DKIM)).toEqual([expect.stringMatching(/^DKIM_KEY_FILE must be set too/)]);
+    expect(complaints({ DKIM_KEY_FILE: "x.pem" })).toEqual([expect.stringMatching(/^DKIM_DOMAIN must be set too/), expect.stringMatching(/^DKIM_SELECTOR must be set too/)]);
+    const ed = generateKeyPairSync("ed25519").privateKey.export({ type: "pkcs8", format: "pem" }).toString();
+    for (const [file, say] of [[path.join(KEYS, "none.pem"), /a file that is not there/], [kept("words.pem", "not a key"), /no private key that can be read/], [kept("ed.pem", ed), /must hold an RSA key/], [kept("short.pem", rsa(768)), /at least 1024 bits/]] as const)
+      expect(complaints({ ...DKIM, DKIM_KEY_FILE: file })).toEqual([expect.stringMatching(say)]);
+    expect(complaints({ ...DKIM, DKIM_DOMAIN: "https://example.org", DKIM_KEY_FILE: kept("rsa.pem", pem) })).toEqual([expect.stringMatching(/^DKIM_DOMAIN must be a domain/)]);
   });
 
   it("takes what is set, and counts an empty variable as not set", () => {
