@@ -3,10 +3,12 @@ import { database, type Tx } from "../store/database";
 import { readSettings, type WorkshopSettings } from "../workshop/settings";
 import { audit } from "./audit";
 import { authorise, NOT_THERE } from "./authorise";
+import { emptyDraft, enclosedWithDraft, unlessAsSeen } from "./enclosures";
 import { ok, refuse, type Caller, type Refusal, type Result } from "./caller";
 import { inOneStep } from "./one-step";
 import { holdToPromises, type Allowed } from "./promises";
 import { changedMeanwhile, NOT_WAITING } from "./save-draft";
+import { chosenInstant, leavesAt, type ChosenTime } from "./send-at";
 import { isWaitingForUs, WAITING_FOR_US } from "./states";
 import { pokeOutbox, writeLetter } from "./write-letter";
 
@@ -17,29 +19,45 @@ export interface Approved {
   waitsForSecond: boolean;
 }
 
+export interface Approval {
+  enquiryId: string;
+  number: number;
+  /** Needed where the letter says more than is known. */
+  reason?: string | null | undefined;
+  /** Absent or null: as soon as the holding time is over. */
+  sendAt?: ChosenTime | null | undefined;
+  /** Ids of the documents that the person saw with it; absent: not looked at, so not compared. */
+  documents?: readonly string[] | undefined;
+}
+
 /**
  * Approves the draft as it stands in revision `number`. Of any number of people at once exactly one succeeds; the others
  * are told who was first. A trainee's approval is kept and waits for a second person; no letter is written for it.
- * Words that promise more than is known go out only with a `reason`, which is kept.
+ * Words that promise more than is known go out only with a `reason`, which is kept. The documents that lie with the draft go with it.
  */
 export async function approveReply(
   caller: Caller,
-  { enquiryId, number, reason = null }: { enquiryId: string; number: number; reason?: string | null | undefined },
+  { enquiryId, number, reason = null, sendAt = null, documents }: Approval,
   now: Date,
 ): Promise<Result<Approved>> {
   const no = authorise(caller, "approve");
   if (no || caller.kind !== "staff") return no ?? NOT_THERE;
   const settings = await readSettings(database());
+  const chosen = chosenInstant(sendAt, settings, now);
+  if (!chosen.ok) return chosen;
   const done = await inOneStep<Approved>(async (tx) => {
+    const changed = await unlessAsSeen(tx, enquiryId, documents);
+    if (changed) return changed;
     const held = await holdRevision(tx, { enquiryId, number, kind: "reply", reason });
     if (!held.ok) return held;
-    if (caller.role === "trainee") return waitForSecond(tx, caller, { enquiryId, number, kind: "reply", allowed: held.value, now });
+    if (caller.role === "trainee") return waitForSecond(tx, caller, { enquiryId, number, kind: "reply", allowed: held.value, sendAt: chosen.value, now });
     const sent = await sendRevision(tx, caller, {
       enquiryId,
       number,
       kind: "reply",
       approvedById: caller.staffId,
       secondedById: null,
+      notBefore: leavesAt(chosen.value, settings, now),
       settings,
       now,
     });
@@ -63,6 +81,7 @@ interface Sending {
   kind: "reply" | "question";
   approvedById: string | null;
   secondedById: string | null;
+  notBefore: Date;
   settings: WorkshopSettings;
   now: Date;
 }
@@ -83,30 +102,23 @@ export async function sendRevision(tx: Tx, caller: StaffCaller, s: Sending): Pro
     where: { number: s.number, draft: { enquiryId: s.enquiryId } },
     select: { subject: true, text: true },
   });
-  return ok(
-    await writeLetter(tx, {
-      ...revision,
-      enquiryId: s.enquiryId,
-      kind: s.kind,
-      approvedById: s.approvedById,
-      secondedById: s.secondedById,
-      settings: s.settings,
-      now: s.now,
-    }),
-  );
+  const documentIds = s.kind === "reply" ? await enclosedWithDraft(tx, s.enquiryId) : [];
+  const letterId = await writeLetter(tx, { ...s, ...revision, documentIds });
+  if (s.kind === "reply") await emptyDraft(tx, s.enquiryId);
+  return ok(letterId);
 }
 
 /** A trainee's approval of the newest revision. */
 export async function waitForSecond(
   tx: Tx,
   caller: StaffCaller,
-  w: { enquiryId: string; number: number; kind: "reply" | "question"; allowed: Allowed; now: Date },
+  w: { enquiryId: string; number: number; kind: "reply" | "question"; allowed: Allowed; sendAt: Date | null; now: Date },
 ): Promise<Result<Approved>> {
   const enquiry = await tx.enquiry.findUnique({ where: { id: w.enquiryId }, select: { state: true } });
   if (!enquiry || !isWaitingForUs(enquiry.state)) return alreadyDone(tx, caller, w.enquiryId);
   const kept = await tx.draft.updateMany({
     where: { enquiryId: w.enquiryId, number: w.number, waitingNumber: null, OR: [{ approvedNumber: null }, { approvedNumber: { lt: w.number } }] },
-    data: { waitingNumber: w.number, waitingKind: w.kind, waitingById: caller.staffId, waitingSince: w.now },
+    data: { waitingNumber: w.number, waitingKind: w.kind, waitingById: caller.staffId, waitingSince: w.now, waitingSendAt: w.sendAt },
   });
   if (kept.count !== 1) {
     const draft = await tx.draft.findUnique({

@@ -8,6 +8,7 @@ import { ok, type Caller, type Result } from "./caller";
 import { inOneStep } from "./one-step";
 import { holdToPromises } from "./promises";
 import { addRevision, NOT_WAITING, readLetter } from "./save-draft";
+import { afterHolding } from "./send-at";
 import { isWaitingForUs } from "./states";
 import { pokeOutbox } from "./write-letter";
 
@@ -29,13 +30,14 @@ export async function askClient(caller: Caller, given: { enquiryId: string; subj
     if (!held.ok) return held;
     const { number } = await tx.draft.update({ where: { enquiryId }, data: { number: { increment: 1 }, ...NOT_WAITING }, select: { number: true } });
     await addRevision(tx, { enquiryId, number, ...letter.value, authorId: caller.staffId, now });
-    if (caller.role === "trainee") return waitForSecond(tx, caller, { enquiryId, number, kind: "question", allowed: held.value, now });
+    if (caller.role === "trainee") return waitForSecond(tx, caller, { enquiryId, number, kind: "question", allowed: held.value, sendAt: null, now });
     const sent = await sendRevision(tx, caller, {
       enquiryId,
       number,
       kind: "question",
       approvedById: caller.staffId,
       secondedById: null,
+      notBefore: afterHolding(settings, now),
       settings,
       now,
     });

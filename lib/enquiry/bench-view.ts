@@ -18,7 +18,7 @@ const sayReading = (reading: Reading, value: string | number): string => {
 };
 
 /** What was read, in the words of the form, in its order. */
-function sayReadings(test: string, readings: Readings | null): BenchTestView["readings"] {
+export function sayReadings(test: string, readings: Readings | null): BenchTestView["readings"] {
   if (!readings || !isTestId(test)) return [];
   return Object.entries(testRow(test).readings).flatMap(([id, reading]) => {
     const value = readings[id];
@@ -26,7 +26,7 @@ function sayReadings(test: string, readings: Readings | null): BenchTestView["re
   });
 }
 
-function sayReport({ laboratory, reportedOn, reference, percents, weighings }: LaboratoryReport): BenchTestView["readings"] {
+export function sayReport({ laboratory, reportedOn, reference, percents, weighings }: LaboratoryReport): BenchTestView["readings"] {
   const found = REPORTED_FIBRES.map((f) => [f, percents[f] ?? 0] as const).filter(([, p]) => p > 0).sort(([, a], [, b]) => b - a);
   return [
     { ask: "Laboratory", says: laboratory },

@@ -1,6 +1,7 @@
 import * as z from "zod/mini";
 import { SINGLE_FIBRES, type SingleFibre } from "../trade/single-fibres";
 import { sampleSchema } from "./bench-test-schema";
+import { hasCome } from "./day-schema";
 
 /** A laboratory's report as it is kept: what it says the sample is made of, in per cent by mass. */
 export const LABORATORY = "laboratory";
@@ -22,10 +23,6 @@ const addsUp = (percents: Percents) => Math.abs(sumOf(percents) - 100) <= SUM_TO
 const NOT_A_HUNDRED = "The per cents must add up to 100, give or take one.";
 
 export const percentsSchema = z.partialRecord(z.enum(REPORTED_FIBRES), percent).check(z.refine(addsUp, NOT_A_HUNDRED));
-
-/** The first place where a day begins is fourteen hours ahead of UTC. */
-const MOST_AHEAD_MS = 14 * 3_600_000;
-const hasCome = (day: string) => Date.parse(day) <= Date.now() + MOST_AHEAD_MS;
 
 /** Whose report it is. */
 export const reportHeadSchema = z.strictObject({

@@ -1,10 +1,17 @@
 import "server-only";
-import type { Letter } from "../store/database";
+import type { Document, Letter } from "../store/database";
 import { withoutLinks } from "../workshop/client-link";
 import { sayLetter } from "./letter-words";
-import type { LetterView } from "./views";
+import type { EnclosureView, LetterView } from "./views";
 
-type Row = Letter & { approvedBy: { name: string } | null; secondedBy: { name: string } | null };
+/** What is read of a letter for people. */
+export const LETTER_PARTS = { approvedBy: { select: { name: true } }, secondedBy: { select: { name: true } }, enclosures: { include: { document: { select: { id: true, title: true, createdAt: true } } } } } as const;
+interface Enclosed { document: Pick<Document, "id" | "title" | "createdAt"> }
+type Row = Letter & { approvedBy: { name: string } | null; secondedBy: { name: string } | null; enclosures: readonly Enclosed[] };
+
+/** In the order of their making. */
+export const enclosureViews = (enclosures: readonly Enclosed[]): EnclosureView[] =>
+  enclosures.map((e) => e.document).sort((a, b) => a.createdAt.getTime() - b.createdAt.getTime()).map(({ id, title }) => ({ id, title }));
 
 /** A letter as staff read it; the client's link never shows. */
 export function letterView(letter: Row, { now, isMailConfigured }: { now: Date; isMailConfigured: boolean }): LetterView {
@@ -22,5 +29,6 @@ export function letterView(letter: Row, { now, isMailConfigured }: { now: Date; 
     sentAt: letter.sentAt?.toISOString() ?? null,
     approvedBy: names.length > 0 ? names.join(" and ") : null,
     canTakeBack: !letter.automatic && letter.state === "held" && letter.notBefore > now,
+    enclosures: enclosureViews(letter.enclosures),
   };
 }

@@ -13,7 +13,7 @@ export function sayLetter({ state, toAddress, lastResponse, attempts }: LetterSt
   if (toAddress === "") return "Not sent: the client left no e-mail address. It stands on their own page; please ring them.";
   switch (state) {
     case "held":
-      return "Held for a little while: it can still be taken back.";
+      return "Held: it can still be taken back.";
     case "sending":
       return "On its way.";
     case "sent":

@@ -5,6 +5,7 @@ import { readSettings } from "../workshop/settings";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, type Caller, type Result } from "./caller";
 import { clientStanding, isEnded } from "./client-standing";
+import { enclosureViews, LETTER_PARTS } from "./letter-view";
 import { photoView, rugColours } from "./photo-view";
 import { LIMITS } from "./questionnaire";
 import { assessmentOf } from "./stored";
@@ -16,7 +17,7 @@ const PARTS = {
   letters: {
     where: { automatic: false, state: { not: "taken_back" } },
     orderBy: { createdAt: "asc" },
-    include: { approvedBy: { select: { name: true } } },
+    include: LETTER_PARTS,
   },
 } as const satisfies Prisma.EnquiryInclude;
 type Row = Prisma.EnquiryGetPayload<{ include: typeof PARTS }>;
@@ -38,7 +39,7 @@ export async function readClientPage(caller: Caller, now: Date): Promise<Result<
     standing: clientStanding(row.state, letters.at(-1)?.kind ?? null),
     firstAid: replied ? null : firstAidOf(row),
     rugs: row.rugs.map((rug) => rugForClient(rug, replied)),
-    letters: letters.map((l) => ({ subject: l.subject, text: withoutLinks(l.text), at: l.notBefore.toISOString(), by: l.approvedBy?.name ?? null })),
+    letters: letters.map((l) => ({ subject: l.subject, text: withoutLinks(l.text), at: l.notBefore.toISOString(), by: l.approvedBy?.name ?? null, enclosures: enclosureViews(l.enclosures) })),
     canAddPhotos: !isEnded(row.state),
     photosLeft: first ? Math.max(0, LIMITS.maxPhotos - first.photos.length) : 0,
   });

@@ -1,13 +1,17 @@
 import "server-only";
 import { mailConfigured } from "../mail/outbox";
+import { senderOf } from "../mail/sender";
+import { documentsOffered } from "../reply/documents/offered";
 import { forbids } from "../staff/deeds";
 import { database, type Prisma } from "../store/database";
 import { readSettings } from "../workshop/settings";
 import { authorise, NOT_THERE } from "./authorise";
 import { benchTestView } from "./bench-view";
 import { ok, type Caller, type Result } from "./caller";
+import { STANDING_INSPECTIONS } from "./document-facts";
+import { DOCUMENT_PARTS, documentView } from "./document-view";
 import { historyOf } from "./history";
-import { letterView } from "./letter-view";
+import { LETTER_PARTS, letterView } from "./letter-view";
 import { peopleNames } from "./people-names";
 import { photoView, rugColours } from "./photo-view";
 import { byNeed, sentenceFor } from "./slip";
@@ -22,16 +26,17 @@ const PARTS = {
     orderBy: { position: "asc" },
     include: {
       answers: true, photos: { orderBy: { position: "asc" } }, assessments: { orderBy: { createdAt: "desc" }, take: 1 },
-      benchTests: { orderBy: { at: "asc" } },
+      benchTests: { orderBy: { at: "asc" } }, inspections: { ...STANDING_INSPECTIONS, take: 1 },
     },
   },
   draft: {
     include: {
-      waitingBy: { select: { name: true } },
+      waitingBy: { select: { name: true } }, enclosures: true,
       revisions: { orderBy: { number: "desc" }, take: 1, include: { author: { select: { name: true } } } },
     },
   },
-  letters: { orderBy: { createdAt: "asc" }, include: { approvedBy: { select: { name: true } }, secondedBy: { select: { name: true } } } },
+  letters: { orderBy: { createdAt: "asc" }, include: LETTER_PARTS },
+  documents: { orderBy: [{ createdAt: "asc" }, { id: "asc" }], select: DOCUMENT_PARTS },
   audit: { orderBy: { at: "asc" } },
 } as const satisfies Prisma.EnquiryInclude;
 type Row = Prisma.EnquiryGetPayload<{ include: typeof PARTS }>;
@@ -63,10 +68,12 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
     rugs: row.rugs.map((r) => rugView(r, nameOf)),
     draft: draftView(row),
     letters: row.letters.map((l) => letterView(l, { now, isMailConfigured })),
+    documents: row.documents.map((d) => documentView(d, row.draft?.id ?? null)),
     history,
     may: mayNow(caller, row),
-    waitsForSecond: row.draft?.waitingNumber != null ? { by: row.draft.waitingBy?.name ?? "somebody" } : null,
+    waitsForSecond: row.draft?.waitingNumber != null ? { by: row.draft.waitingBy?.name ?? "somebody", sendAt: row.draft.waitingSendAt?.toISOString() ?? null } : null,
     place,
+    sender: senderOf(settings),
     holdMinutes: settings.holdMinutes,
   });
 }
@@ -84,9 +91,14 @@ function rugView(rug: Row["rugs"][number], nameOf: (staffId: string | null) => s
     photos: rug.photos.map(photoView),
     colours: rugColours(rug.photos),
     assessment,
+    inspection: inspectionView(rug.inspections[0]),
+    offers: documentsOffered({ answers, assessment }),
     tests: rug.benchTests.map((t) => benchTestView(t, assessment, nameOf)),
   };
 }
+
+const inspectionView = (row: Row["rugs"][number]["inspections"][number] | undefined): RugView["inspection"] =>
+  row ? { id: row.id, by: row.by, day: row.day, found: row.found, isBeyondRepair: row.isBeyondRepair } : null;
 
 /** null once the newest revision has become a letter: the next one begins with what the client answers. */
 function draftView({ draft }: Row): EnquiryView["draft"] {
@@ -114,6 +126,8 @@ function mayNow(caller: Caller & { kind: "staff" }, row: Row): EnquiryView["may"
     ask: isOurs && may("approve"),
     test: may("record-test"),
     correct: may("correct-answer"),
+    inspect: may("record-inspection"),
+    enclose: isOpen && may("edit-draft"),
     moveTo: may("move") ? [...nextStates(row.state, "staff")] : [],
   };
 }

@@ -3,7 +3,7 @@ import { mailConfigured } from "../mail/outbox";
 import { database } from "../store/database";
 import { authorise } from "./authorise";
 import { ok, type Caller, type Result } from "./caller";
-import { letterView } from "./letter-view";
+import { LETTER_PARTS, letterView } from "./letter-view";
 import type { LetterView } from "./views";
 
 /** How many letters that have left stand on the page; what has not left is shown wholly. */
@@ -16,7 +16,7 @@ export async function readLetters(caller: Caller, now: Date): Promise<Result<{ n
   const no = authorise(caller, "read-desk");
   if (no) return no;
   const isMailConfigured = mailConfigured();
-  const include = { approvedBy: { select: { name: true } }, secondedBy: { select: { name: true } }, enquiry: { select: { reference: true, title: true } } } as const;
+  const include = { ...LETTER_PARTS, enquiry: { select: { reference: true, title: true } } } as const;
   const orderBy = [{ createdAt: "desc" }, { id: "desc" }] as const;
   const [open, left] = await Promise.all([
     database().letter.findMany({ where: { state: { notIn: ["sent", "taken_back"] } }, include, orderBy: [...orderBy] }),

@@ -53,7 +53,7 @@ export async function saveDraft(
   });
 }
 
-export const NOT_WAITING = { waitingNumber: null, waitingKind: null, waitingById: null, waitingSince: null } as const;
+export const NOT_WAITING = { waitingNumber: null, waitingKind: null, waitingById: null, waitingSince: null, waitingSendAt: null } as const;
 
 export function readLetter(given: { subject: string; text: string }): Result<{ subject: string; text: string }> {
   const parsed = letterSchema.safeParse({ subject: given.subject, text: given.text });

@@ -2,11 +2,12 @@ import "server-only";
 import { audit } from "./audit";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
+import { backToDraft } from "./enclosures";
 import { inOneStep } from "./one-step";
 
 /**
  * Takes back a letter that is still held. Only the outbox or this can have it: whichever changes its state first. The
- * enquiry is ours again and the draft is as it was before the approval.
+ * enquiry is ours again and the draft is as it was before the approval, with what was enclosed.
  */
 export async function takeBackLetter(caller: Caller, letterId: string, now: Date): Promise<Result<null>> {
   const no = authorise(caller, "take-back");
@@ -22,6 +23,7 @@ export async function takeBackLetter(caller: Caller, letterId: string, now: Date
     const { enquiryId } = letter;
     await tx.enquiry.updateMany({ where: { id: enquiryId, state: "their_turn" }, data: { state: "our_turn", stateSince: now } });
     await tx.draft.updateMany({ where: { enquiryId }, data: { approvedNumber: null } });
+    await backToDraft(tx, { enquiryId, letterId, now });
     await audit(tx, caller, { action: "letter-taken-back", enquiryId, at: now, detail: { letterId } });
     return ok(null);
   });

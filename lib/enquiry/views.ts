@@ -1,4 +1,5 @@
 import type { Assessment } from "../triage/assessment";
+import type { DocumentKind } from "../reply/documents/offered";
 import type { EnquiryAnswers, PhotoKind, QuestionId, RugAnswers } from "../trade/questions";
 
 /**
@@ -66,7 +67,30 @@ export interface LetterView {
   approvedBy: string | null;
   /** Held letters can be taken back. */
   canTakeBack: boolean;
+  enclosures: EnclosureView[];
 }
+
+/** A document that goes with a letter; its file is `/documents/<id>`. */
+export interface EnclosureView { id: string; title: string }
+
+/** A printed document as it was made; its file is `/documents/<id>`. */
+export interface DocumentView {
+  id: string;
+  rugId: string;
+  kind: DocumentKind;
+  title: string;
+  version: number;
+  by: string;
+  at: string;
+  kilobytes: number;
+  /** Whether it goes with the reply that is being written. */
+  isEnclosed: boolean;
+  /** How many letters it went with. */
+  letters: number;
+}
+
+/** What a named person saw of a rug. */
+export interface InspectionView { id: string; by: string; day: string; found: string; isBeyondRepair: boolean }
 
 /** A bench test or a laboratory report that was recorded of a rug. */
 export interface BenchTestView {
@@ -93,6 +117,10 @@ export interface RugView {
   assessment: Assessment | null;
   /** Oldest first. */
   tests: BenchTestView[];
+  /** The newest that counts. */
+  inspection: InspectionView | null;
+  /** Which documents can be made for it. */
+  offers: DocumentKind[];
 }
 
 /** The enquiry page at the desk. */
@@ -113,11 +141,15 @@ export interface EnquiryView {
   rugs: RugView[];
   draft: { number: number; subject: string; text: string; by: string; at: string; words: number } | null;
   letters: LetterView[];
+  /** Oldest first. */
+  documents: DocumentView[];
   history: { at: string; who: string; what: string }[];
   /** What this person may do now. */
-  may: { edit: boolean; approve: boolean; second: boolean; ask: boolean; test: boolean; correct: boolean; moveTo: EnquiryStateId[] };
+  may: { edit: boolean; approve: boolean; second: boolean; ask: boolean; test: boolean; correct: boolean; inspect: boolean; enclose: boolean; moveTo: EnquiryStateId[] };
   /** Set where a trainee's letter waits for a second person. */
-  waitsForSecond: { by: string } | null;
+  waitsForSecond: { by: string; /** The time they chose for it to leave. */ sendAt: string | null } | null;
+  /** Whom the letters come from, as a mail program shows it. */
+  sender: { name: string; address: string };
   /** Position in the queue: "3 of 11", and the next one. */
   place: { at: number; of: number; nextId: string | null };
   holdMinutes: number;
@@ -133,7 +165,7 @@ export interface ClientView {
   standing: string;
   firstAid: string[] | null;
   rugs: { title: string; photos: PhotoView[]; colours: ColourShare[]; lifeYears: { low: number; median: number; high: number } | null }[];
-  letters: { subject: string; text: string; at: string; by: string | null }[];
+  letters: { subject: string; text: string; at: string; by: string | null; enclosures: EnclosureView[] }[];
   canAddPhotos: boolean;
   photosLeft: number;
 }

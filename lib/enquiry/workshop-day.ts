@@ -30,3 +30,28 @@ export function lastEvening(now: Date, timeZone: string): Date {
   const today = Math.floor(local / DAY_MS) * DAY_MS + EVENING_HOUR * 3_600_000;
   return new Date(instantOf(local >= today ? today : today - DAY_MS, timeZone));
 }
+
+/**
+ * The instant that a date and an hour ("2026-11-29", "08:00") mean on the workshop's clock; null where that clock jumps over
+ * them, or they are none. Of an hour that comes twice, the first.
+ */
+export function instantAt(day: string, hour: string, timeZone: string): Date | null {
+  const local = Date.parse(`${day}T${hour}:00Z`);
+  if (Number.isNaN(local)) return null;
+  const at = instantOf(local, timeZone);
+  return localMs(at, timeZone) === local ? new Date(at) : null;
+}
+
+/** The day and the hour that the workshop's clock shows: "2026-11-29", "08:00". */
+export function dayAndHour(at: Date, timeZone: string): { day: string; hour: string } {
+  const shown = new Date(localMs(at.getTime(), timeZone)).toISOString();
+  return { day: shown.slice(0, 10), hour: shown.slice(11, 16) };
+}
+
+/** What "tomorrow at eight" is on the workshop's clock. */
+export const tomorrowAtEight = (now: Date, timeZone: string): { day: string; hour: string } =>
+  ({ day: dayAndHour(new Date(instantOf(Math.floor(localMs(now.getTime(), timeZone) / DAY_MS) * DAY_MS + 1.5 * DAY_MS, timeZone)), timeZone).day, hour: "08:00" });
+
+/** A day as it stands in a document: "28 November 2026". `day` is YYYY-MM-DD. */
+export const longDay = (day: string, locale: string): string =>
+  new Intl.DateTimeFormat(locale, { timeZone: "UTC", day: "numeric", month: "long", year: "numeric" }).format(new Date(`${day}T00:00:00Z`));

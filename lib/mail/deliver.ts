@@ -4,6 +4,7 @@ import { config } from "../config/config";
 import { database, transact, type Letter } from "../store/database";
 import { readSettings } from "../workshop/settings";
 import { isOneAddress } from "./address";
+import { attachmentsOf } from "./enclosures";
 import { keepLease, leaseUntil } from "./lease";
 import { messageOf, type Sender } from "./message";
 import type { Outcome } from "./outcome";
@@ -64,7 +65,7 @@ async function send(letter: Letter, { sender, url, clock, times }: { sender: Sen
   if (never) return { kind: "refused", said: never, addressRefused: false };
   const lease = keepLease(letter, clock);
   try {
-    return await sendBySmtp(url, await messageOf(letter, { sender, date: clock() }), times);
+    return await sendBySmtp(url, await messageOf(letter, { sender, date: clock(), attachments: await attachmentsOf(letter.id) }), times);
   } catch (error) {
     // The message could not be made, so no server has seen it.
     return { kind: "later", said: (error as Error).message };

@@ -4,6 +4,7 @@ import { database, type Tx } from "../store/database";
 import { readSettings } from "../workshop/settings";
 import { headerText } from "./address";
 import type { ComposedLetter } from "./compose";
+import { attachmentsOf } from "./enclosures";
 import { messageOf } from "./message";
 import { newMessageId, threadAfter } from "./message-id";
 import { mailDomain, senderOf } from "./sender";
@@ -17,6 +18,8 @@ export interface LetterToQueue {
   letter: ComposedLetter;
   workshop: { name: string; email: string };
   now: Date;
+  /** Documents that go with it, as they were made. */
+  documentIds?: readonly string[];
   /** Until then it can be taken back. Default: `now`. */
   notBefore?: Date;
   approvedById?: string | null;
@@ -27,7 +30,7 @@ export interface LetterToQueue {
  * Writes a letter into the outbox, inside the transaction of the decision to send it. Its Message-ID is fixed here, and
  * it follows the newest letter of the enquiry that was not taken back. Returns the letter's id.
  */
-export async function queueLetter(tx: Tx, { enquiryId, to, letter, workshop, now, notBefore = now, approvedById = null, secondedById = null }: LetterToQueue): Promise<string> {
+export async function queueLetter(tx: Tx, { enquiryId, to, letter, workshop, now, documentIds = [], notBefore = now, approvedById = null, secondedById = null }: LetterToQueue): Promise<string> {
   const earlier = await tx.letter.findFirst({
     where: { enquiryId, state: { not: "taken_back" } }, orderBy: [{ createdAt: "desc" }, { id: "desc" }], select: { messageId: true, references: true },
   });
@@ -37,6 +40,7 @@ export async function queueLetter(tx: Tx, { enquiryId, to, letter, workshop, now
       state: notBefore > now ? "held" : "waiting", messageId: newMessageId(mailDomain(workshop)), ...threadAfter(earlier),
       toName: headerText(to.name), toAddress: to.address.trim(), subject: letter.subject, text: letter.text, html: letter.html,
       notBefore, createdAt: now, approvedById, secondedById,
+      enclosures: { create: documentIds.map((documentId) => ({ id: randomUUID(), documentId, at: now })) },
     },
     select: { id: true },
   });
@@ -47,6 +51,6 @@ export async function queueLetter(tx: Tx, { enquiryId, to, letter, workshop, now
 export async function letterAsEml(letterId: string): Promise<Buffer | null> {
   const letter = await database().letter.findUnique({ where: { id: letterId } });
   if (!letter) return null;
-  const { bytes } = await messageOf(letter, { sender: senderOf(await readSettings()), date: letter.sentAt ?? letter.createdAt });
+  const { bytes } = await messageOf(letter, { sender: senderOf(await readSettings()), date: letter.sentAt ?? letter.createdAt, attachments: await attachmentsOf(letterId) });
   return bytes;
 }

@@ -22,6 +22,14 @@ export function rugTitleOf({ answers, colours }: RugSketch): string {
   return colour ? `${colour} rug` : "A rug";
 }
 
+/** A rug inside a sentence of a document: "a grey rug, 170 × 240 cm". */
+export function rugWordsOf({ answers, colours }: RugSketch): string {
+  const main = [...colours].sort((a, b) => b.share - a.share)[0];
+  const size = answers.widthCm && answers.lengthCm ? `, ${Math.round(answers.widthCm)} × ${Math.round(answers.lengthCm)} cm` : "";
+  const words = main ? `${colourWord(main.hex)} rug` : "rug";
+  return `${/^[aeiou]/.test(words) ? "an" : "a"} ${words}${size}`;
+}
+
 /** What a slip is headed with: "Grey 170 × 240, urine, then household cleaner". */
 export function titleOf({ answers, enquiry, colours }: RugSketch & { enquiry: EnquiryAnswers }): string {
   const trade = enquiry.reason === "trade";

@@ -26,6 +26,12 @@ export const DEEDS = {
   move: { staff: SIGNS, others: [] },
   "record-test": { staff: EVERYONE_HERE, others: [] },
   "correct-answer": { staff: EVERYONE_HERE, others: [] },
+  /** Whoever inspected a rug signs for it. */
+  "record-inspection": { staff: SIGNS, others: [] },
+  "make-document": { staff: EVERYONE_HERE, others: [] },
+  "read-document": { staff: EVERYONE_HERE, others: ["client"] },
+  /** To one's own address, never to a client. */
+  "send-test-letter": { staff: EVERYONE_HERE, others: [] },
   "assess-rug": { staff: EVERYONE_HERE, others: ["system"] },
   "read-own-page": { staff: [], others: ["client"] },
   "write-to-workshop": { staff: [], others: ["client"] },

@@ -17,6 +17,8 @@ export const ALLOWANCES = {
   intakeAddress: { max: 40, windowMs: 10 * MINUTE },
   photoAddress: { max: 240, windowMs: 10 * MINUTE },
   submitAddress: { max: 40, windowMs: 10 * MINUTE },
+  /** Test letters of one person to themselves. */
+  testLetter: { max: 30, windowMs: 60 * MINUTE },
   clientMessage: { max: 20, windowMs: 24 * 60 * MINUTE },
 } as const satisfies Record<string, Allowance>;
 

@@ -6,7 +6,7 @@ import { openStore, USE_TX, type Db, type Store, type Tx } from "./open-store";
 
 export type { Db, Tx } from "./open-store";
 export type {
-  Answer, Assessment, Audit, BenchTest, Client, ClientLink, Draft, Enquiry, Finding, Intake, Invitation, Letter, Outcome, Photo,
+  Answer, Assessment, Audit, BenchTest, Client, ClientLink, Document, Draft, Enclosure, Enquiry, Finding, Inspection, Intake, Invitation, Letter, Outcome, Photo,
   Prisma, RateLimit, Revision, Rug, Staff, StaffAccount, StaffSession, StaffVerification, ThirdParty, Workshop,
 } from "./generated/sqlite/client";
 export { Channel, EnquiryState, LetterKind, LetterState, Role, Urgency } from "./generated/sqlite/enums";

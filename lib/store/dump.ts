@@ -9,8 +9,8 @@ import type { Prisma } from "./generated/sqlite/client";
 import type { Tx } from "./open-store";
 import { KEPT_TABLES, PASSING_TABLES, POINTS_AT_ITSELF, tableOf, toWrite, type KeptTable, type Row } from "./tables";
 
-/** Rows read or written at once. */
-const PAGE = 200;
+/** Rows read or written at once; few of those that hold whole files. */
+const pageOf = (key: KeptTable): number => (key === "document" ? 8 : 200);
 const LONG_MS = 60 * 60_000;
 export type Counts = Partial<Record<KeptTable, number>>;
 
@@ -31,13 +31,14 @@ async function atOneMoment<T>(url: string, read: (tx: Tx) => Promise<T>): Promis
 async function dumpTable(tx: Tx, key: KeptTable, file: string): Promise<number> {
   const out = await open(file, "wx", 0o600);
   let count = 0;
+  const page = pageOf(key);
   try {
     for (let last: string | null = null; ;) {
-      const rows: Row[] = await tableOf(tx, key).findMany({ ...(last === null ? {} : { where: { id: { gt: last } } }), orderBy: { id: "asc" }, take: PAGE });
+      const rows: Row[] = await tableOf(tx, key).findMany({ ...(last === null ? {} : { where: { id: { gt: last } } }), orderBy: { id: "asc" }, take: page });
       for (const row of rows) await out.write(`${JSON.stringify(row)}\n`);
       count += rows.length;
       last = rows.at(-1)?.id ?? null;
-      if (rows.length < PAGE) return count;
+      if (rows.length < page) return count;
     }
   } finally {
     await out.close();
@@ -54,11 +55,11 @@ export async function dumpTables(url: string, folder: string): Promise<Counts> {
   });
 }
 
-async function* pagesOf(file: string): AsyncGenerator<Row[]> {
+async function* pagesOf(file: string, rows: number): AsyncGenerator<Row[]> {
   let page: Row[] = [];
   for await (const line of createInterface({ input: createReadStream(file), crlfDelay: Infinity })) {
     if (line !== "") page.push(JSON.parse(line) as Row);
-    if (page.length === PAGE) { yield page; page = []; }
+    if (page.length === rows) { yield page; page = []; }
   }
   if (page.length > 0) yield page;
 }
@@ -68,7 +69,7 @@ async function loadTable(tx: Tx, key: KeptTable, file: string): Promise<number> 
   const own = POINTS_AT_ITSELF[key];
   const pointers: { id: string; to: unknown }[] = [];
   let count = 0;
-  for await (const rows of pagesOf(file)) {
+  for await (const rows of pagesOf(file, pageOf(key))) {
     const data = rows.map((row) => {
       const whole = toWrite(key, row);
       if (own === undefined || whole[own] === undefined) return whole;

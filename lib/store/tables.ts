@@ -5,7 +5,7 @@ import type { Tx } from "./open-store";
 /** The models that a backup holds, each after those it points at. */
 export const KEPT_TABLES = [
   "workshop", "staff", "staffAccount", "invitation", "intake", "client", "enquiry", "thirdParty", "clientLink", "rug", "answer", "photo",
-  "finding", "assessment", "draft", "revision", "letter", "benchTest", "outcome", "audit",
+  "finding", "assessment", "draft", "revision", "letter", "inspection", "document", "enclosure", "benchTest", "outcome", "audit",
 ] as const satisfies readonly Uncapitalize<Prisma.ModelName>[];
 
 /** What a backup leaves out: an old one must not bring an ended session or a used-up limit back to life. */
@@ -14,7 +14,7 @@ export const PASSING_TABLES = ["staffSession", "staffVerification", "rateLimit"]
 /** Json fields that must have a value: in them null is the value null, not its absence. */
 export const NEEDED_JSON: Partial<Record<KeptTable, readonly string[]>> = {
   workshop: ["values"], intake: ["answers"], enquiry: ["answers"], answer: ["value"], photo: ["measured"], finding: ["value"],
-  assessment: ["settings", "findings", "result"], benchTest: ["response"], outcome: ["value"], audit: ["detail"],
+  assessment: ["settings", "findings", "result"], benchTest: ["response"], outcome: ["value"], document: ["filled", "content"], audit: ["detail"],
 };
 
 /** An enquiry may point at another one: written without, then pointed. */

@@ -1,4 +1,5 @@
 import type { ClientView } from "../enquiry/views";
+import { Enclosed } from "./enclosed";
 import styles from "./letter-sheet.module.css";
 
 const DAY = new Intl.DateTimeFormat("en-GB", { day: "numeric", month: "long", year: "numeric" });
@@ -12,6 +13,7 @@ export function LetterSheet({ letter }: { letter: ClientView["letters"][number] 
       <div className={`letter ${styles.text}`}>
         {paragraphs.map((p, k) => <p key={k}>{p}</p>)}
       </div>
+      <Enclosed enclosures={letter.enclosures} />
     </article>
   );
 }

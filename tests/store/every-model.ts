@@ -30,13 +30,22 @@ export const ROWS = {
   },
   finding: { id: "f1", rugId: "rug1", what: "shine", value: "strong", strength: "said", from: "client", at: at(2) },
   assessment: { id: "as1", rugId: "rug1", modelVersion: "1", asOf: at(2), settings: { prices: null }, findings: [{ what: "shine" }], result: { fibres: [0.1, 0.2] }, createdAt: at(2) },
-  draft: { id: "d1", enquiryId: "e1", number: 2, approvedNumber: 1, waitingNumber: 2, waitingById: "s1", waitingKind: "question", waitingSince: at(3) },
+  draft: { id: "d1", enquiryId: "e1", number: 2, approvedNumber: 1, waitingNumber: 2, waitingById: "s1", waitingKind: "question", waitingSince: at(3), waitingSendAt: at(4) },
   revision: { id: "rv1", draftId: "d1", number: 2, subject: "Your rug", text: "Dear Zoë\n", paragraphs: [{ id: "opening", version: 1 }], authorId: "s1", assessmentId: "as1", createdAt: at(2) },
   letter: {
     id: "l1", enquiryId: "e1", kind: "reply", automatic: true, state: "unknown", messageId: "<1@example.org>", inReplyTo: "<0@example.org>", references: "<0@example.org>",
     toName: "Zoë", toAddress: "zoe@example.com", subject: "Your rug", text: "Dear Zoë", html: "<p>Dear Zoë</p>", notBefore: at(2), attempts: 4, leaseOwner: "w1", leaseUntil: at(3),
     lastResponse: "250 ok", sentAt: at(3), approvedById: "s1", secondedById: "s1", createdAt: at(2),
   },
+  inspection: {
+    id: "ip1", rugId: "rug1", by: "Ines Corder", day: "2026-03-04", found: "The pile is distorted.", isBeyondRepair: true, recordedById: "s1", at: at(4),
+    withdrawnAt: at(5), withdrawnById: "s1", withdrawnWhy: "It was another rug.",
+  },
+  document: {
+    id: "dc1", enquiryId: "e1", rugId: "rug1", kind: "condition-report", version: 2, title: "Condition report K7-204", filled: { theirReference: "HM-1" },
+    content: { title: "Condition report K7-204", blocks: [] }, pdf: "JVBERi0=", sha256: "e".repeat(64), bytes: 5, madeById: "s1", createdAt: at(3),
+  },
+  enclosure: { id: "ec1", documentId: "dc1", draftId: "d1", letterId: "l1", at: at(4) },
   benchTest: {
     id: "b1", rugId: "rug1", test: "burn", yarn: "pile:field", response: { ash: "grey" }, staffId: "s1", at: at(4),
     withdrawnAt: at(5), withdrawnById: "s1", withdrawnWhy: "The threads came from another rug.",

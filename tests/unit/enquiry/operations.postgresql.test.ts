@@ -14,6 +14,7 @@ if (scratch) {
   const { atTheDesk } = await import("./at-the-desk");
   const { correcting } = await import("./correcting");
   const { onTheBench } = await import("./on-the-bench");
+  const { onPaper } = await import("./on-paper");
   beforeAll(async () => {
     vi.spyOn(console, "warn").mockReturnValue(undefined);
     await migrateDatabase();
@@ -29,6 +30,7 @@ if (scratch) {
   atTheDesk();
   onTheBench();
   correcting();
+  onPaper();
 } else {
   it("runs where PLAINPILE_TEST_POSTGRES names a server, and only there", () => expect(POSTGRES_SERVER).toBeFalsy());
 }

@@ -1,6 +1,7 @@
 import Link from "next/link";
 import type { EnquiryView } from "@/lib/enquiry/views";
 import { DeskSheet } from "@/lib/ui/desk-sheet";
+import { Enclosed } from "@/lib/ui/enclosed";
 import { sentenceCase } from "@/lib/ui/figures";
 import { dayAndClock, type Place } from "@/lib/ui/time";
 import { ToldList } from "@/lib/ui/told-list";
@@ -40,7 +41,7 @@ export function Letters({ view, now, place }: { view: EnquiryView; now: string; 
       {view.letters.map((l) => (
         <details key={l.id} className={css.letter}>
           <summary><span dir="auto">{l.subject}</span> <small>{sentenceCase(dayAndClock(l.sentAt ?? l.createdAt, now, place))}. {l.says}</small></summary>
-          <DeskSheet to={<bdi>{l.to}</bdi>} subject={l.subject} text={l.text} label={l.subject} foot={<a href={`/desk/letters/${l.id}/eml`} download>Read as .eml</a>} />
+          <DeskSheet to={<bdi>{l.to}</bdi>} subject={l.subject} text={l.text} label={l.subject} foot={<><Enclosed enclosures={l.enclosures} /><a href={`/desk/letters/${l.id}/eml`} download>Read as .eml</a></>} />
         </details>
       ))}
     </section>

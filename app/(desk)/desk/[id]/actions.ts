@@ -5,13 +5,16 @@ import { approveReply, type Approved } from "@/lib/enquiry/approve-reply";
 import { askClient } from "@/lib/enquiry/ask-client";
 import { reasonSchema } from "@/lib/enquiry/bench-test-schema";
 import type { Result } from "@/lib/enquiry/caller";
+import { encloseDocument } from "@/lib/enquiry/enclose-document";
 import { moveEnquiry } from "@/lib/enquiry/move-enquiry";
 import { letterSchema, saveDraft } from "@/lib/enquiry/save-draft";
 import { secondReply } from "@/lib/enquiry/second-reply";
+import { sendTestLetter } from "@/lib/enquiry/send-test-letter";
 import { STATES } from "@/lib/enquiry/states";
 import { takeBackLetter } from "@/lib/enquiry/take-back";
 import type { EnquiryStateId } from "@/lib/enquiry/views";
 import { withdrawBenchTest } from "@/lib/enquiry/withdraw-bench-test";
+import { withdrawInspection } from "@/lib/enquiry/withdraw-inspection";
 
 const { subject, text } = letterSchema.shape;
 const id = z.string().check(z.minLength(1), z.maxLength(64));
@@ -24,19 +27,31 @@ export async function save(input: z.infer<typeof draftSchema>): Promise<Result<{
   return asStaff(draftSchema, input, (caller, value) => saveDraft(caller, value));
 }
 
-const approveSchema = z.strictObject({ enquiryId: id, number, reason });
+const documents = z.optional(z.array(id).check(z.maxLength(100)));
+const sendAt = z.optional(z.nullable(z.strictObject({ day: z.string(), hour: z.string() })));
+const approveSchema = z.strictObject({ enquiryId: id, number, reason, sendAt, documents });
 export async function approve(input: z.infer<typeof approveSchema>): Promise<Result<Approved>> {
   return asStaff(approveSchema, input, (caller, value) => approveReply(caller, value, new Date()));
 }
 
-const enquirySchema = z.strictObject({ enquiryId: id });
-export async function second(input: z.infer<typeof enquirySchema>): Promise<Result<{ letterId: string }>> {
-  return asStaff(enquirySchema, input, (caller, value) => secondReply(caller, value, new Date()));
+const secondSchema = z.strictObject({ enquiryId: id, documents });
+export async function second(input: z.infer<typeof secondSchema>): Promise<Result<{ letterId: string }>> {
+  return asStaff(secondSchema, input, (caller, value) => secondReply(caller, value, new Date()));
 }
 
 const askSchema = z.strictObject({ enquiryId: id, subject, text, reason });
 export async function ask(input: z.infer<typeof askSchema>): Promise<Result<Approved>> {
   return asStaff(askSchema, input, (caller, value) => askClient(caller, value, new Date()));
+}
+
+const testSchema = z.strictObject({ enquiryId: id, kind: z.enum(["reply", "question"]), subject, text });
+export async function sendTest(input: z.infer<typeof testSchema>): Promise<Result<{ to: string }>> {
+  return asStaff(testSchema, input, (caller, value) => sendTestLetter(caller, value, new Date()));
+}
+
+const encloseSchema = z.strictObject({ documentId: id, isEnclosed: z.boolean() });
+export async function enclose(input: z.infer<typeof encloseSchema>): Promise<Result<null>> {
+  return asStaff(encloseSchema, input, (caller, value) => encloseDocument(caller, value, new Date()));
 }
 
 export async function takeBack(letterId: string): Promise<Result<null>> {
@@ -51,4 +66,8 @@ export async function move(input: z.infer<typeof moveSchema>): Promise<Result<nu
 const withdrawSchema = z.strictObject({ id, reason: reasonSchema });
 export async function withdraw(input: z.infer<typeof withdrawSchema>): Promise<Result<null>> {
   return asStaff(withdrawSchema, input, (caller, value) => withdrawBenchTest(caller, value, new Date()));
+}
+
+export async function withdrawSeen(input: z.infer<typeof withdrawSchema>): Promise<Result<null>> {
+  return asStaff(withdrawSchema, input, (caller, value) => withdrawInspection(caller, value, new Date()));
 }

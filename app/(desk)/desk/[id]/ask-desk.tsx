@@ -7,13 +7,14 @@ import { PromiseNotes, SendingReason } from "@/lib/ui/promise-notes";
 import { REASON_CHARS } from "@/lib/enquiry/sending-reason";
 import type { EnquiryView } from "@/lib/enquiry/views";
 import { ask } from "./actions";
+import { Arrival } from "./arrival";
 import { WAITS } from "./reply-desk";
 import css from "./letter-desk.module.css";
 import { usePromises } from "./use-promises";
 
 /** A question to the client on a sheet of its own. The reply stays where it was, untouched. */
 export function AskDesk({ view, begin, to, done, back, tell }: {
-  view: Pick<EnquiryView, "id" | "rugs">; begin: { subject: string; text: string }; to: ReactNode;
+  view: Pick<EnquiryView, "id" | "rugs" | "sender">; begin: { subject: string; text: string }; to: ReactNode;
   done: (say: string) => void; back: () => void; tell: (say: string, focus?: boolean) => void;
 }) {
   const [subject, setSubject] = useState(begin.subject);
@@ -41,6 +42,7 @@ export function AskDesk({ view, begin, to, done, back, tell }: {
         <button type="button" className="button" onClick={send} disabled={isSending}>{isSending ? "One moment" : "Send the question"}</button>
         <button type="button" className="button quiet" onClick={back} disabled={isSending}>Back to the reply</button>
       </div>
+      <Arrival view={view} kind="question" words={{ subject, text }} to={to} enclosures={[]} tell={tell} />
     </>
   );
 }

@@ -5,6 +5,7 @@ import type { BenchTestView, RugView } from "@/lib/enquiry/views";
 import { lowerFirst, sentenceCase } from "@/lib/ui/figures";
 import type { HeadingLevel } from "@/lib/ui/judgement";
 import { dayAndClock, type Place } from "@/lib/ui/time";
+import { withdraw } from "./actions";
 import css from "./bench-tests.module.css";
 import { Withdraw } from "./withdraw";
 
@@ -45,7 +46,7 @@ function Recorded({ test: t, as: H, now, place, mayWithdraw }: { test: BenchTest
       {t.withdrawn && (
         <p className={css.says}><b>Withdrawn</b> by <bdi>{t.withdrawn.by}</bdi>, {dayAndClock(t.withdrawn.at, now, place)}: <span dir="auto">{t.withdrawn.why}</span></p>
       )}
-      {mayWithdraw && <Withdraw id={t.id} isWithdrawn={t.withdrawn !== null} />}
+      {mayWithdraw && <Withdraw id={t.id} isWithdrawn={t.withdrawn !== null} withdraw={withdraw} done="The rug was judged anew without it." />}
     </li>
   );
 }

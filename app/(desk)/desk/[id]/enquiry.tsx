@@ -4,9 +4,10 @@ import type { EnquiryView } from "@/lib/enquiry/views";
 import { questionLetter } from "@/lib/ui/question-letter";
 import { RugEvidence } from "@/lib/ui/rug-evidence";
 import { Strip } from "@/lib/ui/strip";
-import { clock, waitingInWords, type Place } from "@/lib/ui/time";
+import { dayAndClock, waitingInWords, type Place } from "@/lib/ui/time";
 import { Client, History, Letters } from "./about";
 import { BenchTests } from "./bench-tests";
+import { Documents } from "./documents";
 import css from "./enquiry.module.css";
 import { LetterDesk } from "./letter-desk";
 import { Move } from "./move";
@@ -16,13 +17,15 @@ export interface EnquiryProps {
   now: string;
   place: Place;
   workshop: { name: string; signature: string };
+  /** What "tomorrow at eight" is on the workshop's clock: what stands in the fields of a chosen time. */
+  tomorrow: { day: string; hour: string };
   mailConfigured: boolean;
   /** Ids of the bench tests that may be recorded here. */
   openTests: readonly string[];
 }
 
 /** One enquiry: evidence and letter side by side at the desk, one below the other on a phone. */
-export function Enquiry({ view, now, place, workshop, mailConfigured, openTests }: EnquiryProps) {
+export function Enquiry({ view, now, place, workshop, tomorrow, mailConfigured, openTests }: EnquiryProps) {
   const several = view.rugs.length > 1;
   const first = view.rugs[0];
   return (
@@ -46,11 +49,12 @@ export function Enquiry({ view, now, place, workshop, mailConfigured, openTests 
               correct={view.may.correct && <p className={`${css.correct} no-print`}><Link href={`/desk/${view.id}/answers/${rug.id}`}>Correct or add an answer</Link></p>} />
           ))}
           <Client view={view} />
+          <Documents view={view} now={now} place={place} />
           <Letters view={view} now={now} place={place} />
           <Move enquiryId={view.id} from={view.state} to={view.may.moveTo} />
           <History history={view.history} now={now} place={place} />
         </div>
-        <LetterDesk view={view} question={questionOf({ view, workshop })} to={<To client={view.client} />} mailNote={noteOf(view, mailConfigured)} held={heldWords(view, place, mailConfigured)} />
+        <LetterDesk view={view} question={questionOf({ view, workshop })} to={<To client={view.client} />} tomorrow={tomorrow} mailNote={noteOf(view, { now, place, mailConfigured })} held={heldWords(view, { now, place, mailConfigured })} />
       </div>
     </>
   );
@@ -81,17 +85,17 @@ function questionOf({ view, workshop }: { view: EnquiryView; workshop: EnquiryPr
 }
 
 /** What becomes of a letter once it is approved. */
-function noteOf(view: EnquiryView, mailConfigured: boolean): string {
+function noteOf(view: EnquiryView, { now, place, mailConfigured }: Pick<EnquiryProps, "now" | "place" | "mailConfigured">): string {
   if (!view.client.email) return "There is no e-mail address: an approved letter waits here, to be read out or printed.";
   if (!mailConfigured) return "No mail server is set up: approved letters wait here, not sent, and can be read as .eml.";
-  if (view.waitsForSecond) return "It leaves only once a second person has read and sent it.";
+  if (view.waitsForSecond) return `It leaves only once a second person has read and sent it${view.waitsForSecond.sendAt ? `, and not before ${dayAndClock(view.waitsForSecond.sendAt, now, place)}` : ""}.`;
   const { holdMinutes: m } = view;
   if (m === 0) return "It leaves as soon as it is approved.";
   return `Held ${m === 1 ? "one minute" : m === 2 ? "two minutes" : `${m} minutes`} before it leaves; until then it can be taken back.`;
 }
 
 /** What becomes of a held letter and when, in the workshop's time. */
-function heldWords(view: EnquiryView, place: Place, mailConfigured: boolean): Record<string, string> {
+function heldWords(view: EnquiryView, { now, place, mailConfigured }: Pick<EnquiryProps, "now" | "place" | "mailConfigured">): Record<string, string> {
   const leaves = mailConfigured && view.client.email;
-  return Object.fromEntries(view.letters.filter((l) => l.state === "held").map((l) => [l.id, `${leaves ? "Leaves at" : "Waits here from"} ${clock(l.notBefore, place)}.`]));
+  return Object.fromEntries(view.letters.filter((l) => l.state === "held").map((l) => [l.id, `${leaves ? "Leaves" : "Waits here from"} ${dayAndClock(l.notBefore, now, place)}.`]));
 }

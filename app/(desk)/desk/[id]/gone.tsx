@@ -4,6 +4,7 @@ import { useTransition, type ReactNode } from "react";
 import { reach } from "@/app/(desk)/_parts/reach";
 import type { EnquiryView, LetterView } from "@/lib/enquiry/views";
 import { DeskSheet } from "@/lib/ui/desk-sheet";
+import { Enclosed } from "@/lib/ui/enclosed";
 import { takeBack } from "./actions";
 import css from "./letter-desk.module.css";
 import { useOnceAt } from "./reply-desk";
@@ -39,5 +40,5 @@ const newestOfOurs = (letters: LetterView[]): LetterView | undefined =>
   letters.filter((l) => l.kind !== "acknowledgement" && l.state !== "taken_back").sort((a, b) => Date.parse(b.createdAt) - Date.parse(a.createdAt))[0];
 
 function Foot({ letter, when }: { letter: LetterView; when: string | undefined }) {
-  return <><b>{letter.says}</b>{when && <> {when}</>}{letter.approvedBy && <small> Approved by <bdi>{letter.approvedBy}</bdi>.</small>}</>;
+  return <><b>{letter.says}</b>{when && <> {when}</>}{letter.approvedBy && <small> Approved by <bdi>{letter.approvedBy}</bdi>.</small>}<Enclosed enclosures={letter.enclosures} /></>;
 }

@@ -1,6 +1,7 @@
 "use client";
 import { useRouter } from "next/navigation";
 import { useCallback, useRef, useState, type ReactNode } from "react";
+import type { ChosenTime } from "@/lib/enquiry/send-at";
 import type { EnquiryView } from "@/lib/enquiry/views";
 import { AskDesk } from "./ask-desk";
 import css from "./letter-desk.module.css";
@@ -12,11 +13,13 @@ import { SecondDesk } from "./second-desk";
  * The letter beside the evidence. One of: a reply being written, a question being written, a trainee's letter waiting
  * for a second person, or the last letter that left. What came of an action is said in one place that stays.
  */
-export function LetterDesk({ view, question, to, mailNote, held }: {
+export function LetterDesk({ view, question, to, tomorrow, mailNote, held }: {
   view: EnquiryView;
   /** What "Ask for more" begins with. */
   question: { subject: string; text: string };
   to: ReactNode;
+  /** What stands in the fields of a chosen time. */
+  tomorrow: ChosenTime;
   /** Why an approved letter would not leave by itself, or how long it is held. */
   mailNote: string;
   /** Instants in the workshop's words, by letter id. */
@@ -40,7 +43,7 @@ export function LetterDesk({ view, question, to, mailNote, held }: {
     <section id="letter" className={css.desk} aria-label="The letter">
       <h2 className="unseen">The letter</h2>
       <div hidden={asking}>
-        <Sheet view={view} to={to} held={held} tell={tell}>{askButton}</Sheet>
+        <Sheet view={view} to={to} tomorrow={tomorrow} held={held} tell={tell}>{askButton}</Sheet>
       </div>
       {asking && <AskDesk view={view} begin={question} to={to} done={asked} back={() => setAsking(false)} tell={tell} />}
       <p ref={status} role="status" tabIndex={-1} className={css.said}>{said}</p>
@@ -50,8 +53,8 @@ export function LetterDesk({ view, question, to, mailNote, held }: {
 }
 
 /** The sheet that belongs on the desk as the enquiry stands. */
-function Sheet({ view, to, held, tell, children }: {
-  view: EnquiryView; to: ReactNode; held: Readonly<Record<string, string>>; tell: (say: string, focus?: boolean) => void; children: ReactNode;
+function Sheet({ view, to, tomorrow, held, tell, children }: {
+  view: EnquiryView; to: ReactNode; tomorrow: ChosenTime; held: Readonly<Record<string, string>>; tell: (say: string, focus?: boolean) => void; children: ReactNode;
 }) {
   const [changing, setChanging] = useState<number | null>(null);
   const { draft, waitsForSecond } = view;
@@ -59,5 +62,5 @@ function Sheet({ view, to, held, tell, children }: {
   if (waitsForSecond && changing !== draft.number) {
     return <SecondDesk view={view} by={waitsForSecond.by} draft={draft} to={to} change={() => setChanging(draft.number)} tell={tell} />;
   }
-  return <ReplyDesk view={view} draft={draft} to={to} tell={tell}>{children}</ReplyDesk>;
+  return <ReplyDesk view={view} draft={draft} to={to} tomorrow={tomorrow} tell={tell}>{children}</ReplyDesk>;
 }

@@ -1,6 +1,7 @@
 import { staffCallerOrRedirect } from "@/app/_server/caller";
 import { readEnquiry } from "@/lib/enquiry/read-enquiry";
 import { mailConfigured } from "@/lib/mail/outbox";
+import { tomorrowAtEight } from "@/lib/enquiry/workshop-day";
 import { openTests } from "@/lib/workshop/open-tests";
 import { readSettings } from "@/lib/workshop/settings";
 import { Refused } from "../../_parts/refused";
@@ -20,7 +21,7 @@ export default async function Page({ params }: Props) {
   return (
     <>
       <title>{`${enquiry.value.title} · ${enquiry.value.reference}`}</title>
-      <Enquiry key={id} view={enquiry.value} now={now.toISOString()} place={settings} workshop={settings} mailConfigured={mailConfigured()} openTests={openTests(settings.reagents)} />
+      <Enquiry key={id} view={enquiry.value} now={now.toISOString()} place={settings} workshop={settings} tomorrow={tomorrowAtEight(now, settings.timeZone)} mailConfigured={mailConfigured()} openTests={openTests(settings.reagents)} />
     </>
   );
 }

@@ -5,18 +5,23 @@ import { reach } from "@/app/(desk)/_parts/reach";
 import type { EnquiryView } from "@/lib/enquiry/views";
 import { readingOf } from "@/lib/reply/reading";
 import { DeskSheet, WritingSheet } from "@/lib/ui/desk-sheet";
+import { Enclosed } from "@/lib/ui/enclosed";
 import { PromiseNotes, SendingReason } from "@/lib/ui/promise-notes";
 import { REASON_CHARS } from "@/lib/enquiry/sending-reason";
+import type { ChosenTime } from "@/lib/enquiry/send-at";
 import { approve } from "./actions";
+import { Arrival } from "./arrival";
+import { enclosedOf } from "./enclosed-of";
 import css from "./letter-desk.module.css";
+import { SendAt } from "./send-at";
 import { useDraft } from "./use-draft";
 import { usePromises } from "./use-promises";
 
 export const WAITS = "Approved. It waits for a second person to read it before it leaves.";
 
 /** The reply on its sheet: written, kept, approved. `tell` says what came of it and takes the focus where the person has to be told. */
-export function ReplyDesk({ view, draft, to, children, tell }: {
-  view: EnquiryView; draft: NonNullable<EnquiryView["draft"]>; to: ReactNode; children: ReactNode; tell: (say: string, focus?: boolean) => void;
+export function ReplyDesk({ view, draft, to, tomorrow, children, tell }: {
+  view: EnquiryView; draft: NonNullable<EnquiryView["draft"]>; to: ReactNode; tomorrow: ChosenTime; children: ReactNode; tell: (say: string, focus?: boolean) => void;
 }) {
   const { words, write, keep, take, isDirty, theirs } = useDraft(view.id, draft);
   const promises = usePromises(view, words.text, "reply");
@@ -35,11 +40,14 @@ export function ReplyDesk({ view, draft, to, children, tell }: {
     tell(say, true);
     if (isConflict) router.refresh();
   };
-  const send = () => start(async () => {
+  const enclosed = enclosedOf(view);
+  const [refusedTime, setRefusedTime] = useState<string | null>(null);
+  const send = (sendAt: ChosenTime | null) => start(async () => {
     const kept = await keep();
     if (!("number" in kept)) return refused(kept);
-    const result = await reach(() => approve({ enquiryId: view.id, number: kept.number, ...(promises.found.length > 0 ? { reason: promises.reason } : {}) }));
+    const result = await reach(() => approve({ enquiryId: view.id, number: kept.number, sendAt, documents: enclosed.map((d) => d.id), ...(promises.found.length > 0 ? { reason: promises.reason } : {}) }));
     setMissing(result.ok ? null : (result.fields?.["reason"] ?? null));
+    setRefusedTime(result.ok ? null : (result.fields?.["sendAt"] ?? null));
     if (!result.ok) return refused({ say: result.say, isConflict: result.code === "changed-meanwhile" });
     tell(result.value.waitsForSecond ? WAITS : "Approved.", true);
     router.refresh();
@@ -54,13 +62,16 @@ export function ReplyDesk({ view, draft, to, children, tell }: {
       <p id="reply-state" className={`small num ${css.state}`}>
         {count} words, reading grade {Math.round(grade)}. {isDirty ? "Not kept yet." : `Version ${draft.number}, by ${draft.by}.`}
       </p>
+      <Enclosed enclosures={enclosed} />
       <PromiseNotes found={promises.found}>
         {view.may.approve && <SendingReason value={promises.reason} most={REASON_CHARS.most} write={promises.write} error={missing} />}
       </PromiseNotes>
       <div className={`${css.bar} no-print`}>
-        {view.may.approve && <button type="button" className="button" onClick={send} disabled={isSending || theirs !== null}>{isSending ? "One moment" : "Approve and send"}</button>}
+        {view.may.approve && <button type="button" className="button" onClick={() => send(null)} disabled={isSending || theirs !== null}>{isSending ? "One moment" : "Approve and send"}</button>}
         {children}
       </div>
+      <Arrival view={view} kind="reply" words={words} to={to} enclosures={enclosed} tell={tell} />
+      {view.may.approve && <SendAt first={tomorrow} error={refusedTime} isBusy={isSending || theirs !== null} send={send} />}
     </>
   );
 }

@@ -4,7 +4,9 @@ import { useTransition, type ReactNode } from "react";
 import { reach } from "@/app/(desk)/_parts/reach";
 import type { EnquiryView } from "@/lib/enquiry/views";
 import { DeskSheet } from "@/lib/ui/desk-sheet";
+import { Enclosed } from "@/lib/ui/enclosed";
 import { second } from "./actions";
+import { enclosedOf } from "./enclosed-of";
 import css from "./letter-desk.module.css";
 
 /** What a trainee approved, waiting for somebody who may sign it. Changing it ends the waiting: then the words are new. */
@@ -14,14 +16,14 @@ export function SecondDesk({ view, by, draft, to, change, tell }: {
   const router = useRouter();
   const [isBusy, start] = useTransition();
   const send = () => start(async () => {
-    const result = await reach(() => second({ enquiryId: view.id }));
+    const result = await reach(() => second({ enquiryId: view.id, documents: enclosedOf(view).map((d) => d.id) }));
     tell(result.ok ? "Approved by a second person." : result.say, true);
     router.refresh();
   });
   return (
     <>
       <p className={css.second}><bdi>{by}</bdi> approved this. {view.may.second ? "Read it, and send it if you would sign it." : "It waits for a second person."}</p>
-      <DeskSheet to={to} subject={draft.subject} text={draft.text} label="The letter that waits" />
+      <DeskSheet to={to} subject={draft.subject} text={draft.text} label="The letter that waits" foot={enclosedOf(view).length > 0 && <Enclosed enclosures={enclosedOf(view)} />} />
       <div className={`${css.bar} no-print`}>
         {view.may.second && <button type="button" className="button" disabled={isBusy} onClick={send}>{isBusy ? "One moment" : "Send it"}</button>}
         {view.may.edit && <button type="button" className="button quiet" disabled={isBusy} onClick={change}>Change it</button>}

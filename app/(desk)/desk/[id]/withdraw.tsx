@@ -3,11 +3,11 @@ import { useRouter } from "next/navigation";
 import { useId, useRef, useState, useTransition, type FormEvent } from "react";
 import { reach } from "@/app/(desk)/_parts/reach";
 import { BENCH_LIMITS } from "@/lib/enquiry/bench-test-schema";
-import { withdraw } from "./actions";
+import type { Result } from "@/lib/enquiry/caller";
 import css from "./bench-tests.module.css";
 
-/** Takes a test out of account that was recorded in error, with a reason. What was typed stays where it was refused. */
-export function Withdraw({ id, isWithdrawn }: { id: string; isWithdrawn: boolean }) {
+/** Takes something out of account that was recorded in error, with a reason. What was typed stays where it was refused. */
+export function Withdraw({ id, isWithdrawn, withdraw, done }: { id: string; isWithdrawn: boolean; withdraw: (input: { id: string; reason: string }) => Promise<Result<null>>; done: string }) {
   const [said, setSaid] = useState("");
   const [isBusy, start] = useTransition();
   const status = useRef<HTMLParagraphElement>(null);
@@ -18,7 +18,7 @@ export function Withdraw({ id, isWithdrawn }: { id: string; isWithdrawn: boolean
     const reason = String(new FormData(event.currentTarget).get("reason"));
     start(async () => {
       const result = await reach(() => withdraw({ id, reason }));
-      setSaid(result.ok ? "The rug was judged anew without it." : result.say);
+      setSaid(result.ok ? done : result.say);
       status.current?.focus();
       router.refresh();
     });

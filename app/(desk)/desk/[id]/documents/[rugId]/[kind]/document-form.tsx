@@ -1,0 +1,54 @@
+"use client";
+import Link from "next/link";
+import { useMemo } from "react";
+import { documentForm } from "@/lib/enquiry/document-forms";
+import { DOCUMENTS, type DocumentKind } from "@/lib/reply/documents/offered";
+import { CheckedForm } from "@/lib/ui/checked-form";
+import { TextArea, TextField } from "@/lib/ui/field";
+import { make } from "./actions";
+import css from "./document-form.module.css";
+
+export interface Where { enquiryId: string; rugId: string }
+
+/** What is filled in by hand for a document; the rest is written from what is known. */
+export function DocumentForm({ kind, title, at, values, inspection }: { kind: DocumentKind; title: string; at: Where; values: Record<string, string>; inspection: string | null }) {
+  const schema = useMemo(() => documentForm(kind), [kind]);
+  return (
+    <CheckedForm schema={schema} action={make} values={values} title={title}>
+      {Object.entries({ ...at, kind }).map(([name, value]) => <input key={name} type="hidden" name={name} defaultValue={value} />)}
+      <p className={css.tells}>{DOCUMENTS[kind].tells}</p>
+      <div className={css.fields}>
+        {kind === "condition-report" && <Report at={at} inspection={inspection} />}
+        {kind === "letter-to-seller" && <SellerLetter />}
+        <div className={css.send}><button className="button">Make it</button><Link href={`/desk/${at.enquiryId}#documents`}>Back without making it</Link></div>
+      </div>
+    </CheckedForm>
+  );
+}
+
+function Report({ at, inspection }: { at: Where; inspection: string | null }) {
+  return (
+    <>
+      <p className={css.note}>{inspection ?? <>Nobody has inspected this rug, so the report says “provisional, not inspected”. <Link href={`/desk/${at.enquiryId}/documents/${at.rugId}/inspection`}>Record an inspection</Link> first if somebody has.</>}</p>
+      <TextField name="theirReference" label="The insurer’s reference, if there is one" autoComplete="off" />
+    </>
+  );
+}
+
+function SellerLetter() {
+  return (
+    <>
+      <p className={css.note}>What is left empty is left out. The client reads it, changes what they like and signs it themselves.</p>
+      <TextArea name="clientAddress" label="The client’s address" rows={3} />
+      <TextField name="sellerName" label="The seller’s name" autoComplete="off" />
+      <TextArea name="sellerAddress" label="The seller’s address" rows={3} />
+      <div className={css.pair}>
+        <TextField name="boughtOn" label="Bought on" autoComplete="off" />
+        <TextField name="price" label="Price paid" autoComplete="off" />
+        <TextField name="invoice" label="Number of the invoice" autoComplete="off" />
+      </div>
+      <TextField name="saidWords" label="What was said or written of the fibre, word for word" hint="It stands in the letter as a quotation." autoComplete="off" />
+      <TextField name="labelWords" label="What the label says, word for word" autoComplete="off" />
+    </>
+  );
+}

@@ -1,0 +1,23 @@
+import { callersOfRequest } from "@/app/_server/caller";
+import { INERT_HEADERS } from "@/app/_server/route-headers";
+import { refuse, STATUS_OF, type Refusal } from "@/lib/enquiry/caller";
+import { documentFile } from "@/lib/enquiry/document-file";
+
+/** Not sandboxed: browsers show no PDF in a sandbox. Nothing in the file runs, and nothing may be fetched from it. */
+const HEADERS = { ...INERT_HEADERS, "content-security-policy": "default-src 'none'; style-src 'unsafe-inline'; frame-ancestors 'none'" };
+
+/** A printed document as it was made, for whoever on this device may read it. */
+export async function GET(_request: Request, { params }: { params: Promise<{ id: string }> }): Promise<Response> {
+  const { id } = await params;
+  let refusal: Refusal = refuse("not-signed-in", "Please sign in first.");
+  for (const caller of await callersOfRequest()) {
+    const found = await documentFile(caller, id, new Date());
+    if (found.ok) {
+      const { bytes, fileName, type } = found.value;
+      const names = `filename="document.pdf"; filename*=UTF-8''${encodeURIComponent(fileName).replace(/['()*]/g, (c) => `%${c.charCodeAt(0).toString(16).toUpperCase()}`)}`;
+      return new Response(new Uint8Array(bytes), { headers: { ...HEADERS, "content-type": type, "content-length": String(bytes.length), "content-disposition": `inline; ${names}` } });
+    }
+    refusal = found;
+  }
+  return new Response(refusal.say, { status: STATUS_OF[refusal.code], headers: { ...HEADERS, "content-type": "text/plain; charset=utf-8" } });
+}

@@ -1,0 +1,88 @@
+import "server-only";
+import type { BenchTest, Client, Inspection, Photo, ThirdParty } from "../store/database";
+import type { PrintedDocument } from "../reply/documents/blocks";
+import { viscoseCareCard } from "../reply/documents/care-card";
+import { conditionReport } from "../reply/documents/condition-report";
+import { letterToSeller, type Tested } from "../reply/documents/letter-to-seller";
+import type { DocumentKind } from "../reply/documents/offered";
+import { rugWordsOf } from "../reply/describe";
+import { PHOTO_KINDS, type RugAnswers } from "../trade/questions";
+import type { Assessment } from "../triage/assessment";
+import type { WorkshopSettings } from "../workshop/settings";
+import { readingsIn, reportIn } from "./bench-findings";
+import { sayReadings, sayReport } from "./bench-view";
+import { isTestId, testRow } from "./bench-test-schema";
+import { reportFields, sellerLetterFields } from "./document-forms";
+import { photoView, rugColours } from "./photo-view";
+import { dayAndHour, longDay } from "./workshop-day";
+
+/** What a document of a rug is written from, as it stands now. */
+export interface DocumentFacts {
+  reference: string;
+  client: Pick<Client, "name">;
+  parties: readonly Pick<ThirdParty, "kind" | "name" | "reference">[];
+  answers: RugAnswers;
+  photos: readonly Photo[];
+  assessment: Assessment;
+  /** Those that were not withdrawn, oldest first. */
+  tests: readonly BenchTest[];
+  /** The newest that was not withdrawn. */
+  inspection: Inspection | null;
+  settings: WorkshopSettings;
+  now: Date;
+}
+
+const capital = (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+const dayOf = ({ settings }: DocumentFacts, at: Date) => longDay(dayAndHour(at, settings.timeZone).day, settings.locale);
+const rugOf = ({ answers, photos }: DocumentFacts) => rugWordsOf({ answers, colours: rugColours(photos) });
+const headOf = ({ name, address, town, telephone, email }: WorkshopSettings) =>
+  ({ name, lines: [address || town, telephone, email].filter((line) => line !== "") });
+
+/** The blocks of one kind of document. `filled` is what its form holds. */
+export function documentContent(kind: DocumentKind, facts: DocumentFacts, filled: object): PrintedDocument {
+  switch (kind) {
+    case "condition-report": return report(facts, reportFields.parse(filled));
+    case "letter-to-seller": return sellerLetter(facts, sellerLetterFields.parse(filled));
+    case "care-card": return viscoseCareCard({ rug: rugOf(facts), workshop: { ...headOf(facts.settings), telephone: facts.settings.telephone } });
+  }
+}
+
+function report(f: DocumentFacts, { theirReference }: { theirReference: string }): PrintedDocument {
+  const { inspection: seen, settings } = f;
+  return conditionReport({
+    reference: f.reference, theirReference: theirReference || null, client: f.client.name, rug: capital(rugOf(f)), account: f.answers.story ?? null, assessment: f.assessment,
+    photos: f.photos.map((p) => ({ id: p.id, shows: PHOTO_KINDS[photoView(p).kind].ask, takenOn: p.takenAt && dayOf(f, p.takenAt) })),
+    measured: f.assessment.findings.filter((x) => x.what === "colour-change").map((x) => x.staff),
+    inspection: seen && { by: seen.by, on: longDay(seen.day, settings.locale), found: seen.found, isBeyondRepair: seen.isBeyondRepair },
+    workshop: headOf(settings), today: dayOf(f, f.now),
+  });
+}
+
+function sellerLetter(f: DocumentFacts, l: ReturnType<typeof sellerLetterFields.parse>): PrintedDocument {
+  return letterToSeller({
+    client: { name: f.client.name, address: l.clientAddress }, seller: { name: l.sellerName, address: l.sellerAddress }, rug: rugOf(f),
+    bought: { on: l.boughtOn || null, price: l.price || null, invoice: l.invoice || null }, saidWords: l.saidWords || null, labelWords: l.labelWords || null,
+    tests: f.tests.flatMap((t) => testedOf(t, f)), jurisdiction: f.settings.jurisdiction, today: dayOf(f, f.now),
+  });
+}
+
+/** A test as a letter names it: what was seen, never more than that. */
+function testedOf(row: BenchTest, f: DocumentFacts): Tested[] {
+  const report = reportIn(row);
+  if (report) return [{ by: report.laboratory, on: longDay(report.reportedOn, f.settings.locale), found: sayReport(report).at(-1)?.says ?? "", kind: "laboratory" }];
+  if (!isTestId(row.test)) return [];
+  const seen = sayReadings(row.test, readingsIn(row)).map((r) => r.says.charAt(0).toLowerCase() + r.says.slice(1));
+  return seen.length > 0 ? [{ by: f.settings.name, on: dayOf(f, row.at), found: `${testRow(row.test).name}, ${seen.join(", ")}`, kind: "bench" }] : [];
+}
+
+/** What stands in a document's form at first: what the enquiry knows already. */
+export function filledAtFirst(kind: DocumentKind, f: Pick<DocumentFacts, "answers" | "parties" | "settings">): Record<string, string> {
+  const { answers, parties } = f;
+  if (kind === "condition-report") return { theirReference: parties.find((p) => p.kind === "insurer")?.reference ?? "" };
+  if (kind === "care-card") return {};
+  const price = answers.price && answers.currency ? new Intl.NumberFormat(f.settings.locale, { style: "currency", currency: answers.currency, maximumFractionDigits: 0 }).format(answers.price) : "";
+  return {
+    sellerName: parties.find((p) => p.kind === "seller")?.name ?? answers.boughtPlace ?? "", boughtOn: answers.boughtYear ? String(answers.boughtYear) : "", price,
+    saidWords: answers.sellerWords ?? "", labelWords: answers.labelText ?? "",
+  };
+}

@@ -1,0 +1,28 @@
+import "server-only";
+import { database, type Prisma } from "../store/database";
+import { readSettings } from "../workshop/settings";
+import type { DocumentFacts } from "./document-content";
+import { assessmentOf, rugAnswersOf } from "./stored";
+
+/** The inspections of a rug that count, the newest first. */
+export const STANDING_INSPECTIONS = { where: { withdrawnAt: null }, orderBy: [{ at: "desc" }, { id: "desc" }] } as const satisfies Prisma.Rug$inspectionsArgs;
+const PARTS = {
+  enquiry: { select: { reference: true, client: { select: { name: true } }, parties: true } },
+  answers: true,
+  photos: { orderBy: { position: "asc" } },
+  assessments: { orderBy: { createdAt: "desc" }, take: 1 },
+  benchTests: { where: { withdrawnAt: null }, orderBy: { at: "asc" } },
+  inspections: { ...STANDING_INSPECTIONS, take: 1 },
+} as const satisfies Prisma.RugInclude;
+
+/** What a document of this rug would be written from; null where there is no such rug in the enquiry or it was never judged. */
+export async function documentFacts({ enquiryId, rugId }: { enquiryId: string; rugId: string }, now: Date): Promise<DocumentFacts | null> {
+  const [rug, settings] = await Promise.all([database().rug.findFirst({ where: { id: rugId, enquiryId }, include: PARTS }), readSettings()]);
+  const [newest] = rug?.assessments ?? [];
+  if (!rug || !newest) return null;
+  const { reference, client, parties } = rug.enquiry;
+  return {
+    reference, client, parties, answers: rugAnswersOf(rug.answers), photos: rug.photos, assessment: assessmentOf(newest.result), tests: rug.benchTests,
+    inspection: rug.inspections[0] ?? null, settings, now,
+  };
+}

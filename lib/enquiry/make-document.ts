@@ -1,0 +1,69 @@
+import "server-only";
+import { createHash, randomUUID } from "node:crypto";
+import { forPrint } from "../photo/server/for-print";
+import { drawPdf } from "../print/draw-pdf";
+import type { PrintedDocument } from "../reply/documents/blocks";
+import { DOCUMENTS, documentsOffered, type DocumentKind } from "../reply/documents/offered";
+import { database } from "../store/database";
+import { photoPath } from "../store/photo-files";
+import { audit } from "./audit";
+import { authorise, NOT_THERE } from "./authorise";
+import { ok, refuse, type Caller, type Result } from "./caller";
+import { documentContent } from "./document-content";
+import { documentFacts } from "./document-facts";
+import { DOCUMENT_FIELDS } from "./document-forms";
+import { inOneStepOfMany } from "./one-step";
+import { toJson } from "./to-json";
+
+export interface DocumentToMake { enquiryId: string; rugId: string; kind: DocumentKind; filled: object }
+
+/**
+ * Makes a document from what is known now and keeps it as it was made, text and file. What was made before stays as it is; the
+ * same document asked for twice is made once.
+ */
+export async function makeDocument(caller: Caller, { enquiryId, rugId, kind, filled }: DocumentToMake, now: Date): Promise<Result<{ documentId: string }>> {
+  const no = authorise(caller, "make-document");
+  if (no || caller.kind !== "staff") return no ?? NOT_THERE;
+  const fields = DOCUMENT_FIELDS[kind].safeParse(filled);
+  if (!fields.success) return refuse("invalid", "Please look at this once more.", Object.fromEntries(fields.error.issues.map((i) => [String(i.path[0]), i.message])));
+  const facts = await documentFacts({ enquiryId, rugId }, now);
+  if (!facts) return NOT_THERE;
+  if (!documentsOffered(facts).includes(kind)) return refuse("invalid", `No ${DOCUMENTS[kind].name.toLowerCase()} is made for this rug: it does not fit what is known of it.`);
+  const content = documentContent(kind, facts, fields.data);
+  const same = await madeAlready({ rugId, kind, content });
+  if (same) return ok({ documentId: same });
+  const pdf = await drawn(content, now);
+  return inOneStepOfMany(async (tx) => {
+    const newest = await tx.document.findFirst({ where: { rugId, kind }, orderBy: { version: "desc" }, select: { version: true } });
+    const documentId = randomUUID();
+    const version = (newest?.version ?? 0) + 1;
+    await tx.document.create({
+      data: {
+        id: documentId, enquiryId, rugId, kind, version, title: content.title, filled: toJson(fields.data), content: toJson(content), pdf: pdf.toString("base64"),
+        sha256: sha256Of(pdf), bytes: pdf.length, madeById: caller.staffId, createdAt: now,
+      },
+    });
+    await audit(tx, caller, { action: "document-made", enquiryId, at: now, detail: { document: kind, version, documentId } });
+    return ok({ documentId });
+  });
+}
+
+/** The same text for the same value, whatever order a database gives its keys back in. */
+const inOrder = (value: unknown): string =>
+  JSON.stringify(value, (_, v: unknown) => (v !== null && typeof v === "object" && !Array.isArray(v) ? Object.fromEntries(Object.entries(v).sort(([a], [b]) => (a < b ? -1 : 1))) : v));
+
+const sha256Of = (bytes: Buffer) => createHash("sha256").update(bytes).digest("hex");
+
+/** The id of the newest version where it would come out the same now, photos included: drawn at its own time it has its own bytes. */
+async function madeAlready({ rugId, kind, content }: { rugId: string; kind: DocumentKind; content: PrintedDocument }): Promise<string | null> {
+  const newest = await database().document.findFirst({ where: { rugId, kind }, orderBy: { version: "desc" }, select: { id: true, content: true, sha256: true, createdAt: true } });
+  if (!newest || inOrder(newest.content) !== inOrder(toJson(content))) return null;
+  return sha256Of(await drawn(content, newest.createdAt)) === newest.sha256 ? newest.id : null;
+}
+
+async function drawn(content: PrintedDocument, now: Date): Promise<Buffer> {
+  const ids = content.blocks.flatMap((b) => (b.kind === "photo" ? [b.photoId] : []));
+  const photos = new Map<string, Buffer | null>();
+  for (const id of ids) photos.set(id, await forPrint(photoPath(id, "1600")));
+  return drawPdf(content, { photo: (id) => photos.get(id) ?? null, createdAt: now });
+}

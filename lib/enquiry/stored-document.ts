@@ -1,0 +1,23 @@
+import * as z from "zod/mini";
+import type { PrintedDocument } from "../reply/documents/blocks";
+
+const text = z.string();
+const lines = z.array(text);
+const rectangle = z.object({ left: z.number(), top: z.number(), right: z.number(), bottom: z.number() });
+const block = z.discriminatedUnion("kind", [
+  z.object({ kind: z.literal("heading"), level: z.union([z.literal(2), z.literal(3)]), text }),
+  z.object({ kind: z.literal("paragraph"), text }),
+  z.object({ kind: z.literal("small"), text }),
+  z.object({ kind: z.literal("list"), items: lines }),
+  z.object({ kind: z.literal("table"), caption: text, head: lines, rows: z.array(lines) }),
+  z.object({ kind: z.literal("photo"), photoId: text, alternative: text, caption: text }),
+  z.object({
+    kind: z.literal("plan"), widthCm: z.number(), lengthCm: z.number(), keep: z.array(rectangle),
+    damaged: z.array(z.array(z.object({ x: z.number(), y: z.number() }))), alternative: text,
+  }),
+  z.object({ kind: z.literal("signature"), lines }),
+]);
+const schema = z.object({ title: text, language: text, head: z.nullable(z.object({ name: text, lines })), blocks: z.array(block) });
+
+/** The blocks of a stored document. */
+export const contentOf = (stored: unknown): PrintedDocument => schema.parse(stored);

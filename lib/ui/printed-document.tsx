@@ -1,0 +1,52 @@
+import type { Block, PrintedDocument } from "../reply/documents/blocks";
+import css from "./printed-document.module.css";
+
+/** A printed document as a page: the same blocks, in the same order, as its file is drawn from. */
+export function PrintedSheet({ document: { title, head, blocks, language } }: { document: PrintedDocument }) {
+  return (
+    <article className={css.sheet} lang={language} aria-label={title}>
+      {head && <p className={css.head}>{[head.name, ...head.lines].join(" · ")}</p>}
+      <h2 className={css.title}>{title}</h2>
+      {blocks.map((block, i) => <Part key={i} block={block} />)}
+    </article>
+  );
+}
+
+function Part({ block: b }: { block: Block }) {
+  switch (b.kind) {
+    case "heading": return b.level === 2 ? <h3 className={css.heading}>{b.text}</h3> : <h4 className={css.sub}>{b.text}</h4>;
+    case "paragraph": return <p dir="auto">{b.text}</p>;
+    case "small": return <p className={css.small}>{b.text}</p>;
+    case "list": return <ul>{b.items.map((item, i) => <li key={i} dir="auto">{item}</li>)}</ul>;
+    case "table": return <Table table={b} />;
+    case "photo": return <figure><img src={`/photos/${b.photoId}/1600`} alt={b.alternative} loading="lazy" /><figcaption>{b.caption}</figcaption></figure>;
+    case "plan": return <Plan plan={b} />;
+    case "signature": return <p className={css.signature}>{b.lines.map((line, i) => (line === "" ? <span key={i} className={css.room} /> : <span key={i} dir="auto">{line}</span>))}</p>;
+  }
+}
+
+function Table({ table: { caption, head, rows } }: { table: Extract<Block, { kind: "table" }> }) {
+  return (
+    <div className={css.scroll} tabIndex={0} role="region" aria-label={caption}>
+      <table>
+        <caption>{caption}</caption>
+        <thead><tr>{head.map((h) => <th key={h} scope="col">{h}</th>)}</tr></thead>
+        <tbody>{rows.map((cells, r) => <tr key={r}>{cells.map((cell, c) => (c === 0 ? <th key={c} scope="row">{cell}</th> : <td key={c}>{cell}</td>))}</tr>)}</tbody>
+      </table>
+    </div>
+  );
+}
+
+/** The rug from above: what remains is outlined, the damage is filled. */
+function Plan({ plan: { widthCm, lengthCm, keep, damaged, alternative } }: { plan: Extract<Block, { kind: "plan" }> }) {
+  return (
+    <figure>
+      <svg className={css.plan} viewBox={`-1 -1 ${widthCm + 2} ${lengthCm + 2}`} role="img" aria-label={alternative}>
+        <rect className={css.whole} width={widthCm} height={lengthCm} />
+        {damaged.map((outline, i) => <polygon key={i} className={css.lost} points={outline.map((p) => `${p.x},${p.y}`).join(" ")} />)}
+        {keep.map((r, i) => <rect key={i} className={css.kept} x={r.left} y={r.top} width={r.right - r.left} height={r.bottom - r.top} />)}
+      </svg>
+      <figcaption>{alternative}</figcaption>
+    </figure>
+  );
+}

@@ -1,0 +1,190 @@
+import { createHash, randomUUID } from "node:crypto";
+import { describe, expect, it } from "vitest";
+import { approveReply } from "../../../lib/enquiry/approve-reply";
+import type { Caller } from "../../../lib/enquiry/caller";
+import { documentFile } from "../../../lib/enquiry/document-file";
+import { encloseDocument } from "../../../lib/enquiry/enclose-document";
+import { makeDocument } from "../../../lib/enquiry/make-document";
+import { readClientPage } from "../../../lib/enquiry/read-client-page";
+import { readDocument } from "../../../lib/enquiry/read-document";
+import { readDocumentForm } from "../../../lib/enquiry/read-document-form";
+import { readEnquiry } from "../../../lib/enquiry/read-enquiry";
+import { recordInspection } from "../../../lib/enquiry/record-inspection";
+import { recordLaboratoryReport } from "../../../lib/enquiry/record-laboratory-report";
+import { secondReply } from "../../../lib/enquiry/second-reply";
+import { takeBackLetter } from "../../../lib/enquiry/take-back";
+import { withdrawInspection } from "../../../lib/enquiry/withdraw-inspection";
+import { database } from "../../../lib/store/database";
+import { clientOf, givePhoto, good, intake, later, NOW, staff, submitted, WET_VISCOSE } from "./workshop";
+import { submitEnquiry } from "../../../lib/enquiry/submit-enquiry";
+import type { DocumentKind } from "../../../lib/reply/documents/offered";
+
+const SEEN = { by: "Ivo Castellane", day: "2026-11-24", found: "The pile is distorted over a hand's breadth.", beyondRepair: "yes" as const };
+const SELLER = { clientAddress: "4 Quay Street", sellerName: "Kestrel Floors", sellerAddress: "", boughtOn: "", price: "", invoice: "", saidWords: "pure silk", labelWords: "100% viscose" };
+const nell = () => staff("owner", "Nell Harrow");
+const pia = () => staff("trainee", "Pia Wetherby");
+const audits = async (enquiryId: string) => (await database().audit.findMany({ where: { enquiryId }, orderBy: { at: "asc" } })).map((a) => a.action);
+
+/** An enquiry about a wet rug sold as silk and labelled viscose, with one photo. */
+async function aRug() {
+  const from = await intake();
+  good(await givePhoto(from));
+  const enquiry = good(await submitEnquiry(from, { contact: { name: "Ana Example", email: `${randomUUID()}@example.org` }, consent: true }, NOW));
+  const { enquiryId } = enquiry;
+  const view = async (caller: Caller = { kind: "staff", staffId: "s", name: "N", role: "owner" }, minutes = 1) => good(await readEnquiry(caller, enquiryId, later(minutes)));
+  const rugId = (await view()).rugs[0]?.id ?? "";
+  const make = async (kind: DocumentKind, filled: object = {}, minutes = 2) => good(await makeDocument(await nell(), { enquiryId, rugId, kind, filled }, later(minutes))).documentId;
+  return { enquiry, enquiryId, rugId, view, make };
+}
+const textOf = async (documentId: string, enquiryId: string) => JSON.stringify(good(await readDocument(await nell(), { enquiryId, documentId })).content);
+const rowOf = (id: string) => database().document.findUniqueOrThrow({ where: { id } });
+
+/** Documents, inspections and what goes with a letter. */
+export function onPaper(): void {
+  describe("makeDocument", () => {
+    it("keeps the file as it was made, with its hash, and says who made it", async () => {
+      const { enquiryId, rugId, make } = await aRug();
+      const id = await make("condition-report", { theirReference: "CL/118" });
+      const row = await rowOf(id);
+      const file = good(await documentFile(await nell(), id, NOW));
+      expect(file.bytes.subarray(0, 5).toString()).toBe("%PDF-");
+      expect([row.sha256, row.bytes, row.rugId, row.version]).toEqual([createHash("sha256").update(file.bytes).digest("hex"), file.bytes.length, rugId, 1]);
+      expect(file.fileName).toMatch(/^Condition report [\w-]+\.pdf$/);
+      expect(await textOf(id, enquiryId)).toMatch(/Your reference: CL\/118[\s\S]*Provisional, not inspected[\s\S]*It went over the edge of the tray[\s\S]*photoId/);
+      expect(await audits(enquiryId)).toContain("document-made");
+    });
+    it("makes the same twice over once, and a version of its own once something has changed; the first stays as it was", async () => {
+      const { make, enquiryId, rugId } = await aRug();
+      const first = await make("condition-report");
+      expect(await make("condition-report", {}, 30)).toBe(first);
+      const before = await rowOf(first);
+      good(await recordInspection(await nell(), { enquiryId, rugId, ...SEEN }, later(31)));
+      const second = await make("condition-report", {}, 32);
+      expect(second).not.toBe(first);
+      expect([(await rowOf(second)).version, await rowOf(first)]).toEqual([2, before]);
+      expect(good(await readDocument(await nell(), { enquiryId, documentId: first })).newerId).toBe(second);
+    });
+    it("offers what fits the rug, and nothing else", async () => {
+      const { view, enquiryId, rugId } = await aRug();
+      expect((await view()).rugs[0]?.offers).toEqual(["condition-report", "letter-to-seller", "care-card"]);
+      const wool = await submitted({ wetNow: "no", rug: { labelText: "100% wool", labelFound: "typed", incidents: ["nothing"] } });
+      const [rug] = good(await readEnquiry(await nell(), wool.enquiryId, NOW)).rugs;
+      expect(rug?.offers).toEqual(["condition-report"]);
+      expect(await makeDocument(await nell(), { enquiryId: wool.enquiryId, rugId: rug?.id ?? "", kind: "care-card", filled: {} }, NOW)).toMatchObject({ ok: false, code: "invalid" });
+      expect(await makeDocument(await nell(), { enquiryId: wool.enquiryId, rugId, kind: "condition-report", filled: {} }, NOW)).toMatchObject({ ok: false, code: "not-found" });
+      expect(await makeDocument({ kind: "public", addressHash: null }, { enquiryId, rugId, kind: "care-card", filled: {} }, NOW)).toMatchObject({ ok: false, code: "not-signed-in" });
+    });
+    it("writes the client's letter to the seller from what was filled in and what was tested, and asks whom it is to", async () => {
+      const { make, enquiryId, rugId } = await aRug();
+      expect(await makeDocument(await nell(), { enquiryId, rugId, kind: "letter-to-seller", filled: { ...SELLER, sellerName: " " } }, NOW)).toMatchObject({ ok: false, fields: { sellerName: "Write whom the letter is to." } });
+      const untested = await textOf(await make("letter-to-seller", SELLER), enquiryId);
+      expect(untested).toMatch(/Kestrel Floors[\s\S]*described to me as “pure silk”[\s\S]*label on it reads “100% viscose”/);
+      expect(untested).not.toContain("tested since");
+      good(await recordLaboratoryReport(await nell(), { id: randomUUID(), rugId, sample: "pile:whole", laboratory: "Fenwick Fibre Laboratory", reportedOn: "2026-11-20", reference: "", percents: { viscose: 82, cotton: 18 } }, later(3)));
+      expect(await textOf(await make("letter-to-seller", SELLER, 4), enquiryId)).toContain("a laboratory's report by Fenwick Fibre Laboratory, 20 November 2026: 82 % viscose, 18 % cotton.");
+      expect(good(await readDocumentForm(await nell(), { enquiryId, rugId, kind: "letter-to-seller" }, NOW)).filled).toMatchObject({ labelWords: "100% viscose" });
+    });
+  });
+
+  describe("an inspection", () => {
+    it("is a named person's, makes a report more than provisional, and no longer counts once withdrawn", async () => {
+      const { make, enquiryId, rugId, view } = await aRug();
+      const { inspectionId } = good(await recordInspection(await nell(), { enquiryId, rugId, ...SEEN }, later(1)));
+      const report = await textOf(await make("condition-report", {}, 2), enquiryId);
+      expect(report).toContain("Inspected by Ivo Castellane on 24 November 2026.");
+      expect(report).toContain("Beyond economic repair, in the judgement of Ivo Castellane");
+      expect((await view()).rugs[0]?.inspection).toMatchObject({ by: "Ivo Castellane", isBeyondRepair: true });
+      expect(await withdrawInspection(await nell(), { id: inspectionId, reason: "" }, later(3))).toMatchObject({ ok: false, code: "invalid" });
+      good(await withdrawInspection(await nell(), { id: inspectionId, reason: "It was another rug." }, later(3)));
+      expect(await withdrawInspection(await nell(), { id: inspectionId, reason: "Again." }, later(4))).toMatchObject({ ok: false, code: "changed-meanwhile" });
+      expect((await view()).rugs[0]?.inspection).toBeNull();
+      expect(await textOf(await make("condition-report", {}, 5), enquiryId)).toContain("Provisional, not inspected: this report");
+      expect(await audits(enquiryId)).toEqual(["submitted", "inspection-recorded", "document-made", "inspection-withdrawn", "document-made"]);
+    });
+    it("is signed for by somebody who may sign, says who and when, and belongs to its rug", async () => {
+      const { enquiryId, rugId } = await aRug();
+      const other = await aRug();
+      expect(await recordInspection(await pia(), { enquiryId, rugId, ...SEEN }, NOW)).toMatchObject({ ok: false, code: "not-allowed" });
+      expect(await recordInspection(await nell(), { enquiryId, rugId: other.rugId, ...SEEN }, NOW)).toMatchObject({ ok: false, code: "not-found" });
+      for (const [field, value] of [["by", " "], ["day", "24 November"], ["day", "2999-01-01"], ["found", ""], ["beyondRepair", "perhaps"]] as const)
+        expect(await recordInspection(await nell(), { enquiryId, rugId, ...SEEN, [field]: value }, NOW), field).toMatchObject({ ok: false, fields: { [field]: expect.any(String) as string } });
+      expect(await database().inspection.count({ where: { rugId } })).toBe(0);
+    });
+  });
+
+  describe("what goes with a letter", () => {
+    const put = async (documentId: string, isEnclosed = true, minutes = 5) => good(await encloseDocument(await nell(), { documentId, isEnclosed }, later(minutes)));
+    const goes = async (letterId: string) => (await database().enclosure.findMany({ where: { letterId } })).map((e) => e.documentId);
+
+    it("is the very version that lay with the draft; a later one changes nothing of what was sent", async () => {
+      const { make, enquiryId, rugId, view } = await aRug();
+      const first = await make("condition-report");
+      await put(first);
+      await put(first);
+      expect((await view()).documents).toMatchObject([{ id: first, isEnclosed: true, letters: 0 }]);
+      const { letterId } = good(await approveReply(await nell(), { enquiryId, number: 1, documents: [first] }, later(6)));
+      good(await recordInspection(await nell(), { enquiryId, rugId, ...SEEN }, later(7)));
+      await make("condition-report", {}, 8);
+      expect(await goes(letterId)).toEqual([first]);
+      expect((await view()).documents).toMatchObject([{ id: first, isEnclosed: false, letters: 1 }, { isEnclosed: false, letters: 0 }]);
+      expect((await view()).letters.at(-1)?.enclosures).toEqual([{ id: first, title: expect.stringContaining("Condition report") as string }]);
+      expect(await encloseDocument(await nell(), { documentId: first, isEnclosed: true }, later(9))).toMatchObject({ ok: false, code: "changed-meanwhile" });
+    });
+    it("is one version of each document, and lies with the draft again when the letter is taken back", async () => {
+      const { make, enquiryId, rugId, view } = await aRug();
+      await put(await make("condition-report"));
+      good(await recordInspection(await nell(), { enquiryId, rugId, ...SEEN }, later(3)));
+      const newer = await make("condition-report", {}, 4);
+      await put(newer);
+      const card = await make("care-card", {}, 4);
+      await put(card);
+      const enclosed = async () => (await view()).documents.filter((d) => d.isEnclosed).map((d) => d.id).sort();
+      expect(await enclosed()).toEqual([newer, card].sort());
+      const { letterId } = good(await approveReply(await nell(), { enquiryId, number: 1 }, later(6)));
+      expect(await enclosed()).toEqual([]);
+      good(await takeBackLetter(await nell(), letterId, later(7)));
+      expect(await enclosed()).toEqual([newer, card].sort());
+      await put(card, false, 8);
+      expect(await goes(good(await approveReply(await nell(), { enquiryId, number: 1 }, later(9))).letterId)).toEqual([newer]);
+    });
+    it("is what the person saw: approved after somebody changed it, nothing is sent", async () => {
+      const { make, enquiryId } = await aRug();
+      const id = await make("care-card");
+      await put(id);
+      expect(await approveReply(await nell(), { enquiryId, number: 1, documents: [] }, later(6))).toMatchObject({ ok: false, code: "changed-meanwhile" });
+      expect(await database().letter.count({ where: { enquiryId, automatic: false } })).toBe(0);
+    });
+    it("ends the waiting for a second person, who must see it, and goes with what they send", async () => {
+      const { make, enquiryId, view } = await aRug();
+      const id = await make("care-card");
+      good(await approveReply(await pia(), { enquiryId, number: 1 }, later(4)));
+      expect((await view()).waitsForSecond?.by).toBe("Pia Wetherby");
+      await put(id);
+      expect((await view()).waitsForSecond).toBeNull();
+      good(await approveReply(await pia(), { enquiryId, number: 1 }, later(6)));
+      expect(await goes(good(await secondReply(await nell(), { enquiryId, documents: [id] }, later(7))).letterId)).toEqual([id]);
+    });
+    it("is the client's to read once the letter has left, and nobody else's", async () => {
+      const { make, enquiry, enquiryId } = await aRug();
+      const id = await make("care-card");
+      const loose = await make("condition-report");
+      await put(id);
+      const client = await clientOf(enquiry);
+      const reads = async (caller: Caller, documentId: string, minutes: number) => (await documentFile(caller, documentId, later(minutes))).ok;
+      expect(await reads(client, id, 6)).toBe(false);
+      const { letterId } = good(await approveReply(await nell(), { enquiryId, number: 1 }, later(6)));
+      expect([await reads(client, id, 10), await reads(client, id, 11), await reads(client, loose, 11)]).toEqual([false, true, false]);
+      expect(good(await readClientPage(client, later(11))).letters[0]?.enclosures).toMatchObject([{ id }]);
+      expect(await reads(await clientOf(await submitted(WET_VISCOSE)), id, 11)).toBe(false);
+      expect(await documentFile({ kind: "public", addressHash: null }, id, later(11))).toMatchObject({ ok: false, code: "not-signed-in" });
+      await database().letter.update({ where: { id: letterId }, data: { state: "taken_back" } });
+      expect(await reads(client, id, 12)).toBe(false);
+    });
+    it("goes to nobody where it is no longer the file that was made", async () => {
+      const { make } = await aRug();
+      const id = await make("care-card");
+      await database().document.update({ where: { id }, data: { pdf: Buffer.from("%PDF-1.7 another").toString("base64") } });
+      await expect(documentFile(await nell(), id, NOW)).rejects.toThrow("is not as it was made");
+    });
+  });
+}
