@@ -33,11 +33,12 @@ export function lastEvening(now: Date, timeZone: string): Date {
 
 /**
  * The instant that a date and an hour ("2026-11-29", "08:00") mean on the workshop's clock; null where that clock jumps over
- * them, or they are none. Of an hour that comes twice, the first.
+ * them, or they are none. Of an hour that comes twice, one of the two.
  */
 export function instantAt(day: string, hour: string, timeZone: string): Date | null {
   const local = Date.parse(`${day}T${hour}:00Z`);
-  if (Number.isNaN(local)) return null;
+  // A parser is lenient: what is read must be what was written.
+  if (Number.isNaN(local) || new Date(local).toISOString().slice(0, 16) !== `${day}T${hour}`) return null;
   const at = instantOf(local, timeZone);
   return localMs(at, timeZone) === local ? new Date(at) : null;
 }

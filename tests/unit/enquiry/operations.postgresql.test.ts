@@ -15,6 +15,7 @@ if (scratch) {
   const { correcting } = await import("./correcting");
   const { onTheBench } = await import("./on-the-bench");
   const { onPaper } = await import("./on-paper");
+  const { onTheWire } = await import("./on-the-wire");
   beforeAll(async () => {
     vi.spyOn(console, "warn").mockReturnValue(undefined);
     await migrateDatabase();
@@ -31,6 +32,7 @@ if (scratch) {
   onTheBench();
   correcting();
   onPaper();
+  onTheWire();
 } else {
   it("runs where PLAINPILE_TEST_POSTGRES names a server, and only there", () => expect(POSTGRES_SERVER).toBeFalsy());
 }

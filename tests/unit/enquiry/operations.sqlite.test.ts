@@ -7,6 +7,7 @@ import { atTheDesk } from "./at-the-desk";
 import { correcting } from "./correcting";
 import { onPaper } from "./on-paper";
 import { onTheBench } from "./on-the-bench";
+import { onTheWire } from "./on-the-wire";
 import { submitting } from "./submitting";
 import { settle } from "./workshop";
 
@@ -22,3 +23,4 @@ atTheDesk();
 onTheBench();
 correcting();
 onPaper();
+onTheWire();
