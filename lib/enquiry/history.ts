@@ -1,14 +1,17 @@
 import "server-only";
 import * as z from "zod/mini";
+import { DOCUMENTS } from "../reply/documents/offered";
 import type { Audit } from "../store/database";
 import { HISTORY_WORDS, type AuditAction } from "./audit";
 import { isTestId, testRow } from "./bench-test-schema";
+import { documentKindSchema } from "./document-view";
 import { peopleNames } from "./people-names";
 import { STATE_NAMES } from "./states";
 import type { EnquiryView } from "./views";
 
 const movedSchema = z.object({ from: z.string(), to: z.string() });
 const testedSchema = z.object({ test: z.string() });
+const documentSchema = z.object({ document: documentKindSchema, version: z.number() });
 const reasonedSchema = z.object({ reason: z.string() });
 const stateName = (id: string) => (Object.hasOwn(STATE_NAMES, id) ? STATE_NAMES[id as keyof typeof STATE_NAMES] : id);
 
@@ -16,6 +19,8 @@ function wordsOf({ action, detail }: Audit): string {
   const words = Object.hasOwn(HISTORY_WORDS, action) ? HISTORY_WORDS[action as AuditAction] : action;
   const tested = action === "test-recorded" ? testedSchema.safeParse(detail) : null;
   if (tested?.success && isTestId(tested.data.test)) return `${words}: ${testRow(tested.data.test).name}`;
+  const made = action === "document-made" ? documentSchema.safeParse(detail) : null;
+  if (made?.success) return `${words}: ${DOCUMENTS[made.data.document].name}${made.data.version > 1 ? `, version ${made.data.version}` : ""}`;
   const reasoned = action.endsWith("-approved") || action.endsWith("-waits") || action.endsWith("-seconded") || action === "question-asked" ? reasonedSchema.safeParse(detail) : null;
   if (reasoned?.success) return `${words}, though it says more than we know: “${reasoned.data.reason}”`;
   const moved = action === "moved" ? movedSchema.safeParse(detail) : null;

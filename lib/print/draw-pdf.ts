@@ -133,12 +133,18 @@ function drawTable(pdf: Pdf, root: Structure, { caption, head, rows }: Extract<B
   root.add(table);
   tagged(pdf, table, "Caption", () => write(pdf, caption, { size: SMALL, colour: SLATE, gap: 4 }));
   const full = pdf.page.width - 2 * MARGIN;
-  const first = Math.max(0.28, 1 / head.length) * full;
+  const first = firstShare([head, ...rows]) * full;
   const widths = head.map((_, i) => (i === 0 ? first : (full - first) / (head.length - 1)));
   drawRow(pdf, table, { cells: head, widths, isHead: true });
   for (const cells of rows) drawRow(pdf, table, { cells, widths, isHead: false });
   table.end();
   pdf.y += 8;
+}
+
+/** Of the width of a table, what its first column gets: by the longest words of each column, within bounds by eye. */
+function firstShare(rows: readonly (readonly string[])[]): number {
+  const longest = (rows[0] ?? []).map((_, column) => Math.max(...rows.map((cells) => cells[column]?.length ?? 0)));
+  return Math.min(0.6, Math.max(0.28, (longest[0] ?? 1) / longest.reduce((sum, n) => sum + n, 0)));
 }
 
 function drawRow(pdf: Pdf, table: Structure, { cells, widths, isHead }: { cells: readonly string[]; widths: readonly number[]; isHead: boolean }): void {

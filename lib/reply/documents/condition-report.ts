@@ -2,6 +2,7 @@ import { fibreName } from "../../trade/fibres";
 import { mechanismName } from "../../trade/damage";
 import { METHODS } from "../../trade/care";
 import type { Assessment, Range } from "../../triage/assessment";
+import { yearsPhrase } from "../phrases";
 import { heading, list, paragraph, small, type Block, type PrintedDocument } from "./blocks";
 
 /** A named person's own inspection; without one a report is provisional. */
@@ -81,14 +82,14 @@ function causeBlocks({ mechanisms }: Assessment): Block[] {
   ];
 }
 
-const span = (r: Range, unit: string) => `between ${Number(r.low.toPrecision(2))} and ${Number(r.high.toPrecision(2))} ${unit}`;
+const perCentRange = ({ low, high }: Range) => `between ${Math.round(low)} and ${Math.round(high)} per cent`;
 
 function prospectBlocks({ assessment: a, inspection }: ConditionReport): Block[] {
   return [
     ...list([
-      a.improvement ? `With the best method still open, ${span(a.improvement, "per cent")} of the colour change may come back.` : (a.why.improvement ?? "No improvement can be stated."),
+      a.improvement ? `With the best method still open, ${perCentRange(a.improvement)} of the colour change may come back.` : (a.why.improvement ?? "No improvement can be stated."),
       ...(a.worse === null ? [] : [`The chance that cleaning makes it worse is about ${percent(a.worse)}.`]),
-      a.lifeYears ? `In ordinary use it has ${span(a.lifeYears, "years")} left.` : (a.why.lifeYears ?? "No life can be stated."),
+      a.lifeYears ? `In ordinary use it has ${yearsPhrase(a.lifeYears)} left.` : (a.why.lifeYears ?? "No life can be stated."),
     ]),
     paragraph(beyondRepair(a, inspection)),
   ];

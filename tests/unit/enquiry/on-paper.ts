@@ -1,4 +1,8 @@
+import { execFileSync } from "node:child_process";
 import { createHash, randomUUID } from "node:crypto";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import os from "node:os";
+import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { approveReply } from "../../../lib/enquiry/approve-reply";
 import type { Caller } from "../../../lib/enquiry/caller";
@@ -14,6 +18,7 @@ import { recordLaboratoryReport } from "../../../lib/enquiry/record-laboratory-r
 import { secondReply } from "../../../lib/enquiry/second-reply";
 import { takeBackLetter } from "../../../lib/enquiry/take-back";
 import { withdrawInspection } from "../../../lib/enquiry/withdraw-inspection";
+import type { Block } from "../../../lib/reply/documents/blocks";
 import { database } from "../../../lib/store/database";
 import { clientOf, givePhoto, good, intake, later, NOW, staff, submitted, WET_VISCOSE } from "./workshop";
 import { submitEnquiry } from "../../../lib/enquiry/submit-enquiry";
@@ -38,6 +43,11 @@ async function aRug() {
 }
 const textOf = async (documentId: string, enquiryId: string) => JSON.stringify(good(await readDocument(await nell(), { enquiryId, documentId })).content);
 const rowOf = (id: string) => database().document.findUniqueOrThrow({ where: { id } });
+
+const has = (program: string) => { try { execFileSync("which", [program], { stdio: "ignore" }); return true; } catch { return false; } };
+/** What a block says in one run of words; cells of tables stand beside each other in the file, so they are left out. */
+const wordsOf = (b: Block): readonly string[] => (b.kind === "list" ? b.items : b.kind === "signature" ? b.lines : b.kind === "table" || b.kind === "photo" ? [b.caption] : b.kind === "plan" ? [b.alternative] : [b.text]);
+const bare = (text: string) => text.replace(/\s+/g, "");
 
 /** Documents, inspections and what goes with a letter. */
 export function onPaper(): void {
@@ -83,6 +93,27 @@ export function onPaper(): void {
       good(await recordLaboratoryReport(await nell(), { id: randomUUID(), rugId, sample: "pile:whole", laboratory: "Fenwick Fibre Laboratory", reportedOn: "2026-11-20", reference: "", percents: { viscose: 82, cotton: 18 } }, later(3)));
       expect(await textOf(await make("letter-to-seller", SELLER, 4), enquiryId)).toContain("a laboratory's report by Fenwick Fibre Laboratory, 20 November 2026: 82 % viscose, 18 % cotton.");
       expect(good(await readDocumentForm(await nell(), { enquiryId, rugId, kind: "letter-to-seller" }, NOW)).filled).toMatchObject({ labelWords: "100% viscose" });
+    });
+  });
+
+  describe.skipIf(!has("pdftotext") || !has("qpdf"))("a document's file", () => {
+    it.each(["condition-report", "letter-to-seller", "care-card"] as const)("says what its page says, in that order, and is sound: %s (poppler, qpdf)", async (kind) => {
+      const { make, enquiryId } = await aRug();
+      const id = await make(kind, kind === "letter-to-seller" ? SELLER : {});
+      const folder = mkdtempSync(path.join(os.tmpdir(), "on-paper-"));
+      const file = path.join(folder, "made.pdf");
+      writeFileSync(file, good(await documentFile(await nell(), id, NOW)).bytes);
+      const text = bare(execFileSync("pdftotext", ["-layout", "-nopgbrk", file, "-"], { encoding: "utf8" }).replace(/^.*, page \d+ of \d+$/gmu, ""));
+      const { content } = good(await readDocument(await nell(), { enquiryId, documentId: id }));
+      let from = 0;
+      for (const words of content.blocks.flatMap(wordsOf).map(bare).filter((w) => w !== "")) {
+        const at = text.indexOf(words, from);
+        expect(at, words).toBeGreaterThanOrEqual(from);
+        from = at + words.length;
+      }
+      expect(execFileSync("qpdf", ["--check", file], { encoding: "utf8" })).toContain("No syntax or stream encoding errors found");
+      if (kind === "condition-report") expect(execFileSync("pdfimages", ["-list", file], { encoding: "utf8" }).trim().split("\n")).toHaveLength(3);
+      rmSync(folder, { recursive: true });
     });
   });
 
