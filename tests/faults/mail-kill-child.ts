@@ -1,13 +1,13 @@
 import { createInterface } from "node:readline";
 import { config } from "../../lib/config/config";
-import { deliverDue } from "../../lib/mail/outbox";
-import { queueLetter } from "../../lib/mail/outbox";
-import { closeDatabase, transact } from "../../lib/store/database";
 import { composeLetter } from "../../lib/mail/compose";
+import { deliverDue, queueLetter } from "../../lib/mail/outbox";
+import { closeDatabase, transact } from "../../lib/store/database";
+import { enclosedWith, nameOf, type KillJob } from "./killed-letters";
 
 // The process that the parent kills: writes letters one by one into the outbox and delivers each. It says where it
 // stands and goes on at the parent's word, so that a kill falls on the very point it is meant for.
-const { enquiryId, address, first, last, now } = JSON.parse(process.argv[2] ?? "") as { enquiryId: string; address: string; first: number; last: number; now: string };
+const { enquiryId, address, documentId, first, last, now, silenceMs } = JSON.parse(process.argv[2] ?? "") as KillJob;
 const words = createInterface({ input: process.stdin })[Symbol.asyncIterator]();
 const stand = async (where: string) => {
   process.stdout.write(`${where}\n`);
@@ -18,11 +18,12 @@ const workshop = { name: "Lantern Yard Rug Workshop", town: "Hallowmere", addres
 config.smtp = { url: process.env["TEST_SMTP_URL"] ?? "", from: { name: workshop.name, address: workshop.email } };
 for (let n = first; n <= last; n++) {
   await transact(async (tx) => {
-    await queueLetter(tx, { enquiryId, to: { name: "Ana Example", address }, workshop, now: new Date(now), letter: composeLetter({ kind: "reply", subject: `Letter ${n}`, text: "Dear Ana Example", workshop }) });
+    const letter = composeLetter({ kind: "reply", subject: `Letter ${n}`, text: "Dear Ana Example", workshop });
+    await queueLetter(tx, { enquiryId, to: { name: nameOf(n), address }, workshop, now: new Date(now), letter, documentIds: enclosedWith(n, documentId) });
     await stand(`written ${n}`);
   });
   await stand(`committed ${n}`);
-  await deliverDue(new Date(now));
+  await deliverDue(new Date(now), { times: { connectMs: silenceMs, silenceMs } });
 }
 await closeDatabase();
 process.exit(0);
