@@ -144,7 +144,9 @@ test("Staff see the letter as it will arrive and send themselves a test letter",
     await page.getByRole("button", { name: "Send myself a test" }).click();
     await expect(said(page)).toContainText(`A test went to ${OWNER.email}. The client got nothing.`);
     expect(arrivedAt(OWNER.email).length).toBe(before + 1);
-    expect(arrivedAt(OWNER.email).at(-1)?.mail).toMatchObject({ subject: expect.stringMatching(/^\[Test\] /) as string, text: expect.stringContaining("Please leave it flat.") as string });
+    const mine = arrivedAt(OWNER.email).at(-1)?.mail;
+    expect(mine?.subject).toMatch(/^\[Test\] /);
+    expect(mine?.text).toContain("Please leave it flat.");
     expect(arrivedAt(email(name))).toEqual([]);
   }
 });
