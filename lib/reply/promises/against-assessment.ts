@@ -1,6 +1,6 @@
 import { FIBRES, type FibreId } from "../../trade/fibres";
 import type { Assessment, Range } from "../../triage/assessment";
-import type { RuleId } from "./rules";
+import type { RuleId } from "./rule";
 import { clausesOf, plainOf } from "./sentences";
 import { compiled } from "./vocabulary";
 

@@ -2,7 +2,8 @@ import type { Assessment } from "../../triage/assessment";
 import { beyondAssessment, isTested } from "./against-assessment";
 import { excused, saysNotThat } from "./excuses";
 import { cautionsMissing, MUST_SAYS, type MustSay } from "./must-say";
-import { RULES, type Pattern, type Rule, type RuleId } from "./rules";
+import type { Pattern, Rule, RuleId } from "./rule";
+import { RULES } from "./rules";
 import { clausesOf, plainOf, sentencesOf } from "./sentences";
 import { compiled } from "./vocabulary";
 

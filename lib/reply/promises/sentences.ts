@@ -29,6 +29,7 @@ export function plainOf(sentence: string): string {
     .replace(/\b(it|that|this|there|what|he|she)'s\b/gu, "$1 is")
     .replace(/\b(they|we|you)'re\b/gu, "$1 are")
     .replace(/\b(?:there is |there's )?no (?:doubt|question)(?: that| about it)?|\bwithout (?:a |any )?doubt\b|\bno other explanation\b/gu, "definitely")
+    .replace(/\b(?:please )?(?:do not|don't|stop|never|no need to) (?:you )?(?:worry|worrying|fret|panic)(?: at all| about (?:it|that|a thing))?\b|\bno worries\b|\bno matter\b/gu, "")
     .replace(/\s+/gu, " ")
     .trim();
 }
@@ -36,7 +37,7 @@ export function plainOf(sentence: string): string {
 /** Clauses: what a denial or a hedge reaches. A semicolon, a dash, "but", "though" and a comma before a new subject begin another. */
 export function clausesOf(plain: string): string[] {
   return plain
-    .split(/;|:\s(?=(?:we|it|they|you|nothing|nobody)\b)|\s[–—-]\s|,?\s\b(?:but|though|although|however|whereas)\b|,\s(?=(?:and |so |then )?(?:it|we|you|they|there|this|the law|that is|nothing|nobody|the pile|the rug|they will|your)\b)/u)
+    .split(/;|:\s(?=(?:we|it|they|you|nothing|nobody)\b)|\s[–—-]\s|,?\s\b(?:but|though|although|however|whereas)\b|,\s(?=(?:and |so |then )?(?:it|we|you|they|there|this|the law|that is|nothing|nobody|the pile|the rug|they will|your|(?:the|these|those|every|its) (?:\w+ ){1,3}(?:will|is|are|was|were|can))\b)/u)
     .map((c) => c.trim().replace(/^[,.\s]+|[\s.!?…]+$/gu, ""))
     .filter((c) => c !== "");
 }

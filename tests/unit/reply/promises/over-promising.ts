@@ -1,4 +1,4 @@
-import type { RuleId } from "../../../../lib/reply/promises/rules";
+import type { RuleId } from "../../../../lib/reply/promises/rule";
 
 /**
  * Sentences that promise, accuse or advise too much when only words and photos are known, with the rule that has to catch

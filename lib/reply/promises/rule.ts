@@ -1,0 +1,34 @@
+/**
+ * What a letter may not say when no more is known than it claims. Data: a pattern catches, the excuses let go. Elicited,
+ * and held to tables of sentences in its tests. Patterns meet a clause in lower case, without what stands in quotation
+ * marks; `FIBRE`, `RUG`, `NUMBER` and the like stand for lists in `vocabulary.ts`.
+ */
+export const RULE_IDS = ["certainty", "result", "safety", "number", "harm", "blame", "cover", "verdict"] as const;
+export type RuleId = (typeof RULE_IDS)[number];
+
+/** What takes the edge off a clause: see `excuses.ts`. */
+export type Excuse = "negated" | "hedged" | "undecided" | "reported" | "ranged" | "ours";
+
+export interface Pattern {
+  /** A regular expression over one clause, written with the words of vocabulary.ts in capitals. */
+  readonly catches: string;
+  /** Excuses that hold for this pattern beside the rule's own. */
+  readonly also?: readonly Excuse[];
+  /** Excuses of the rule that do not hold: the pattern is a negation or a hedge itself. */
+  readonly except?: readonly Excuse[];
+}
+
+export interface Rule {
+  readonly id: RuleId;
+  /** In the middle of a sentence: "this sentence …". */
+  readonly what: string;
+  readonly why: string;
+  readonly suggest: string;
+  readonly excuses: readonly Excuse[];
+  readonly patterns: readonly Pattern[];
+}
+
+export const p = (catches: string, rest: Omit<Pattern, "catches"> = {}): Pattern => ({ catches, ...rest });
+/** The pattern denies something itself, so only a denial before it excuses. */
+export const own = (catches: string): Pattern => p(catches, { except: ["negated"] });
+
