@@ -5,7 +5,7 @@ import type { Excuse } from "./rule";
  * for the whole clause.
  */
 const BEFORE: Readonly<Record<"negated" | "hedged", RegExp>> = {
-  negated: /\b(?:not|never|no|nobody|none|nothing|neither|nor|cannot|without|rarely|seldom|hardly|scarcely|rather than|instead of|avoid|refrain from|unable to|refuse to|hesitate to|wary of|unfair to|too early to|too soon to|far from|keep (?:it |them |the rug )?(?:out of|away from)|no longer)\b|n't\b/u,
+  negated: /\b(?:not|never|no|nobody|none|nothing|neither|nor|cannot|without|rarely|seldom|hardly|scarcely|rather than|instead of|avoid|refrain from|hold off|steer clear of|stay away from|resist|unable to|refuse to|hesitate to|wary of|unfair to|too early to|too soon to|far from|keep (?:it |them |the rug )?(?:out of|away from)|no longer)\b|n't\b/u,
   hedged: /\b(?:probably|likely|unlikely|perhaps|maybe|possibly|presumably|may|might|could|would hope|we hope|we (?:do )?(?:think|believe|suspect|expect|assume)|in our (?:view|opinion)|seems?|appears?|looks? (?:like|as if|to)|suggests?|points? to|fits?|usually|often|sometimes|as a rule|generally|in most cases|mostly|some(?:thing)?|provisional(?:ly)?|from photos it looks|as an estimate|estimated|tend|with (?:any )?luck|all being well)\b/u,
 };
 const ANYWHERE: Readonly<Record<"undecided" | "reported" | "ranged" | "ours", RegExp>> = {

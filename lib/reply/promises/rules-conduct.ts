@@ -30,6 +30,8 @@ export const CONDUCT: readonly Rule[] = [
       p("(^|, |and |then |: )(LEADIN)(wet|drench|flood|soak|saturate|douse|hose) (it|the|this|that|all)\\b|\\bwet it (thoroughly|well|through|down)\\b"),
       p("\\b(scrape|pick|cut|chip|peel) (it|the|off|away)\\b.*\\b(knife|blade|scissors|razor|wire)\\b"),
       p("\\btreat (it|the \\w+) (yourself|at home)\\b"),
+      p("(^|, |and |then |: )(LEADIN)(hose|jet-wash|pressure-wash|tumble-?dry|spin-?dry|machine-?wash|hoover hard|vacuum hard|beat|boil|blow-?dry|dry-?clean|power-?wash|steam-?clean) (it|the|a|this|your|them|down)\\b", { except: ["ours"] }),
+      p("\\b(may|can|could|should|might) (safely |simply |just )?(hose|jet-wash|tumble-?dry|spin-?dry|machine-?wash|boil|blow-?dry|steam-?clean)\\b"),
     ],
   },
   {
@@ -42,7 +44,7 @@ export const CONDUCT: readonly Rule[] = [
       p("\\b(on purpose|deliberately|intentionally|knowingly)\\b"),
       p("\\bPARTY\\b.*\\b(ruined|destroyed|wrecked|spoil(ed|t)|botched|mishandled|mistreated|(used|put) (far |much )?too (much|hot|strong)|overdid|overwet|(got|did) it (all )?wrong|made a mess|should have known|didn't know what|is to blame|did this|(is|are) the (cause|culprit))", { also: ["hedged"] }),
       p("\\b(ruined|destroyed|wrecked|botched) it\\b|\\btell them so\\b|\\b(amateurs?|cowboys?|bodger|charlatan|shoddy|slapdash|botch(ed)? job)\\b", { also: ["reported"] }),
-      p("\\b(is|are|was|were) the reason\\b|\\b(they|he|she) should pay\\b|\\b(used|put on|applied) the wrong\\b|\\bthanks to (their|his|her|your (cleaner|seller|landlord))\\b|\\b(their|his|her) (mistake|carelessness|sloppiness|bad work|poor work)\\b"),
+      p("\\b(is|are|was|were) the reason\\b|\\b(they|he|she) should pay\\b|\\b(used|put on|applied) the wrong\\b|\\bsold you (a|an) (fake|dud|lie|imitation|pup)\\b|\\b(a|is|was) fakes?\\b|\\bask for your money back\\b|\\bthanks to (their|his|her|your (cleaner|seller|landlord))\\b|\\b(their|his|her) (mistake|carelessness|sloppiness|bad work|poor work)\\b"),
       p("\\b(fraud|fraudster|crook|fake on purpose|incompeten(t|ce)|careless(ness|ly)?|negligen(t|ce))\\b"),
       p("\\b(has |have )?(ruined|destroyed|wrecked|spoil(ed|t)|botched) (your|the|this) (rug|carpet|pile)", { also: ["reported"] }),
       p("\\b((?<!whose )fault|to blame|responsible for the damage)\\b"),
