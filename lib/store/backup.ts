@@ -84,9 +84,9 @@ export async function restore(place: Place, file: string, replace: boolean): Pro
           const names = [...KEPT_TABLES, ...PASSING_TABLES].map((key) => `"${key.charAt(0).toUpperCase()}${key.slice(1)}"`);
           await tx.$executeRawUnsafe(`LOCK TABLE ${names.join(", ")} IN ACCESS EXCLUSIVE MODE`);
         }
-        const loaded = await loadTables(tx, path.join(folder, "tables"));
+        const loaded = await loadTables(tx, path.join(folder, "tables"), (key) => manifest.rows[key] !== undefined);
         for (const key of KEPT_TABLES) {
-          if (loaded[key] !== manifest.rows[key]) throw new ArchiveError(`${file} is damaged: ${key} has ${loaded[key]} rows instead of ${manifest.rows[key]}.`);
+          if (loaded[key] !== (manifest.rows[key] ?? 0)) throw new ArchiveError(`${file} is damaged: ${key} has ${loaded[key]} rows instead of ${manifest.rows[key]}.`);
         }
       });
       await removeOtherPhotos(photosOf(place), manifest);

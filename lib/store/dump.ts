@@ -91,10 +91,13 @@ export async function rowsIn(tx: Tx): Promise<number> {
   return rows;
 }
 
-/** Puts what `dumpTables` wrote in the place of everything that is there. The caller's transaction makes it whole or nothing. */
-export async function loadTables(tx: Tx, folder: string): Promise<Counts> {
+/**
+ * Puts what `dumpTables` wrote in the place of everything that is there. A table that did not exist when it was written is left
+ * empty: `written` says which did. The caller's transaction makes it whole or nothing.
+ */
+export async function loadTables(tx: Tx, folder: string, written: (key: KeptTable) => boolean): Promise<Counts> {
   for (const key of [...PASSING_TABLES, ...[...KEPT_TABLES].reverse()]) await tableOf(tx, key).deleteMany();
   const counts: Counts = {};
-  for (const key of KEPT_TABLES) counts[key] = await loadTable(tx, key, fileOf(folder, key));
+  for (const key of KEPT_TABLES) counts[key] = written(key) ? await loadTable(tx, key, fileOf(folder, key)) : 0;
   return counts;
 }
