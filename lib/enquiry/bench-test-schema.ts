@@ -1,9 +1,10 @@
 import * as z from "zod/mini";
 import { BENCH_TESTS, type BenchTestRow, type Reading, type TestId } from "../trade/bench-tests";
+import { WITHDRAWAL_CHARS } from "./reason-limits";
 import { SAMPLE_IDS, type SampleId } from "./samples";
 
 /** What may be recorded of a bench test, made from its row: shared by the browser, the server and the command line. */
-export const BENCH_LIMITS = { nameChars: 60, reasonChars: 500 } as const;
+export const BENCH_LIMITS = { nameChars: 60 } as const;
 
 export type Readings = Record<string, string | number>;
 export interface BenchTestEntry { sample: SampleId; readings: Readings }
@@ -15,7 +16,7 @@ export const testRow = (test: TestId): BenchTestRow => BENCH_TESTS[test];
 
 export const sampleSchema = z.enum(SAMPLE_IDS, "Say what the sample was taken from.");
 export const reasonSchema = z.string("Say why.").check(
-  z.trim(), z.minLength(1, "Say why."), z.maxLength(BENCH_LIMITS.reasonChars, `At most ${BENCH_LIMITS.reasonChars} characters.`));
+  z.trim(), z.minLength(1, "Say why."), z.maxLength(WITHDRAWAL_CHARS, `At most ${WITHDRAWAL_CHARS} characters.`));
 
 /** A reading that says where or what was tested; without it the others mean nothing. */
 export const isNeeded = (id: string, reading: Reading): boolean => reading.kind === "name" || id === "place";

@@ -4,7 +4,7 @@ import { reach } from "@/app/(desk)/_parts/reach";
 import { readingOf } from "@/lib/reply/reading";
 import { WritingSheet } from "@/lib/ui/desk-sheet";
 import { PromiseNotes, SendingReason } from "@/lib/ui/promise-notes";
-import { REASON_CHARS } from "@/lib/enquiry/sending-reason";
+import { REASON_CHARS } from "@/lib/enquiry/reason-limits";
 import type { EnquiryView } from "@/lib/enquiry/views";
 import { ask } from "./actions";
 import { Arrival } from "./arrival";

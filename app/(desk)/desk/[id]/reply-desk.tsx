@@ -7,7 +7,7 @@ import { readingOf } from "@/lib/reply/reading";
 import { DeskSheet, WritingSheet } from "@/lib/ui/desk-sheet";
 import { Enclosed } from "@/lib/ui/enclosed";
 import { PromiseNotes, SendingReason } from "@/lib/ui/promise-notes";
-import { REASON_CHARS } from "@/lib/enquiry/sending-reason";
+import { REASON_CHARS } from "@/lib/enquiry/reason-limits";
 import type { ChosenTime } from "@/lib/enquiry/send-at";
 import { approve } from "./actions";
 import { Arrival } from "./arrival";

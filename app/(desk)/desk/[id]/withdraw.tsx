@@ -2,8 +2,8 @@
 import { useRouter } from "next/navigation";
 import { useId, useRef, useState, useTransition, type FormEvent } from "react";
 import { reach } from "@/app/(desk)/_parts/reach";
-import { BENCH_LIMITS } from "@/lib/enquiry/bench-test-schema";
 import type { Result } from "@/lib/enquiry/caller";
+import { WITHDRAWAL_CHARS } from "@/lib/enquiry/reason-limits";
 import css from "./bench-tests.module.css";
 
 /** Takes something out of account that was recorded in error, with a reason. What was typed stays where it was refused. */
@@ -31,7 +31,7 @@ export function Withdraw({ id, isWithdrawn, withdraw, done }: { id: string; isWi
           <form onSubmit={submit}>
             <div className="field">
               <label htmlFor={field}>Why it does not count</label>
-              <input id={field} name="reason" type="text" maxLength={BENCH_LIMITS.reasonChars} autoComplete="off" />
+              <input id={field} name="reason" type="text" maxLength={WITHDRAWAL_CHARS} autoComplete="off" />
             </div>
             <button className="button quiet" disabled={isBusy}>Withdraw it</button>
           </form>

@@ -1,0 +1,55 @@
+"use client";
+import { useId, useState, type ReactNode } from "react";
+import type { EnclosureView, EnquiryView } from "@/lib/enquiry/views";
+import { Enclosed } from "@/lib/ui/enclosed";
+import css from "./arrival.module.css";
+
+export interface LetterToSee {
+  view: Pick<EnquiryView, "id" | "sender">;
+  kind: "reply" | "question";
+  words: { subject: string; text: string };
+  to: ReactNode;
+  enclosures: readonly EnclosureView[];
+}
+const FORMS = { html: "As most people see it", text: "As plain text" } as const;
+const WIDTHS = { desk: "At a desk", phone: "On a phone" } as const;
+
+/** Sends a form whose answer the frame shows, as soon as it is there: so the words need not be kept first. */
+const post = (form: HTMLFormElement | null) => form?.requestSubmit();
+
+/** The letter's head as a mail program shows it, and the letter in a frame that can do nothing. */
+export function Seen({ view, kind, words, to, enclosures }: LetterToSee) {
+  const [form, setForm] = useState<keyof typeof FORMS>("html");
+  const [width, setWidth] = useState<keyof typeof WIDTHS>("desk");
+  const name = useId();
+  return (
+    <>
+      <dl className={css.lines}>
+        <div><dt>From</dt><dd><bdi>{view.sender.name}</bdi>, {view.sender.address}</dd></div>
+        <div><dt>To</dt><dd>{to}</dd></div>
+        <div><dt>Subject</dt><dd dir="auto">{words.subject}</dd></div>
+      </dl>
+      <Enclosed enclosures={enclosures} />
+      <div className={css.choices}>
+        <Choices legend="Form" names={FORMS} chosen={form} choose={setForm} />
+        <Choices legend="Width" names={WIDTHS} chosen={width} choose={setWidth} />
+      </div>
+      <form key={form} ref={post} method="post" action={`/preview/${view.id}`} target={name} hidden>
+        {Object.entries({ kind, form, ...words }).map(([field, value]) => <textarea key={field} name={field} defaultValue={value} />)}
+      </form>
+      <iframe name={name} title="The letter" sandbox="" className={`${css.frame} ${width === "phone" ? css.phone : ""}`} />
+    </>
+  );
+}
+
+function Choices<K extends string>({ legend, names, chosen, choose }: { legend: string; names: Readonly<Record<K, string>>; chosen: K; choose: (id: K) => void }) {
+  const group = useId();
+  return (
+    <fieldset>
+      <legend className="unseen">{legend}</legend>
+      {(Object.entries(names) as [K, string][]).map(([id, label]) => (
+        <label key={id}><input type="radio" name={group} checked={chosen === id} onChange={() => choose(id)} /> {label}</label>
+      ))}
+    </fieldset>
+  );
+}
