@@ -7,13 +7,13 @@
 export const WORD_FACTS = {
   leading: "The most probable fibre of the pile",
   rival: "The fibre that comes next",
-  certainty: "How sure we are of the fibre: firm, likely, open, unknown",
-  label: "What the label says of that fibre: agrees, differs, none",
+  certainty: "How sure we are of the fibre",
+  label: "What the label says of that fibre",
   strongest: "The strongest evidence there is",
   soldAs: "What the seller called it",
   reason: "What brings the client here",
   wet: "Whether anything is wet now",
-  who: "Who writes: owner, or trade (another cleaner)",
+  who: "Who writes",
   advice: "What we would do",
   urgency: "What waiting costs",
   mechanisms: "What happened, where it is about as likely as not or more",
@@ -24,9 +24,9 @@ export const WORD_FACTS = {
   changes: "How the client says it changed",
   matters: "What matters to the client",
   age: "Age of the rug",
-  life: "How much of the years left is worth saying: both ends, at-least, at-most, nothing",
-  has: "What the assessment gives: improvement, clean-price, cut-down-price, replace-price, photos, questions, one-ask, first-aid, referral, telephone, name",
-  rugs: "How many rugs: one, several",
+  life: "How much of the years left is worth saying",
+  has: "What there is to say",
+  rugs: "How many rugs the letter is about",
 } as const;
 export type WordFact = keyof typeof WORD_FACTS;
 

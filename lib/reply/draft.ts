@@ -1,9 +1,12 @@
 import type { EnquiryAnswers } from "../trade/questions";
+import type { Tone } from "../trade/tones";
 import type { Assessment } from "../triage/assessment";
 import { holds, type Facts } from "./condition";
 import { factsOf, mergedFacts, type RugForDraft } from "./facts";
-import { PARAGRAPHS, PLACES } from "./paragraphs";
-import type { ParagraphRow, Place } from "./paragraphs/row";
+import { mostWords, shortened } from "./length";
+import { SHIPPED, textIn, type LibraryRow } from "./library";
+import { PLACES } from "./paragraphs";
+import type { Place } from "./paragraphs/row";
 import { chanceOf, colourIn, filled, plain, slotsOf, type Slots, type WorkshopForDraft } from "./slots";
 
 export interface DraftInput {
@@ -12,28 +15,38 @@ export interface DraftInput {
   client: { name: string; isTrade: boolean };
   workshop: WorkshopForDraft;
   enquiry: EnquiryAnswers;
+  /** The workshop's paragraphs in the order in which they are tried; without them, those that are shipped. */
+  library?: readonly LibraryRow[];
 }
+/** A paragraph that a letter used: which version, whose, and its words before they were filled. */
+export interface UsedParagraph { id: string; version: number; from: LibraryRow["from"]; text: string }
 export interface ComposedDraft {
   subject: string;
   /** Blocks apart by an empty line. */
   text: string;
   /** The rows used, in order; a row used for two rugs stands twice. */
-  paragraphs: { id: string; version: number }[];
+  paragraphs: UsedParagraph[];
 }
-interface Piece { text: string; joins: boolean; row: ParagraphRow }
+interface Piece { text: string; joins: boolean; spare: number | null; used: UsedParagraph }
 
 interface Subject { facts: Facts; slots: Slots; assessment: Assessment }
 
-function rowsFor(place: Place, { facts, assessment }: Subject): ParagraphRow[] {
-  const rows = PARAGRAPHS.filter((row) => row.place === place.id && holds(row.when, facts));
-  const chance = (row: ParagraphRow) => assessment.mechanisms.find((m) => m.mechanism === row.about)?.probability ?? 0;
-  return (place.likeliestFirst ? rows.sort((a, b) => chance(b) - chance(a)) : rows).slice(0, place.take);
+/** A paragraph that could stand here: its condition holds and everything it leaves open has a value. */
+interface Fit { row: LibraryRow; template: string; text: string; chance: number }
+
+function fits(row: LibraryRow, { facts, slots, assessment }: Subject, tone: Tone): Fit[] {
+  if (row.off || !holds(row.when, facts)) return [];
+  const template = textIn(row, tone);
+  const text = filled(template, { ...slots, chance: chanceOf(assessment, row) });
+  const chance = assessment.mechanisms.find((m) => m.mechanism === row.about)?.probability ?? 0;
+  return text === null ? [] : [{ row, template, text, chance }];
 }
 
-function pieces(place: Place, subject: Subject): Piece[] {
-  const { slots, assessment } = subject;
-  return rowsFor(place, subject).map((row, at) => ({
-    text: filled(row, { ...slots, chance: chanceOf(assessment, row) }), joins: place.joins || at > 0, row,
+function pieces(place: Place, subject: Subject, library: readonly LibraryRow[], tone: Tone): Piece[] {
+  const all = library.filter((row) => row.place === place.id).flatMap((row) => fits(row, subject, tone));
+  const taken = (place.likeliestFirst ? all.sort((a, b) => b.chance - a.chance) : all).slice(0, place.take);
+  return taken.map(({ row: { id, version, from }, template, text }, at) => ({
+    text, joins: place.joins || at > 0, spare: place.spare && at >= place.spare.from ? place.spare.rank : null, used: { id, version, from, text: template },
   }));
 }
 
@@ -66,7 +79,7 @@ function subjectOf(rugs: readonly RugForDraft[], trade: boolean): string {
  * strength of its evidence, no improvement and no life but as the range of the assessment, and no number of its own.
  * @throws Error where there is no rug to write about.
  */
-export function composeDraft({ assessments, client, workshop, enquiry }: DraftInput): ComposedDraft {
+export function composeDraft({ assessments, client, workshop, enquiry, library = SHIPPED }: DraftInput): ComposedDraft {
   const trade = client.isTrade || enquiry.reason === "trade";
   const inputs = assessments.map((rug, at) => ({
     rug, number: at + 1, rugs: assessments.length, client: { name: client.name, isTrade: trade }, workshop,
@@ -78,6 +91,7 @@ export function composeDraft({ assessments, client, workshop, enquiry }: DraftIn
   const first = rugs.find((r) => r.assessment.firstAid) ?? rugs[0];
   if (!first) throw new Error("Expected at least one assessment to write about but received none");
   const letter = { ...first, facts: mergedFacts(rugs.map((r) => r.facts)) };
-  const all = runs().flatMap((run) => (run[0]?.of === "letter" ? [letter] : rugs).flatMap((subject) => run.flatMap((place) => pieces(place, subject))));
-  return { subject: subjectOf(assessments, trade), text: blocks(all), paragraphs: all.map(({ row }) => ({ id: row.id, version: row.version })) };
+  const whole = runs().flatMap((run) => (run[0]?.of === "letter" ? [letter] : rugs).flatMap((subject) => run.flatMap((place) => pieces(place, subject, library, workshop.tone ?? "plain"))));
+  const all = shortened(whole, mostWords(rugs.length));
+  return { subject: subjectOf(assessments, trade), text: blocks(all), paragraphs: all.map(({ used }) => used) };
 }

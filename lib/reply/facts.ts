@@ -38,6 +38,9 @@ export const strengthsOf = (a: Assessment): Strength[] =>
 /** A mechanism is spoken of from here on. Source: elicited; the lower end of "about as likely as not" (IPCC). */
 const WORTH_SAYING = 0.33;
 
+/** An improvement whose upper end is below this is little. Per cent, elicited; the bound of the paragraphs that are sorry for it. */
+const LITTLE_PERCENT = 25;
+
 /** The methods that clean, in the order of the assessment: neither dusting, nor leaving it, nor what an owner does at home. */
 const CLEANS_NOTHING: readonly MethodId[] = ["dusting", "none", "at-home"];
 export const cleaning = (a: Assessment) => a.methods.filter((m) => !CLEANS_NOTHING.includes(m.method));
@@ -77,6 +80,7 @@ function given(a: Assessment, { hasTelephone, hasName }: FactsInput): string[] {
     "clean-price": a.money?.clean, "cut-down-price": a.money?.cutDown, "replace-price": replacePrice(a),
     photos: asks.photos.length, questions: asks.questions.length, "one-ask": asks.one,
     referral: a.advice.referTo, telephone: hasTelephone, name: hasName,
+    "doubtful-worth": (a.beyondRepair ?? 0) >= WORTH_SAYING, "little-hope": a.improvement !== null && a.improvement.high < LITTLE_PERCENT,
   };
   return Object.entries(has).filter(([, value]) => Boolean(value)).map(([name]) => name);
 }

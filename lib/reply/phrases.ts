@@ -21,8 +21,10 @@ const SHARES: readonly (readonly [number, string])[] = [
 ];
 const shareWord = (percent: number) => (SHARES.find(([upTo]) => percent <= upTo) ?? SHARES[SHARES.length - 1])![1];
 
-/** Whole per cent with the sign that British letters use. */
-const percents = (low: number, high: number) => (low === high ? `${low} %` : `${low}–${high} %`);
+/** Keeps a number and its unit on one line. */
+const NBSP = "\u00a0";
+/** Whole per cent, the sign after a space that does not break (ISO 80000-1, from memory). */
+const percents = (low: number, high: number) => (low === high ? `${low}${NBSP}%` : `${low}–${high}${NBSP}%`);
 
 /**
  * A range of an improvement in words and numbers, to stand before "of …":
@@ -45,7 +47,7 @@ function yearsParts(years: number): { number: string; unit: "month" | "year" } {
   const halves = Math.round(years * 2);
   return { number: `${Math.floor(halves / 2)}${halves % 2 ? "½" : ""}`, unit: "year" };
 }
-const told = ({ number, unit }: { number: string; unit: string }) => `${number} ${unit}${number === "1" ? "" : "s"}`;
+const told = ({ number, unit }: { number: string; unit: string }) => `${number}${NBSP}${unit}${number === "1" ? "" : "s"}`;
 
 /**
  * A range of years as people say it: "between 8 months and 3½ years". Ends within the same step: "about 2 years";

@@ -1,10 +1,13 @@
 import { FIBRES, type FibreId } from "../trade/fibres";
+import { FIRST_AID, firstAidInShort } from "../trade/first-aid";
+import type { Tone } from "../trade/tones";
 import type { Assessment, MethodId } from "../triage/assessment";
 import type { Strength } from "../triage/finding";
 import { askLine, asksOf } from "./asks";
 import { COLOUR_WORDS } from "./colour-word";
 import { cleaning, labelFibre, likelyMechanisms, namedFibres, replacePrice, strengthsOf, type RugForDraft } from "./facts";
 import type { ParagraphRow } from "./paragraphs/row";
+import { fillWith, isSlot, slotsIn, type SlotName } from "./slot-words";
 import { cappedWord, chancePhrase, improvementPhrase, likelihood, listed, moneyPhrase, yearsEnd, yearsPhrase } from "./phrases";
 
 /** What a draft needs to know of the workshop. */
@@ -14,6 +17,9 @@ export interface WorkshopForDraft {
   /** ISO 4217. */
   currency: string;
   signature: string;
+  emergencyNumber: string;
+  /** How its letters sound; absent: plain. */
+  tone?: Tone;
 }
 export interface SlotsInput {
   rug: RugForDraft;
@@ -68,13 +74,21 @@ function rugPhrase({ rug: { title }, rugs, client }: SlotsInput): string {
   return colour ? `your ${colour} rug` : "your rug";
 }
 
-/** The cleaning a letter speaks of: what needs no more than the usual test first, then what needs testing; never more than two. */
+/**
+ * The cleaning a letter speaks of: what needs no more than the usual test first, then what needs testing; never more than
+ * two. Where a full wash is ruled out, little water comes after the dry ways.
+ */
 function offeredMethods(a: Assessment): MethodId[] {
-  const of = (verdict: "suitable" | "needs-testing-first") => cleaning(a).filter((m) => m.verdict === verdict);
-  return [...of("suitable"), ...of("needs-testing-first")].slice(0, MOST_METHODS).map((m) => m.method);
+  const isWashed = a.methods.some((m) => m.method === "immersion-wash" && m.verdict !== "ruled-out");
+  const last = (m: Assessment["methods"][number]) => Number(m.method === "wet-hand-clean" && !isWashed) * 2 + Number(m.verdict !== "suitable");
+  const allowed = cleaning(a).filter((m) => m.verdict !== "ruled-out");
+  return allowed.sort((x, y) => last(x) - last(y)).slice(0, MOST_METHODS).map((m) => m.method);
 }
 
-export type Slots = Record<string, string | null>;
+const lines = (sentences: readonly string[]) => sentences.map((s) => `– ${s}`).join("\n");
+
+/** {chance} is that of the paragraph and stands in no rug's slots. */
+export type Slots = Record<Exclude<SlotName, "chance">, string | null>;
 
 /** The value of every slot for one rug, {chance} apart; null where the assessment has none. */
 export function slotsOf(input: SlotsInput): Slots {
@@ -97,7 +111,8 @@ export function slotsOf(input: SlotsInput): Slots {
     methods: offered.length ? listed(offered.map((m) => METHOD_WORDS[m]), "or") : null,
     clean: money("clean"), cutDown: money("cutDown"), replace: replacePrice(a) && money("replace"),
     asks: [...asks.questions, ...asks.photos].map(askLine).join("\n") || null, ask: asks.one && askLine(asks.one),
-    firstAid: a.firstAid?.map((s) => `– ${s}`).join("\n") ?? null,
+    firstAid: a.firstAid && lines(a.firstAid), firstAidInShort: lines(firstAidInShort(workshop.emergencyNumber)),
+    emergency: FIRST_AID.emergency(workshop.emergencyNumber),
     referTo: a.advice.referTo, telephone: workshop.telephone || null,
     signature: workshop.signature.trim() || workshop.name,
   };
@@ -109,14 +124,7 @@ export function chanceOf(a: Assessment, row: ParagraphRow): string | null {
   return chance === undefined ? null : likelihood(chance);
 }
 
-/**
- * A paragraph's text with its slots filled.
- * @throws Error naming the slot, where the row's condition let a slot through that has no value.
- */
-export function filled(row: ParagraphRow, slots: Slots): string {
-  return row.text.replace(/\{(\w+)\}/g, (_, name: string) => {
-    const value = slots[name];
-    if (value === null || value === undefined) throw new Error(`Expected a value for {${name}} in paragraph ${row.id} but there is none`);
-    return value;
-  });
+/** A paragraph's text with its slots filled; null where one of them has no value here. */
+export function filled(text: string, values: Record<SlotName, string | null>): string | null {
+  return slotsIn(text).every((name) => isSlot(name) && values[name] !== null) ? fillWith(text, (name) => values[name]) : null;
 }

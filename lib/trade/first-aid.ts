@@ -11,6 +11,8 @@ export interface FirstAid extends Source {
   readonly steps: readonly string[];
   /** When to keep off altogether. */
   readonly dangers: readonly string[];
+  /** The same for a letter that also answers, after the emergency: what to keep off, what to do, what to leave. The whole set went out before it. */
+  readonly inShort: readonly string[];
   /** The sentence with the emergency number of the workshop's settings. */
   readonly emergency: (number: string) => string;
 }
@@ -35,6 +37,11 @@ export const FIRST_AID: FirstAid = {
     "Never mix cleaning products, on a rug or anywhere.",
     "Moths or beetles: once the rug is dry, keep it apart in a closed bag. No insecticide.",
   ],
+  inShort: [
+    "A wet plug, socket or heated floor, sewage, chemicals or mould: keep off, and touch nothing.",
+    "Keep people, children and pets off it. Press a plain white cloth straight down, and do not rub.",
+    "Put nothing on it, and no more water. Give it air but no heat, and leave a soaked rug lying.",
+  ],
   emergency: (number) => `If somebody has swallowed something, has it in the eyes or is hurt, call ${number} now. The rug can wait.`,
 };
 
@@ -44,3 +51,6 @@ export const FIRST_AID: FirstAid = {
  */
 export const firstAidSentences = (emergencyNumber = "your emergency number"): string[] =>
   [FIRST_AID.emergency(emergencyNumber), ...FIRST_AID.dangers, ...FIRST_AID.steps];
+
+/** The short set, in the same order, for a letter. */
+export const firstAidInShort = (emergencyNumber: string): string[] => [FIRST_AID.emergency(emergencyNumber), ...FIRST_AID.inShort];

@@ -15,6 +15,8 @@ export const CARE: readonly ParagraphRow[] = [
     text: "Whatever it turns out to be, we clean nothing before a test in a hidden corner." },
   { ...TRADE, id: "care-reluctant", version: 1, place: "care", when: { is: { offered: CLEANING, advice: ["advise-cut-down", "advise-claim-or-replacement", "not-our-work", "refer"] } },
     text: "If it is cleaned at all, then {methods}, and only after a test in a hidden corner." },
+  { ...TRADE, id: "care-later", version: 1, place: "care", when: { is: { offered: CLEANING, advice: ["leave-alone", "ask-for-more"] } },
+    text: "When it needs a clean, then {methods}, and only after a test in a hidden corner." },
   { ...TRADE, id: "care", version: 1, place: "care", when: { is: { offered: CLEANING } },
     text: "We would clean it {methods}, and only after a test in a hidden corner." },
   { ...TRADE, id: "care-none", version: 1, place: "care", when: { is: { ruledOut: CLEANING } },

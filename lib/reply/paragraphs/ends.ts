@@ -10,7 +10,7 @@ export const ENDS: readonly ParagraphRow[] = [
     text: "The smell is another matter: after cleaning it may still come back in damp weather." },
   { ...TRADE, id: "special-antique", version: 1, place: "special", when: { is: { age: ["antique"] } },
     text: "What it is worth is a question for a valuer, and we give no figure for the years an old piece has left." },
-  { ...OURS, id: "special-refer", version: 1, place: "special", when: { is: { advice: ["refer"], has: ["referral"] }, not: { mechanisms: ["insects"], age: ["antique"] } },
+  { ...OURS, id: "special-refer", version: 2, place: "refer", when: { is: { advice: ["refer"], has: ["referral"] }, not: { mechanisms: ["insects"], age: ["antique"] } },
     text: "This first belongs in the hands of {referTo}." },
   { ...OURS, id: "special-not-ours", version: 1, place: "special", when: { is: { advice: ["not-our-work"] } },
     text: "This is not work that we do, and we would rather say so at once." },
@@ -25,15 +25,15 @@ export const ENDS: readonly ParagraphRow[] = [
   { ...OURS, id: "asks-one-more", version: 2, place: "asks", when: { is: { has: ["one-ask"], certainty: ["likely"], advice: ["inspect-and-test", "first-aid", "quote-with-limits"] } },
     text: "One thing would tell us more:\n{ask}" },
 
-  { ...TRADE, id: "claim-trade", version: 1, place: "claim", when: { is: { who: ["trade"] } },
-    text: "For your insurer, keep dated photos and write down what was used, when, and for how long. We can set down what we find. What is covered or whose fault it is we cannot say: that is theirs, and your local law decides." },
+  { ...TRADE, id: "claim-trade", version: 2, place: "claim", when: { is: { who: ["trade"] } },
+    text: "For your insurer, keep dated photos and a note of what was used, when and for how long. We can set down what we find. What is covered or whose fault it is we cannot say: your local law decides." },
   { ...OURS, id: "claim-seller", version: 1, place: "claim", when: { is: { reason: ["mis-sold"] } },
     text: "A fair first step is to ask the seller in writing what the pile is made of and how they know. We can set down what we find, but not what anyone owes you; your local law decides, and this is not legal advice. We earn our living from rug work, so weigh our word with that in mind." },
   { ...OURS, id: "claim", version: 1, place: "claim", when: { is: { matters: ["claim"] } },
     text: "We can set down what we find for your claim. Whose fault it is, and what anyone will pay, we cannot say; your local law decides. We earn our living from rug work, so weigh our word with that in mind." },
 
-  { ...OURS, id: "next-step-trade", version: 1, place: "next-step", when: { is: { who: ["trade"] } },
-    text: "Only an inspection and tests can settle the rest." },
+  { ...OURS, id: "next-step-trade", version: 2, place: "next-step", when: { is: { who: ["trade"] } },
+    text: "Only an inspection and tests settle the rest." },
   { ...OURS, id: "next-step-ask", version: 1, place: "next-step", when: { is: { has: ["photos", "questions"], advice: ["ask-for-more"] } },
     text: "You can add photos on your own page or answer this letter, whichever is easier." },
   { ...OURS, id: "next-step-inspect-call", version: 1, place: "next-step", when: { is: { advice: UNDECIDED, has: ["telephone"] } },
@@ -45,8 +45,8 @@ export const ENDS: readonly ParagraphRow[] = [
   { ...OURS, id: "next-step", version: 1, place: "next-step", when: {},
     text: "If anything changes, or you would like us to look at it, answer this letter." },
 
-  { ...OURS, id: "closing-hard-news", version: 1, place: "closing", when: { is: { certainty: ["firm", "likely"] }, not: { who: ["trade"] }, below: { improvementHigh: 25 } },
-    text: "We know that you hoped for better news." },
+  { ...OURS, id: "closing-hard-news", version: 2, place: "closing", when: { is: { certainty: ["firm", "likely"], rugs: ["one"] }, not: { who: ["trade"], has: ["little-hope"] }, atLeast: { beyondRepair: 0.66 } },
+    text: "We know that you hoped for better news.", tones: { warm: "We know that you hoped for better news, and are sorry not to have it." } },
 
   { ...OURS, id: "signature", version: 1, place: "signature", when: {}, text: "With kind regards,\n{signature}" },
 ];

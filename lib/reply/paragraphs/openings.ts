@@ -10,13 +10,15 @@ export const OPENINGS: readonly ParagraphRow[] = [
   { ...OURS, id: "greeting", version: 1, place: "greeting", when: { is: { has: ["name"] } }, text: "Dear {name}," },
   { ...OURS, id: "greeting-nameless", version: 1, place: "greeting", when: {}, text: "Good day," },
 
-  { ...TRADE, id: "first-aid", version: 1, place: "first-aid", when: { is: { has: ["first-aid"] } },
-    text: "If you have not done this yet, please do it first:\n{firstAid}" },
+  { ...TRADE, id: "first-aid-flood", version: 1, place: "first-aid", when: { is: { has: ["first-aid"], incidents: ["flood"] } },
+    text: "Flood and waste water can make you ill. Please let nobody touch the rug, not even to blot it, and ask a flood-damage firm to see to the room first. Until then:\n– {emergency}\n– Keep everybody, children and pets too, out of the room. Keep off a wet plug, socket or heated floor.\n– No more water, no product and no heat. Leave the rug lying where it is.\nThe whole list: “First aid for a wet rug”, on your own page." },
+  { ...TRADE, id: "first-aid", version: 2, place: "first-aid", when: { is: { has: ["first-aid"] } },
+    text: "Please do this first, if you have not yet:\n{firstAidInShort}\nThe whole list: “First aid for a wet rug”, on your own page." },
 
-  { ...OURS, id: "trade-call", version: 1, place: "trade-call", when: { is: { who: ["trade"], has: ["telephone"] } },
-    text: "Please ring us on {telephone} before you do anything more to your customer’s rug; we will take your call first. What to use, and how, is for that talk and not for a letter." },
-  { ...OURS, id: "trade-call-letter", version: 1, place: "trade-call", when: { is: { who: ["trade"] } },
-    text: "Please send us your telephone number, and do nothing more to your customer’s rug until we have spoken. What to use, and how, is for that talk and not for a letter." },
+  { ...OURS, id: "trade-call", version: 2, place: "trade-call", when: { is: { who: ["trade"], has: ["telephone"] } },
+    text: "Please ring us on {telephone} before you do anything more to your customer’s rug; we take your call first. What to use is for that talk, not for a letter." },
+  { ...OURS, id: "trade-call-letter", version: 2, place: "trade-call", when: { is: { who: ["trade"] } },
+    text: "Please send us your telephone number, and do nothing more to your customer’s rug until we have spoken. What to use is for that talk, not for a letter." },
 
   { ...OURS, id: "heading", version: 1, place: "heading", when: { is: { rugs: ["several"] } }, text: "Rug {number}: {title}" },
 
@@ -41,8 +43,8 @@ export const OPENINGS: readonly ParagraphRow[] = [
     text: "A test speaks only for the yarn it was made on." },
   { ...OURS, id: "evidence-label-photo", version: 1, place: "evidence", when: { is: { strongest: ["label-photo"] } },
     text: "Labels can be wrong, so only a test of the pile would settle it." },
-  { ...OURS, id: "evidence-label-typed", version: 1, place: "evidence", when: { is: { strongest: ["label-typed"] } },
-    text: "We have not seen the label ourselves, and labels can be wrong. Only a test of the pile would settle it." },
+  { ...OURS, id: "evidence-label-typed", version: 2, place: "evidence", when: { is: { strongest: ["label-typed"] } },
+    text: "We have not seen the label, and labels can be wrong: only a test of the pile would settle it." },
   { ...OURS, id: "evidence-told", version: 1, place: "evidence", when: { is: { strongest: ["told", "photo"] }, not: { certainty: ["unknown"] } },
     text: "Words and photos can mislead, so this stays a careful guess until the pile has been tested." },
 
@@ -52,8 +54,8 @@ export const OPENINGS: readonly ParagraphRow[] = [
     text: "Viscose is made from wood pulp. It shines like silk but is weak when wet. In a shop, anyone could mix the two up." },
   { ...WET_VISCOSE, id: "what-viscose-is", version: 1, place: "sold-as", when: { is: { leading: ["viscose"], reason: ["what-is-it", "mis-sold"] }, not: { who: ["trade"], certainty: ["unknown", "open"] } },
     text: "Viscose is made from wood pulp. It shines like silk but is weak when wet." },
-  { ...TRADE, id: "silk-good", version: 1, place: "sold-as", when: { is: { leading: ["silk", "wool-silk"], certainty: ["firm", "likely"] }, not: { age: ["antique"], mechanisms: GRAVE }, atLeast: { improvementHigh: 50 } },
+  { ...TRADE, id: "silk-good", version: 2, place: "sold-as", when: { is: { leading: ["silk", "wool-silk"], certainty: ["firm", "likely"] }, not: { age: ["antique"], mechanisms: GRAVE, has: ["doubtful-worth"] }, atLeast: { improvementHigh: 50 } },
     text: "That is good news: silk is a strong fibre, and in careful hands it mostly cleans well." },
-  { ...TRADE, id: "wool-good", version: 1, place: "sold-as", when: { is: { leading: ["wool"], certainty: ["firm", "likely"] }, not: { age: ["antique"], mechanisms: GRAVE }, atLeast: { improvementHigh: 50 } },
+  { ...TRADE, id: "wool-good", version: 2, place: "sold-as", when: { is: { leading: ["wool"], certainty: ["firm", "likely"] }, not: { age: ["antique"], mechanisms: GRAVE, has: ["doubtful-worth"] }, atLeast: { improvementHigh: 50 } },
     text: "That is good news: wool is a forgiving fibre and mostly cleans well." },
 ];

@@ -1,10 +1,13 @@
 import type { Source } from "../../trade/fibres";
+import type { Tone } from "../../trade/tones";
 import type { MechanismId } from "../../triage/assessment";
 import type { Condition } from "../condition";
 
 /** Where a paragraph stands. Within a place the rows are tried in order; the first `take` whose condition holds are used. */
 export interface Place {
   readonly id: PlaceId;
+  /** What stands there, for the page of paragraphs. */
+  readonly name: string;
   /** `letter`: once; read against the first rug. `rug`: once a rug. */
   readonly of: "letter" | "rug";
   readonly take: number;
@@ -12,14 +15,16 @@ export interface Place {
   readonly joins: boolean;
   /** The rows are tried by the probability of the mechanism they speak of, not in their order. */
   readonly likeliestFirst?: true;
+  /** Can wait where a letter grows too long: the rows from `from` on (counted from 0), those of the lowest rank first. */
+  readonly spare?: { readonly rank: number; readonly from: number };
 }
 export type PlaceId =
-  | "greeting" | "first-aid" | "trade-call" | "heading" | "fibre" | "outlook" | "evidence" | "sold-as" | "safety" | "cause" | "care"
-  | "refuse" | "worse" | "beyond" | "repair" | "living" | "life" | "special" | "price" | "asks" | "next-step" | "claim" | "closing" | "signature";
+  | "greeting" | "first-aid" | "trade-call" | "heading" | "fibre" | "outlook" | "evidence" | "sold-as" | "safety" | "refer" | "cause" | "care"
+  | "refuse" | "worse" | "beyond" | "repair" | "living" | "life" | "special" | "price" | "asks" | "next-step" | "claim" | "notes" | "closing" | "signature";
 
 /**
  * One paragraph of the workshop's letters. Plain data, edited in a form; `version` goes up with every change of its text
- * or condition, and a draft records which version it used. `{slot}` names are listed in slots.ts.
+ * or condition, and a draft records which version it used. `{slot}` names are listed in slot-words.ts.
  */
 export interface ParagraphRow extends Source {
   readonly id: string;
@@ -29,4 +34,6 @@ export interface ParagraphRow extends Source {
   /** The mechanism that the row, and its {chance}, speaks of. */
   readonly about?: MechanismId;
   readonly text: string;
+  /** The same in another tone; where one is missing, `text` stands. */
+  readonly tones?: Partial<Record<Exclude<Tone, "plain">, string>>;
 }

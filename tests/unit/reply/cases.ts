@@ -53,7 +53,7 @@ export const CASES: Record<string, Case> = {
     sketch: { fibres: { viscose: 0.93 }, evidence: [{ what: "label", value: "viscose", strength: "label-photo" }], mechanisms: { "urine-fresh": 0.95 },
       rest: { improvement: range(3, 18, 42), worse: 0.2, lifeYears: range(0.5, 2, 4), urgency: { level: "hours", why: "" }, firstAid: FIRST_AID_SAID, advice: { action: "first-aid", why: "", referTo: null, losses: [] } } },
     answers: { incidents: ["pet-urine"], liquid: "urine", since: "hour" }, enquiry: { wetNow: "wet", reason: "just-happened" },
-    says: [/^Dear Ana Example,\n\nIf you have not done this yet, please do it first/, /Do not rub/, "112", "3–42 %", /smell/, /damp weather/, "hidden corner", "more than 4 years left"],
+    says: [/^Dear Ana Example,\n\nPlease do this first, if you have not yet/, /do not rub/, "112", "3–42 %", /smell/, /damp weather/, "hidden corner", "more than 4 years left"],
     never: [WET_TALK, /enzyme|vinegar solution|peroxide|pH/, "00 ml"],
   },
   "dye ran after a wash, wool": {

@@ -7,7 +7,7 @@ import type { DraftInput } from "../../../lib/reply/draft";
 
 export const WORKSHOP = {
   name: "Lantern Yard Rug Workshop", telephone: "01632 960001", currency: "GBP",
-  signature: "Mira Quill\nLantern Yard Rug Workshop",
+  signature: "Mira Quill\nLantern Yard Rug Workshop", emergencyNumber: "112",
 };
 
 /** First aid as an assessment says it, with the emergency number of the settings. */

@@ -5,19 +5,19 @@ import { range } from "./make";
 
 describe("improvementPhrase", () => {
   it.each([
-    [2, 22, "anything from nothing to a fifth (2–22 %)"], [25, 50, "between a quarter and half (25–50 %)"], [0, 3, "next to nothing (0–3 %)"], [0, 5, "next to nothing (0–5 %)"],
-    [0, 6, "anything from nothing to a twentieth (0–6 %)"], [80, 98, "between four fifths and nearly all (80–98 %)"], [16, 21, "about a fifth (16–21 %)"], [20, 20, "about a fifth (20 %)"],
-    [33.4, 66.6, "between a third and two thirds (33–67 %)"], [0, 100, "anything from nothing to nearly all (0–100 %)"],
+    [2, 22, "anything from nothing to a fifth (2–22\u00a0%)"], [25, 50, "between a quarter and half (25–50\u00a0%)"], [0, 3, "next to nothing (0–3\u00a0%)"], [0, 5, "next to nothing (0–5\u00a0%)"],
+    [0, 6, "anything from nothing to a twentieth (0–6\u00a0%)"], [80, 98, "between four fifths and nearly all (80–98\u00a0%)"], [16, 21, "about a fifth (16–21\u00a0%)"], [20, 20, "about a fifth (20\u00a0%)"],
+    [33.4, 66.6, "between a third and two thirds (33–67\u00a0%)"], [0, 100, "anything from nothing to nearly all (0–100\u00a0%)"],
   ])("%d to %d", (low, high, said) => expect(improvementPhrase(range(low, (low + high) / 2, high))).toBe(said));
   it("never says all of it, whatever the range", () => fc.assert(fc.property(fc.double({ min: 0, max: 100, noNaN: true }), fc.double({ min: 0, max: 100, noNaN: true }), (a, b) => {
-    expect(improvementPhrase(range(Math.min(a, b), 0, Math.max(a, b)))).toMatch(/^(next to nothing|about |anything from nothing to |between ).*\(\d+(–\d+)? %\)$/);
+    expect(improvementPhrase(range(Math.min(a, b), 0, Math.max(a, b)))).toMatch(/^(next to nothing|about |anything from nothing to |between ).*\(\d+(–\d+)?\u00a0%\)$/);
   })));
 });
 
 describe("yearsPhrase", () => {
   it.each([
-    [0.7, 3.5, "between 8 months and 3½ years"], [2, 4, "between 2 and 4 years"], [0.3, 0.9, "between 4 and 11 months"], [1, 1.1, "about 1 year"], [0, 2.5, "anything up to 2½ years"],
-    [0, 0.02, "less than a month"], [4.9, 20.4, "between 5 and 20 years"], [12, 38, "between 12 and 38 years"], [0.96, 1.5, "between 1 and 1½ years"], [0.08, 0.09, "about 1 month"],
+    [0.7, 3.5, "between 8\u00a0months and 3½\u00a0years"], [2, 4, "between 2 and 4\u00a0years"], [0.3, 0.9, "between 4 and 11\u00a0months"], [1, 1.1, "about 1\u00a0year"], [0, 2.5, "anything up to 2½\u00a0years"],
+    [0, 0.02, "less than a month"], [4.9, 20.4, "between 5 and 20\u00a0years"], [12, 38, "between 12 and 38\u00a0years"], [0.96, 1.5, "between 1 and 1½\u00a0years"], [0.08, 0.09, "about 1\u00a0month"],
   ])("%d to %d years", (low, high, said) => expect(yearsPhrase(range(low, (low + high) / 2, high))).toBe(said));
 });
 
@@ -29,7 +29,7 @@ describe("lifeTold", () => {
 });
 
 describe("yearsEnd", () => {
-  it.each([[8.9, "low", "8 years"], [8.1, "high", "9 years"], [2.9, "low", "2½ years"], [2.6, "high", "3 years"], [0.71, "high", "9 months"], [0.71, "low", "8 months"], [1.1, "low", "1 year"], [1.1, "high", "1½ years"]] as const)(
+  it.each([[8.9, "low", "8\u00a0years"], [8.1, "high", "9\u00a0years"], [2.9, "low", "2½\u00a0years"], [2.6, "high", "3\u00a0years"], [0.71, "high", "9\u00a0months"], [0.71, "low", "8\u00a0months"], [1.1, "low", "1\u00a0year"], [1.1, "high", "1½\u00a0years"]] as const)(
     "%d, the %s end: %s", (years, end, said) => expect(yearsEnd(years, end)).toBe(said));
 });
 

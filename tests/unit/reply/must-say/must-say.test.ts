@@ -12,7 +12,7 @@ describe("the letter to each client of the demo", () => {
 
   for (const { client, says, never } of MUST_SAY) {
     const letter = DEMO_LETTERS.get(client);
-    const text = letter?.draft.text ?? "";
+    const text = (letter?.draft.text ?? "").replaceAll("\u00a0", " ");
     const missing = (lines: readonly Line[]) => lines.filter(([, pattern]) => !pattern.test(text)).map(([meaning]) => meaning);
     const said = (lines: readonly Line[]) => lines.flatMap(([meaning, pattern]) => (pattern.test(text) ? [`${meaning}: ${pattern.exec(text)?.[0]}`] : []));
 

@@ -1,0 +1,23 @@
+import { readingOf } from "./reading";
+
+/** A letter about one rug is this long at most, and this much longer for each further rug. Words; elicited: what people read to the end. */
+const MOST_WORDS = { oneRug: 350, eachFurther: 175 } as const;
+export const mostWords = (rugs: number): number => MOST_WORDS.oneRug + MOST_WORDS.eachFurther * (rugs - 1);
+
+interface Spared { text: string; spare: number | null }
+
+/**
+ * Leaves out what can wait, the least needed first and of that the last first, until the letter is short enough or nothing
+ * in it can wait. `spare`: 1 goes first; null stays.
+ */
+export function shortened<P extends Spared>(pieces: readonly P[], most: number): P[] {
+  const kept = [...pieces];
+  const order = pieces.filter((p) => p.spare !== null).reverse().sort((a, b) => (a.spare as number) - (b.spare as number));
+  let words = pieces.reduce((sum, p) => sum + readingOf(p.text).words, 0);
+  for (const piece of order) {
+    if (words <= most) break;
+    kept.splice(kept.indexOf(piece), 1);
+    words -= readingOf(piece.text).words;
+  }
+  return kept;
+}

@@ -1,0 +1,56 @@
+/** What a paragraph may leave open, in `{braces}`, for the assessment to fill. */
+export interface SlotRow {
+  /** What stands there, for the person who writes. */
+  readonly says: string;
+  /** An invented value, to read a paragraph with before it is used. */
+  readonly example: string;
+  /** It has a value in every letter; any other is left out with its paragraph where there is none. */
+  readonly always: boolean;
+}
+const always = (says: string, example: string): SlotRow => ({ says, example, always: true });
+const where = (says: string, example: string): SlotRow => ({ says, example, always: false });
+
+export const SLOTS = {
+  name: where("the client’s name", "Ana Example"),
+  title: always("the rug’s title", "Grey, 170 × 240"),
+  number: always("which rug of the letter it is", "1"),
+  rug: always("the rug as one speaks of it: “your grey rug”", "your grey rug"),
+  fibre: always("the most probable fibre", "viscose"),
+  rival: always("the fibre that comes next", "silk"),
+  likely: always("how sure we are, in a word", "likely"),
+  evidence: always("what the judgement rests on", "the label in your photo and what you told us"),
+  labelSays: where("the fibre a label names", "viscose"),
+  soldAs: where("silk, or wool and silk, where it was sold so", "silk"),
+  improvement: where("how far it may come back, as a range", "between a tenth and a third (10–35 %)"),
+  life: where("the years left, as a range", "between 2 and 6 years"),
+  lifeLow: where("the years left, the lower end", "2 years"),
+  lifeHigh: where("the years left, the upper end", "6 years"),
+  worse: where("the chance that cleaning harms it", "about 22 in 100"),
+  beyond: where("how likely it is beyond economic repair", "likely"),
+  methods: where("the cleaning that is not ruled out", "nearly dry or with a dry solvent"),
+  clean: where("what cleaning would cost, as a range", "£120 to £180"),
+  cutDown: where("what cutting down would cost, as a range", "£210 to £340"),
+  replace: where("what a new one costs, as a range", "£280 to £540"),
+  asks: where("the list of what we ask for", "– A photo of the label."),
+  ask: where("the one thing we ask for", "– A photo of the label."),
+  firstAid: where("the whole first aid, where something is wet", "– Press a plain white cloth straight down."),
+  firstAidInShort: always("first aid in four lines", "– Press a plain white cloth straight down."),
+  emergency: always("what to do where somebody is hurt", "If somebody is hurt, call 112 now."),
+  referTo: where("who else should see it", "a textile conservator"),
+  telephone: where("the workshop’s telephone", "01632 960 200"),
+  signature: always("the signature", "The workshop"),
+  chance: where("how likely what the paragraph speaks of is", "likely"),
+} as const satisfies Record<string, SlotRow>;
+export type SlotName = keyof typeof SLOTS;
+
+const OPEN = /\{([^{}]*)\}/g;
+/** The slots a text leaves open, as they are written, each once, known or not. */
+export const slotsIn = (text: string): string[] => [...new Set([...text.matchAll(OPEN)].map((m) => m[1] as string))];
+export const isSlot = (name: string): name is SlotName => Object.hasOwn(SLOTS, name);
+
+/** The text with its known slots filled in one pass, so that no value is read for slots of its own; what has no value stays open. */
+export const fillWith = (text: string, valueOf: (name: SlotName) => string | null): string =>
+  text.replace(OPEN, (whole, name: string) => (isSlot(name) ? (valueOf(name) ?? whole) : whole));
+
+/** The text with every known slot read as its example. */
+export const withExamples = (text: string): string => fillWith(text, (name) => SLOTS[name].example);
