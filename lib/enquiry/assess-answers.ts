@@ -1,5 +1,6 @@
 import { composeDraft, type ComposedDraft } from "../reply/draft";
 import { rugTitleOf, titleOf } from "../reply/describe";
+import type { LibraryRow } from "../reply/library";
 import { assess } from "../triage/assess";
 import type { Assessment, TriageSettings } from "../triage/assessment";
 import type { Finding } from "../triage/finding";
@@ -21,6 +22,8 @@ export interface EnquiryToAssess {
   rugs: readonly { answers: RugAnswers; colours: readonly ColourShare[]; photos: readonly PhotoKind[]; seen?: readonly QuestionId[]; tests?: readonly Finding[] }[];
   client: { name: string; isTrade: boolean };
   workshop: WorkshopSettings;
+  /** The workshop's paragraphs; absent: those that are shipped. */
+  library?: readonly LibraryRow[];
 }
 export interface AssessedRug { title: string; findings: Finding[]; settings: TriageSettings; assessment: Assessment }
 export interface AssessedEnquiry {
@@ -54,9 +57,9 @@ function enquiryTitle({ rugs, enquiry }: EnquiryToAssess): string {
 }
 
 /** The reply to assessments that exist already. */
-export function draftFor(e: Pick<EnquiryToAssess, "client" | "workshop" | "enquiry"> & { rugs: readonly { answers: RugAnswers }[] }, assessed: readonly Pick<AssessedRug, "title" | "assessment">[]): ComposedDraft {
+export function draftFor(e: Pick<EnquiryToAssess, "client" | "workshop" | "enquiry" | "library"> & { rugs: readonly { answers: RugAnswers }[] }, assessed: readonly Pick<AssessedRug, "title" | "assessment">[]): ComposedDraft {
   const assessments = assessed.map(({ title, assessment }, at) => ({ title, assessment, answers: e.rugs[at]?.answers ?? {} }));
-  return composeDraft({ assessments, client: e.client, workshop: e.workshop, enquiry: e.enquiry });
+  return composeDraft({ assessments, client: e.client, workshop: e.workshop, enquiry: e.enquiry, ...(e.library ? { library: e.library } : {}) });
 }
 
 function triageSettings({ channel, enquiry, workshop }: EnquiryToAssess): TriageSettings {

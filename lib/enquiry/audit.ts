@@ -32,6 +32,8 @@ export const HISTORY_WORDS = {
   "test-letter-sent": "sent themselves a test letter",
   "reagent-on": "switched a reagent on",
   "reagent-off": "switched a reagent off",
+  "paragraph-written": "changed a paragraph of the letters",
+  "paragraph-restored": "went back to the shipped text of a paragraph",
   "settings-saved": "changed the workshop's settings",
 } as const;
 export type AuditAction = keyof typeof HISTORY_WORDS;

@@ -12,6 +12,7 @@ import { assessAnswers } from "./assess-answers";
 import { audit } from "./audit";
 import { authorise } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
+import { readLibrary } from "./library";
 import { inOneStepOfMany } from "./one-step";
 import { addClientLink } from "./open-client-link";
 import { colourPhoto } from "./photo-view";
@@ -98,6 +99,7 @@ async function write(caller: Caller, file: EnquiryFile, photos: Taken[][], now: 
     enquiry: answers,
     client,
     workshop: settings,
+    library: await readLibrary(),
     rugs: rugs.map((r) => ({ answers: r.answers, colours: colourPhoto(r.photos)?.photo.measured.colours ?? [], photos: r.photos.map((p) => p.kind) })),
   });
   return inOneStepOfMany(async (tx) => {

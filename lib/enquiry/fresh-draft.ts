@@ -3,18 +3,13 @@ import { randomUUID } from "node:crypto";
 import type { ComposedDraft } from "../reply/draft";
 import type { Tx } from "../store/database";
 import { readSettings } from "../workshop/settings";
-import { draftFor } from "./assess-answers";
+import { composeStored, LETTER_PARTS } from "./compose-stored";
+import { readLibrary } from "./library";
 import { isWaitingForUs } from "./states";
-import { assessmentOf, enquiryAnswersOf, rugAnswersOf } from "./stored";
 import { toJson } from "./to-json";
 
-const PARTS = {
-  draft: { include: { revisions: { orderBy: { number: "desc" }, take: 1 } } },
-  client: true,
-  rugs: { orderBy: { position: "asc" }, include: { answers: true, assessments: { orderBy: { createdAt: "desc" }, take: 1 } } },
-} as const;
+const PARTS = { ...LETTER_PARTS, draft: { include: { revisions: { orderBy: { number: "desc" }, take: 1 } } } } as const;
 const rowOf = (tx: Tx, enquiryId: string) => tx.enquiry.findUnique({ where: { id: enquiryId }, include: PARTS });
-type Row = NonNullable<Awaited<ReturnType<typeof rowOf>>>;
 
 /**
  * Lets the program write the next revision from the newest assessments, where it is our turn and nothing of anybody's is
@@ -27,18 +22,10 @@ export async function beginFreshDraft(tx: Tx, enquiryId: string, now: Date): Pro
   const isLetter = row.draft.approvedNumber === row.draft.number;
   const isUntouched = newest.authorId === null && row.draft.waitingNumber === null;
   if (!isLetter && !isUntouched) return;
-  const composed = await composedFor(tx, row);
+  const composed = composeStored(row, { workshop: await readSettings(tx), library: await readLibrary(tx) });
   const saysTheSame = composed?.subject === newest.subject && composed.text === newest.text;
   if (!composed || (saysTheSame && !isLetter)) return;
   await addFreshRevision(tx, { draft: row.draft, composed, assessmentId: row.rugs[0]?.assessments[0]?.id ?? null, now });
-}
-
-async function composedFor(tx: Tx, row: Row): Promise<ComposedDraft | null> {
-  const rugs = row.rugs.flatMap((r) =>
-    r.assessments[0] ? [{ title: r.title, answers: rugAnswersOf(r.answers), assessment: assessmentOf(r.assessments[0].result) }] : [],
-  );
-  if (rugs.length === 0) return null;
-  return draftFor({ client: row.client, workshop: await readSettings(tx), enquiry: enquiryAnswersOf(row.answers).answers, rugs }, rugs);
 }
 
 /** The next revision, unless somebody wrote one since. */

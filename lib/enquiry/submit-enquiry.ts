@@ -8,6 +8,7 @@ import { audit } from "./audit";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
 import { CONSENT_SENTENCE } from "./consent";
+import { readLibrary } from "./library";
 import { inOneStepOfMany } from "./one-step";
 import { addClientLink } from "./open-client-link";
 import { kindsOf, rugColours } from "./photo-view";
@@ -90,6 +91,7 @@ async function writtenEnquiry(
     enquiry: answers,
     client,
     workshop: settings,
+    library: await readLibrary(),
     rugs: [{ answers: rug, colours: rugColours(intake.photos), photos: kindsOf(intake.photos) }],
   });
   return {

@@ -5,20 +5,20 @@
 
 /** Facts that are words. Each has none, one or several values at a time. The text is what a form shows. */
 export const WORD_FACTS = {
-  leading: "The most probable fibre of the pile",
+  leading: "The most probable fibre",
   rival: "The fibre that comes next",
   certainty: "How sure we are of the fibre",
   label: "What the label says of that fibre",
   strongest: "The strongest evidence there is",
   soldAs: "What the seller called it",
-  reason: "What brings the client here",
-  wet: "Whether anything is wet now",
+  reason: "Why the client writes",
+  wet: "Wet now",
   who: "Who writes",
   advice: "What we would do",
   urgency: "What waiting costs",
-  mechanisms: "What happened, where it is about as likely as not or more",
+  mechanisms: "What may have happened",
   top: "The most probable of what happened",
-  offered: "Cleaning that is not ruled out (dusting aside)",
+  offered: "Cleaning that may be done",
   ruledOut: "Cleaning that is ruled out",
   incidents: "What the client says happened",
   changes: "How the client says it changed",
@@ -35,7 +35,7 @@ export const NUMBER_FACTS = {
   waterShy: "Chance that the pile holds viscose or a fibre like it",
   beyondRepair: "Chance that it is beyond economic repair",
   worse: "Chance that cleaning makes it worse",
-  improvementHigh: "Upper end of the improvement, per cent",
+  improvementHigh: "Upper end of the improvement",
 } as const;
 export type NumberFact = keyof typeof NUMBER_FACTS;
 

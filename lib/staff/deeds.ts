@@ -36,6 +36,8 @@ export const DEEDS = {
   "read-own-page": { staff: [], others: ["client"] },
   "write-to-workshop": { staff: [], others: ["client"] },
   "change-settings": { staff: OWNER, others: ["system"] },
+  /** The workshop's own letters: their paragraphs, when they apply, their tone. */
+  "change-paragraphs": { staff: OWNER, others: [] },
   "switch-reagent": { staff: OWNER, others: [] },
   "manage-staff": { staff: OWNER, others: [] },
 } as const satisfies Record<string, Rule>;

@@ -4,7 +4,7 @@ import type { Tx } from "./open-store";
 
 /** The models that a backup holds, each after those it points at. */
 export const KEPT_TABLES = [
-  "workshop", "staff", "staffAccount", "invitation", "intake", "client", "enquiry", "thirdParty", "clientLink", "rug", "answer", "photo",
+  "workshop", "paragraphVersion", "staff", "staffAccount", "invitation", "intake", "client", "enquiry", "thirdParty", "clientLink", "rug", "answer", "photo",
   "finding", "assessment", "draft", "revision", "letter", "inspection", "document", "enclosure", "benchTest", "outcome", "audit",
 ] as const satisfies readonly Uncapitalize<Prisma.ModelName>[];
 

@@ -2,6 +2,7 @@ import * as z from "zod/mini";
 import { FIBRE_IDS, type FibreId } from "../trade/fibres";
 import { REAGENTS, type ReagentId } from "../trade/reagents";
 import { CURRENCIES } from "../trade/questions";
+import { TONE_IDS } from "../trade/tones";
 
 /** Limits of the settings, shared by the form and the server. Times in minutes and months. Elicited. */
 export const SETTING_LIMITS = { textChars: 200, signatureChars: 1_000, maxHoldMinutes: 1_440, maxRetentionMonths: 240, maxPrice: 100_000, maxLoss: 1_000 } as const;
@@ -59,6 +60,8 @@ export const workshopSettingsSchema = z
     /** How long an enquiry is kept after it ends. */
     retentionMonths: whole(1, SETTING_LIMITS.maxRetentionMonths),
     signature: line(SETTING_LIMITS.signatureChars),
+    /** How letters sound, where a paragraph has a variant. */
+    tone: z._default(z.enum(TONE_IDS), "plain"),
   })
   .check(
     z.refine((s) => !s.priors || Math.abs(Object.values(s.priors).reduce((a, b) => a + b, 0) - 1) < 1e-6, {
@@ -89,4 +92,5 @@ export const DEFAULT_SETTINGS: WorkshopSettings = {
   holdMinutes: 5,
   retentionMonths: 24,
   signature: "",
+  tone: "plain",
 };

@@ -5,6 +5,7 @@ const at = (day: number) => new Date(Date.UTC(2026, 2, day, 9, 30, 15, 123));
 /** One row of every model with every field filled, in the order in which they can be written. */
 export const ROWS = {
   workshop: { id: "workshop", values: { name: "Lantern Yard Rug Workshop", holdMinutes: 5 }, version: 3, updatedAt: at(1) },
+  paragraphVersion: { id: "pv1", paragraphId: "care", version: 2, wording: { text: "We test first, {rug}.", off: false }, reason: "So we say it here", staffId: "s1", at: at(2) },
   staff: { id: "s1", name: "Ines Corder", email: "ines@example.org", emailVerified: true, image: "none", role: "owner", disabledAt: at(2), createdAt: at(1), updatedAt: at(3) },
   staffSession: { id: "ss1", expiresAt: at(9), token: "t1", createdAt: at(1), updatedAt: at(1), ipAddress: "192.0.2.7", userAgent: "a browser", userId: "s1" },
   staffAccount: {

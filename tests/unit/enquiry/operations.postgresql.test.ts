@@ -16,6 +16,7 @@ if (scratch) {
   const { onTheBench } = await import("./on-the-bench");
   const { onPaper } = await import("./on-paper");
   const { onTheWire } = await import("./on-the-wire");
+  const { ownParagraphs } = await import("./own-paragraphs");
   beforeAll(async () => {
     vi.spyOn(console, "warn").mockReturnValue(undefined);
     await migrateDatabase();
@@ -33,6 +34,7 @@ if (scratch) {
   correcting();
   onPaper();
   onTheWire();
+  ownParagraphs();
 } else {
   it("runs where PLAINPILE_TEST_POSTGRES names a server, and only there", () => expect(POSTGRES_SERVER).toBeFalsy());
 }

@@ -8,6 +8,7 @@ import { correcting } from "./correcting";
 import { onPaper } from "./on-paper";
 import { onTheBench } from "./on-the-bench";
 import { onTheWire } from "./on-the-wire";
+import { ownParagraphs } from "./own-paragraphs";
 import { submitting } from "./submitting";
 import { settle } from "./workshop";
 
@@ -24,3 +25,4 @@ onTheBench();
 correcting();
 onPaper();
 onTheWire();
+ownParagraphs();

@@ -105,6 +105,7 @@ describe("forbids", () => {
     "read-own-page": ["client"],
     "write-to-workshop": ["client"],
     "change-settings": ["system", "owner"],
+    "change-paragraphs": ["owner"],
     "switch-reagent": ["owner"],
     "manage-staff": ["owner"],
   };

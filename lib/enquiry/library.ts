@@ -1,0 +1,16 @@
+import "server-only";
+import { libraryOf, type LibraryRow, type OwnVersion } from "../reply/library";
+import { database, type Db, type Tx } from "../store/database";
+import { wordingSchema } from "./wording-schema";
+
+const parsed = (wording: unknown): OwnVersion["wording"] => (wording === null ? null : wordingSchema.parse(wording));
+
+/** The newest version of every paragraph the workshop wrote. Inside a transaction pass its `tx`. */
+export async function readOwnVersions(db: Db | Tx = database()): Promise<OwnVersion[]> {
+  const rows = await db.paragraphVersion.findMany({ orderBy: { version: "asc" }, select: { paragraphId: true, version: true, wording: true } });
+  const newest = new Map(rows.map((r) => [r.paragraphId, r]));
+  return [...newest.values()].map((r) => ({ id: r.paragraphId, version: r.version, wording: parsed(r.wording) }));
+}
+
+/** The paragraphs that letters are written from now. */
+export const readLibrary = async (db: Db | Tx = database()): Promise<LibraryRow[]> => libraryOf(await readOwnVersions(db));

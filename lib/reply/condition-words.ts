@@ -1,0 +1,68 @@
+import { METHODS } from "../trade/care";
+import { DAMAGE_IDS, mechanismName, type MechanismId } from "../trade/damage";
+import { FIBRES } from "../trade/fibres";
+import { QUESTIONS, type QuestionId } from "../trade/questions";
+import { NUMBER_FACTS, WORD_FACTS, type Condition, type NumberFact, type WordFact } from "./condition";
+import { listed } from "./phrases";
+
+/** A value that a fact can have, and how it reads after "is". */
+export interface FactValue { readonly id: string; readonly says: string }
+const values = (table: Readonly<Record<string, string>>): FactValue[] => Object.entries(table).map(([id, says]) => ({ id, says }));
+
+const fibres = FIBRES.filter((f) => f.id !== "other").map(({ id, name }) => ({ id, says: name }));
+const mechanisms: FactValue[] = ([...DAMAGE_IDS, "soil-only"] as MechanismId[]).map((id) => ({ id, says: mechanismName(id) }));
+const methods: FactValue[] = Object.entries(METHODS).map(([id, { name }]) => ({ id, says: name }));
+const answers = (q: QuestionId): FactValue[] => Object.entries(QUESTIONS[q].answers).map(([id, row]) => ({ id, says: (row as { label: string }).label.replace(/[“”]/g, "") }));
+
+/** What every fact can be: the whole vocabulary of a condition. */
+export const FACT_VALUES: Readonly<Record<WordFact, readonly FactValue[]>> = {
+  leading: fibres, rival: fibres, mechanisms, top: mechanisms, offered: methods, ruledOut: methods,
+  certainty: values({ firm: "firm (very likely or more)", likely: "likely", open: "open between two", unknown: "unknown" }),
+  label: values({ agrees: "the same", differs: "something else", none: "nothing that was read" }),
+  strongest: values({ told: "what was told", photo: "photos", "label-typed": "a label as typed", "label-photo": "a label in a photo", bench: "a bench test", laboratory: "a laboratory report" }),
+  soldAs: answers("sellerSaid"), reason: answers("reason"), wet: answers("wetNow"), incidents: answers("incidents"), changes: answers("changes"),
+  matters: answers("matters"), age: answers("age"),
+  who: values({ owner: "the owner of the rug", trade: "another cleaner" }),
+  advice: values({
+    "leave-alone": "leave it alone", "routine-clean": "clean it as usual", "first-aid": "first aid", "ask-for-more": "ask for more", "inspect-and-test": "inspect and test it",
+    "quote-with-limits": "quote with limits", "advise-cut-down": "cut it down", "advise-claim-or-replacement": "keep, replace or claim", refer: "send it to somebody else", "not-our-work": "not our work",
+  }),
+  urgency: values({ hours: "it loses by the hour", "two-days": "it loses within two days", "a-week": "it loses within a week", "can-wait": "nothing" }),
+  life: values({ both: "both ends", "at-least": "the lower end alone", "at-most": "the upper end alone", nothing: "neither end" }),
+  rugs: values({ one: "one", several: "several" }),
+  has: values({
+    improvement: "an improvement", "clean-price": "a price for cleaning", "cut-down-price": "a price for cutting down", "replace-price": "the price of a new one", photos: "photos to ask for",
+    questions: "questions to ask", "one-ask": "one thing that would tell most", "first-aid": "first aid", referral: "somebody to send it to", telephone: "the workshop’s telephone", name: "the client’s name",
+    "doubtful-worth": "doubt that it is worth saving", "little-hope": "little improvement to hope for",
+  }),
+};
+
+/** The largest value of each number, as it is kept; in a form all of them are per cent. */
+export const LARGEST: Readonly<Record<NumberFact, number>> = { waterShy: 1, beyondRepair: 1, worse: 1, improvementHigh: 100 };
+export const inPercent = (fact: NumberFact, value: number): number => (value / LARGEST[fact]) * 100;
+
+export const isWordFact = (name: string): name is WordFact => Object.hasOwn(WORD_FACTS, name);
+export const isNumberFact = (name: string): name is NumberFact => Object.hasOwn(NUMBER_FACTS, name);
+
+const valueSays = (fact: WordFact, id: string) => FACT_VALUES[fact].find((v) => v.id === id)?.says ?? id;
+const wordLines = (rule: Condition["is"], before = "") =>
+  (Object.entries(rule ?? {}) as [WordFact, readonly string[]][]).map(([fact, ids]) => `${WORD_FACTS[fact]}: ${before}${listed(ids.map((id) => valueSays(fact, id)), "or")}`);
+const numberLines = (rule: Condition["atLeast"], verb: string) =>
+  (Object.entries(rule ?? {}) as [NumberFact, number][]).map(([fact, bound]) => `${NUMBER_FACTS[fact]}: ${verb} ${Math.round(inPercent(fact, bound))} per cent`);
+
+/** A condition as people read it, a line for each thing that must hold; an empty list where it always holds. */
+export const conditionLines = (when: Condition): string[] =>
+  [...wordLines(when.is), ...wordLines(when.not, "not "), ...numberLines(when.atLeast, "at least"), ...numberLines(when.below, "below")];
+
+/** Why a condition can never hold, in a sentence; null where it can. */
+export function neverHolds({ is = {}, not = {}, atLeast = {}, below = {} }: Condition): string | null {
+  for (const [fact, ids] of Object.entries(is) as [WordFact, readonly string[]][]) {
+    if (ids.length === 0) return `“${WORD_FACTS[fact]}” has nothing chosen.`;
+    if (ids.every((id) => not[fact]?.includes(id))) return `“${WORD_FACTS[fact]}” must be and must not be the same.`;
+  }
+  for (const [fact, bound] of Object.entries(atLeast) as [NumberFact, number][])
+    if (bound >= (below[fact] ?? Infinity)) return `“${NUMBER_FACTS[fact]}” cannot be at least the one and below the other.`;
+  for (const [fact, bound] of Object.entries(below) as [NumberFact, number][])
+    if (bound <= 0) return `“${NUMBER_FACTS[fact]}” is never below nothing.`;
+  return null;
+}

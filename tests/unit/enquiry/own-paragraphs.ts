@@ -1,0 +1,106 @@
+import { describe, expect, it } from "vitest";
+import { paragraphForm, type ParagraphInput } from "../../../lib/enquiry/paragraph-form";
+import { previewParagraph } from "../../../lib/enquiry/preview-paragraph";
+import { readEnquiry } from "../../../lib/enquiry/read-enquiry";
+import { readParagraph, readParagraphs } from "../../../lib/enquiry/read-paragraphs";
+import { restoreParagraph } from "../../../lib/enquiry/restore-paragraph";
+import { saveParagraph } from "../../../lib/enquiry/save-paragraph";
+import { database } from "../../../lib/store/database";
+import { ANA, CURIOUS, good, later, NOW, staff, submitted } from "./workshop";
+
+const input = (change: Partial<ParagraphInput>): ParagraphInput =>
+  ({ ...paragraphForm.parse({ place: "signature", text: "Yours,\n{signature}", when: "{}", after: "first" }), ...change });
+const owner = () => staff("owner", "Nell Harrow");
+const seenOf = async (id: string) => good(await readParagraph(await owner(), id)).seen;
+const shipped = async (id: string) => good(await restoreParagraph(await owner(), { id, seen: await seenOf(id) }, NOW));
+const draftOf = async (enquiryId: string) => good(await readEnquiry(await owner(), enquiryId, NOW)).draft?.text ?? "";
+
+/** The workshop's own paragraphs: written, tried, used, kept in every version, taken back. */
+export function ownParagraphs(): void {
+  describe("saveParagraph", () => {
+    it("is used by letters from then on; those of before keep what they said and which version said it", async () => {
+      const before = await submitted(CURIOUS);
+      const { version } = good(await saveParagraph(await owner(), { id: "signature", seen: await seenOf("signature"), input: input({}) }, NOW));
+      const after = await submitted(CURIOUS);
+      expect(await draftOf(before.enquiryId)).toMatch(/With kind regards,\n/);
+      expect(await draftOf(after.enquiryId)).toMatch(/\nYours,\n/);
+      const { paragraphs } = await database().revision.findFirstOrThrow({ where: { draft: { enquiryId: after.enquiryId } } });
+      expect(paragraphs).toContainEqual({ id: "signature", version, from: "workshop", text: "Yours,\n{signature}" });
+      await shipped("signature");
+    });
+    it("adds versions and changes none; of people at once one is kept and the others are told", async () => {
+      const seen = await seenOf("life");
+      const life = (text: string) => input({ place: "life", text, when: { is: { life: ["both"] } } });
+      const all = await Promise.all([1, 2, 3, 4].map(async (n) => saveParagraph(await owner(), { id: "life", seen, input: life(`It may have {life}, say we ${n}.`) }, NOW)));
+      expect(all.filter((r) => r.ok)).toHaveLength(1);
+      expect(all.filter((r) => !r.ok && r.code === "changed-meanwhile")).toHaveLength(3);
+      good(await saveParagraph(await owner(), { id: "life", seen: seen + 1, input: life("It may have {life}.") }, later(1)));
+      const { versions } = good(await readParagraph(await owner(), "life"));
+      expect(versions.slice(0, 2).map((v) => [v.version, v.by, v.text])).toEqual([[seen + 2, "Nell Harrow", "It may have {life}."], [seen + 1, "Nell Harrow", expect.stringContaining("say we")]]);
+      expect(await database().audit.count({ where: { action: "paragraph-written", actorId: (await owner()).staffId } })).toBeGreaterThanOrEqual(2);
+      await shipped("life");
+    });
+    it("refuses what is wrong beside its field, and keeps nothing of it", async () => {
+      const before = await database().paragraphVersion.count();
+      const saved = await saveParagraph(await owner(), { id: "fibre", seen: await seenOf("fibre"), input: input({ place: "fibre", text: "It is {fibr}.", off: true }) }, NOW);
+      expect(saved).toMatchObject({ ok: false, code: "invalid", fields: { text: expect.stringContaining("{fibr}"), off: expect.stringContaining("stays") } });
+      expect(await database().paragraphVersion.count()).toBe(before);
+      expect(await saveParagraph(await owner(), { id: "no-such", seen: 0, input: input({}) }, NOW)).toMatchObject({ ok: false, code: "not-found" });
+    });
+    it("takes words that say more than we know only with a reason, and keeps the reason", async () => {
+      const promise = input({ place: "notes", text: "The stain will come out." });
+      expect(await saveParagraph(await owner(), { id: null, seen: 0, input: promise }, NOW)).toMatchObject({ ok: false, fields: { reason: expect.stringContaining("will come out") } });
+      expect(await saveParagraph(await owner(), { id: null, seen: 0, input: { ...promise, reason: "so" } }, NOW)).toMatchObject({ ok: false, fields: { reason: expect.any(String) } });
+      const { id } = good(await saveParagraph(await owner(), { id: null, seen: 0, input: { ...promise, reason: "Only for chalk, which does." } }, NOW));
+      const { versions } = good(await readParagraph(await owner(), id));
+      expect(versions[0]?.reason).toBe("Only for chalk, which does.");
+      good(await saveParagraph(await owner(), { id, seen: 1, input: { ...promise, off: true, reason: "Only for chalk, which does." } }, NOW));
+    });
+    it("is the owner's alone, as are reading, trying and going back", async () => {
+      for (const who of [await staff("reviewer", "Ivo Castellane"), await staff("trainee", "Pia Wetherby")]) {
+        const refused = { ok: false, code: "not-allowed" };
+        expect(await saveParagraph(who, { id: null, seen: 0, input: input({}) }, NOW)).toMatchObject(refused);
+        expect(await restoreParagraph(who, { id: "life", seen: 0 }, NOW)).toMatchObject(refused);
+        expect(await previewParagraph(who, { id: null, input: input({}) })).toMatchObject(refused);
+        expect(await readParagraphs(who)).toMatchObject(refused);
+        expect(await readParagraph(who, "life")).toMatchObject(refused);
+      }
+    });
+  });
+
+  describe("restoreParagraph", () => {
+    it("goes back to the shipped text as a version of its own, once", async () => {
+      const seen = await seenOf("signature");
+      good(await saveParagraph(await owner(), { id: "signature", seen, input: input({}) }, NOW));
+      expect(await restoreParagraph(await owner(), { id: "signature", seen }, NOW)).toMatchObject({ ok: false, code: "changed-meanwhile" });
+      await shipped("signature");
+      await shipped("signature");
+      const { versions, shippedText, values } = good(await readParagraph(await owner(), "signature"));
+      expect([versions[0], versions.length, shippedText, values["text"]]).toEqual([expect.objectContaining({ version: seen + 2, text: null }), seen + 2, null, "With kind regards,\n{signature}"]);
+      expect(await database().audit.count({ where: { action: "paragraph-restored" } })).toBeGreaterThan(0);
+    });
+  });
+
+  describe("previewParagraph", () => {
+    it("shows how letters to past enquiries would read, and keeps nothing", async () => {
+      const { reference } = await submitted(CURIOUS, ANA, later(60 * 24 * 365));
+      const before = await database().paragraphVersion.count();
+      const seen = good(await previewParagraph(await owner(), { id: null, input: input({ place: "notes", text: "We are closed in August.", when: { is: { reason: ["what-is-it"] } } }) }));
+      const letter = seen.letters.find((l) => l.reference === reference);
+      expect(letter?.after).toContain("We are closed in August.");
+      expect(letter?.before).not.toContain("August");
+      expect([seen.faults, seen.over, seen.words, seen.used >= 1, seen.used <= seen.tried]).toEqual([[], [], 5, true, true]);
+      expect(await database().paragraphVersion.count()).toBe(before);
+      const none = good(await previewParagraph(await owner(), { id: null, input: input({ place: "notes", text: "{nobody}", when: { is: { reason: ["trade"] }, not: { reason: ["trade"] } } }) }));
+      expect([none.faults.map((f) => f.field), none.used]).toEqual([["text", "when"], 0]);
+    });
+  });
+
+  describe("readParagraphs", () => {
+    it("lists every place of a letter with when each paragraph is used", async () => {
+      const places = good(await readParagraphs(await owner()));
+      expect(places[0]).toMatchObject({ id: "greeting", paragraphs: [{ id: "greeting", from: "shipped", when: ["What there is to say: the client’s name"] }, { id: "greeting-nameless", when: [] }] });
+      expect(places.at(-1)?.id).toBe("signature");
+    });
+  });
+}
