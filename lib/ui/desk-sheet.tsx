@@ -2,12 +2,16 @@ import type { ReactNode } from "react";
 import css from "./desk-sheet.module.css";
 
 /** A letter at the desk as it will be read: who it goes to, its subject, its paragraphs. `foot` says where it stands. */
-export function DeskSheet({ to, subject, text, foot, label }: { to: ReactNode; subject: string; text: string; foot?: ReactNode; label: string }) {
+export function DeskSheet({ to, subject, text, foot, label, marked }: {
+  to: ReactNode; subject: string; text: string; foot?: ReactNode; label: string;
+  /** Paragraphs to be seen at a glance. */
+  marked?: ReadonlySet<string>;
+}) {
   return (
     <article className={css.sheet} aria-label={label}>
       <div className={css.head}><p className={css.to}>To {to}</p><p className={css.subject} dir="auto">{subject}</p></div>
       <div className={`letter ${css.text}`} dir="auto">
-        {text.trim().split(/\n{2,}/).map((p, i) => <p key={i}>{p}</p>)}
+        {text.trim().split(/\n{2,}/).map((p, i) => <p key={i}>{marked?.has(p) ? <mark className={css.marked}>{p}</mark> : p}</p>)}
       </div>
       {foot && <div className={css.foot}>{foot}</div>}
     </article>

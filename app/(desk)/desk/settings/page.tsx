@@ -21,6 +21,7 @@ export default async function Page() {
       <h1>{TITLE}</h1>
       <ul className={tables.more}>
         <li><Link href="/desk/settings/reagents">Bench tests and reagents</Link> <small>Which tests may be made here.</small></li>
+        <li><Link href="/desk/settings/paragraphs">Paragraphs of the letters</Link> <small>What drafts say, and when.</small></li>
         <li><Link href="/desk/settings/losses">What mistakes cost</Link> <small>The figures behind what is advised.</small></li>
         <li><Link href="/desk/settings/fibres">Which rugs write in</Link> <small>Where every judgement of a fibre begins.</small></li>
       </ul>
