@@ -72,6 +72,6 @@ export const CARE: readonly ParagraphRow[] = [
     text: "In ordinary use we doubt that it has more than {lifeHigh} left, and it may be far less." },
   { ...OURS, id: "life-wide", version: 1, place: "life", when: { is: { life: ["nothing"] }, not: { age: ["antique"] } },
     text: "How many years it has left we cannot tell from here: it could be few or many." },
-  { ...OURS, id: "life", version: 2, place: "life", when: { is: { life: ["both"] }, not: { age: ["antique"] } },
-    text: "In ordinary use we would give it {life} more, counted from today." },
+  { ...OURS, id: "life", version: 3, place: "life", when: { is: { life: ["both"] }, not: { age: ["antique"] } },
+    text: "In ordinary use we would expect it to serve {life} more." },
 ];
