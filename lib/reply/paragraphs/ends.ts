@@ -2,6 +2,7 @@ import type { ParagraphRow } from "./row";
 import { OURS, TRADE } from "./sources";
 
 const PRICED = ["routine-clean", "inspect-and-test", "quote-with-limits", "first-aid"];
+const VISITED = ["routine-clean", "inspect-and-test", "quote-with-limits", "advise-cut-down"];
 const UNDECIDED = ["routine-clean", "inspect-and-test", "quote-with-limits", "advise-cut-down", "first-aid"];
 
 /** Cautions, price, what we would like to see, the next step, claims, and how a letter ends. */
@@ -29,24 +30,34 @@ export const ENDS: readonly ParagraphRow[] = [
     text: "For your insurer, keep dated photos and a note of what was used, when and for how long. We can set down what we find. What is covered or whose fault it is we cannot say: your local law decides." },
   { ...OURS, id: "claim-seller", version: 1, place: "claim", when: { is: { reason: ["mis-sold"] } },
     text: "A fair first step is to ask the seller in writing what the pile is made of and how they know. We can set down what we find, but not what anyone owes you; your local law decides, and this is not legal advice. We earn our living from rug work, so weigh our word with that in mind." },
-  { ...OURS, id: "claim", version: 1, place: "claim", when: { is: { matters: ["claim"] } },
-    text: "We can set down what we find for your claim. Whose fault it is, and what anyone will pay, we cannot say; your local law decides. We earn our living from rug work, so weigh our word with that in mind." },
+  { ...OURS, id: "claim", version: 2, place: "claim", when: { is: { matters: ["claim"] } },
+    text: "We can set down what we find for your claim. Whose fault it is, and what anyone will pay, we cannot say; your local law decides. We earn our living from rug work, so weigh our word by that." },
 
   { ...OURS, id: "next-step-trade", version: 2, place: "next-step", when: { is: { who: ["trade"] } },
     text: "Only an inspection and tests settle the rest." },
   { ...OURS, id: "next-step-ask", version: 1, place: "next-step", when: { is: { has: ["photos", "questions"], advice: ["ask-for-more"] } },
     text: "You can add photos on your own page or answer this letter, whichever is easier." },
   { ...OURS, id: "next-step-inspect-call", version: 1, place: "next-step", when: { is: { advice: UNDECIDED, has: ["telephone"] } },
-    text: "Photos only go so far: an inspection and tests decide. To arrange one, ring us on {telephone} or answer this letter." },
+    text: "Photos only go so far: an inspection and tests decide. To arrange one, ring us on {telephone} or answer this letter.",
+    tones: {
+      warm: "Photos only go so far: an inspection and tests decide. We would be glad to see it: ring us on {telephone} or answer this letter.",
+      brief: "An inspection and tests decide. Ring us on {telephone} or answer this letter.",
+    } },
   { ...OURS, id: "next-step-inspect", version: 1, place: "next-step", when: { is: { advice: UNDECIDED } },
-    text: "Photos only go so far: an inspection and tests decide. To arrange one, answer this letter." },
+    text: "Photos only go so far: an inspection and tests decide. To arrange one, answer this letter.",
+    tones: { warm: "Photos only go so far: an inspection and tests decide. We would be glad to see it: answer this letter.", brief: "An inspection and tests decide. To arrange one, answer this letter." } },
   { ...OURS, id: "next-step-before-deciding", version: 1, place: "next-step", when: { is: { advice: ["advise-claim-or-replacement"] } },
     text: "Photos only go so far. If you would like it inspected and tested before you decide, answer this letter." },
   { ...OURS, id: "next-step", version: 1, place: "next-step", when: {},
     text: "If anything changes, or you would like us to look at it, answer this letter." },
 
+  { ...TRADE, id: "visit", version: 1, place: "visit", when: { is: { advice: VISITED }, not: { who: ["trade"], wet: ["wet", "damp"], mechanisms: ["mould", "insects"], incidents: ["flood"] } },
+    text: "Bring it rolled and not folded, or ask us whether we can collect it.",
+    tones: { warm: "You can bring it, rolled and not folded. If that is hard for you, ask us whether we can collect it." } },
+
   { ...OURS, id: "closing-hard-news", version: 2, place: "closing", when: { is: { certainty: ["firm", "likely"], rugs: ["one"] }, not: { who: ["trade"], has: ["little-hope"] }, atLeast: { beyondRepair: 0.66 } },
     text: "We know that you hoped for better news.", tones: { warm: "We know that you hoped for better news, and are sorry not to have it." } },
 
-  { ...OURS, id: "signature", version: 1, place: "signature", when: {}, text: "With kind regards,\n{signature}" },
+  { ...OURS, id: "signature", version: 1, place: "signature", when: {}, text: "With kind regards,\n{signature}",
+    tones: { warm: "With warm regards,\n{signature}", brief: "Kind regards,\n{signature}" } },
 ];

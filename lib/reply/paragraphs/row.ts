@@ -20,7 +20,7 @@ export interface Place {
 }
 export type PlaceId =
   | "greeting" | "first-aid" | "trade-call" | "heading" | "fibre" | "outlook" | "evidence" | "sold-as" | "safety" | "refer" | "cause" | "care"
-  | "refuse" | "worse" | "beyond" | "repair" | "living" | "life" | "special" | "price" | "asks" | "next-step" | "claim" | "notes" | "closing" | "signature";
+  | "refuse" | "worse" | "beyond" | "repair" | "living" | "life" | "special" | "price" | "asks" | "next-step" | "claim" | "notes" | "visit" | "closing" | "signature";
 
 /**
  * One paragraph of the workshop's letters. Plain data, edited in a form; `version` goes up with every change of its text

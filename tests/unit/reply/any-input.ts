@@ -59,6 +59,6 @@ const anyAnswers = fc.record({
 export const anyInput: fc.Arbitrary<DraftInput> = fc.record({
   assessments: fc.array(fc.record({ title: fc.constantFrom("Grey, 170 × 240", "Rug, 90 × 160", "A rug"), assessment: anyAssessment, answers: anyAnswers }), { minLength: 1, maxLength: 3 }),
   client: fc.record({ name: fc.constantFrom("Ana Example", "Ivo Sample", "Ünal 🧵", " "), isTrade: fc.boolean() }),
-  workshop: fc.constantFrom(WORKSHOP, { ...WORKSHOP, telephone: "", signature: "" }),
+  workshop: fc.constantFrom(WORKSHOP, { ...WORKSHOP, telephone: "", signature: "" }, { ...WORKSHOP, tone: "warm" as const }, { ...WORKSHOP, tone: "brief" as const }),
   enquiry: fc.record({ wetNow: answer("wetNow"), reason: answer("reason") }) as fc.Arbitrary<EnquiryAnswers>,
 });

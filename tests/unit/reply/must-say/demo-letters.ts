@@ -4,16 +4,17 @@ import { URGENT } from "../../../../prisma/demo/enquiries-urgent";
 import type { DemoEnquiry } from "../../../../prisma/demo/types";
 import { DEMO_WORKSHOP } from "../../../../prisma/demo/workshop";
 import { assessAnswers, type AssessedEnquiry } from "../../../../lib/enquiry/assess-answers";
+import { TONE_IDS, type Tone } from "../../../../lib/trade/tones";
 import { DEFAULT_SETTINGS } from "../../../../lib/workshop/settings-schema";
 
 /** The day the demo's letters are written for. */
 const AS_OF = "2026-11-28T09:00:00.000Z";
 const WORKSHOP = { ...DEFAULT_SETTINGS, ...DEMO_WORKSHOP };
 
-/** The letter of one enquiry of the demo, judged as the demo judges it; colours as they were drawn instead of measured. */
-function letterOf({ file, photos }: DemoEnquiry): AssessedEnquiry {
+/** The letter of one enquiry of the demo in a tone, judged as the demo judges it; colours as they were drawn instead of measured. */
+function letterOf({ file, photos }: DemoEnquiry, tone: Tone): AssessedEnquiry {
   return assessAnswers({
-    channel: file.channel ?? "web", asOf: AS_OF, enquiry: { wetNow: file.wetNow, reason: file.reason }, workshop: WORKSHOP,
+    channel: file.channel ?? "web", asOf: AS_OF, enquiry: { wetNow: file.wetNow, reason: file.reason }, workshop: { ...WORKSHOP, tone },
     client: { name: file.client?.name ?? "", isTrade: file.reason === "trade" },
     rugs: file.rugs.map((answers, at) => ({
       answers, colours: (photos[at]?.[0]?.colours ?? []).map((hex, n) => ({ hex, share: 0.5 / (n + 1) })),
@@ -22,4 +23,8 @@ function letterOf({ file, photos }: DemoEnquiry): AssessedEnquiry {
   });
 }
 
-export const DEMO_LETTERS: ReadonlyMap<string, AssessedEnquiry> = new Map([...URGENT, ...FIBRE, ...EVERYDAY].map((demo) => [demo.file.client?.name ?? "", letterOf(demo)]));
+const DEMO = [...URGENT, ...FIBRE, ...EVERYDAY];
+const clientOf = ({ file }: DemoEnquiry) => file.client?.name ?? "";
+export const DEMO_CLIENTS: readonly string[] = DEMO.map(clientOf);
+export const lettersTo = (client: string): { tone: Tone; letter: AssessedEnquiry }[] =>
+  DEMO.filter((demo) => clientOf(demo) === client).flatMap((demo) => TONE_IDS.map((tone) => ({ tone, letter: letterOf(demo, tone) })));
