@@ -4,6 +4,7 @@ import { tmpdir } from "node:os";
 import path from "node:path";
 import { planOf } from "../photo/plan";
 import type { Corners, Point } from "../photo/homography";
+import { remarkOn } from "../photo/quality";
 import { measureSpots, proposeSpotsIn } from "../photo/server/measure";
 import { receivePhoto } from "../photo/server/receive";
 import type { Spot } from "../photo/spot";
@@ -34,7 +35,7 @@ export async function photo(args: readonly string[]): Promise<string> {
     const compared = spots ? spotsAt(spots) : proposed;
     const plan = corners && size ? planOf(corners as unknown as Corners, size) : null;
     return JSON.stringify({
-      file: path.basename(file), receivedType, receivedBytes, sha256, width, height, takenAt, exposure, ...measured,
+      file: path.basename(file), receivedType, receivedBytes, sha256, width, height, takenAt, exposure, colours: measured.colours, quality: { ...measured.quality, remark: remarkOn(measured.quality) },
       spots: compared ? { proposed: spots === null, ...compared, comparison: await measureSpots(copy, compared) } : null,
       plan: plan === null ? null : typeof plan === "string" ? plan : { widthCm: plan.widthCm, lengthCm: plan.lengthCm, centreOfPhoto: plan.toPlan({ x: 0.5, y: 0.5 }) },
     }, null, 2);

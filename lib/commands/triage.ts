@@ -8,8 +8,9 @@ import { assessAnswers } from "../enquiry/assess-answers";
 import { findingsOfFile } from "../enquiry/bench-findings";
 import { colourPhoto } from "../enquiry/photo-view";
 import { enquiryFileSchema, type EnquiryFile } from "../enquiry/enquiry-file";
+import { remarkOn } from "../photo/quality";
 import { receivePhoto, type ReceivedPhoto } from "../photo/server/receive";
-import type { PhotoKind, RugAnswers } from "../trade/questions";
+import { PHOTO_KINDS, type PhotoKind, type RugAnswers } from "../trade/questions";
 import { DEFAULT_SETTINGS } from "../workshop/settings-schema";
 import { CommandError, runCommand } from "./command";
 import { explain } from "./explain";
@@ -97,7 +98,7 @@ const answersOf = ({ photos: _photos, benchTests: _tests, laboratory: _report, .
 /** What was measured in a photo, for the output. */
 const measuredIn = ({ path: name, kind, photo }: Taken) => ({
   path: name, kind, width: photo.width, height: photo.height, takenAt: photo.takenAt?.toISOString() ?? null, sha256: photo.sha256,
-  colours: photo.measured.colours, quality: photo.measured.quality,
+  colours: photo.measured.colours, quality: { ...photo.measured.quality, remark: remarkOn(photo.measured.quality, PHOTO_KINDS[kind]) },
 });
 
 export type TriagedFile = Awaited<ReturnType<typeof assessFile>>["result"];

@@ -1,16 +1,27 @@
 import "server-only";
 import * as z from "zod/mini";
 import type { Photo } from "../store/database";
+import { remarkOn } from "../photo/quality";
 import { PHOTO_KINDS, type PhotoKind } from "../trade/questions";
 import type { ColourShare, PhotoView } from "./views";
 
 const KINDS = Object.keys(PHOTO_KINDS) as [PhotoKind, ...PhotoKind[]];
 export const photoKindSchema = z.enum(KINDS);
 
-/** What lib/photo measured, as it is stored beside the photo. */
+/** What lib/photo measured, as it is stored beside the photo. What was not measured yet when a photo came counts as good. */
 const measuredSchema = z.object({
   colours: z.array(z.object({ hex: z.string(), share: z.number() })),
-  quality: z.object({ remark: z.nullable(z.string()) }),
+  quality: z.object({
+    sharpness: z._default(z.number(), 1),
+    mean: z._default(z.number(), 0.5),
+    clippedDark: z._default(z.number(), 0),
+    clippedLight: z._default(z.number(), 0),
+    flat: z._default(z.number(), 0),
+    cast: z._default(z.number(), 0),
+    castToward: z._default(z.nullable(z.enum(["yellow", "green", "blue"])), null),
+    subject: z._default(z.number(), 1),
+    likeness: z._default(z.nullable(z.string()), null),
+  }),
 });
 
 /** The kinds among these photos, as often as they are there. */
@@ -18,16 +29,22 @@ export const kindsOf = (photos: readonly Pick<Photo, "kind">[]): PhotoKind[] => 
 
 export const coloursOf = (photo: Pick<Photo, "measured">): ColourShare[] => measuredSchema.parse(photo.measured).colours;
 
-export function photoView(photo: Photo): PhotoView {
+/** The photos of one rug in their order; of two that are the same the later one is told so. */
+export const photoViews = (photos: readonly Photo[]): PhotoView[] => photos.map((photo, at) => photoView(photo, photos.slice(0, at)));
+
+export function photoView(photo: Photo, earlier: readonly Photo[] = []): PhotoView {
   const measured = measuredSchema.parse(photo.measured);
+  const kind = photoKindSchema.parse(photo.kind);
+  const others = earlier.map((p) => measuredSchema.parse(p.measured).quality.likeness);
   return {
     id: photo.id,
-    kind: photoKindSchema.parse(photo.kind),
+    kind,
     width: photo.width,
     height: photo.height,
     takenAt: photo.takenAt?.toISOString() ?? null,
     colours: measured.colours,
-    remark: measured.quality.remark,
+    remark: remarkOn(measured.quality, { fills: PHOTO_KINDS[kind].fills, others }),
+    likeness: measured.quality.likeness,
   };
 }
 

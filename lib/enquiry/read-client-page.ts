@@ -6,7 +6,7 @@ import { authorise, NOT_THERE } from "./authorise";
 import { ok, type Caller, type Result } from "./caller";
 import { clientStanding, isEnded } from "./client-standing";
 import { enclosureViews, LETTER_PARTS } from "./letter-view";
-import { photoView, rugColours } from "./photo-view";
+import { photoViews, rugColours } from "./photo-view";
 import { LIMITS } from "./questionnaire";
 import { assessmentOf } from "./stored";
 import type { ClientView } from "./views";
@@ -54,7 +54,7 @@ function rugForClient(rug: Row["rugs"][number], replied: Date | null): ClientVie
   const approved = replied ? rug.assessments.find((a) => a.createdAt <= replied) : undefined;
   return {
     title: rug.title,
-    photos: rug.photos.map(photoView),
+    photos: photoViews(rug.photos),
     colours: rugColours(rug.photos),
     lifeYears: approved ? assessmentOf(approved.result).lifeYears : null,
   };

@@ -13,7 +13,7 @@ import { DOCUMENT_PARTS, documentView } from "./document-view";
 import { historyOf } from "./history";
 import { LETTER_PARTS, letterView } from "./letter-view";
 import { peopleNames } from "./people-names";
-import { photoView, rugColours } from "./photo-view";
+import { photoViews, rugColours } from "./photo-view";
 import { byNeed, sentenceFor } from "./slip";
 import { isWaitingForUs, nextStates, WAITING_FOR_US } from "./states";
 import { assessmentOf, enquiryAnswersOf, messagesOf, rugAnswersOf, seenOf } from "./stored";
@@ -88,7 +88,7 @@ function rugView(rug: Row["rugs"][number], nameOf: (staffId: string | null) => s
     title: rug.title,
     answers: story ? { ...answers, story } : answers,
     seen: seenOf(rug.answers),
-    photos: rug.photos.map(photoView),
+    photos: photoViews(rug.photos),
     colours: rugColours(rug.photos),
     assessment,
     inspection: inspectionView(rug.inspections[0]),

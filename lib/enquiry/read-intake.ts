@@ -2,7 +2,7 @@ import "server-only";
 import { database } from "../store/database";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, type Caller, type Result } from "./caller";
-import { photoView } from "./photo-view";
+import { photoViews } from "./photo-view";
 import { intakeAnswersSchema, type IntakeAnswers } from "./questionnaire";
 import type { PhotoView } from "./views";
 
@@ -24,7 +24,7 @@ export async function readIntake(caller: Caller): Promise<Result<IntakeView>> {
   if (!row) return NOT_THERE;
   return ok({
     answers: intakeAnswersSchema.parse(row.answers),
-    photos: row.photos.map(photoView),
+    photos: photoViews(row.photos),
     submittedReference: row.enquiry?.reference ?? null,
   });
 }

@@ -17,6 +17,8 @@ export interface PhotoView {
   colours: ColourShare[];
   /** What is not good enough about it, in a sentence; null when nothing is. */
   remark: string | null;
+  /** What it looks like in 64 bits, to tell the same photo sent twice; null where it shows no form. */
+  likeness: string | null;
 }
 
 export type EnquiryStateId =

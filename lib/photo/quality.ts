@@ -1,4 +1,8 @@
+import { blurOf } from "./blur";
+import { castOf, type Light } from "./cast";
+import { isSame, likenessOf } from "./likeness";
 import type { Rgb } from "./strip";
+import { subjectShareOf } from "./subject";
 
 /** What can be said of a photo before anybody judges a rug by it. */
 export interface Quality {
@@ -10,62 +14,68 @@ export interface Quality {
   clippedDark: number;
   /** Share of pixels as good as white, 0 to 1. */
   clippedLight: number;
-  /** The one thing to do better, in a sentence; null when the photo will do. */
-  remark: string | null;
+  /** Share of pixels exactly like the one to the left and the one above, 0 to 1: a camera's noise leaves few. */
+  flat: number;
+  /** How far all colours are shifted from grey, in Lab units, and toward which light; null toward none that we know. */
+  cast: number;
+  castToward: Light | null;
+  /** Share of the picture, 0 to 1, that is not what runs along its edges. */
+  subject: number;
+  /** What the picture looks like in 64 bits; null where it shows no form. */
+  likeness: string | null;
 }
 
-/** All *elicited* on drawn and phone pictures brought to 1024 pixels; first that holds is said. */
-export const LIMITS = { sharpness: 0.35, tooDark: 0.22, tooLight: 0.86, clippedDark: 0.3, clippedLight: 0.2 } as const;
+/** All *elicited* on drawn and phone pictures brought to 1024 pixels. Less subject than `speck` is one thing that fills the picture. */
+export const LIMITS = { sharpness: 0.35, tooDark: 0.22, tooLight: 0.86, clippedDark: 0.3, clippedLight: 0.2, flat: 0.5, cast: 21, subject: 0.06, speck: 0.008 } as const;
 
-/** Of full light: what a sensor's noise and JPEG's rounding leave even in a blurred picture. *elicited* */
-const NOISE = 2.5 / 255;
+/** The measurements one by one, so that a server can do something else between them. Each takes a picture of about 1024 pixels on its long side. */
+export const MEASURES = [lightOf, (p: Rgb) => ({ sharpness: sharpnessOf(p) }), tintOf, (p: Rgb) => ({ subject: subjectShareOf(p) }), (p: Rgb) => ({ likeness: likenessOf(p) })] as const;
 
 /** Measures a picture of about 1024 pixels on its long side (the limits hold at that size). RGB, 8 bits each. */
-export function qualityOf(picture: Rgb): Quality {
-  const count = picture.width * picture.height;
-  const grey = new Float32Array(count);
-  let sum = 0, dark = 0, light = 0;
+export const qualityOf = (picture: Rgb): Quality => Object.assign({}, ...MEASURES.map((measure) => measure(picture))) as Quality;
+
+function lightOf({ data, width, height }: Rgb): Pick<Quality, "mean" | "clippedDark" | "clippedLight" | "flat"> {
+  const count = width * height;
+  let sum = 0, dark = 0, light = 0, flat = 0;
   for (let i = 0; i < count; i++) {
-    const r = picture.data[3 * i]!, g = picture.data[3 * i + 1]!, b = picture.data[3 * i + 2]!;
-    grey[i] = (0.299 * r + 0.587 * g + 0.114 * b) / 255; // Rec. ITU-R BT.601 luma
-    sum += grey[i]!;
-    if (Math.max(r, g, b) <= 8) dark++;
-    if (Math.min(r, g, b) >= 250) light++;
+    const at = 3 * i, r = data[at]!, g = data[at + 1]!, b = data[at + 2]!;
+    sum += luma(r, g, b);
+    if (r <= 8 && g <= 8 && b <= 8) dark++;
+    if (r >= 250 && g >= 250 && b >= 250) light++;
+    const left = at - 3, above = at - 3 * width;
+    if (above >= 0 && r === data[left] && r === data[above] && g === data[left + 1] && g === data[above + 1] && b === data[left + 2] && b === data[above + 2]) flat++;
   }
-  const measured = { sharpness: 1 - blurOf(grey, picture.width, picture.height), mean: sum / count, clippedDark: dark / count, clippedLight: light / count };
-  return { ...measured, remark: remarkOn(measured) };
+  return { mean: sum / count, clippedDark: dark / count, clippedLight: light / count, flat: flat / count };
 }
 
-/** Light first: in the dark everything looks blurred as well, and light cures both. */
-export function remarkOn(q: Omit<Quality, "remark">): string | null {
-  if (q.mean < LIMITS.tooDark || q.clippedDark > LIMITS.clippedDark) return "This photo is rather dark. Could you take it again in daylight, by a window, with the lamp off?";
-  if (q.mean > LIMITS.tooLight || q.clippedLight > LIMITS.clippedLight) return "Part of this photo is washed out by light. Could you take it again without flash or direct sun on the rug?";
-  if (q.sharpness < LIMITS.sharpness) return "This photo is blurred. Could you take it again with the phone held still, and tap on the rug first so that it focuses there?";
-  return null;
+function sharpnessOf({ data, width, height }: Rgb): number {
+  const grey = new Float32Array(width * height);
+  for (let i = 0; i < grey.length; i++) grey[i] = luma(data[3 * i]!, data[3 * i + 1]!, data[3 * i + 2]!);
+  return 1 - blurOf(grey, width, height);
 }
 
-/**
- * Blur from 0 to 1, whatever the contrast: how little a picture's neighbour differences fall when it is blurred once
- * more. The worse of both directions. Source: Crete, Dolmiere, Ladret & Nicolas (2007), "The blur effect", Proc. SPIE
- * 6492, filter of nine pixels (from memory); here the first NOISE of every difference is not counted. A picture without
- * any difference counts as wholly blurred.
- */
-export function blurOf(grey: Float32Array, width: number, height: number): number {
-  return Math.max(blurAlong(grey, { along: 1, across: width, length: width, lines: height }), blurAlong(grey, { along: width, across: 1, length: height, lines: width }));
+function tintOf(picture: Rgb): Pick<Quality, "cast" | "castToward"> {
+  const { amount, toward } = castOf(picture);
+  return { cast: amount, castToward: toward };
 }
 
-function blurAlong(grey: Float32Array, { along, across, length, lines }: { along: number; across: number; length: number; lines: number }): number {
-  let before = 0, lost = 0;
-  for (let line = 0; line < lines; line++) {
-    const start = line * across;
-    for (let i = 5; i < length - 4; i++) {
-      const entering = grey[start + (i + 4) * along]!, leaving = grey[start + (i - 5) * along]!;
-      // Two neighbouring means of nine differ by what enters and what leaves.
-      const blurred = Math.abs(entering - leaving) / 9;
-      const sharp = Math.max(0, Math.abs(grey[start + i * along]! - grey[start + (i - 1) * along]!) - NOISE);
-      before += sharp;
-      lost += Math.max(0, sharp - blurred);
-    }
-  }
-  return before === 0 ? 1 : (before - lost) / before;
-}
+/** Rec. ITU-R BT.601, of levels, 0 to 1. */
+const luma = (r: number, g: number, b: number): number => (0.299 * r + 0.587 * g + 0.114 * b) / 255;
+
+/** Of a photo that is held against others. `fills`: it should show the whole of something, as large as it will go. `others`: likenesses of those sent besides. */
+export interface Asked { fills?: boolean; others?: readonly (string | null)[] }
+
+const REMARKS: readonly { holds: (q: Quality, asked: Asked) => boolean; say: (q: Quality) => string }[] = [
+  // Light first: in the dark everything looks blurred as well, and light cures both.
+  { holds: (q) => q.mean < LIMITS.tooDark || q.clippedDark > LIMITS.clippedDark, say: () => "This photo is rather dark. Could you take it again in daylight, by a window, with the lamp off?" },
+  { holds: (q) => q.flat > LIMITS.flat, say: () => "This looks like a drawing or a picture of a screen. Could you take a photo of the rug itself?" },
+  { holds: (q) => q.mean > LIMITS.tooLight || q.clippedLight > LIMITS.clippedLight, say: () => "Part of this photo is washed out by light. Could you take it again without flash or direct sun on the rug?" },
+  { holds: (q) => q.sharpness < LIMITS.sharpness, say: () => "This photo is blurred. Could you take it again with the phone held still, and tap on the rug first so that it focuses there?" },
+  { holds: (q, { others = [] }) => q.likeness !== null && others.some((o) => o !== null && isSame(o, q.likeness as string)), say: () => "This looks like a photo we have already. Another one, from nearer or from the other end, would tell us more." },
+  { holds: (q) => q.cast > LIMITS.cast && q.castToward !== null, say: (q) => `Everything in this photo looks ${q.castToward}, as if by ${BY[q.castToward as Light]}. If the rug is not so itself, could you take it again by a window, in daylight, with the lamps off?` },
+  { holds: (q, { fills }) => fills === true && q.subject < LIMITS.subject && q.subject > LIMITS.speck, say: () => "The rug is small in this photo. Could you go nearer, so that it fills most of the picture?" },
+];
+const BY: Readonly<Record<Light, string>> = { yellow: "lamplight", green: "the light of a tube or of leaves", blue: "the light of a screen or deep shade" };
+
+/** The one thing to do better, in a sentence: the first that holds. null when the photo will do. */
+export const remarkOn = (quality: Quality, asked: Asked = {}): string | null => REMARKS.find((r) => r.holds(quality, asked))?.say(quality) ?? null;

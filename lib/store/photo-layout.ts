@@ -38,7 +38,7 @@ export function photoOfFile(name: string): { id: string; unfinished: boolean } |
  */
 export async function keepFiles(folder: string, files: readonly { part: string; name: string }[]): Promise<void> {
   try {
-    for (const { part } of files) await flush(path.join(folder, part), "r+");
+    await Promise.all(files.map(({ part }) => flush(path.join(folder, part), "r+")));
     for (const { part, name } of files) await rename(path.join(folder, part), path.join(folder, name));
     await flush(folder, "r");
   } catch (error) {

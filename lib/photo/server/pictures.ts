@@ -7,8 +7,8 @@ sharp.unblock({ operation: ["VipsForeignLoadJpeg", "VipsForeignLoadPng", "VipsFo
 // Each picture is read once: a cache would only hold memory.
 sharp.cache(false);
 
-/** Pixels. Above the 50 megapixels of the largest common phone picture; a decompression bomb stops here. *elicited* */
-export const MAX_PIXELS = 60e6;
+/** Pixels. Above the 64 megapixels of the largest common phone panorama; a decompression bomb stops here. *elicited* */
+export const MAX_PIXELS = 66e6;
 
 /** Opens an untrusted picture. The slightest damage is an error: half a picture is no evidence. */
 export const openPicture = (input: string | Buffer): Sharp => sharp(input, { limitInputPixels: MAX_PIXELS, failOn: "error" });

@@ -2,13 +2,12 @@ import "server-only";
 import { mkdir, open } from "node:fs/promises";
 import path from "node:path";
 import { keepFiles, newPhotoId, partName, photoFileName, removeFiles, PHOTO_SIZES, type PhotoSize } from "../../store/photo-layout";
-import { qualityOf, type Quality } from "../quality";
-import { stripOf, type ColourShare } from "../strip";
+import type { Measured } from "./appraise";
 import { readCameraNotes, type Exposure } from "./exposure";
 import { heicToPng } from "./heic";
 import { MAX_PIXELS, openPicture } from "./pictures";
 import { makeSizes } from "./sizes";
-import { HEAD_BYTES, isAnimatedPng, sniff, type PictureType } from "./sniff";
+import { bitsOfJpeg, HEAD_BYTES, isAnimatedPng, sniff, type PictureType } from "./sniff";
 import { MAX_PHOTO_BYTES, spool, type Bytes } from "./spool";
 import { inTurn } from "./turns";
 
@@ -26,7 +25,7 @@ export interface ReceivedPhoto {
   height: number;
   takenAt: Date | null;
   exposure: Exposure | null;
-  measured: { colours: ColourShare[]; quality: Quality };
+  measured: Measured;
 }
 export type PhotoRefusal = { ok: false; code: "too-large" | "unsupported" | "unreadable"; say: string };
 export type Reception = { ok: true; photo: ReceivedPhoto } | PhotoRefusal;
@@ -37,6 +36,7 @@ const SAY = {
   tooManyBytes: `This photo is larger than ${MEGABYTES} MB, which is more than we can take. Most phones offer a smaller size when you share a photo.`,
   tooManyPixels: `This picture has more than ${MAX_PIXELS / 1e6} megapixels, which is more than we can open. An ordinary photo is plenty.`,
   moves: "This is a moving picture. Please send a single photo of the same thing.",
+  tooDeep: "This photo is packed in a way only few programs can open (12 bits a colour). Please send it as an ordinary JPEG.",
   damaged: "We could not open this photo: the file seems to be damaged or cut short. Please choose it again, or take a new one.",
 } as const;
 
@@ -72,8 +72,8 @@ async function takeIn(file: string, id: string, folder: string): Promise<{ ok: t
   try {
     const { exif } = await openPicture(file).metadata();
     const picture = type === "image/heic" ? await heicToPng(file) : file;
-    const { measure, ...size } = await makeSizes(picture, { full: at("full"), "1600": at("1600"), "320": at("320") });
-    const facts = { receivedType: type, ...size, ...readCameraNotes(exif), measured: { colours: stripOf(measure), quality: qualityOf(measure) } };
+    const made = await makeSizes(picture, { full: at("full"), "1600": at("1600"), "320": at("320") });
+    const facts = { receivedType: type, ...made, ...readCameraNotes(exif) };
     await keepFiles(folder, PHOTO_SIZES.map((s) => ({ part: part(s), name: photoFileName(id, s) })));
     kept = true;
     return { ok: true, facts };
@@ -93,6 +93,7 @@ async function inspect(file: string): Promise<{ type: PictureType; refused?: und
     const found = sniff(buffer.subarray(0, bytesRead));
     if ("refused" in found) return { refused: refuse("unsupported", found.refused) };
     if (found.type === "image/png" && (await isAnimatedPng(handle))) return { refused: refuse("unsupported", SAY.moves) };
+    if (found.type === "image/jpeg" && (await bitsOfJpeg(handle)) > 8) return { refused: refuse("unsupported", SAY.tooDeep) };
     // Reading the header already fails where it promises more than MAX_PIXELS.
     const { pages = 1 } = await openPicture(file).metadata();
     if (found.type === "image/webp" && pages > 1) return { refused: refuse("unsupported", SAY.moves) };
@@ -108,6 +109,7 @@ async function inspect(file: string): Promise<{ type: PictureType; refused?: und
 
 /** A full disk, a missing folder or decoder is not the sender's fault, and "choose it again" would be a lie. */
 const isOurTrouble = (error: unknown): boolean =>
+  (error instanceof AggregateError && error.errors.some(isOurTrouble)) ||
   error instanceof Error && (("code" in error && /^E[A-Z]+$|MODULE_NOT_FOUND$/.test(String(error.code))) || /write error|unable to open for write/i.test(error.message));
 
 /** What a person may see of a file's name: no folders, no control or direction characters, no half characters, 120 characters at most. */

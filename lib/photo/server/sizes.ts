@@ -1,4 +1,5 @@
 import "server-only";
+import { appraise, type Measured } from "./appraise";
 import { fromPixels, openPicture, type Pixels } from "./pictures";
 
 /** Quality of the kept pictures: above it files grow faster than what the eye sees. *elicited* */
@@ -10,16 +11,32 @@ const MEASURE_SIDE = 1024;
 export interface SizeFiles { full: string; "1600": string; "320": string }
 
 /**
- * Writes the three kept sizes from a picture (path or bytes) and answers its upright size and the pixels to measure.
- * The first line decodes every pixel, so damage anywhere rejects here. What is written is upright sRGB on white and
+ * Writes the three kept sizes from a picture (path or bytes) and answers its upright size and what was measured in it.
+ * The full size decodes every pixel, so damage anywhere rejects here. What is written is upright sRGB on white and
  * carries no metadata: the library keeps none unless asked. Copies are never larger than the picture.
  */
-export async function makeSizes(picture: string | Buffer, files: SizeFiles): Promise<{ width: number; height: number; measure: Pixels }> {
-  const { width, height } = await openPicture(picture).autoOrient().flatten({ background: "#fff" }).toColourspace("srgb").jpeg(FULL).toFile(files.full);
-  const large = await pixelsOf(openPicture(files.full), 1600);
-  await fromPixels(large).jpeg(COPY).toFile(files["1600"]);
-  await fromPixels(large).resize(320, 320, { fit: "inside", withoutEnlargement: true }).jpeg(COPY).toFile(files["320"]);
-  return { width, height, measure: await pixelsOf(fromPixels(large), MEASURE_SIDE) };
+export async function makeSizes(picture: string | Buffer, files: SizeFiles): Promise<{ width: number; height: number; measured: Measured }> {
+  // Side by side, on the processors there are; neither may still be writing when this ends, whatever became of the other.
+  const [full, measured] = await Promise.allSettled([upright(picture).jpeg(FULL).toFile(files.full), makeCopies(picture, files)]);
+  // The library tells of an error once: of two at a time either may have the reason.
+  if (full.status === "rejected" || measured.status === "rejected") {
+    const reasons = [full, measured].flatMap((r) => (r.status === "rejected" ? [r.reason as Error] : []));
+    throw new AggregateError(reasons, reasons.map((r) => r.message).join("; "));
+  }
+  return { width: full.value.width, height: full.value.height, measured: measured.value };
+}
+
+const upright = (picture: string | Buffer) => openPicture(picture).autoOrient().flatten({ background: "#fff" }).toColourspace("srgb");
+
+async function makeCopies(picture: string | Buffer, files: SizeFiles): Promise<Measured> {
+  const large = await pixelsOf(upright(picture), 1600);
+  const [measured, ...written] = await Promise.allSettled([
+    pixelsOf(fromPixels(large), MEASURE_SIDE).then(appraise),
+    fromPixels(large).jpeg(COPY).toFile(files["1600"]),
+    fromPixels(large).resize(320, 320, { fit: "inside", withoutEnlargement: true }).jpeg(COPY).toFile(files["320"]),
+  ]);
+  for (const one of [measured, ...written]) if (one.status === "rejected") throw one.reason;
+  return (measured as PromiseFulfilledResult<Measured>).value;
 }
 
 /** RGB pixels of a picture brought to a long side of so many pixels; never enlarged. */

@@ -10,6 +10,8 @@ export const HEAD_BYTES = 64;
 /** Brands of pictures packed with HEVC, and those that say nothing about the packing (ISO/IEC 23008-12, annex B). */
 const HEVC_BRANDS = ["heic", "heix", "heim", "heis", "hevc", "hevx", "hevm", "hevs"];
 const NEUTRAL_BRANDS = ["mif1", "msf1"];
+/** Of films: QuickTime, which is the moving half of a Live Photo; ISO/IEC 14496-14; 3GPP TS 26.244. */
+const FILM_BRANDS = /^(qt  |mp4.|M4V.?|isom|iso\d|avc1|3g[p2].)$/;
 const ADVICE = "Please send a photo as JPEG, PNG, WebP or HEIC.";
 
 /** [first bytes as latin-1, what it is in plain words]. ISO base media files are told by their brand, below. */
@@ -23,6 +25,9 @@ const NOT_PHOTOS: readonly (readonly [string, string])[] = [
   ["MZ", "This is a program, not a photo."],
   ["\x7fELF", "This is a program, not a photo."],
   ["BM", "This is a BMP picture."],
+  ["\0\0\0\x0cjP  ", "This is a JPEG 2000 picture."],
+  ["\0\0\0\x0cJXL ", "This is a JPEG XL picture."],
+  ["\xff\x0a", "This is a JPEG XL picture."],
 ];
 
 export function sniff(head: Uint8Array): Sniffed {
@@ -42,7 +47,8 @@ function sniffBrand(brand: string, others: string): Sniffed {
   const claims = others.match(/.{4}/gs) ?? [];
   if (HEVC_BRANDS.includes(brand) || (NEUTRAL_BRANDS.includes(brand) && claims.some((b) => HEVC_BRANDS.includes(b)))) return { type: "image/heic" };
   const avif = [brand, ...claims].some((b) => b.startsWith("avi"));
-  return { refused: `${avif ? "This is an AVIF picture." : "This is a film or another kind of picture."} ${ADVICE}` };
+  const what = avif ? "This is an AVIF picture." : FILM_BRANDS.test(brand) ? "This is a film. Where a photo of yours moves, send the still half of it." : "We do not recognise this as a photo.";
+  return { refused: `${what} ${ADVICE}` };
 }
 
 /**
@@ -59,4 +65,20 @@ export async function isAnimatedPng(file: FileHandle): Promise<boolean> {
     at += 12 + chunk.readUInt32BE(0);
   }
   return false;
+}
+
+/**
+ * Bits of one colour of a JPEG, from its frame header (ITU-T T.81, B.2.2); our decoder takes eight. NaN where there is no
+ * such header, which decoding will find out.
+ */
+export async function bitsOfJpeg(file: FileHandle): Promise<number> {
+  const segment = Buffer.alloc(5);
+  for (let at = 2, seen = 0; seen < 1000; seen++) {
+    if ((await file.read(segment, 0, 5, at)).bytesRead < 5 || segment[0] !== 0xff) return Number.NaN;
+    const marker = segment[1]!;
+    // C4, C8 and CC are no frames: tables, an extension, conditioning.
+    if (marker >= 0xc0 && marker <= 0xcf && ![0xc4, 0xc8, 0xcc].includes(marker)) return segment[4]!;
+    at += marker === 0xff ? 1 : 2 + segment.readUInt16BE(2);
+  }
+  return Number.NaN;
 }

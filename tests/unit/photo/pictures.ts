@@ -3,7 +3,7 @@ import { mkdtempSync, readdirSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { crc32, deflateSync } from "node:zlib";
-import sharp from "sharp";
+import sharp, { type Sharp } from "sharp";
 import { afterAll } from "vitest";
 
 /** A folder that is gone after the test file. */
@@ -69,4 +69,11 @@ export function animatedPng(png: Buffer): Buffer {
 export async function animatedWebp(): Promise<Buffer> {
   const frames = await Promise.all([drawn(40, 30).png().toBuffer(), drawn(40, 30).negate().png().toBuffer()]);
   return sharp(frames, { join: { animated: true } }).webp({ loop: 0 }).toBuffer();
+}
+
+/** The pixels lib/photo measures: RGB, at most 1024 on the long side. */
+export async function rgbOf(picture: Buffer | Sharp): Promise<{ data: Uint8Array; width: number; height: number }> {
+  const { data, info } = await (Buffer.isBuffer(picture) ? sharp(picture) : picture)
+    .resize(1024, 1024, { fit: "inside", withoutEnlargement: true }).removeAlpha().raw().toBuffer({ resolveWithObject: true });
+  return { data, width: info.width, height: info.height };
 }

@@ -1,20 +1,38 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import sharp from "sharp";
-import { blurOf, LIMITS, qualityOf, remarkOn } from "../../../lib/photo/quality";
+import { blurOf } from "../../../lib/photo/blur";
+import { LIMITS, qualityOf, remarkOn, type Quality } from "../../../lib/photo/quality";
 import { drawRug } from "../../../prisma/demo/draw-rug";
 
-const fine = { sharpness: 0.8, mean: 0.45, clippedDark: 0, clippedLight: 0 };
+const fine: Quality = { sharpness: 0.8, mean: 0.45, clippedDark: 0, clippedLight: 0, flat: 0.01, cast: 3, castToward: "yellow", subject: 0.6, likeness: "0f0f0f0f0f0f0f0f" };
 
 describe("remarkOn", () => {
   it.each([
     ["sharpness", LIMITS.sharpness, "below", "blurred"], ["mean", LIMITS.tooDark, "below", "dark"], ["mean", LIMITS.tooLight, "above", "washed out"],
     ["clippedDark", LIMITS.clippedDark, "above", "dark"], ["clippedLight", LIMITS.clippedLight, "above", "washed out"],
+    ["flat", LIMITS.flat, "above", "screen"], ["cast", LIMITS.cast, "above", "yellow"],
   ] as const)("speaks when %s passes %d (%s)", (what, limit, side, word) => {
     const beyond = side === "below" ? limit - 1e-6 : limit + 1e-6, within = side === "below" ? limit + 1e-6 : limit - 1e-6;
     expect(remarkOn({ ...fine, [what]: beyond })).toContain(word);
     expect(remarkOn({ ...fine, [what]: limit })).toBeNull();
     expect(remarkOn({ ...fine, [what]: within })).toBeNull();
+  });
+  it("says that the rug is small only where it was to fill the picture, and never of a picture that one thing fills", () => {
+    const small = (subject: number, fills = true) => remarkOn({ ...fine, subject }, { fills });
+    expect(small(LIMITS.subject - 1e-6)).toContain("nearer");
+    expect(small(LIMITS.speck + 1e-6)).toContain("nearer");
+    expect([small(LIMITS.subject), small(LIMITS.speck), small(LIMITS.subject - 1e-6, false)]).toEqual([null, null, null]);
+  });
+  it("says of a colour cast what it could be, and nothing where no light is known to tint so", () => {
+    expect(remarkOn({ ...fine, cast: 30, castToward: "blue" })).toMatch(/blue.*shade.*If the rug is not so itself/);
+    expect(remarkOn({ ...fine, cast: 30, castToward: null })).toBeNull();
+  });
+  it("tells the same photo from among others by up to four bits", () => {
+    expect(remarkOn(fine, { others: [null, "0f0f0f0f0f0f0ff0"] })).toBeNull(); // eight bits
+    expect(remarkOn(fine, { others: ["0f0f0f0f0f0f0f10"] })).toBeNull(); // five
+    expect(remarkOn(fine, { others: ["0f0f0f0f0f0f0f00"] })).toContain("already"); // four
+    expect(remarkOn({ ...fine, likeness: null }, { others: [null] })).toBeNull();
   });
   it("names the light first when a photo is dark and blurred", () => {
     expect(remarkOn({ ...fine, mean: 0.1, sharpness: 0.1 })).toContain("dark");
@@ -65,7 +83,7 @@ describe("qualityOf", () => {
   const measured = async (quality: "good" | "dark" | "blurred", weave: "knotted" | "loomed") => {
     const jpeg = await drawRug({ seed: 21, kind: "whole", weave, colours: ["#8f8c8a", "#39434c", "#c9c6c2"], quality }, 1024, 768);
     const { data, info } = await sharp(jpeg).raw().toBuffer({ resolveWithObject: true });
-    return qualityOf({ data, width: info.width, height: info.height }).remark;
+    return remarkOn(qualityOf({ data, width: info.width, height: info.height }), { fills: true });
   };
   it.each([["knotted", "good", null], ["knotted", "dark", "dark"], ["knotted", "blurred", "blurred"], ["loomed", "good", null], ["loomed", "dark", "dark"], ["loomed", "blurred", "blurred"]] as const)(
     "on a drawn photo of a %s rug that is %s says %s", async (weave, quality, word) => {

@@ -3,6 +3,8 @@ import { readFile } from "node:fs/promises";
 import path from "node:path";
 import { afterEach, describe, expect, it, vi } from "vitest";
 import sharp from "sharp";
+import { deltaE00, labOf } from "../../../lib/photo/colour";
+import { remarkOn } from "../../../lib/photo/quality";
 import { MAX_PHOTO_BYTES } from "../../../lib/photo/server/spool";
 import { receivePhoto, type Reception, type ReceivedPhoto } from "../../../lib/photo/server/receive";
 import { animatedPng, animatedWebp, bombPng, drawn, inPieces, listed, phoneJpeg, sha256, tempFolder } from "./pictures";
@@ -42,6 +44,10 @@ const false_: Record<string, () => Promise<Buffer> | Buffer> = {
   gzip: () => Buffer.from([0x1f, 0x8b, 8, 0, 0, 0, 0, 0, 0, 3]),
   exe: () => Buffer.from("MZ\x90\0\x03\0\0\0\x04\0\0\0\xff\xff", "latin1"),
   film: () => Buffer.from("\0\0\0\x18ftypmp42\0\0\0\0mp42isom", "latin1"),
+  "the moving half of a Live Photo": () => Buffer.from("\0\0\0\x14ftypqt  \0\0\0\0qt  ", "latin1"),
+  "JPEG 2000": () => Buffer.from("\0\0\0\x0cjP  \r\n\x87\n", "latin1"),
+  "JPEG XL": () => Buffer.from("\xff\x0a\xfa\x1f", "latin1"),
+  "JPEG XL in a box": () => Buffer.from("\0\0\0\x0cJXL \r\n\x87\n", "latin1"),
   "the EICAR test text": () => Buffer.from("X5O!P%@AP[4\\PZX54(P^)7CC)7}$" + "EICAR-STANDARD-ANTIVIRUS-TEST-FILE!$H+H*"),
   "plain text": () => Buffer.from("hello"),
   nothing: () => Buffer.alloc(0),
@@ -87,11 +93,20 @@ describe("receivePhoto: limits", () => {
     const folder = tempFolder(), bomb = bombPng(16_383);
     expect(bomb.length).toBeLessThan(100_000);
     const before = process.memoryUsage().rss, start = performance.now();
-    expect(await send(bomb, folder)).toMatchObject({ ok: false, code: "too-large", say: expect.stringContaining("60 megapixels") });
+    expect(await send(bomb, folder)).toMatchObject({ ok: false, code: "too-large", say: expect.stringContaining("66 megapixels") });
     expect(performance.now() - start).toBeLessThan(1000);
     expect(process.memoryUsage().rss - before).toBeLessThan(50e6);
     expect(listed(folder)).toEqual([]);
   });
+  it("refuses 12 bits a colour, and says so", async () => {
+    const deep = await drawn(120, 80).jpeg().toBuffer();
+    deep[deep.indexOf(Buffer.from([0xff, 0xc0])) + 4] = 12; // the sample precision of the frame header (ITU-T T.81, B.2.2)
+    expect(await send(deep, tempFolder())).toMatchObject({ ok: false, code: "unsupported", say: expect.stringContaining("12 bits") });
+  });
+  it("takes a panorama of 64 megapixels", async () => {
+    const folder = tempFolder(), wide = await sharp({ create: { width: 16_382, height: 3908, channels: 3, background: "#806040" } }).jpeg().toBuffer();
+    expect(await accepted(wide, folder)).toMatchObject({ width: 16_382, height: 3908 });
+  }, 60_000);
   it("takes 25 MB to the byte", async () => {
     const folder = tempFolder(), jpeg = await drawn(120, 80).jpeg().toBuffer();
     const photo = await accepted(Buffer.concat([jpeg, Buffer.alloc(MAX_PHOTO_BYTES - jpeg.length)]), folder);
@@ -158,6 +173,14 @@ describe("receivePhoto: what is kept", () => {
     expect(red[0]).toBeGreaterThan(red[2]! + 60);
     expect(blue[2]).toBeGreaterThan(blue[0]! + 40);
   });
+  it("shows the colours of a CMYK picture as they were", async () => {
+    const folder = tempFolder(), brown = sharp({ create: { width: 64, height: 64, channels: 3, background: "#8a6a50" } });
+    const sent = await brown.toColourspace("cmyk").jpeg({ quality: 100 }).toBuffer();
+    expect((await sharp(sent).metadata()).space).toBe("cmyk");
+    const { id } = await accepted(sent, folder);
+    const [r, g, b] = await sharp(path.join(folder, `${id}.jpg`)).resize(1, 1).raw().toBuffer();
+    expect(deltaE00(labOf(r!, g!, b!), labOf(0x8a, 0x6a, 0x50))).toBeLessThan(6); // two profiles round on the way; inverted it would be tens
+  });
   it("drops what is hidden behind the end of a JPEG", async () => {
     const folder = tempFolder(), jpeg = await drawn(120, 80).jpeg().toBuffer();
     const { id } = await accepted(Buffer.concat([jpeg, Buffer.from("<script>alert(1)</script>PK\x03\x04payload", "latin1")]), folder);
@@ -197,7 +220,7 @@ describe("receivePhoto: what is kept", () => {
   it("measures the colours and the quality of what it keeps", async () => {
     const { measured } = await accepted(await drawn(800, 600).png().toBuffer(), tempFolder());
     expect(measured.colours.map((c) => Math.round(100 * c.share))).toEqual([50, 50]);
-    expect(measured.quality.remark).toBeNull();
+    expect(remarkOn(measured.quality, { fills: true })).toContain("a drawing"); // which it is
   });
 });
 
