@@ -59,7 +59,7 @@ export function readUpload<T>(body: Readable, headers: Headers, handle: (upload:
 function parserFor(headers: Headers): Busboy.Busboy | null {
   try {
     // One byte above the limit, so that the photo door itself sees that it is too large and says so.
-    return Busboy({ headers: Object.fromEntries(headers), limits: { files: 1, fields: 4, fieldSize: 200, fileSize: MAX_PHOTO_BYTES + 1 } });
+    return Busboy({ headers: Object.fromEntries(headers), limits: { files: 1, fields: 6, fieldSize: 200, fileSize: MAX_PHOTO_BYTES + 1 } });
   } catch {
     return null;
   }

@@ -1,4 +1,5 @@
 import "server-only";
+import { createHash } from "node:crypto";
 import type { Readable } from "node:stream";
 import { receivePhoto, type ReceivedPhoto } from "../photo/server/receive";
 import { ALLOWANCES, takeOne } from "../staff/rate-limit";
@@ -9,7 +10,7 @@ import { audit } from "./audit";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
 import { clientActed } from "./client-acted";
-import { inOneStep } from "./one-step";
+import { inOneStepOfMany } from "./one-step";
 import { photoKindSchema, photoView } from "./photo-view";
 import { LIMITS } from "./questionnaire";
 import { reconsider } from "./reconsider";
@@ -27,13 +28,16 @@ const FULL = refuse(
   `That is ${LIMITS.maxPhotos} photos already, which is as many as we can take for one rug. Take one away to send another.`,
 );
 
+/** `key`: a UUID the sender made for this photo; sent again under it because no answer came, it is taken once. */
+export interface SentAs { kind: string; rugId?: string; key?: string }
+
 /**
  * Takes in one photo. The body is streamed to disk and decoded before anything is stored; whatever is refused leaves neither a
  * file nor a row, and the rest of the enquiry is kept. Of any number sent together at most 12 a rug are taken.
  */
 export async function addPhoto(
   caller: Caller,
-  meta: { kind: string; rugId?: string },
+  meta: SentAs,
   body: Readable,
   sent: { name: string; type: string },
   now: Date = new Date(),
@@ -42,38 +46,48 @@ export async function addPhoto(
   if (!kind.success) return refuse("invalid", "Say what the photo shows.");
   const home = await homeOf(caller, meta.rugId);
   if (!home.ok) return home;
+  const sentKey = meta.key === undefined ? null : keyIn(home.value, meta.key);
+  const here = sentKey && (await database().photo.findUnique({ where: { sentKey } }));
+  if (here) return ok(photoView(here));
   const room = await roomFor(database(), caller, home.value, now);
   if (room) return room;
-  if ("addressHash" in caller && caller.addressHash && !(await takeOne(`photo:${caller.addressHash}`, ALLOWANCES.photoAddress, now))) {
+  const sender = caller.kind === "client" ? caller.linkId : "addressHash" in caller ? caller.addressHash : null;
+  if (sender && !(await takeOne(`photo:${sender}`, ALLOWANCES.photoAddress, now))) {
     return refuse("too-many", "Many photos have come from your connection just now. Please wait ten minutes.");
   }
   const received = await receivePhoto(body, sent, photoFolder());
   if (!received.ok) return received;
-  const kept = await keep(caller, home.value, { kind: kind.data, photo: received.photo, now }).catch(async (error: unknown) => {
+  const kept = await keep(caller, home.value, { kind: kind.data, photo: received.photo, sentKey, now }).catch(async (error: unknown) => {
     await removePhotoFiles(received.photo.id);
     throw error;
   });
-  if (!kept.ok) await removePhotoFiles(received.photo.id);
+  if (!kept.ok || kept.value.id !== received.photo.id) await removePhotoFiles(received.photo.id);
   return kept;
 }
 
 const keep = (
   caller: Caller,
   home: Home,
-  { kind, photo, now }: { kind: PhotoKind; photo: ReceivedPhoto; now: Date },
+  { kind, photo, sentKey, now }: { kind: PhotoKind; photo: ReceivedPhoto; sentKey: string | null; now: Date },
 ): Promise<Result<PhotoView>> =>
-  inOneStep(async (tx) => {
+  inOneStepOfMany(async (tx) => {
+    const photos = await tx.photo.findMany({ where: whereOf(home), orderBy: { position: "asc" } });
+    const here = photos.find((p) => sentKey !== null && p.sentKey === sentKey);
+    if (here) return ok(photoView(here));
     const full = await roomFor(tx, caller, home, now);
     if (full) return full;
-    const { _max } = await tx.photo.aggregate({ where: whereOf(home), _max: { position: true } });
-    const row = await tx.photo.create({ data: { ...photoRow(photo), kind, ...whereOf(home), position: (_max.position ?? 0) + 1, createdAt: now } });
+    const position = (photos.at(-1)?.position ?? 0) + 1;
+    const row = await tx.photo.create({ data: { ...photoRow(photo), kind, sentKey, ...whereOf(home), position, createdAt: now } });
     if (home.enquiryId) {
       await audit(tx, caller, { action: "photo-added", enquiryId: home.enquiryId, at: now, detail: { photoId: row.id } });
       if (caller.kind === "client") await clientActed(tx, { ...home, now });
       else await reconsider(tx, home, now);
     }
-    return ok(photoView(row));
+    return ok(photoView(row, photos));
   });
+
+/** The sender's key, good in this one place only: with a key of somebody else nobody learns what they sent. */
+const keyIn = (home: Home, key: string): string => createHash("sha256").update(`${home.intakeId ?? home.rugId} ${key}`).digest("hex");
 
 /** The columns of a photo that reception knows. */
 export function photoRow(photo: ReceivedPhoto) {

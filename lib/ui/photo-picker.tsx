@@ -4,7 +4,8 @@ import type { ChangeEvent, ReactNode } from "react";
 import type { PhotoView } from "../enquiry/views";
 import type { PhotoKind } from "../trade/questions";
 import styles from "./photo-picker.module.css";
-import { usePhotos, type RemovePhoto, type Sending } from "./use-photos";
+import type { Sending } from "./photo-line";
+import { usePhotos, type RemovePhoto } from "./use-photos";
 
 export interface AskedPhoto { kind: PhotoKind; ask: string; hint: string; picture: ReactNode }
 
@@ -86,7 +87,7 @@ function Kept({ photos, what, remove }: { photos: readonly PhotoView[]; what: st
   );
 }
 
-function OnTheWay({ sending, again, putAside }: { sending: readonly Sending[]; again: (s: Sending) => void; putAside: (key: number) => void }) {
+function OnTheWay({ sending, again, putAside }: { sending: readonly Sending[]; again: (key: string) => void; putAside: (key: string) => void }) {
   if (sending.length === 0) return null;
   return (
     <ul className={styles.sending}>
@@ -96,12 +97,15 @@ function OnTheWay({ sending, again, putAside }: { sending: readonly Sending[]; a
           {item.refused ? (
             <>
               <p className={styles.refused}><strong>Not taken.</strong> {item.refused.say}</p>
-              {item.refused.code === "unavailable" && <button type="button" className={styles.plain} onClick={() => again(item)}>Try again</button>}
-              <button type="button" className={styles.plain} onClick={() => putAside(item.key)}>Leave it out</button>
+              {item.refused.code === "unavailable" && <button type="button" className={styles.plain} onClick={() => again(item.key)}>Try again</button>}
             </>
           ) : (
-            <progress max={1} value={item.share} aria-label={`Sending ${item.file.name}`} />
+            <>
+              <progress max={1} value={item.share} aria-label={`Sending ${item.file.name}`} />
+              {item.remark && <p className={styles.seen}>{item.remark}</p>}
+            </>
           )}
+          <button type="button" className={styles.plain} onClick={() => putAside(item.key)}>Leave it out<span className="unseen">: {item.file.name}</span></button>
         </li>
       ))}
     </ul>

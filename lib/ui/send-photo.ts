@@ -13,8 +13,10 @@ export function readAnswer(text: string): Result<PhotoView> {
   }
 }
 
+interface Watch { onProgress: (share: number) => void; signal: AbortSignal }
+
 /** Sends one photo and tells how far it got (0–1). XMLHttpRequest, because fetch does not report what was sent. */
-export function sendPhoto(file: File, fields: Readonly<Record<string, string>>, onProgress: (share: number) => void): Promise<Result<PhotoView>> {
+export function sendPhoto(file: File, fields: Readonly<Record<string, string>>, { onProgress, signal }: Watch): Promise<Result<PhotoView>> {
   return new Promise((resolve) => {
     const form = new FormData();
     for (const [name, value] of Object.entries(fields)) form.append(name, value);
@@ -24,6 +26,20 @@ export function sendPhoto(file: File, fields: Readonly<Record<string, string>>, 
     request.upload.onprogress = (e) => { if (e.lengthComputable) onProgress(e.loaded / e.total); };
     request.onload = () => resolve(readAnswer(request.responseText));
     request.onerror = request.onabort = () => resolve(LOST);
+    signal.addEventListener("abort", () => request.abort());
     request.send(form);
+  });
+}
+
+/** So many milliseconds, or until the device is back on line, whichever comes first. */
+export function pause(ms: number): Promise<void> {
+  return new Promise((resolve) => {
+    const end = () => {
+      clearTimeout(timer);
+      window.removeEventListener("online", end);
+      resolve();
+    };
+    const timer = setTimeout(end, ms);
+    window.addEventListener("online", end);
   });
 }

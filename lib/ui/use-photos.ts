@@ -1,59 +1,52 @@
 "use client";
-import { useRef, useState } from "react";
+import { useEffect, useState } from "react";
 import type { Refusal } from "../enquiry/caller";
 import type { PhotoView } from "../enquiry/views";
-import type { PhotoKind } from "../trade/questions";
-import { sendPhoto } from "./send-photo";
+import { PHOTO_KINDS, type PhotoKind } from "../trade/questions";
+import { photoLooker } from "./look-at-photo";
+import { photoLine, type PhotoLine, type Sending } from "./photo-line";
+import { pause, sendPhoto } from "./send-photo";
 
-/** A photo on its way, or one that was not taken. */
-export interface Sending {
-  key: number;
-  kind: PhotoKind;
-  file: File;
-  /** How much of it was sent, 0–1. */
-  share: number;
-  /** Why it was not taken; null while it is on its way. */
-  refused: Refusal | null;
-}
 export type RemovePhoto = (photoId: string) => Promise<{ ok: true } | Refusal>;
+interface Options { fields: Readonly<Record<string, string>>; remove: RemovePhoto | undefined; onChange: () => void }
 
 /**
- * The photos of a page: those kept, and those on their way, one after the other so that a slow line carries each.
- * What is refused stays in the list with its reason until it is tried again or put aside.
+ * The photos of a page: those kept, and those on their way. What is refused stays in the list with its reason until it is
+ * tried again or put aside. Each is looked at on the device while it is sent, so that whoever stands by the rug hears at once
+ * what would make it better.
  */
-export function usePhotos(kept: readonly PhotoView[], options: { fields: Readonly<Record<string, string>>; remove: RemovePhoto | undefined; onChange: () => void }) {
+export function usePhotos(kept: readonly PhotoView[], options: Options) {
   const [added, setAdded] = useState<PhotoView[]>([]);
   const [gone, setGone] = useState<string[]>([]);
-  const [sending, setSending] = useState<Sending[]>([]);
+  const [sending, setSending] = useState<readonly Sending[]>([]);
   const [says, setSays] = useState("");
-  const line = useRef<Promise<unknown>>(Promise.resolve());
-  const count = useRef(0);
+  const [looker] = useState(photoLooker);
+  useEffect(() => looker.end, [looker]);
+  const [line] = useState<PhotoLine>(() => photoLine({
+    send: (item, onProgress, signal) => sendPhoto(item.file, { kind: item.kind, key: item.key, ...options.fields }, { onProgress, signal }),
+    pause,
+    onKept: (item, photo) => {
+      setAdded((all) => [...all, photo]);
+      setSays(`${item.file.name} is with us.`);
+      options.onChange();
+    },
+    onRefused: (item, why) => setSays(`${item.file.name} was not taken. ${why.say}`),
+    onChange: setSending,
+  }));
 
-  const change = (key: number, to: Partial<Sending>) => setSending((all) => all.map((s) => (s.key === key ? { ...s, ...to } : s)));
-  const putAside = (key: number) => setSending((all) => all.filter((s) => s.key !== key));
-
-  const deliver = async ({ key, kind, file }: Sending) => {
-    const answer = await sendPhoto(file, { kind, ...options.fields }, (share) => change(key, { share }));
-    if (!answer.ok) {
-      change(key, { refused: answer });
-      setSays(`${file.name} was not taken. ${answer.say}`);
-      return;
-    }
-    setAdded((all) => [...all, answer.value]);
-    putAside(key);
-    setSays(`${file.name} is with us.`);
-    options.onChange();
-  };
-  const queue = (item: Sending) => { line.current = line.current.then(() => deliver(item)); };
+  const known = new Map([...kept, ...added].map((p) => [p.id, p]));
+  const photos = [...known.values()].filter((p) => !gone.includes(p.id));
 
   const add = (kind: PhotoKind, files: readonly File[]) => {
-    const items = files.map((file) => ({ key: count.current++, kind, file, share: 0, refused: null }));
-    setSending((all) => [...all, ...items]);
-    items.forEach(queue);
-  };
-  const again = (item: Sending) => {
-    change(item.key, { refused: null, share: 0 });
-    queue(item);
+    const items = files.map((file) => ({ key: newKey(), kind, file, share: 0, refused: null, remark: null }));
+    line.add(items);
+    for (const { key, file } of items) {
+      void looker.look(file, { fills: PHOTO_KINDS[kind].fills, others: photos.map((p) => p.likeness) }).then((remark) => {
+        if (!remark) return;
+        line.remark(key, remark);
+        setSays(`${file.name}: ${remark}`);
+      });
+    }
   };
   const remove = async (photoId: string) => {
     const answer = await options.remove?.(photoId);
@@ -61,7 +54,14 @@ export function usePhotos(kept: readonly PhotoView[], options: { fields: Readonl
     setSays(answer?.ok ? "The photo is taken away." : (answer?.say ?? ""));
     options.onChange();
   };
+  return { photos, sending, says, add, again: line.again, putAside: line.putAside, remove };
+}
 
-  const known = new Map([...kept, ...added].map((p) => [p.id, p]));
-  return { photos: [...known.values()].filter((p) => !gone.includes(p.id)), sending, says, add, again, putAside, remove };
+/** A UUID (version 4). By random bytes, because `randomUUID` is missing where the page came over plain HTTP. */
+function newKey(): string {
+  const bytes = crypto.getRandomValues(new Uint8Array(16));
+  bytes[6] = (bytes[6]! & 0x0f) | 0x40;
+  bytes[8] = (bytes[8]! & 0x3f) | 0x80;
+  const hex = Array.from(bytes, (b) => b.toString(16).padStart(2, "0")).join("");
+  return hex.replace(/^(.{8})(.{4})(.{4})(.{4})/, "$1-$2-$3-$4-");
 }

@@ -27,7 +27,7 @@ export const ROWS = {
   answer: { id: "a1", rugId: "rug1", question: "widthCm", value: 170.25, from: "client", at: at(2) },
   photo: {
     id: "p1", intakeId: "i1", rugId: "rug1", position: 1, kind: "label", sha256: "f".repeat(64), receivedBytes: 2_147_483_647, receivedType: "image/heic",
-    originalName: "IMG_0001.HEIC", width: 4032, height: 3024, takenAt: at(1), exposure: { iso: 80 }, measured: { colours: [{ hex: "#aabbcc", share: 0.4 }] }, createdAt: at(2),
+    sentKey: "b".repeat(64), originalName: "IMG_0001.HEIC", width: 4032, height: 3024, takenAt: at(1), exposure: { iso: 80 }, measured: { colours: [{ hex: "#aabbcc", share: 0.4 }] }, createdAt: at(2),
   },
   finding: { id: "f1", rugId: "rug1", what: "shine", value: "strong", strength: "said", from: "client", at: at(2) },
   assessment: { id: "as1", rugId: "rug1", modelVersion: "1", asOf: at(2), settings: { prices: null }, findings: [{ what: "shine" }], result: { fibres: [0.1, 0.2] }, createdAt: at(2) },

@@ -11,7 +11,7 @@ export const runtime = "nodejs";
 
 /**
  * Takes one photo as multipart/form-data: `kind`, `rugId` where it belongs to a rug, `as` ("client" or "staff", else the
- * questionnaire), then `photo`. The fields must stand before the file, which is streamed on as it comes.
+ * questionnaire), `key` (a UUID of the sender's, the same when it is sent again), then `photo`. The fields must stand before the file, which is streamed on as it comes.
  */
 export async function POST(request: Request): Promise<Response> {
   if (!isSameOrigin(request.headers)) return answer(refuse("not-allowed", "This photo was not sent from our own page."));
@@ -21,7 +21,7 @@ export async function POST(request: Request): Promise<Response> {
     await readUpload(body, request.headers, async ({ fields, file, name, type }) => {
       const caller = await callerAs(fields.as);
       if (!caller.ok) return caller;
-      return addPhoto(caller.value, { kind: fields.kind ?? "", ...(fields.rugId ? { rugId: fields.rugId } : {}) }, file, { name, type });
+      return addPhoto(caller.value, { kind: fields.kind ?? "", ...(fields.key ? { key: fields.key } : {}), ...(fields.rugId ? { rugId: fields.rugId } : {}) }, file, { name, type });
     }),
   );
 }

@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { existsSync, readdirSync } from "node:fs";
+import { Readable } from "node:stream";
+import sharp from "sharp";
 import { photoFile } from "../../../lib/enquiry/photo-file";
 import { LINK_DAYS, callerFromLink, openClientLink } from "../../../lib/enquiry/open-client-link";
 import { callerFromIntake, INTAKE_DAYS, openIntake } from "../../../lib/enquiry/open-intake";
@@ -131,10 +133,31 @@ export function submitting(): void {
       expect(existsSync(photoPath(first?.id ?? "", "full"))).toBe(false);
       expect(await givePhoto(caller)).toMatchObject({ ok: true });
     });
+    it("takes a photo once that is sent again under its key, at once or when no more would have room, and only in its own place", async () => {
+      const [caller, other] = [await intake(), await intake()];
+      const key = "4d6fd1b2-1d3c-4f0a-9a51-6f3e0a1b2c3d";
+      const sending = (who: typeof caller) => photoBody().then((body) => addPhoto(who, { kind: "whole", key }, body, PHOTO, NOW)).then(good);
+      const first = await Promise.all([sending(caller), sending(caller), sending(caller)]);
+      expect(new Set(first.map((p) => p.id)).size).toBe(1);
+      for (let n = 1; n < 12; n++) good(await givePhoto(caller));
+      const files = readdirSync(photoFolder()).length;
+      expect((await sending(caller)).id).toBe(first[0]?.id);
+      expect(readdirSync(photoFolder())).toHaveLength(files);
+      expect(good(await readIntake(caller)).photos).toHaveLength(12);
+      expect((await sending(other)).id).not.toBe(first[0]?.id);
+    });
+    it("says of a photo that is there already that it is", async () => {
+      const caller = await intake();
+      const rough = await sharp({ create: { width: 40, height: 30, channels: 3, background: "#000", noise: { type: "gaussian", mean: 120, sigma: 40 } } }).jpeg().toBuffer();
+      const [first, second] = [await addPhoto(caller, { kind: "whole" }, Readable.from([rough]), PHOTO, NOW), await addPhoto(caller, { kind: "trouble" }, Readable.from([rough]), PHOTO, NOW)].map(good);
+      expect([first?.remark, second?.remark]).toEqual([null, expect.stringContaining("already")]);
+      expect(good(await readIntake(caller)).photos.map((p) => p.remark)).toEqual([first?.remark, second?.remark]);
+      good(await removePhoto(caller, first?.id ?? ""));
+      expect(good(await readIntake(caller)).photos.map((p) => p.remark)).toEqual([null]);
+    });
     it("says why it does not take what is no photo, and keeps the rest", async () => {
       const caller = await intake();
       good(await givePhoto(caller));
-      const { Readable } = await import("node:stream");
       const refused = await addPhoto(
         caller,
         { kind: "label" },
