@@ -8,6 +8,7 @@ export const HISTORY_WORDS = {
   submitted: "sent the enquiry",
   entered: "entered the enquiry",
   "photo-added": "added a photo",
+  "photo-blurred": "blurred part of a photo for good",
   "client-wrote": "wrote again",
   "draft-saved": "edited the draft",
   "draft-made": "drafted a reply",

@@ -128,6 +128,7 @@ function mayNow(caller: Caller & { kind: "staff" }, row: Row): EnquiryView["may"
     correct: may("correct-answer"),
     inspect: may("record-inspection"),
     enclose: isOpen && may("edit-draft"),
+    blur: may("blur-photo"),
     moveTo: may("move") ? [...nextStates(row.state, "staff")] : [],
   };
 }

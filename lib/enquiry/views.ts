@@ -147,7 +147,7 @@ export interface EnquiryView {
   documents: DocumentView[];
   history: { at: string; who: string; what: string }[];
   /** What this person may do now. */
-  may: { edit: boolean; approve: boolean; second: boolean; ask: boolean; test: boolean; correct: boolean; inspect: boolean; enclose: boolean; moveTo: EnquiryStateId[] };
+  may: { edit: boolean; approve: boolean; second: boolean; ask: boolean; test: boolean; blur: boolean; correct: boolean; inspect: boolean; enclose: boolean; moveTo: EnquiryStateId[] };
   /** Set where a trainee's letter waits for a second person. */
   waitsForSecond: { by: string; /** The time they chose for it to leave. */ sendAt: string | null } | null;
   /** Whom the letters come from, as a mail program shows it. */

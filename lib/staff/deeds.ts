@@ -16,6 +16,8 @@ export const DEEDS = {
   "fill-intake": { staff: [], others: ["intake"] },
   "add-photo": { staff: EVERYONE_HERE, others: ["intake", "client"] },
   "see-photo": { staff: EVERYONE_HERE, others: ["intake", "client"] },
+  /** Cannot be undone. */
+  "blur-photo": { staff: SIGNS, others: [] },
   "enter-enquiry": { staff: EVERYONE_HERE, others: ["system"] },
   "read-desk": { staff: EVERYONE_HERE, others: [] },
   "edit-draft": { staff: EVERYONE_HERE, others: [] },

@@ -26,22 +26,24 @@ export function PhotoPicker({ kinds, photos: kept, fields = NO_FIELDS, remove }:
 }) {
   const router = useRouter();
   const { photos, sending, says, ...act } = usePhotos(kept, { fields, remove, onChange: () => router.refresh() });
+  // A page may show the places of several rugs.
+  const ofRug = fields["rugId"] ? `-${fields["rugId"]}` : "";
   const onTheirWay = sending.filter((s) => !s.refused).length;
   return (
     <div className={styles.picker}>
       <noscript><p>Sending photos needs JavaScript. You can go on without: answer our letter, and put the photos into your e-mail.</p></noscript>
       {kinds.map((asked) => (
-        <section key={asked.kind} className={styles.place} aria-labelledby={`photo-${asked.kind}`}>
+        <section key={asked.kind} className={styles.place} aria-labelledby={`photo-${asked.kind}${ofRug}`}>
           <div className={styles.asked}>
             {asked.picture}
             <div>
-              <h2 id={`photo-${asked.kind}`}>{asked.ask}</h2>
+              <h2 id={`photo-${asked.kind}${ofRug}`}>{asked.ask}</h2>
               <p className="small">{asked.hint}</p>
             </div>
           </div>
           <Kept photos={photos.filter((p) => p.kind === asked.kind)} what={asked.ask} remove={remove && act.remove} />
           <OnTheWay sending={sending.filter((s) => s.kind === asked.kind)} again={act.again} putAside={act.putAside} />
-          <Inputs asked={asked} add={(files) => act.add(asked.kind, files)} />
+          <Inputs asked={asked} ofRug={ofRug} add={(files) => act.add(asked.kind, files)} />
         </section>
       ))}
       <p className="unseen" role="status">{says}</p>
@@ -50,7 +52,7 @@ export function PhotoPicker({ kinds, photos: kept, fields = NO_FIELDS, remove }:
   );
 }
 
-function Inputs({ asked, add }: { asked: AskedPhoto; add: (files: File[]) => void }) {
+function Inputs({ asked, ofRug, add }: { asked: AskedPhoto; ofRug: string; add: (files: File[]) => void }) {
   const take = (event: ChangeEvent<HTMLInputElement>) => {
     add([...(event.target.files ?? [])]);
     // The same file can be chosen again after it was refused or taken away.
@@ -59,12 +61,12 @@ function Inputs({ asked, add }: { asked: AskedPhoto; add: (files: File[]) => voi
   return (
     <div className={styles.inputs}>
       <span className={styles.camera}>
-        <input className="unseen" type="file" accept={ACCEPT} capture="environment" id={`camera-${asked.kind}`} onChange={take} />
-        <label className="button quiet" htmlFor={`camera-${asked.kind}`}>Take a photo<span className="unseen">: {asked.ask}</span></label>
+        <input className="unseen" type="file" accept={ACCEPT} capture="environment" id={`camera-${asked.kind}${ofRug}`} onChange={take} />
+        <label className="button quiet" htmlFor={`camera-${asked.kind}${ofRug}`}>Take a photo<span className="unseen">: {asked.ask}</span></label>
       </span>
       <span>
-        <input className="unseen" type="file" accept={ACCEPT} multiple id={`gallery-${asked.kind}`} onChange={take} />
-        <label className="button quiet" htmlFor={`gallery-${asked.kind}`}>Choose a photo<span className="unseen">: {asked.ask}</span></label>
+        <input className="unseen" type="file" accept={ACCEPT} multiple id={`gallery-${asked.kind}${ofRug}`} onChange={take} />
+        <label className="button quiet" htmlFor={`gallery-${asked.kind}${ofRug}`}>Choose a photo<span className="unseen">: {asked.ask}</span></label>
       </span>
     </div>
   );

@@ -1,4 +1,5 @@
 "use client";
+import Link from "next/link";
 import { useRef, useState } from "react";
 import type { PhotoView } from "../enquiry/views";
 import { PHOTO_KINDS } from "../trade/questions";
@@ -6,9 +7,10 @@ import css from "./photos.module.css";
 
 /**
  * A rug's photos, small; one at a time large in a dialog. Without script each is a link to the large picture.
- * The first is shown twice as wide: the whole rug or the trouble, as the client put it first.
+ * The first is shown twice as wide: the whole rug or the trouble, as the client put it first. `blur`: where the page lies on
+ * which a photo, by its id, is blurred in part; null for those who may not.
  */
-export function Photos({ photos, rug }: { photos: PhotoView[]; rug: string }) {
+export function Photos({ photos, rug, blur }: { photos: PhotoView[]; rug: string; blur: string | null }) {
   const dialog = useRef<HTMLDialogElement>(null);
   const [at, setAt] = useState(0);
   if (photos.length === 0) return <p className={css.none}>No photo was sent.</p>;
@@ -33,13 +35,13 @@ export function Photos({ photos, rug }: { photos: PhotoView[]; rug: string }) {
       </ul>
       {photos.map((p) => p.remark && <p key={p.id} className={css.remark}>{nameOf(p)}: {p.remark}</p>)}
       <dialog ref={dialog} className={css.dialog} aria-label={`Photos of ${rug}`} onClick={(e) => e.target === dialog.current && dialog.current?.close()}>
-        <Large photo={photos[at]} at={at} of={photos.length} go={setAt} close={() => dialog.current?.close()} />
+        <Large photo={photos[at]} at={at} of={photos.length} go={setAt} blur={blur} close={() => dialog.current?.close()} />
       </dialog>
     </>
   );
 }
 
-function Large({ photo, at, of, go, close }: { photo: PhotoView | undefined; at: number; of: number; go: (i: number) => void; close: () => void }) {
+function Large({ photo, at, of, go, blur, close }: { photo: PhotoView | undefined; at: number; of: number; go: (i: number) => void; blur: string | null; close: () => void }) {
   if (!photo) return null;
   return (
     <div className={css.large}>
@@ -48,6 +50,7 @@ function Large({ photo, at, of, go, close }: { photo: PhotoView | undefined; at:
         {of > 1 && <button type="button" onClick={() => go((at + of - 1) % of)}>Before</button>}
         {of > 1 && <button type="button" onClick={() => go((at + 1) % of)}>Next</button>}
         <a href={`/photos/${photo.id}/full`} target="_blank" rel="noreferrer">Full size</a>
+        {blur && <Link href={`${blur}/${photo.id}`}>Blur a part</Link>}
         <button type="button" onClick={close}>Close</button>
       </div>
       <img key={photo.id} src={`/photos/${photo.id}/1600`} alt={nameOf(photo)} width={photo.width} height={photo.height} />

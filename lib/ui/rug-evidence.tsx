@@ -1,5 +1,8 @@
 import type { ReactNode } from "react";
+import { LIMITS } from "../enquiry/questionnaire";
 import type { RugView } from "../enquiry/views";
+import { AddPhotos } from "./add-photos";
+import { ASKED_PHOTOS } from "./asked-photos";
 import { Photos } from "./photos";
 import { Strip } from "./strip";
 import { rugFacts, toldOfRug } from "./told";
@@ -7,8 +10,8 @@ import { ToldList } from "./told-list";
 import { Judgement } from "./judgement";
 import css from "./rug-evidence.module.css";
 
-/** Everything that is known about one rug, `bench` what was tested, `correct` the way to a new answer. With one rug the page's title and strip stand for it; one of several has its own. */
-export function RugEvidence({ rug, locale, isOneOfSeveral, bench, correct }: { rug: RugView; locale: string; isOneOfSeveral: boolean; bench: ReactNode; correct: ReactNode }) {
+/** Everything that is known about one rug, `bench` what was tested, `blur` where its photos can be blurred, null for those who may not, `correct` the way to a new answer. With one rug the page's title and strip stand for it; one of several has its own. */
+export function RugEvidence({ rug, locale, isOneOfSeveral, blur, bench, correct }: { rug: RugView; locale: string; isOneOfSeveral: boolean; blur: string | null; bench: ReactNode; correct: ReactNode }) {
   const facts = rugFacts(rug.answers, locale);
   const H = isOneOfSeveral ? "h3" : "h2";
   return (
@@ -17,7 +20,13 @@ export function RugEvidence({ rug, locale, isOneOfSeveral, bench, correct }: { r
       {isOneOfSeveral && <h2><bdi>{rug.title}</bdi></h2>}
       {facts && <p className={css.facts}><bdi>{facts}</bdi></p>}
       {rug.assessment?.conflicts.map((c, i) => <p key={i} className={css.conflict}>{c.staff}</p>)}
-      <Photos photos={rug.photos} rug={rug.title} />
+      <Photos photos={rug.photos} rug={rug.title} blur={blur} />
+      {rug.photos.length < LIMITS.maxPhotos && (
+        <details className={`no-print ${css.add}`}>
+          <summary>Add a photo</summary>
+          <AddPhotos kinds={ASKED_PHOTOS} fields={{ as: "staff", rugId: rug.id }} />
+        </details>
+      )}
       {rug.answers.story && <Story text={rug.answers.story} />}
       {rug.assessment ? <Judgement assessment={rug.assessment} as={H} /> : <p className={css.none}>This rug has not been judged yet.</p>}
       {bench}

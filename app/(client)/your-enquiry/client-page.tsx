@@ -1,18 +1,17 @@
 import type { ClientView } from "@/lib/enquiry/views";
-import { PHOTO_KINDS, type PhotoKind } from "@/lib/trade/questions";
+import { PHOTO_KINDS } from "@/lib/trade/questions";
+import { AddPhotos } from "@/lib/ui/add-photos";
+import { ASKED_PHOTOS, PEOPLE_AND_PAPERS } from "@/lib/ui/asked-photos";
 import { countInWords } from "@/lib/ui/figures";
 import { FirstAid } from "@/lib/ui/first-aid";
 import { LetterSheet } from "@/lib/ui/letter-sheet";
-import { photoPicture } from "@/lib/ui/pictures";
 import { Strip } from "@/lib/ui/strip";
 import { Telephone } from "@/lib/ui/telephone";
 import { YearsBand } from "@/lib/ui/years-band";
 import styles from "./client-page.module.css";
-import { AddPhotos } from "./add-photos";
 import { MessageForm } from "./message-form";
 import { PrintButton } from "./print-button";
 
-const KINDS = (Object.keys(PHOTO_KINDS) as PhotoKind[]).map((kind) => ({ kind, ask: PHOTO_KINDS[kind].ask, hint: PHOTO_KINDS[kind].hint, picture: photoPicture(kind) }));
 /** Says whose cookie the photos come with: this device may hold a questionnaire too. */
 const AS_CLIENT = { as: "client" };
 
@@ -46,8 +45,8 @@ export function ClientPage({ view, emergencyNumber }: { view: ClientView; emerge
           {view.canAddPhotos && (
             <details className={`no-print ${styles.details}`}>
               <summary>Add a photo</summary>
-              <p className="small">{view.photosLeft === 1 ? "There is room for one more." : `There is room for ${countInWords(view.photosLeft)} more.`}</p>
-              <AddPhotos kinds={KINDS} fields={AS_CLIENT} />
+              <p className="small">{view.photosLeft === 1 ? "There is room for one more." : `There is room for ${countInWords(view.photosLeft)} more.`} {PEOPLE_AND_PAPERS}</p>
+              <AddPhotos kinds={ASKED_PHOTOS} fields={AS_CLIENT} />
             </details>
           )}
           <Reach workshop={view.workshop} />

@@ -72,7 +72,7 @@ async function takeIn(file: string, id: string, folder: string): Promise<{ ok: t
   try {
     const { exif } = await openPicture(file).metadata();
     const picture = type === "image/heic" ? await heicToPng(file) : file;
-    const made = await makeSizes(picture, { full: at("full"), "1600": at("1600"), "320": at("320") });
+    const made = await makeSizes(() => openPicture(picture), { full: at("full"), "1600": at("1600"), "320": at("320") });
     const facts = { receivedType: type, ...made, ...readCameraNotes(exif) };
     await keepFiles(folder, PHOTO_SIZES.map((s) => ({ part: part(s), name: photoFileName(id, s) })));
     kept = true;

@@ -1,6 +1,7 @@
 import "server-only";
+import type { Sharp } from "sharp";
 import { appraise, type Measured } from "./appraise";
-import { fromPixels, openPicture, type Pixels } from "./pictures";
+import { fromPixels, type Pixels } from "./pictures";
 
 /** Quality of the kept pictures: above it files grow faster than what the eye sees. *elicited* */
 const FULL = { quality: 88 } as const;
@@ -11,13 +12,13 @@ const MEASURE_SIDE = 1024;
 export interface SizeFiles { full: string; "1600": string; "320": string }
 
 /**
- * Writes the three kept sizes from a picture (path or bytes) and answers its upright size and what was measured in it.
+ * Writes the three kept sizes of a picture, opened by `open` as often as it is read, and answers its upright size and what was measured in it.
  * The full size decodes every pixel, so damage anywhere rejects here. What is written is upright sRGB on white and
  * carries no metadata: the library keeps none unless asked. Copies are never larger than the picture.
  */
-export async function makeSizes(picture: string | Buffer, files: SizeFiles): Promise<{ width: number; height: number; measured: Measured }> {
+export async function makeSizes(open: () => Sharp, files: SizeFiles): Promise<{ width: number; height: number; measured: Measured }> {
   // Side by side, on the processors there are; neither may still be writing when this ends, whatever became of the other.
-  const [full, measured] = await Promise.allSettled([upright(picture).jpeg(FULL).toFile(files.full), makeCopies(picture, files)]);
+  const [full, measured] = await Promise.allSettled([upright(open()).jpeg(FULL).toFile(files.full), makeCopies(open(), files)]);
   // The library tells of an error once: of two at a time either may have the reason.
   if (full.status === "rejected" || measured.status === "rejected") {
     const reasons = [full, measured].flatMap((r) => (r.status === "rejected" ? [r.reason as Error] : []));
@@ -26,9 +27,9 @@ export async function makeSizes(picture: string | Buffer, files: SizeFiles): Pro
   return { width: full.value.width, height: full.value.height, measured: measured.value };
 }
 
-const upright = (picture: string | Buffer) => openPicture(picture).autoOrient().flatten({ background: "#fff" }).toColourspace("srgb");
+const upright = (picture: Sharp): Sharp => picture.autoOrient().flatten({ background: "#fff" }).toColourspace("srgb");
 
-async function makeCopies(picture: string | Buffer, files: SizeFiles): Promise<Measured> {
+async function makeCopies(picture: Sharp, files: SizeFiles): Promise<Measured> {
   const large = await pixelsOf(upright(picture), 1600);
   const [measured, ...written] = await Promise.allSettled([
     pixelsOf(fromPixels(large), MEASURE_SIDE).then(appraise),
@@ -40,7 +41,7 @@ async function makeCopies(picture: string | Buffer, files: SizeFiles): Promise<M
 }
 
 /** RGB pixels of a picture brought to a long side of so many pixels; never enlarged. */
-export async function pixelsOf(picture: ReturnType<typeof openPicture>, side: number): Promise<Pixels> {
+export async function pixelsOf(picture: Sharp, side: number): Promise<Pixels> {
   const { data, info } = await picture.resize(side, side, { fit: "inside", withoutEnlargement: true }).toColourspace("srgb").raw().toBuffer({ resolveWithObject: true });
   return { data, width: info.width, height: info.height, channels: 3 };
 }

@@ -17,6 +17,7 @@ if (scratch) {
   const { onPaper } = await import("./on-paper");
   const { onTheWire } = await import("./on-the-wire");
   const { ownParagraphs } = await import("./own-paragraphs");
+  const { blurring } = await import("./blurring");
   beforeAll(async () => {
     vi.spyOn(console, "warn").mockReturnValue(undefined);
     await migrateDatabase();
@@ -35,6 +36,7 @@ if (scratch) {
   onPaper();
   onTheWire();
   ownParagraphs();
+  blurring();
 } else {
   it("runs where PLAINPILE_TEST_POSTGRES names a server, and only there", () => expect(POSTGRES_SERVER).toBeFalsy());
 }

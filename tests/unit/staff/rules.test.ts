@@ -88,6 +88,7 @@ describe("forbids", () => {
     "fill-intake": ["intake"],
     "add-photo": ["intake", "client", "owner", "reviewer", "trainee"],
     "see-photo": ["intake", "client", "owner", "reviewer", "trainee"],
+    "blur-photo": ["owner", "reviewer"],
     "enter-enquiry": ["system", "owner", "reviewer", "trainee"],
     "read-desk": ["owner", "reviewer", "trainee"],
     "edit-draft": ["owner", "reviewer", "trainee"],

@@ -1,16 +1,13 @@
 import Link from "next/link";
 import type { IntakeView } from "@/lib/enquiry/read-intake";
 import { nextStep } from "@/lib/enquiry/steps";
-import { PHOTO_KINDS, type PhotoKind } from "@/lib/trade/questions";
+import { ASKED_PHOTOS, PEOPLE_AND_PAPERS } from "@/lib/ui/asked-photos";
 import { PhotoPicker } from "@/lib/ui/photo-picker";
-import { photoPicture } from "@/lib/ui/pictures";
 import { progressWords } from "@/lib/ui/progress";
 import { takePhotoAway } from "../actions";
 import { SendAsItIs } from "../[step]/go-on";
 import styles from "../[step]/step.module.css";
 import { titleOf } from "@/lib/ui/step-titles";
-
-const KINDS = (Object.keys(PHOTO_KINDS) as PhotoKind[]).map((kind) => ({ kind, ask: PHOTO_KINDS[kind].ask, hint: PHOTO_KINDS[kind].hint, picture: photoPicture(kind) }));
 
 /** The photos: each sent as soon as it is chosen. */
 export function Photos({ intake }: { intake: IntakeView }) {
@@ -20,10 +17,9 @@ export function Photos({ intake }: { intake: IntakeView }) {
       <title>{title}</title>
       <h1>{title}</h1>
       <p className={styles.hint}>
-        As many of these as you can, in daylight, without flash. Please leave people and papers out of the picture. Where a photo was
-        taken is removed before we keep it.
+        As many of these as you can, in daylight, without flash. {PEOPLE_AND_PAPERS} Where a photo was taken is removed before we keep it.
       </p>
-      <PhotoPicker kinds={KINDS} photos={intake.photos} remove={takePhotoAway} />
+      <PhotoPicker kinds={ASKED_PHOTOS} photos={intake.photos} remove={takePhotoAway} />
       <div className={styles.foot}>
         <div className={styles.onward}>
           <Link className="button" href={`/ask/${nextStep("photos", intake.answers)}`}>Go on</Link>

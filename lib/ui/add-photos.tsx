@@ -1,8 +1,8 @@
 "use client";
 import { lazy, Suspense, useEffect, useRef, useState } from "react";
-import type { AskedPhoto } from "@/lib/ui/photo-picker";
+import type { AskedPhoto } from "./photo-picker";
 
-const Picker = lazy(() => import("@/lib/ui/photo-picker").then((m) => ({ default: m.PhotoPicker })));
+const Picker = lazy(() => import("./photo-picker").then((m) => ({ default: m.PhotoPicker })));
 const NONE = [] as const;
 
 /** The places for photos, fetched when somebody first opens the fold they lie in. */
