@@ -1,6 +1,7 @@
 import "server-only";
 import { database, transact } from "../store/database";
 import { photosWithoutFiles, removePhotoFiles, sweepOrphans } from "../store/photo-files";
+import { sweepPost } from "../store/post-files";
 
 const DAY_MS = 86_400_000;
 /** Longer than the longest window of lib/staff/rate-limit. */
@@ -15,7 +16,7 @@ export interface Swept {
   missing: string[];
 }
 
-/** Removes what has had its time: questionnaires and their photos, counters, one-time links, sessions, files nobody owns. */
+/** Removes what has had its time: questionnaires and their photos, counters, one-time links, sessions, files of photos and messages that nobody owns. */
 export async function sweep(now: Date): Promise<Swept> {
   const { intakes, photoIds } = await transact(async (tx) => {
     const old = await tx.intake.findMany({ where: { expiresAt: { lte: now } }, select: { id: true }, take: 500 });
@@ -30,6 +31,7 @@ export async function sweep(now: Date): Promise<Swept> {
   });
   await Promise.all(photoIds.map(removePhotoFiles));
   const orphans = await sweepOrphans(now);
+  await sweepPost(now);
   const rows = await database().photo.findMany({ select: { id: true } });
   return { intakes, photos: photoIds.length + orphans.length, missing: await photosWithoutFiles(rows.map((r) => r.id)) };
 }

@@ -14,7 +14,7 @@ export class ArchiveError extends Error {
 
 const FORMAT = 1;
 const MANIFEST = "manifest.json";
-const MEMBER = /^(tables\/[A-Za-z]+\.jsonl|photos\/[a-z0-9-]+\.jpg)$/;
+const MEMBER = /^(tables\/[A-Za-z]+\.jsonl|photos\/[a-z0-9-]+\.jpg|post\/[a-z0-9-]+\.eml)$/;
 
 const manifestSchema = z.strictObject({
   format: z.literal(FORMAT),
@@ -36,7 +36,7 @@ async function sha256Of(file: string): Promise<string> {
 
 async function membersIn(folder: string): Promise<Manifest["members"]> {
   const members: Manifest["members"] = [];
-  for (const part of ["tables", "photos"]) {
+  for (const part of ["tables", "photos", "post"]) {
     for (const entry of (await readdir(path.join(folder, part)).catch(() => [])).sort()) {
       const file = path.join(folder, part, entry);
       members.push({ name: `${part}/${entry}`, bytes: (await stat(file)).size, sha256: await sha256Of(file) });
@@ -46,7 +46,7 @@ async function membersIn(folder: string): Promise<Manifest["members"]> {
 }
 
 /**
- * Packs `folder` (tables/ and photos/) into one .tar.gz with the SHA-256 of each member. It carries the name only once it is
+ * Packs `folder` (tables/, photos/ and post/) into one .tar.gz with the SHA-256 of each member. It carries the name only once it is
  * whole, flushed to the disk and read back.
  * @throws ArchiveError where the file exists already
  */

@@ -6,10 +6,10 @@ import { openStore, USE_TX, type Db, type Store, type Tx } from "./open-store";
 
 export type { Db, Tx } from "./open-store";
 export type {
-  Answer, Assessment, Audit, BenchTest, Client, ClientLink, Document, Draft, Enclosure, Enquiry, Finding, Inspection, Intake, Invitation, Letter, Outcome, Photo,
+  Answer, Assessment, Audit, BenchTest, Client, ClientLink, Document, Draft, Enclosure, Enquiry, Finding, Inspection, Intake, Invitation, Letter, Mailbox, Outcome, Photo, Post,
   Prisma, RateLimit, Revision, Rug, Staff, StaffAccount, StaffSession, StaffVerification, ThirdParty, Workshop,
 } from "./generated/sqlite/client";
-export { Channel, EnquiryState, LetterKind, LetterState, Role, Urgency } from "./generated/sqlite/enums";
+export { Channel, EnquiryState, LetterKind, LetterState, PostKind, PostState, Role, Urgency } from "./generated/sqlite/enums";
 
 // On globalThis: the server bundles its start-up hook and its routes apart, and both must stand at one gate.
 const kept = globalThis as { plainpileStore?: Store };

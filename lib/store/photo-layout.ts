@@ -11,7 +11,7 @@ export const PHOTO_SIZES = ["full", "1600", "320"] as const;
 export type PhotoSize = (typeof PHOTO_SIZES)[number];
 
 const ID = /^[a-z0-9-]{20,64}$/;
-const PART = ".part-";
+export const PART = ".part-";
 
 export const newPhotoId = (): string => randomUUID();
 export const isPhotoId = (text: string): boolean => ID.test(text);

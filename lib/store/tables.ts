@@ -5,7 +5,7 @@ import type { Tx } from "./open-store";
 /** The models that a backup holds, each after those it points at. */
 export const KEPT_TABLES = [
   "workshop", "paragraphVersion", "staff", "staffAccount", "invitation", "intake", "client", "enquiry", "thirdParty", "clientLink", "rug", "answer", "photo",
-  "finding", "assessment", "draft", "revision", "letter", "inspection", "document", "enclosure", "benchTest", "outcome", "audit",
+  "finding", "assessment", "draft", "revision", "letter", "inspection", "document", "enclosure", "post", "mailbox", "benchTest", "outcome", "audit",
 ] as const satisfies readonly Uncapitalize<Prisma.ModelName>[];
 
 /** What a backup leaves out: an old one must not bring an ended session or a used-up limit back to life. */

@@ -47,6 +47,14 @@ export const ROWS = {
     content: { title: "Condition report K7-204", blocks: [] }, pdf: "JVBERi0=", sha256: "e".repeat(64), bytes: 5, madeById: "s1", createdAt: at(3),
   },
   enclosure: { id: "ec1", documentId: "dc1", draftId: "d1", letterId: "l1", at: at(4) },
+  post: {
+    id: "po1", sha256: "e".repeat(64), bytes: 41_000, state: "filed", kind: "reply", says: "It answers our letter.", attempts: 1, messageId: "<9@example.com>", fromName: "Zoë",
+    fromAddress: "zoe@example.com", subject: "Re: Your rug", sentAt: at(3), text: "It is on the fringe too.", quoted: "> Dear Zoë", pictures: 2, leftOut: "invoice.pdf",
+    enquiryId: "e1", broughtById: "s1", arrivedAt: at(4),
+  },
+  mailbox: {
+    id: "desk@mail.example.org:993/INBOX", uidValidity: "4294967295", lastUid: "4294967295", leaseOwner: "w1", leaseUntil: at(4), lookedAt: at(4), trouble: "refused", troubleSince: at(3),
+  },
   benchTest: {
     id: "b1", rugId: "rug1", test: "burn", yarn: "pile:field", response: { ash: "grey" }, staffId: "s1", at: at(4),
     withdrawnAt: at(5), withdrawnById: "s1", withdrawnWhy: "The threads came from another rug.",
