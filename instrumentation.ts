@@ -7,7 +7,9 @@ export async function register(): Promise<void> {
     startDelivery();
     const { startSweeping } = await import("./lib/enquiry/sweep");
     startSweeping();
-    // Next ends the process itself; no further letter is begun meanwhile.
-    for (const signal of ["SIGTERM", "SIGINT"] as const) process.once(signal, () => void stopDelivery());
+    const { startReceiving, stopReceiving } = await import("./lib/enquiry/receive-mail");
+    startReceiving();
+    // Next ends the process itself; no further letter is sent or fetched meanwhile.
+    for (const signal of ["SIGTERM", "SIGINT"] as const) process.once(signal, () => void Promise.all([stopDelivery(), stopReceiving()]));
   }
 }

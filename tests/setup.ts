@@ -5,7 +5,7 @@ import { afterAll } from "vitest";
 
 // Every test file has a data folder of its own, and so a database of its own: `await migrateDatabase()` makes it.
 const folder = mkdtempSync(path.join(os.tmpdir(), "plainpile-test-"));
-for (const name of ["DATABASE_URL", "HOST", "PORT", "BASE_URL", "AUTH_SECRET", "SMTP_URL", "MAIL_FROM", "DKIM_DOMAIN", "DKIM_SELECTOR", "DKIM_KEY_FILE", "TRUST_PROXY", "DEMO", "LOG_LEVEL"]) {
+for (const name of ["DATABASE_URL", "HOST", "PORT", "BASE_URL", "AUTH_SECRET", "SMTP_URL", "MAIL_FROM", "DKIM_DOMAIN", "DKIM_SELECTOR", "DKIM_KEY_FILE", "IMAP_URL", "TRUST_PROXY", "DEMO", "LOG_LEVEL"]) {
   delete process.env[name];
 }
 process.env.DATA_DIR = folder;

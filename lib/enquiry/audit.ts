@@ -35,6 +35,12 @@ export const HISTORY_WORDS = {
   "reagent-off": "switched a reagent off",
   "paragraph-written": "changed a paragraph of the letters",
   "paragraph-restored": "went back to the shipped text of a paragraph",
+  "mail-taken": "took in a letter that came by mail",
+  "mail-filed": "filed a message that came by mail",
+  "mail-aside": "put a message aside",
+  "mail-back": "took a message back out",
+  "letter-came-back": "noted that a letter of ours came back",
+  "address-lifted": "let letters go to the address again",
   "settings-saved": "changed the workshop's settings",
 } as const;
 export type AuditAction = keyof typeof HISTORY_WORDS;

@@ -11,8 +11,8 @@ import { photoRow } from "./add-photo";
 import { assessAnswers } from "./assess-answers";
 import { audit } from "./audit";
 import { authorise } from "./authorise";
-import { ok, refuse, type Caller, type Result } from "./caller";
 import { readLibrary } from "./library";
+import { ok, refuse, type Caller, type Refusal, type Result } from "./caller";
 import { inOneStepOfMany } from "./one-step";
 import { addClientLink } from "./open-client-link";
 import { colourPhoto } from "./photo-view";
@@ -20,7 +20,8 @@ import { enquiryFileSchema, type EnquiryFile } from "./enquiry-file";
 import { storeEnquiry } from "./store-enquiry";
 import { pokeOutbox } from "./write-letter";
 
-interface Taken {
+/** A photo whose files are kept and whose row is still to be written. */
+export interface Taken {
   kind: PhotoKind;
   photo: ReceivedPhoto;
 }
@@ -56,7 +57,7 @@ export async function enterEnquiry(
       const taken = await takePhotos(rug, folder ?? ".", photos);
       if (!taken.ok) return await undone(photos, taken);
     }
-    const done = await write(caller, parsed.data, photos, now);
+    const done = await writeEntered(caller, parsed.data, photos, now);
     if (done.ok) pokeOutbox();
     return done.ok ? done : await undone(photos, done);
   } catch (error) {
@@ -76,12 +77,29 @@ async function takePhotos(rug: FileRug, folder: string, photos: Taken[][]): Prom
   return ok(null);
 }
 
-async function undone<T>(photos: Taken[][], result: T): Promise<T> {
+/** Removes the files of photos that were taken for nothing. */
+export async function undone<T>(photos: Taken[][], result: T): Promise<T> {
   await Promise.all(photos.flat().map((t) => removePhotoFiles(t.photo.id)));
   return result;
 }
 
-async function write(caller: Caller, file: EnquiryFile, photos: Taken[][], now: Date): Promise<Result<{ reference: string; enquiryId: string }>> {
+export interface Entering {
+  /** Written in the same transaction; a refusal undoes the enquiry. */
+  also?: (tx: Tx, stored: { enquiryId: string; reference: string }) => Promise<Refusal | null>;
+  /** Whose words the answers are. Default: of the person here who enters them, else the client's. */
+  from?: string;
+  /** Whether the client is told that it has come. Default: yes. */
+  isAnswered?: boolean;
+}
+
+/** Writes an enquiry that was parsed, with photos whose files are kept: all of it, or nothing. The caller has been authorised. */
+export async function writeEntered(
+  caller: Caller,
+  file: EnquiryFile,
+  photos: Taken[][],
+  now: Date,
+  { also, from = caller.kind === "staff" ? caller.staffId : "client", isAnswered = true }: Entering = {},
+): Promise<Result<{ reference: string; enquiryId: string }>> {
   const { channel = "telephone", wetNow, reason, parties = [] } = file;
   const submittedAt = file.writtenAt ? new Date(file.writtenAt) : now;
   const client = {
@@ -113,13 +131,15 @@ async function write(caller: Caller, file: EnquiryFile, photos: Taken[][], now: 
       answers,
       consent: null,
       assessed,
-      from: caller.kind === "staff" ? caller.staffId : "client",
+      from,
       rugs: rugs.map((r) => ({ answers: r.answers, photoIds: r.photos.map((p) => p.photo.id) })),
     });
+    const refused = await also?.(tx, stored);
+    if (refused) return refused;
     await audit(tx, caller, { action: "entered", enquiryId: stored.enquiryId, at: submittedAt, detail: { rugs: rugs.length } });
     const { linkId } = await addClientLink(tx, stored.enquiryId, now);
     const firstAid = assessed.rugs.find((r) => r.assessment.firstAid)?.assessment.firstAid ?? null;
-    if (client.email)
+    if (client.email && isAnswered)
       await acknowledge(tx, { ...stored, linkId, client: { name: client.name, email: client.email }, firstAid, settings, now: submittedAt });
     return ok(stored);
   });

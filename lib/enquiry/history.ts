@@ -23,6 +23,8 @@ function wordsOf({ action, detail }: Audit): string {
   if (made?.success) return `${words}: ${DOCUMENTS[made.data.document].name}${made.data.version > 1 ? `, version ${made.data.version}` : ""}`;
   const reasoned = action.endsWith("-approved") || action.endsWith("-waits") || action.endsWith("-seconded") || action === "question-asked" ? reasonedSchema.safeParse(detail) : null;
   if (reasoned?.success) return `${words}, though it says more than we know: “${reasoned.data.reason}”`;
+  const lifted = action === "address-lifted" ? reasonedSchema.safeParse(detail) : null;
+  if (lifted?.success) return `${words}: “${lifted.data.reason}”`;
   const moved = action === "moved" ? movedSchema.safeParse(detail) : null;
   return moved?.success ? `${words} from “${stateName(moved.data.from)}” to “${stateName(moved.data.to)}”` : words;
 }

@@ -2,6 +2,7 @@ import "server-only";
 import { mailConfigured } from "../mail/outbox";
 import { senderOf } from "../mail/sender";
 import { documentsOffered } from "../reply/documents/offered";
+import { suppressedWhy } from "../mail/suppression";
 import { forbids } from "../staff/deeds";
 import { database, type Prisma } from "../store/database";
 import { readSettings } from "../workshop/settings";
@@ -14,6 +15,7 @@ import { historyOf } from "./history";
 import { LETTER_PARTS, letterView } from "./letter-view";
 import { peopleNames } from "./people-names";
 import { photoViews, rugColours } from "./photo-view";
+import { postView } from "./post-view";
 import { byNeed, sentenceFor } from "./slip";
 import { isWaitingForUs, nextStates, WAITING_FOR_US } from "./states";
 import { assessmentOf, enquiryAnswersOf, messagesOf, rugAnswersOf, seenOf } from "./stored";
@@ -38,6 +40,7 @@ const PARTS = {
   letters: { orderBy: { createdAt: "asc" }, include: LETTER_PARTS },
   documents: { orderBy: [{ createdAt: "asc" }, { id: "asc" }], select: DOCUMENT_PARTS },
   audit: { orderBy: { at: "asc" } },
+  post: { orderBy: { arrivedAt: "asc" } },
 } as const satisfies Prisma.EnquiryInclude;
 type Row = Prisma.EnquiryGetPayload<{ include: typeof PARTS }>;
 
@@ -47,8 +50,10 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
   if (no || caller.kind !== "staff") return no ?? NOT_THERE;
   const row = await database().enquiry.findUnique({ where: { id: enquiryId }, include: PARTS });
   if (!row) return NOT_THERE;
-  const testers = row.rugs.flatMap((r) => r.benchTests.flatMap((t) => [t.staffId, t.withdrawnById]));
-  const [settings, earlier, place, history, nameOf] = await Promise.all([readSettings(), earlierOf(row), placeOf(enquiryId), historyOf(row), peopleNames(testers)]);
+  const named = [...row.rugs.flatMap((r) => r.benchTests.flatMap((t) => [t.staffId, t.withdrawnById])), ...row.post.map((p) => p.broughtById)];
+  const [settings, earlier, place, history, nameOf, suppressed] = await Promise.all([
+    readSettings(), earlierOf(row), placeOf(enquiryId), historyOf(row), peopleNames(named), row.client.email ? suppressedWhy(database(), row.client.email) : null,
+  ]);
   const { answers } = enquiryAnswersOf(row.answers);
   const isMailConfigured = mailConfigured();
   return ok({
@@ -62,13 +67,14 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
     submittedAt: row.submittedAt.toISOString(),
     urgency: row.urgency,
     urgencyWhy: row.urgencyWhy,
-    client: { name: row.client.name, email: row.client.email, telephone: row.client.telephone, isTrade: row.client.isTrade, earlier },
+    client: { name: row.client.name, email: row.client.email, telephone: row.client.telephone, isTrade: row.client.isTrade, suppressedWhy: suppressed, earlier },
     parties: row.parties.map(({ kind, name, reference }) => ({ kind, name, reference })),
     answers,
     rugs: row.rugs.map((r) => rugView(r, nameOf)),
     draft: draftView(row),
     letters: row.letters.map((l) => letterView(l, { now, isMailConfigured })),
     documents: row.documents.map((d) => documentView(d, row.draft?.id ?? null)),
+    post: row.post.map((p) => postView({ ...p, enquiry: null }, nameOf)),
     history,
     may: mayNow(caller, row),
     waitsForSecond: row.draft?.waitingNumber != null ? { by: row.draft.waitingBy?.name ?? "somebody", sendAt: row.draft.waitingSendAt?.toISOString() ?? null } : null,

@@ -13,10 +13,11 @@ import { lastEvening } from "./workshop-day";
 export async function readQueue(caller: Caller, now: Date): Promise<Result<QueueView>> {
   const no = authorise(caller, "read-desk");
   if (no) return no;
-  const [rows, settings, letters] = await Promise.all([
+  const [rows, settings, letters, post] = await Promise.all([
     database().enquiry.findMany({ where: { state: { in: [...WAITING_FOR_US] } }, include: SLIP_PARTS }),
     readSettings(),
     lettersNotGone(),
+    database().post.count({ where: { state: "waiting" } }),
   ]);
   const waiting = rows.sort(byNeed);
   const since = lastEvening(now, settings.timeZone);
@@ -24,6 +25,7 @@ export async function readQueue(caller: Caller, now: Date): Promise<Result<Queue
     waiting: waiting.map(slipOf),
     newSince: { count: waiting.filter((r) => r.submittedAt > since).length, since: since.toISOString() },
     letters,
+    post,
   });
 }
 

@@ -52,6 +52,8 @@ export interface QueueView {
   newSince: { count: number; since: string };
   /** Letters approved but not gone: no mail server, failed, unknown outcome. */
   letters: { notSent: number; failed: number; unknown: number; mailConfigured: boolean };
+  /** Messages that came by mail and wait for a person. */
+  post: number;
 }
 
 export interface LetterView {
@@ -93,6 +95,32 @@ export interface DocumentView {
 
 /** What a named person saw of a rug. */
 export interface InspectionView { id: string; by: string; day: string; found: string; isBeyondRepair: boolean }
+
+export type PostKindId = "letter" | "reply" | "automatic" | "bounce" | "unreadable";
+export type PostStateId = "received" | "waiting" | "filed" | "aside";
+/** A message that came in by mail, or as a file. */
+export interface PostView {
+  id: string;
+  state: PostStateId;
+  /** null until it was read. */
+  kind: PostKindId | null;
+  /** Why it counts as what it is, or waits, in a sentence; null where there is nothing to say. */
+  says: string | null;
+  from: { name: string; address: string } | null;
+  subject: string;
+  /** Its own words, without what it repeats. */
+  text: string;
+  quoted: string | null;
+  pictures: number;
+  /** What was enclosed and is not kept with the enquiry; a line each. */
+  leftOut: string[];
+  arrivedAt: string;
+  /** As its sender dated it. */
+  sentAt: string | null;
+  /** Who here brought it as a file; null where it came from the mailbox. */
+  broughtBy: string | null;
+  enquiry: { id: string; reference: string; title: string } | null;
+}
 
 /** A bench test or a laboratory report that was recorded of a rug. */
 export interface BenchTestView {
@@ -137,7 +165,7 @@ export interface EnquiryView {
   submittedAt: string;
   urgency: UrgencyId;
   urgencyWhy: string;
-  client: { name: string; email: string | null; telephone: string | null; isTrade: boolean; earlier: { reference: string; id: string; title: string }[] };
+  client: { name: string; email: string | null; telephone: string | null; isTrade: boolean; /** Why nothing more is sent to the address; null while it may be written to. */ suppressedWhy: string | null; earlier: { reference: string; id: string; title: string }[] };
   parties: { kind: string; name: string; reference: string | null }[];
   answers: EnquiryAnswers;
   rugs: RugView[];
@@ -145,6 +173,8 @@ export interface EnquiryView {
   letters: LetterView[];
   /** Oldest first. */
   documents: DocumentView[];
+  /** What came by mail, oldest first. */
+  post: PostView[];
   history: { at: string; who: string; what: string }[];
   /** What this person may do now. */
   may: { edit: boolean; approve: boolean; second: boolean; ask: boolean; test: boolean; blur: boolean; correct: boolean; inspect: boolean; enclose: boolean; moveTo: EnquiryStateId[] };

@@ -10,6 +10,7 @@ import { messageOf, type Sender } from "./message";
 import type { Outcome } from "./outcome";
 import { record, type Claimed } from "./record";
 import { canSend, senderOf } from "./sender";
+import { suppressedWhy } from "./suppression";
 import { sendBySmtp, SMTP_TIMES, type SmtpTimes } from "./smtp";
 
 /** Letters by what became of them in one run. */
@@ -54,10 +55,8 @@ async function claimNext(now: Date, owner: string): Promise<Claimed | null> {
 
 async function refusedBefore(letter: Letter): Promise<string | null> {
   if (!isOneAddress(letter.toAddress)) return "Not sent: this is not one e-mail address.";
-  const client = await database().client.findFirst({
-    where: { email: letter.toAddress, suppressedAt: { not: null }, enquiries: { some: { id: letter.enquiryId } } }, select: { suppressedWhy: true },
-  });
-  return client ? `Not sent: this address was refused before (${client.suppressedWhy ?? "no reason kept"}).` : null;
+  const why = await suppressedWhy(database(), letter.toAddress);
+  return why === null ? null : `Not sent: this address was refused before (${why}).`;
 }
 
 async function send(letter: Letter, { sender, url, clock, times }: { sender: Sender; url: string; clock: () => Date; times: SmtpTimes }): Promise<Outcome> {

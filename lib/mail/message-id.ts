@@ -9,10 +9,15 @@ const MAX_REFERENCES = 20;
 
 export interface Thread { inReplyTo: string | null; references: string | null }
 
-/** The threading of a letter that follows `earlier`, the newest letter of the conversation before it (RFC 5322 §3.6.4). */
-export function threadAfter(earlier: { messageId: string; references: string | null } | null): Thread {
-  if (!earlier) return { inReplyTo: null, references: null };
-  const ids = [...(earlier.references?.split(/\s+/).filter(Boolean) ?? []), earlier.messageId];
+interface Earlier { messageId: string; references: string | null }
+
+/**
+ * The threading of a letter that follows `earlier`, the newest letter of ours in the conversation, and `theirs`, the Message-ID
+ * of what the client wrote since (RFC 5322 §3.6.4).
+ */
+export function threadAfter(earlier: Earlier | null, theirs: string | null = null): Thread {
+  const ids = [...(earlier?.references?.split(/\s+/).filter(Boolean) ?? []), earlier?.messageId, theirs].filter((id) => id != null);
+  if (ids.length === 0) return { inReplyTo: null, references: null };
   const kept = ids.length > MAX_REFERENCES ? [ids[0] as string, ...ids.slice(1 - MAX_REFERENCES)] : ids;
-  return { inReplyTo: earlier.messageId, references: kept.join(" ") };
+  return { inReplyTo: ids.at(-1) ?? null, references: kept.join(" ") };
 }

@@ -28,16 +28,20 @@ export interface LetterToQueue {
 
 /**
  * Writes a letter into the outbox, inside the transaction of the decision to send it. Its Message-ID is fixed here, and
- * it follows the newest letter of the enquiry that was not taken back. Returns the letter's id.
+ * it follows the newest letter of the enquiry that was not taken back, and what the client wrote by mail since. Returns the letter's id.
  */
 export async function queueLetter(tx: Tx, { enquiryId, to, letter, workshop, now, documentIds = [], notBefore = now, approvedById = null, secondedById = null }: LetterToQueue): Promise<string> {
   const earlier = await tx.letter.findFirst({
-    where: { enquiryId, state: { not: "taken_back" } }, orderBy: [{ createdAt: "desc" }, { id: "desc" }], select: { messageId: true, references: true },
+    where: { enquiryId, state: { not: "taken_back" } }, orderBy: [{ createdAt: "desc" }, { id: "desc" }], select: { messageId: true, references: true, createdAt: true },
+  });
+  const since = earlier ? { arrivedAt: { gt: earlier.createdAt } } : {};
+  const theirs = await tx.post.findFirst({
+    where: { enquiryId, kind: { in: ["letter", "reply"] }, messageId: { not: null }, ...since }, orderBy: [{ arrivedAt: "desc" }, { id: "desc" }], select: { messageId: true },
   });
   const row = await tx.letter.create({
     data: {
       id: randomUUID(), enquiryId, kind: letter.kind, automatic: letter.kind === "acknowledgement",
-      state: notBefore > now ? "held" : "waiting", messageId: newMessageId(mailDomain(workshop)), ...threadAfter(earlier),
+      state: notBefore > now ? "held" : "waiting", messageId: newMessageId(mailDomain(workshop)), ...threadAfter(earlier, theirs?.messageId),
       toName: headerText(to.name), toAddress: to.address.trim(), subject: letter.subject, text: letter.text, html: letter.html,
       notBefore, createdAt: now, approvedById, secondedById,
       enclosures: { create: documentIds.map((documentId) => ({ id: randomUUID(), documentId, at: now })) },

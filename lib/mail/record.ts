@@ -2,6 +2,7 @@ import "server-only";
 import type { Letter, Prisma, Tx } from "../store/database";
 import type { Outcome } from "./outcome";
 import { retryAfterMs } from "./retry";
+import { suppress } from "./suppression";
 
 type Changes = Prisma.LetterUpdateManyMutationInput;
 const TWICE = "It may have arrived twice.";
@@ -39,9 +40,6 @@ export async function record(tx: Tx, ended: Ended): Promise<void> {
     await tx.letter.updateMany({ where: { id: letter.id, state: "unknown" }, data: { ...data, lastResponse: `${outcome.said} ${TWICE}` } });
   }
   if (outcome.kind === "refused" && outcome.addressRefused) {
-    await tx.client.updateMany({
-      where: { email: letter.toAddress, suppressedAt: null, enquiries: { some: { id: letter.enquiryId } } },
-      data: { suppressedAt: now, suppressedWhy: outcome.said },
-    });
+    await suppress(tx, { address: letter.toAddress, why: outcome.said, now });
   }
 }

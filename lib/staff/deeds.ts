@@ -19,6 +19,9 @@ export const DEEDS = {
   /** Cannot be undone. */
   "blur-photo": { staff: SIGNS, others: [] },
   "enter-enquiry": { staff: EVERYONE_HERE, others: ["system"] },
+  "bring-post": { staff: EVERYONE_HERE, others: ["system"] },
+  "sort-post": { staff: EVERYONE_HERE, others: ["system"] },
+  "lift-suppression": { staff: SIGNS, others: [] },
   "read-desk": { staff: EVERYONE_HERE, others: [] },
   "edit-draft": { staff: EVERYONE_HERE, others: [] },
   /** A trainee's approval waits for a second person. */

@@ -19,6 +19,9 @@ export const ALLOWANCES = {
   submitAddress: { max: 40, windowMs: 10 * MINUTE },
   /** Test letters of one person to themselves. */
   testLetter: { max: 30, windowMs: 60 * MINUTE },
+  /** Letters of one address that open enquiries by themselves, and of all addresses; further ones wait for a person. */
+  mailAddress: { max: 5, windowMs: 24 * 60 * MINUTE },
+  mailAll: { max: 60, windowMs: 60 * MINUTE },
   clientMessage: { max: 20, windowMs: 24 * 60 * MINUTE },
 } as const satisfies Record<string, Allowance>;
 

@@ -48,7 +48,7 @@ export const ROWS = {
   },
   enclosure: { id: "ec1", documentId: "dc1", draftId: "d1", letterId: "l1", at: at(4) },
   post: {
-    id: "po1", sha256: "e".repeat(64), bytes: 41_000, state: "filed", kind: "reply", says: "It answers our letter.", attempts: 1, messageId: "<9@example.com>", fromName: "Zoë",
+    id: "po1", sha256: "e".repeat(64), bytes: 41_000, state: "filed", kind: "reply", says: "It answers our letter.", attempts: 1, begunAt: at(4), messageId: "<9@example.com>", fromName: "Zoë",
     fromAddress: "zoe@example.com", subject: "Re: Your rug", sentAt: at(3), text: "It is on the fringe too.", quoted: "> Dear Zoë", pictures: 2, leftOut: "invoice.pdf",
     enquiryId: "e1", broughtById: "s1", arrivedAt: at(4),
   },

@@ -18,6 +18,7 @@ if (scratch) {
   const { onTheWire } = await import("./on-the-wire");
   const { ownParagraphs } = await import("./own-paragraphs");
   const { blurring } = await import("./blurring");
+  const { byMail } = await import("./by-mail");
   beforeAll(async () => {
     vi.spyOn(console, "warn").mockReturnValue(undefined);
     await migrateDatabase();
@@ -37,6 +38,7 @@ if (scratch) {
   onTheWire();
   ownParagraphs();
   blurring();
+  byMail();
 } else {
   it("runs where PLAINPILE_TEST_POSTGRES names a server, and only there", () => expect(POSTGRES_SERVER).toBeFalsy());
 }

@@ -13,6 +13,7 @@ CREATE TABLE "Post" (
     "kind" "PostKind",
     "says" TEXT,
     "attempts" INTEGER NOT NULL DEFAULT 0,
+    "begunAt" TIMESTAMP(3),
     "messageId" TEXT,
     "fromName" TEXT,
     "fromAddress" TEXT,

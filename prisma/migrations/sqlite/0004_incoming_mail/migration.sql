@@ -7,6 +7,7 @@ CREATE TABLE "Post" (
     "kind" TEXT,
     "says" TEXT,
     "attempts" INTEGER NOT NULL DEFAULT 0,
+    "begunAt" DATETIME,
     "messageId" TEXT,
     "fromName" TEXT,
     "fromAddress" TEXT,

@@ -1,0 +1,32 @@
+import "server-only";
+import { readMessage, type IncomingMessage } from "../mail/incoming/read-message";
+import { database, type Post } from "../store/database";
+import { readPostFile } from "../store/post-files";
+import { authorise, NOT_THERE } from "./authorise";
+import { ok, refuse, type Caller, type Result } from "./caller";
+import { openLetter } from "./open-letter";
+import { SORTED_ALREADY } from "./take-reply";
+
+/** The states from which a person may sort a message. */
+export const SORTABLE = ["waiting", "aside"] as const;
+
+/** A message that a person may still sort, read once more; its pictures are nowhere but in its file. */
+export async function readSortable(postId: string): Promise<Result<{ post: Post; message: IncomingMessage | null }>> {
+  const post = await database().post.findUnique({ where: { id: postId } });
+  if (!post) return NOT_THERE;
+  if (!SORTABLE.some((s) => s === post.state)) return SORTED_ALREADY;
+  const incoming = await readMessage(await readPostFile(postId));
+  return ok({ post, message: incoming.kind === "unreadable" ? null : incoming.message });
+}
+
+/** Makes an enquiry of a message that waits. Its sender is told that it has come, unless a machine wrote it. */
+export async function openPost(caller: Caller, postId: string, now: Date): Promise<Result<{ enquiryId: string; reference: string }>> {
+  const no = authorise(caller, "sort-post");
+  if (no) return no;
+  const found = await readSortable(postId);
+  if (!found.ok) return found;
+  const { post, message } = found.value;
+  if (!message) return refuse("unreadable", "This message cannot be read. Open its file in a mail program, and take the enquiry in by hand.");
+  const kind = post.kind ?? "letter";
+  return openLetter(caller, { postId, from: SORTABLE, kind, message, isAnswered: kind === "letter" }, now);
+}

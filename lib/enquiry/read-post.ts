@@ -1,0 +1,78 @@
+import "server-only";
+import { config } from "../config/config";
+import { mailboxName } from "../mail/incoming/mailbox";
+import { forbids } from "../staff/deeds";
+import { database } from "../store/database";
+import { authorise, NOT_THERE } from "./authorise";
+import { ok, type Caller, type Result } from "./caller";
+import { enquiriesOfAddress, type EnquiryOfAddress } from "./enquiries-of-address";
+import { peopleNames } from "./people-names";
+import { postView } from "./post-view";
+import type { PostView } from "./views";
+
+/** How many messages that are settled stand on the page; what waits is shown wholly. */
+export const SETTLED_SHOWN = 100;
+const ENQUIRY = { enquiry: { select: { id: true, reference: true, title: true } } } as const;
+
+/** An address that refused for good: nothing more is sent there. */
+export interface SuppressedView { address: string; name: string; why: string; since: string }
+export interface MailboxView {
+  name: string;
+  /** null: not looked at yet. */
+  lookedAt: string | null;
+  trouble: string | null;
+  troubleSince: string | null;
+}
+export interface PostPageView {
+  open: PostView[];
+  settled: PostView[];
+  suppressed: SuppressedView[];
+  /** null: no mailbox is set up. */
+  mailbox: MailboxView | null;
+  mayLift: boolean;
+}
+
+/** What came by mail: everything that waits, the newest of what is settled, addresses that take no mail, and how the mailbox is. */
+export async function readPost(caller: Caller): Promise<Result<PostPageView>> {
+  const no = authorise(caller, "read-desk");
+  if (no) return no;
+  const orderBy = [{ arrivedAt: "desc" as const }, { id: "desc" as const }];
+  const { post } = database();
+  const [open, settled, suppressed, mailbox] = await Promise.all([
+    post.findMany({ where: { state: { in: ["received", "waiting"] } }, include: ENQUIRY, orderBy }),
+    post.findMany({ where: { state: { in: ["filed", "aside"] } }, include: ENQUIRY, orderBy, take: SETTLED_SHOWN }),
+    readSuppressed(),
+    readMailboxState(),
+  ]);
+  const nameOf = await peopleNames([...open, ...settled].map((p) => p.broughtById));
+  const views = (rows: typeof open) => rows.map((row) => postView(row, nameOf));
+  return ok({ open: views(open), settled: views(settled), suppressed, mailbox, mayLift: forbids(caller, "lift-suppression") === null });
+}
+
+/** One message, and the enquiries its sender's address suggests. */
+export async function readPostItem(caller: Caller, id: string): Promise<Result<{ post: PostView; suggested: EnquiryOfAddress[] }>> {
+  const no = authorise(caller, "read-desk");
+  if (no) return no;
+  const row = await database().post.findUnique({ where: { id }, include: ENQUIRY });
+  if (!row) return NOT_THERE;
+  const [nameOf, suggested] = await Promise.all([peopleNames([row.broughtById]), row.fromAddress === null ? [] : enquiriesOfAddress(row.fromAddress)]);
+  return ok({ post: postView(row, nameOf), suggested: suggested.slice(0, 5) });
+}
+
+async function readSuppressed(): Promise<SuppressedView[]> {
+  const clients = await database().client.findMany({
+    where: { suppressedAt: { not: null }, email: { not: null } }, orderBy: { suppressedAt: "desc" }, select: { name: true, email: true, suppressedAt: true, suppressedWhy: true },
+  });
+  const one = new Map<string, SuppressedView>();
+  for (const { name, email, suppressedAt, suppressedWhy } of clients) {
+    if (email !== null && suppressedAt !== null) one.set(email, { address: email, name, why: suppressedWhy ?? "no reason kept", since: suppressedAt.toISOString() });
+  }
+  return [...one.values()];
+}
+
+async function readMailboxState(): Promise<MailboxView | null> {
+  if (!config.imap) return null;
+  const name = mailboxName(config.imap);
+  const row = await database().mailbox.findUnique({ where: { id: name } });
+  return { name, lookedAt: row?.lookedAt?.toISOString() ?? null, trouble: row?.trouble ?? null, troubleSince: row?.troubleSince?.toISOString() ?? null };
+}

@@ -1,0 +1,132 @@
+import "server-only";
+import { readMessage, type Incoming, type IncomingMessage } from "../mail/incoming/read-message";
+import { senderOf } from "../mail/sender";
+import { suppressedWhy } from "../mail/suppression";
+import { ALLOWANCES, takeOne } from "../staff/rate-limit";
+import { database, transact, type Post, type Prisma, type Tx } from "../store/database";
+import { readPostFile } from "../store/post-files";
+import { readSettings } from "../workshop/settings";
+import type { Caller } from "./caller";
+import { isEnded } from "./client-standing";
+import { enquiriesOfAddress } from "./enquiries-of-address";
+import { fileBounce, sayBounce } from "./file-bounce";
+import { openLetter } from "./open-letter";
+import { takeReply } from "./take-reply";
+
+const SYSTEM: Caller = { kind: "system", what: "post" };
+/** Reading is begun this often; a message that ends the program each time is then left to people. *elicited* */
+const MOST_ATTEMPTS = 3;
+/** Older letters open no enquiry by themselves: nobody expects an acknowledgement of them any more. *elicited* */
+const FRESH_MS = 7 * 86_400_000;
+
+/** Who has begun a message is left alone with it for so long; after that it died over it. *elicited*: a dozen large pictures on a small machine. */
+const BEGUN_MS = 10 * 60_000;
+
+/** Sorts every message that was kept and not sorted yet, the oldest first: what a process that died had begun, too. One that fails is tried again at the next call and holds up no other. */
+export async function sortReceived(now: Date): Promise<void> {
+  const received = await database().post.findMany({ where: { state: "received" }, orderBy: [{ arrivedAt: "asc" }, { id: "asc" }], select: { id: true } });
+  for (const { id } of received) await sortPost(id, now);
+}
+
+/** Reads one kept message and puts it where it belongs. Nothing happens to one that is sorted already, or that another process is at. */
+export async function sortPost(postId: string, now: Date): Promise<void> {
+  const post = await database().post.findUnique({ where: { id: postId } });
+  if (post?.state !== "received") return;
+  const isFree = { OR: [{ begunAt: null }, { begunAt: { lt: new Date(now.getTime() - BEGUN_MS) } }] };
+  const { attempts } = post;
+  const begun = await database().post.updateMany({ where: { id: postId, state: "received", attempts, ...isFree }, data: { attempts: attempts + 1, begunAt: now } });
+  if (begun.count !== 1) return;
+  try {
+    await read(post, now);
+  } catch (error) {
+    console.error(JSON.stringify({ level: "error", event: "message not sorted", postId, message: (error as Error).message }));
+    await settle(postId, { begunAt: null });
+  }
+}
+
+async function read(post: Post, now: Date): Promise<void> {
+  if (post.attempts >= MOST_ATTEMPTS) return settle(post.id, { kind: "unreadable", state: "waiting", says: "Reading it failed three times. The file is kept as it came." });
+  const incoming = await readMessage(await readPostFile(post.id));
+  if (incoming.kind !== "unreadable") await settle(post.id, columnsOf(incoming.message));
+  await place(post, incoming, now);
+}
+
+/** The columns of a message that reading it gives. */
+function columnsOf({ messageId, from, subject, sentAt, body, pictures, otherEnclosures }: IncomingMessage): Prisma.PostUpdateManyMutationInput {
+  return {
+    messageId, fromName: from?.name ?? null, fromAddress: from?.address ?? null, subject, sentAt,
+    text: body.own, quoted: body.quoted || null, pictures: pictures.length, leftOut: otherEnclosures.join("\n") || null,
+  };
+}
+
+/** Changes a message that is still to be sorted. */
+async function settle(id: string, data: Prisma.PostUncheckedUpdateManyInput): Promise<void> {
+  await database().post.updateMany({ where: { id, state: "received" }, data });
+}
+
+async function place(post: Post, incoming: Incoming, now: Date): Promise<void> {
+  switch (incoming.kind) {
+    case "unreadable":
+      return settle(post.id, { kind: "unreadable", state: "waiting", says: incoming.why });
+    case "bounce":
+      return placeBounce(post, incoming, now);
+    case "automatic": {
+      const letter = await ourLetter(database(), incoming.message.answers);
+      return settle(post.id, { kind: "automatic", says: incoming.why, ...(letter ? { state: "filed", enquiryId: letter.enquiryId } : { state: "aside" }) });
+    }
+    case "letter":
+      return placeLetter(post, incoming.message, now);
+  }
+}
+
+/** The newest letter of ours that is answered. Only our own numbers tell; a sender's address proves nothing. */
+async function ourLetter(db: Pick<Tx, "letter">, answers: readonly (string | null)[]) {
+  const ids = answers.filter((id) => id !== null);
+  const letters = await db.letter.findMany({ where: { messageId: { in: ids } }, select: { id: true, messageId: true, enquiryId: true, toAddress: true, automatic: true } });
+  return letters.sort((a, b) => ids.indexOf(a.messageId) - ids.indexOf(b.messageId))[0] ?? null;
+}
+
+async function placeBounce(post: Post, { bounce, message }: Incoming & { kind: "bounce" }, now: Date): Promise<void> {
+  const says = sayBounce(bounce);
+  await transact(async (tx) => {
+    const letter = await ourLetter(tx, [bounce.about, ...message.answers]);
+    const to = letter ? { state: "filed" as const, enquiryId: letter.enquiryId } : { state: "waiting" as const };
+    const unfound = letter ? says : `${says} Which of our letters it is about does not stand in it.`;
+    const { count } = await tx.post.updateMany({ where: { id: post.id, state: "received" }, data: { kind: "bounce", says: unfound, ...to } });
+    if (count === 1 && letter) await fileBounce(tx, SYSTEM, { bounce, letter, postId: post.id }, now);
+  });
+}
+
+async function placeLetter(post: Post, message: IncomingMessage, now: Date): Promise<void> {
+  const sender = message.from?.address ?? "";
+  if (sender === senderOf(await readSettings()).address.toLowerCase()) return settle(post.id, { kind: "letter", state: "aside", says: "It comes from our own address." });
+  if (await cameBefore(post, message)) return settle(post.id, { kind: "letter", state: "aside", says: "The same letter came before, by another way." });
+  const letter = await ourLetter(database(), message.answers);
+  const why = letter ? null : await whyWaits(post, message, now);
+  if (why !== null) return settle(post.id, { kind: "letter", state: "waiting", says: why });
+  const common = { postId: post.id, from: ["received"] as const, message };
+  const done = letter
+    ? await takeReply(SYSTEM, { ...common, enquiryId: letter.enquiryId, kind: "reply", says: sayReply(sender, letter) }, now)
+    : await openLetter(SYSTEM, { ...common, kind: "letter", isAnswered: true }, now);
+  if (!done.ok) await settle(post.id, { kind: "letter", state: "waiting", says: done.say });
+}
+
+const sayReply = (sender: string, { toAddress }: { toAddress: string }): string | null =>
+  sender === toAddress.toLowerCase() ? null : `It answers our letter, from another address than the one we wrote to: ${sender}.`;
+
+/** A letter dropped on the desk and fetched too has other bytes, but one number and one text. */
+async function cameBefore(post: Post, { messageId, body }: IncomingMessage): Promise<boolean> {
+  if (messageId === null) return false;
+  return (await database().post.count({ where: { messageId, text: body.own, id: { not: post.id }, state: { not: "received" } } })) > 0;
+}
+
+/** Why a new letter opens no enquiry by itself and waits for a person; null where it does. */
+async function whyWaits(post: Post, { from, pictures, sentAt }: IncomingMessage, now: Date): Promise<string | null> {
+  if (!from) return "It names no sender.";
+  if (pictures.length === 0) return "It carries no photo, so a person decides whether it is an enquiry.";
+  if ((sentAt ?? post.arrivedAt).getTime() < now.getTime() - FRESH_MS) return "It was written more than a week ago.";
+  if ((await suppressedWhy(database(), from.address)) !== null) return "Letters to its address came back.";
+  if ((await enquiriesOfAddress(from.address)).some((e) => !isEnded(e.state))) return "Its sender has an open enquiry; it may belong there.";
+  const isFree = (await takeOne(`mail:${from.address}`, ALLOWANCES.mailAddress, now)) && (await takeOne("mail:all", ALLOWANCES.mailAll, now));
+  return isFree ? null : "Many letters have come; this one waits for a person.";
+}

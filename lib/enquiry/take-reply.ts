@@ -1,0 +1,58 @@
+import "server-only";
+import { randomUUID } from "node:crypto";
+import type { IncomingMessage } from "../mail/incoming/read-message";
+import type { PostKind, PostState } from "../store/database";
+import { audit } from "./audit";
+import { NOT_THERE } from "./authorise";
+import { ok, refuse, type Caller, type Result } from "./caller";
+import { clientActed } from "./client-acted";
+import { inOneStep } from "./one-step";
+import { cutToAnswer } from "./post-text";
+import { MESSAGE } from "./stored";
+import { addPictures, dropPictures, takePictures } from "./take-pictures";
+
+/** Words for two people who sort the same message. */
+export const SORTED_ALREADY = refuse("changed-meanwhile", "Somebody has sorted this message already.");
+
+export interface ReplyToTake {
+  postId: string;
+  /** The states in which it may be taken. */
+  from: readonly PostState[];
+  enquiryId: string;
+  kind: PostKind;
+  says: string | null;
+  message: IncomingMessage;
+}
+
+/**
+ * Adds a letter to the enquiry it belongs to: its words beside what the client wrote before, its photos to the first rug; it is
+ * our turn again. All of it in one transaction with the message's own row, so that no letter is taken twice. The caller has been authorised.
+ */
+export async function takeReply(caller: Caller, { postId, from, enquiryId, kind, says, message }: ReplyToTake, now: Date): Promise<Result<{ enquiryId: string }>> {
+  const { taken, leftOut } = await takePictures(message.pictures);
+  // A transaction may run again; only what its last run wrote counts.
+  let refused = taken;
+  try {
+    const done = await inOneStep(async (tx) => {
+      refused = taken;
+      const rug = await tx.rug.findFirst({ where: { enquiryId }, orderBy: { position: "asc" }, select: { id: true } });
+      if (!rug) return NOT_THERE;
+      const filed = await tx.post.updateMany({ where: { id: postId, state: { in: [...from] } }, data: { state: "filed", kind, says, enquiryId } });
+      if (filed.count !== 1) return SORTED_ALREADY;
+      const text = cutToAnswer(message.body.own);
+      if (text) await tx.answer.create({ data: { id: randomUUID(), rugId: rug.id, question: MESSAGE, value: text, from: "client", at: now } });
+      const added = await addPictures(tx, rug.id, taken, now);
+      await tx.post.update({ where: { id: postId }, data: { leftOut: linesOf([...message.otherEnclosures, ...leftOut, ...added.leftOut]) } });
+      await clientActed(tx, { enquiryId, rugId: rug.id, now });
+      await audit(tx, caller, { action: "mail-taken", enquiryId, at: now, detail: { postId, photos: taken.length - added.refused.length } });
+      return ok({ enquiryId, refused: added.refused });
+    });
+    if (done.ok) refused = done.value.refused;
+    return done.ok ? ok({ enquiryId }) : done;
+  } finally {
+    await dropPictures(refused);
+  }
+}
+
+/** Lines as a column holds them; null for none. */
+export const linesOf = (lines: readonly string[]): string | null => lines.join("\n") || null;

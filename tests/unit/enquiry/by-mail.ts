@@ -1,0 +1,252 @@
+import { randomUUID } from "node:crypto";
+import { readdirSync } from "node:fs";
+import { Readable } from "node:stream";
+import { describe, expect, it } from "vitest";
+import { approveReply } from "../../../lib/enquiry/approve-reply";
+import type { Caller } from "../../../lib/enquiry/caller";
+import { keepPost } from "../../../lib/enquiry/keep-post";
+import { liftSuppression } from "../../../lib/enquiry/lift-suppression";
+import { linkPost } from "../../../lib/enquiry/link-post";
+import { openPost } from "../../../lib/enquiry/open-post";
+import { postFile } from "../../../lib/enquiry/post-file";
+import { putPostAside } from "../../../lib/enquiry/put-post-aside";
+import { readEnquiry } from "../../../lib/enquiry/read-enquiry";
+import { readPost, readPostItem } from "../../../lib/enquiry/read-post";
+import { sortPost, sortReceived } from "../../../lib/enquiry/sort-post";
+import { suppressedWhy } from "../../../lib/mail/suppression";
+import { database, type Post } from "../../../lib/store/database";
+import { photoFolder } from "../../../lib/store/photo-files";
+import { postFileName, postFolder, readPostFile } from "../../../lib/store/post-files";
+import { letter, photos, report } from "./mail-files";
+import { ANA, CURIOUS, good, later, NOW, staff, submitted, SYSTEM } from "./workshop";
+
+const DAY_MIN = 24 * 60;
+const address = () => `${randomUUID().slice(0, 8)}@example.org`;
+const keep = async (bytes: Buffer, now = NOW, caller: Caller = SYSTEM) => good(await keepPost(caller, Readable.from([bytes]), now));
+/** A message that came, sorted. */
+async function came(bytes: Buffer, now = NOW): Promise<Post> {
+  const { postId } = await keep(bytes, now);
+  await sortPost(postId, now);
+  return database().post.findUniqueOrThrow({ where: { id: postId } });
+}
+const lettersOf = (enquiryId: string) => database().letter.findMany({ where: { enquiryId }, orderBy: [{ createdAt: "asc" }, { id: "asc" }] });
+const photosOf = (enquiryId: string) => database().photo.findMany({ where: { rug: { enquiryId } }, orderBy: { position: "asc" } });
+const viewOf = async (enquiryId: string, now = NOW) => good(await readEnquiry(await staff("reviewer", "Ivo Castellane"), enquiryId, now));
+
+/** An enquiry whose reply counts as sent. */
+async function answered(email = address()) {
+  const enquiry = await submitted(CURIOUS, { ...ANA, contact: { name: "Ana Example", email } });
+  const { letterId } = good(await approveReply(await staff("reviewer", "Ivo Castellane"), { enquiryId: enquiry.enquiryId, number: 1 }, later(1)));
+  const sent = await database().letter.update({ where: { id: letterId }, data: { state: "sent", sentAt: later(6) } });
+  return { ...enquiry, email, letter: sent };
+}
+
+/** What comes by mail. */
+export function byMail(): void {
+  describe("keepPost", () => {
+    it("keeps the bytes as they came, once, however often and however many at a time they come", async () => {
+      const bytes = letter({ from: address() });
+      const all = await Promise.all(Array.from({ length: 6 }, () => keep(bytes)));
+      expect(all.filter((k) => k.isNew)).toHaveLength(1);
+      expect(new Set(all.map((k) => k.postId)).size).toBe(1);
+      const id = all[0]?.postId ?? "";
+      expect((await readPostFile(id)).equals(bytes)).toBe(true);
+      const rows = await database().post.findMany({ select: { id: true } });
+      expect(readdirSync(postFolder()).sort()).toEqual(rows.map((r) => postFileName(r.id)).sort());
+      expect(await postFile({ kind: "public", addressHash: null }, id)).toMatchObject({ ok: false, code: "not-signed-in" });
+      expect(good(await postFile(await staff("trainee", "Pia"), id)).bytes.equals(bytes)).toBe(true);
+    });
+    it("takes nothing from strangers, and nothing that is empty", async () => {
+      expect(await keepPost({ kind: "public", addressHash: null }, Readable.from(["x"]), NOW)).toMatchObject({ ok: false, code: "not-signed-in" });
+      expect(await keepPost(SYSTEM, Readable.from([Buffer.alloc(0)]), NOW)).toMatchObject({ ok: false, code: "unreadable" });
+    });
+  });
+
+  describe("sortPost", () => {
+    it("makes an enquiry of a new letter with three photos, and tells its sender once that it came", async () => {
+      const from = address();
+      const post = await came(letter({ from: `Ana Example <${from}>`, subject: "Rug and coffee", text: "It went over the edge.", id: "<first@example.org>", photos: await photos("#8a8f98", "#7d2e38", "#d8c7b0") }));
+      expect(post).toMatchObject({ state: "filed", kind: "letter", fromAddress: from, pictures: 3, leftOut: null });
+      const view = await viewOf(post.enquiryId ?? "");
+      expect(view).toMatchObject({ channel: "email", state: "new", client: { name: "Ana Example", email: from }, post: [{ subject: "Rug and coffee" }] });
+      expect(view.rugs[0]?.answers.story).toBe("Rug and coffee\n\nIt went over the edge.");
+      expect(view.rugs[0]?.photos).toHaveLength(3);
+      const letters = await lettersOf(view.id);
+      expect(letters.map((l) => [l.kind, l.automatic, l.toAddress, l.inReplyTo])).toEqual([["acknowledgement", true, from, "<first@example.org>"]]);
+    });
+    it("does it once, whoever sorts it at the same moment, and leaves no file of a photo behind", async () => {
+      const from = address();
+      const { postId } = await keep(letter({ from, photos: await photos("#123456", "#654321") }));
+      await Promise.all(Array.from({ length: 5 }, () => sortPost(postId, NOW)));
+      expect(await database().enquiry.count({ where: { client: { email: from } } })).toBe(1);
+      const kept = new Set((await database().photo.findMany({ select: { id: true } })).map((p) => p.id));
+      expect(readdirSync(photoFolder()).map((name) => name.slice(0, 36)).filter((id) => !kept.has(id))).toEqual([]);
+    });
+    it("goes on with what a process left half done, after ten minutes and not before", async () => {
+      const from = address();
+      const { postId } = await keep(letter({ from, photos: await photos("#1a2b3c") }));
+      await database().post.update({ where: { id: postId }, data: { attempts: 1, begunAt: NOW } });
+      await sortReceived(later(10));
+      expect(await database().enquiry.count({ where: { client: { email: from } } })).toBe(0);
+      await sortReceived(later(11));
+      expect(await database().enquiry.count({ where: { client: { email: from } } })).toBe(1);
+    });
+    it("leaves a message to people that ended the program three times, its file kept", async () => {
+      const { postId } = await keep(letter({ from: address(), photos: await photos("#abcdef") }));
+      await database().post.update({ where: { id: postId }, data: { attempts: 3, begunAt: NOW } });
+      await sortPost(postId, later(11));
+      expect(await database().post.findUniqueOrThrow({ where: { id: postId } })).toMatchObject({ state: "waiting", kind: "unreadable", says: expect.stringContaining("three times") as string });
+    });
+    it.each([
+      ["without a photo", {}, /carries no photo/],
+      ["written eight days ago", { date: later(-8 * DAY_MIN), photo: true }, /more than a week ago/],
+    ])("lets a letter %s wait for a person", async (_, { photo, ...about }: { date?: Date; photo?: boolean }, why) => {
+      const from = address();
+      const post = await came(letter({ from, ...about, photos: photo ? await photos("#445566") : [] }));
+      expect(post).toMatchObject({ state: "waiting", kind: "letter", enquiryId: null, says: expect.stringMatching(why) as string });
+      expect(await database().client.count({ where: { email: from } })).toBe(0);
+    });
+    it("lets the sixth letter of one address in a day wait", async () => {
+      const from = address();
+      const posts: Post[] = [];
+      for (let n = 0; n < 6; n++) {
+        posts.push(await came(letter({ from, photos: await photos(`#77889${n}`) }), later(n)));
+        await database().enquiry.updateMany({ where: { client: { email: from } }, data: { state: "finished" } });
+      }
+      expect(posts.map((p) => p.state)).toEqual(["filed", "filed", "filed", "filed", "filed", "waiting"]);
+    });
+    it("adds an answer to its enquiry by the number of our letter: words, photos, our turn; what it repeats stays apart", async () => {
+      const { enquiryId, email, letter: ours } = await answered();
+      const quoted = "On Wed, 25 Nov 2026 at 9:00, Lantern Yard wrote:\r\n> Dear Ana Example,\r\n> it is likely viscose.";
+      const [one, two] = await photos("#aa0000", "#00aa00");
+      const post = await came(letter({ from: email, text: `The fringe too.\r\n\r\n${quoted}`, answers: ours.messageId, id: "<answer@example.org>", photos: [one, two, one] as Buffer[] }), later(60));
+      expect(post).toMatchObject({ state: "filed", kind: "reply", enquiryId, says: null, text: "The fringe too.", leftOut: "photo-3.jpg: we have this photo already." });
+      expect(post.quoted).toContain("it is likely viscose");
+      const view = await viewOf(enquiryId, later(61));
+      expect(view.state).toBe("our_turn");
+      expect(view.rugs[0]?.answers.story).toContain("The fringe too.");
+      expect(view.rugs[0]?.answers.story).not.toContain("likely viscose");
+      expect(await photosOf(enquiryId)).toHaveLength(2);
+      // The next letter of ours follows theirs (RFC 5322, section 3.6.4).
+      good(await approveReply(await staff("reviewer", "Ivo Castellane"), { enquiryId, number: view.draft?.number ?? 0 }, later(62)));
+      const last = (await lettersOf(enquiryId)).at(-1);
+      expect(last?.inReplyTo).toBe("<answer@example.org>");
+      expect(last?.references?.split(" ").slice(-2)).toEqual([ours.messageId, "<answer@example.org>"]);
+    });
+    it("takes the same answer once, also where another program saved it with other bytes", async () => {
+      const { enquiryId, email, letter: ours } = await answered();
+      const answer = { from: email, text: "Only once.", answers: ours.messageId, id: `<${randomUUID()}@example.org>` };
+      await came(letter(answer));
+      expect(await came(letter({ ...answer, head: ["X-Saved-By: another program"] }))).toMatchObject({ state: "aside", says: expect.stringContaining("came before") as string });
+      expect((await viewOf(enquiryId)).rugs[0]?.answers.story?.match(/Only once/gu)).toHaveLength(1);
+    });
+    it("says where an answer comes from another address", async () => {
+      const { enquiryId, letter: ours } = await answered();
+      expect(await came(letter({ from: "partner@example.net", answers: ours.messageId }))).toMatchObject({ enquiryId, says: expect.stringContaining("partner@example.net") as string });
+    });
+    it("never threads by the address alone: a person decides", async () => {
+      const { email, reference } = await answered();
+      const post = await came(letter({ from: email.toUpperCase(), subject: `Re: ${reference}`, photos: await photos("#99aabb") }));
+      expect(post).toMatchObject({ state: "waiting", enquiryId: null, says: expect.stringContaining("open enquiry") as string });
+      expect(good(await readPostItem(await staff("trainee", "Pia"), post.id)).suggested.map((s) => s.reference)).toEqual([reference]);
+    });
+    it("takes what no machine may be answered in, and answers nothing", async () => {
+      const { enquiryId, email, letter: ours } = await answered();
+      const before = await database().letter.count();
+      expect(await came(letter({ from: email, text: "Back on Monday.", answers: ours.messageId, head: ["Auto-Submitted: auto-replied"] }))).toMatchObject({ state: "filed", kind: "automatic", enquiryId });
+      expect(await came(letter({ from: address(), head: ["List-Id: <offers.example.net>"], photos: await photos("#101010") }))).toMatchObject({ state: "aside", kind: "automatic", enquiryId: null });
+      expect(await came(letter({ from: "desk@lantern-yard.example", photos: await photos("#202020") }))).toMatchObject({ state: "aside" });
+      expect(await database().letter.count()).toBe(before);
+      expect((await viewOf(enquiryId)).state).toBe("their_turn");
+    });
+    it("keeps and shows what cannot be read", async () => {
+      const post = await came(Buffer.from([0x00, 0xff, 0xfe, 0x80, 0x0a, 0x0d, 0x41]));
+      expect(post).toMatchObject({ state: "waiting", kind: "unreadable" });
+      expect(good(await readPost(await staff("trainee", "Pia"))).open.map((p) => p.id)).toContain(post.id);
+      expect(await openPost(await staff("trainee", "Pia"), post.id, NOW)).toMatchObject({ ok: false, code: "unreadable" });
+    });
+  });
+
+  describe("a letter that came back", () => {
+    it("is marked, its address takes no more, it is our turn, and only a reason of somebody who may lifts it", async () => {
+      const { enquiryId, email, letter: ours } = await answered();
+      const other = await submitted(CURIOUS, { ...ANA, contact: { name: "Ana Example", email } });
+      const post = await came(report({ about: ours.messageId, to: email }));
+      expect(post).toMatchObject({ state: "filed", kind: "bounce", enquiryId });
+      expect(await database().letter.findUniqueOrThrow({ where: { id: ours.id } })).toMatchObject({ state: "failed", lastResponse: expect.stringContaining("no such mailbox") as string });
+      const view = await viewOf(enquiryId);
+      expect(view).toMatchObject({ state: "our_turn", may: { approve: true } });
+      expect(view.client.suppressedWhy).toContain("5.1.1");
+      expect((await viewOf(other.enquiryId)).client.suppressedWhy).toContain("5.1.1");
+      const ivo = await staff("reviewer", "Ivo Castellane");
+      expect(good(await readPost(ivo)).suppressed.filter((s) => s.address === email)).toHaveLength(1);
+      expect(await liftSuppression(await staff("trainee", "Pia"), { address: email, reason: "She rang." }, NOW)).toMatchObject({ ok: false, code: "not-allowed" });
+      expect(await liftSuppression(ivo, { address: email, reason: " " }, NOW)).toMatchObject({ ok: false, code: "invalid" });
+      good(await liftSuppression(ivo, { address: email, reason: "She rang: the box is there again." }, later(30)));
+      expect(await suppressedWhy(database(), email)).toBeNull();
+      expect((await viewOf(enquiryId)).history.at(-1)?.what).toContain("She rang: the box is there again.");
+      expect(await liftSuppression(ivo, { address: email, reason: "Again." }, NOW)).toMatchObject({ ok: false, code: "not-found" });
+    });
+    // RFC 3463: 5.1.x the address, 5.2.1 a mailbox that is disabled; 5.2.2 a full one and 5.7.1 a policy say nothing against the address.
+    it.each([["5.1.1", true], ["5.1.10", true], ["5.2.1", true], ["5.2.2", false], ["5.7.1", false], ["5.3.4", false]])("with status %s, suppresses the address: %s", async (status, isDead) => {
+      const { email, letter: ours } = await answered();
+      await came(report({ about: ours.messageId, to: email, status, says: `550 ${status} not taken` }));
+      expect((await suppressedWhy(database(), email)) !== null).toBe(isDead);
+      expect((await database().letter.findUniqueOrThrow({ where: { id: ours.id } })).state).toBe("failed");
+    });
+    it("is only late while it is still being tried", async () => {
+      const { enquiryId, email, letter: ours } = await answered();
+      await came(report({ about: ours.messageId, to: email, action: "delayed", status: "4.4.1", says: "no route" }));
+      expect(await database().letter.findUniqueOrThrow({ where: { id: ours.id } })).toMatchObject({ state: "sent", lastResponse: expect.stringContaining("late") as string });
+      expect((await viewOf(enquiryId)).state).toBe("their_turn");
+      expect(await suppressedWhy(database(), email)).toBeNull();
+    });
+    it("waits for a person where it names no letter of ours, and touches nothing", async () => {
+      const { email } = await answered();
+      expect(await came(report({ about: "<forged@example.net>", to: email }))).toMatchObject({ state: "waiting", kind: "bounce", enquiryId: null });
+      expect(await suppressedWhy(database(), email)).toBeNull();
+    });
+  });
+
+  describe("what waits in the Post", () => {
+    it("becomes an enquiry by one of any number of people at once", async () => {
+      const from = address();
+      const post = await came(letter({ from }));
+      const pia = await staff("trainee", "Pia Wetherby");
+      expect(await openPost({ kind: "public", addressHash: null }, post.id, NOW)).toMatchObject({ ok: false, code: "not-signed-in" });
+      const all = await Promise.all(Array.from({ length: 5 }, () => openPost(pia, post.id, NOW)));
+      expect(all.filter((r) => r.ok)).toHaveLength(1);
+      expect(all.filter((r) => !r.ok).map((r) => (r as { code: string }).code)).toEqual(Array(4).fill("changed-meanwhile"));
+      expect(await database().enquiry.count({ where: { client: { email: from } } })).toBe(1);
+      const opened = await database().enquiry.findFirstOrThrow({ where: { client: { email: from } } });
+      expect((await lettersOf(opened.id)).map((l) => l.kind)).toEqual(["acknowledgement"]);
+    });
+    it("opens an enquiry from what a machine wrote without answering the machine", async () => {
+      const from = address();
+      const post = await came(letter({ from, head: ["Precedence: bulk"] }));
+      const { enquiryId } = good(await openPost(await staff("owner", "Nell"), post.id, NOW));
+      expect(await lettersOf(enquiryId)).toEqual([]);
+    });
+    it("is put to an enquiry by its number, however it is typed", async () => {
+      const { enquiryId, reference, email } = await answered();
+      const post = await came(letter({ from: email, text: "I forgot: it is from 2019.", photos: await photos("#313131") }));
+      const pia = await staff("trainee", "Pia Wetherby");
+      expect(await linkPost(pia, { postId: post.id, reference: "nonsense" }, NOW)).toMatchObject({ ok: false, fields: { reference: expect.stringContaining("K7-204") as string } });
+      expect(await linkPost(pia, { postId: post.id, reference: "A0-000" }, NOW)).toMatchObject({ ok: false, code: "invalid" });
+      expect(good(await linkPost(pia, { postId: post.id, reference: ` ${reference.toLowerCase().replace("-", " ")}` }, later(5)))).toEqual({ enquiryId });
+      const view = await viewOf(enquiryId, later(5));
+      expect(view.rugs[0]?.answers.story).toContain("it is from 2019");
+      expect(view.state).toBe("our_turn");
+      expect(await photosOf(enquiryId)).toHaveLength(1);
+      expect(await linkPost(pia, { postId: post.id, reference }, NOW)).toMatchObject({ ok: false, code: "changed-meanwhile" });
+    });
+    it("is put aside and taken back out, and nothing of it is thrown away", async () => {
+      const post = await came(letter({ from: address() }));
+      const pia = await staff("trainee", "Pia Wetherby");
+      good(await putPostAside(pia, { postId: post.id }, NOW));
+      expect(await putPostAside(pia, { postId: post.id }, NOW)).toMatchObject({ ok: false, code: "changed-meanwhile" });
+      good(await putPostAside(pia, { postId: post.id, isBack: true }, NOW));
+      expect((await database().post.findUniqueOrThrow({ where: { id: post.id } })).state).toBe("waiting");
+    });
+  });
+}
