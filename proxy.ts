@@ -60,4 +60,4 @@ const PAGE_HEADERS = {
   "x-robots-tag": "noindex",
 } as const;
 
-export const config = { matcher: ["/((?!api/photos|photos/|documents/|preview/|e/|_next/static|_next/image|favicon.ico).*)"] };
+export const config = { matcher: ["/((?!api/photos|api/post|photos/|documents/|preview/|e/|_next/static|_next/image|favicon.ico).*)"] };

@@ -2,7 +2,6 @@ import "server-only";
 import Busboy from "busboy";
 import { AsyncLocalStorage } from "node:async_hooks";
 import type { Readable } from "node:stream";
-import { MAX_PHOTO_BYTES } from "@/lib/photo/server/spool";
 import { refuse, type Result } from "@/lib/enquiry/caller";
 
 export interface Upload {
@@ -12,18 +11,24 @@ export interface Upload {
   type: string;
 }
 
+/** What is sent, for the sentences to the sender, and how much of it is read. */
+export interface Expected {
+  what: "photo" | "message";
+  mostBytes: number;
+}
+
 /**
  * Reads a multipart body with one file and hands the file on while it still arrives. What the handler leaves unread is
  * thrown away, so that the sender gets the answer instead of a broken connection. Never holds more than a chunk in memory.
  */
-export function readUpload<T>(body: Readable, headers: Headers, handle: (upload: Upload) => Promise<Result<T>>): Promise<Result<T>> {
+export function readUpload<T>(body: Readable, headers: Headers, handle: (upload: Upload) => Promise<Result<T>>, { what, mostBytes }: Expected): Promise<Result<T>> {
   return new Promise((resolve, reject) => {
     const fields: Record<string, string> = {};
     let handled: Promise<void> | null = null;
     // The parser calls back from wherever the bytes came; the handler needs the request it belongs to.
     const inThisRequest = AsyncLocalStorage.snapshot();
-    const parser = parserFor(headers);
-    if (!parser) return resolve(refuse("invalid", "Send the photo as a form does."));
+    const parser = parserFor(headers, mostBytes);
+    if (!parser) return resolve(refuse("invalid", `Send the ${what} as a form does.`));
     const end = (settle: () => void) => {
       body.unpipe(parser);
       body.resume();
@@ -46,20 +51,20 @@ export function readUpload<T>(body: Readable, headers: Headers, handle: (upload:
       );
     });
     parser.on("close", () => {
-      if (!handled) end(() => resolve(refuse("invalid", "No photo came with this.")));
+      if (!handled) end(() => resolve(refuse("invalid", `No ${what} came with this.`)));
     });
     parser.on("error", () => {
-      if (!handled) end(() => resolve(refuse("invalid", "This photo did not arrive whole. Please send it again.")));
+      if (!handled) end(() => resolve(refuse("invalid", `This ${what} did not arrive whole. Please send it again.`)));
     });
     body.on("error", (error) => parser.destroy(error));
     body.pipe(parser);
   });
 }
 
-function parserFor(headers: Headers): Busboy.Busboy | null {
+function parserFor(headers: Headers, mostBytes: number): Busboy.Busboy | null {
   try {
-    // One byte above the limit, so that the photo door itself sees that it is too large and says so.
-    return Busboy({ headers: Object.fromEntries(headers), limits: { files: 1, fields: 6, fieldSize: 200, fileSize: MAX_PHOTO_BYTES + 1 } });
+    // One byte above the limit, so that the door behind it itself sees that it is too large and says so.
+    return Busboy({ headers: Object.fromEntries(headers), limits: { files: 1, fields: 6, fieldSize: 200, fileSize: mostBytes + 1 } });
   } catch {
     return null;
   }

@@ -35,3 +35,6 @@ export function imapBoxIn(url: string): ImapBox {
 
 /** Whether the program talks to this very machine, where nobody listens in between. */
 export const isLoopback = (host: string): boolean => /^(?:localhost|127(?:\.\d{1,3}){3}|::1)$/.test(host);
+
+/** Names a mailbox for people and in the database; never its password. */
+export const mailboxName = ({ user, host, port, folder }: ImapBox): string => `${user}@${host}:${port}/${folder}`;

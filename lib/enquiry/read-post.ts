@@ -1,6 +1,6 @@
 import "server-only";
 import { config } from "../config/config";
-import { mailboxName } from "../mail/incoming/mailbox";
+import { mailboxName } from "../config/imap-url";
 import { forbids } from "../staff/deeds";
 import { database } from "../store/database";
 import { authorise, NOT_THERE } from "./authorise";

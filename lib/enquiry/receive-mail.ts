@@ -1,9 +1,9 @@
 import "server-only";
 import { randomUUID } from "node:crypto";
 import { config } from "../config/config";
-import type { ImapBox } from "../config/imap-url";
+import { mailboxName, type ImapBox } from "../config/imap-url";
 import { claimMailbox, leaveMailbox, noteRead, noteTrouble, type ReadSoFar } from "../mail/incoming/mailbox-place";
-import { mailboxName, openMailbox, type OpenMailbox } from "../mail/incoming/mailbox";
+import { openMailbox, type OpenMailbox } from "../mail/incoming/mailbox";
 import type { Caller } from "./caller";
 import { keepPost } from "./keep-post";
 import { sortPost, sortReceived } from "./sort-post";

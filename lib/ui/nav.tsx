@@ -6,6 +6,7 @@ import css from "./nav.module.css";
 const PAGES = [
   { href: "/desk", name: "This morning" },
   { href: "/desk/everything", name: "Everything" },
+  { href: "/desk/post", name: "Post" },
   { href: "/desk/letters", name: "Letters" },
 ] as const;
 const OWNERS = [

@@ -21,6 +21,7 @@ export function Queue({ view, now, place }: { view: QueueView; now: string; plac
         <span className="small">{newSince(view, now, place)}</span>
       </div>
       <LettersNote letters={view.letters} />
+      {view.post > 0 && <p className={css.note}>{postInWords(view.post)} <Link href="/desk/post">Open the Post</Link></p>}
       {groups.map((g) => <Group key={g.urgency} {...g} now={now} />)}
       {groups.length === 0 && <Nobody />}
     </>
@@ -60,6 +61,9 @@ function LettersNote({ letters }: { letters: QueueView["letters"] }) {
   if (says.length === 0) return null;
   return <p className={css.note}>{says.join(" ")} <Link href="/desk/letters">See the letters</Link></p>;
 }
+
+/** What waits in the Post for somebody to say where it belongs. */
+export const postInWords = (n: number): string => `${sentenceCase(countInWords(n))} ${n === 1 ? "message waits" : "messages wait"} in the Post.`;
 
 /** What there is to say about letters that have not left; nothing when all have. */
 export function lettersInWords({ notSent, failed, unknown, mailConfigured }: QueueView["letters"]): string[] {

@@ -6,6 +6,7 @@ import { INERT_HEADERS } from "@/app/_server/route-headers";
 import { isSameOrigin } from "@/app/_server/same-origin";
 import { addPhoto } from "@/lib/enquiry/add-photo";
 import { ok, refuse, STATUS_OF, type Caller, type Result } from "@/lib/enquiry/caller";
+import { MAX_PHOTO_BYTES } from "@/lib/photo/server/spool";
 
 export const runtime = "nodejs";
 
@@ -22,7 +23,7 @@ export async function POST(request: Request): Promise<Response> {
       const caller = await callerAs(fields.as);
       if (!caller.ok) return caller;
       return addPhoto(caller.value, { kind: fields.kind ?? "", ...(fields.key ? { key: fields.key } : {}), ...(fields.rugId ? { rugId: fields.rugId } : {}) }, file, { name, type });
-    }),
+    }, { what: "photo", mostBytes: MAX_PHOTO_BYTES }),
   );
 }
 

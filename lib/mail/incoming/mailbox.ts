@@ -23,9 +23,6 @@ const TIMES = { connectionTimeout: 30_000, greetingTimeout: 30_000, socketTimeou
 /** Bytes asked for at once. */
 const CHUNK = 1024 * 1024;
 
-/** Names a mailbox for people and in the database; never its password. */
-export const mailboxName = ({ user, host, port, folder }: ImapBox): string => `${user}@${host}:${port}/${folder}`;
-
 /**
  * Opens a mailbox with EXAMINE: nothing in it can be changed from here, so no message is marked as read, moved or deleted. The
  * password is never said over an open line, except to this very machine.

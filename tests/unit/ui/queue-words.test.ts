@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { FIBRE_IDS } from "../../../lib/trade/fibres";
 import type { FibreBelief } from "../../../lib/triage/assessment";
-import { lettersInWords, waitingForUs } from "../../../lib/ui/queue";
+import { lettersInWords, postInWords, waitingForUs } from "../../../lib/ui/queue";
 import { fibreInWords } from "../../../lib/ui/slip";
 import { scaleOf } from "../../../lib/ui/weights";
 import { worthShowing } from "../../../lib/ui/judgement";
@@ -10,6 +10,10 @@ describe("waitingForUs", () => {
   it.each([[0, "Nobody is waiting for us"], [1, "One waiting for us"], [11, "Eleven waiting for us"], [25, "25 waiting for us"]])("heads the page for %i", (n, words) => {
     expect(waitingForUs(n)).toBe(words);
   });
+});
+
+describe("postInWords", () => {
+  it.each([[1, "One message waits in the Post."], [3, "Three messages wait in the Post."]])("says what waits for %i", (n, words) => expect(postInWords(n)).toBe(words));
 });
 
 describe("lettersInWords", () => {

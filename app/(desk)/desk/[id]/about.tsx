@@ -17,6 +17,7 @@ export function Client({ view }: { view: EnquiryView }) {
       <p className={css.who}>
         <b><bdi>{client.name}</bdi></b>{client.isTrade && ", cleans rugs"}<br />
         {client.email ? <a href={`mailto:${client.email}`}>{client.email}</a> : "no e-mail address"}
+        {client.suppressedWhy !== null && <> <strong>takes no mail</strong>: <span dir="auto">{client.suppressedWhy}</span> (<Link href="/desk/post">see the Post</Link>)</>}
         {client.telephone && <> · <a href={`tel:${client.telephone.replace(/[^\d+]/g, "")}`}>{client.telephone}</a></>}
       </p>
       {parties.map((p) => <p key={`${p.kind}-${p.name}`} className={css.who}>{PARTIES[p.kind] ?? p.kind}: <bdi>{p.name}</bdi>{p.reference && `, ${p.reference}`}</p>)}
@@ -42,6 +43,25 @@ export function Letters({ view, now, place }: { view: EnquiryView; now: string; 
         <details key={l.id} className={css.letter}>
           <summary><span dir="auto">{l.subject}</span> <small>{sentenceCase(dayAndClock(l.sentAt ?? l.createdAt, now, place))}. {l.says}</small></summary>
           <DeskSheet to={<bdi>{l.to}</bdi>} subject={l.subject} text={l.text} label={l.subject} foot={<><Enclosed enclosures={l.enclosures} /><a href={`/desk/letters/${l.id}/eml`} download>Read as .eml</a></>} />
+        </details>
+      ))}
+    </section>
+  );
+}
+
+/** What the client wrote by mail, folded; what it repeats of earlier letters only on request. */
+export function Received({ view, now, place }: { view: EnquiryView; now: string; place: Place }) {
+  if (view.post.length === 0) return null;
+  return (
+    <section className={css.block}>
+      <h2>What came by mail</h2>
+      {view.post.map((p) => (
+        <details key={p.id} className={css.letter}>
+          <summary><span dir="auto">{p.subject || "Without a subject"}</span> <small>{sentenceCase(dayAndClock(p.arrivedAt, now, place))}. {p.says}</small></summary>
+          {p.text && <p className={css.words} dir="auto">{p.text}</p>}
+          {p.quoted && <details><summary><small>What it repeats of earlier letters</small></summary><p className={`small ${css.words}`} dir="auto">{p.quoted}</p></details>}
+          {p.leftOut.length > 0 && <p className="small">Enclosed and not kept here: <bdi>{p.leftOut.join("; ")}</bdi></p>}
+          <Link href={`/desk/post/${p.id}`}>See it in the Post</Link>
         </details>
       ))}
     </section>

@@ -5,7 +5,7 @@ import { questionLetter } from "@/lib/ui/question-letter";
 import { RugEvidence } from "@/lib/ui/rug-evidence";
 import { Strip } from "@/lib/ui/strip";
 import { dayAndClock, waitingInWords, type Place } from "@/lib/ui/time";
-import { Client, History, Letters } from "./about";
+import { Client, History, Letters, Received } from "./about";
 import { BenchTests } from "./bench-tests";
 import { Documents } from "./documents";
 import css from "./enquiry.module.css";
@@ -50,6 +50,7 @@ export function Enquiry({ view, now, place, workshop, tomorrow, mailConfigured, 
           ))}
           <Client view={view} />
           <Documents view={view} now={now} place={place} />
+          <Received view={view} now={now} place={place} />
           <Letters view={view} now={now} place={place} />
           <Move enquiryId={view.id} from={view.state} to={view.may.moveTo} />
           <History history={view.history} now={now} place={place} />
@@ -87,6 +88,7 @@ function questionOf({ view, workshop }: { view: EnquiryView; workshop: EnquiryPr
 /** What becomes of a letter once it is approved. */
 function noteOf(view: EnquiryView, { now, place, mailConfigured }: Pick<EnquiryProps, "now" | "place" | "mailConfigured">): string {
   if (!view.client.email) return "There is no e-mail address: an approved letter waits here, to be read out or printed.";
+  if (view.client.suppressedWhy !== null) return "This address refused our mail for good: a letter will not be sent there and counts as failed. Ring them, or say in the Post why it should be tried again.";
   if (!mailConfigured) return "No mail server is set up: approved letters wait here, not sent, and can be read as .eml.";
   if (view.waitsForSecond) return `It leaves only once a second person has read and sent it${view.waitsForSecond.sendAt ? `, and not before ${dayAndClock(view.waitsForSecond.sendAt, now, place)}` : ""}.`;
   const { holdMinutes: m } = view;

@@ -1,0 +1,58 @@
+import Link from "next/link";
+import { staffCallerOrRedirect } from "@/app/_server/caller";
+import { readPostItem } from "@/lib/enquiry/read-post";
+import type { PostView } from "@/lib/enquiry/views";
+import { dayAndClock } from "@/lib/ui/time";
+import { readSettings } from "@/lib/workshop/settings";
+import { Refused } from "../../../_parts/refused";
+import css from "../post.module.css";
+import { POST_KINDS, senderOf, subjectOf } from "../words";
+import { Sort } from "./sort";
+
+export const metadata = { title: "A message" };
+
+interface Props { params: Promise<{ id: string }> }
+
+/** One message that came, and what can be done with it. Nothing of its HTML or its enclosures is shown: strangers wrote them. */
+export default async function Page({ params }: Props) {
+  const caller = await staffCallerOrRedirect();
+  const { id } = await params;
+  const [found, place] = await Promise.all([readPostItem(caller, id), readSettings()]);
+  if (!found.ok) return <Refused refusal={found} />;
+  const { post, suggested } = found.value;
+  const now = new Date().toISOString();
+  return (
+    <>
+      <p className="small"><Link href="/desk/post">Post</Link></p>
+      <h1 dir="auto">{subjectOf(post)}</h1>
+      <div className={css.two}>
+        <article className={css.sheet} aria-label="The message">
+          <div className={css.head}>
+            <p>{post.kind && `${POST_KINDS[post.kind]} · `}<bdi>{senderOf(post)}</bdi></p>
+            <p className="small num">Came {dayAndClock(post.arrivedAt, now, place)}{post.broughtBy && <>, brought by <bdi>{post.broughtBy}</bdi></>}{post.sentAt && `; dated ${dayAndClock(post.sentAt, now, place)}`}</p>
+          </div>
+          {post.text && <div className={`letter ${css.text}`} dir="auto">{post.text.split(/\n{2,}/).map((p, i) => <p key={i}>{p}</p>)}</div>}
+          {post.quoted && <details className={css.quoted}><summary>What it repeats of earlier letters</summary><pre dir="auto">{post.quoted}</pre></details>}
+          <Enclosed post={post} />
+        </article>
+        <div>
+          {post.says && <p dir="auto"><b>{post.says}</b></p>}
+          {post.enquiry && <p>It lies with <Link href={`/desk/${post.enquiry.id}`}><bdi>{post.enquiry.title}</bdi></Link> <span className="num">{post.enquiry.reference}</span>.</p>}
+          {post.state === "received" && <p>It is kept and will be read in a moment.</p>}
+          <Sort key={post.state} postId={post.id} state={post.state} canOpen={post.kind !== "unreadable" && post.from !== null} suggested={suggested.map(({ reference, title }) => ({ reference, title }))} />
+        </div>
+      </div>
+    </>
+  );
+}
+
+function Enclosed({ post: { id, pictures, leftOut, enquiry } }: { post: PostView }) {
+  return (
+    <div className={css.foot}>
+      {pictures > 0 && <p>{pictures === 1 ? "One photo is enclosed." : `${pictures} photos are enclosed.`} {enquiry ? "What we took of them stands with the enquiry." : "They are taken in with the enquiry."}</p>}
+      {leftOut.length > 0 && <><p>Enclosed and not kept with the enquiry:</p><ul>{leftOut.map((line, i) => <li key={i} dir="auto">{line}</li>)}</ul></>}
+      <a href={`/desk/post/${id}/eml`} download>Save it as it came (.eml)</a>
+      <p className="small">Open enclosures only if you trust who sent them.</p>
+    </div>
+  );
+}

@@ -1,0 +1,90 @@
+import { readFile, writeFile } from "node:fs/promises";
+import os from "node:os";
+import path from "node:path";
+import { drawRug } from "../../prisma/demo/draw-rug";
+import { letter } from "../unit/enquiry/mail-files";
+import { axeFinds } from "./axe";
+import { expect, test } from "./fixtures";
+import { becomeOwner, PHONE, takesIn } from "./people";
+
+const rug = { seed: 23, weave: "knotted" as const, colours: ["#7d2e38", "#d8c7b0", "#2f3a4a"] };
+const file = async (name: string, bytes: Buffer) => {
+  const at = path.join(os.tmpdir(), `plainpile-${process.pid}-${name}`);
+  await writeFile(at, bytes);
+  return at;
+};
+const drawn = () => Promise.all([drawRug({ ...rug, kind: "whole" }, 900, 675), drawRug({ ...rug, kind: "trouble" }, 900, 675), drawRug({ ...rug, kind: "back" }, 900, 675)]);
+
+test("Staff drop a saved letter on the desk and it becomes an enquiry with its photos", async ({ desk, page }) => {
+  await becomeOwner(page, desk);
+  await page.goto(`${desk.url}/desk/post`);
+  await expect(page.getByRole("heading", { name: "Nothing waits in the Post" })).toBeVisible();
+  const saved = await file("rug.eml", letter({ from: "Ottilie Marsh <ottilie@example.org>", subject: "My red rug after the coffee", text: "The coffee went over the edge this morning.", photos: await drawn(), date: new Date() }));
+  // As a hand would drop it: the drop itself, with the file in it.
+  const bytes = [...(await readFile(saved))];
+  const carried = await page.evaluateHandle((all) => {
+    const data = new DataTransfer();
+    data.items.add(new File([new Uint8Array(all)], "rug.eml", { type: "message/rfc822" }));
+    return data;
+  }, bytes);
+  await page.getByText("Drag letters here").dispatchEvent("drop", { dataTransfer: carried });
+  const taken = page.getByRole("listitem").filter({ hasText: "rug.eml" });
+  await expect(taken).toContainText("It is an enquiry now.");
+  expect(await axeFinds(page)).toEqual([]);
+  await taken.getByRole("link", { name: /Enquiry/ }).click();
+  await expect(page).toHaveURL(/\/desk\/[0-9a-f-]{36}$/);
+  await expect(page.getByText("Ottilie Marsh").first()).toBeVisible();
+  await expect(page.getByText("by e-mail")).toBeVisible();
+  await expect(page.locator("main img[src^='/photos/']")).toHaveCount(3);
+  await page.getByText("My red rug after the coffee").last().click();
+  await expect(page.getByRole("link", { name: "See it in the Post" })).toBeVisible();
+  await expect.poll(() => desk.mails.map((m) => m.to[0])).toContain("ottilie@example.org");
+  // The same file again is known, and makes nothing new.
+  await page.goto(`${desk.url}/desk/post`);
+  await page.getByLabel("Choose letters").setInputFiles(saved);
+  await expect(page.getByRole("listitem").filter({ hasText: "rug.eml" })).toContainText("It was here already.");
+});
+
+test("Staff read a letter that waits, with the keyboard, and put it to the enquiry it belongs to", async ({ desk, page }) => {
+  await becomeOwner(page, desk);
+  await takesIn(page, { name: "Ottilie Marsh", email: "ottilie@example.org", label: "100% viscose" }, desk);
+  await page.goto(`${desk.url}/desk/post`);
+  const saved = await file("more.eml", letter({ from: "Ottilie Marsh <ottilie@example.org>", subject: "One thing more", text: "It is from 2019.\r\n\r\nOn Friday, Lantern Yard wrote:\r\n> Dear Ottilie Marsh,", date: new Date() }));
+  const odd = await file("odd.eml", Buffer.from([0, 255, 254, 128, 10, 13, 65]));
+  await page.getByLabel("Choose letters").setInputFiles([saved, odd]);
+  await expect(page.getByRole("listitem").filter({ hasText: "more.eml" })).toContainText("It waits for you.");
+  await expect(page.getByRole("heading", { name: "Two wait in the Post" })).toBeVisible();
+  await expect(page.getByRole("link", { name: "A message that could not be read" })).toBeVisible();
+  await page.getByRole("link", { name: "One thing more" }).focus();
+  await page.keyboard.press("Enter");
+  await expect(page.getByRole("heading", { name: "One thing more" })).toBeVisible();
+  await expect(page.getByText("> Dear Ottilie Marsh,")).toBeHidden();
+  await page.getByText("What it repeats of earlier letters").press("Enter");
+  await expect(page.getByText("> Dear Ottilie Marsh,")).toBeVisible();
+  expect(await axeFinds(page)).toEqual([]);
+  // The address suggests; the person decides. A wrong number is told, and stays to be corrected.
+  await page.getByRole("radio", { name: "another enquiry" }).check();
+  await page.getByLabel("Number of the enquiry").fill("A0 000");
+  await page.getByLabel("Number of the enquiry").press("Enter");
+  await expect(page.getByRole("status").filter({ hasText: "There is no enquiry A0-000." })).toBeFocused();
+  await expect(page.getByLabel("Number of the enquiry")).toHaveValue("A0 000");
+  await page.getByRole("radio", { name: "another enquiry" }).press("ArrowUp");
+  await page.getByRole("button", { name: "Put it there" }).press("Enter");
+  await expect(page).toHaveURL(/\/desk\/[0-9a-f-]{36}$/);
+  await expect(page.getByText("It is from 2019.").first()).toBeVisible();
+});
+
+test("A colleague on a phone puts a letter aside and takes it back out", async ({ desk, person, page }) => {
+  await becomeOwner(page, desk);
+  const phone = await person({ ...PHONE, storageState: await page.context().storageState() });
+  await phone.goto(`${desk.url}/desk/post`);
+  await phone.getByLabel("Choose letters").setInputFiles(await file("offer.eml", letter({ from: "Offers <offers@example.net>", subject: "An offer of brushes", date: new Date() })));
+  await phone.getByRole("link", { name: "Read it" }).click();
+  await phone.getByRole("button", { name: "Put it aside" }).click();
+  await expect(phone.getByRole("heading", { name: "Nothing waits in the Post" })).toBeVisible();
+  await phone.getByRole("link", { name: "An offer of brushes" }).click();
+  await phone.getByRole("button", { name: "Take it back out" }).click();
+  await expect(phone.getByRole("button", { name: "Open an enquiry with it" })).toBeVisible();
+  expect(await axeFinds(phone)).toEqual([]);
+  expect(await phone.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth)).toBe(true);
+});
