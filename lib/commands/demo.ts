@@ -20,7 +20,7 @@ function isolate(root: string): string {
   const port = inherited().PORT ?? PORT;
   setVariables({
     DATA_DIR: folder, DATABASE_URL: `file:${path.join(folder, "plainpile.db")}`, HOST: "127.0.0.1", PORT: port, BASE_URL: `http://127.0.0.1:${port}`, DEMO: "true",
-    SMTP_URL: `smtp://127.0.0.1:${MAIL_PORTS.smtp}`, MAIL_FROM: "Lantern Yard Rug Workshop <desk@lantern-yard.example>",
+    SMTP_URL: `smtp://127.0.0.1:${MAIL_PORTS.smtp}`, MAIL_FROM: "Lantern Yard Rug Workshop <desk@lantern-yard.example>", IMAP_URL: "",
   });
   return folder;
 }

@@ -10,6 +10,7 @@ import { saveSettings } from "../../lib/enquiry/save-settings";
 import { createStaff } from "../../lib/staff/new-person";
 import { DEFAULT_SETTINGS } from "../../lib/workshop/settings-schema";
 import { drawRug } from "./draw-rug";
+import { bringLetters } from "./letters";
 import { EVERYDAY } from "./enquiries-everyday";
 import { FIBRE } from "./enquiries-fibre";
 import { URGENT } from "./enquiries-urgent";
@@ -63,6 +64,8 @@ export async function seedDemo({ password, now, log }: { password: () => string;
       const enquiryId = await enter(demo, { at: new Date(now.getTime() - demo.minutesAgo * 60_000), seed: n + 1, folder });
       if (ANSWERED.includes(name)) await answer(enquiryId, owner, new Date(now.getTime() - 30 * 60_000));
     }
+    log("Bringing the letters that came by mail");
+    await bringLetters(SYSTEM, now);
   } finally {
     await rm(folder, { recursive: true, force: true });
   }

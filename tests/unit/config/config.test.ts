@@ -67,9 +67,9 @@ describe("parseConfig", () => {
   it("lists every variable that cannot be used, one a line", () => {
     const lines = complaints({
       DATABASE_URL: "mysql://x", PORT: "http", BASE_URL: "desk.example.org", AUTH_SECRET: "short", SMTP_URL: "mail.example.org",
-      MAIL_FROM: "nobody", TRUST_PROXY: "10.0.0.1", DEMO: "maybe", LOG_LEVEL: "loud", HOST: "a b",
+      MAIL_FROM: "nobody", IMAP_URL: "mail.example.org", TRUST_PROXY: "10.0.0.1", DEMO: "maybe", LOG_LEVEL: "loud", HOST: "a b",
     });
-    expect(lines.map((l) => l.split(" ")[0])).toEqual(["DATABASE_URL", "HOST", "PORT", "BASE_URL", "AUTH_SECRET", "SMTP_URL", "MAIL_FROM", "TRUST_PROXY", "DEMO", "LOG_LEVEL"]);
+    expect(lines.map((l) => l.split(" ")[0])).toEqual(["DATABASE_URL", "HOST", "PORT", "BASE_URL", "AUTH_SECRET", "SMTP_URL", "MAIL_FROM", "IMAP_URL", "TRUST_PROXY", "DEMO", "LOG_LEVEL"]);
   });
 
   it.each([["0", 1], ["1", 0], ["65535", 0], ["65536", 1], ["-1", 1], ["3e3", 1], ["30.5", 1]])("takes PORT from 1 to 65535: %s", (port, bad) => {
