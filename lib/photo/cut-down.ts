@@ -1,14 +1,16 @@
+import { CELL_CM, gridOf, largestCentred, largestKeepingBorders, type Grid } from "./cut-grid";
 import type { Plan } from "./plan";
-import { markCells, type Box, type Polygon } from "./polygon";
+import type { Box, Polygon } from "./polygon";
 
 /**
  * What can be kept of a rug when its damaged places are cut away: rectangles along warp and weft, in whole centimetres.
  * Geometry only; what cutting needs and costs is said by whoever calls.
  */
-export const CUT_KINDS = ["edge-off", "equal-ends", "split-in-two", "smaller-rectangle"] as const;
+export const CUT_KINDS = ["edge-off", "equal-ends", "split-in-two", "smaller-rectangle", "centred"] as const;
 /**
  * `edge-off` one side goes, whole · `equal-ends` the same strip goes from two opposite sides, so that the pattern stays
- * even · `split-in-two` the damaged band goes and two rugs remain · `smaller-rectangle` the largest sound rectangle.
+ * even · `split-in-two` the damaged band goes and two rugs remain · `smaller-rectangle` the largest sound rectangle ·
+ * `centred` the largest about the middle of the rug.
  */
 export type CutKind = (typeof CUT_KINDS)[number];
 
@@ -30,55 +32,61 @@ export interface CutWishes {
   readonly turnCm: number;
   /** The least side of a piece that is still a rug to its owner, in cm. */
   readonly leastSideCm: number;
+  /** Width of the border all round, in cm; 0 where none is to be kept. No cut runs lengthwise inside it: a side keeps its border whole or loses it whole. */
+  readonly borderCm: number;
+  /** Only ways that leave the pattern even: equal strips, a rectangle about the middle, two equal pieces. */
+  readonly isSymmetric: boolean;
 }
-
-/** Side of a cell, in cm; a piece keeps clear of every cell that damage touches. */
-export const CELL_CM = 1;
 
 /** All ways that leave a piece of use, the one that keeps most first; of one kind only the best. Empty where nothing of use remains. */
 export function cutDowns(plan: Pick<Plan, "widthCm" | "lengthCm">, damaged: readonly Polygon[], wishes: CutWishes): CutDown[] {
   const grid = gridOf(plan, damaged);
   if (!grid) return [];
-  const { hit } = grid;
-  const found: [CutKind, Box[]][] = [
-    ...edgesOff(grid, hit).map((b): [CutKind, Box[]] => ["edge-off", [b]]),
-    ...equalEnds(grid, hit).map((b): [CutKind, Box[]] => ["equal-ends", [b]]),
-    ...splits(grid, hit).map((b): [CutKind, Box[]] => ["split-in-two", b]),
-    ["smaller-rectangle", [largestSound(grid)]],
-  ];
+  const border = Math.ceil(wishes.borderCm / CELL_CM);
   const whole = { left: 0, top: 0, right: grid.columns, bottom: grid.rows };
-  const ways = found
+  const ways = (wishes.isSymmetric ? evenWays(grid, border) : anyWays(grid, border))
+    .map(([kind, pieces]) => [kind, pieces.map((p) => clearOfBorders(p, whole, border))] as const)
     .filter(([, pieces]) => pieces.every((p) => Math.min(p.right - p.left, p.bottom - p.top) * CELL_CM >= wishes.leastSideCm))
     .map(([kind, pieces]) => wayOf(kind, { pieces, whole, turnCm: wishes.turnCm }));
   const best = CUT_KINDS.flatMap((kind) => ways.filter((w) => w.kind === kind).sort(byKept)[0] ?? []);
   return best.filter((w, i) => !best.slice(0, i).some((v) => same(v.pieces, w.pieces))).sort(byKept);
 }
 
+type Way = readonly [CutKind, Box[]];
+
+const anyWays = (grid: Grid, border: number): Way[] => [
+  ...edgesOff(grid).map((b): Way => ["edge-off", [b]]),
+  ...equalEnds(grid).map((b): Way => ["equal-ends", [b]]),
+  ...splits(grid).map((b): Way => ["split-in-two", b]),
+  ["smaller-rectangle", [largestKeepingBorders(grid, border)]],
+];
+
+function evenWays(grid: Grid, border: number): Way[] {
+  const centred = largestCentred(grid, border);
+  return [
+    ...equalEnds(grid).map((b): Way => ["equal-ends", [b]]),
+    ...equalHalves(grid).map((b): Way => ["split-in-two", b]),
+    ...(centred ? [["centred", [centred]] satisfies Way] : []),
+  ];
+}
+
 const byKept = (a: CutDown, b: CutDown) => b.areaKeptCm2 - a.areaKeptCm2 || a.bindingM - b.bindingM;
 const same = (a: readonly Box[], b: readonly Box[]) => JSON.stringify(a) === JSON.stringify(b);
 
-interface Grid { readonly columns: number; readonly rows: number; readonly cells: Uint8Array; /** The smallest box round all that is hit. */ readonly hit: Box }
-
-function gridOf({ widthCm, lengthCm }: Pick<Plan, "widthCm" | "lengthCm">, damaged: readonly Polygon[]): Grid | null {
-  const [columns, rows] = [Math.floor(widthCm / CELL_CM), Math.floor(lengthCm / CELL_CM)];
-  const cells = new Uint8Array(columns * rows);
-  for (const polygon of damaged) markCells(cells, { columns, rows, cell: CELL_CM }, polygon);
-  let [left, top, right, bottom] = [columns, rows, 0, 0];
-  cells.forEach((hit, i) => {
-    if (hit === 0) return;
-    const [x, y] = [i % columns, Math.floor(i / columns)];
-    left = Math.min(left, x); right = Math.max(right, x + 1); top = Math.min(top, y); bottom = Math.max(bottom, y + 1);
-  });
-  return right > 0 ? { columns, rows, cells, hit: { left, top, right, bottom } } : null;
+/** A cut inside a border moves to where the border ends; what would be left of a border alone is no piece. */
+function clearOfBorders(p: Box, whole: Box, border: number): Box {
+  const start = (at: number, end: number) => (at > 0 && at < border ? border : at < end && at > end - border ? end : at);
+  const stop = (at: number, end: number) => (at < end && at > end - border ? end - border : at > 0 && at < border ? 0 : at);
+  return { left: start(p.left, whole.right), right: stop(p.right, whole.right), top: start(p.top, whole.bottom), bottom: stop(p.bottom, whole.bottom) };
 }
 
-const edgesOff = ({ columns, rows }: Grid, hit: Box): Box[] => [
+const edgesOff = ({ columns, rows, hit }: Grid): Box[] => [
   { left: hit.right, top: 0, right: columns, bottom: rows }, { left: 0, top: 0, right: hit.left, bottom: rows },
   { left: 0, top: hit.bottom, right: columns, bottom: rows }, { left: 0, top: 0, right: columns, bottom: hit.top },
 ];
 
 /** Equal strips go from both ends; only where the damage does not reach past the middle. */
-function equalEnds({ columns, rows }: Grid, hit: Box): Box[] {
+function equalEnds({ columns, rows, hit }: Grid): Box[] {
   const across = Math.min(hit.right, columns - hit.left), along = Math.min(hit.bottom, rows - hit.top);
   return [
     ...(2 * across < columns ? [{ left: across, top: 0, right: columns - across, bottom: rows }] : []),
@@ -86,35 +94,18 @@ function equalEnds({ columns, rows }: Grid, hit: Box): Box[] {
   ];
 }
 
-const splits = ({ columns, rows }: Grid, hit: Box): Box[][] => [
+const splits = ({ columns, rows, hit }: Grid): Box[][] => [
   [{ left: 0, top: 0, right: hit.left, bottom: rows }, { left: hit.right, top: 0, right: columns, bottom: rows }],
   [{ left: 0, top: 0, right: columns, bottom: hit.top }, { left: 0, top: hit.bottom, right: columns, bottom: rows }],
 ];
 
-/**
- * The largest rectangle of sound cells, by the histogram of sound cells above each row and a stack of rising heights: one
- * step a cell (Morgan 1994, Programming from Specifications, from memory). Of equal ones the first met.
- */
-export function largestSound({ columns, rows, cells }: Pick<Grid, "columns" | "rows" | "cells">): Box {
-  const heights = new Int32Array(columns + 1);
-  const stack = new Int32Array(columns + 1);
-  let best: Box = { left: 0, top: 0, right: 0, bottom: 0 }, most = 0;
-  for (let y = 0; y < rows; y++) {
-    let depth = 0;
-    for (let x = 0; x <= columns; x++) {
-      const height = x === columns ? 0 : (heights[x] = cells[y * columns + x] === 0 ? (heights[x] as number) + 1 : 0);
-      while (depth > 0 && (heights[stack[depth - 1] as number] as number) >= height) {
-        const tall = heights[stack[--depth] as number] as number;
-        const left = depth > 0 ? (stack[depth - 1] as number) + 1 : 0;
-        if (tall * (x - left) > most) {
-          most = tall * (x - left);
-          best = { left, top: y + 1 - tall, right: x, bottom: y + 1 };
-        }
-      }
-      stack[depth++] = x;
-    }
-  }
-  return best;
+/** Two pieces of one size, one from each end. */
+function equalHalves({ columns, rows, hit }: Grid): Box[][] {
+  const across = Math.min(hit.left, columns - hit.right), along = Math.min(hit.top, rows - hit.bottom);
+  return [
+    [{ left: 0, top: 0, right: across, bottom: rows }, { left: columns - across, top: 0, right: columns, bottom: rows }],
+    [{ left: 0, top: 0, right: columns, bottom: along }, { left: 0, top: rows - along, right: columns, bottom: rows }],
+  ];
 }
 
 function wayOf(kind: CutKind, { pieces, whole, turnCm }: { pieces: readonly Box[]; whole: Box; turnCm: number }): CutDown {

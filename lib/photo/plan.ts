@@ -42,11 +42,14 @@ export interface Damaged {
   readonly toEdges: { readonly left: number; readonly top: number; readonly right: number; readonly bottom: number };
 }
 
+const held = (v: number, most: number) => Math.min(most, Math.max(0, v));
+const heldWithin = (plan: Plan, outline: Polygon): Polygon =>
+  outline.map(plan.toPlan).map((p) => ({ x: held(p.x, plan.widthCm), y: held(p.y, plan.lengthCm) }));
+
 /** An outline drawn on the photo, brought onto the plan and held within the rug. A string where it is no outline. */
 export function damagedPlace(plan: Plan, outline: Polygon): Damaged | string {
   if (outline.length < 3) return "An outline needs three points or more.";
-  const within = (v: number, most: number) => Math.min(most, Math.max(0, v));
-  const onPlan = outline.map(plan.toPlan).map((p) => ({ x: within(p.x, plan.widthCm), y: within(p.y, plan.lengthCm) }));
+  const onPlan = heldWithin(plan, outline);
   if (crossesItself(onPlan)) return "The outline crosses itself. Draw it round the damage without crossing.";
   const areaCm2 = areaOf(onPlan);
   if (!(areaCm2 > 0)) return "The outline lies outside the rug, or has no area.";
@@ -55,6 +58,27 @@ export function damagedPlace(plan: Plan, outline: Polygon): Damaged | string {
     outline: onPlan, areaCm2, share: areaCm2 / (plan.widthCm * plan.lengthCm),
     toEdges: { left: box.left, top: box.top, right: plan.widthCm - box.right, bottom: plan.lengthCm - box.bottom },
   };
+}
+
+/** How far a finger or a mouse misses the place it means: standard deviation in shares of the photo's width or height. *elicited* */
+export const POINTING_SD = 0.004;
+/** Step of the derivatives, in the same shares. */
+const NUDGE = 1e-4;
+
+/**
+ * Standard deviation of a damaged area in cm², from the corners and the outline being pointed at by hand: the law of
+ * propagation of uncertainty, first order (JCGM 100:2008, 5.1.2). That of the stated size is not in it. NaN where there is no plan.
+ */
+export function areaSdCm2(corners: Corners, size: { widthCm: number; lengthCm: number }, outline: Polygon): number {
+  const points = [...corners, ...outline];
+  const areaAt = (i: number, by: Point): number => {
+    const moved = points.map((p, k) => (k === i ? { x: p.x + by.x, y: p.y + by.y } : p));
+    const plan = planOf(moved.slice(0, 4) as unknown as Corners, size);
+    return typeof plan === "string" ? NaN : areaOf(heldWithin(plan, moved.slice(4)));
+  };
+  const slope = (i: number, by: Point) => (areaAt(i, by) - areaAt(i, { x: -by.x, y: -by.y })) / (2 * NUDGE);
+  const variance = points.reduce((sum, _, i) => sum + slope(i, { x: NUDGE, y: 0 }) ** 2 + slope(i, { x: 0, y: NUDGE }) ** 2, 0);
+  return POINTING_SD * Math.sqrt(variance);
 }
 
 /** A length on the rug between two places of the photo, in cm. */

@@ -8,6 +8,25 @@ export interface Box { readonly left: number; readonly top: number; readonly rig
 export const areaOf = (polygon: Polygon): number =>
   Math.abs(polygon.reduce((sum, p, i) => { const q = polygon[(i + 1) % polygon.length] as Point; return sum + p.x * q.y - q.x * p.y; }, 0)) / 2;
 
+/**
+ * Area that outlines cover together, each place once: rows of `step` units, in each the stretches inside any of them.
+ * Out by no more than a fraction of the step times the outlines' length.
+ */
+export function coveredArea(polygons: readonly Polygon[], step: number): number {
+  const boxes = polygons.map(boxOf);
+  const [top, bottom] = [Math.min(...boxes.map((b) => b.top)), Math.max(...boxes.map((b) => b.bottom))];
+  let area = 0;
+  for (let y = top + step / 2; y < bottom; y += step) {
+    const inside = polygons.flatMap((p) => { const cuts = crossings(p, y); return cuts.flatMap((x, i) => (i % 2 === 0 ? [[x, cuts[i + 1] as number] as const] : [])); });
+    let reached = -Infinity;
+    for (const [from, to] of inside.sort(([a], [b]) => a - b)) {
+      area += Math.max(0, to - Math.max(from, reached)) * step;
+      reached = Math.max(reached, to);
+    }
+  }
+  return area;
+}
+
 export const boxOf = (polygon: Polygon): Box => ({
   left: Math.min(...polygon.map((p) => p.x)), top: Math.min(...polygon.map((p) => p.y)),
   right: Math.max(...polygon.map((p) => p.x)), bottom: Math.max(...polygon.map((p) => p.y)),
@@ -26,39 +45,33 @@ export function crossesItself(polygon: Polygon): boolean {
   return false;
 }
 
+/** Of a cell: what lies this near to a line between cells lies on it. */
+const ON_LINE = 1e-9;
+
 /**
- * Which cells of a grid a polygon touches with more than an edge, by even–odd rows at `steps` heights a cell and by its
- * own sides. Marks `1` in `grid` (row by row, `columns` wide, cells of `cell` units from the origin).
+ * Marks `1` in `grid` (row by row, `columns` wide, cells of `cell` units from the origin) each cell that a polygon covers
+ * in part: one of its sides runs through the cell, or the cell's middle lies inside. What only touches an edge does not count.
  */
 export function markCells(grid: Uint8Array, { columns, rows, cell }: { columns: number; rows: number; cell: number }, polygon: Polygon): void {
-  const steps = 4;
-  for (let row = 0; row < rows; row++)
-    for (let k = 0; k < steps; k++) {
-      const y = (row + (k + 0.5) / steps) * cell;
-      const cuts = crossings(polygon, y);
-      for (let i = 0; i + 1 < cuts.length; i += 2) {
-        const from = Math.max(0, Math.floor((cuts[i] as number) / cell));
-        const to = Math.min(columns - 1, Math.ceil((cuts[i + 1] as number) / cell) - 1);
-        if (from <= to) grid.fill(1, row * columns + from, row * columns + to + 1);
-      }
+  const mark = (row: number, low: number, high: number) => {
+    const from = Math.max(0, Math.floor(low + ON_LINE)), to = Math.min(columns, Math.ceil(high - ON_LINE));
+    if (from < to) grid.fill(1, row * columns + from, row * columns + to);
+  };
+  const scaled = polygon.map((p) => ({ x: p.x / cell, y: p.y / cell }));
+  scaled.forEach((p, i) => {
+    const q = scaled[(i + 1) % scaled.length] as Point;
+    const [top, bottom] = [Math.max(0, Math.min(p.y, q.y)), Math.min(rows, Math.max(p.y, q.y))];
+    for (let row = Math.floor(top + ON_LINE); row < Math.ceil(bottom - ON_LINE); row++) {
+      const at = (y: number) => p.x + ((y - p.y) * (q.x - p.x)) / (q.y - p.y);
+      const ends = [at(Math.max(row, top)), at(Math.min(row + 1, bottom))] as const;
+      mark(row, Math.min(...ends), Math.max(...ends));
     }
-  markCorners(grid, { columns, rows, cell }, polygon);
-}
-
-/** A corner may poke into a cell between two heights: the cell just inside the corner counts. */
-function markCorners(grid: Uint8Array, { columns, rows, cell }: { columns: number; rows: number; cell: number }, polygon: Polygon): void {
-  polygon.forEach((p, i) => {
-    const { x, y } = justInside(p, polygon[(i + polygon.length - 1) % polygon.length] as Point, polygon[(i + 1) % polygon.length] as Point);
-    const column = Math.floor(x / cell), row = Math.floor(y / cell);
-    if (column >= 0 && column < columns && row >= 0 && row < rows) grid[row * columns + column] = 1;
   });
-}
-
-/** A point a hair's breadth from a corner, between its two sides. */
-function justInside(corner: Point, before: Point, after: Point): Point {
-  const towards = (to: Point) => { const far = Math.hypot(to.x - corner.x, to.y - corner.y) || 1; return { x: (to.x - corner.x) / far, y: (to.y - corner.y) / far }; };
-  const [p, q] = [towards(before), towards(after)];
-  return { x: corner.x + 1e-6 * (p.x + q.x), y: corner.y + 1e-6 * (p.y + q.y) };
+  for (let row = 0; row < rows; row++) {
+    const cuts = crossings(scaled, row + 0.5);
+    // From the first middle inside to the last.
+    for (let i = 0; i + 1 < cuts.length; i += 2) mark(row, Math.ceil((cuts[i] as number) - 0.5), Math.floor((cuts[i + 1] as number) + 0.5));
+  }
 }
 
 /** Where a horizontal line meets the sides, from left to right. */

@@ -20,7 +20,7 @@ function plan(): { ms: number; floorMs: null } {
   const corners = [{ x: 0.1, y: 0.2 }, { x: 0.9, y: 0.22 }, { x: 0.95, y: 0.9 }, { x: 0.05, y: 0.85 }] as const;
   const work = () => {
     const made = planOf(corners, { widthCm: 300, lengthCm: 400 });
-    return typeof made === "string" ? made : cutDowns(made, DAMAGE, { turnCm: 2, leastSideCm: 40 });
+    return typeof made === "string" ? made : cutDowns(made, DAMAGE, { turnCm: 2, leastSideCm: 40, borderCm: 0, isSymmetric: false });
   };
   return { ms: sideBySide(work)[0] as number, floorMs: null };
 }

@@ -29,6 +29,10 @@ export const ROWS = {
     id: "p1", intakeId: "i1", rugId: "rug1", position: 1, kind: "label", sha256: "f".repeat(64), receivedBytes: 2_147_483_647, receivedType: "image/heic",
     sentKey: "b".repeat(64), originalName: "IMG_0001.HEIC", width: 4032, height: 3024, takenAt: at(1), exposure: { iso: 80 }, measured: { colours: [{ hex: "#aabbcc", share: 0.4 }] }, createdAt: at(2),
   },
+  measurement: {
+    id: "m1", photoId: "p1", kind: "spots", marks: { untouched: { shape: "circle", x: 0.25, y: 0.5, radius: 0.025 } }, result: { deltaE: 9.5 }, from: "s1", at: at(4),
+    withdrawnAt: at(5), withdrawnById: "s1", replacedById: "m2",
+  },
   finding: { id: "f1", rugId: "rug1", what: "shine", value: "strong", strength: "said", from: "client", at: at(2) },
   assessment: { id: "as1", rugId: "rug1", modelVersion: "1", asOf: at(2), settings: { prices: null }, findings: [{ what: "shine" }], result: { fibres: [0.1, 0.2] }, createdAt: at(2) },
   draft: { id: "d1", enquiryId: "e1", number: 2, approvedNumber: 1, waitingNumber: 2, waitingById: "s1", waitingKind: "question", waitingSince: at(3), waitingSendAt: at(4) },
