@@ -17,9 +17,13 @@ export interface EnquiryToAssess {
   enquiry: EnquiryAnswers;
   /**
    * At least one; `colours` of its face photo, empty without photos; `photos`: the kinds that were sent, so that none is
-   * asked for again; `seen`: answers that the workshop saw in a photo; `tests`: what was found on the bench or by a laboratory, where anything was.
+   * asked for again; `seen`: answers that the workshop saw in a photo; `tests`: what was found on the bench or by a laboratory, where anything was;
+   * `measured`: in its photos.
    */
-  rugs: readonly { answers: RugAnswers; colours: readonly ColourShare[]; photos: readonly PhotoKind[]; seen?: readonly QuestionId[]; tests?: readonly Finding[] }[];
+  rugs: readonly {
+    answers: RugAnswers; colours: readonly ColourShare[]; photos: readonly PhotoKind[];
+    seen?: readonly QuestionId[]; tests?: readonly Finding[]; measured?: readonly Finding[];
+  }[];
   client: { name: string; isTrade: boolean };
   workshop: WorkshopSettings;
   /** The workshop's paragraphs; absent: those that are shipped. */
@@ -39,8 +43,9 @@ const SEED = 1;
 /** From what was told to what is believed and what to answer. Pure; the server and the command line call this one function. */
 export function assessAnswers(e: EnquiryToAssess): AssessedEnquiry {
   const settings = triageSettings(e);
-  const rugs = e.rugs.map(({ answers, colours, photos, seen = [], tests = [] }) => {
-    const findings = [...findingsFromAnswers(answers, e.enquiry, seen), ...photosSent(photos), ...tests];
+  const rugs = e.rugs.map(({ answers, colours, photos, seen = [], tests = [], measured = [] }) => {
+    const told = findingsFromAnswers(answers, e.enquiry, seen);
+    const findings = [...told, ...photosSent(photos), ...measured.filter((m) => !repeats(m, told)), ...tests];
     return { title: rugTitleOf({ answers, colours }), findings, settings, assessment: assess(findings, settings, e.asOf) };
   });
   return { title: enquiryTitle(e), rugs, draft: draftFor(e, rugs) };
@@ -49,6 +54,10 @@ export function assessAnswers(e: EnquiryToAssess): AssessedEnquiry {
 /** Which photos are there is a finding of its own: it says nothing of the fibre, but nothing is asked for twice. */
 const photosSent = (kinds: readonly PhotoKind[]): Finding[] =>
   (kinds.length > 0 ? [{ what: "photo", value: [...new Set(kinds)].sort(), strength: "told", from: "client" }] : []);
+
+/** A plan stands on a size: where that is the one told, it is no news. */
+const repeats = (measured: Finding, told: readonly Finding[]): boolean =>
+  measured.what === "size" && told.some((t) => t.what === "size" && JSON.stringify(t.value) === JSON.stringify(measured.value));
 
 /** A single rug speaks for itself; of several the first is named. */
 function enquiryTitle({ rugs, enquiry }: EnquiryToAssess): string {

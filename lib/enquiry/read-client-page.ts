@@ -6,6 +6,7 @@ import { authorise, NOT_THERE } from "./authorise";
 import { ok, type Caller, type Result } from "./caller";
 import { clientStanding, isEnded } from "./client-standing";
 import { enclosureViews, LETTER_PARTS } from "./letter-view";
+import { clientSpots } from "./measurement-view";
 import { photoViews, rugColours } from "./photo-view";
 import { LIMITS } from "./questionnaire";
 import { assessmentOf } from "./stored";
@@ -13,7 +14,7 @@ import type { ClientView } from "./views";
 
 const PARTS = {
   client: { select: { name: true } },
-  rugs: { orderBy: { position: "asc" }, include: { photos: { orderBy: { position: "asc" } }, assessments: { orderBy: { createdAt: "desc" } } } },
+  rugs: { orderBy: { position: "asc" }, include: { photos: { orderBy: { position: "asc" }, include: { measurements: true } }, assessments: { orderBy: { createdAt: "desc" } } } },
   letters: {
     where: { automatic: false, state: { not: "taken_back" } },
     orderBy: { createdAt: "asc" },
@@ -55,6 +56,7 @@ function rugForClient(rug: Row["rugs"][number], replied: Date | null): ClientVie
   return {
     title: rug.title,
     photos: photoViews(rug.photos),
+    spots: clientSpots(rug.photos),
     colours: rugColours(rug.photos),
     lifeYears: approved ? assessmentOf(approved.result).lifeYears : null,
   };

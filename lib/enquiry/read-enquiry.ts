@@ -13,6 +13,7 @@ import { STANDING_INSPECTIONS } from "./document-facts";
 import { DOCUMENT_PARTS, documentView } from "./document-view";
 import { historyOf } from "./history";
 import { LETTER_PARTS, letterView } from "./letter-view";
+import { markersOf, measurementView } from "./measurement-view";
 import { peopleNames } from "./people-names";
 import { photoViews, rugColours } from "./photo-view";
 import { postView } from "./post-view";
@@ -27,8 +28,8 @@ const PARTS = {
   rugs: {
     orderBy: { position: "asc" },
     include: {
-      answers: true, photos: { orderBy: { position: "asc" } }, assessments: { orderBy: { createdAt: "desc" }, take: 1 },
-      benchTests: { orderBy: { at: "asc" } }, inspections: { ...STANDING_INSPECTIONS, take: 1 },
+      answers: true, photos: { orderBy: { position: "asc" }, include: { measurements: { where: { withdrawnAt: null }, orderBy: { at: "asc" } } } },
+      assessments: { orderBy: { createdAt: "desc" }, take: 1 }, benchTests: { orderBy: { at: "asc" } }, inspections: { ...STANDING_INSPECTIONS, take: 1 },
     },
   },
   draft: {
@@ -50,7 +51,10 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
   if (no || caller.kind !== "staff") return no ?? NOT_THERE;
   const row = await database().enquiry.findUnique({ where: { id: enquiryId }, include: PARTS });
   if (!row) return NOT_THERE;
-  const named = [...row.rugs.flatMap((r) => r.benchTests.flatMap((t) => [t.staffId, t.withdrawnById])), ...row.post.map((p) => p.broughtById)];
+  const named = [
+    ...row.rugs.flatMap((r) => [...r.benchTests.flatMap((t) => [t.staffId, t.withdrawnById]), ...markersOf(r.photos.flatMap((p) => p.measurements))]),
+    ...row.post.map((p) => p.broughtById),
+  ];
   const [settings, earlier, place, history, nameOf, suppressed] = await Promise.all([
     readSettings(), earlierOf(row), placeOf(enquiryId), historyOf(row), peopleNames(named), row.client.email ? suppressedWhy(database(), row.client.email) : null,
   ]);
@@ -99,6 +103,7 @@ function rugView(rug: Row["rugs"][number], nameOf: (staffId: string | null) => s
     assessment,
     inspection: inspectionView(rug.inspections[0]),
     offers: documentsOffered({ answers, assessment }),
+    measured: rug.photos.flatMap((p) => p.measurements).flatMap((m) => measurementView(m, nameOf)),
     tests: rug.benchTests.map((t) => benchTestView(t, assessment, nameOf)),
   };
 }

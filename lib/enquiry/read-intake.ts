@@ -2,13 +2,15 @@ import "server-only";
 import { database } from "../store/database";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, type Caller, type Result } from "./caller";
+import { clientSpots } from "./measurement-view";
 import { photoViews } from "./photo-view";
 import { intakeAnswersSchema, type IntakeAnswers } from "./questionnaire";
-import type { PhotoView } from "./views";
+import type { ClientSpots, PhotoView } from "./views";
 
 export interface IntakeView {
   answers: IntakeAnswers;
   photos: PhotoView[];
+  spots: ClientSpots;
   /** The reference it was submitted under; null while it is being filled in. */
   submittedReference: string | null;
 }
@@ -19,12 +21,13 @@ export async function readIntake(caller: Caller): Promise<Result<IntakeView>> {
   if (no || caller.kind !== "intake") return no ?? NOT_THERE;
   const row = await database().intake.findUnique({
     where: { id: caller.intakeId },
-    include: { photos: { orderBy: { position: "asc" } }, enquiry: { select: { reference: true } } },
+    include: { photos: { orderBy: { position: "asc" }, include: { measurements: true } }, enquiry: { select: { reference: true } } },
   });
   if (!row) return NOT_THERE;
   return ok({
     answers: intakeAnswersSchema.parse(row.answers),
     photos: photoViews(row.photos),
+    spots: clientSpots(row.photos),
     submittedReference: row.enquiry?.reference ?? null,
   });
 }

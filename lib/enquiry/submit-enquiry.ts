@@ -11,6 +11,7 @@ import { CONSENT_SENTENCE } from "./consent";
 import { readLibrary } from "./library";
 import { inOneStepOfMany } from "./one-step";
 import { addClientLink } from "./open-client-link";
+import { measuredOf } from "./measurement-findings";
 import { kindsOf, rugColours } from "./photo-view";
 import { intakeAnswersSchema, submissionSchema, type Submission } from "./questionnaire";
 import { relevantAnswers } from "./steps";
@@ -80,7 +81,7 @@ async function writtenEnquiry(
   settings: WorkshopSettings,
   now: Date,
 ): Promise<NewEnquiry | null> {
-  const intake = await database().intake.findUnique({ where: { id: intakeId }, include: { photos: { orderBy: { position: "asc" } } } });
+  const intake = await database().intake.findUnique({ where: { id: intakeId }, include: { photos: { orderBy: { position: "asc" }, include: { measurements: true } } } });
   if (!intake) return null;
   const { rug = {}, wetNow, reason } = relevantAnswers(intakeAnswersSchema.parse(intake.answers));
   const answers = { wetNow, reason };
@@ -92,7 +93,7 @@ async function writtenEnquiry(
     client,
     workshop: settings,
     library: await readLibrary(),
-    rugs: [{ answers: rug, colours: rugColours(intake.photos), photos: kindsOf(intake.photos) }],
+    rugs: [{ answers: rug, colours: rugColours(intake.photos), photos: kindsOf(intake.photos), measured: measuredOf(intake.photos) }],
   });
   return {
     channel: "web",

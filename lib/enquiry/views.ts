@@ -1,6 +1,8 @@
 import type { Assessment } from "../triage/assessment";
 import type { DocumentKind } from "../reply/documents/offered";
 import type { EnquiryAnswers, PhotoKind, QuestionId, RugAnswers } from "../trade/questions";
+import type { SpotMarks } from "./mark-schema";
+import type { Measured } from "./measurement-result";
 
 /**
  * What the pages are given: only the fields a page shows, never a row of the database. Instants are ISO 8601 strings.
@@ -136,6 +138,36 @@ export interface BenchTestView {
   withdrawn: { by: string; at: string; why: string } | null;
 }
 
+/** Where a photo was marked and what was measured there. */
+export type MeasurementView = Measured & {
+  id: string;
+  photoId: string;
+  by: string;
+  at: string;
+  /** `isMoved`: a newer one took its place. */
+  withdrawn: { by: string; at: string; isMoved: boolean } | null;
+};
+export type SpotView = Extract<MeasurementView, { kind: "spots" }>;
+export type PlanView = Extract<MeasurementView, { kind: "plan" }>;
+
+/** The page at the desk where one photo is measured. */
+export interface PhotoDeskView {
+  enquiryId: string;
+  reference: string;
+  rug: { title: string; widthCm: number | null; lengthCm: number | null };
+  photo: PhotoView;
+  /** The rug's other photos. */
+  others: PhotoView[];
+  /** Oldest first. */
+  measurements: MeasurementView[];
+  mayMeasure: boolean;
+  /** What a metre of new edge costs here. */
+  money: { bindingPerM: number; currency: string; locale: string };
+}
+
+/** What the client marked in a photo, by the photo's id. */
+export type ClientSpots = Readonly<Record<string, { id: string; marks: SpotMarks }>>;
+
 export interface RugView {
   id: string;
   title: string;
@@ -151,6 +183,8 @@ export interface RugView {
   inspection: InspectionView | null;
   /** Which documents can be made for it. */
   offers: DocumentKind[];
+  /** What stands of what was measured in its photos, oldest first. */
+  measured: MeasurementView[];
 }
 
 /** The enquiry page at the desk. */
@@ -196,7 +230,7 @@ export interface ClientView {
   /** In a sentence: "Answered this morning by a person." */
   standing: string;
   firstAid: string[] | null;
-  rugs: { title: string; photos: PhotoView[]; colours: ColourShare[]; lifeYears: { low: number; median: number; high: number } | null }[];
+  rugs: { title: string; photos: PhotoView[]; spots: ClientSpots; colours: ColourShare[]; lifeYears: { low: number; median: number; high: number } | null }[];
   letters: { subject: string; text: string; at: string; by: string | null; enclosures: EnclosureView[] }[];
   canAddPhotos: boolean;
   photosLeft: number;

@@ -18,6 +18,9 @@ export const DEEDS = {
   "see-photo": { staff: EVERYONE_HERE, others: ["intake", "client"] },
   /** Cannot be undone. */
   "blur-photo": { staff: SIGNS, others: [] },
+  /** Touching an untouched and an affected spot. */
+  "measure-photo": { staff: EVERYONE_HERE, others: ["intake", "client"] },
+  "plan-rug": { staff: EVERYONE_HERE, others: [] },
   "enter-enquiry": { staff: EVERYONE_HERE, others: ["system"] },
   "bring-post": { staff: EVERYONE_HERE, others: ["system"] },
   "sort-post": { staff: EVERYONE_HERE, others: ["system"] },

@@ -35,11 +35,30 @@ function priceClause(value: Record<string, unknown>): Told {
   return { staff: `the price was ${amount}${money} per m²${year}`, client: `you paid about ${amount}${money} a square metre${year}` };
 }
 
+const percentOf = (share: unknown) => `${number(100 * Number(share))} %`;
+
+/** How an affected spot compares, by the direction of its change as the photo's arithmetic names it. */
+const COMPARED: Readonly<Record<string, string>> = {
+  none: "no different from", "yellower-darker": "browner than", yellower: "yellower than", "lighter-paler": "lighter and paler than", darker: "darker than",
+  greyer: "darker and duller than", "lightness-only": "lighter or darker, and nothing else, than", "another-hue": "of another hue than",
+};
+function changeClause(v: Record<string, unknown>): Told {
+  const compared = COMPARED[String(v["direction"])] ?? "different from";
+  const [deltaE, sd] = [Number(v["deltaE"]), Number(v["uncertainty"])];
+  return {
+    staff: `in one photo the affected spot is ${compared} the untouched one (ΔE00 ${deltaE.toFixed(1)}${sd > 0 ? ` ± ${sd.toFixed(1)}` : ""})`,
+    client: `in your photo the changed spot is ${compared} the clean one`,
+  };
+}
+
 /** The findings that are no answers to a question, by their `what`. */
 const CLAUSES: Readonly<Record<string, (fields: Record<string, unknown>) => Told>> = {
   label: labelClause,
   "price-per-m2": priceClause,
   price: (v) => both(`the price was ${number(v["priceTotal"])}${typeof v["currency"] === "string" ? ` ${v["currency"]}` : ""}`),
+  "colour-change": changeClause,
+  "damaged-area": (v) => both(`the damaged places drawn on the photo take ${number(v["cm2"])} cm² (${percentOf(v["share"])} of the rug, give or take ${number(v["uncertainty"])} cm²)`),
+  "cut-down": (v) => both(`the rug was planned to be cut down, with ${number(v["bindingM"])} m of new edges${typeof v["shareKept"] === "number" ? ` and ${percentOf(v["shareKept"])} of it kept` : ""}`),
   size: (v) => both(`it measures ${number(v["widthCm"])} by ${number(v["lengthCm"])} cm`),
 };
 

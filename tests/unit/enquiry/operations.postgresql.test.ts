@@ -13,6 +13,7 @@ if (scratch) {
   const { answering } = await import("./answering");
   const { atTheDesk } = await import("./at-the-desk");
   const { correcting } = await import("./correcting");
+  const { measuring } = await import("./measuring");
   const { onTheBench } = await import("./on-the-bench");
   const { onPaper } = await import("./on-paper");
   const { onTheWire } = await import("./on-the-wire");
@@ -39,6 +40,7 @@ if (scratch) {
   ownParagraphs();
   blurring();
   byMail();
+  measuring();
 } else {
   it("runs where PLAINPILE_TEST_POSTGRES names a server, and only there", () => expect(POSTGRES_SERVER).toBeFalsy());
 }

@@ -89,6 +89,8 @@ describe("forbids", () => {
     "add-photo": ["intake", "client", "owner", "reviewer", "trainee"],
     "see-photo": ["intake", "client", "owner", "reviewer", "trainee"],
     "blur-photo": ["owner", "reviewer"],
+    "measure-photo": ["intake", "client", "owner", "reviewer", "trainee"],
+    "plan-rug": ["owner", "reviewer", "trainee"],
     "enter-enquiry": ["system", "owner", "reviewer", "trainee"],
     "bring-post": ["system", "owner", "reviewer", "trainee"],
     "sort-post": ["system", "owner", "reviewer", "trainee"],

@@ -1,0 +1,45 @@
+import { cutDowns, type CutDown } from "../photo/cut-down";
+import { areaSdCm2, damagedPlace, planOf, type Damaged, type Plan } from "../photo/plan";
+import { coveredArea } from "../photo/polygon";
+import { CUT_DOWN } from "../trade/value";
+import type { PlanMarks } from "./mark-schema";
+
+/** The least side of what is still a rug to its owner, in cm. Elicited. */
+const LEAST_SIDE_CM = 40;
+/** Rows in which areas are added up, in cm. */
+const ROW_CM = 0.25;
+
+export interface MeasuredPlan {
+  plan: Plan;
+  places: readonly Damaged[];
+  /** Of all places together, each centimetre once. */
+  damagedCm2: number;
+  /** Standard deviation, from pointing by hand; of several places as if all erred the same way. */
+  damagedSdCm2: number;
+  /** Of the whole rug, 0 to 1. */
+  share: number;
+  ways: readonly CutDown[];
+  chosen: CutDown | null;
+}
+
+/** The rug from above as it was marked, and what can be kept of it. A string says, for people, what is wrong with the marks. Runs at the server and in the browser. */
+export function measurePlan({ corners, widthCm, lengthCm, damaged, borderCm, isSymmetric, chosen }: PlanMarks): MeasuredPlan | string {
+  const size = { widthCm, lengthCm };
+  const plan = planOf(corners, size);
+  if (typeof plan === "string") return plan;
+  const places: Damaged[] = [];
+  for (const outline of damaged) {
+    const place = damagedPlace(plan, outline);
+    if (typeof place === "string") return place;
+    places.push(place);
+  }
+  const outlines = places.map((p) => p.outline);
+  const damagedCm2 = places.length > 0 ? coveredArea(outlines, ROW_CM) : 0;
+  const ways = cutDowns(plan, outlines, { turnCm: CUT_DOWN.turnCm, leastSideCm: LEAST_SIDE_CM, borderCm, isSymmetric });
+  return {
+    plan, places, damagedCm2, ways,
+    damagedSdCm2: damaged.reduce((sum, outline) => sum + areaSdCm2(corners, size, outline), 0),
+    share: damagedCm2 / (widthCm * lengthCm),
+    chosen: ways.find((w) => w.kind === chosen) ?? null,
+  };
+}
