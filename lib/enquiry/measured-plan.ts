@@ -43,3 +43,6 @@ export function measurePlan({ corners, widthCm, lengthCm, damaged, borderCm, isS
     chosen: ways.find((w) => w.kind === chosen) ?? null,
   };
 }
+
+/** What the new edges of a way cost, in the workshop's currency, at its rate for a metre. */
+export const edgesCost = (way: Pick<CutDown, "bindingM">, bindingPerM: number): number => way.bindingM * bindingPerM;

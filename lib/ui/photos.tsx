@@ -1,16 +1,19 @@
 "use client";
 import Link from "next/link";
 import { useRef, useState } from "react";
-import type { PhotoView } from "../enquiry/views";
+import type { MeasurementView, PhotoView } from "../enquiry/views";
 import { PHOTO_KINDS } from "../trade/questions";
+import { PlanOutline } from "./marking/plan-outline";
+import { SpotOutline } from "./marking/spot-outline";
 import css from "./photos.module.css";
 
 /**
  * A rug's photos, small; one at a time large in a dialog. Without script each is a link to the large picture.
- * The first is shown twice as wide: the whole rug or the trouble, as the client put it first. `blur`: where the page lies on
- * which a photo, by its id, is blurred in part; null for those who may not.
+ * The first is shown twice as wide: the whole rug or the trouble, as the client put it first. What was marked is drawn on
+ * each; below `measureAt` lies the page where one is measured. `blur`: where the page lies on which a photo, by its id, is
+ * blurred in part; null for those who may not.
  */
-export function Photos({ photos, rug, blur }: { photos: PhotoView[]; rug: string; blur: string | null }) {
+export function Photos({ photos, rug, measured, measureAt, blur }: { photos: PhotoView[]; rug: string; measured: readonly MeasurementView[]; measureAt: string; blur: string | null }) {
   const dialog = useRef<HTMLDialogElement>(null);
   const [at, setAt] = useState(0);
   if (photos.length === 0) return <p className={css.none}>No photo was sent.</p>;
@@ -27,21 +30,42 @@ export function Photos({ photos, rug, blur }: { photos: PhotoView[]; rug: string
               <a href={`/photos/${p.id}/1600`} aria-label={`${nameOf(p)}, open large`} onClick={(e) => { e.preventDefault(); open(i); }}>
                 <img src={`/photos/${p.id}/320`} srcSet={`/photos/${p.id}/320 320w, /photos/${p.id}/1600 1600w`} sizes={i === 0 ? "(min-width: 64rem) 22rem, 60vw" : "11rem"}
                   alt={`${nameOf(p)} of ${rug}`} width={p.width} height={p.height} loading={i < 3 ? "eager" : "lazy"} decoding="async" />
+                <Marks photo={p} measured={measured.filter((m) => m.photoId === p.id)} fit="slice" />
               </a>
-              <figcaption>{nameOf(p).split(",")[0]}</figcaption>
+              <figcaption>{nameOf(p).split(",")[0]} <Link className="no-print" href={`${measureAt}/${p.id}`}>Measure<span className="unseen"> {nameOf(p)}</span></Link></figcaption>
             </figure>
           </li>
         ))}
       </ul>
       {photos.map((p) => p.remark && <p key={p.id} className={css.remark}>{nameOf(p)}: {p.remark}</p>)}
       <dialog ref={dialog} className={css.dialog} aria-label={`Photos of ${rug}`} onClick={(e) => e.target === dialog.current && dialog.current?.close()}>
-        <Large photo={photos[at]} at={at} of={photos.length} go={setAt} blur={blur} close={() => dialog.current?.close()} />
+        <Large photo={photos[at]} measured={measured.filter((m) => m.photoId === photos[at]?.id)} at={at} of={photos.length} go={setAt} blur={blur} close={() => dialog.current?.close()} />
       </dialog>
     </>
   );
 }
 
-function Large({ photo, at, of, go, blur, close }: { photo: PhotoView | undefined; at: number; of: number; go: (i: number) => void; blur: string | null; close: () => void }) {
+/** What was marked, over a picture that fills its box (`slice`) or shows whole (`meet`). */
+function Marks({ photo, measured, fit }: { photo: PhotoView; measured: readonly MeasurementView[]; fit: "slice" | "meet" }) {
+  if (measured.length === 0) return null;
+  return (
+    <svg className={css.marks} viewBox={`0 0 ${photo.width} ${photo.height}`} preserveAspectRatio={`xMidYMid ${fit}`} aria-hidden="true" focusable="false">
+      {measured.map((m) => (m.kind === "spots" ? [m.marks.untouched, m.marks.affected].map((spot, i) => <SpotOutline key={`${m.id}${i}`} spot={spot} photo={photo} />)
+        : <PlanOutline key={m.id} photo={photo} corners={m.marks.corners} outlines={m.marks.damaged} />))}
+    </svg>
+  );
+}
+
+interface LargeProps {
+  photo: PhotoView | undefined;
+  measured: readonly MeasurementView[];
+  at: number;
+  of: number;
+  go: (i: number) => void;
+  blur: string | null;
+  close: () => void;
+}
+function Large({ photo, measured, at, of, go, blur, close }: LargeProps) {
   if (!photo) return null;
   return (
     <div className={css.large}>
@@ -53,7 +77,10 @@ function Large({ photo, at, of, go, blur, close }: { photo: PhotoView | undefine
         {blur && <Link href={`${blur}/${photo.id}`}>Blur a part</Link>}
         <button type="button" onClick={close}>Close</button>
       </div>
-      <img key={photo.id} src={`/photos/${photo.id}/1600`} alt={nameOf(photo)} width={photo.width} height={photo.height} />
+      <div className={css.whole}>
+        <img key={photo.id} src={`/photos/${photo.id}/1600`} alt={nameOf(photo)} width={photo.width} height={photo.height} />
+        <Marks photo={photo} measured={measured} fit="meet" />
+      </div>
     </div>
   );
 }

@@ -8,10 +8,25 @@ import { Strip } from "./strip";
 import { rugFacts, toldOfRug } from "./told";
 import { ToldList } from "./told-list";
 import { Judgement } from "./judgement";
+import { planInWords } from "./plan-words";
 import css from "./rug-evidence.module.css";
 
-/** Everything that is known about one rug, `bench` what was tested, `blur` where its photos can be blurred, null for those who may not, `correct` the way to a new answer. With one rug the page's title and strip stand for it; one of several has its own. */
-export function RugEvidence({ rug, locale, isOneOfSeveral, blur, bench, correct }: { rug: RugView; locale: string; isOneOfSeveral: boolean; blur: string | null; bench: ReactNode; correct: ReactNode }) {
+interface Props {
+  rug: RugView;
+  locale: string;
+  isOneOfSeveral: boolean;
+  /** What was tested. */
+  bench: ReactNode;
+  /** The way to a new answer. */
+  correct: ReactNode;
+  /** The address below which its photos are measured. */
+  measureAt: string;
+  /** The address below which its photos can be blurred; null for those who may not. */
+  blur: string | null;
+}
+
+/** Everything that is known about one rug. With one rug the page's title and strip stand for it; one of several has its own. */
+export function RugEvidence({ rug, locale, isOneOfSeveral, bench, correct, measureAt, blur }: Props) {
   const facts = rugFacts(rug.answers, locale);
   const H = isOneOfSeveral ? "h3" : "h2";
   return (
@@ -20,7 +35,8 @@ export function RugEvidence({ rug, locale, isOneOfSeveral, blur, bench, correct 
       {isOneOfSeveral && <h2><bdi>{rug.title}</bdi></h2>}
       {facts && <p className={css.facts}><bdi>{facts}</bdi></p>}
       {rug.assessment?.conflicts.map((c, i) => <p key={i} className={css.conflict}>{c.staff}</p>)}
-      <Photos photos={rug.photos} rug={rug.title} blur={blur} />
+      <Photos photos={rug.photos} rug={rug.title} measured={rug.measured} measureAt={measureAt} blur={blur} />
+      {rug.measured.map((m) => <p key={m.id} className={css.measured}>{m.kind === "spots" ? m.result.says : planInWords(m)} <small>Marked by <bdi>{m.by}</bdi>.</small></p>)}
       {rug.photos.length < LIMITS.maxPhotos && (
         <details className={`no-print ${css.add}`}>
           <summary>Add a photo</summary>

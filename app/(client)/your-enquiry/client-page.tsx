@@ -5,12 +5,12 @@ import { ASKED_PHOTOS, PEOPLE_AND_PAPERS } from "@/lib/ui/asked-photos";
 import { countInWords } from "@/lib/ui/figures";
 import { FirstAid } from "@/lib/ui/first-aid";
 import { LetterSheet } from "@/lib/ui/letter-sheet";
+import { PrintButton } from "@/lib/ui/print-button";
 import { Strip } from "@/lib/ui/strip";
 import { Telephone } from "@/lib/ui/telephone";
 import { YearsBand } from "@/lib/ui/years-band";
 import styles from "./client-page.module.css";
 import { MessageForm } from "./message-form";
-import { PrintButton } from "./print-button";
 
 /** Says whose cookie the photos come with: this device may hold a questionnaire too. */
 const AS_CLIENT = { as: "client" };

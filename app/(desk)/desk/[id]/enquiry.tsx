@@ -44,7 +44,7 @@ export function Enquiry({ view, now, place, workshop, tomorrow, mailConfigured, 
           <p className={css.why}>{view.urgencyWhy}</p>
           <a className={`${css.jump} no-print`} href="#letter">To the letter</a>
           {view.rugs.map((rug) => (
-            <RugEvidence key={rug.id} rug={rug} locale={place.locale} isOneOfSeveral={several} blur={view.may.blur ? `/desk/${view.id}/blur` : null}
+            <RugEvidence key={rug.id} rug={rug} locale={place.locale} isOneOfSeveral={several} blur={view.may.blur ? `/desk/${view.id}/blur` : null} measureAt={`/desk/${view.id}/photos`}
               bench={<BenchTests enquiryId={view.id} rug={rug} open={openTests} mayRecord={view.may.test} as={several ? "h3" : "h2"} now={now} place={place} />}
               correct={view.may.correct && <p className={`${css.correct} no-print`}><Link href={`/desk/${view.id}/answers/${rug.id}`}>Correct or add an answer</Link></p>} />
           ))}

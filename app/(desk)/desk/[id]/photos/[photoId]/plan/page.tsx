@@ -1,0 +1,59 @@
+import Link from "next/link";
+import { notFound } from "next/navigation";
+import { Refused } from "@/app/(desk)/_parts/refused";
+import { staffCallerOrRedirect } from "@/app/_server/caller";
+import { measurePlan } from "@/lib/enquiry/measured-plan";
+import { readPhotoDesk } from "@/lib/enquiry/read-photo-desk";
+import type { PlanView } from "@/lib/enquiry/views";
+import { PHOTO_KINDS } from "@/lib/trade/questions";
+import { PlanOutline } from "@/lib/ui/marking/plan-outline";
+import { PlanDrawing } from "@/lib/ui/plan-drawing";
+import { Places, wayInWords } from "@/lib/ui/plan-reading";
+import { cutName } from "@/lib/ui/plan-words";
+import { PrintButton } from "@/lib/ui/print-button";
+import { readSettings } from "@/lib/workshop/settings";
+import css from "./plan.module.css";
+
+export const metadata = { title: "Plan and cut-down" };
+
+interface Props { params: Promise<{ id: string; photoId: string }> }
+
+/** The kept plan on paper: the photo as it was marked, the rug from above, and each way of cutting it down, to scale. */
+export default async function Page({ params }: Props) {
+  const caller = await staffCallerOrRedirect();
+  const { id, photoId } = await params;
+  const [read, workshop] = await Promise.all([readPhotoDesk(caller, { enquiryId: id, photoId }), readSettings()]);
+  if (!read.ok) return <Refused refusal={read} />;
+  const { rug, reference, photo, measurements, money } = read.value;
+  const kept = measurements.find((m): m is PlanView => m.kind === "plan" && m.withdrawn === null);
+  const measured = kept ? measurePlan(kept.marks) : null;
+  if (!kept || !measured || typeof measured === "string") notFound();
+  const { marks } = kept;
+  return (
+    <div className={css.page}>
+      <p className="small no-print"><Link href={`/desk/${id}/photos/${photoId}?mark=plan`}>Back to the photo</Link></p>
+      <p className={`small ${css.head}`}><bdi>{workshop.name}</bdi><span className="num">{reference}</span></p>
+      <h1>Plan of <bdi>{rug.title}</bdi></h1>
+      <p className={css.first}>About {marks.widthCm} × {marks.lengthCm} cm. All measures were taken from a photo and are confirmed on the rug before anything is cut.</p>
+      <div className={css.two}>
+        <div className={css.photo}>
+          <img src={`/photos/${photoId}/1600`} alt={`${PHOTO_KINDS[photo.kind].ask} of ${rug.title}, as it was marked`} width={photo.width} height={photo.height} />
+          <svg viewBox={`0 0 ${photo.width} ${photo.height}`} aria-hidden="true" focusable="false"><PlanOutline photo={photo} corners={marks.corners} outlines={marks.damaged} /></svg>
+        </div>
+        <div><PlanDrawing measured={measured} borderCm={marks.borderCm} way={null} /><Places measured={measured} /></div>
+      </div>
+      {measured.ways.map((way) => (
+        <section key={way.kind} className={css.way} aria-label={cutName(way.kind)}>
+          <PlanDrawing measured={measured} borderCm={marks.borderCm} way={way} />
+          <div>
+            <h2>{cutName(way.kind)}</h2>
+            <p className="num">{wayInWords(way, money)}.</p>
+            {marks.chosen === way.kind && <p className={css.chosen}>Chosen</p>}
+          </div>
+        </section>
+      ))}
+      <p className={css.last}>Cutting cannot be undone. Nothing is cut before its owner has agreed to the line on the rug itself; a signed, dated or antique rug is shown to a valuer first. The cost is that of the new edges alone.</p>
+      <div className="no-print"><PrintButton /></div>
+    </div>
+  );
+}
