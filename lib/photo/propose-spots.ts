@@ -24,7 +24,9 @@ export function proposeSpots(picture: Rgb): { untouched: Spot; affected: Spot } 
   const blocks = blocksOf(picture);
   const ground = commonColour(blocks);
   if (!ground || blocks.filter((b) => deltaE00(b, ground) < SAME_COLOUR).length < PLAIN_SHARE * blocks.length) return null;
-  const stain = largestGroup(blocks.filter((b) => deltaE00(b, ground) > OTHER_COLOUR));
+  // What reaches the edge of the picture is floor rather than stain, or a stain of which too little is seen.
+  const isAtEdge = (b: Block) => [b.column, b.row].some((at) => at === MARGIN || at === BLOCKS - MARGIN - 1);
+  const stain = groupsOf(blocks.filter((b) => deltaE00(b, ground) > OTHER_COLOUR)).filter((g) => !g.some(isAtEdge)).reduce<Block[]>((most, g) => (g.length > most.length ? g : most), []);
   if (stain.length < LEAST_BLOCKS || stain.length > MOST_SHARE * blocks.length) return null;
   const middle = centreOf(stain);
   const affected = nearest(stain, middle);
@@ -59,18 +61,18 @@ function commonColour(blocks: readonly Block[]): Block | null {
   return best;
 }
 
-/** The largest group of blocks that touch, corners included. */
-function largestGroup(blocks: readonly Block[]): Block[] {
+/** The groups of blocks that touch, corners included. */
+function groupsOf(blocks: readonly Block[]): Block[][] {
   const open = new Set(blocks);
-  let largest: Block[] = [];
+  const groups: Block[][] = [];
   for (const start of blocks) {
     if (!open.delete(start)) continue;
     const group = [start];
     for (const b of group)
       for (const c of open) if (Math.abs(c.column - b.column) <= 1 && Math.abs(c.row - b.row) <= 1) { open.delete(c); group.push(c); }
-    if (group.length > largest.length) largest = group;
+    groups.push(group);
   }
-  return largest;
+  return groups;
 }
 
 const centreOf = (blocks: readonly Block[]) => ({ column: blocks.reduce((s, b) => s + b.column, 0) / blocks.length, row: blocks.reduce((s, b) => s + b.row, 0) / blocks.length });

@@ -1,9 +1,10 @@
 "use client";
 import { useRouter } from "next/navigation";
 import type { ChangeEvent, ReactNode } from "react";
-import type { PhotoView } from "../enquiry/views";
+import type { ClientSpots as KeptSpots, PhotoView } from "../enquiry/views";
 import type { PhotoKind } from "../trade/questions";
 import styles from "./photo-picker.module.css";
+import { ClientSpots, photosOfChange, type ClientSpotsProps } from "./marking/client-spots";
 import type { Sending } from "./photo-line";
 import { usePhotos, type RemovePhoto } from "./use-photos";
 
@@ -17,17 +18,20 @@ const NO_FIELDS = {};
  * The photos asked for, one place each. Every photo is sent as soon as it is chosen, in a request of its own: one
  * that is refused says why beside itself and holds up nothing else. Without `remove`, what was sent stays sent.
  */
-export function PhotoPicker({ kinds, photos: kept, fields = NO_FIELDS, remove }: {
+export function PhotoPicker({ kinds, photos: kept, fields = NO_FIELDS, remove, spots }: {
   kinds: readonly AskedPhoto[];
   photos: readonly PhotoView[];
   /** Sent along with every photo. */
   fields?: Readonly<Record<string, string>>;
   remove?: RemovePhoto;
+  /** Where a change may be shown in a photo: what was shown already, and the way to keep it and take it back. */
+  spots?: SpotsOfPhotos;
 }) {
   const router = useRouter();
   const { photos, sending, says, ...act } = usePhotos(kept, { fields, remove, onChange: () => router.refresh() });
   // A page may show the places of several rugs.
   const ofRug = fields["rugId"] ? `-${fields["rugId"]}` : "";
+  const telling = photosOfChange(photos).map((p) => p.id);
   const onTheirWay = sending.filter((s) => !s.refused).length;
   return (
     <div className={styles.picker}>
@@ -41,7 +45,7 @@ export function PhotoPicker({ kinds, photos: kept, fields = NO_FIELDS, remove }:
               <p className="small">{asked.hint}</p>
             </div>
           </div>
-          <Kept photos={photos.filter((p) => p.kind === asked.kind)} what={asked.ask} remove={remove && act.remove} />
+          <Kept photos={photos.filter((p) => p.kind === asked.kind)} what={asked.ask} remove={remove && act.remove} spots={spots} telling={telling} onChange={() => router.refresh()} />
           <OnTheWay sending={sending.filter((s) => s.kind === asked.kind)} again={act.again} putAside={act.putAside} />
           <Inputs asked={asked} ofRug={ofRug} add={(files) => act.add(asked.kind, files)} />
         </section>
@@ -72,7 +76,11 @@ function Inputs({ asked, ofRug, add }: { asked: AskedPhoto; ofRug: string; add: 
   );
 }
 
-function Kept({ photos, what, remove }: { photos: readonly PhotoView[]; what: string; remove: ((id: string) => Promise<void>) | undefined }) {
+export type SpotsOfPhotos = Pick<ClientSpotsProps, "keep" | "takeBack"> & { kept: KeptSpots };
+
+function Kept({ photos, what, remove, spots, telling, onChange }: {
+  photos: readonly PhotoView[]; what: string; remove: ((id: string) => Promise<void>) | undefined; spots: SpotsOfPhotos | undefined; telling: readonly string[]; onChange: () => void;
+}) {
   if (photos.length === 0) return null;
   return (
     <ul className={styles.kept}>
@@ -83,6 +91,7 @@ function Kept({ photos, what, remove }: { photos: readonly PhotoView[]; what: st
             <p className="small">{photo.remark ? `Kept. ${photo.remark}` : "Kept."}</p>
             {remove && <button type="button" className={styles.plain} onClick={() => void remove(photo.id)}>Take away<span className="unseen">: {what}, photo {k + 1}</span></button>}
           </div>
+          {spots && telling.includes(photo.id) && <ClientSpots photo={photo} kept={spots.kept[photo.id]} keep={spots.keep} takeBack={spots.takeBack} onChange={onChange} />}
         </li>
       ))}
     </ul>

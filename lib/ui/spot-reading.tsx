@@ -22,7 +22,7 @@ export function SpotReading({ measured: m }: { measured: Comparison }) {
       </div>
       <p className={css.says}>{m.says}</p>
       <Measures>
-        <Measure name="Difference, ΔE00" note="1 is where a trained eye begins" chart={<DoubtLine low={onLine(low)} mid={onLine(m.deltaE)} high={onLine(high)} label={`ΔE00 between ${range}, middle ${m.deltaE.toFixed(1)}`} />} figures={range} />
+        <Measure name="ΔE00" chart={<DoubtLine low={onLine(low)} mid={onLine(m.deltaE)} high={onLine(high)} label={`ΔE00 between ${range}, middle ${m.deltaE.toFixed(1)}`} />} figures={range} />
       </Measures>
       <dl className={css.parts}>
         <div><dt>Lightness</dt><dd className="num">{signed(m.lightness)}</dd><dd className="small">{m.lightness < 0 ? "darker" : "lighter"}</dd></div>

@@ -2,7 +2,10 @@
 import { redirect } from "next/navigation";
 import { forgetIntake, intakeCaller, intakeCallerOrOpen, rememberClient } from "@/app/_server/caller";
 import { consentSchema } from "@/lib/enquiry/consent";
-import type { Refusal } from "@/lib/enquiry/caller";
+import { refuse, type Caller, type Refusal, type Result } from "@/lib/enquiry/caller";
+import { recordMeasurement } from "@/lib/enquiry/record-measurement";
+import { spotsShown, type ShownSpots } from "@/lib/enquiry/shown-spots";
+import { withdrawMeasurement } from "@/lib/enquiry/withdraw-measurement";
 import { submissionSchema } from "@/lib/enquiry/questionnaire";
 import { readIntake } from "@/lib/enquiry/read-intake";
 import { removePhoto } from "@/lib/enquiry/remove-photo";
@@ -29,12 +32,27 @@ export async function saveStep(previous: FormState, form: FormData): Promise<For
   redirect(`/ask/${nextStep(step, saved.value.answers)}`);
 }
 
+const NO_INTAKE = refuse("expired", "We no longer have this enquiry on this device. Please begin again.");
+
+/** One operation of the questionnaire on this device, of which only success or its refusal is told. */
+async function ofIntake(operation: (caller: Caller) => Promise<Result<unknown>>): Promise<{ ok: true } | Refusal> {
+  const caller = await intakeCaller();
+  const done = caller ? await operation(caller) : NO_INTAKE;
+  return done.ok ? { ok: true } : done;
+}
+
 /** Takes one photo out again. */
 export async function takePhotoAway(photoId: string): Promise<{ ok: true } | Refusal> {
-  const caller = await intakeCaller();
-  if (!caller) return { ok: false, code: "expired", say: "We no longer have this enquiry on this device. Please begin again." };
-  const removed = await removePhoto(caller, String(photoId));
-  return removed.ok ? { ok: true } : removed;
+  return ofIntake((caller) => removePhoto(caller, String(photoId)));
+}
+
+/** Keeps where a person touched a clean and a changed spot. */
+export async function showSpots(shown: ShownSpots): Promise<{ ok: true } | Refusal> {
+  return ofIntake((caller) => recordMeasurement(caller, spotsShown(shown), new Date()));
+}
+
+export async function takeSpotsBack(measurementId: string): Promise<{ ok: true } | Refusal> {
+  return ofIntake((caller) => withdrawMeasurement(caller, String(measurementId), new Date()));
 }
 
 /** Sends the enquiry. Without a name and a way back it leads to the page that asks for them. */

@@ -11,6 +11,7 @@ import { Telephone } from "@/lib/ui/telephone";
 import { YearsBand } from "@/lib/ui/years-band";
 import styles from "./client-page.module.css";
 import { MessageForm } from "./message-form";
+import { ShownPhotos } from "./shown-photos";
 
 /** Says whose cookie the photos come with: this device may hold a questionnaire too. */
 const AS_CLIENT = { as: "client" };
@@ -37,7 +38,7 @@ export function ClientPage({ view, emergencyNumber }: { view: ClientView; emerge
           )}
         </div>
         <div className={styles.side}>
-          {view.rugs.map((rug) => <Rug key={rug.title} rug={rug} isOneOfMany={view.rugs.length > 1} />)}
+          {view.rugs.map((rug) => <Rug key={rug.title} rug={rug} isOneOfMany={view.rugs.length > 1} mayShow={view.canAddPhotos} />)}
           <section className="no-print">
             <h2>Write to us</h2>
             <MessageForm />
@@ -56,7 +57,7 @@ export function ClientPage({ view, emergencyNumber }: { view: ClientView; emerge
   );
 }
 
-function Rug({ rug, isOneOfMany }: { rug: ClientView["rugs"][number]; isOneOfMany: boolean }) {
+function Rug({ rug, isOneOfMany, mayShow }: { rug: ClientView["rugs"][number]; isOneOfMany: boolean; mayShow: boolean }) {
   return (
     <section className={styles.rug}>
       {isOneOfMany && <><Strip colours={rug.colours} cells={38} /><h2><bdi>{rug.title}</bdi></h2></>}
@@ -67,13 +68,7 @@ function Rug({ rug, isOneOfMany }: { rug: ClientView["rugs"][number]; isOneOfMan
           <YearsBand {...rug.lifeYears} />
         </div>
       )}
-      {rug.photos.length > 0 && (
-        <div className={styles.photos}>
-          {rug.photos.map((photo) => (
-            <img key={photo.id} src={`/photos/${photo.id}/320`} alt={PHOTO_KINDS[photo.kind].ask} width={photo.width} height={photo.height} loading="lazy" />
-          ))}
-        </div>
-      )}
+      {rug.photos.length > 0 && <ShownPhotos photos={rug.photos} spots={rug.spots} mayShow={mayShow} />}
     </section>
   );
 }
