@@ -22,8 +22,8 @@ describe("proposeSpots", () => {
   it("takes no floor beside the rug for a stain", () => {
     const onFloor = (inside: (x: number, y: number) => readonly [number, number, number]) => drawnBy((x, y) => (y < 50 ? BLUE : inside(x, y)));
     expect(proposeSpots(onFloor(() => CREAM))).toBeNull();
-    const found = proposeSpots(onFloor((x, y) => (isStain(x, y + 20) ? BROWN : CREAM)));
-    expect(found && isStain((found.affected.x + 0.02) * WIDTH, (found.affected.y + 0.02) * HEIGHT + 20)).toBe(true);
+    const found = proposeSpots(onFloor((x, y) => (isStain(x, y - 20) ? BROWN : CREAM)));
+    expect(found && isStain((found.affected.x + 0.02) * WIDTH, (found.affected.y + 0.02) * HEIGHT - 20)).toBe(true);
   });
   it("proposes nothing on a plain rug without a stain", () => expect(proposeSpots(drawnBy(() => CREAM))).toBeNull());
   it("proposes nothing on a pattern", () => expect(proposeSpots(drawnBy((x, y) => [CREAM, BROWN, BLUE][(Math.floor(x / 20) + Math.floor(y / 20)) % 3] as typeof CREAM))).toBeNull());
