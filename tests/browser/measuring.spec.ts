@@ -1,0 +1,177 @@
+import type { BrowserContextOptions, Locator, Page } from "@playwright/test";
+import { expectAccessible } from "./axe";
+import { expect, test } from "./fixtures";
+import { startDesk, type Desk } from "./harness";
+import { begin, giveContact, send } from "./homeowner";
+import { becomeOwner, PHONE } from "./people";
+import { makePhotoFiles, type PhotoFiles } from "./photo-files";
+
+// One desk of this file's own, with an owner and one enquiry whose photo is measured.
+let desk: Desk;
+let files: PhotoFiles;
+let owner: Exclude<BrowserContextOptions["storageState"], undefined>;
+let client: Exclude<BrowserContextOptions["storageState"], undefined>;
+
+const picture = (page: Page) => page.getByRole("group", { name: /^The (whole rug|trouble)/ });
+const spot = (page: Page, name: string) => page.getByRole("button", { name: new RegExp(`^${name}, \\d`) });
+/** Where a share of the photo's width and height lies on the page. */
+async function at(on: Locator, x: number, y: number): Promise<{ x: number; y: number }> {
+  await on.scrollIntoViewIfNeeded();
+  const box = await on.boundingBox();
+  if (!box) throw new Error("The photo is not on the page.");
+  return { x: box.x + x * box.width, y: box.y + y * box.height };
+}
+async function click(page: Page, x: number, y: number): Promise<void> {
+  const to = await at(picture(page), x, y);
+  await page.mouse.click(to.x, to.y);
+}
+async function tap(page: Page, x: number, y: number): Promise<void> {
+  const to = await at(picture(page), x, y);
+  await page.touchscreen.tap(to.x, to.y);
+}
+/** The photo must have come, since the program looks at it before it says what to do. */
+async function loaded(page: Page): Promise<void> {
+  await expect(picture(page)).toBeVisible();
+  await expect.poll(() => picture(page).locator("img").evaluate((i: HTMLImageElement) => i.complete && i.naturalWidth > 0)).toBe(true);
+}
+
+test.beforeAll(async ({ browser, database }) => {
+  test.setTimeout(300_000);
+  desk = await startDesk(database);
+  files = await makePhotoFiles();
+  const page = await (await browser.newContext()).newPage();
+  await becomeOwner(page, desk);
+  owner = await page.context().storageState();
+  await page.context().close();
+});
+test.afterAll(() => desk.stop());
+
+test("a homeowner touches a clean and a changed spot with a finger, and sends them along", async ({ person, browser }) => {
+  const phone = await person(PHONE);
+  await begin(phone, desk);
+  await phone.goto(`${desk.url}/ask/photos`);
+  await phone.locator("#gallery-whole").setInputFiles(files.whole);
+  const fold = phone.getByText("Show us a clean and a changed spot");
+  await fold.click();
+  await loaded(phone);
+  await tap(phone, 0.35, 0.7);
+  await expect(phone.getByText("Thank you. Now the changed spot.").or(phone.getByText("Move either of them"))).toBeVisible();
+  await tap(phone, 0.58, 0.42);
+  await expect(spot(phone, "Changed spot")).toHaveAccessibleName(/5[78] % from the left, 4[12] % from the top/);
+  await expectAccessible(phone);
+  await expect(phone.getByRole("main")).not.toContainText("ΔE00");
+  await phone.getByRole("button", { name: "Keep these two" }).click();
+  await expect(phone.getByText("You showed us a clean and a changed spot")).toBeVisible();
+  await phone.reload();
+  await phone.getByText("You showed us a clean and a changed spot").click();
+  await expect(spot(phone, "Changed spot")).toHaveAccessibleName(/5[78] % from the left, 4[12] % from the top/);
+  await giveContact(phone, desk, { name: "Ottilie Marchbank", email: "ottilie@marchbank.example" });
+  await phone.goto(`${desk.url}/ask/send`);
+  await send(phone);
+  client = await phone.context().storageState();
+  const staff = await (await browser.newContext({ storageState: owner })).newPage();
+  await staff.goto(`${desk.url}/desk`);
+  await staff.getByRole("link", { name: /Ottilie|mark/ }).first().click();
+  await expect(staff.getByText("Marked by the client.")).toBeVisible();
+  await staff.context().close();
+});
+
+/** The page of the enquiry's photo. */
+async function opens(page: Page): Promise<string> {
+  await page.goto(`${desk.url}/desk/everything`);
+  await page.locator('a[href^="/desk/"]').filter({ hasText: /mark|rug|Rug/ }).first().click();
+  await expect(page.getByRole("link", { name: /^Measure/ }).first()).toBeVisible();
+  const enquiry = page.url();
+  await page.getByRole("link", { name: /^Measure/ }).first().click();
+  await expect(page).toHaveURL(/\/photos\//);
+  await loaded(page);
+  return enquiry;
+}
+
+test("a reviewer moves a spot with the mouse and the keyboard, and the numbers follow", async ({ person }) => {
+  const page = await person({ storageState: owner });
+  const enquiry = await opens(page);
+  await page.getByRole("button", { name: "Compare another pair" }).click();
+  await loaded(page);
+  const range = page.getByRole("img", { name: /^ΔE00 between/ });
+  await click(page, 0.35, 0.7);
+  await click(page, 0.4, 0.75);
+  const near = await range.getAttribute("aria-label");
+  const [from, to] = [await at(picture(page), 0.4, 0.75), await at(picture(page), 0.6, 0.4)];
+  await page.mouse.move(from.x, from.y);
+  await page.mouse.down();
+  await page.mouse.move(to.x, to.y, { steps: 5 });
+  await expect(range).not.toHaveAttribute("aria-label", near ?? "");
+  await page.mouse.up();
+  await expect(spot(page, "Affected spot")).toHaveAccessibleName(/(59|60) % from the left, (39|40) % from the top/);
+  await spot(page, "Affected spot").focus();
+  await page.keyboard.press("Shift+ArrowRight");
+  await expect(spot(page, "Affected spot")).toHaveAccessibleName(/(63|64) % from the left/);
+  await page.getByRole("button", { name: "Undo" }).click();
+  await expect(spot(page, "Affected spot")).toHaveAccessibleName(/(59|60) % from the left/);
+  await expectAccessible(page);
+  await page.getByRole("button", { name: "Keep this measurement" }).click();
+  const kept = page.getByRole("region", { name: "Kept measurements" }).getByRole("listitem");
+  await expect(kept).toHaveCount(2);
+  const said = await kept.last().getByRole("paragraph").first().innerText();
+  await page.goto(enquiry);
+  await expect(page.getByText(said)).toBeVisible();
+  await expect(page.getByRole("main")).toContainText(/In one photo the affected spot is .* the untouched one \(ΔE00 \d+\.\d ± \d+\.\d\)/);
+});
+
+test("a reviewer marks corners and damage by keyboard alone, chooses a cut-down, and prints the plan", async ({ person }) => {
+  const page = await person({ storageState: owner });
+  const enquiry = await opens(page);
+  await page.getByRole("link", { name: "Plan and cut-down" }).click();
+  await loaded(page);
+  for (const n of [1, 2, 3, 4]) {
+    await page.getByRole("button", { name: new RegExp(`^Corner ${n},`) }).focus();
+    await page.keyboard.press("ArrowLeft");
+    await page.keyboard.press("ArrowRight");
+  }
+  await page.getByLabel("Width, cm").fill("170");
+  await page.getByLabel("Length, cm").fill("24");
+  await page.getByLabel("Length, cm").fill("240");
+  await page.getByRole("radio", { name: "Damaged places" }).focus();
+  await page.keyboard.press("Space");
+  for (let n = 0; n < 3; n++) {
+    await page.getByRole("button", { name: "Add a point" }).focus();
+    await page.keyboard.press("Enter");
+  }
+  const third = page.getByRole("button", { name: /^Damaged place 1, point 3/ });
+  await third.focus();
+  for (let n = 0; n < 6; n++) await page.keyboard.press("Shift+ArrowDown");
+  await expect(page.getByText(/^Damaged: about [\d,]+ cm²/)).toBeVisible();
+  const plan = page.getByRole("img", { name: /^Plan of the rug from above, to scale: 170 × 240 cm/ });
+  await expect(plan).toBeVisible();
+  await page.getByRole("radio", { name: /^One edge comes off/ }).focus();
+  await page.keyboard.press("Space");
+  await expect(plan).toHaveAccessibleName(/One edge comes off: \d+ × \d+ cm remains\./);
+  await expectAccessible(page);
+  await page.getByRole("button", { name: "Keep this plan" }).click();
+  await expect(page.getByText("The plan is kept, and the rug judged anew with it.")).toBeFocused();
+  await page.getByRole("link", { name: "To print" }).click();
+  await expect(page.getByRole("heading", { level: 1 })).toContainText("Plan of");
+  await page.emulateMedia({ media: "print" });
+  await expect(page.getByRole("region", { name: "One edge comes off" })).toContainText("Chosen");
+  await expect(page.getByRole("button", { name: "Print this page" })).toBeHidden();
+  expect((await page.pdf()).length).toBeGreaterThan(10_000);
+  await page.emulateMedia({ media: "screen" });
+  await expectAccessible(page);
+  await page.goto(enquiry);
+  await expect(page.getByRole("main")).toContainText(/The rug was planned to be cut down, with \d\.?\d* m of new edges/);
+});
+
+test("a client moves the spots on their own page and takes them back", async ({ person }) => {
+  const phone = await person({ ...PHONE, storageState: client });
+  await phone.goto(`${desk.url}/your-enquiry`);
+  await phone.getByText("You showed us a clean and a changed spot").click();
+  await loaded(phone);
+  await spot(phone, "Changed spot").focus();
+  await phone.keyboard.press("ArrowUp");
+  await phone.getByRole("button", { name: "Keep these two" }).click();
+  await expect(phone.getByText("You showed us a clean and a changed spot")).toBeVisible();
+  await phone.getByRole("button", { name: "Take them back" }).click();
+  await expect(phone.getByText("Show us a clean and a changed spot")).toBeVisible();
+  await expect(phone.getByRole("main")).not.toContainText("ΔE00");
+});
