@@ -169,8 +169,8 @@ test("a client moves the spots on their own page and takes them back", async ({ 
   await loaded(phone);
   await spot(phone, "Changed spot").focus();
   await phone.keyboard.press("ArrowUp");
-  await phone.getByRole("button", { name: "Keep these two" }).click();
-  await expect(phone.getByText("You showed us a clean and a changed spot")).toBeVisible();
+  await phone.getByRole("button", { name: "Keep as they are now" }).click();
+  await expect(phone.getByText("Kept.")).toBeVisible();
   await phone.getByRole("button", { name: "Take them back" }).click();
   await expect(phone.getByText("Show us a clean and a changed spot")).toBeVisible();
   await expect(phone.getByRole("main")).not.toContainText("ΔE00");

@@ -4,7 +4,7 @@ declare module "culori" {
   interface Lab65 { mode: "lab65"; l: number; a: number; b: number }
   type Colour = Rgb | Lab65;
   export function converter(mode: "lab65"): (colour: Colour) => Lab65;
-  export function converter(mode: "rgb"): (colour: Colour) => Rgb;
+  export function converter(mode: "rgb" | "p3"): (colour: Colour) => Rgb;
   export function differenceCiede2000(): (one: Colour, two: Colour) => number;
   export function formatHex(colour: Colour): string;
 }

@@ -2,7 +2,7 @@
 import { redirect } from "next/navigation";
 import { forgetIntake, intakeCaller, intakeCallerOrOpen, rememberClient } from "@/app/_server/caller";
 import { consentSchema } from "@/lib/enquiry/consent";
-import { refuse, type Caller, type Refusal, type Result } from "@/lib/enquiry/caller";
+import { refuse, type Caller, type Result } from "@/lib/enquiry/caller";
 import { recordMeasurement } from "@/lib/enquiry/record-measurement";
 import { spotsShown, type ShownSpots } from "@/lib/enquiry/shown-spots";
 import { withdrawMeasurement } from "@/lib/enquiry/withdraw-measurement";
@@ -34,24 +34,23 @@ export async function saveStep(previous: FormState, form: FormData): Promise<For
 
 const NO_INTAKE = refuse("expired", "We no longer have this enquiry on this device. Please begin again.");
 
-/** One operation of the questionnaire on this device, of which only success or its refusal is told. */
-async function ofIntake(operation: (caller: Caller) => Promise<Result<unknown>>): Promise<{ ok: true } | Refusal> {
+/** One operation of the questionnaire on this device. */
+async function ofIntake<T>(operation: (caller: Caller) => Promise<Result<T>>): Promise<Result<T>> {
   const caller = await intakeCaller();
-  const done = caller ? await operation(caller) : NO_INTAKE;
-  return done.ok ? { ok: true } : done;
+  return caller ? operation(caller) : NO_INTAKE;
 }
 
 /** Takes one photo out again. */
-export async function takePhotoAway(photoId: string): Promise<{ ok: true } | Refusal> {
+export async function takePhotoAway(photoId: string): Promise<Result<null>> {
   return ofIntake((caller) => removePhoto(caller, String(photoId)));
 }
 
 /** Keeps where a person touched a clean and a changed spot. */
-export async function showSpots(shown: ShownSpots): Promise<{ ok: true } | Refusal> {
+export async function showSpots(shown: ShownSpots): Promise<Result<{ id: string }>> {
   return ofIntake((caller) => recordMeasurement(caller, spotsShown(shown), new Date()));
 }
 
-export async function takeSpotsBack(measurementId: string): Promise<{ ok: true } | Refusal> {
+export async function takeSpotsBack(measurementId: string): Promise<Result<null>> {
   return ofIntake((caller) => withdrawMeasurement(caller, String(measurementId), new Date()));
 }
 

@@ -2,7 +2,7 @@
 import { revalidatePath } from "next/cache";
 import { clientCaller } from "@/app/_server/caller";
 import { sendFromClient } from "@/lib/enquiry/answer-client";
-import { refuse, type Caller, type Refusal, type Result } from "@/lib/enquiry/caller";
+import { refuse, type Caller, type Result } from "@/lib/enquiry/caller";
 import { messageSchema } from "@/lib/enquiry/client-message";
 import { recordMeasurement } from "@/lib/enquiry/record-measurement";
 import { spotsShown, type ShownSpots } from "@/lib/enquiry/shown-spots";
@@ -12,19 +12,19 @@ import { notTaken, type FormState } from "@/lib/ui/form-state";
 const NO_LINK = "This page is no longer open on this device. Follow the link in our letter again; what you wrote is still in the box.";
 
 /** One operation of the client whose link was opened on this device. */
-async function ofClient(operation: (caller: Caller) => Promise<Result<unknown>>): Promise<{ ok: true } | Refusal> {
+async function ofClient<T>(operation: (caller: Caller) => Promise<Result<T>>): Promise<Result<T>> {
   const caller = await clientCaller();
   const done = caller ? await operation(caller) : refuse("expired", NO_LINK);
   if (done.ok) revalidatePath("/your-enquiry");
-  return done.ok ? { ok: true } : done;
+  return done;
 }
 
 /** Keeps where the client touched a clean and a changed spot. */
-export async function showSpots(shown: ShownSpots): Promise<{ ok: true } | Refusal> {
+export async function showSpots(shown: ShownSpots): Promise<Result<{ id: string }>> {
   return ofClient((caller) => recordMeasurement(caller, spotsShown(shown), new Date()));
 }
 
-export async function takeSpotsBack(measurementId: string): Promise<{ ok: true } | Refusal> {
+export async function takeSpotsBack(measurementId: string): Promise<Result<null>> {
   return ofClient((caller) => withdrawMeasurement(caller, String(measurementId), new Date()));
 }
 

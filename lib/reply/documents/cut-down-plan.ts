@@ -2,7 +2,7 @@ import type { Range } from "../../triage/assessment";
 import { heading, list, paragraph, small, type Block, type PrintedDocument, type Rectangle } from "./blocks";
 
 export interface CutWay {
-  readonly kind: "edge-off" | "equal-ends" | "split-in-two" | "smaller-rectangle";
+  readonly kind: "edge-off" | "equal-ends" | "split-in-two" | "smaller-rectangle" | "centred";
   readonly pieces: readonly Rectangle[];
   /** Of the whole rug, 0 to 1. */
   readonly shareKept: number;
@@ -22,6 +22,7 @@ export interface CutDownPlan {
 
 const NAMES: Readonly<Record<CutWay["kind"], string>> = {
   "edge-off": "One edge comes off", "equal-ends": "The same strip comes off both ends", "split-in-two": "Two rugs out of one", "smaller-rectangle": "A smaller rectangle",
+  centred: "A smaller rectangle about the middle",
 };
 
 /** What can be kept, drawn to scale, with its size, its new edges and what they cost. Provisional until measured on the rug. */

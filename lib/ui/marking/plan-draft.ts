@@ -55,5 +55,11 @@ export function removePoint(draft: PlanDraft, key: string): PlanDraft {
 }
 export const removeOutline = (draft: PlanDraft, outline: number): PlanDraft => ({ ...draft, outlines: draft.outlines.filter((_, i) => i !== outline) });
 
+/** Whether the sides that are called width look longer than those called length, in a photo of this ratio of width to height. */
+export function looksWide({ corners: [a, b, c, d] }: PlanDraft, ratio: number): boolean {
+  const far = (p: Point, q: Point) => Math.hypot((p.x - q.x) * ratio, p.y - q.y);
+  return far(a, b) + far(d, c) > far(b, c) + far(a, d);
+}
+
 /** Width and length change places: what was corner 2 becomes corner 1. */
 export const turned = (draft: PlanDraft): PlanDraft => ({ ...draft, corners: [draft.corners[1], draft.corners[2], draft.corners[3], draft.corners[0]] });

@@ -4,7 +4,7 @@ import type { Point } from "../../photo/homography";
 import type { Box } from "../../photo/polygon";
 import { placeInWords } from "./handle";
 import css from "./marker.module.css";
-import { addPoint, cornerHandles, dueCorner, isRoundTheRug, movePlanHandle, outlineOf, pointHandles, pointKey, putCorner, removeOutline, removePoint, turned, type PlanDraft } from "./plan-draft";
+import { addPoint, cornerHandles, dueCorner, isRoundTheRug, looksWide, movePlanHandle, outlineOf, pointHandles, pointKey, putCorner, removeOutline, removePoint, turned, type PlanDraft } from "./plan-draft";
 import { PlanOutline } from "./plan-outline";
 import { Stage } from "./stage";
 import type { useUndo } from "./use-undo";
@@ -14,15 +14,18 @@ interface Props {
   alt: string;
   draft: ReturnType<typeof useUndo<PlanDraft>>;
   /** What is kept by the way that is chosen, to be drawn on the photo. */
+  /** Whether the width is the longer side; null where it is not known. */
+  isWide: boolean | null;
   cut: { pieces: readonly Box[]; widthCm: number; lengthCm: number } | null;
   /** Beside the photo: sizes, numbers, ways. */
   children: ReactNode;
 }
 
+const LAST_CORNER = 3;
 type Tool = "corners" | "damage";
 
 /** A rug's four corners and the outlines of its damaged places, put and moved on its photo. */
-export function PlanMarker({ photo, alt, draft: { value: draft, canUndo, begin, adjust, change, undo }, cut, children }: Props) {
+export function PlanMarker({ photo, alt, draft: { value: draft, canUndo, begin, adjust, change, undo }, isWide, cut, children }: Props) {
   const [help, group] = [useId(), useId()];
   const [tool, setTool] = useState<Tool>(isRoundTheRug(draft) ? "damage" : "corners");
   const [active, setActive] = useState<string | null>(null);
@@ -32,7 +35,10 @@ export function PlanMarker({ photo, alt, draft: { value: draft, canUndo, begin, 
   const put = (at: Point) => {
     if (tool === "corners") {
       const due = dueCorner(draft);
-      change((d) => putCorner(d, outlineOf(active) === null ? active : null, at));
+      change((d) => {
+        const put = putCorner(d, outlineOf(active) === null ? active : null, at);
+        return due === LAST_CORNER && isWide !== null && looksWide(put, photo.width / photo.height) !== isWide ? turned(put) : put;
+      });
       setSaid(due === null ? placeInWords(at) : `Corner ${due + 1}: ${placeInWords(at)}`);
       return;
     }
@@ -52,7 +58,7 @@ export function PlanMarker({ photo, alt, draft: { value: draft, canUndo, begin, 
           <Stage photo={photo} alt={alt} describedBy={help} handles={tool === "corners" ? cornerHandles(draft) : pointHandles(draft)} active={active} onActive={(key) => { setActive(key); if (outlineOf(key) !== null) setIsNew(false); }}
             onMove={(key, to, isBegun) => { if (isBegun) begin(); adjust((d) => movePlanHandle(d, key, to)); setSaid(placeInWords(to)); }}
             onTouch={put} onUndo={undo} onRemove={(key) => drop((d) => removePoint(d, key), "The point is gone.")}>
-            <PlanOutline photo={photo} corners={[...draft.corners]} outlines={draft.outlines} cut={cut} isWaiting={!isRoundTheRug(draft)} />
+            <PlanOutline photo={photo} corners={[...draft.corners]} outlines={draft.outlines} cut={cut} isWaiting={!isRoundTheRug(draft)} sides={tool === "corners" ? ["width", "length"] : undefined} />
           </Stage>
           <div className={css.tools}>
             <fieldset className={css.shapes}>
@@ -85,6 +91,6 @@ function pointBeside(place: readonly Point[] | undefined): Point {
 function askFor(tool: Tool, draft: PlanDraft, isNew: boolean): string {
   if (tool === "damage") return isNew ? "Touch round the damaged place, point by point." : "Go on round it, or move the points. Delete takes away the point you are on.";
   const due = dueCorner(draft);
-  if (due === null) return "Move the corners until they sit. From corner 1 to corner 2 is the width.";
-  return due === 0 ? "Touch the four corners of the rug, one after the other, going round. The first two make the width." : `Now corner ${due + 1}.`;
+  if (due === null) return "Move the corners until they sit. From corner 1 to corner 2 is the width; where it is the length, turn.";
+  return due === 0 ? "Touch the four corners of the rug, one after the other, going round." : `Now corner ${due + 1}.`;
 }

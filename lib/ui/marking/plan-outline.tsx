@@ -10,10 +10,12 @@ interface Props {
   /** Pieces that are kept, in cm on the plan, with its size. */
   cut?: { pieces: readonly Box[]; widthCm: number; lengthCm: number } | null;
   isWaiting?: boolean;
+  /** Words beside the first two sides, which are width and length. */
+  sides?: readonly [string, string] | undefined;
 }
 
 /** Corners, damaged places and what is kept, drawn on the photo in its pixels. */
-export function PlanOutline({ photo: { width, height }, corners, outlines, cut = null, isWaiting = false }: Props) {
+export function PlanOutline({ photo: { width, height }, corners, outlines, cut = null, isWaiting = false, sides }: Props) {
   const path = (points: readonly Point[]) => points.map((p) => `${(p.x * width).toFixed(1)},${(p.y * height).toFixed(1)}`).join(" ");
   const lines = (points: readonly Point[], key: string, isDashed = false) => [css.edge, css.line].map((layer) => (
     <polygon key={`${key}${layer}`} className={isDashed && layer === css.line ? `${layer} ${css.waiting}` : layer} points={path(points)} />
@@ -24,6 +26,10 @@ export function PlanOutline({ photo: { width, height }, corners, outlines, cut =
       {outlines.map((o, i) => <polygon key={i} className={css.area} points={path(o)} />)}
       {outlines.map((o, i) => lines(o, `place${i}`))}
       {cut && piecesOnPhoto(corners, cut).map((piece, i) => lines(piece, `piece${i}`, true))}
+      {sides?.map((words, i) => {
+        const [p, q] = [corners[i] as Point, corners[i + 1] as Point];
+        return <text key={words} className={css.side} x={((p.x + q.x) / 2) * width} y={((p.y + q.y) / 2) * height} fontSize={width / 32} textAnchor="middle" dominantBaseline="central">{words}</text>;
+      })}
     </>
   );
 }

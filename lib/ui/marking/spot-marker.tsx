@@ -1,7 +1,7 @@
 "use client";
 import { useId, useMemo, useRef, useState, type ReactNode } from "react";
 import type { SpotMarks } from "../../enquiry/mark-schema";
-import type { Refusal } from "../../enquiry/caller";
+import type { Result } from "../../enquiry/caller";
 import { compareSpots, type Comparison } from "../../photo/compare";
 import { proposeSpots } from "../../photo/propose-spots";
 import type { Rgb } from "../../photo/strip";
@@ -27,7 +27,7 @@ export interface SpotMarkerProps {
   /** What to do, and what the program has proposed. */
   asks: { first: string; then: string; placed: string; proposed: string };
   keepLabel: string;
-  keep: (marks: SpotMarks) => Promise<{ ok: true } | Refusal>;
+  keep: (marks: SpotMarks) => Promise<Result<unknown>>;
   /** The numbers that follow the spots; a client is shown none. */
   reading?: (measured: Comparison | string) => ReactNode;
   /** Drawn under the spots, in the photo's pixels. */

@@ -59,6 +59,7 @@ export function PlanDesk({ view }: { view: PhotoDeskView }) {
   if (!view.mayMeasure) return null;
   return (
     <PlanMarker photo={view.photo} alt={`${PHOTO_KINDS[view.photo.kind].ask} of ${view.rug.title}`} draft={draft}
+      isWide={marks.widthCm > 0 && marks.lengthCm > 0 && marks.widthCm !== marks.lengthCm ? marks.widthCm > marks.lengthCm : null}
       cut={chosen ? { pieces: chosen.pieces, widthCm: marks.widthCm, lengthCm: marks.lengthCm } : null}>
       <Sizes fields={fields} set={set} />
       {typeof measured === "string" && <p className={css.wrong}>{measured}</p>}

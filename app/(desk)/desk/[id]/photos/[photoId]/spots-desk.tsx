@@ -23,35 +23,41 @@ const ASKS = {
 /** Two spots of the photo at the desk: what stands can be moved, and another pair begun. */
 export function SpotsDesk({ view }: { view: PhotoDeskView }) {
   const standing = view.measurements.filter((m): m is SpotView => m.kind === "spots" && m.withdrawn === null);
-  const [moving, setMoving] = useState<string | "another" | null>(standing[0]?.id ?? "another");
-  const moved = standing.find((m) => m.id === moving) ?? null;
+  /** The measurement that is being moved; null while another pair is marked. */
+  const [moving, setMoving] = useState<string | null>(standing[0]?.id ?? null);
+  // Each turn to another pair begins the marker anew; keeping does not, so that focus and undo stay.
+  const [turns, setTurns] = useState(0);
+  const turnTo = (id: string | null) => { setMoving(id); setTurns((n) => n + 1); };
+  const [said, setSaid] = useState("");
   const router = useRouter();
   // Kept once, however often the button is pressed; the next pair is another one.
   const [formId, setFormId] = useState(() => crypto.randomUUID());
   const keep = async (marks: SpotMarks) => {
-    const kept = await reach(() => keepMeasurement({ id: formId, photoId: view.photo.id, marked: { kind: "spots", marks }, replaces: moved?.id ?? null }));
+    const kept = await reach(() => keepMeasurement({ id: formId, photoId: view.photo.id, marked: { kind: "spots", marks }, replaces: moving }));
     if (!kept.ok) return kept;
     setMoving(kept.value.id);
     setFormId(crypto.randomUUID());
     router.refresh();
-    return { ok: true } as const;
+    return kept;
   };
   const remove = async (id: string) => {
     const gone = await reach(() => takeAway(id));
-    if (gone.ok) setMoving("another");
+    if (gone.ok) turnTo(null);
+    setSaid(gone.ok ? "It no longer counts." : gone.say);
     router.refresh();
   };
   if (!view.mayMeasure) return null;
   return (
     <div className={css.work}>
-      <SpotMarker key={moved ? moved.id : "another"} photo={view.photo} alt={`${PHOTO_KINDS[view.photo.kind].ask} of ${view.rug.title}`} kept={moved?.marks ?? null} names={NAMES} asks={ASKS}
-        keepLabel={moved ? "Keep as moved" : "Keep this measurement"} keep={keep} reading={readingOf}
+      <SpotMarker key={turns} photo={view.photo} alt={`${PHOTO_KINDS[view.photo.kind].ask} of ${view.rug.title}`} kept={standing.find((m) => m.id === moving)?.marks ?? null} names={NAMES} asks={ASKS}
+        keepLabel={moving ? "Keep as it is now" : "Keep this measurement"} keep={keep} reading={readingOf}
         under={standing.filter((m) => m.id !== moving).map((m) => [m.marks.untouched, m.marks.affected].map((spot, i) => <SpotOutline key={`${m.id}${i}`} spot={spot} photo={view.photo} is="kept" />))}
         beside={<>
-          {moved && <button type="button" className={css.plain} onClick={() => setMoving("another")}>Compare another pair</button>}
-          {moved && <button type="button" className={css.plain} onClick={() => void remove(moved.id)}>Take this one away</button>}
-          {!moved && standing.map((m, i) => <button key={m.id} type="button" className={css.plain} onClick={() => setMoving(m.id)}>Back to {standing.length > 1 ? `pair ${i + 1}` : "the one kept"}</button>)}
+          {moving && <button type="button" className={css.plain} onClick={() => turnTo(null)}>Compare another pair</button>}
+          {moving && <button type="button" className={css.plain} onClick={() => void remove(moving)}>Take this one away</button>}
+          {standing.map((m, i) => m.id !== moving && <button key={m.id} type="button" className={css.plain} onClick={() => turnTo(m.id)}>Back to {standing.length > 1 ? `pair ${i + 1}` : "the one kept"}</button>)}
         </>} />
+      <p role="status" className={css.said}>{said}</p>
     </div>
   );
 }

@@ -1,0 +1,42 @@
+import { describe, expect, it } from "vitest";
+import { edgesCost, measurePlan, type MeasuredPlan } from "../../../lib/enquiry/measured-plan";
+import type { PlanMarks } from "../../../lib/enquiry/mark-schema";
+
+const box = (left: number, top: number, right: number, bottom: number) => [{ x: left, y: top }, { x: right, y: top }, { x: right, y: bottom }, { x: left, y: bottom }];
+/** A rug of 2 by 3 metres that fills its photo. */
+const MARKS: PlanMarks = { corners: box(0, 0, 1, 1) as PlanMarks["corners"], widthCm: 200, lengthCm: 300, damaged: [], borderCm: 0, isSymmetric: false, chosen: null };
+const measured = (more: Partial<PlanMarks>): MeasuredPlan => {
+  const made = measurePlan({ ...MARKS, ...more });
+  if (typeof made === "string") throw new Error(made);
+  return made;
+};
+
+describe("measurePlan", () => {
+  it("counts a centimetre that two outlines cover once", () => {
+    const both = measured({ damaged: [box(0, 0, 1, 0.1), box(0, 0.05, 1, 0.15)] });
+    // 200 cm by 45 cm.
+    expect(both.damagedCm2).toBeCloseTo(9000, 3);
+    expect(both.share).toBeCloseTo(0.15, 6);
+    expect(both.places.map((p) => Math.round(p.areaCm2))).toEqual([6000, 6000]);
+  });
+  it("has neither damage nor doubt nor ways where nothing is outlined", () => {
+    expect(measured({})).toMatchObject({ damagedCm2: 0, damagedSdCm2: 0, share: 0, ways: [], chosen: null });
+  });
+  it("leaves out pieces under 40 cm, at the limit", () => {
+    expect(measured({ damaged: [box(0, 40 / 300, 1, 1)] }).ways).toHaveLength(1);
+    expect(measured({ damaged: [box(0, 39 / 300, 1, 1)] }).ways).toEqual([]);
+  });
+  it("finds the way that was chosen, and none where it no longer remains", () => {
+    const damaged = [box(0, 0, 1, 0.1)];
+    expect(measured({ damaged, chosen: "edge-off" }).chosen).toMatchObject({ kind: "edge-off", shareKept: 0.9 });
+    expect(measured({ damaged, chosen: "edge-off", isSymmetric: true }).chosen).toBeNull();
+  });
+  it("says in words what is wrong with the marks", () => {
+    expect(measurePlan({ ...MARKS, widthCm: NaN })).toMatch(/both sides in centimetres/);
+    expect(measurePlan({ ...MARKS, damaged: [box(0, 0, 1, 0.1).slice(0, 2)] })).toMatch(/three points/);
+  });
+});
+
+describe("edgesCost", () => {
+  it("is the metres of binding at the rate for one", () => expect(edgesCost({ bindingM: 2.02 }, 35)).toBeCloseTo(70.7, 9));
+});
