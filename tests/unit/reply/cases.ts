@@ -109,7 +109,7 @@ export const CASES: Record<string, Case> = {
     sketch: { fibres: { wool: 0.9 }, words: "likely", methods: WOOL_METHODS, evidence: [told("touch", "springy")], mechanisms: { "dye-bleed": 0.95, mould: 0.5 },
       rest: { improvement: range(6, 36, 75), beyondRepair: 0.67, lifeYears: range(3, 19, 51), urgency: { level: "hours", why: "" }, firstAid: FIRST_AID_SAID, advice: { action: "first-aid", why: "", referTo: null, losses: [] } } },
     answers: { incidents: ["flood"], changes: ["ran", "smell"] }, enquiry: { wetNow: "wet", reason: "just-happened" },
-    says: [/Flood and waste water can make you ill/, /not even to blot it/, /flood-damage firm/, /no more water/, "another 3 years or more"],
+    says: [/Flood and waste water can make you ill/, /not even to blot it/, /flood-damage firm/, /no more water/, "at least 3 years more"],
     never: [/good news/, /keep it dry/, /between 3 and 51/],
   },
   "a vase of clean water, a minute ago": {
@@ -147,7 +147,7 @@ export const CASES: Record<string, Case> = {
     sketch: { fibres: { silk: 0.8 }, words: "likely", methods: WOOL_METHODS, evidence: [told("touch", "warm")], mechanisms: { "food-fresh": 0.98 },
       rest: { improvement: range(30, 63, 88), lifeYears: range(8, 41, 101), nextQuestions: [{ id: "household", kind: "question", ask: "Does any of this apply?", why: "" }], firstAid: FIRST_AID_SAID, advice: { action: "first-aid", why: "", referTo: null, losses: [] } } },
     answers: { liquid: "wine" }, enquiry: { wetNow: "wet", reason: "just-happened" },
-    says: [/good news/, "another 8 years or more"],
+    says: [/good news/, "at least 8 years more"],
     never: [/One thing would tell us more/, /101/],
   },
   "faded by the sun, wool and silk": {

@@ -71,7 +71,7 @@ describe("composeDraft, for any assessment", () => {
       }
       const bothEnds = text.includes(yearsPhrase(assessment.lifeYears));
       expect(bothEnds).toBe(high < 6 * low || high < 1);
-      if (!bothEnds) expect(text).toMatch(/or more; how many more|we doubt that it has more than|could be few or many|hangs on the fibre/);
+      if (!bothEnds) expect(text).toMatch(/how many beyond that|we doubt that it has more than|could be few or many|hangs on the fibre/);
     }
     if (assessments.every((r) => r.answers.age === "antique")) expect(text).not.toMatch(/In ordinary use|in ordinary use/);
   }));
