@@ -47,6 +47,8 @@ test("the owner changes the words a letter ends with, sees a past letter with th
   await expect(page.getByText(/Kept as version 1/)).toBeVisible();
   await takesIn(page, { name: "Barnaby Quill", label: "100 % wool" }, desk);
   await expect(page.getByLabel("Text of the reply")).toHaveValue(/Yours sincerely,\n/);
+  await page.getByText("The paragraphs of the draft").click();
+  await expect(page.getByText("Signature: your words, version 1")).toBeVisible();
   await opens(page, /^Yours sincerely/);
   await page.getByRole("button", { name: "Back to the shipped text" }).click();
   await expect(page.getByLabel("What it says")).toHaveValue("With kind regards,\n{signature}");

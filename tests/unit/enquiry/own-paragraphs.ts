@@ -3,6 +3,7 @@ import { paragraphForm, type ParagraphInput } from "../../../lib/enquiry/paragra
 import { previewParagraph } from "../../../lib/enquiry/preview-paragraph";
 import { readEnquiry } from "../../../lib/enquiry/read-enquiry";
 import { readParagraph, readParagraphs } from "../../../lib/enquiry/read-paragraphs";
+import { readUsedParagraphs } from "../../../lib/enquiry/read-used-paragraphs";
 import { restoreParagraph } from "../../../lib/enquiry/restore-paragraph";
 import { saveParagraph } from "../../../lib/enquiry/save-paragraph";
 import { database } from "../../../lib/store/database";
@@ -27,6 +28,9 @@ export function ownParagraphs(): void {
       const { paragraphs } = await database().revision.findFirstOrThrow({ where: { draft: { enquiryId: after.enquiryId } } });
       expect(paragraphs).toContainEqual({ id: "signature", version, from: "workshop", text: "Yours,\n{signature}" });
       await shipped("signature");
+      const used = good(await readUsedParagraphs(await staff("trainee", "Pia Wetherby"), after.enquiryId));
+      expect(used?.paragraphs.at(-1)).toEqual({ id: "signature", place: "Signature", version, from: "workshop", text: "Yours,\n{signature}" });
+      expect(await readUsedParagraphs({ kind: "public", addressHash: null }, after.enquiryId)).toMatchObject({ ok: false, code: "not-signed-in" });
     });
     it("adds versions and changes none; of people at once one is kept and the others are told", async () => {
       const seen = await seenOf("life");

@@ -1,5 +1,6 @@
 import Link from "next/link";
 import { STATE_NAMES } from "@/lib/enquiry/states";
+import type { UsedParagraphs as UsedParagraphsOfDraft } from "@/lib/enquiry/read-used-paragraphs";
 import type { EnquiryView } from "@/lib/enquiry/views";
 import { questionLetter } from "@/lib/ui/question-letter";
 import { RugEvidence } from "@/lib/ui/rug-evidence";
@@ -11,9 +12,12 @@ import { Documents } from "./documents";
 import css from "./enquiry.module.css";
 import { LetterDesk } from "./letter-desk";
 import { Move } from "./move";
+import { UsedParagraphs } from "./used-paragraphs";
 
 export interface EnquiryProps {
   view: EnquiryView;
+  /** What the draft was put together from. */
+  used: UsedParagraphsOfDraft | null;
   now: string;
   place: Place;
   workshop: { name: string; signature: string };
@@ -25,7 +29,7 @@ export interface EnquiryProps {
 }
 
 /** One enquiry: evidence and letter side by side at the desk, one below the other on a phone. */
-export function Enquiry({ view, now, place, workshop, tomorrow, mailConfigured, openTests }: EnquiryProps) {
+export function Enquiry({ view, used, now, place, workshop, tomorrow, mailConfigured, openTests }: EnquiryProps) {
   const several = view.rugs.length > 1;
   const first = view.rugs[0];
   return (
@@ -53,6 +57,7 @@ export function Enquiry({ view, now, place, workshop, tomorrow, mailConfigured, 
           <Received view={view} now={now} place={place} />
           <Letters view={view} now={now} place={place} />
           <Move enquiryId={view.id} from={view.state} to={view.may.moveTo} />
+          <UsedParagraphs used={used} />
           <History history={view.history} now={now} place={place} />
         </div>
         <LetterDesk view={view} question={questionOf({ view, workshop })} to={<To client={view.client} />} tomorrow={tomorrow} mailNote={noteOf(view, { now, place, mailConfigured })} held={heldWords(view, { now, place, mailConfigured })} />

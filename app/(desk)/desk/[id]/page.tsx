@@ -1,5 +1,6 @@
 import { staffCallerOrRedirect } from "@/app/_server/caller";
 import { readEnquiry } from "@/lib/enquiry/read-enquiry";
+import { readUsedParagraphs } from "@/lib/enquiry/read-used-paragraphs";
 import { mailConfigured } from "@/lib/mail/outbox";
 import { tomorrowAtEight } from "@/lib/enquiry/workshop-day";
 import { openTests } from "@/lib/workshop/open-tests";
@@ -16,12 +17,13 @@ export default async function Page({ params }: Props) {
   const caller = await staffCallerOrRedirect();
   const { id } = await params;
   const now = new Date();
-  const [enquiry, settings] = await Promise.all([readEnquiry(caller, id, now), readSettings()]);
+  const [enquiry, used, settings] = await Promise.all([readEnquiry(caller, id, now), readUsedParagraphs(caller, id), readSettings()]);
   if (!enquiry.ok) return <Refused refusal={enquiry} />;
+  if (!used.ok) return <Refused refusal={used} />;
   return (
     <>
       <title>{`${enquiry.value.title} · ${enquiry.value.reference}`}</title>
-      <Enquiry key={id} view={enquiry.value} now={now.toISOString()} place={settings} workshop={settings} tomorrow={tomorrowAtEight(now, settings.timeZone)} mailConfigured={mailConfigured()} openTests={openTests(settings.reagents)} />
+      <Enquiry key={id} view={enquiry.value} used={used.value} now={now.toISOString()} place={settings} workshop={settings} tomorrow={tomorrowAtEight(now, settings.timeZone)} mailConfigured={mailConfigured()} openTests={openTests(settings.reagents)} />
     </>
   );
 }
