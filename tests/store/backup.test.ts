@@ -16,6 +16,7 @@ import { tablesOf } from "./models-file";
 
 const PHOTO = "0f0f0f0f-0000-4000-8000-00000000000a";
 const FILES = [`${PHOTO}.jpg`, `${PHOTO}-1600.jpg`, `${PHOTO}-320.jpg`];
+const MESSAGE = "0f0f0f0f-0000-4000-8000-00000000000b.eml";
 let folder: string;
 let archive: string;
 const scratches: Scratch[] = [];
@@ -56,6 +57,9 @@ async function full(kind: Kind): Promise<Place> {
   mkdirSync(photos, { recursive: true });
   for (const name of FILES) writeFileSync(path.join(photos, name), `picture ${name}`);
   writeFileSync(path.join(photos, `.part-${PHOTO}-full`), "half a picture");
+  mkdirSync(path.join(at.dataDir, "post"));
+  writeFileSync(path.join(at.dataDir, "post", MESSAGE), "Subject: My rug\r\n\r\n\u00fc");
+  writeFileSync(path.join(at.dataDir, "post", ".part-0f0f0f0f-0000-4000-8000-00000000000c-post"), "half a message");
   return at;
 }
 
@@ -64,6 +68,7 @@ const everything = (at: Place) => withStore(at, async (store) => {
   for (const key of MODELS) rows[key] = await model(store.client, key).findMany({ orderBy: { id: "asc" } });
   return rows;
 });
+const postIn = (at: Place) => readdirSync(path.join(at.dataDir, "post")).sort();
 const photosIn = (at: Place) => readdirSync(path.join(at.dataDir, "photos")).sort();
 
 /** Every pair of databases that can be reached: a backup of one restores into the other. */
@@ -84,6 +89,8 @@ describe.each(PAIRS)("backUp and restore, $name", ({ from, to }) => {
     expect(is).toEqual({ ...was, ...Object.fromEntries(PASSING_TABLES.map((key) => [key, []])) });
     expect(photosIn(target)).toEqual([...FILES].sort());
     for (const name of FILES) expect(readFileSync(path.join(target.dataDir, "photos", name), "utf8")).toBe(`picture ${name}`);
+    expect(postIn(target)).toEqual([MESSAGE]);
+    expect(readFileSync(path.join(target.dataDir, "post", MESSAGE), "utf8")).toBe("Subject: My rug\r\n\r\n\u00fc");
     for (const at of [source, target]) expect(readdirSync(at.dataDir).filter((name) => name.startsWith("."))).toEqual([]);
   });
 });
@@ -95,8 +102,10 @@ describe.each(DATABASES)("restore on $name", (kind) => {
     await withStore(at, async (store) => {
       await store.client.client.create({ data: { id: "later", name: "Came later" } });
     });
+    const laterMessage = "0f0f0f0f-0000-4000-8000-00000000000d.eml";
     const later = "11111111-0000-4000-8000-00000000000b.jpg";
     writeFileSync(path.join(at.dataDir, "photos", later), "later");
+    writeFileSync(path.join(at.dataDir, "post", laterMessage), "later");
     const was = await everything(at);
     await expect(restore(at, archive, false)).rejects.toThrow("--replace");
     expect(await everything(at)).toEqual(was);
@@ -104,9 +113,11 @@ describe.each(DATABASES)("restore on $name", (kind) => {
     const { before } = await restore(at, archive, true);
     expect(await withStore(at, (store) => store.client.client.findMany())).toHaveLength(1);
     expect(photosIn(at)).not.toContain(later);
+    expect(postIn(at)).not.toContain(laterMessage);
     await restore(at, before ?? "", true);
     expect((await withStore(at, (store) => store.client.client.findMany())).map((c) => c.id).sort()).toEqual(["c1", "later"]);
     expect(photosIn(at)).toContain(later);
+    expect(postIn(at)).toContain(laterMessage);
   });
 
   it("leaves everything as it was where a row of the backup does not fit", async () => {
@@ -193,7 +204,7 @@ describe("unpack", () => {
       await create({ file, gzip: true, cwd: out }, names);
       return file;
     };
-    const members = ["tables", "photos", "manifest.json"].flatMap((n) => (n.endsWith(".json") ? [n] : readdirSync(path.join(out, n)).map((f) => `${n}/${f}`)));
+    const members = ["tables", "photos", "post", "manifest.json"].flatMap((n) => (n.endsWith(".json") ? [n] : readdirSync(path.join(out, n)).map((f) => `${n}/${f}`)));
     await unpack(await again(members), into());
     await expect(unpack(await again(members.filter((m) => m !== "tables/letter.jsonl")), into())).rejects.toThrow("tables/letter.jsonl is missing");
     await expect(unpack(await again(members.filter((m) => m !== "manifest.json")), into())).rejects.toThrow("not a backup");
