@@ -123,10 +123,10 @@ async function cameBefore(post: Post, { messageId, body }: IncomingMessage): Pro
 /** Why a new letter opens no enquiry by itself and waits for a person; null where it does. */
 async function whyWaits(post: Post, { from, pictures, sentAt }: IncomingMessage, now: Date): Promise<string | null> {
   if (!from) return "It names no sender.";
+  if ((await enquiriesOfAddress(from.address)).some((e) => !isEnded(e.state))) return "Its sender has an open enquiry; it may belong there.";
   if (pictures.length === 0) return "It carries no photo, so a person decides whether it is an enquiry.";
   if ((sentAt ?? post.arrivedAt).getTime() < now.getTime() - FRESH_MS) return "It was written more than a week ago.";
   if ((await suppressedWhy(database(), from.address)) !== null) return "Letters to its address came back.";
-  if ((await enquiriesOfAddress(from.address)).some((e) => !isEnded(e.state))) return "Its sender has an open enquiry; it may belong there.";
   const isFree = (await takeOne(`mail:${from.address}`, ALLOWANCES.mailAddress, now)) && (await takeOne("mail:all", ALLOWANCES.mailAll, now));
   return isFree ? null : "Many letters have come; this one waits for a person.";
 }

@@ -86,9 +86,10 @@ function untilMore(client: ImapFlow, ms: number, stop: AbortSignal): Promise<voi
   });
 }
 
-/** The server's own words where it said some. */
+/** What went wrong, as a sentence for people at the desk, with the server's own words where it said some. */
 function sayError(error: unknown): string {
   const { message, responseText, authenticationFailed } = error as { message: string; responseText?: string; authenticationFailed?: boolean };
-  if (authenticationFailed) return `The mail server does not take the user name or the password${responseText ? ` (${responseText})` : ""}.`;
-  return responseText ?? message;
+  const itself = responseText?.replace(/\.$/u, "");
+  if (authenticationFailed) return `The mail server does not take the user name or the password${itself ? ` (${itself})` : ""}.`;
+  return itself ? `The mail server refuses: ${itself}.` : `The mail server cannot be reached (${message.replace(/\.$/u, "")}).`;
 }

@@ -21,9 +21,9 @@ beforeEach(async () => {
   }).listen(0, "127.0.0.1");
   await once(server, "listening");
 });
-afterEach(() => new Promise<void>((resolve) => server.close(() => resolve())));
+afterEach(() => new Promise<void>((resolve) => (server.listening ? server.close(() => resolve()) : resolve())));
 
-const box = (host: string) => ({ host, port: (server.address() as net.AddressInfo).port, isTls: false, user: "desk", password: "copper-thimble", folder: "INBOX" });
+const box = (host: string) => ({ host, port: (server.address() as net.AddressInfo | null)?.port ?? 0, isTls: false, user: "desk", password: "copper-thimble", folder: "INBOX" });
 
 describe("openMailbox", () => {
   const hasPassword = () => told.some((line) => line.includes("copper-thimble"));
@@ -35,6 +35,14 @@ describe("openMailbox", () => {
   it("says it on this very machine, and gives the server's refusal in words", async () => {
     await expect(openMailbox(box("127.0.0.1"))).rejects.toThrow(/does not take the user name or the password/);
     expect(hasPassword()).toBe(true);
+  });
+});
+
+describe("openMailbox where nobody listens", () => {
+  it("says so in a sentence", async () => {
+    const port = (server.address() as net.AddressInfo).port;
+    await new Promise<void>((resolve) => server.close(() => resolve()));
+    await expect(openMailbox({ ...box("127.0.0.1"), port })).rejects.toThrow(/^The mail server cannot be reached \(.+\)\.$/);
   });
 });
 

@@ -27,16 +27,20 @@ export function Sort({ postId, state, canOpen, suggested }: { postId: string; st
     return <div className={css.do}><p>It was put aside.</p><button type="button" className="button quiet" disabled={isBusy} onClick={() => run(() => putAside({ postId, isBack: true }), () => router.refresh())}>Take it back out</button>{outcome}</div>;
   }
   if (state !== "waiting") return outcome;
+  // What is the likelier stands first and is the dark button.
+  const isKnown = suggested.length > 0;
+  const linking = <Link suggested={suggested} isBusy={isBusy} send={(reference) => run(() => link({ postId, reference }), toEnquiry)} />;
   return (
     <div className={css.do}>
+      {isKnown && linking}
       {canOpen && (
         <section>
           <h2>A new enquiry</h2>
           <p>Its words and photos become an enquiry, and its sender is told that it has come.</p>
-          <button type="button" className="button" disabled={isBusy} onClick={() => run(() => open(postId), toEnquiry)}>Open an enquiry with it</button>
+          <button type="button" className={isKnown ? "button quiet" : "button"} disabled={isBusy} onClick={() => run(() => open(postId), toEnquiry)}>Open an enquiry with it</button>
         </section>
       )}
-      <Link suggested={suggested} isBusy={isBusy} send={(reference) => run(() => link({ postId, reference }), toEnquiry)} />
+      {!isKnown && linking}
       <section>
         <h2>Neither</h2>
         <p>It stays here, and nothing of it is thrown away.</p>
@@ -77,7 +81,7 @@ function Link({ suggested, isBusy, send }: { suggested: readonly Suggested[]; is
             <input id={field} name="reference" type="text" autoComplete="off" maxLength={20} aria-describedby={`${field}-hint`} />
           </div>
         )}
-        <button className="button quiet" disabled={isBusy}>Put it there</button>
+        <button className={suggested.length > 0 ? "button" : "button quiet"} disabled={isBusy}>Put it there</button>
       </form>
     </section>
   );
