@@ -9,8 +9,8 @@ export function countInWords(n: number): string {
   if (!Number.isInteger(n) || n < 0) throw new Error(`Expected a whole number from 0 but received ${n}`);
   return WORDS[n] ?? String(n);
 }
-/** The first letter large, for the head of a sentence. */
-export const sentenceCase = (s: string): string => s.charAt(0).toLocaleUpperCase("en") + s.slice(1);
+/** The first letter large, for the head of a sentence; the symbol "pH" stays as it is. */
+export const sentenceCase = (s: string): string => /^pH\b/.test(s) ? s : s.charAt(0).toLocaleUpperCase("en") + s.slice(1);
 /** The first letter small, to stand inside a sentence; "I" stays large. */
 export const lowerFirst = (s: string): string => (/^I\b/.test(s) ? s : s.charAt(0).toLocaleLowerCase("en") + s.slice(1));
 

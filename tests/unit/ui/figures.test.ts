@@ -17,6 +17,7 @@ describe("sentenceCase", () => {
   it("makes the first letter large and leaves the rest", () => {
     expect(sentenceCase("wool and Silk")).toBe("Wool and Silk");
     expect(sentenceCase("")).toBe("");
+    expect(sentenceCase("pH of a spot")).toBe("pH of a spot");
   });
 });
 

@@ -47,7 +47,7 @@ function ReadingField({ id, reading }: { id: string; reading: Reading }) {
   if (reading.kind === "name") return <div className={css.short}><TextField name={name} label={ask} hint={hint} autoComplete="off" /></div>;
   if (reading.kind === "number") {
     const bounds = `Between ${reading.least} and ${reading.most}${reading.unit ? ` ${reading.unit}` : ""}.`;
-    return <div className={css.short}><TextField name={name} label={ask} hint={hint ? `${hint} ${bounds}` : bounds} inputMode="decimal" autoComplete="off" /></div>;
+    return <div className={css.short}><TextField name={name} label={ask} hint={hint ? `${hint}. ${bounds}` : bounds} inputMode="decimal" autoComplete="off" /></div>;
   }
   const answers = Object.entries(reading.answers).map(([answer, row]) => ({ id: answer, label: row.label, hint: row.hint }));
   if (isNeeded(id, reading)) return <PickOne name={name} legend={ask} hint={hint} options={answers} />;
