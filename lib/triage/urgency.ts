@@ -23,8 +23,11 @@ export const needsFirstAid = (told: Told): boolean =>
   told.has("wetNow:wet") || told.has("wetNow:damp") ||
   ((told.has("since:hour") || told.has("since:day")) && holdsIn(told, "spilt:yes"));
 
+/** What nobody may touch, not even to blot it: flood or waste water, or growth that is seen. */
+const handsOff = (told: Told): boolean => told.has("incidents:flood") || told.has("changes:spots");
+
 /** The one set of first aid, the same for every fibre, or null. `emergencyNumber` is the workshop's. */
 export function judgeFirstAid(told: Told, emergencyNumber: string | undefined): string[] | null {
   if (!needsFirstAid(told)) return null;
-  return firstAidSentences(emergencyNumber);
+  return firstAidSentences(emergencyNumber, handsOff(told));
 }

@@ -53,6 +53,13 @@ describe("judgeFirstAid", () => {
     expect(judgeFirstAid(told({ wetNow: "wet" }), "112")?.[0]).toContain("112");
     expect(judgeFirstAid(told({ wetNow: "wet" }), undefined)?.[0]).toContain("your emergency number");
   });
+  it("tells nobody to press a cloth on flood water or on what may be mould", () => {
+    for (const grave of [{ incidents: ["flood"] }, { changes: ["spots"] }]) {
+      const said = judgeFirstAid(told({ wetNow: "wet", ...grave }), "112")?.join(" ");
+      expect(said).not.toMatch(/press|white cloth|before and after you blot/);
+      expect(said).toMatch(/children.*Do not blot it/);
+    }
+  });
   it("is null where nothing is wet", () => expect(judgeFirstAid(told({ wetNow: "no" }), "112")).toBeNull());
 });
 
