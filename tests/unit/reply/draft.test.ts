@@ -4,6 +4,7 @@ import { composeDraft, type DraftInput } from "../../../lib/reply/draft";
 import { cleaning } from "../../../lib/reply/facts";
 import { improvementPhrase, moneyPhrase, yearsEnd, yearsPhrase } from "../../../lib/reply/phrases";
 import { readingOf } from "../../../lib/reply/reading";
+import type { RugAnswers } from "../../../lib/trade/questions";
 import { anyInput } from "./any-input";
 import { CASES } from "./cases";
 import { firstAidInShort } from "../../../lib/trade/first-aid";
@@ -158,7 +159,12 @@ describe("composeDraft, edges", () => {
   it("speaks of no mechanism below about as likely as not (.33)", () => {
     const at = (probability: number) => composeDraft(inputOf({ sketch: { fibres: { wool: 0.9 }, mechanisms: { mould: probability } } })).text;
     expect(at(0.32)).not.toMatch(/mould/i);
-    expect(at(0.33)).toMatch(/about as likely as not that the spots are mould/);
+    expect(at(0.33)).toMatch(/about as likely as not that mould grows in it/);
+  });
+  it("speaks of the spots and of the ring only where they were told", () => {
+    const text = (changes: RugAnswers["changes"]) => composeDraft(inputOf({ sketch: { fibres: { wool: 0.9 }, mechanisms: { mould: 0.6, "water-mark": 0.6 } }, answers: { changes } })).text;
+    expect(text(["smell"])).not.toMatch(/the spots|the ring/);
+    expect(text(["spots", "ring"])).toMatch(/the spots are mould[^]*the ring is a water mark/);
   });
   it("warns of beyond repair and of harm from their thresholds on (.33 and .10)", () => {
     const at = (beyondRepair: number, worse: number) => composeDraft(inputOf({ sketch: { fibres: { viscose: 0.9 }, evidence: [{ what: "touch", value: "cool-slippery", strength: "told" }], rest: { beyondRepair, worse, improvement: range(10, 30, 60) } } })).text;
