@@ -6,7 +6,7 @@ import { authorise, NOT_THERE } from "./authorise";
 import { ok, type Caller, type Result } from "./caller";
 import { markersOf, measurementView } from "./measurement-view";
 import { peopleNames } from "./people-names";
-import { photoView } from "./photo-view";
+import { photoView, photoViews } from "./photo-view";
 import { rugAnswersOf } from "./stored";
 import type { PhotoDeskView } from "./views";
 
@@ -30,7 +30,7 @@ export async function readPhotoDesk(caller: Caller, { enquiryId, photoId }: { en
     reference: rug.enquiry.reference,
     rug: { title: rug.title, widthCm, lengthCm },
     photo: photoView(photo),
-    others: rug.photos.filter((p) => p.id !== photoId).map(photoView),
+    others: photoViews(rug.photos).filter((p) => p.id !== photoId),
     measurements: measurements.flatMap((m) => measurementView(m, nameOf)),
     mayMeasure: forbids(caller, "measure-photo") === null && forbids(caller, "plan-rug") === null,
     money: { bindingPerM: prices.bindingPerM, currency, locale },

@@ -1,5 +1,4 @@
 import type { ClientView } from "@/lib/enquiry/views";
-import { PHOTO_KINDS } from "@/lib/trade/questions";
 import { AddPhotos } from "@/lib/ui/add-photos";
 import { ASKED_PHOTOS, PEOPLE_AND_PAPERS } from "@/lib/ui/asked-photos";
 import { countInWords } from "@/lib/ui/figures";
