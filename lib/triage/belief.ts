@@ -9,7 +9,7 @@ import { collectEvidence, possibleFindings, type EvidenceContext, type EvidenceI
 import type { Finding } from "./finding";
 import { intervals } from "./interval";
 import { sayFinding } from "./say-finding";
-import { capInto, capsFor, decibansOf, weighInto } from "./weigh";
+import { capInto, capsFor, decibansOf, isTest, weighInto } from "./weigh";
 import { wordsForChance } from "./words";
 
 /** An answer somebody might give, and how likely it is by what is believed now. */
@@ -32,20 +32,22 @@ export interface Belief {
 /** Two classes by their place in CLASSES. */
 interface Pair { readonly leading: number; readonly rival: number }
 
-/** `uncapped` is the belief before the caps, `point` after them. */
-interface Model { readonly prior: ClassVector; readonly items: EvidenceItem[]; readonly caps: ClassVector; readonly uncapped: ClassVector; readonly point: ClassVector }
+/** `uncapped` is the belief without any cap, `point` with them; `untestedCaps` bound what is no test before the tests speak. */
+interface Model { readonly prior: ClassVector; readonly items: EvidenceItem[]; readonly caps: ClassVector; readonly untestedCaps: ClassVector; readonly uncapped: ClassVector; readonly point: ClassVector }
 
 const yearOf = (asOf: string): number => Number(asOf.slice(0, 4));
 
 function modelOf(findings: readonly Finding[], prior: ClassVector, context: EvidenceContext): Model {
   const items = collectEvidence(findings, context);
   const caps = capsFor(items, prior);
+  const untestedCaps = capsFor(items.filter((i) => !isTest(i)), prior);
   const out = new Float64Array(CLASSES.length);
   const tables = { prior: Float64Array.from(prior), priorAt: 0, logs: items.map((i) => i.logs), at: 0, misleading: WHOLLY_MISLEADING };
   weighInto(out, items, tables);
   const uncapped = CLASSES.map((_, i) => out[i] as number);
+  if (items.some(isTest)) weighInto(out, items, { ...tables, untestedCaps });
   capInto(out, tables, Float64Array.from(caps), 0);
-  return { prior, items, caps, uncapped, point: CLASSES.map((_, i) => out[i] as number) };
+  return { prior, items, caps, untestedCaps, uncapped, point: CLASSES.map((_, i) => out[i] as number) };
 }
 
 const decibans = (p: ClassVector, { leading, rival }: Pair) => 10 * Math.log10((p[leading] as number) / (p[rival] as number));

@@ -38,14 +38,15 @@ const drawnMisleading = (seed: number): Float64Array =>
  * The 80 % interval of every class: priors, likelihood rows, caps and the chance of being misled are drawn, each from its own
  * stream, and the belief is worked out anew. The interval always holds the point itself.
  */
-export function intervals(model: { prior: ClassVector; items: readonly EvidenceItem[]; caps: ClassVector; point: ClassVector; seed: number }): { low: number; high: number }[] {
+export function intervals(model: { prior: ClassVector; items: readonly EvidenceItem[]; caps: ClassVector; untestedCaps: ClassVector; point: ClassVector; seed: number }): { low: number; high: number }[] {
   const { items, seed } = model;
-  const [priors, caps, misleading] = [drawnPriors(seed, model.prior), drawnCaps(seed, model.caps), drawnMisleading(seed)];
+  const [priors, caps, untestedCaps] = [drawnPriors(seed, model.prior), drawnCaps(seed, model.caps), drawnCaps(seed, model.untestedCaps)];
+  const misleading = drawnMisleading(seed);
   const logs = items.map((item) => item.drawn(seed));
   const out = new Float64Array(WIDTH);
   const drawn = Array.from({ length: WIDTH }, () => new Float64Array(DRAWS));
   for (let d = 0; d < DRAWS; d += 1) {
-    const tables = { prior: priors, priorAt: d * WIDTH, logs, at: d * (WIDTH - 1), misleading: misleading[d] as number };
+    const tables = { prior: priors, priorAt: d * WIDTH, logs, at: d * (WIDTH - 1), misleading: misleading[d] as number, untestedCaps };
     weighInto(out, items, tables);
     capInto(out, tables, caps, d * WIDTH);
     for (let i = 0; i < WIDTH; i += 1) (drawn[i] as Float64Array)[d] = out[i] as number;

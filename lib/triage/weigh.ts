@@ -5,6 +5,9 @@ import type { EvidenceItem } from "./evidence";
 /** Words and photos are one block that can be wholly misleading; labels and tests are not in it. */
 const inBlock = (item: EvidenceItem) => item.strength === "told" || item.strength === "photo";
 
+/** Found in the fibre itself: what is no test is capped before these speak. */
+export const isTest = (item: EvidenceItem): boolean => item.strength === "bench" || item.strength === "laboratory";
+
 /** One set of tables to weigh with: the tables themselves, or one draw of them. `at` is where an item's vector begins in its logs. */
 export interface Tables {
   readonly prior: ArrayLike<number>;
@@ -14,11 +17,12 @@ export interface Tables {
   readonly at: number;
   /** ε, 0–1 */
   readonly misleading: number;
+  /** The caps of the evidence that is no test, each row beside its prior; none are kept where left out. */
+  readonly untestedCaps?: ArrayLike<number>;
 }
 
 const WIDTH = CLASSES.length;
 const scores = new Float64Array(WIDTH);
-const words = new Float64Array(WIDTH);
 
 /** Log-likelihood of `other` after tempering: the prior-weighted mean of the named classes, unless the item gives its own. */
 function otherLog(item: EvidenceItem, logs: Float64Array, t: Tables): number {
@@ -48,21 +52,37 @@ function normalise(out: Float64Array): void {
   for (let i = 0; i < WIDTH; i += 1) out[i] = (out[i] as number) / total;
 }
 
+/** Adds the items of one kind to the scores; how many there were. */
+function addThose(items: readonly EvidenceItem[], t: Tables, are: (item: EvidenceItem) => boolean): number {
+  let count = 0;
+  for (let k = 0; k < items.length; k += 1) if (are(items[k] as EvidenceItem)) { add(items[k] as EvidenceItem, t.logs[k] as Float64Array, t); count += 1; }
+  return count;
+}
+const isLabel = (item: EvidenceItem) => !inBlock(item) && !isTest(item);
+const scoresOf = (probabilities: Float64Array): void => { for (let i = 0; i < WIDTH; i += 1) scores[i] = Math.log(probabilities[i] as number); };
+
 /**
- * Bayes before any cap, into `out`. The block of words and photos is damped as L′ = (1−ε)·L + ε·Σπ·L, which is the same as
- * mixing its posterior with the prior at share ε.
+ * Bayes before the last cap, into `out`, the weaker evidence first: words and photos as a block, damped as
+ * L′ = (1−ε)·L + ε·Σπ·L, which is the same as mixing its posterior with the prior at share ε; then labels; then tests. What
+ * is no test is capped before the tests speak, so that no pile of words and a label outweighs what was found in the fibre.
  */
 export function weighInto(out: Float64Array, items: readonly EvidenceItem[], t: Tables): void {
-  for (let i = 0; i < WIDTH; i += 1) scores[i] = Math.log(words[i] = t.prior[t.priorAt + i] as number);
-  let rest = items.length;
-  for (let k = 0; k < items.length; k += 1) if (inBlock(items[k] as EvidenceItem)) { add(items[k] as EvidenceItem, t.logs[k] as Float64Array, t); rest -= 1; }
-  if (rest < items.length) {
+  for (let i = 0; i < WIDTH; i += 1) out[i] = t.prior[t.priorAt + i] as number;
+  scoresOf(out);
+  const block = addThose(items, t, inBlock);
+  if (block > 0) {
     normalise(out);
-    for (let i = 0; i < WIDTH; i += 1) words[i] = (1 - t.misleading) * (out[i] as number) + t.misleading * (words[i] as number);
+    for (let i = 0; i < WIDTH; i += 1) out[i] = (1 - t.misleading) * (out[i] as number) + t.misleading * (t.prior[t.priorAt + i] as number);
+    scoresOf(out);
   }
-  if (rest === 0) return out.set(words);
-  for (let i = 0; i < WIDTH; i += 1) scores[i] = Math.log(words[i] as number);
-  for (let k = 0; k < items.length; k += 1) if (!inBlock(items[k] as EvidenceItem)) add(items[k] as EvidenceItem, t.logs[k] as Float64Array, t);
+  const labels = addThose(items, t, isLabel);
+  if (labels > 0) normalise(out);
+  if (block + labels === items.length) return;
+  if (t.untestedCaps) {
+    capInto(out, t, t.untestedCaps, t.priorAt);
+    scoresOf(out);
+  }
+  addThose(items, t, isTest);
   normalise(out);
 }
 
