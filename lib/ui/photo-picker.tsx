@@ -8,7 +8,8 @@ import { ClientSpots, photosOfChange, type ClientSpotsProps } from "./marking/cl
 import type { Sending } from "./photo-line";
 import { usePhotos, type RemovePhoto } from "./use-photos";
 
-export interface AskedPhoto { kind: PhotoKind; ask: string; hint: string; picture: ReactNode }
+/** `fills`: what is asked for should fill the picture. */
+export interface AskedPhoto { kind: PhotoKind; ask: string; hint: string; fills: boolean; picture: ReactNode }
 
 /** What phones and cameras write; the ending too, because some browsers do not know HEIC by its type. */
 const ACCEPT = "image/jpeg,image/png,image/webp,image/heic,image/heif,.heic,.heif";
@@ -47,7 +48,7 @@ export function PhotoPicker({ kinds, photos: kept, fields = NO_FIELDS, remove, s
           </div>
           <Kept photos={photos.filter((p) => p.kind === asked.kind)} what={asked.ask} remove={remove && act.remove} spots={spots} telling={telling} onChange={() => router.refresh()} />
           <OnTheWay sending={sending.filter((s) => s.kind === asked.kind)} again={act.again} putAside={act.putAside} />
-          <Inputs asked={asked} ofRug={ofRug} add={(files) => act.add(asked.kind, files)} />
+          <Inputs asked={asked} ofRug={ofRug} add={(files) => act.add(asked, files)} />
         </section>
       ))}
       <p className="unseen" role="status">{says}</p>

@@ -2,7 +2,7 @@
 import { useEffect, useState } from "react";
 import type { Refusal } from "../enquiry/caller";
 import type { PhotoView } from "../enquiry/views";
-import { PHOTO_KINDS, type PhotoKind } from "../trade/questions";
+import type { PhotoKind } from "../trade/questions";
 import { photoLooker } from "./look-at-photo";
 import { photoLine, type PhotoLine, type Sending } from "./photo-line";
 import { pause, sendPhoto } from "./send-photo";
@@ -37,11 +37,11 @@ export function usePhotos(kept: readonly PhotoView[], options: Options) {
   const known = new Map([...kept, ...added].map((p) => [p.id, p]));
   const photos = [...known.values()].filter((p) => !gone.includes(p.id));
 
-  const add = (kind: PhotoKind, files: readonly File[]) => {
+  const add = ({ kind, fills }: { kind: PhotoKind; fills: boolean }, files: readonly File[]) => {
     const items = files.map((file) => ({ key: newKey(), kind, file, share: 0, refused: null, remark: null }));
     line.add(items);
     for (const { key, file } of items) {
-      void looker.look(file, { fills: PHOTO_KINDS[kind].fills, others: photos.map((p) => p.likeness) }).then((remark) => {
+      void looker.look(file, { fills, others: photos.map((p) => p.likeness) }).then((remark) => {
         if (!remark) return;
         line.remark(key, remark);
         setSays(`${file.name}: ${remark}`);
