@@ -1,22 +1,23 @@
 import "server-only";
 import path from "node:path";
 import { Worker } from "node:worker_threads";
-import { fromPixels, MAX_PIXELS, openPicture } from "./pictures";
+import { fromPixels, MAX_PIXELS, openPicture, type Pixels } from "./pictures";
 import { tagPng } from "./tag-png";
 
 /** Milliseconds until a HEIC picture is given up. A twelve-megapixel one takes one to three seconds on an idle machine. *elicited* */
 const PATIENCE_MS = 60_000;
 
 /**
- * Decodes a HEIC picture to a PNG that carries its colour profile, for the same road as every other picture.
+ * Decodes a HEIC picture to sRGB pixels, by way of a PNG that carries its colour profile where it has one.
  * The pixels are already upright (libheif applies the container's own rotation), so the EXIF orientation must not be
  * applied again. Rejects where the picture is damaged or the decoder takes too long.
  */
-export async function heicToPng(file: string, patienceMs = PATIENCE_MS): Promise<Buffer> {
+export async function decodeHeic(file: string, patienceMs = PATIENCE_MS): Promise<Pixels> {
   const { icc, pagePrimary } = await openPicture(file).metadata();
   const pixels = await decode(file, pagePrimary ?? 0, patienceMs);
-  const png = await fromPixels({ ...pixels, channels: 4 }).removeAlpha().png({ compressionLevel: 0 }).toBuffer();
-  return icc ? tagPng(png, icc) : png;
+  const decoded = fromPixels({ ...pixels, channels: 4 }).removeAlpha();
+  const tagged = icc ? openPicture(tagPng(await decoded.png({ compressionLevel: 0 }).toBuffer(), icc)).toColourspace("srgb") : decoded;
+  return { data: await tagged.raw().toBuffer(), width: pixels.width, height: pixels.height, channels: 3 };
 }
 
 function decode(file: string, page: number, patienceMs: number): Promise<{ width: number; height: number; data: Uint8Array }> {

@@ -4,8 +4,8 @@ import path from "node:path";
 import { keepFiles, newPhotoId, partName, photoFileName, removeFiles, PHOTO_SIZES, type PhotoSize } from "../../store/photo-layout";
 import type { Measured } from "./appraise";
 import { readCameraNotes, type Exposure } from "./exposure";
-import { heicToPng } from "./heic";
-import { MAX_PIXELS, openPicture } from "./pictures";
+import { decodeHeic } from "./heic";
+import { fromPixels, MAX_PIXELS, openPicture } from "./pictures";
 import { makeSizes } from "./sizes";
 import { bitsOfJpeg, HEAD_BYTES, isAnimatedPng, sniff, type PictureType } from "./sniff";
 import { MAX_PHOTO_BYTES, spool, type Bytes } from "./spool";
@@ -71,8 +71,8 @@ async function takeIn(file: string, id: string, folder: string): Promise<{ ok: t
   let kept = false;
   try {
     const { exif } = await openPicture(file).metadata();
-    const picture = type === "image/heic" ? await heicToPng(file) : file;
-    const made = await makeSizes(() => openPicture(picture), { full: at("full"), "1600": at("1600"), "320": at("320") });
+    const pixels = type === "image/heic" ? await decodeHeic(file) : null;
+    const made = await makeSizes(() => (pixels ? fromPixels(pixels) : openPicture(file)), { full: at("full"), "1600": at("1600"), "320": at("320") });
     const facts = { receivedType: type, ...made, ...readCameraNotes(exif) };
     await keepFiles(folder, PHOTO_SIZES.map((s) => ({ part: part(s), name: photoFileName(id, s) })));
     kept = true;
