@@ -3,16 +3,20 @@ import type { BenchTest, Client, Inspection, Photo, ThirdParty } from "../store/
 import type { PrintedDocument } from "../reply/documents/blocks";
 import { viscoseCareCard } from "../reply/documents/care-card";
 import { conditionReport } from "../reply/documents/condition-report";
+import { cutDownPlan } from "../reply/documents/cut-down-plan";
 import { letterToSeller, type Tested } from "../reply/documents/letter-to-seller";
 import type { DocumentKind } from "../reply/documents/offered";
 import { rugWordsOf } from "../reply/describe";
 import { PHOTO_KINDS, type RugAnswers } from "../trade/questions";
 import type { Assessment } from "../triage/assessment";
+import { cutDownCost } from "../triage/money";
 import type { WorkshopSettings } from "../workshop/settings";
 import { readingsIn, reportIn } from "./bench-findings";
 import { sayReadings, sayReport } from "./bench-view";
 import { isTestId, testRow } from "./bench-test-schema";
 import { reportFields, sellerLetterFields } from "./document-forms";
+import type { PlanMarks } from "./mark-schema";
+import { measurePlan } from "./measured-plan";
 import { photoView, rugColours } from "./photo-view";
 import { dayAndHour, longDay } from "./workshop-day";
 
@@ -28,6 +32,9 @@ export interface DocumentFacts {
   tests: readonly BenchTest[];
   /** The newest that was not withdrawn. */
   inspection: Inspection | null;
+  /** The plan on which a way of cutting the rug down was chosen. */
+  plan: PlanMarks | null;
+  hasPlan: boolean;
   settings: WorkshopSettings;
   now: Date;
 }
@@ -44,6 +51,7 @@ export function documentContent(kind: DocumentKind, facts: DocumentFacts, filled
     case "condition-report": return report(facts, reportFields.parse(filled));
     case "letter-to-seller": return sellerLetter(facts, sellerLetterFields.parse(filled));
     case "care-card": return viscoseCareCard({ rug: rugOf(facts), workshop: { ...headOf(facts.settings), telephone: facts.settings.telephone } });
+    case "cut-down-plan": return cutDown(facts);
   }
 }
 
@@ -66,6 +74,19 @@ function sellerLetter(f: DocumentFacts, l: ReturnType<typeof sellerLetterFields.
   });
 }
 
+/** The chosen way first, then the others that are left. */
+function cutDown(f: DocumentFacts): PrintedDocument {
+  const measured = f.plan ? measurePlan(f.plan) : "No plan was drawn of this rug.";
+  if (typeof measured === "string") throw new Error(measured);
+  const { plan: { widthCm, lengthCm }, places, ways, chosen } = measured;
+  const { prices, currency } = f.settings;
+  const cost = (bindingM: number) => (f.answers.age === "antique" ? null : { range: cutDownCost({ widthCm, lengthCm }, prices, bindingM), currency });
+  return cutDownPlan({
+    rug: capital(rugOf(f)), size: { widthCm, lengthCm }, damaged: places.map((p) => p.outline), isTufted: f.answers.back === "cloth", workshop: headOf(f.settings),
+    ways: [...ways].sort((a, b) => Number(b.kind === chosen?.kind) - Number(a.kind === chosen?.kind)).map((w) => ({ kind: w.kind, pieces: w.pieces, shareKept: w.shareKept, bindingM: w.bindingM, cost: cost(w.bindingM) })),
+  });
+}
+
 /** A test as a letter names it: what was seen, never more than that. */
 function testedOf(row: BenchTest, f: DocumentFacts): Tested[] {
   const report = reportIn(row);
@@ -79,7 +100,7 @@ function testedOf(row: BenchTest, f: DocumentFacts): Tested[] {
 export function filledAtFirst(kind: DocumentKind, f: Pick<DocumentFacts, "answers" | "parties" | "settings">): Record<string, string> {
   const { answers, parties } = f;
   if (kind === "condition-report") return { theirReference: parties.find((p) => p.kind === "insurer")?.reference ?? "" };
-  if (kind === "care-card") return {};
+  if (kind !== "letter-to-seller") return {};
   const price = answers.price && answers.currency ? new Intl.NumberFormat(f.settings.locale, { style: "currency", currency: answers.currency, maximumFractionDigits: 0 }).format(answers.price) : "";
   return {
     sellerName: parties.find((p) => p.kind === "seller")?.name ?? answers.boughtPlace ?? "", boughtOn: answers.boughtYear ? String(answers.boughtYear) : "", price,

@@ -1,6 +1,7 @@
 import "server-only";
 import { database, type Prisma } from "../store/database";
 import { readSettings } from "../workshop/settings";
+import { chosenPlan } from "./chosen-plan";
 import type { DocumentFacts } from "./document-content";
 import { assessmentOf, rugAnswersOf } from "./stored";
 
@@ -9,7 +10,7 @@ export const STANDING_INSPECTIONS = { where: { withdrawnAt: null }, orderBy: [{ 
 const PARTS = {
   enquiry: { select: { reference: true, client: { select: { name: true } }, parties: true } },
   answers: true,
-  photos: { orderBy: { position: "asc" } },
+  photos: { orderBy: { position: "asc" }, include: { measurements: { where: { withdrawnAt: null } } } },
   assessments: { orderBy: { createdAt: "desc" }, take: 1 },
   benchTests: { where: { withdrawnAt: null }, orderBy: { at: "asc" } },
   inspections: { ...STANDING_INSPECTIONS, take: 1 },
@@ -21,8 +22,9 @@ export async function documentFacts({ enquiryId, rugId }: { enquiryId: string; r
   const [newest] = rug?.assessments ?? [];
   if (!rug || !newest) return null;
   const { reference, client, parties } = rug.enquiry;
+  const plan = chosenPlan(rug.photos);
   return {
     reference, client, parties, answers: rugAnswersOf(rug.answers), photos: rug.photos, assessment: assessmentOf(newest.result), tests: rug.benchTests,
-    inspection: rug.inspections[0] ?? null, settings, now,
+    inspection: rug.inspections[0] ?? null, plan, hasPlan: plan !== null, settings, now,
   };
 }

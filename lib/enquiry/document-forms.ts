@@ -20,7 +20,7 @@ export type ReportFields = z.infer<typeof reportFields>;
 export type SellerLetterFields = z.infer<typeof sellerLetterFields>;
 
 /** One schema for each kind of document. */
-export const DOCUMENT_FIELDS = { "condition-report": reportFields, "letter-to-seller": sellerLetterFields, "care-card": z.strictObject({}) } as const satisfies Record<DocumentKind, z.ZodMiniType>;
+export const DOCUMENT_FIELDS = { "condition-report": reportFields, "letter-to-seller": sellerLetterFields, "care-card": z.strictObject({}), "cut-down-plan": z.strictObject({}) } as const satisfies Record<DocumentKind, z.ZodMiniType>;
 /** As a form takes it: what the form carries beside its fields is left out. */
 export const documentForm = (kind: DocumentKind): z.ZodMiniType<Record<string, string>, FormValues> =>
   z.object(DOCUMENT_FIELDS[kind].shape) as unknown as z.ZodMiniType<Record<string, string>, FormValues>;

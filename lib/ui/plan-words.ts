@@ -1,16 +1,10 @@
 import type { PlanView } from "../enquiry/views";
 import type { CutKind } from "../photo/cut-down";
+import { CUT_NAMES } from "../reply/documents/cut-down-plan";
 import { percent } from "./figures";
 
-const NAMES: Readonly<Record<CutKind, string>> = {
-  "edge-off": "One edge comes off",
-  "equal-ends": "The same strip comes off both ends",
-  "split-in-two": "Two rugs out of one",
-  "smaller-rectangle": "A smaller rectangle",
-  centred: "A smaller rectangle about the middle",
-};
 /** A way of cutting a rug down, by its name. */
-export const cutName = (kind: CutKind): string => NAMES[kind];
+export const cutName = (kind: CutKind): string => CUT_NAMES[kind];
 
 /** What a plan found and chose, in a sentence. */
 export function planInWords({ marks, result: { damagedCm2, share, chosen } }: Pick<PlanView, "marks" | "result">): string {

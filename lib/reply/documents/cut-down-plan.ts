@@ -14,15 +14,15 @@ export interface CutDownPlan {
   readonly rug: string;
   readonly size: { readonly widthCm: number; readonly lengthCm: number };
   readonly damaged: readonly (readonly { readonly x: number; readonly y: number }[])[];
-  /** Best first; at least one. */
+  /** The one that was chosen first; at least one. */
   readonly ways: readonly CutWay[];
   readonly isTufted: boolean;
   readonly workshop: { readonly name: string; readonly lines: readonly string[] };
 }
 
-const NAMES: Readonly<Record<CutWay["kind"], string>> = {
-  "edge-off": "One edge comes off", "equal-ends": "The same strip comes off both ends", "split-in-two": "Two rugs out of one", "smaller-rectangle": "A smaller rectangle",
-  centred: "A smaller rectangle about the middle",
+/** What each way of cutting is called, on paper and at the desk. */
+export const CUT_NAMES: Readonly<Record<CutWay["kind"], string>> = {
+  "edge-off": "One edge comes off", "equal-ends": "The same strip comes off both ends", "split-in-two": "Two rugs out of one", "smaller-rectangle": "A smaller rectangle", centred: "A smaller rectangle about the middle",
 };
 
 /** What can be kept, drawn to scale, with its size, its new edges and what they cost. Provisional until measured on the rug. */
@@ -46,9 +46,9 @@ export function cutDownPlan(p: CutDownPlan): PrintedDocument {
 
 function wayBlocks({ size, damaged }: CutDownPlan, way: CutWay, i: number): Block[] {
   const pieces = way.pieces.map((r) => `${Math.round(r.right - r.left)} × ${Math.round(r.bottom - r.top)} cm`);
-  const what = `${NAMES[way.kind]}: ${pieces.join(" and ")}`;
+  const what = `${CUT_NAMES[way.kind]}: ${pieces.join(" and ")}`;
   return [
-    heading(`${i + 1}. ${NAMES[way.kind]}`),
+    heading(`${i + 1}. ${CUT_NAMES[way.kind]}`),
     { kind: "plan", ...size, damaged, keep: way.pieces, alternative: `Plan of the rug from above, to scale. ${what} remain${way.pieces.length === 1 ? "s" : ""} of ${size.widthCm} × ${size.lengthCm} cm.` },
     ...list([`Remains: ${pieces.join(" and ")}, about ${Math.round(way.shareKept * 100)} % of the rug.`, `New edges: about ${way.bindingM.toFixed(1)} m of binding.`,
       ...(way.cost ? [`Cost: between ${way.cost.currency} ${Math.round(way.cost.range.low)} and ${Math.round(way.cost.range.high)}, confirmed when we have seen it.`] : [])]),

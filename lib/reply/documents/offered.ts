@@ -2,7 +2,7 @@ import type { FibreId } from "../../trade/fibres";
 import type { RugAnswers } from "../../trade/questions";
 import type { Assessment } from "../../triage/assessment";
 
-export const DOCUMENT_KINDS = ["condition-report", "letter-to-seller", "care-card"] as const;
+export const DOCUMENT_KINDS = ["condition-report", "letter-to-seller", "care-card", "cut-down-plan"] as const;
 export type DocumentKind = (typeof DOCUMENT_KINDS)[number];
 
 /** What each is called at the desk, and what it is for. */
@@ -10,6 +10,7 @@ export const DOCUMENTS: Readonly<Record<DocumentKind, { readonly name: string; r
   "condition-report": { name: "Condition report", tells: "For an insurer or whoever else needs it on paper." },
   "letter-to-seller": { name: "Letter to the seller", tells: "The client’s own letter, for their signature. It goes to the client and never to the seller." },
   "care-card": { name: "Care card", tells: "How to live with a viscose rug." },
+  "cut-down-plan": { name: "Cut-down plan", tells: "What can be kept of the rug, drawn to scale, with its new edges and what they cost." },
 };
 
 const WITH_VISCOSE: readonly FibreId[] = ["viscose", "wool-viscose", "silk-viscose", "cotton-viscose"];
@@ -17,12 +18,13 @@ const WITH_VISCOSE: readonly FibreId[] = ["viscose", "wool-viscose", "silk-visco
 const CARE_CARD_FROM = 0.5;
 const SOLD_WITH_SILK: readonly RugAnswers["sellerSaid"][] = ["silk", "wool-and-silk", "art-silk", "silk-look"];
 
-/** What can be made for a rug: a report of everything that was judged, the letter where silk was spoken of, the card for such a pile. */
-export function documentsOffered({ answers, assessment }: { answers: RugAnswers; assessment: Assessment | null }): DocumentKind[] {
+/** What can be made for a rug: a report of everything that was judged, the letter where silk was spoken of, the card for such a pile, the plan where a way of cutting was chosen. */
+export function documentsOffered({ answers, assessment, hasPlan }: { answers: RugAnswers; assessment: Assessment | null; hasPlan: boolean }): DocumentKind[] {
   if (!assessment) return [];
   const viscose = assessment.fibres.filter((f) => WITH_VISCOSE.includes(f.fibre)).reduce((sum, f) => sum + f.probability, 0);
   const fits: Readonly<Record<DocumentKind, boolean>> = {
     "condition-report": true, "letter-to-seller": SOLD_WITH_SILK.includes(answers.sellerSaid), "care-card": viscose >= CARE_CARD_FROM,
+    "cut-down-plan": hasPlan,
   };
   return DOCUMENT_KINDS.filter((kind) => fits[kind]);
 }

@@ -15,6 +15,7 @@ import { readDocumentForm } from "../../../lib/enquiry/read-document-form";
 import { readEnquiry } from "../../../lib/enquiry/read-enquiry";
 import { recordInspection } from "../../../lib/enquiry/record-inspection";
 import { recordLaboratoryReport } from "../../../lib/enquiry/record-laboratory-report";
+import { recordMeasurement } from "../../../lib/enquiry/record-measurement";
 import { secondReply } from "../../../lib/enquiry/second-reply";
 import { takeBackLetter } from "../../../lib/enquiry/take-back";
 import { withdrawInspection } from "../../../lib/enquiry/withdraw-inspection";
@@ -83,6 +84,25 @@ export function onPaper(): void {
       expect(await makeDocument(await nell(), { enquiryId: wool.enquiryId, rugId: rug?.id ?? "", kind: "care-card", filled: {} }, NOW)).toMatchObject({ ok: false, code: "invalid" });
       expect(await makeDocument(await nell(), { enquiryId: wool.enquiryId, rugId, kind: "condition-report", filled: {} }, NOW)).toMatchObject({ ok: false, code: "not-found" });
       expect(await makeDocument({ kind: "public", addressHash: null }, { enquiryId, rugId, kind: "care-card", filled: {} }, NOW)).toMatchObject({ ok: false, code: "not-signed-in" });
+    });
+    it("draws the plan on which a way of cutting was chosen, that way first, with the workshop's price for its edges", async () => {
+      const { make, view, enquiryId } = await aRug();
+      const photoId = (await view()).rugs[0]?.photos[0]?.id ?? "";
+      const corners = [{ x: 0, y: 0 }, { x: 1, y: 0 }, { x: 1, y: 1 }, { x: 0, y: 1 }];
+      const plan = { corners, widthCm: 200, lengthCm: 300, damaged: [[{ x: 0, y: 0 }, { x: 1, y: 0 }, { x: 1, y: 0.1 }, { x: 0, y: 0.1 }]], borderCm: 0, isSymmetric: false };
+      const mark = async (chosen: string | null, replaces: string | null) => good(await recordMeasurement(await nell(), { id: randomUUID(), photoId, marked: { kind: "plan", marks: { ...plan, chosen } }, replaces }, later(2))).id;
+      const first = await mark(null, null);
+      expect((await view()).rugs[0]?.offers).not.toContain("cut-down-plan");
+      await mark("equal-ends", first);
+      expect((await view()).rugs[0]?.offers).toContain("cut-down-plan");
+      const text = await textOf(await make("cut-down-plan"), enquiryId);
+      expect(text).toMatch(/measures about 200 × 300 cm.*1\. The same strip comes off both ends.*2\. One edge comes off/);
+      // 30 cm off each end: 200 × 240 remain, two new edges of 200 cm with a turn of 2 cm, at EUR 35 a metre.
+      expect(text).toContain("Remains: 200 × 240 cm, about 80 % of the rug.");
+      expect(text).toContain("New edges: about 4.0 m of binding.");
+      const [, low, high] = /about 4\.0 m of binding\.","Cost: between EUR (\d+) and (\d+)/.exec(text) ?? [];
+      expect(Number(low)).toBeLessThanOrEqual(4.04 * 35);
+      expect(Number(high)).toBeGreaterThanOrEqual(4.04 * 35 - 1);
     });
     it("writes the client's letter to the seller from what was filled in and what was tested, and asks whom it is to", async () => {
       const { make, enquiryId, rugId } = await aRug();
