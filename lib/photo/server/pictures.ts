@@ -17,6 +17,10 @@ export const openPicture = (input: string | Buffer): Sharp => sharp(input, { lim
 export const fromPixels = (pixels: { data: Uint8Array; width: number; height: number; channels: 3 | 4 }): Sharp =>
   sharp(pixels.data, { raw: { width: pixels.width, height: pixels.height, channels: pixels.channels }, limitInputPixels: MAX_PIXELS });
 
+/** Levels of grey that we hold, 8 bits each. */
+export const fromGrey = (sheet: { data: Uint8Array; width: number; height: number }): Sharp =>
+  sharp(sheet.data, { raw: { width: sheet.width, height: sheet.height, channels: 1 }, limitInputPixels: MAX_PIXELS });
+
 export interface Pixels {
   data: Uint8Array;
   width: number;

@@ -1,0 +1,79 @@
+import type { Rgb } from "../strip";
+
+/** Levels of light, 0 black to 255 white, row by row. */
+export interface Grey { readonly data: Float32Array; readonly width: number; readonly height: number }
+
+/** Luma by Rec. ITU-R BT.601. */
+export function greyOf({ data, width, height }: Rgb): Grey {
+  return { data: Float32Array.from({ length: width * height }, (_, i) => 0.299 * data[3 * i]! + 0.587 * data[3 * i + 1]! + 0.114 * data[3 * i + 2]!), width, height };
+}
+
+type Line = (from: Float32Array, to: Float32Array, start: number, step: number, count: number) => void;
+
+function alongBoth({ data, width, height }: Grey, work: Line): Grey {
+  const half = new Float32Array(data.length), whole = new Float32Array(data.length);
+  for (let y = 0; y < height; y++) work(data, half, y * width, 1, width);
+  for (let x = 0; x < width; x++) work(half, whole, x, width, height);
+  return { data: whole, width, height };
+}
+
+/** The greatest (or, with `least`, the least) level within `reach` pixels each way, edges repeated. */
+export const extreme = (grey: Grey, reach: number, least = false): Grey =>
+  alongBoth(grey, (from, to, start, step, count) => {
+    const beats = (a: number, b: number) => (least ? a <= b : a >= b);
+    const queue: number[] = [];
+    let head = 0;
+    for (let i = 0; i < count + reach; i++) {
+      if (i < count) {
+        while (queue.length > head && beats(from[start + i * step]!, from[start + queue.at(-1)! * step]!)) queue.pop();
+        queue.push(i);
+      }
+      const at = i - reach;
+      if (at < 0) continue;
+      while (queue[head]! < at - reach) head++;
+      to[start + at * step] = from[start + queue[head]! * step]!;
+    }
+  });
+
+/** The mean within `reach` pixels each way, edges repeated; 0 leaves it as it is. */
+export const mean = (grey: Grey, reach: number): Grey =>
+  reach < 1 ? grey : alongBoth(grey, (from, to, start, step, count) => {
+    const at = (i: number) => from[start + Math.min(count - 1, Math.max(0, i)) * step]!;
+    let sum = 0;
+    for (let i = -reach; i <= reach; i++) sum += at(i);
+    for (let i = 0; i < count; i++) {
+      to[start + i * step] = sum / (2 * reach + 1);
+      sum += at(i + reach + 1) - at(i - reach);
+    }
+  });
+
+/** Dark strokes narrower than `2 reach + 1` filled with the light beside them. */
+export const withoutStrokes = (grey: Grey, reach: number): Grey => extreme(extreme(grey, reach), reach, true);
+
+export const inverted = ({ data, width, height }: Grey): Grey => ({ data: data.map((v) => 255 - v), width, height });
+
+/** Every `by` × `by` pixels as their mean; a rest at the right or the bottom is left out. */
+export function shrunk(grey: Grey, by: number): Grey {
+  if (by <= 1) return grey;
+  const width = Math.floor(grey.width / by), height = Math.floor(grey.height / by);
+  const data = new Float32Array(width * height);
+  for (let y = 0; y < height * by; y++)
+    for (let x = 0; x < width * by; x++) data[Math.floor(y / by) * width + Math.floor(x / by)]! += grey.data[y * grey.width + x]! / (by * by);
+  return { data, width, height };
+}
+
+/** Between four pixels; beyond the edge, the edge. */
+export function levelAt({ data, width, height }: Grey, x: number, y: number): number {
+  const px = Math.min(width - 1, Math.max(0, x)), py = Math.min(height - 1, Math.max(0, y));
+  const x0 = Math.floor(px), y0 = Math.floor(py), x1 = Math.min(width - 1, x0 + 1), y1 = Math.min(height - 1, y0 + 1);
+  const tx = px - x0, ty = py - y0;
+  const top = data[y0 * width + x0]! + (data[y0 * width + x1]! - data[y0 * width + x0]!) * tx;
+  const low = data[y1 * width + x0]! + (data[y1 * width + x1]! - data[y1 * width + x0]!) * tx;
+  return top + (low - top) * ty;
+}
+
+/** The level below which this share of the pixels lies. */
+export function quantile({ data }: Grey, share: number): number {
+  const sorted = Float32Array.from(data).sort();
+  return sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? 0;
+}
