@@ -6,23 +6,26 @@ import { planOf } from "../photo/plan";
 import type { Corners, Point } from "../photo/homography";
 import { remarkOn } from "../photo/quality";
 import { measureSpots, proposeSpotsIn } from "../photo/server/measure";
+import { labelSense } from "../enquiry/label-sense";
+import { readLabelPhoto } from "../photo/server/read-label-photo";
 import { receivePhoto } from "../photo/server/receive";
 import type { Spot } from "../photo/spot";
 import { photoFileName } from "../store/photo-layout";
+import { readLabel } from "../triage/read-label";
 import { CommandError, runCommand } from "./command";
 
-const USAGE = "Say which photo: npm run photo -- FILE [--spots X,Y X,Y] [--corners X,Y X,Y X,Y X,Y --size WIDTH×LENGTH]. Places are shares of the photo's width and height, 0 to 1.";
+const USAGE = "Say which photo: npm run photo -- FILE [--spots X,Y X,Y] [--corners X,Y X,Y X,Y X,Y --size WIDTH×LENGTH] [--label]. Places are shares of the photo's width and height, 0 to 1.";
 /** Of the longer side. *elicited*: a fingertip on a phone's screen. */
 const RADIUS = 0.025;
 
-interface Options { file: string; spots: Point[] | null; corners: Point[] | null; size: { widthCm: number; lengthCm: number } | null }
+interface Options { file: string; spots: Point[] | null; corners: Point[] | null; size: { widthCm: number; lengthCm: number } | null; label: boolean }
 
 /**
  * Everything that is measured in one photo, as JSON. The file is taken in like a client's and thrown away.
  * @throws CommandError in one line for anything the person can put right.
  */
 export async function photo(args: readonly string[]): Promise<string> {
-  const { file, spots, corners, size } = optionsOf(args);
+  const { file, spots, corners, size, label } = optionsOf(args);
   const found = await stat(file).catch(() => null);
   if (!found?.isFile()) throw new CommandError(`${file}: there is no such file.`);
   const into = await mkdtemp(path.join(tmpdir(), "plainpile-photo-"));
@@ -38,10 +41,17 @@ export async function photo(args: readonly string[]): Promise<string> {
       file: path.basename(file), receivedType, receivedBytes, sha256, width, height, takenAt, exposure, colours: measured.colours, quality: { ...measured.quality, remark: remarkOn(measured.quality) },
       spots: compared ? { proposed: spots === null, ...compared, comparison: await measureSpots(copy, compared) } : null,
       plan: plan === null ? null : typeof plan === "string" ? plan : { widthCm: plan.widthCm, lengthCm: plan.lengthCm, centreOfPhoto: plan.toPlan({ x: 0.5, y: 0.5 }) },
+      ...(label ? { label: await labelIn(path.join(into, photoFileName(taken.photo.id, "full"))) } : {}),
     }, null, 2);
   } finally {
     await rm(into, { recursive: true, force: true });
   }
+}
+
+/** What is read of the label, and what its words say; null where there is no print. */
+async function labelIn(file: string) {
+  const read = await readLabelPhoto(file, { sense: labelSense });
+  return read && { ...read, reading: readLabel(read.text) };
 }
 
 const spotAt = ({ x, y }: Point): Spot => ({ shape: "circle", x, y, radius: RADIUS });
@@ -59,12 +69,13 @@ function optionsOf(args: readonly string[]): Options {
   const spots = take("--spots", 2)?.map(placeOf) ?? null;
   const corners = take("--corners", 4)?.map(placeOf) ?? null;
   const size = take("--size", 1)?.map(sizeOf)[0] ?? null;
+  const label = take("--label", 0) !== null;
   if ((corners === null) !== (size === null)) throw new CommandError(`--corners and --size go together. ${USAGE}`);
   const unknown = rest.find((a) => a.startsWith("--"));
   if (unknown) throw new CommandError(`There is no option ${unknown}. ${USAGE}`);
   const [file, ...more] = rest;
   if (file === undefined || more.length > 0) throw new CommandError(USAGE);
-  return { file, spots, corners, size };
+  return { file, spots, corners, size, label };
 }
 
 function placeOf(text: string): Point {

@@ -4,6 +4,7 @@ import type { Assessment } from "../triage/assessment";
 import { readSettings } from "../workshop/settings";
 import { assessAnswers } from "./assess-answers";
 import { findingsOfTests } from "./bench-findings";
+import { findingsOfLabels } from "./label-reading";
 import { measuredOf } from "./measurement-findings";
 import { kindsOf } from "./photo-view";
 import { storeAssessment } from "./store-enquiry";
@@ -18,7 +19,7 @@ import { worstUrgency } from "./urgency";
 export async function judgeAnew(tx: Tx, rugId: string, now: Date): Promise<Assessment> {
   const rug = await tx.rug.findUniqueOrThrow({
     where: { id: rugId },
-    include: { answers: true, photos: { include: { measurements: true } }, benchTests: { orderBy: { at: "asc" } }, enquiry: { include: { client: true } } },
+    include: { answers: true, photos: { include: { measurements: true, label: true } }, benchTests: { orderBy: { at: "asc" } }, enquiry: { include: { client: true } } },
   });
   const { enquiry } = rug;
   const [assessed] = assessAnswers({
@@ -29,7 +30,7 @@ export async function judgeAnew(tx: Tx, rugId: string, now: Date): Promise<Asses
     workshop: await readSettings(tx),
     rugs: [{
       answers: rugAnswersOf(rug.answers), colours: [], photos: kindsOf(rug.photos),
-      seen: seenOf(rug.answers), tests: findingsOfTests(rug.benchTests), measured: measuredOf(rug.photos),
+      seen: seenOf(rug.answers), tests: [...findingsOfTests(rug.benchTests), ...findingsOfLabels(rug.photos)], measured: measuredOf(rug.photos),
     }],
   }).rugs;
   if (!assessed) throw new Error("Expected an assessment of the one rug given but received none");

@@ -1,8 +1,9 @@
 import "server-only";
 import * as z from "zod/mini";
-import type { Photo } from "../store/database";
+import type { LabelReading, Photo } from "../store/database";
 import { remarkOn } from "../photo/quality";
 import { PHOTO_KINDS, type PhotoKind } from "../trade/questions";
+import { labelReadingView } from "./label-reading";
 import type { ColourShare, PhotoView } from "./views";
 
 const KINDS = Object.keys(PHOTO_KINDS) as [PhotoKind, ...PhotoKind[]];
@@ -29,10 +30,13 @@ export const kindsOf = (photos: readonly Pick<Photo, "kind">[]): PhotoKind[] => 
 
 export const coloursOf = (photo: Pick<Photo, "measured">): ColourShare[] => measuredSchema.parse(photo.measured).colours;
 
-/** The photos of one rug in their order; of two that are the same the later one is told so. */
-export const photoViews = (photos: readonly Photo[]): PhotoView[] => photos.map((photo, at) => photoView(photo, photos.slice(0, at)));
+/** A photo with what was read of its label, where that was asked for. */
+type Shown = Photo & { label?: LabelReading | null };
 
-export function photoView(photo: Photo, earlier: readonly Photo[] = []): PhotoView {
+/** The photos of one rug in their order; of two that are the same the later one is told so. */
+export const photoViews = (photos: readonly Shown[]): PhotoView[] => photos.map((photo, at) => photoView(photo, photos.slice(0, at)));
+
+export function photoView(photo: Shown, earlier: readonly Photo[] = []): PhotoView {
   const measured = measuredSchema.parse(photo.measured);
   const kind = photoKindSchema.parse(photo.kind);
   const others = earlier.map((p) => measuredSchema.parse(p.measured).quality.likeness);
@@ -45,6 +49,7 @@ export function photoView(photo: Photo, earlier: readonly Photo[] = []): PhotoVi
     colours: measured.colours,
     remark: remarkOn(measured.quality, { fills: PHOTO_KINDS[kind].fills, others }),
     likeness: measured.quality.likeness,
+    label: photo.label ? labelReadingView(photo.label, photo) : null,
   };
 }
 

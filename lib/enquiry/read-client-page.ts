@@ -14,7 +14,7 @@ import type { ClientView } from "./views";
 
 const PARTS = {
   client: { select: { name: true } },
-  rugs: { orderBy: { position: "asc" }, include: { photos: { orderBy: { position: "asc" }, include: { measurements: true } }, assessments: { orderBy: { createdAt: "desc" } } } },
+  rugs: { orderBy: { position: "asc" }, include: { photos: { orderBy: { position: "asc" }, include: { measurements: true, label: true } }, assessments: { orderBy: { createdAt: "desc" } } } },
   letters: {
     where: { automatic: false, state: { not: "taken_back" } },
     orderBy: { createdAt: "asc" },

@@ -29,7 +29,7 @@ const PARTS = {
   rugs: {
     orderBy: { position: "asc" },
     include: {
-      answers: true, photos: { orderBy: { position: "asc" }, include: { measurements: { where: { withdrawnAt: null }, orderBy: { at: "asc" } } } },
+      answers: true, photos: { orderBy: { position: "asc" }, include: { label: true, measurements: { where: { withdrawnAt: null }, orderBy: { at: "asc" } } } },
       assessments: { orderBy: { createdAt: "desc" }, take: 1 }, benchTests: { orderBy: { at: "asc" } }, inspections: { ...STANDING_INSPECTIONS, take: 1 },
     },
   },

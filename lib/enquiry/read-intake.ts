@@ -21,7 +21,7 @@ export async function readIntake(caller: Caller): Promise<Result<IntakeView>> {
   if (no || caller.kind !== "intake") return no ?? NOT_THERE;
   const row = await database().intake.findUnique({
     where: { id: caller.intakeId },
-    include: { photos: { orderBy: { position: "asc" }, include: { measurements: true } }, enquiry: { select: { reference: true } } },
+    include: { photos: { orderBy: { position: "asc" }, include: { measurements: true, label: true } }, enquiry: { select: { reference: true } } },
   });
   if (!row) return NOT_THERE;
   return ok({

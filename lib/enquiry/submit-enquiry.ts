@@ -12,6 +12,7 @@ import { readLibrary } from "./library";
 import { inOneStepOfMany } from "./one-step";
 import { addClientLink } from "./open-client-link";
 import { measuredOf } from "./measurement-findings";
+import { findingsOfLabels } from "./label-reading";
 import { kindsOf, rugColours } from "./photo-view";
 import { intakeAnswersSchema, submissionSchema, type Submission } from "./questionnaire";
 import { relevantAnswers } from "./steps";
@@ -81,7 +82,7 @@ async function writtenEnquiry(
   settings: WorkshopSettings,
   now: Date,
 ): Promise<NewEnquiry | null> {
-  const intake = await database().intake.findUnique({ where: { id: intakeId }, include: { photos: { orderBy: { position: "asc" }, include: { measurements: true } } } });
+  const intake = await database().intake.findUnique({ where: { id: intakeId }, include: { photos: { orderBy: { position: "asc" }, include: { measurements: true, label: true } } } });
   if (!intake) return null;
   const { rug = {}, wetNow, reason } = relevantAnswers(intakeAnswersSchema.parse(intake.answers));
   const answers = { wetNow, reason };
@@ -93,7 +94,7 @@ async function writtenEnquiry(
     client,
     workshop: settings,
     library: await readLibrary(),
-    rugs: [{ answers: rug, colours: rugColours(intake.photos), photos: kindsOf(intake.photos), measured: measuredOf(intake.photos) }],
+    rugs: [{ answers: rug, colours: rugColours(intake.photos), photos: kindsOf(intake.photos), tests: findingsOfLabels(intake.photos), measured: measuredOf(intake.photos) }],
   });
   return {
     channel: "web",

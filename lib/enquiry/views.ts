@@ -10,6 +10,19 @@ import type { Measured } from "./measurement-result";
  */
 export interface ColourShare { hex: string; share: number }
 
+/** What was read of the label in a photo. `unsure`: the reader may be wrong; `isFibre`: it names one. */
+export interface LabelReadingView {
+  photoId: string;
+  state: "read" | "unreadable" | "confirmed" | "corrected" | "refused";
+  /** As it counts now: what a person wrote, else what was read. */
+  text: string;
+  lines: { text: string; unsure: boolean; isFibre: boolean }[][];
+  /** Of the label, in shares of the photo. */
+  crop: { x: number; y: number; width: number; height: number };
+  /** Pixels of the photo. */
+  photo: { width: number; height: number };
+}
+
 export interface PhotoView {
   id: string;
   kind: PhotoKind;
@@ -21,6 +34,8 @@ export interface PhotoView {
   remark: string | null;
   /** What it looks like in 64 bits, to tell the same photo sent twice; null where it shows no form. */
   likeness: string | null;
+  /** Of a photo of a label that was read; null for every other. */
+  label: LabelReadingView | null;
 }
 
 export type EnquiryStateId =

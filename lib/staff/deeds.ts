@@ -21,6 +21,7 @@ export const DEEDS = {
   /** Touching an untouched and an affected spot. */
   "measure-photo": { staff: EVERYONE_HERE, others: ["intake", "client"] },
   "plan-rug": { staff: EVERYONE_HERE, others: [] },
+  "read-label": { staff: EVERYONE_HERE, others: ["intake", "client"] },
   "enter-enquiry": { staff: EVERYONE_HERE, others: ["system"] },
   "bring-post": { staff: EVERYONE_HERE, others: ["system"] },
   "sort-post": { staff: EVERYONE_HERE, others: ["system"] },

@@ -6,7 +6,7 @@ import { openStore, USE_TX, type Db, type Store, type Tx } from "./open-store";
 
 export type { Db, Tx } from "./open-store";
 export type {
-  Answer, Assessment, Audit, BenchTest, Client, ClientLink, Document, Draft, Enclosure, Enquiry, Finding, Inspection, Intake, Invitation, Letter, Mailbox, Measurement, Outcome, Photo, Post,
+  Answer, Assessment, Audit, BenchTest, Client, ClientLink, Document, Draft, Enclosure, Enquiry, Finding, Inspection, Intake, Invitation, LabelReading, Letter, Mailbox, Measurement, Outcome, Photo, Post,
   Prisma, RateLimit, Revision, Rug, Staff, StaffAccount, StaffSession, StaffVerification, ThirdParty, Workshop,
 } from "./generated/sqlite/client";
 export { Channel, EnquiryState, LetterKind, LetterState, PostKind, PostState, Role, Urgency } from "./generated/sqlite/enums";

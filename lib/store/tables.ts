@@ -4,7 +4,7 @@ import type { Tx } from "./open-store";
 
 /** The models that a backup holds, each after those it points at. */
 export const KEPT_TABLES = [
-  "workshop", "paragraphVersion", "staff", "staffAccount", "invitation", "intake", "client", "enquiry", "thirdParty", "clientLink", "rug", "answer", "photo", "measurement",
+  "workshop", "paragraphVersion", "staff", "staffAccount", "invitation", "intake", "client", "enquiry", "thirdParty", "clientLink", "rug", "answer", "photo", "labelReading", "measurement",
   "finding", "assessment", "draft", "revision", "letter", "inspection", "document", "enclosure", "post", "mailbox", "benchTest", "outcome", "audit",
 ] as const satisfies readonly Uncapitalize<Prisma.ModelName>[];
 
@@ -13,7 +13,7 @@ export const PASSING_TABLES = ["staffSession", "staffVerification", "rateLimit"]
 
 /** Json fields that must have a value: in them null is the value null, not its absence. */
 export const NEEDED_JSON: Partial<Record<KeptTable, readonly string[]>> = {
-  workshop: ["values"], intake: ["answers"], enquiry: ["answers"], answer: ["value"], photo: ["measured"], measurement: ["marks", "result"], finding: ["value"],
+  workshop: ["values"], intake: ["answers"], enquiry: ["answers"], answer: ["value"], photo: ["measured"], labelReading: ["words", "crop"], measurement: ["marks", "result"], finding: ["value"],
   assessment: ["settings", "findings", "result"], benchTest: ["response"], outcome: ["value"], document: ["filled", "content"], audit: ["detail"],
 };
 

@@ -31,6 +31,12 @@ function labelValue(text: string): FindingValue | null {
   };
 }
 
+/** The words of a label as a finding; none where they are empty. */
+export function labelFinding(text: string, strength: Extract<Strength, "label-typed" | "label-photo">, from: string): Finding[] {
+  const value = labelValue(text);
+  return value === null ? [] : [{ what: "label", value, strength, from }];
+}
+
 const positive = (x: number | undefined): x is number => x !== undefined && Number.isFinite(x) && x > 0;
 
 /** Size in m², and the price by it where both are known; a price without a size stays a price. */
@@ -64,13 +70,13 @@ const BY_QUESTION = Object.keys(QUESTIONS).filter((q) => q !== "sellerSaid") as 
  */
 export function findingsFromAnswers(rug: RugAnswers, enquiry: EnquiryAnswers, seen: readonly QuestionId[] = []): Finding[] {
   const answers = { ...rug, ...enquiry };
-  const label = rug.labelText === undefined ? null : labelValue(rug.labelText);
+  const label = rug.labelText === undefined ? [] : labelFinding(rug.labelText, "label-typed", "client");
   const told = (what: string, value: FindingValue | null, strength: Strength = "told"): Finding[] => (value === null ? [] : [{ what, value, strength, from: strength === "photo" ? "staff" : "client" }]);
   return [
     ...BY_QUESTION.flatMap((q) => told(q, said(answers[q]), seen.includes(q) ? "photo" : "told")),
     ...told("sellerSaid", sellerValue(rug)),
-    ...told("label", label, "label-typed"),
-    ...told("labelFound", label === null && rug.labelFound === "none" ? "none" : null),
+    ...label,
+    ...told("labelFound", label.length === 0 && rug.labelFound === "none" ? "none" : null),
     ...moneyValues(rug).flatMap(([what, value]) => told(what, value)),
   ];
 }

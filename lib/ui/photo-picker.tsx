@@ -3,6 +3,7 @@ import { useRouter } from "next/navigation";
 import type { ChangeEvent, ReactNode } from "react";
 import type { ClientSpots as KeptSpots, PhotoView } from "../enquiry/views";
 import type { PhotoKind } from "../trade/questions";
+import { LabelReading, type LabelDeeds } from "./label-reading";
 import styles from "./photo-picker.module.css";
 import { ClientSpots, photosOfChange, type ClientSpotsProps } from "./marking/client-spots";
 import type { Sending } from "./photo-line";
@@ -19,7 +20,7 @@ const NO_FIELDS = {};
  * The photos asked for, one place each. Every photo is sent as soon as it is chosen, in a request of its own: one
  * that is refused says why beside itself and holds up nothing else. Without `remove`, what was sent stays sent.
  */
-export function PhotoPicker({ kinds, photos: kept, fields = NO_FIELDS, remove, spots }: {
+export function PhotoPicker({ kinds, photos: kept, fields = NO_FIELDS, remove, spots, labels }: {
   kinds: readonly AskedPhoto[];
   photos: readonly PhotoView[];
   /** Sent along with every photo. */
@@ -27,6 +28,8 @@ export function PhotoPicker({ kinds, photos: kept, fields = NO_FIELDS, remove, s
   remove?: RemovePhoto;
   /** Where a change may be shown in a photo: what was shown already, and the way to keep it and take it back. */
   spots?: SpotsOfPhotos;
+  /** Where given, a photo of the label is read and its words asked about. */
+  labels?: LabelDeeds;
 }) {
   const router = useRouter();
   const { photos, sending, says, ...act } = usePhotos(kept, { fields, remove, onChange: () => router.refresh() });
@@ -46,7 +49,7 @@ export function PhotoPicker({ kinds, photos: kept, fields = NO_FIELDS, remove, s
               <p className="small">{asked.hint}</p>
             </div>
           </div>
-          <Kept photos={photos.filter((p) => p.kind === asked.kind)} what={asked.ask} remove={remove && act.remove} spots={spots} telling={telling} onChange={() => router.refresh()} />
+          <Kept photos={photos.filter((p) => p.kind === asked.kind)} what={asked.ask} remove={remove && act.remove} spots={spots} telling={telling} labels={asked.kind === "label" ? labels : undefined} onChange={() => router.refresh()} />
           <OnTheWay sending={sending.filter((s) => s.kind === asked.kind)} again={act.again} putAside={act.putAside} />
           <Inputs asked={asked} ofRug={ofRug} add={(files) => act.add(asked, files)} />
         </section>
@@ -79,8 +82,8 @@ function Inputs({ asked, ofRug, add }: { asked: AskedPhoto; ofRug: string; add: 
 
 export type SpotsOfPhotos = Pick<ClientSpotsProps, "keep" | "takeBack"> & { kept: KeptSpots };
 
-function Kept({ photos, what, remove, spots, telling, onChange }: {
-  photos: readonly PhotoView[]; what: string; remove: ((id: string) => Promise<void>) | undefined; spots: SpotsOfPhotos | undefined; telling: readonly string[]; onChange: () => void;
+function Kept({ photos, what, remove, spots, telling, labels, onChange }: {
+  photos: readonly PhotoView[]; what: string; remove: ((id: string) => Promise<void>) | undefined; spots: SpotsOfPhotos | undefined; telling: readonly string[]; labels: LabelDeeds | undefined; onChange: () => void;
 }) {
   if (photos.length === 0) return null;
   return (
@@ -93,6 +96,7 @@ function Kept({ photos, what, remove, spots, telling, onChange }: {
             {remove && <button type="button" className={styles.plain} onClick={() => void remove(photo.id)}>Take away<span className="unseen">: {what}, photo {k + 1}</span></button>}
           </div>
           {spots && telling.includes(photo.id) && <ClientSpots photo={photo} kept={spots.kept[photo.id]} keep={spots.keep} takeBack={spots.takeBack} onChange={onChange} />}
+          {labels && <div className={styles.label}><LabelReading photoId={photo.id} kept={photo.label} deeds={labels} /></div>}
         </li>
       ))}
     </ul>

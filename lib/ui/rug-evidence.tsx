@@ -3,6 +3,7 @@ import { LIMITS } from "../enquiry/questionnaire";
 import type { RugView } from "../enquiry/views";
 import { AddPhotos } from "./add-photos";
 import { ASKED_PHOTOS } from "./asked-photos";
+import { LabelReading, type LabelDeeds } from "./label-reading";
 import { Photos } from "./photos";
 import { Strip } from "./strip";
 import { rugFacts, toldOfRug } from "./told";
@@ -23,11 +24,14 @@ interface Props {
   measureAt: string;
   /** The address below which its photos can be blurred; null for those who may not. */
   blur: string | null;
+  /** What can be done with the label in a photo. */
+  labels: LabelDeeds;
 }
 
 /** Everything that is known about one rug. With one rug the page's title and strip stand for it; one of several has its own. */
-export function RugEvidence({ rug, locale, isOneOfSeveral, bench, correct, measureAt, blur }: Props) {
+export function RugEvidence({ rug, locale, isOneOfSeveral, bench, correct, measureAt, blur, labels }: Props) {
   const facts = rugFacts(rug.answers, locale);
+  const labelled = rug.photos.filter((p) => p.kind === "label");
   const H = isOneOfSeveral ? "h3" : "h2";
   return (
     <article className={css.rug} aria-label={rug.title}>
@@ -37,6 +41,12 @@ export function RugEvidence({ rug, locale, isOneOfSeveral, bench, correct, measu
       {rug.assessment?.conflicts.map((c, i) => <p key={i} className={css.conflict}>{c.staff}</p>)}
       <Photos photos={rug.photos} rug={rug.title} measured={rug.measured} measureAt={measureAt} blur={blur} />
       {rug.measured.map((m) => <p key={m.id} className={css.measured}>{m.kind === "spots" ? m.result.says : planInWords(m)} <small>Marked by <bdi>{m.by}</bdi>.</small></p>)}
+      {labelled.length > 0 && (
+        <section className={css.labels}>
+          <H>The label in the photo</H>
+          {labelled.map((p) => <LabelReading key={p.id} photoId={p.id} kept={p.label} deeds={labels} />)}
+        </section>
+      )}
       {rug.photos.length < LIMITS.maxPhotos && (
         <details className={`no-print ${css.add}`}>
           <summary>Add a photo</summary>

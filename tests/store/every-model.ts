@@ -33,6 +33,10 @@ export const ROWS = {
     id: "m1", photoId: "p1", kind: "spots", marks: { untouched: { shape: "circle", x: 0.25, y: 0.5, radius: 0.025 } }, result: { deltaE: 9.5 }, from: "s1", at: at(4),
     withdrawnAt: at(5), withdrawnById: "s1", replacedById: "m2",
   },
+  labelReading: {
+    id: "lr1", photoId: "p1", text: "80% WOOL", corrected: "80 % wool, 20 % silk", words: [[{ text: "80%", confidence: 0.91, unsure: false }]], crop: { x: 0.1, y: 0.2, width: 0.5, height: 0.25 },
+    degrees: -88.5, state: "corrected", answeredBy: "s1", answeredAt: at(3), createdAt: at(2),
+  },
   finding: { id: "f1", rugId: "rug1", what: "shine", value: "strong", strength: "said", from: "client", at: at(2) },
   assessment: { id: "as1", rugId: "rug1", modelVersion: "1", asOf: at(2), settings: { prices: null }, findings: [{ what: "shine" }], result: { fibres: [0.1, 0.2] }, createdAt: at(2) },
   draft: { id: "d1", enquiryId: "e1", number: 2, approvedNumber: 1, waitingNumber: 2, waitingById: "s1", waitingKind: "question", waitingSince: at(3), waitingSendAt: at(4) },

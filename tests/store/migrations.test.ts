@@ -19,8 +19,8 @@ const sorted = (t: Table): Table => ({
   uniques: [...t.uniques].sort(), indexes: [...t.indexes].sort(), foreignKeys: [...t.foreignKeys].sort(),
 });
 const TYPES = {
-  sqlite: { String: "TEXT", Int: "INTEGER", BigInt: "BIGINT", Boolean: "BOOLEAN", DateTime: "DATETIME", Json: "JSONB", enum: () => "TEXT" },
-  postgresql: { String: "text", Int: "integer", BigInt: "bigint", Boolean: "boolean", DateTime: "timestamp without time zone", Json: "jsonb", enum: (name: string) => name },
+  sqlite: { String: "TEXT", Int: "INTEGER", Float: "REAL", BigInt: "BIGINT", Boolean: "BOOLEAN", DateTime: "DATETIME", Json: "JSONB", enum: () => "TEXT" },
+  postgresql: { String: "text", Int: "integer", Float: "double precision", BigInt: "bigint", Boolean: "boolean", DateTime: "timestamp without time zone", Json: "jsonb", enum: (name: string) => name },
 };
 
 let scratch: Scratch | undefined;

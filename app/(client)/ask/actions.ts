@@ -2,7 +2,10 @@
 import { redirect } from "next/navigation";
 import { forgetIntake, intakeCaller, intakeCallerOrOpen, rememberClient } from "@/app/_server/caller";
 import { consentSchema } from "@/lib/enquiry/consent";
+import { answerLabelReading } from "@/lib/enquiry/answer-label-reading";
 import { refuse, type Caller, type Result } from "@/lib/enquiry/caller";
+import type { LabelAnswer } from "@/lib/enquiry/label-answer-schema";
+import { readPhotoLabel } from "@/lib/enquiry/read-photo-label";
 import { recordMeasurement } from "@/lib/enquiry/record-measurement";
 import { spotsShown, type ShownSpots } from "@/lib/enquiry/shown-spots";
 import { withdrawMeasurement } from "@/lib/enquiry/withdraw-measurement";
@@ -14,6 +17,7 @@ import { emptyValues, parseStep, valuesFromForm } from "@/lib/enquiry/step-forms
 import { isFormStep } from "@/lib/enquiry/step-schemas";
 import { nextStep } from "@/lib/enquiry/steps";
 import { submitEnquiry } from "@/lib/enquiry/submit-enquiry";
+import type { LabelReadingView } from "@/lib/enquiry/views";
 import { notTaken, type FormState } from "@/lib/ui/form-state";
 
 const NO_SUCH_PAGE = "We do not know this page any more. Please go back and try again.";
@@ -52,6 +56,16 @@ export async function showSpots(shown: ShownSpots): Promise<Result<{ id: string 
 
 export async function takeSpotsBack(measurementId: string): Promise<Result<null>> {
   return ofIntake((caller) => withdrawMeasurement(caller, String(measurementId), new Date()));
+}
+
+/** What stands on the label in a photo just sent, as far as it can be read. */
+export async function readTheLabel(photoId: string): Promise<Result<LabelReadingView>> {
+  return ofIntake((caller) => readPhotoLabel(caller, String(photoId)));
+}
+
+/** What the person says stands there. */
+export async function answerLabel(given: LabelAnswer): Promise<Result<LabelReadingView>> {
+  return ofIntake((caller) => answerLabelReading(caller, given, new Date()));
 }
 
 /** Sends the enquiry. Without a name and a way back it leads to the page that asks for them. */

@@ -1,7 +1,12 @@
 import { writeFileSync } from "node:fs";
 import path from "node:path";
+import sharp from "sharp";
 import { describe, expect, it } from "vitest";
 import { photo } from "../../../lib/commands/photo";
+import { seeded } from "../../../prisma/demo/canvas";
+import { conditionsOf } from "../../labels/conditions";
+import { drawLabel } from "../../labels/draw";
+import { TYPEFACES } from "../../labels/typefaces";
 import { drawn, tempFolder } from "../photo/pictures";
 
 const folder = tempFolder();
@@ -20,6 +25,18 @@ describe("npm run photo", () => {
   it("lays the rug out by four corners and a size", async () => {
     expect(await run(file, "--corners", "0,0", "1,0", "1,1", "0,1", "--size", "170x240")).toMatchObject({ plan: { widthCm: 170, lengthCm: 240, centreOfPhoto: { x: expect.closeTo(85, 6) as number, y: expect.closeTo(120, 6) as number } } });
     expect(await run(file, "--corners", "0,0", "1,1", "1,0", "0,1", "--size", "170x240")).toMatchObject({ plan: expect.stringMatching(/do not go round/) as string });
+  });
+  it("reads the label where asked", async () => {
+    const random = seeded(3);
+    const { data, width, height } = drawLabel(random, { language: "en", lines: ["80% WOOL", "20% SILK"], says: [] }, TYPEFACES[6]!, conditionsOf(random, "clean"));
+    const label = path.join(folder, "label.png");
+    await sharp(data, { raw: { width, height, channels: 3 } }).png().toFile(label);
+    expect(await run(label, "--label")).toMatchObject({ label: { text: "80% WOOL\n20% SILK", reading: { components: [{ fibres: [{ fibre: "wool", percent: 80 }, { fibre: "silk", percent: 20 }] }] } } });
+  }, 120_000);
+  it("says that there is no label in a photo without one", async () => {
+    const plain = path.join(folder, "plain.png");
+    await sharp({ create: { width: 300, height: 200, channels: 3, background: "#8a8f98" } }).png().toFile(plain);
+    expect(await run(plain, "--label")).toMatchObject({ label: null });
   });
   it.each([
     [[], /Say which photo/], [["a", "b"], /Say which photo/], [["a", "--spots", "0.1,0.2"], /needs 2 places/], [["a", "--spots", "0.1,0.2", "1.2,0"], /1\.2,0 is no place/],

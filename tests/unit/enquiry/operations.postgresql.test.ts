@@ -13,6 +13,7 @@ if (scratch) {
   const { answering } = await import("./answering");
   const { atTheDesk } = await import("./at-the-desk");
   const { correcting } = await import("./correcting");
+  const { onLabels } = await import("./on-labels");
   const { measuring } = await import("./measuring");
   const { onTheBench } = await import("./on-the-bench");
   const { onPaper } = await import("./on-paper");
@@ -41,6 +42,7 @@ if (scratch) {
   blurring();
   byMail();
   measuring();
+  onLabels();
 } else {
   it("runs where PLAINPILE_TEST_POSTGRES names a server, and only there", () => expect(POSTGRES_SERVER).toBeFalsy());
 }

@@ -88,6 +88,7 @@ describe("forbids", () => {
     "fill-intake": ["intake"],
     "add-photo": ["intake", "client", "owner", "reviewer", "trainee"],
     "see-photo": ["intake", "client", "owner", "reviewer", "trainee"],
+    "read-label": ["intake", "client", "owner", "reviewer", "trainee"],
     "blur-photo": ["owner", "reviewer"],
     "measure-photo": ["intake", "client", "owner", "reviewer", "trainee"],
     "plan-rug": ["owner", "reviewer", "trainee"],

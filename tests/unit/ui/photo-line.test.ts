@@ -5,7 +5,7 @@ import { PAUSES_MS, photoLine, type Sending } from "../../../lib/ui/photo-line";
 import { LOST } from "../../../lib/ui/send-photo";
 
 const item = (key: string): Sending => ({ key, kind: "whole", file: new File(["x"], `${key}.jpg`), share: 0, refused: null, remark: null });
-const view = (id: string): Result<PhotoView> => ({ ok: true, value: { id, kind: "whole", width: 1, height: 1, takenAt: null, colours: [], remark: null, likeness: null } });
+const view = (id: string): Result<PhotoView> => ({ ok: true, value: { id, kind: "whole", width: 1, height: 1, takenAt: null, colours: [], remark: null, likeness: null, label: null } });
 const DAMAGED = refuse("unreadable", "Damaged.");
 
 /** A line whose sender answers as `answers` says, photo by photo; what it did in order. */

@@ -1,18 +1,21 @@
 "use server";
 import * as z from "zod/mini";
 import { asStaff } from "@/app/(desk)/_server/as-staff";
+import { answerLabelReading } from "@/lib/enquiry/answer-label-reading";
 import { approveReply, type Approved } from "@/lib/enquiry/approve-reply";
 import { askClient } from "@/lib/enquiry/ask-client";
 import { reasonSchema } from "@/lib/enquiry/bench-test-schema";
 import type { Result } from "@/lib/enquiry/caller";
 import { encloseDocument } from "@/lib/enquiry/enclose-document";
+import { labelAnswerSchema, type LabelAnswer } from "@/lib/enquiry/label-answer-schema";
 import { moveEnquiry } from "@/lib/enquiry/move-enquiry";
+import { readPhotoLabel } from "@/lib/enquiry/read-photo-label";
 import { letterSchema, saveDraft } from "@/lib/enquiry/save-draft";
 import { secondReply } from "@/lib/enquiry/second-reply";
 import { sendTestLetter } from "@/lib/enquiry/send-test-letter";
 import { STATES } from "@/lib/enquiry/states";
 import { takeBackLetter } from "@/lib/enquiry/take-back";
-import type { EnquiryStateId } from "@/lib/enquiry/views";
+import type { EnquiryStateId, LabelReadingView } from "@/lib/enquiry/views";
 import { withdrawBenchTest } from "@/lib/enquiry/withdraw-bench-test";
 import { withdrawInspection } from "@/lib/enquiry/withdraw-inspection";
 
@@ -70,4 +73,12 @@ export async function withdraw(input: z.infer<typeof withdrawSchema>): Promise<R
 
 export async function withdrawSeen(input: z.infer<typeof withdrawSchema>): Promise<Result<null>> {
   return asStaff(withdrawSchema, input, (caller, value) => withdrawInspection(caller, value, new Date()));
+}
+
+export async function readLabelOf(photoId: string): Promise<Result<LabelReadingView>> {
+  return asStaff(id, photoId, (caller, value) => readPhotoLabel(caller, value));
+}
+
+export async function answerLabel(input: LabelAnswer): Promise<Result<LabelReadingView>> {
+  return asStaff(labelAnswerSchema, input, (caller, value) => answerLabelReading(caller, value, new Date()));
 }

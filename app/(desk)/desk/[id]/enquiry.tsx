@@ -9,6 +9,7 @@ import { dayAndClock, waitingInWords, type Place } from "@/lib/ui/time";
 import { Client, History, Letters, Received } from "./about";
 import { BenchTests } from "./bench-tests";
 import { Documents } from "./documents";
+import { answerLabel, readLabelOf } from "./actions";
 import css from "./enquiry.module.css";
 import { LetterDesk } from "./letter-desk";
 import { Move } from "./move";
@@ -48,7 +49,7 @@ export function Enquiry({ view, used, now, place, workshop, tomorrow, mailConfig
           <p className={css.why}>{view.urgencyWhy}</p>
           <a className={`${css.jump} no-print`} href="#letter">To the letter</a>
           {view.rugs.map((rug) => (
-            <RugEvidence key={rug.id} rug={rug} locale={place.locale} isOneOfSeveral={several} blur={view.may.blur ? `/desk/${view.id}/blur` : null} measureAt={`/desk/${view.id}/photos`}
+            <RugEvidence key={rug.id} rug={rug} locale={place.locale} isOneOfSeveral={several} labels={LABELS} blur={view.may.blur ? `/desk/${view.id}/blur` : null} measureAt={`/desk/${view.id}/photos`}
               bench={<BenchTests enquiryId={view.id} rug={rug} open={openTests} mayRecord={view.may.test} as={several ? "h3" : "h2"} now={now} place={place} />}
               correct={view.may.correct && <p className={`${css.correct} no-print`}><Link href={`/desk/${view.id}/answers/${rug.id}`}>Correct or add an answer</Link></p>} />
           ))}
@@ -77,6 +78,7 @@ function Head({ view, now }: { view: EnquiryView; now: string }) {
     </div>
   );
 }
+const LABELS = { read: readLabelOf, answer: answerLabel };
 const CHANNELS = { web: "by the web form", email: "by e-mail", telephone: "by telephone" } as const;
 
 function To({ client }: { client: EnquiryView["client"] }) {
