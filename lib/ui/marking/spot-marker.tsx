@@ -43,7 +43,8 @@ export function SpotMarker({ photo, alt, kept, names, asks, keepLabel, keep, rea
   const [active, setActive] = useState<Which>("untouched");
   const [pixels, setPixels] = useState<Rgb | null>(null);
   const [said, setSaid] = useState("");
-  const [refused, setRefused] = useState("");
+  /** What came of keeping; cleared by the next change. */
+  const [outcome, setOutcome] = useState("");
   const [isBusy, setIsBusy] = useState(false);
   const status = useRef<HTMLParagraphElement>(null);
   const isReady = draft.touched.length === 2 || draft.isProposed;
@@ -57,20 +58,21 @@ export function SpotMarker({ photo, alt, kept, names, asks, keepLabel, keep, rea
   const move = (key: string, to: { x: number; y: number }, isBegun: boolean) => {
     if (isBegun) begin();
     adjust((d) => moveHandle(d, key, to));
+    setOutcome("");
     setSaid(placeInWords(to));
   };
   const touch = (at: { x: number; y: number }) => {
     const due = draft.isProposed ? active : dueSpot(draft, active);
     change((d) => moveHandle(d, due, at));
     setActive(due === "untouched" ? "affected" : "untouched");
+    setOutcome("");
     setSaid(`${names[due].name}: ${placeInWords(at)}`);
   };
   const send = async () => {
     setIsBusy(true);
     const result = await keep(draft.marks);
     setIsBusy(false);
-    setRefused(result.ok ? "" : result.say);
-    setSaid(result.ok ? "Kept." : "");
+    setOutcome(result.ok ? "Kept." : result.say);
     status.current?.focus();
   };
   const ask = draft.isProposed ? asks.proposed : draft.touched.length === 0 ? asks.first : draft.touched.length === 1 ? asks.then : asks.placed;
@@ -93,7 +95,7 @@ export function SpotMarker({ photo, alt, kept, names, asks, keepLabel, keep, rea
         <button type="button" className="button" onClick={() => void send()} disabled={!isReady || isBusy}>{draft.isProposed ? "Yes, these two" : keepLabel}</button>
         {beside}
       </div>
-      <p className={css.refused} role="status" tabIndex={-1} ref={status}>{refused || (said === "Kept." ? said : "")}</p>
+      <p className={css.refused} role="status" tabIndex={-1} ref={status}>{outcome}</p>
       </div>
       </div>
       <p className="unseen" aria-live="polite">{said}</p>
