@@ -6,7 +6,7 @@ import { labelAnswerSchema, type LabelAnswer } from "./label-answer-schema";
 import { labelReadingView } from "./label-reading";
 import { inOneStep } from "./one-step";
 import { reconsider } from "./reconsider";
-import type { LabelReadingView } from "./views";
+import type { LabelReadingView } from "./label-view";
 
 const STATES = {
   right: { to: "confirmed", from: ["read", "refused", "corrected"], action: "label-confirmed" },

@@ -4,7 +4,7 @@ import type { LabelReading, Photo } from "../store/database";
 import type { Finding } from "../triage/finding";
 import { labelFinding } from "../triage/findings-from-answers";
 import { readLabel } from "../triage/read-label";
-import type { LabelReadingView } from "./views";
+import type { LabelReadingView } from "./label-view";
 
 /** What lies in the Json columns of a reading. */
 const wordsSchema = z.array(z.array(z.object({ text: z.string(), confidence: z.number(), unsure: z.boolean() })));

@@ -8,7 +8,7 @@ import { ok, refuse, type Caller, type Result } from "./caller";
 import { labelReadingView } from "./label-reading";
 import { labelSense } from "./label-sense";
 import { toJson } from "./to-json";
-import type { LabelReadingView } from "./views";
+import type { LabelReadingView } from "./label-view";
 
 const NOTHING = { text: "", lines: [], crop: { x: 0, y: 0, width: 1, height: 1 }, degrees: 0 };
 

@@ -1,3 +1,4 @@
+import type { LabelReadingView } from "./label-view";
 import type { Assessment } from "../triage/assessment";
 import type { DocumentKind } from "../reply/documents/offered";
 import type { EnquiryAnswers, PhotoKind, QuestionId, RugAnswers } from "../trade/questions";
@@ -9,19 +10,6 @@ import type { Measured } from "./measurement-result";
  * Photos are fetched from `/photos/<id>/<size>`, size 320, 1600 or full.
  */
 export interface ColourShare { hex: string; share: number }
-
-/** What was read of the label in a photo. `unsure`: the reader may be wrong; `isFibre`: it names one. */
-export interface LabelReadingView {
-  photoId: string;
-  state: "read" | "unreadable" | "confirmed" | "corrected" | "refused";
-  /** As it counts now: what a person wrote, else what was read. */
-  text: string;
-  lines: { text: string; unsure: boolean; isFibre: boolean }[][];
-  /** Of the label, in shares of the photo. */
-  crop: { x: number; y: number; width: number; height: number };
-  /** Pixels of the photo. */
-  photo: { width: number; height: number };
-}
 
 export interface PhotoView {
   id: string;

@@ -1,7 +1,7 @@
 "use client";
 import { useEffect, useId, useRef, useState, useTransition, type FormEvent } from "react";
 import type { Result } from "../enquiry/caller";
-import type { LabelReadingView } from "../enquiry/views";
+import type { LabelReadingView } from "../enquiry/label-view";
 import css from "./label-reading.module.css";
 
 export type LabelAnswerId = "right" | "corrected" | "no-label";

@@ -5,6 +5,7 @@ import { consentSchema } from "@/lib/enquiry/consent";
 import { answerLabelReading } from "@/lib/enquiry/answer-label-reading";
 import { refuse, type Caller, type Result } from "@/lib/enquiry/caller";
 import type { LabelAnswer } from "@/lib/enquiry/label-answer-schema";
+import type { LabelReadingView } from "@/lib/enquiry/label-view";
 import { readPhotoLabel } from "@/lib/enquiry/read-photo-label";
 import { recordMeasurement } from "@/lib/enquiry/record-measurement";
 import { spotsShown, type ShownSpots } from "@/lib/enquiry/shown-spots";
@@ -17,7 +18,6 @@ import { emptyValues, parseStep, valuesFromForm } from "@/lib/enquiry/step-forms
 import { isFormStep } from "@/lib/enquiry/step-schemas";
 import { nextStep } from "@/lib/enquiry/steps";
 import { submitEnquiry } from "@/lib/enquiry/submit-enquiry";
-import type { LabelReadingView } from "@/lib/enquiry/views";
 import { notTaken, type FormState } from "@/lib/ui/form-state";
 
 const NO_SUCH_PAGE = "We do not know this page any more. Please go back and try again.";

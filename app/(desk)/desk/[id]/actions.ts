@@ -8,6 +8,7 @@ import { reasonSchema } from "@/lib/enquiry/bench-test-schema";
 import type { Result } from "@/lib/enquiry/caller";
 import { encloseDocument } from "@/lib/enquiry/enclose-document";
 import { labelAnswerSchema, type LabelAnswer } from "@/lib/enquiry/label-answer-schema";
+import type { LabelReadingView } from "@/lib/enquiry/label-view";
 import { moveEnquiry } from "@/lib/enquiry/move-enquiry";
 import { readPhotoLabel } from "@/lib/enquiry/read-photo-label";
 import { letterSchema, saveDraft } from "@/lib/enquiry/save-draft";
@@ -15,7 +16,7 @@ import { secondReply } from "@/lib/enquiry/second-reply";
 import { sendTestLetter } from "@/lib/enquiry/send-test-letter";
 import { STATES } from "@/lib/enquiry/states";
 import { takeBackLetter } from "@/lib/enquiry/take-back";
-import type { EnquiryStateId, LabelReadingView } from "@/lib/enquiry/views";
+import type { EnquiryStateId } from "@/lib/enquiry/views";
 import { withdrawBenchTest } from "@/lib/enquiry/withdraw-bench-test";
 import { withdrawInspection } from "@/lib/enquiry/withdraw-inspection";
 
