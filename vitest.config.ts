@@ -8,7 +8,7 @@ export default defineConfig({
     environment: "node",
     setupFiles: ["tests/setup.ts"],
     testTimeout: 30_000,
-    hookTimeout: 120_000,
+    hookTimeout: 300_000,
     maxWorkers: 2,
   },
 });
