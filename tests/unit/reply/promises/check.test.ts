@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { rulesBroken } from "../../../../lib/reply/promises/check";
 import { HONEST } from "./honest";
 import { OVER_PROMISING } from "./over-promising";
-import { STRANGERS } from "./strangers";
+import { STRANGERS, UNSEEN } from "./strangers";
 
 const broken = (sentence: string) => rulesBroken(sentence).map((r) => r.id);
 
@@ -34,5 +34,12 @@ describe.each(STRANGERS.map((set, n) => [n + 1, set] as const))("the check of pr
   it("leaves at least 95 in 100 of the honest ones alone", () => {
     const alarmed = honest.filter((say) => broken(say).length > 0);
     expect(share(alarmed, honest), alarmed.join("\n")).toBeLessThanOrEqual(0.05);
+  });
+});
+
+describe("the check of promises on sentences that its rules have not seen", () => {
+  it("catches no fewer than it did at first, and alarms at no more than one honest sentence in ten", () => {
+    expect(UNSEEN.overPromising.filter((say) => broken(say).length > 0).length).toBeGreaterThanOrEqual(42);
+    expect(UNSEEN.honest.filter((say) => broken(say).length > 0).length).toBeLessThanOrEqual(6);
   });
 });
