@@ -36,8 +36,11 @@ export function LabelReading({ photoId, kept, deeds, mayAnswer = true }: { photo
     asked.current = true;
     start(async () => { await take(() => deeds.read(photoId)); });
   }, [deeds, photoId]);
+  // What says that it is kept shows only after the next drawing, and so can only then be focused.
+  const [answers, setAnswers] = useState(0);
+  useEffect(() => { if (answers > 0) status.current?.focus(); }, [answers]);
   const answer = (given: LabelAnswerId, text?: string) => start(async () => {
-    if (await take(() => deeds.answer({ photoId, answer: given, ...(text === undefined ? {} : { text }) }))) status.current?.focus();
+    if (await take(() => deeds.answer({ photoId, answer: given, ...(text === undefined ? {} : { text }) }))) setAnswers((n) => n + 1);
   });
   const isSettled = reading !== null && reading.state in SAYS;
   return (
