@@ -14,7 +14,7 @@ export interface LabelDeeds {
 const LOST = "The connection was lost. What you wrote is still here; please try again.";
 const SAYS = {
   confirmed: "This is what the label says. Thank you.",
-  corrected: "This is what the label says, in your words. Thank you.",
+  corrected: "This is what the label says, put right by hand. Thank you.",
   refused: "There is no label in this photo. Thank you.",
 } as const;
 

@@ -44,7 +44,7 @@ test("A homeowner photographs the label, sees what was read and says it is right
   await expect(seen.getByRole("alert")).toHaveText("Write what stands on the label.");
   await seen.getByLabel("What stands on the label").fill("80% wool\n20% silk");
   await seen.getByRole("button", { name: "Keep these words" }).click();
-  await expect(seen).toContainText("This is what the label says, in your words.");
+  await expect(seen).toContainText("This is what the label says, put right by hand.");
   await expect(seen.locator("mark")).toHaveText(["wool", "silk"]);
   await expectAccessible(page);
   await page.screenshot({ path: info.outputPath("label-desk-1280.png"), fullPage: true });
