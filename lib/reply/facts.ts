@@ -33,7 +33,11 @@ const STRENGTHS: readonly Strength[] = ["laboratory", "bench", "label-photo", "l
  * something of the pile: one of a damp place or of the fringe does not.
  */
 export const strengthsOf = (a: Assessment): Strength[] =>
-  STRENGTHS.filter((s) => a.findings.some((f) => f.strength === s && (f.decibans !== 0 || (s !== "bench" && s !== "laboratory"))));
+  STRENGTHS.filter((s) => a.findings.some((f) => f.strength === s && !isUnread(f) && (f.decibans !== 0 || (s !== "bench" && s !== "laboratory"))));
+
+/** A label in whose words no fibre could be read: nothing goes by it. */
+const isUnread = ({ what, value }: Assessment["findings"][number]): boolean =>
+  what === "label" && typeof value === "object" && !Array.isArray(value) && "says" in value && value.says === null && "pile" in value && value.pile === null;
 
 /** A mechanism is spoken of from here on. Source: elicited; the lower end of "about as likely as not" (IPCC). */
 const WORTH_SAYING = 0.33;

@@ -56,10 +56,10 @@ export const OPENINGS: readonly ParagraphRow[] = [
     text: "Viscose is made from wood pulp. It shines like silk but is weak when wet. In a shop, anyone could mix the two up." },
   { ...WET_VISCOSE, id: "what-viscose-is", version: 1, place: "sold-as", when: { is: { leading: ["viscose"], reason: ["what-is-it", "mis-sold"] }, not: { who: ["trade"], certainty: ["unknown", "open"] } },
     text: "Viscose is made from wood pulp. It shines like silk but is weak when wet." },
-  { ...TRADE, id: "silk-good", version: 2, place: "sold-as", when: { is: { leading: ["silk", "wool-silk"], certainty: ["firm", "likely"] }, not: { age: ["antique"], mechanisms: GRAVE, has: ["doubtful-worth"] }, atLeast: { improvementHigh: 50 } },
+  { ...TRADE, id: "silk-good", version: 3, place: "sold-as", when: { is: { leading: ["silk", "wool-silk"], certainty: ["firm", "likely"] }, not: { age: ["antique"], incidents: ["flood"], mechanisms: GRAVE, has: ["doubtful-worth"] }, atLeast: { improvementHigh: 50 } },
     text: "That is good news: silk is a strong fibre, and in careful hands it mostly cleans well.",
     tones: { warm: "We are glad to say that this is good news: silk is a strong fibre, and in careful hands it mostly cleans well." } },
-  { ...TRADE, id: "wool-good", version: 2, place: "sold-as", when: { is: { leading: ["wool"], certainty: ["firm", "likely"] }, not: { age: ["antique"], mechanisms: GRAVE, has: ["doubtful-worth"] }, atLeast: { improvementHigh: 50 } },
+  { ...TRADE, id: "wool-good", version: 3, place: "sold-as", when: { is: { leading: ["wool"], certainty: ["firm", "likely"] }, not: { age: ["antique"], incidents: ["flood"], mechanisms: GRAVE, has: ["doubtful-worth"] }, atLeast: { improvementHigh: 50 } },
     text: "That is good news: wool is a forgiving fibre and mostly cleans well.",
     tones: { warm: "We are glad to say that this is good news: wool is a forgiving fibre and mostly cleans well." } },
 ];

@@ -118,6 +118,12 @@ describe("composeDraft, for any assessment", () => {
 });
 
 describe("composeDraft, edges", () => {
+  it("goes by no label that could not be read", () => {
+    const label = (pile: string | null) => ({ what: "label", value: { says: null, text: "ალუბალი 100%", pile, ground: null, fringe: null, doubts: null, suggests: null }, strength: "label-typed" as const });
+    const draft = (pile: string | null) => composeDraft(inputOf({ sketch: { fibres: { wool: 0.3 }, words: "unlikely", evidence: [label(pile)] } })).text;
+    expect(draft(null)).not.toMatch(/label/);
+    expect(draft("60 % wool, 40 % polyamide")).toMatch(/Going by the label as you typed it/);
+  });
   const plainRug = { sketch: { fibres: { wool: 0.9 } as const } };
 
   it("writes to a client without a readable name", () => {
