@@ -2,7 +2,7 @@ import { FIBRE_IDS, type FibreId } from "../../../lib/trade/fibres";
 import { firstAidSentences } from "../../../lib/trade/first-aid";
 import type { EnquiryAnswers, RugAnswers } from "../../../lib/trade/questions";
 import type { Assessment, MechanismId, MethodId, Range, Verdict } from "../../../lib/triage/assessment";
-import type { Strength } from "../../../lib/triage/finding";
+import type { FindingValue, Strength } from "../../../lib/triage/finding";
 import type { DraftInput } from "../../../lib/reply/draft";
 
 export const WORKSHOP = {
@@ -16,7 +16,7 @@ export const FIRST_AID_SAID = firstAidSentences("112");
 export interface Sketch {
   fibres: Partial<Record<FibreId, number>>;
   words?: string;
-  evidence?: { what: string; value: string; strength: Strength; decibans?: number }[];
+  evidence?: { what: string; value: FindingValue; strength: Strength; decibans?: number }[];
   mechanisms?: Partial<Record<MechanismId, number>>;
   methods?: Partial<Record<MethodId, Verdict>>;
   rest?: Partial<Assessment>;
