@@ -19,11 +19,16 @@ const LEAST_FILLED = 0.72;
 const LEAST_PRINT = 0.015, MOST_PRINT = 0.45;
 /** A patch that reaches so many edges of the photo is the rug. */
 const MOST_EDGES = 3;
-const MOST_PLACES = 3;
+const MOST_PLACES = 5;
+/**
+ * Darker than the cloth by less than this share is smooth: pile and weave are so hardly anywhere, cloth between letters nearly
+ * everywhere. How much that counts beside size.
+ */
+const SMOOTH = 0.07, SMOOTH_COUNTS = 3, SIZE_COUNTS = 0.25;
 
 type Place = readonly [x: number, y: number];
 
-/** Up to three places, the likeliest first, in pixels of the picture; turned by at most 45 degrees either way. */
+/** Up to five places, the likeliest first, in pixels of the picture; turned by at most 45 degrees either way. */
 export function findLabels(picture: Rgb): Turned[] {
   const grey = greyOf(picture);
   const bare = mean(withoutStrokes(mean(grey, 1), STROKE), 1);
@@ -34,8 +39,8 @@ export function findLabels(picture: Rgb): Turned[] {
     const filled = pixels.length / Math.max(1, around.width * around.height);
     const print = pixels.filter((i) => bare.data[i]! - grey.data[i]! > Math.max(10, 0.12 * bare.data[i]!)).length / pixels.length;
     if (filled < LEAST_FILLED || print < LEAST_PRINT || print > MOST_PRINT) return [];
-    const light = pixels.reduce((sum, i) => sum + bare.data[i]!, 0) / pixels.length;
-    return [{ place: around, score: filled * Math.min(1, light / 160) * Math.sqrt(pixels.length / area) }];
+    const smooth = pixels.filter((i) => bare.data[i]! - grey.data[i]! < SMOOTH * bare.data[i]!).length / pixels.length;
+    return [{ place: around, score: filled * smooth ** SMOOTH_COUNTS * (pixels.length / area) ** SIZE_COUNTS }];
   });
   return found.sort((a, b) => b.score - a.score).slice(0, MOST_PLACES).map((f) => f.place);
 }

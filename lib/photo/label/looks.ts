@@ -1,7 +1,7 @@
 import type { Grey } from "./grey";
 import { letterHeight, lieOf } from "./lines";
 import { printOf } from "./print";
-import { cutOut, onItsSide, type Turned } from "./turned";
+import { cutOut, onItsSide, turnedBack, type Turned } from "./turned";
 
 /** One way to look at a label: its place with the lines of print level, and how far to enlarge it. */
 export interface Look { readonly place: Turned; readonly scale: number }
@@ -20,21 +20,18 @@ const MOST_SCALE = 3;
 const LEAST_BARE = 0.71, FAINT = 0.25;
 
 /** The four ways up, the likeliest two first: lines of print lie along the label as it is held, or upside down. None where what is there is no print. */
-export function looksAt(grey: Grey, place: Turned): Look[] {
-  const long = Math.max(place.width, place.height);
-  const scale = Math.min(1, FIRST_SIDE / long);
-  const lies = [0, 1].map((quarters) => {
-    const side = onItsSide(place, quarters);
-    return { side, ...lieOf(printOf(cutOut(grey, side, scale))) };
-  }).sort((a, b) => b.clear - a.clear);
-  return lies.flatMap(({ side, degrees }) => {
+export function* looksAt(grey: Grey, place: Turned): Generator<Look> {
+  const long = Math.max(place.width, place.height), scale = Math.min(1, FIRST_SIDE / long);
+  const print = printOf(cutOut(grey, place, scale));
+  if (print.data.reduce((bare, v) => bare + (v < FAINT ? 1 : 0), 0) < LEAST_BARE * print.data.length) return;
+  const lies = [print, turnedBack(print)].map((seen, quarters) => ({ seen, side: onItsSide(place, quarters), ...lieOf(seen) })).sort((a, b) => b.clear - a.clear);
+  for (const { seen, side, degrees } of lies) {
     const level = { ...side, degrees: side.degrees + degrees };
-    const print = printOf(cutOut(grey, level, scale));
-    const letters = letterHeight(print);
-    if (print.data.reduce((bare, v) => bare + (v < FAINT ? 1 : 0), 0) < LEAST_BARE * print.data.length) return [];
+    const letters = letterHeight(seen);
     const fit = Math.min(letters === null ? 1 : (LETTER / letters) * scale, MOST_SIDE / long, MOST_SCALE);
-    return [0, 2].map((quarters) => ({ place: onItsSide(level, quarters), scale: fit }));
-  });
+    yield { place: level, scale: fit };
+    yield { place: onItsSide(level, 2), scale: fit };
+  }
 }
 
 /** The print at a look as the reader takes it: 0 ink to 255 paper. `size` 1 is what reads best. */

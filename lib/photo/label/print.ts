@@ -1,4 +1,4 @@
-import { inverted, levelAt, mean, quantile, shrunk, withoutStrokes, type Grey } from "./grey";
+import { inverted, levelAt, mean, quantiles, shrunk, withoutStrokes, type Grey } from "./grey";
 
 /** Print made even, whatever the light, the fold, and which of cloth and print is the darker. Numbers elicited on drawn labels. */
 
@@ -22,12 +22,12 @@ export function printOf(picture: Grey): Grey {
       const cloth = Math.max(DARKEST, levelAt(light, (x + 0.5) / by - 0.5, (y + 0.5) / by - 0.5));
       raw[y * grey.width + x] = Math.max(0, 1 - grey.data[y * grey.width + x]! / cloth);
     }
-  const full = Math.max(LEAST_CONTRAST, quantile({ ...grey, data: raw }, FULL));
+  const full = Math.max(LEAST_CONTRAST, ...quantiles({ ...grey, data: raw }, [FULL]));
   return { ...grey, data: raw.map((v) => Math.min(1, v / full)) };
 }
 
 /** Print is the lesser part, so what lies far from the common level is print: is it lighter? */
 function isLightOnDark(grey: Grey): boolean {
-  const middle = quantile(grey, 0.5);
-  return middle < 128 && quantile(grey, 0.97) - middle > 1.6 * (middle - quantile(grey, 0.03));
+  const [darkest, middle, lightest] = quantiles(grey, [0.03, 0.5, 0.97]) as [number, number, number];
+  return middle < 128 && lightest - middle > 1.6 * (middle - darkest);
 }

@@ -22,6 +22,13 @@ export function onItsSide(place: Turned, quarters: number): Turned {
   return { ...place, width: lies ? place.height : place.width, height: lies ? place.width : place.height, degrees: normalDegrees(place.degrees + 90 * quarters) };
 }
 
+/** A picture turned a quarter anticlockwise: what lies in a place that is seen as one quarter further clockwise. */
+export function turnedBack({ data, width, height }: Grey): Grey {
+  const turned = new Float32Array(data.length);
+  for (let y = 0; y < height; y++) for (let x = 0; x < width; x++) turned[(width - 1 - x) * height + y] = data[y * width + x]!;
+  return { data: turned, width: height, height: width };
+}
+
 /** Between −180 (not included) and 180. */
 export const normalDegrees = (degrees: number): number => {
   const rest = ((degrees % 360) + 360) % 360;
