@@ -25,9 +25,11 @@ function watch(context: BrowserContext, errors: string[]): void {
 export const test = base.extend<Fixtures & { desk: Desk } & Pick<Options, "expectedErrors">, Pick<Options, "database">>({
   database: ["sqlite", { option: true, scope: "worker" }],
   expectedErrors: [null, { option: true }],
-  desk: [async ({ database }, provide) => {
+  desk: [async ({ database, context }, provide) => {
     const desk = await startDesk(database);
     await provide(desk);
+    // A page that is still open would go on asking a server that is gone.
+    for (const page of context.pages()) await page.close();
     await desk.stop();
   }, { timeout: 120_000 }],
   watched: [async ({ context, expectedErrors }, provide) => {

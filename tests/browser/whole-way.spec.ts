@@ -37,7 +37,7 @@ test("a homeowner asks, the workshop answers", async ({ desk, person }) => {
     await choose("label").setInputFiles(photos.label);
     await choose("back").setInputFiles(photos.back);
     await choose("trouble").setInputFiles([photos.trouble, photos.refused]);
-    await expect(phone.locator('img[src^="/photos/"]')).toHaveCount(4);
+    await expect(phone.locator('img[src^="/photos/"][src$="/320"]')).toHaveCount(4);
     const refused = phone.getByRole("listitem").filter({ hasText: "Not taken." });
     await expect(refused).toHaveCount(1);
     await expect(refused).toContainText("This is a GIF");
