@@ -1,5 +1,5 @@
 import { METHODS } from "../trade/care";
-import { MECHANISMS, mechanismName, type DamageId } from "../trade/damage";
+import { mechanismName, mechanismRow, standsUnder } from "../trade/damage";
 import { FIBRE_IDS, fibreName } from "../trade/fibres";
 import { IMPROVEMENT, ROW_IDS, improvementCell } from "../trade/improvement";
 import { LIKELIHOODS } from "../trade/likelihoods";
@@ -76,9 +76,8 @@ function balance({ balance: b }: Assessment): string[] {
 /** The tellings that make a mechanism likely, or that nothing points to it. */
 function causes(told: Told, mechanism: Assessment["mechanisms"][number]["mechanism"]): string[] {
   if (mechanism === "soil-only") return [];
-  const family = (id: DamageId) => (id === "urine-fresh" ? "urine-old" : id === "food-fresh" ? "food-old" : id);
-  const fired = TRIGGERS.filter((t) => t.mechanism === family(mechanism) && told.has(t.when) && !t.unless?.some((u) => told.has(u)));
-  if (fired.length === 0) return [`    nothing told points here: chance ${MECHANISMS[mechanism].leak} by itself (${MECHANISMS[mechanism].how})`];
+  const fired = TRIGGERS.filter((t) => t.mechanism === standsUnder(mechanism) && told.has(t.when) && !t.unless?.some((u) => told.has(u)));
+  if (fired.length === 0) return [`    nothing told points here: chance ${mechanismRow(mechanism).leak} by itself (${mechanismRow(mechanism).how})`];
   return fired.map((t) => `    ${t.when}: ${t.chance} on a pile that takes it fully (${t.how}: ${t.source})`);
 }
 

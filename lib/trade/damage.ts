@@ -6,13 +6,10 @@ import type { Source } from "./fibres";
  *  - `leak`: its chance where the client told what happened and nothing of it points here;
  *  - `unasked`: its chance where nobody has said what happened (the share among rugs people write in about);
  *  - `hits`: how readily it marks each kind of pile, 0–1, multiplied into every chance. A class without a column takes the highest of its components;
- *  - `sort`: whether cleaning answers it ("colour", "texture"), or only a repair does.
  * `soil-only` is the empty set and has no row: it is what remains.
  */
-export type Sort = "colour" | "texture" | "repair";
 export interface MechanismRow extends Source {
   readonly name: string;
-  readonly sort: Sort;
   readonly leak: number;
   readonly unasked: number;
   readonly hits: Readonly<Record<Column, number>>;
@@ -23,34 +20,42 @@ const hits = (wool: number, silk: number, viscose: number, woolViscose: number, 
 const elicited = (about: string): Source => ({ how: "elicited", source: `Elicited for this project: ${about}` });
 
 export const MECHANISMS = {
-  "browning-cleaning": { name: "browning from cleaning", sort: "colour", leak: 0.005, unasked: 0.08, hits: hits(0.35, 0.3, 1, 0.6, 0.8, 0.1, 0.15),
+  "browning-cleaning": { name: "browning from cleaning", leak: 0.005, unasked: 0.08, hits: hits(0.35, 0.3, 1, 0.6, 0.8, 0.1, 0.15),
     ...elicited("order of the fibres after Dupont, Restaurator 17 (1996) 1–21 (any wet–dry edge on cellulose); on wool and synthetics it wicks up from jute or cotton") },
-  "browning-use": { name: "browning from damp or spills in use", sort: "colour", leak: 0.01, unasked: 0.06, hits: hits(0.15, 0.15, 1, 0.5, 0.5, 0.05, 0.05),
+  "browning-use": { name: "browning from damp or spills in use", leak: 0.01, unasked: 0.06, hits: hits(0.15, 0.15, 1, 0.5, 0.5, 0.05, 0.05),
     ...elicited("as browning from cleaning; slow drying after Hutchins, JAIC 22 (1983) 57–61") },
-  "water-mark": { name: "a water mark", sort: "colour", leak: 0.01, unasked: 0.06, hits: hits(0.4, 0.8, 1, 0.7, 0.6, 0.2, 0.2), ...elicited("tide lines show most on shiny and cellulosic pile") },
-  "pile-distortion": { name: "distorted pile", sort: "texture", leak: 0.01, unasked: 0.06, hits: hits(0.15, 0.5, 1, 0.6, 0.35, 0.15, 0.2), ...elicited("viscose is weak and swells most when wet (Morton and Hearle, from memory)") },
-  bleaching: { name: "bleaching", sort: "colour", leak: 0.005, unasked: 0.03, hits: hits(1, 1, 1, 1, 1, 0.2, 0.8), ...elicited("polypropylene is mostly dyed in the melt") },
-  "dye-bleed": { name: "a colour that ran", sort: "colour", leak: 0.005, unasked: 0.04, hits: hits(0.8, 1, 1, 0.9, 0.8, 0.1, 0.5), ...elicited("frequency of bleeding dyes in rugs is not published") },
-  "urine-fresh": { name: "fresh urine", sort: "colour", leak: 0.003, unasked: 0.02, hits: hits(1, 1, 1, 1, 1, 0.7, 0.8), ...elicited("share among enquiries") },
-  "urine-old": { name: "old urine", sort: "colour", leak: 0.01, unasked: 0.09, hits: hits(1, 1, 1, 1, 1, 0.7, 0.8), ...elicited("share among enquiries") },
-  "food-fresh": { name: "a fresh food or drink stain", sort: "colour", leak: 0.003, unasked: 0.04, hits: hits(1, 1, 1, 1, 1, 0.7, 1), ...elicited("share among enquiries") },
-  "food-old": { name: "an old food or drink stain", sort: "colour", leak: 0.01, unasked: 0.1, hits: hits(1, 1, 1, 1, 1, 0.7, 1), ...elicited("share among enquiries") },
-  matting: { name: "matting from traffic or furniture", sort: "texture", leak: 0.05, unasked: 0.2, hits: hits(0.5, 0.6, 1, 0.8, 0.7, 0.9, 0.5), ...elicited("order of thickness loss in carpet-loading tests, from memory") },
-  fading: { name: "fading", sort: "colour", leak: 0.03, unasked: 0.08, hits: hits(0.8, 1, 0.9, 0.9, 0.9, 0.4, 0.7), ...elicited("share among enquiries") },
-  insects: { name: "insect damage", sort: "repair", leak: 0.01, unasked: 0.04, hits: hits(1, 0.3, 0.02, 0.7, 0.02, 0.01, 0.01), ...elicited("moths eat keratin: grazed pile about 100 : 20 : 1 for wool, silk, cellulose and synthetics") },
-  mould: { name: "mould", sort: "colour", leak: 0.004, unasked: 0.02, hits: hits(0.5, 0.5, 1, 0.7, 1, 0.3, 0.3), ...elicited("order of the fibres after CCI Notes 13/15: cotton, linen and rayon particularly vulnerable, wool and silk less") },
-  "backing-failure": { name: "a failing back", sort: "repair", leak: 0.01, unasked: 0.04, hits: hits(1, 1, 1, 1, 1, 1, 1), ...elicited("a matter of latex, not of pile") },
-  shrinkage: { name: "shrinkage", sort: "repair", leak: 0.005, unasked: 0.02, hits: hits(0.5, 0.6, 1, 0.7, 0.8, 0.1, 0.1), ...elicited("order of fabric shrinkage: synthetics, wool, cotton, silk, viscose (trade page on ISO 5077)") },
+  "water-mark": { name: "a water mark", leak: 0.01, unasked: 0.06, hits: hits(0.4, 0.8, 1, 0.7, 0.6, 0.2, 0.2), ...elicited("tide lines show most on shiny and cellulosic pile") },
+  "pile-distortion": { name: "distorted pile", leak: 0.01, unasked: 0.06, hits: hits(0.15, 0.5, 1, 0.6, 0.35, 0.15, 0.2), ...elicited("viscose is weak and swells most when wet (Morton and Hearle, from memory)") },
+  bleaching: { name: "bleaching", leak: 0.005, unasked: 0.03, hits: hits(1, 1, 1, 1, 1, 0.2, 0.8), ...elicited("polypropylene is mostly dyed in the melt") },
+  "dye-bleed": { name: "a colour that ran", leak: 0.005, unasked: 0.04, hits: hits(0.8, 1, 1, 0.9, 0.8, 0.1, 0.5), ...elicited("frequency of bleeding dyes in rugs is not published") },
+  "urine-old": { name: "old urine", leak: 0.01, unasked: 0.09, hits: hits(1, 1, 1, 1, 1, 0.7, 0.8), ...elicited("share among enquiries") },
+  "food-old": { name: "an old food or drink stain", leak: 0.01, unasked: 0.1, hits: hits(1, 1, 1, 1, 1, 0.7, 1), ...elicited("share among enquiries") },
+  matting: { name: "matting from traffic or furniture", leak: 0.05, unasked: 0.2, hits: hits(0.5, 0.6, 1, 0.8, 0.7, 0.9, 0.5), ...elicited("order of thickness loss in carpet-loading tests, from memory") },
+  fading: { name: "fading", leak: 0.03, unasked: 0.08, hits: hits(0.8, 1, 0.9, 0.9, 0.9, 0.4, 0.7), ...elicited("share among enquiries") },
+  insects: { name: "insect damage", leak: 0.01, unasked: 0.04, hits: hits(1, 0.3, 0.02, 0.7, 0.02, 0.01, 0.01), ...elicited("moths eat keratin: grazed pile about 100 : 20 : 1 for wool, silk, cellulose and synthetics") },
+  mould: { name: "mould", leak: 0.004, unasked: 0.02, hits: hits(0.5, 0.5, 1, 0.7, 1, 0.3, 0.3), ...elicited("order of the fibres after CCI Notes 13/15: cotton, linen and rayon particularly vulnerable, wool and silk less") },
+  "backing-failure": { name: "a failing back", leak: 0.01, unasked: 0.04, hits: hits(1, 1, 1, 1, 1, 1, 1), ...elicited("a matter of latex, not of pile") },
+  shrinkage: { name: "shrinkage", leak: 0.005, unasked: 0.02, hits: hits(0.5, 0.6, 1, 0.7, 0.8, 0.1, 0.1), ...elicited("order of fabric shrinkage: synthetics, wool, cotton, silk, viscose (trade page on ISO 5077)") },
 } as const satisfies Record<string, MechanismRow>;
 
-/** A mechanism that can hold; several may hold at once. */
-export type DamageId = keyof typeof MECHANISMS;
-export type MechanismId = DamageId | "soil-only";
-export const DAMAGE_IDS = Object.keys(MECHANISMS) as readonly DamageId[];
-export const mechanismName = (id: MechanismId): string => (id === "soil-only" ? "soil only" : MECHANISMS[id].name);
+/** What is fresh of a kind, and the old one whose chance it shares: one event seen at two ages, so that they exclude each other. */
+export const FRESH_OF = {
+  "urine-fresh": { name: "fresh urine", old: "urine-old" }, "food-fresh": { name: "a fresh food or drink stain", old: "food-old" },
+} as const satisfies Record<string, { name: string; old: keyof typeof MECHANISMS }>;
+type FreshId = keyof typeof FRESH_OF;
+const FRESH_IDS = Object.keys(FRESH_OF) as readonly FreshId[];
+const isFresh = (id: DamageId): id is FreshId => Object.hasOwn(FRESH_OF, id);
 
-/** Fresh and old of one kind exclude each other: they are one event seen at two ages. */
-export const FAMILIES: readonly (readonly [fresh: DamageId, old: DamageId])[] = [["urine-fresh", "urine-old"], ["food-fresh", "food-old"]];
+/** A mechanism that can hold; several may hold at once. */
+export type DamageId = keyof typeof MECHANISMS | FreshId;
+export type MechanismId = DamageId | "soil-only";
+/** In the order of the table, what is fresh before what is old. */
+export const DAMAGE_IDS: readonly DamageId[] = (Object.keys(MECHANISMS) as (keyof typeof MECHANISMS)[]).flatMap((id) => [...FRESH_IDS.filter((f) => FRESH_OF[f].old === id), id]);
+export const mechanismName = (id: MechanismId): string => (id === "soil-only" ? "soil only" : isFresh(id) ? FRESH_OF[id].name : MECHANISMS[id].name);
+/** Where the chance of a mechanism stands: of a fresh one under the old of its kind, and freshness splits it. */
+export const standsUnder = (id: DamageId): keyof typeof MECHANISMS => (isFresh(id) ? FRESH_OF[id].old : id);
+export const mechanismRow = (id: DamageId): MechanismRow => MECHANISMS[standsUnder(id)];
+export const FAMILIES: readonly (readonly [fresh: DamageId, old: DamageId])[] = FRESH_IDS.map((f) => [f, FRESH_OF[f].old]);
 
 /**
  * How likely each change is reported where a mechanism holds, and (`none`) where nothing that explains it holds.

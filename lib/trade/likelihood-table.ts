@@ -23,10 +23,9 @@ export interface LikelihoodTable {
 /** The smallest chance any cell may state: nothing told is impossible. Elicited. */
 export const SMALLEST_CELL = 0.001;
 
-/** How many cases a row counts for in the draws of the interval, by how it is known. Elicited. */
-export const ROW_STRENGTH: Readonly<Record<Source["how"], number>> = {
-  elicited: 8, "common practice": 8, memory: 15, computed: 15, read: 40,
-};
+/** How many cases a row counts for in the draws of the interval, by how it is known; common practice counts as a judgement. Elicited. */
+export const ROW_STRENGTH = { elicited: 8, memory: 15, computed: 15, read: 40 } as const satisfies Partial<Record<Source["how"], number>>;
+export const strengthBy = (how: Source["how"]): number => ROW_STRENGTH[how === "common practice" ? "elicited" : how];
 
 export const sourceOfRow = (table: LikelihoodTable, fibre: NamedFibre): Source => table.rowSources?.[fibre] ?? table.source;
-export const strengthOfRow = (table: LikelihoodTable, fibre: NamedFibre): number => ROW_STRENGTH[sourceOfRow(table, fibre).how];
+export const strengthOfRow = (table: LikelihoodTable, fibre: NamedFibre): number => strengthBy(sourceOfRow(table, fibre).how);

@@ -9,7 +9,7 @@ export interface ValueRow extends Source { readonly settles: number }
 const settles = (share: number): ValueRow => ({ settles: share, how: "elicited", source: "Elicited for this project" });
 
 export const DAMAGE_QUESTIONS: Readonly<Partial<Record<QuestionId, ValueRow>>> = {
-  incidents: settles(0.5), changes: settles(0.5), since: settles(0.25), treatments: settles(0.3), liquid: settles(0.2), treatedBy: settles(0.05), household: settles(0.08), room: settles(0.04),
+  incidents: settles(0.5), changes: settles(0.5), since: settles(0.25), treatments: settles(0.3), liquid: settles(0.2), treatedBy: settles(0.05), room: settles(0.04),
 };
 export const DAMAGE_PHOTOS: Readonly<Partial<Record<PhotoKind, ValueRow>>> = { trouble: settles(0.5), whole: settles(0.2) };
 

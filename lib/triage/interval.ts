@@ -1,5 +1,5 @@
 import { CAPS_SOURCE, WHOLLY_MISLEADING } from "../trade/evidence-caps";
-import { ROW_STRENGTH } from "../trade/likelihood-table";
+import { strengthBy } from "../trade/likelihood-table";
 import { PRIOR_SOURCE, boundedPrior } from "../trade/priors";
 import { CLASSES, type ClassVector } from "./classes";
 import { drawCell, drawDirichlet } from "./dirichlet";
@@ -25,14 +25,14 @@ const rows = (width: number, row: (random: Random) => readonly number[]) => (ran
 
 /** Priors drawn as rows of so many cases, within the bounds of any prior. */
 const drawnPriors = (seed: number, prior: ClassVector): Float64Array =>
-  drawnOnce(seed, `prior ${prior.join()}`, rows(WIDTH, (random) => boundedPrior(drawDirichlet(random, prior, ROW_STRENGTH[PRIOR_SOURCE.how]))));
+  drawnOnce(seed, `prior ${prior.join()}`, rows(WIDTH, (random) => boundedPrior(drawDirichlet(random, prior, strengthBy(PRIOR_SOURCE.how)))));
 
 /** The caps drawn as judgements too, downwards only: no draw may believe more than a cap allows. */
 const drawnCaps = (seed: number, caps: ClassVector): Float64Array =>
-  drawnOnce(seed, `caps ${caps.join()}`, rows(WIDTH, (random) => caps.map((cap) => Math.min(cap, drawCell(random, cap, ROW_STRENGTH[CAPS_SOURCE.how])))));
+  drawnOnce(seed, `caps ${caps.join()}`, rows(WIDTH, (random) => caps.map((cap) => Math.min(cap, drawCell(random, cap, strengthBy(CAPS_SOURCE.how))))));
 
 const drawnMisleading = (seed: number): Float64Array =>
-  drawnOnce(seed, `misleading ${WHOLLY_MISLEADING}`, rows(1, (random) => [drawCell(random, WHOLLY_MISLEADING, ROW_STRENGTH[CAPS_SOURCE.how])]));
+  drawnOnce(seed, `misleading ${WHOLLY_MISLEADING}`, rows(1, (random) => [drawCell(random, WHOLLY_MISLEADING, strengthBy(CAPS_SOURCE.how))]));
 
 /**
  * The 80 % interval of every class: priors, likelihood rows, caps and the chance of being misled are drawn, each from its own

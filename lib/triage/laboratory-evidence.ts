@@ -1,6 +1,6 @@
 import type { FibreId, Source } from "../trade/fibres";
 import { BLENDS, BLEND_PERCENT, LEADING_PERCENT, WEAKEST_RULES_PERCENT } from "../trade/label-fibres";
-import { ROW_STRENGTH, SMALLEST_CELL } from "../trade/likelihood-table";
+import { strengthBy, SMALLEST_CELL } from "../trade/likelihood-table";
 import { SINGLE_FIBRES, type SingleFibre } from "../trade/single-fibres";
 import { COMPOSITION_TOLERANCE_PERCENT, LABORATORY_RIGHT } from "../trade/yarns";
 import { CLASSES, type ClassVector } from "./classes";
@@ -62,7 +62,7 @@ export function laboratoryEvidence(findings: readonly Finding[]): LaboratoryEvid
     const likelihood = CLASSES.map((c) => CLASSES.filter((s) => said.has(s)).reduce((sum, s) => sum + cell(s === c), 0) / said.size);
     return {
       sample: (of[0] as (typeof of)[number]).sample, findings: of.map((r) => r.finding), likelihood,
-      draw: (random) => likelihood.map((p) => Math.max(SMALLEST_CELL, drawCell(random, p, ROW_STRENGTH[LABORATORY_SOURCE.how]))),
+      draw: (random) => likelihood.map((p) => Math.max(SMALLEST_CELL, drawCell(random, p, strengthBy(LABORATORY_SOURCE.how)))),
     };
   });
 }

@@ -1,4 +1,4 @@
-import { BROWNS_FROM_BELOW, BY_MAKE, DAMAGE_IDS, FAMILIES, MECHANISMS, WICKING_BY_GROUND, type DamageId } from "../trade/damage";
+import { BROWNS_FROM_BELOW, BY_MAKE, DAMAGE_IDS, FAMILIES, mechanismRow, WICKING_BY_GROUND, type DamageId } from "../trade/damage";
 import { COLUMNS_OF } from "../trade/columns";
 import { CONSTRUCTIONS } from "../trade/care";
 import type { FibreId } from "../trade/fibres";
@@ -45,7 +45,7 @@ function eventChances(told: Told): Float64Array {
  */
 function triggered(told: Told): Float64Array {
   const blind = knowsNothingOfIncident(told);
-  const spared = Float64Array.from(DAMAGE_IDS, (m) => 1 - (blind ? MECHANISMS[m].unasked : MECHANISMS[m].leak));
+  const spared = Float64Array.from(DAMAGE_IDS, (m) => 1 - mechanismRow(m)[blind ? "unasked" : "leak"]);
   const strength = WHO.find((w) => told.has(w.when))?.strength ?? 1;
   const since = told.one("since") ?? "";
   const chances = eventChances(told);
@@ -63,7 +63,7 @@ export const triggerChances = (told: Told): Record<DamageId, number> => {
 };
 
 /** How readily a mechanism marks a kind, the highest of its columns: `HITS[m·K + k]`. */
-const HITS = Float64Array.from(DAMAGE_IDS.flatMap((m) => KINDS.map((f) => Math.max(...COLUMNS_OF[f].map((c) => MECHANISMS[m].hits[c])))));
+const HITS = Float64Array.from(DAMAGE_IDS.flatMap((m) => KINDS.map((f) => Math.max(...COLUMNS_OF[f].map((c) => mechanismRow(m).hits[c])))));
 /** The kinds that brown only from below. */
 const FROM_BELOW = KINDS.map((f) => COLUMNS_OF[f].every((c) => BROWNS_FROM_BELOW.includes(c)));
 const BROWNINGS: readonly DamageId[] = ["browning-cleaning", "browning-use"];

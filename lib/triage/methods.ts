@@ -55,7 +55,7 @@ function whyOf(method: MethodId, verdict: Verdict, fibres: Fibres, forbidden: nu
   return `Ruled out: ${row.forbidden} (${fibreName(likeliestForbidden(method, fibres))} is the likeliest of those; together ${percent(forbidden)}).`;
 }
 
-/** How far what a caution or a note names holds, 0–1. */
+/** How far what a caution or a note names holds, 0–1. Spots that were told are handled as mould, however likely that is. */
 function holdsBy(told: Told, chance: Chance): (when: string) => number {
   const known: Readonly<Record<string, boolean>> = {
     antique: told.has("age:antique"),
@@ -64,6 +64,7 @@ function holdsBy(told: Told, chance: Chance): (when: string) => number {
   };
   return (when) => {
     if (when in known) return known[when] ? 1 : 0;
+    if (when === "mould" && told.has("changes:spots")) return 1;
     return when === "dye-bleed" && told.signs.dyes === "held" ? 0 : chance(when);
   };
 }

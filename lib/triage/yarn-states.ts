@@ -1,5 +1,5 @@
 import { YARNS, YARNS_SOURCE, type YarnId } from "../trade/yarns";
-import { ROW_STRENGTH, SMALLEST_CELL } from "../trade/likelihood-table";
+import { strengthBy, SMALLEST_CELL } from "../trade/likelihood-table";
 import { NAMED, OTHER, type NamedVector } from "./classes";
 import { drawDirichlet } from "./dirichlet";
 import type { Random } from "./random";
@@ -31,7 +31,7 @@ export const drawStateRows = (yarn: YarnId, random: Random): readonly StateRow[]
   NAMED.map((fibre) => {
     const listed = listedOf(fibre, yarn);
     const left = 1 - listed.reduce((sum, [, p]) => sum + p, 0);
-    const drawn = drawDirichlet(random, [...listed.map(([, p]) => p), left], ROW_STRENGTH[YARNS_SOURCE.how]);
+    const drawn = drawDirichlet(random, [...listed.map(([, p]) => p), left], strengthBy(YARNS_SOURCE.how));
     const kept = drawn.map((p) => (p * (1 - SMALLEST_CELL * drawn.length)) + SMALLEST_CELL);
     return stateRow(listed.map(([state], i) => [state, kept[i] as number]));
   });

@@ -96,6 +96,9 @@ function Ask({ isSettled, isBusy, answer, write }: { isSettled: boolean; isBusy:
 
 function Write({ reading, isBusy, keep }: { reading: LabelReadingView; isBusy: boolean; keep: (text: string) => void }) {
   const field = useId();
+  // Scraps of a label that could not be read are nothing to put right.
+  const isUnreadable = reading.state === "unreadable";
+  const lines = isUnreadable ? [] : reading.lines;
   const submit = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
     keep(String(new FormData(event.currentTarget).get("text")));
@@ -103,7 +106,7 @@ function Write({ reading, isBusy, keep }: { reading: LabelReadingView; isBusy: b
   return (
     <form onSubmit={submit} className={css.write}>
       <label htmlFor={field}>What stands on the label</label>
-      <textarea id={field} name="text" rows={Math.max(3, reading.lines.length + 1)} maxLength={2_000} defaultValue={reading.text} />
+      <textarea id={field} name="text" rows={Math.max(3, lines.length + 1)} maxLength={2_000} defaultValue={isUnreadable ? "" : reading.text} />
       <button className="button" disabled={isBusy}>Keep these words</button>
     </form>
   );

@@ -1,21 +1,15 @@
-import type { BrowserContextOptions } from "@playwright/test";
 import { expectAccessible } from "./axe";
 import { expect, test } from "./fixtures";
-import { startDesk, type Desk } from "./harness";
-import { becomeOwner, PHONE, takesIn } from "./people";
+import type { Desk } from "./harness";
+import { PHONE, settledDesk, SETTLE_MS, takesIn, type Session } from "./people";
 
-type Session = Exclude<BrowserContextOptions["storageState"], undefined>;
 // One desk of this file's own.
 let desk: Desk;
 let owner: Session;
 
 test.beforeAll(async ({ browser, database }) => {
-  test.setTimeout(300_000);
-  desk = await startDesk(database);
-  const page = await (await browser.newContext()).newPage();
-  await becomeOwner(page, desk);
-  owner = await page.context().storageState();
-  await page.context().close();
+  test.setTimeout(SETTLE_MS);
+  ({ desk, owner } = await settledDesk({ browser, database }));
 });
 test.afterAll(() => desk.stop());
 

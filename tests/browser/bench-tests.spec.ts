@@ -1,10 +1,9 @@
-import type { BrowserContextOptions, Page } from "@playwright/test";
+import type { Page } from "@playwright/test";
 import { expectAccessible } from "./axe";
 import { expect, test } from "./fixtures";
-import { startDesk, type Desk } from "./harness";
-import { becomeOwner, join, PHONE, takesIn } from "./people";
+import type { Desk } from "./harness";
+import { PHONE, settledDesk, SETTLE_MS, takesIn, type Session } from "./people";
 
-type Session = Exclude<BrowserContextOptions["storageState"], undefined>;
 const REVIEWER = { name: "Ivo Castellane", email: "ivo@lantern-yard.example", password: "walnut-harbour-kettle-52", role: "Reviewer" };
 
 // One desk of this file's own, with an owner and a reviewer.
@@ -13,14 +12,10 @@ let owner: Session;
 let reviewer: Session;
 
 test.beforeAll(async ({ browser, database }) => {
-  test.setTimeout(300_000);
-  desk = await startDesk(database);
-  const fresh = async () => (await browser.newContext()).newPage();
-  const page = await fresh();
-  await becomeOwner(page, desk);
-  reviewer = await join(page, await fresh(), REVIEWER, desk);
-  owner = await page.context().storageState();
-  await page.context().close();
+  test.setTimeout(SETTLE_MS);
+  let others: Session[];
+  ({ desk, owner, others } = await settledDesk({ browser, database }, { colleagues: [REVIEWER] }));
+  [reviewer] = others as [Session];
 });
 test.afterAll(() => desk.stop());
 

@@ -1,11 +1,10 @@
 import { readFile } from "node:fs/promises";
 import path from "node:path";
-import type { BrowserContextOptions, Page } from "@playwright/test";
+import type { Page } from "@playwright/test";
 import { expect, test } from "./fixtures";
 import { startDesk, type Desk } from "./harness";
-import { becomeOwner, join, takesIn } from "./people";
+import { becomeOwner, holdFor, settledDesk, SETTLE_MS, takesIn, type Session } from "./people";
 
-type Session = Exclude<BrowserContextOptions["storageState"], undefined>;
 const REVIEWER = { name: "Ivo Castellane", email: "ivo@lantern-yard.example", password: "walnut-harbour-kettle-52" };
 const TRAINEE = { name: "Pia Wetherby", email: "pia@lantern-yard.example", password: "willow-anchor-teapot-38" };
 /** Long enough that no letter leaves while a test looks at it. */
@@ -18,25 +17,13 @@ let reviewer: Session;
 let trainee: Session;
 
 test.beforeAll(async ({ browser, database }) => {
-  test.setTimeout(300_000);
-  desk = await startDesk(database);
-  const fresh = async () => (await browser.newContext()).newPage();
-  const page = await fresh();
-  await becomeOwner(page, desk);
-  await holdFor(page, HELD_MINUTES, desk);
-  reviewer = await join(page, await fresh(), { ...REVIEWER, role: "Reviewer" }, desk);
-  trainee = await join(page, await fresh(), { ...TRAINEE, role: "Trainee" }, desk);
-  owner = await page.context().storageState();
-  await page.context().close();
+  test.setTimeout(SETTLE_MS);
+  let others: Session[];
+  const colleagues = [{ ...REVIEWER, role: "Reviewer" }, { ...TRAINEE, role: "Trainee" }];
+  ({ desk, owner, others } = await settledDesk({ browser, database }, { colleagues, first: (page, at) => holdFor(page, HELD_MINUTES, at) }));
+  [reviewer, trainee] = others as [Session, Session];
 });
 test.afterAll(() => desk.stop());
-
-async function holdFor(page: Page, minutes: string, { url }: Desk): Promise<void> {
-  await page.goto(`${url}/desk/settings`);
-  await page.getByLabel("Minutes an approved letter is held").fill(minutes);
-  await page.getByRole("button", { name: "Keep the settings" }).click();
-  await expect(page.getByRole("status")).toContainText(/kept/i);
-}
 
 const calls = (page: Page, { name, email }: { name: string; email?: string }, at: Desk = desk) => takesIn(page, { name, ...(email ? { email } : {}), label: "100 % viscose" }, at);
 

@@ -1,10 +1,9 @@
-import type { BrowserContextOptions, Page } from "@playwright/test";
+import type { Page } from "@playwright/test";
 import { expectAccessible } from "./axe";
 import { expect, test } from "./fixtures";
-import { startDesk, type Caught, type Desk } from "./harness";
-import { becomeOwner, OWNER, PHONE, takesIn } from "./people";
+import type { Caught, Desk } from "./harness";
+import { holdFor, OWNER, PHONE, settledDesk, SETTLE_MS, takesIn, type Session } from "./people";
 
-type Session = Exclude<BrowserContextOptions["storageState"], undefined>;
 
 // The frame of a letter lets no script run; the test runner tries to put one of its own into every frame.
 test.use({ expectedErrors: /^Blocked script execution in '(about:blank|http:\/\/[\w.:]+\/preview\/[\w-]+)'/ });
@@ -13,16 +12,8 @@ let desk: Desk;
 let owner: Session;
 
 test.beforeAll(async ({ browser, database }) => {
-  test.setTimeout(300_000);
-  desk = await startDesk(database);
-  const page = await (await browser.newContext()).newPage();
-  await becomeOwner(page, desk);
-  await page.goto(`${desk.url}/desk/settings`);
-  await page.getByLabel("Minutes an approved letter is held").fill("0");
-  await page.getByRole("button", { name: "Keep the settings" }).click();
-  await expect(page.getByRole("status").filter({ hasText: "Kept." })).toBeVisible();
-  owner = await page.context().storageState();
-  await page.context().close();
+  test.setTimeout(SETTLE_MS);
+  ({ desk, owner } = await settledDesk({ browser, database }, { first: (page, at) => holdFor(page, "0", at) }));
 });
 test.afterAll(() => desk.stop());
 

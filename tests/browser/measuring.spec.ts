@@ -1,16 +1,16 @@
-import type { BrowserContextOptions, Locator, Page } from "@playwright/test";
+import type { Locator, Page } from "@playwright/test";
 import { expectAccessible } from "./axe";
 import { expect, test } from "./fixtures";
-import { startDesk, type Desk } from "./harness";
+import type { Desk } from "./harness";
 import { begin, giveContact, send } from "./homeowner";
-import { becomeOwner, PHONE } from "./people";
+import { PHONE, settledDesk, SETTLE_MS, type Session } from "./people";
 import { makePhotoFiles, type PhotoFiles } from "./photo-files";
 
 // One desk of this file's own, with an owner and one enquiry whose photo is measured.
 let desk: Desk;
 let files: PhotoFiles;
-let owner: Exclude<BrowserContextOptions["storageState"], undefined>;
-let client: Exclude<BrowserContextOptions["storageState"], undefined>;
+let owner: Session;
+let client: Session;
 
 const picture = (page: Page) => page.getByRole("group", { name: /^The (whole rug|trouble)/ });
 const spot = (page: Page, name: string) => page.getByRole("button", { name: new RegExp(`^${name}, \\d`) });
@@ -36,13 +36,9 @@ async function loaded(page: Page): Promise<void> {
 }
 
 test.beforeAll(async ({ browser, database }) => {
-  test.setTimeout(300_000);
-  desk = await startDesk(database);
+  test.setTimeout(SETTLE_MS);
   files = await makePhotoFiles();
-  const page = await (await browser.newContext()).newPage();
-  await becomeOwner(page, desk);
-  owner = await page.context().storageState();
-  await page.context().close();
+  ({ desk, owner } = await settledDesk({ browser, database }));
 });
 test.afterAll(() => desk.stop());
 

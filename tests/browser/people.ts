@@ -1,7 +1,7 @@
-import { devices, expect, type BrowserContext, type Page } from "@playwright/test";
-import type { Desk } from "./harness";
+import { devices, expect, type Browser, type BrowserContext, type Page } from "@playwright/test";
+import { startDesk, type Desk } from "./harness";
 
-type StorageState = Awaited<ReturnType<BrowserContext["storageState"]>>;
+export type Session = Awaited<ReturnType<BrowserContext["storageState"]>>;
 
 /** A phone held upright. */
 export const PHONE = { ...devices["Pixel 7"], viewport: { width: 390, height: 844 } };
@@ -17,6 +17,42 @@ export async function becomeOwner(page: Page, desk: Desk): Promise<void> {
   await expect(page).toHaveURL(/\/desk$/);
 }
 
+/** How long a desk may take to start and its people to come in. */
+export const SETTLE_MS = 300_000;
+interface Needs { readonly browser: Browser; readonly database: Parameters<typeof startDesk>[0] }
+interface More {
+  readonly colleagues?: readonly Parameters<typeof join>[2][];
+  /** What the owner does first. */
+  readonly first?: (page: Page, desk: Desk) => Promise<unknown>;
+}
+
+/** A desk of its own for the tests of one file, with its owner and the colleagues named. */
+export async function settledDesk({ browser, database }: Needs, { colleagues = [], first }: More = {}): Promise<{ desk: Desk; owner: Session; others: Session[] }> {
+  const desk = await startDesk(database);
+  try {
+    const fresh = async () => (await browser.newContext()).newPage();
+    const page = await fresh();
+    await becomeOwner(page, desk);
+    await first?.(page, desk);
+    const others: Session[] = [];
+    for (const colleague of colleagues) others.push(await join(page, await fresh(), colleague, desk));
+    const owner = await page.context().storageState();
+    await page.context().close();
+    return { desk, owner, others };
+  } catch (error) {
+    await desk.stop();
+    throw error;
+  }
+}
+
+/** Sets how long an approved letter is held. */
+export async function holdFor(page: Page, minutes: string, { url }: Desk): Promise<void> {
+  await page.goto(`${url}/desk/settings`);
+  await page.getByLabel("Minutes an approved letter is held").fill(minutes);
+  await page.getByRole("button", { name: "Keep the settings" }).click();
+  await expect(page.getByRole("status").filter({ hasText: "Kept." })).toBeVisible();
+}
+
 /** Chooses an answer by its label and goes on to the next page. */
 export async function answer(page: Page, ...labels: string[]): Promise<void> {
   for (const label of labels) await page.getByText(label, { exact: true }).click();
@@ -26,7 +62,7 @@ export async function answer(page: Page, ...labels: string[]): Promise<void> {
 }
 
 /** The owner, on `from`, makes a link; the colleague opens it on a machine of their own and comes in. Closes `page`; gives the session. */
-export async function join(from: Page, page: Page, colleague: { name: string; email: string; password: string; role: string }, { url }: Desk): Promise<StorageState> {
+export async function join(from: Page, page: Page, colleague: { name: string; email: string; password: string; role: string }, { url }: Desk): Promise<Session> {
   await from.goto(`${url}/desk/people`);
   await from.getByLabel("E-mail address").fill(colleague.email);
   await from.getByLabel("Role", { exact: true }).selectOption({ label: colleague.role });

@@ -1,14 +1,14 @@
 import { spawn } from "node:child_process";
 import { once } from "node:events";
-import { mkdirSync, readdirSync } from "node:fs";
-import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
+import { readdirSync } from "node:fs";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { config } from "../../lib/config/config";
 import { sortReceived } from "../../lib/enquiry/sort-post";
-import { database, migrateDatabase } from "../../lib/store/database";
+import { database } from "../../lib/store/database";
 import { photoFolder, sweepOrphans } from "../../lib/store/photo-files";
 import { postFileName, postFolder, sweepPost } from "../../lib/store/post-files";
 import { letter, photos } from "../unit/enquiry/mail-files";
-import { settle } from "../unit/enquiry/workshop";
+import { openWorkshop } from "../unit/enquiry/open-workshop";
 import { startDovecot, whyNoDovecot, type Dovecot } from "./dovecot";
 
 const missing = whyNoDovecot();
@@ -24,10 +24,7 @@ const AHEAD_MS = 11 * 60_000;
 describe.skipIf(missing)("a reader of mail that is killed midway", () => {
   let dovecot: Dovecot;
   beforeAll(async () => {
-    vi.spyOn(console, "warn").mockReturnValue(undefined);
-    await migrateDatabase();
-    mkdirSync(photoFolder(), { recursive: true });
-    await settle();
+    await openWorkshop();
     dovecot = await startDovecot();
   });
   afterAll(() => dovecot.stop());

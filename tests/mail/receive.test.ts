@@ -1,14 +1,13 @@
 import { randomUUID } from "node:crypto";
-import { mkdirSync } from "node:fs";
 import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
 import { approveReply } from "../../lib/enquiry/approve-reply";
 import { readPost } from "../../lib/enquiry/read-post";
 import { readMailbox } from "../../lib/enquiry/receive-mail";
 import { mailboxName } from "../../lib/config/imap-url";
-import { database, migrateDatabase } from "../../lib/store/database";
-import { photoFolder } from "../../lib/store/photo-files";
+import { database } from "../../lib/store/database";
 import { letter, photos, report } from "../unit/enquiry/mail-files";
-import { good, settle, staff } from "../unit/enquiry/workshop";
+import { openWorkshop } from "../unit/enquiry/open-workshop";
+import { good, staff } from "../unit/enquiry/workshop";
 import { startDovecot, whyNoDovecot, type Dovecot } from "./dovecot";
 
 const missing = whyNoDovecot();
@@ -22,10 +21,7 @@ const address = () => `${randomUUID().slice(0, 8)}@example.org`;
 describe.skipIf(missing)("a mailbox of Debian's Dovecot", () => {
   let dovecot: Dovecot;
   beforeAll(async () => {
-    vi.spyOn(console, "warn").mockReturnValue(undefined);
-    await migrateDatabase();
-    mkdirSync(photoFolder(), { recursive: true });
-    await settle();
+    await openWorkshop();
     dovecot = await startDovecot();
   });
   afterAll(() => dovecot.stop());

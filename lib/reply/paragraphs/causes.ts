@@ -8,6 +8,8 @@ export const CAUSES: readonly ParagraphRow[] = [
     text: "Flood and waste water can make you ill. Please let nobody touch the rug, not even to blot it, and ask a flood-damage firm to see to the room first." },
   { ...TRADE, id: "cause-mould", version: 2, place: "safety", when: { is: { mechanisms: ["mould"], changes: ["spots"] } }, about: "mould",
     text: "It is {chance} that the spots are mould. Mould can harm your health: please do not touch, brush or vacuum it, and keep children and anyone with weak lungs out of the room." },
+  { ...TRADE, id: "cause-mould-told", version: 1, place: "safety", when: { is: { changes: ["spots"] }, not: { mechanisms: ["mould"] } },
+    text: "Furry or black spots may be mould, which can harm your health: please do not touch, brush or vacuum them, and keep children and anyone with weak lungs away." },
   { ...TRADE, id: "cause-mould-unseen", version: 1, place: "safety", when: { is: { mechanisms: ["mould"] }, not: { changes: ["spots"] } }, about: "mould",
     text: "It is {chance} that mould grows in it. Mould can harm your health: please do not touch, brush or vacuum it, and keep children and anyone with weak lungs out of the room." },
   { ...TRADE, id: "cause-insects", version: 2, place: "safety", when: { is: { mechanisms: ["insects"] } }, about: "insects",

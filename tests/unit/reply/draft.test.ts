@@ -118,6 +118,11 @@ describe("composeDraft, for any assessment", () => {
 });
 
 describe("composeDraft, edges", () => {
+  it("warns of mould wherever furry or black spots were told, and says no more than that they may be it", () => {
+    const text = composeDraft(inputOf({ sketch: { fibres: { polypropylene: 0.8 }, words: "likely", evidence: [] }, answers: { changes: ["spots"] } })).text;
+    expect(text).toMatch(/spots may be mould/);
+    expect(text).toMatch(/do not touch, brush or vacuum/);
+  });
   it("goes by no label that could not be read", () => {
     const label = (pile: string | null) => ({ what: "label", value: { says: null, text: "ალუბალი 100%", pile, ground: null, fringe: null, doubts: null, suggests: null }, strength: "label-typed" as const });
     const draft = (pile: string | null) => composeDraft(inputOf({ sketch: { fibres: { wool: 0.3 }, words: "unlikely", evidence: [label(pile)] } })).text;

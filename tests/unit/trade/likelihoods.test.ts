@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { FIBRE_IDS } from "../../../lib/trade/fibres";
 import { LABEL } from "../../../lib/trade/likelihoods-label";
-import { ROW_STRENGTH, SMALLEST_CELL, sourceOfRow, strengthOfRow, type NamedFibre } from "../../../lib/trade/likelihood-table";
+import { strengthBy, SMALLEST_CELL, sourceOfRow, strengthOfRow, type NamedFibre } from "../../../lib/trade/likelihood-table";
 import { LIKELIHOODS } from "../../../lib/trade/likelihoods";
 import { WETTING_ANSWERS } from "../../../lib/trade/likelihoods-use";
 import { QUESTIONS, type QuestionId } from "../../../lib/trade/questions";
@@ -17,7 +17,7 @@ describe.each(LIKELIHOODS.map((t) => [t.what, t] as const))("the table of %s", (
     for (const p of row) expect(p).toBeGreaterThanOrEqual(SMALLEST_CELL - 1e-15);
     expect(row.reduce((a, b) => a + b, 0)).toBeCloseTo(1, 9);
     expect(sourceOfRow(table, fibre).source.length).toBeGreaterThan(20);
-    expect(strengthOfRow(table, fibre)).toBe(ROW_STRENGTH[sourceOfRow(table, fibre).how]);
+    expect(strengthOfRow(table, fibre)).toBe(strengthBy(sourceOfRow(table, fibre).how));
   });
   it("asks what the questionnaire offers, answer by answer", () => {
     if (what === "label" || what === "changes") return expect(what in QUESTIONS).toBe(what === "changes");

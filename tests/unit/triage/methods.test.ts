@@ -146,3 +146,11 @@ describe("bestMethod", () => {
     expect(worseOnceTested(best({ silk: 1 }).worse, told({})).silk).toBeCloseTo(after, 2);
   });
 });
+
+describe("spots that were told", () => {
+  it("are handled as mould, however unlikely that is", () => {
+    const dusting = (answers: Record<string, Finding["value"]>) => judgeMethods(told(answers), belief({ wool: 1 }), () => 0).find((m) => m.method === "dusting");
+    expect(dusting({ changes: ["dirty"] })?.verdict).toBe("suitable");
+    expect(dusting({ changes: ["spots"] })).toMatchObject({ verdict: "needs-testing-first", why: expect.stringContaining("mould") as string });
+  });
+});

@@ -47,7 +47,7 @@ describe("tables of damage and prospects", () => {
 
   it("hold only chances from 0 to 1", () => {
     const chances = [
-      ...TRIGGERS.map((t) => t.chance), ...DAMAGE_IDS.flatMap((m) => [MECHANISMS[m].leak, MECHANISMS[m].unasked, ...Object.values(MECHANISMS[m].hits)]),
+      ...TRIGGERS.map((t) => t.chance), ...Object.values(MECHANISMS).flatMap((m) => [m.leak, m.unasked, ...Object.values(m.hits)]),
       ...CHANGE_IDS.flatMap((c) => [CHANGES[c].none, ...Object.values(CHANGES[c].by)]), ...Object.values(FRESH).flatMap((f) => Object.values(f.by)),
       ...COLUMNS.flatMap((c) => [WORSE[c].gentle, WORSE[c].wet]), ...Object.values(SIGNS).flatMap((r) => [r.none, ...Object.values(r.by)]),
       ...TAKES_TIME.flatMap((t) => Object.values(t.by)), ...Object.values(BY_MAKE).flatMap((m) => [m.knotted, m.tufted, m.machine]), ...WICKING_BY_GROUND.map((w) => w.times),

@@ -1,27 +1,13 @@
 "use client";
-import { useRouter } from "next/navigation";
-import { useId, useRef, useState, useTransition, type FormEvent } from "react";
-import { reach } from "@/app/(desk)/_parts/reach";
+import { useId } from "react";
+import { useReason } from "@/app/(desk)/_parts/use-reason";
 import { lift } from "./actions";
 import css from "./post.module.css";
 
 /** Lets letters go to an address again, with a reason. What was typed stays where it was refused. */
 export function Lift({ address }: { address: string }) {
-  const [said, setSaid] = useState("");
-  const [isBusy, start] = useTransition();
-  const status = useRef<HTMLParagraphElement>(null);
+  const { said, isBusy, status, submit } = useReason((reason) => lift({ address, reason }), "Letters go there again.");
   const field = useId();
-  const router = useRouter();
-  const submit = (event: FormEvent<HTMLFormElement>) => {
-    event.preventDefault();
-    const reason = String(new FormData(event.currentTarget).get("reason"));
-    start(async () => {
-      const result = await reach(() => lift({ address, reason }));
-      setSaid(result.ok ? "Letters go there again." : result.say);
-      status.current?.focus();
-      router.refresh();
-    });
-  };
   return (
     <details className="no-print">
       <summary>Write to it again<span className="unseen">: {address}</span></summary>

@@ -1,0 +1,28 @@
+import { answering } from "./answering";
+import { atTheDesk } from "./at-the-desk";
+import { blurring } from "./blurring";
+import { byMail } from "./by-mail";
+import { correcting } from "./correcting";
+import { measuring } from "./measuring";
+import { onLabels } from "./on-labels";
+import { onPaper } from "./on-paper";
+import { onTheBench } from "./on-the-bench";
+import { onTheWire } from "./on-the-wire";
+import { ownParagraphs } from "./own-paragraphs";
+import { submitting } from "./submitting";
+
+/** What every operation has to do, on whichever database is named. */
+export function allOperations(): void {
+  submitting();
+  answering();
+  atTheDesk();
+  onTheBench();
+  correcting();
+  onPaper();
+  onTheWire();
+  ownParagraphs();
+  blurring();
+  byMail();
+  measuring();
+  onLabels();
+}
