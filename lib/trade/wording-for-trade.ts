@@ -1,4 +1,5 @@
-import type { AnswerRow, QuestionId } from "./questions";
+import type { AnswerRow } from "./question-row";
+import type { QuestionId } from "./questions";
 
 /**
  * How a question reads to somebody who cleans rugs for a living and asks about a customer's rug. What is not here

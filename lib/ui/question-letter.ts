@@ -1,6 +1,7 @@
 import type { Assessment } from "../triage/assessment";
 import { standsAlone } from "../enquiry/steps";
-import { PHOTO_KINDS, QUESTIONS, type QuestionRow } from "../trade/questions";
+import type { QuestionRow } from "../trade/question-row";
+import { PHOTO_KINDS, QUESTIONS } from "../trade/questions";
 import { lowerFirst } from "./figures";
 
 /**

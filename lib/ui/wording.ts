@@ -1,6 +1,7 @@
 import type { IntakeAnswers } from "../enquiry/questionnaire";
 import { offeredAnswers } from "../enquiry/steps";
-import { QUESTIONS, type AnswerRow, type QuestionId, type QuestionRow } from "../trade/questions";
+import type { AnswerRow, QuestionRow } from "../trade/question-row";
+import { QUESTIONS, type QuestionId } from "../trade/questions";
 import { WORDING_FOR_TRADE } from "../trade/wording-for-trade";
 
 /** A question as one person reads it. */

@@ -1,5 +1,6 @@
 "use client";
-import { QUESTIONS, type QuestionId, type QuestionRow } from "@/lib/trade/questions";
+import type { QuestionRow } from "@/lib/trade/question-row";
+import { QUESTIONS, type QuestionId } from "@/lib/trade/questions";
 import { controlId, describedBy, errorId, useFields } from "@/lib/ui/form-context";
 import { QUESTION_HEADS } from "@/lib/ui/heads";
 import css from "./telephone.module.css";
