@@ -30,7 +30,7 @@ const BASE: readonly Finding[] = [
 const but = (...findings: readonly Finding[]): readonly Finding[] => [...BASE.filter((b) => findings.every((f) => f.what !== b.what)), ...findings];
 const without = (...whats: readonly string[]): readonly Finding[] => BASE.filter((b) => !whats.includes(b.what));
 /** A workshop that sees hardly anything but this fibre. */
-const only = (fibre: FibreId): Partial<TriageSettings> => ({ priors: Object.fromEntries(FIBRE_IDS.map((f) => [f, f === fibre ? 1 : 0])) });
+const seeing = (fibre: FibreId): Partial<TriageSettings> => ({ priors: Object.fromEntries(FIBRE_IDS.map((f) => [f, f === fibre ? 1 : 0])) });
 
 const one = (q: QuestionId, answer: string): Finding => told(q, QUESTIONS[q].kind === "many" ? [answer] : answer);
 const ANSWERS = (Object.keys(QUESTIONS) as QuestionId[]).flatMap((q) => Object.keys(QUESTIONS[q].answers).map((a) => one(q, a)));
@@ -92,14 +92,14 @@ const WRITTEN: readonly Case[] = [
 const SURE: readonly Case[] = madeFor(["cautions", "left-as-it-is", "verdict-limits", "care-columns"], ["wool", "polypropylene", "polyamide"].flatMap((f) => [
   ...Object.values(TROUBLES), [one("wetNow", "wet")], [one("age", "antique")],
   ...["strong", "slight"].map((bleeds) => [test("dye-bleed", { colour: "red", water: bleeds })]), [test("dye-bleed", { colour: "red", water: "none", acid: "none", alkali: "none" })],
-].map((more) => caseOf(but(one("back", "knots"), ...more, label(f, "label-photo")), only(f as FibreId)))));
+].map((more) => caseOf(but(one("back", "knots"), ...more, label(f, "label-photo")), seeing(f as FibreId)))));
 /** What is left to ask, alone and beside all the rest. */
 const OPEN: readonly Case[] = [
   ...["incidents", "changes", "since", "treatments", "liquid", "treatedBy", "household", "room"].flatMap((q) => madeFor([`damage-questions/${q}`, `asked-after/${q}`, "worth-asking"],
-    [caseOf(without(q)), caseOf(without(q), ALL_TESTS), caseOf(without(q, "shine", "touch", "back", "sellerSaid")), caseOf(without(q), only("viscose"))])),
+    [caseOf(without(q)), caseOf(without(q), ALL_TESTS), caseOf(without(q, "shine", "touch", "back", "sellerSaid")), caseOf(without(q), seeing("viscose"))])),
   ...madeFor(["damage-questions", "asked-after", "picture", "fibre-questions"], [caseOf([SIZE, one("incidents", "spill")]), caseOf([SIZE, one("incidents", "spill"), one("liquid", "wine")]), caseOf([SIZE, one("treatments", "soap")]), caseOf([one("fringe", "sewn-on")])]),
   ...Object.keys(BENCH_TESTS).flatMap((id) => madeFor([`bench-tests/${id}`, `leading-readings/${id}`], [caseOf([SIZE], { benchTests: [id] })])),
-  ...madeFor(["worth-asking"], FIBRE_IDS.flatMap((f) => [caseOf([label(f)], ALL_TESTS), caseOf([label(f)], { ...ALL_TESTS, ...only(f) }), caseOf([label(f, "label-photo")], ALL_TESTS), caseOf([label(f, "label-photo")], { ...ALL_TESTS, ...only(f) })])),
+  ...madeFor(["worth-asking"], FIBRE_IDS.flatMap((f) => [caseOf([label(f)], ALL_TESTS), caseOf([label(f)], { ...ALL_TESTS, ...seeing(f) }), caseOf([label(f, "label-photo")], ALL_TESTS), caseOf([label(f, "label-photo")], { ...ALL_TESTS, ...seeing(f) })])),
 ];
 /** Two claims or looks that may not go together. */
 const BESIDE: readonly Case[] = ["silk", "wool", "viscose", "cotton", "wool-and-silk"].flatMap((said) => (["touch", "shine", "back", "fringeKind", "age"] as const).flatMap((q) => Object.keys(QUESTIONS[q].answers).map((a) => caseOf([one("sellerSaid", said), one(q, a)]))));
@@ -108,34 +108,34 @@ const BESIDE: readonly Case[] = ["silk", "wool", "viscose", "cotton", "wool-and-
 export const CASES: readonly Case[] = [
   ...madeFor(["priors", "prior-bounds", "worth-asking", "always-asked"], [caseOf([])]), caseOf(BASE), ...madeFor(["losses/called-viscose-was-silk", "losses/called-silk-was-viscose", "losses/misnamed-otherwise"], [caseOf([one("matters", "know")])]),
   ...madeFor(["losses/acted-needlessly"], [caseOf([one("incidents", "nothing")])]), ...madeFor(["settles"], [caseOf([one("liquid", "urine")])]), ...ANSWERS.flatMap((a) => [caseOf([a]), caseOf(but(a))]),
-  ...madeFor(["heavy-wear", "tables-end", "paid-spread", "depreciation-class", "useful-lives"], ["10-25", "25-80", "5-10"].flatMap((age) => ["knots", "machine"].flatMap((b) => ["flat", "dirty"].map((c) => caseOf(but(one("age", age), one("back", b), one("changes", c), price(300, 2015, "GBP")), only("wool")))))),
+  ...madeFor(["heavy-wear", "tables-end", "paid-spread", "depreciation-class", "useful-lives"], ["10-25", "25-80", "5-10"].flatMap((age) => ["knots", "machine"].flatMap((b) => ["flat", "dirty"].map((c) => caseOf(but(one("age", age), one("back", b), one("changes", c), price(300, 2015, "GBP")), seeing("wool")))))),
   ...MIXED, ...WRITTEN, ...SURE, ...OPEN, ...BESIDE, ...madeFor(["wetting"], [one("wetNow", "wet"), one("treatments", "soap"), one("incidents", "spill")].map((wet) => caseOf([wet, told("changes", ["stiff"])]))),
   ...madeFor(["grounds"], [...["cotton", "jute"].map((g) => caseOf([label("wool", "label-typed", g)])), caseOf([one("sellerSaid", "silk"), one("back", "knots")]), caseOf([one("fringeKind", "cottony")])]),
-  ...madeFor(["caps", "misleading"], [caseOf([one("sellerSaid", "wool"), one("age", "antique")]), caseOf([one("sellerSaid", "viscose"), one("age", "25-80")], only("viscose")), caseOf([label("other")])]),
+  ...madeFor(["caps", "misleading"], [caseOf([one("sellerSaid", "wool"), one("age", "antique")]), caseOf([one("sellerSaid", "viscose"), one("age", "25-80")], seeing("viscose")), caseOf([label("other")])]),
   ...madeFor(["worth-asking"], [caseOf([one("reason", "mis-sold")], ALL_TESTS), caseOf([one("sellerSaid", "silk-look")], ALL_TESTS), caseOf(but(one("shine", "two-tone")), ALL_TESTS)]),
   ...madeFor(["referrals/2", "inspection/8", "cautions/6", "urgency/18"], [caseOf([one("changes", "spots")]), caseOf([one("incidents", "flood")])]), ...madeFor(["urgency/23"], [caseOf([one("liquid", "wine")])]),
   ...madeFor(["who-bears-on/events"], [caseOf([one("incidents", "washed-home"), one("treatedBy", "owner"), one("changes", "browner")]), caseOf([one("treatments", "household-cleaner"), one("treatedBy", "cleaner"), one("changes", "ring")])]), ...madeFor(["triggers/22"], [caseOf(but(one("treatments", "rubbed"), one("changes", "rough")))]),
   ...madeFor(["urgency/7"], [caseOf([test("moisture", { place: "affected", percent: 40 })])]), ...madeFor(["urgency/20"], [caseOf([one("incidents", "spill"), one("reason", "just-happened")])]),
   ...madeFor(["urgency/22"], [caseOf([one("incidents", "washed-professional"), one("since", "week")]), caseOf([one("incidents", "washed-professional"), one("since", "two-days")])]),
-  ...madeFor(["cautions/0"], [caseOf([...(TROUBLES["backing-failure"] ?? []), SIZE], only("wool"))]), ...madeFor(["cautions"], [test("dye-bleed", { colour: "red", water: "strong", acid: "none", alkali: "none" }), test("dye-bleed", { colour: "red", water: "slight", acid: "none", alkali: "none" }), one("wetNow", "wet"), one("age", "antique"), one("changes", "ran")].map((found) => caseOf([label("wool", "label-photo"), report("wool", WHOLE_PILE), one("back", "knots"), found], only("wool")))),
+  ...madeFor(["cautions/0"], [caseOf([...(TROUBLES["backing-failure"] ?? []), SIZE], seeing("wool"))]), ...madeFor(["cautions"], [test("dye-bleed", { colour: "red", water: "strong", acid: "none", alkali: "none" }), test("dye-bleed", { colour: "red", water: "slight", acid: "none", alkali: "none" }), one("wetNow", "wet"), one("age", "antique"), one("changes", "ran")].map((found) => caseOf([label("wool", "label-photo"), report("wool", WHOLE_PILE), one("back", "knots"), found], seeing("wool")))),
   caseOf([told("incidents", ["spill"]), told("changes", ["stiff"])]), caseOf([told("incidents", ["spill"]), told("changes", ["none"])]), caseOf([told("incidents", ["spill"]), told("changes", ["browner"])]),
-  ...FIBRE_IDS.flatMap((f) => [caseOf(BASE, only(f)), ...Object.values(TROUBLES).map((t) => caseOf(but(...t), only(f)))]),
-  ...FIBRE_IDS.flatMap((f) => ["under-2", "10-25", "25-80", "antique"].flatMap((age) => ["knots", "machine"].map((back) => caseOf(but(one("age", age), one("back", back), told("changes", ["none"])), only(f))))),
-  ...["bare", "flat", "crumbles"].flatMap((c) => ["silk", "wool", "viscose"].map((f) => caseOf(but(one("age", "under-2"), one("back", "knots"), one("changes", c)), only(f as FibreId)))),
+  ...FIBRE_IDS.flatMap((f) => [caseOf(BASE, seeing(f)), ...Object.values(TROUBLES).map((t) => caseOf(but(...t), seeing(f)))]),
+  ...FIBRE_IDS.flatMap((f) => ["under-2", "10-25", "25-80", "antique"].flatMap((age) => ["knots", "machine"].map((back) => caseOf(but(one("age", age), one("back", back), told("changes", ["none"])), seeing(f))))),
+  ...["bare", "flat", "crumbles"].flatMap((c) => ["silk", "wool", "viscose"].map((f) => caseOf(but(one("age", "under-2"), one("back", "knots"), one("changes", c)), seeing(f as FibreId)))),
   ...Object.values(TROUBLES).flatMap((t) => ["hour", "day", "two-days", "week", "month", "longer"].map((s) => caseOf(but(...t, one("since", s))))), ...Object.values(TROUBLES).map((t) => caseOf([...without("since", "back"), ...t].filter((f, i, all) => all.findLastIndex((g) => g.what === f.what) === i))),
   ...LABEL_SAYS.flatMap((s) => (["label-typed", "label-photo"] as const).flatMap((by) => [caseOf([label(s, by)]), caseOf(but(label(s, by)))])),
   ...madeFor(["wicking"], ["jute", "cotton", "polyester"].map((g) => caseOf(but(label("wool", "label-typed", g), one("changes", "browner"), one("treatments", "professional-wet"))))),
-  ...SINGLE_FIBRES.flatMap((f) => SAMPLES.map((of) => caseOf([...BASE, report(f, of)]))), ...SINGLE_FIBRES.map((f) => caseOf([label(f, "label-photo"), report(f, SAMPLES[0] as Sample)], only(f))),
+  ...SINGLE_FIBRES.flatMap((f) => SAMPLES.map((of) => caseOf([...BASE, report(f, of)]))), ...SINGLE_FIBRES.map((f) => caseOf([label(f, "label-photo"), report(f, SAMPLES[0] as Sample)], seeing(f))),
   ...tests(), ...READINGS.flatMap((t) => madeFor(["reading-powers"], [caseOf([t])])), ...LIMITS.flatMap((t) => madeFor(["sign-limits"], [caseOf([...BASE, ...t])])),
-  ...madeFor(["row-strength", "caps"], SINGLE_FIBRES.map((f) => caseOf([test("hypochlorite", { outcome: "stays" }, SAMPLES[0]), test("sulphuric-acid-75", { outcome: "dissolves" }, SAMPLES[0])], only(f)))),
+  ...madeFor(["row-strength", "caps"], SINGLE_FIBRES.map((f) => caseOf([test("hypochlorite", { outcome: "stays" }, SAMPLES[0]), test("sulphuric-acid-75", { outcome: "dissolves" }, SAMPLES[0])], seeing(f)))),
   ...YEARS.flatMap((y) => ["EUR", "GBP", "USD"].map((c) => caseOf([SIZE, label("wool"), price(120, y, c)], { currency: c }))),
   ...Object.keys(QUESTIONS.back.answers).flatMap((b) => [25, 150, 2600].map((amount) => caseOf([SIZE, one("back", b), price(amount, 2024, "GBP")]))), ...[25, 150, 2600].map((amount) => caseOf([SIZE, price(amount, null, "GBP")])),
   ...Object.keys(QUESTIONS.boughtWhere.answers).map((w) => caseOf([SIZE, one("boughtWhere", w), price(90, 2024, "GBP", w)])),
   ...["routine", "what-is-it", "mis-sold", "trade"].flatMap((reason) => madeFor([`reasons/${reason}`], [caseOf([SIZE], { reason })])), ...madeFor(["reasons/telephone"], [caseOf([], { channel: "telephone" })]),
-  ...madeFor(["caps", "temper", "misleading"], ["silk", "viscose"].flatMap((f) => (["told", "photo"] as const).map((by) => caseOf([told("shine", "two-tone", by), told("touch", "cool-slippery", by), told("footprints", "stay", by), told("fringeKind", "shiny", by)], only(f as FibreId))))),
+  ...madeFor(["caps", "temper", "misleading"], ["silk", "viscose"].flatMap((f) => (["told", "photo"] as const).map((by) => caseOf([told("shine", "two-tone", by), told("touch", "cool-slippery", by), told("footprints", "stay", by), told("fringeKind", "shiny", by)], seeing(f as FibreId))))),
   caseOf([told("sellerSaid", "art-silk"), told("shine", "two-tone"), told("touch", "cool-slippery"), told("age", "25-80")]),
   ...[4, 8].flatMap((deltaE) => ["yellower-darker", "yellower", "lighter-paler"].map((direction) => caseOf(but(told("colour-change", { deltaE, direction, uncertainty: 1 }), told("changes", ["stiff"]))))),
-  ...["silk", "wool", "viscose"].flatMap((f) => [caseOf([...but(one("incidents", "pet-urine"), one("changes", "browner")), told("cut-down", { bindingM: 3 })], only(f as FibreId)), ...madeFor(["losses/claimed-without-grounds"], [caseOf(but(one("reason", "mis-sold"), one("matters", "claim"), one("sellerSaid", "silk")), only(f as FibreId))])]),
-  ...["whole", "label", "back", "pile", "trouble"].map((kind) => caseOf([told("photo", [kind])], {})), caseOf(without("incidents", "changes"), {}), caseOf([SIZE, one("age", "25-80"), one("back", "knots")], only("wool")), caseOf([SIZE], { benchTests: Object.keys(BENCH_TESTS) }),
+  ...["silk", "wool", "viscose"].flatMap((f) => [caseOf([...but(one("incidents", "pet-urine"), one("changes", "browner")), told("cut-down", { bindingM: 3 })], seeing(f as FibreId)), ...madeFor(["losses/claimed-without-grounds"], [caseOf(but(one("reason", "mis-sold"), one("matters", "claim"), one("sellerSaid", "silk")), seeing(f as FibreId))])]),
+  ...["whole", "label", "back", "pile", "trouble"].map((kind) => caseOf([told("photo", [kind])], {})), caseOf(without("incidents", "changes"), {}), caseOf([SIZE, one("age", "25-80"), one("back", "knots")], seeing("wool")), caseOf([SIZE], { benchTests: Object.keys(BENCH_TESTS) }),
   ...["routine", "mis-sold"].map((reason) => caseOf([told("reason", reason), told("incidents", ["unknown"])], { benchTests: Object.keys(BENCH_TESTS) })),
 ];
