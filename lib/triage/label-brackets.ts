@@ -1,7 +1,7 @@
 import { REGENERATED } from "../trade/label-fibres";
 import { labelTokens } from "./label-tokens";
 
-/** A label has a bracket or two; more are not looked into. */
+/** A label has a bracket or two; more are not looked into. Elicited. */
 const MOST_BRACKETS = 20;
 const BRACKET = /(?<word>\p{L}{2,20})(?<after>["'”’»]?\s{0,2})\((?<inside>[^()]{2,40})\)/gu;
 

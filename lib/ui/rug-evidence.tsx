@@ -6,7 +6,7 @@ import { ASKED_PHOTOS } from "./asked-photos";
 import { LabelReading, type LabelDeeds } from "./label-reading";
 import { Photos } from "./photos";
 import { Strip } from "./strip";
-import { rugFacts, toldOfRug } from "./told";
+import { rugFacts, toldOfRug, type AreaUnit } from "./told";
 import { ToldList } from "./told-list";
 import { Judgement } from "./judgement";
 import { planInWords } from "./plan-words";
@@ -15,6 +15,8 @@ import css from "./rug-evidence.module.css";
 interface Props {
   rug: RugView;
   locale: string;
+  /** In which what it cost is told. */
+  areaUnit: AreaUnit;
   isOneOfSeveral: boolean;
   /** What was tested. */
   bench: ReactNode;
@@ -29,8 +31,8 @@ interface Props {
 }
 
 /** Everything that is known about one rug. With one rug the page's title and strip stand for it; one of several has its own. */
-export function RugEvidence({ rug, locale, isOneOfSeveral, bench, correct, measureAt, blur, labels }: Props) {
-  const facts = rugFacts(rug.answers, locale);
+export function RugEvidence({ rug, locale, areaUnit, isOneOfSeveral, bench, correct, measureAt, blur, labels }: Props) {
+  const facts = rugFacts(rug.answers, locale, areaUnit);
   const labelled = rug.photos.filter((p) => p.kind === "label");
   const H = isOneOfSeveral ? "h3" : "h2";
   return (

@@ -33,6 +33,9 @@ describe("rugFacts", () => {
     expect(rugFacts({ boughtYear: 2024, price: 4080, currency: "GBP", boughtPlace: "Harrow & Daughters", widthCm: 170, lengthCm: 240 }, "en-GB"))
       .toBe("Bought 2024 for £4,080 at Harrow & Daughters. 170 × 240 cm, £1,000 a square metre.");
   });
+  it("tells the price by the square foot where the workshop reckons so", () => {
+    expect(rugFacts({ price: 1000, currency: "USD", widthCm: 304.8, lengthCm: 304.8 }, "en-US", "sqft")).toContain("$10 a square foot");
+  });
   it("says nothing of what is not known", () => {
     expect(rugFacts({}, "en-GB")).toBe("");
     expect(rugFacts({ boughtWhere: "online" }, "en-GB")).toBe("Bought online.");

@@ -4,6 +4,7 @@ import type { UsedParagraphs as UsedParagraphsOfDraft } from "@/lib/enquiry/read
 import type { EnquiryView } from "@/lib/enquiry/views";
 import { questionLetter } from "@/lib/ui/question-letter";
 import { RugEvidence } from "@/lib/ui/rug-evidence";
+import type { AreaUnit } from "@/lib/ui/told";
 import { Strip } from "@/lib/ui/strip";
 import { dayAndClock, waitingInWords, type Place } from "@/lib/ui/time";
 import { Client, History, Letters, Received } from "./about";
@@ -21,7 +22,7 @@ export interface EnquiryProps {
   used: UsedParagraphsOfDraft | null;
   now: string;
   place: Place;
-  workshop: { name: string; signature: string };
+  workshop: { name: string; signature: string; areaUnit: AreaUnit };
   /** What "tomorrow at eight" is on the workshop's clock: what stands in the fields of a chosen time. */
   tomorrow: { day: string; hour: string };
   mailConfigured: boolean;
@@ -49,7 +50,7 @@ export function Enquiry({ view, used, now, place, workshop, tomorrow, mailConfig
           <p className={css.why}>{view.urgencyWhy}</p>
           <a className={`${css.jump} no-print`} href="#letter">To the letter</a>
           {view.rugs.map((rug) => (
-            <RugEvidence key={rug.id} rug={rug} locale={place.locale} isOneOfSeveral={several} labels={LABELS} blur={view.may.blur ? `/desk/${view.id}/blur` : null} measureAt={`/desk/${view.id}/photos`}
+            <RugEvidence key={rug.id} rug={rug} locale={place.locale} areaUnit={workshop.areaUnit} isOneOfSeveral={several} labels={LABELS} blur={view.may.blur ? `/desk/${view.id}/blur` : null} measureAt={`/desk/${view.id}/photos`}
               bench={<BenchTests enquiryId={view.id} rug={rug} open={openTests} mayRecord={view.may.test} as={several ? "h3" : "h2"} now={now} place={place} />}
               correct={view.may.correct && <p className={`${css.correct} no-print`}><Link href={`/desk/${view.id}/answers/${rug.id}`}>Correct or add an answer</Link></p>} />
           ))}

@@ -10,7 +10,7 @@ import { settingsFormSchema } from "./schema";
 const JURISDICTIONS = [
   { id: "EU", label: "European Union" }, { id: "IE", label: "Ireland" }, { id: "UK", label: "United Kingdom" }, { id: "US", label: "United States" }, { id: "other", label: "Somewhere else" },
 ];
-const UNITS = [{ id: "m2", label: "square metres" }, { id: "sqft", label: "square feet" }];
+const UNITS = [{ id: "m2", label: "square metre" }, { id: "sqft", label: "square foot" }];
 
 export function SettingsForm({ title, values }: { title: string; values: FormValues }) {
   return (
@@ -31,7 +31,7 @@ export function SettingsForm({ title, values }: { title: string; values: FormVal
         <legend>Prices</legend>
         <div className={css.pair}>
           <SelectField name="currency" label="Currency" options={CURRENCIES.map((c) => ({ id: c, label: c }))} />
-          <SelectField name="areaUnit" label="Areas shown in" options={UNITS} />
+          <SelectField name="areaUnit" label="What a rug cost is told by the" options={UNITS} />
         </div>
         <div className={css.pair}>
           <TextField name="cleanPerM2" label="Cleaning, per square metre" inputMode="decimal" />
