@@ -6,7 +6,7 @@ const SAFE_METHODS: readonly string[] = ["GET", "HEAD", "OPTIONS"];
 /**
  * Security headers of every page, and no request from a foreign page that could change anything (Next lets a server action
  * without an Origin, or with "null", pass). Nobody is authorised here: that is done beside the data. Upload routes are left
- * out, because a body that passes a proxy is cut at 10 MB, and so are pictures, documents, the letter in its frame and the
+ * out, because a body that passes a proxy is cut at 10 MB, and so are pictures, documents, copies, the letter in its frame and the
  * client's link; each sets its own.
  */
 export function proxy(request: NextRequest): NextResponse {
@@ -60,4 +60,4 @@ const PAGE_HEADERS = {
   "x-robots-tag": "noindex",
 } as const;
 
-export const config = { matcher: ["/((?!api/photos|api/post|photos/|documents/|preview/|e/|_next/static|_next/image|favicon.ico).*)"] };
+export const config = { matcher: ["/((?!api/photos|api/post|photos/|documents/|copies/|preview/|e/|_next/static|_next/image|favicon.ico).*)"] };

@@ -51,6 +51,10 @@ export async function rememberClient(token: string): Promise<void> {
   (await cookies()).set(CLIENT_COOKIE, token, cookieOptions(LINK_DAYS));
 }
 
+export async function forgetClient(): Promise<void> {
+  (await cookies()).set(CLIENT_COOKIE, "", cookieOptions(0));
+}
+
 export async function staffCallerOrNull(): Promise<(Caller & { kind: "staff" }) | null> {
   return staffCaller(new Headers(await headers()));
 }

@@ -12,9 +12,16 @@ async function main(): Promise<void> {
   if (name === undefined || name.startsWith("-") || more.length > 0) throw new CommandError(USAGE);
   await readyDatabase(process.cwd());
   const { restore } = await import("../store/backup");
+  const { closeDatabase } = await import("../store/database");
+  const { eraseAgain, erasedIds } = await import("../enquiry/erase-again");
   const place = await placeOf();
+  const erased = await erasedIds();
+  await closeDatabase();
   const { manifest, before } = await step("Checking the backup, and putting it in place", () => restore(place, path.resolve(name), replace));
+  const again = await eraseAgain(erased, new Date());
+  await closeDatabase();
   console.log(`Restored ${manifest.rows.enquiry} enquiries as they were at ${manifest.madeAt}. Everybody signs in again.`);
+  if (again > 0) console.log(`${again} of them had been erased since, and were erased again.`);
   if (before !== null) console.log(`What was here before is in ${before}; remove it when you are sure.`);
 }
 

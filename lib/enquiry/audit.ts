@@ -47,6 +47,8 @@ export const HISTORY_WORDS = {
   "mail-back": "took a message back out",
   "letter-came-back": "noted that a letter of ours came back",
   "address-lifted": "let letters go to the address again",
+  copied: "took a copy of everything",
+  erased: "erased the enquiry",
   "settings-saved": "changed the workshop's settings",
 } as const;
 export type AuditAction = keyof typeof HISTORY_WORDS;

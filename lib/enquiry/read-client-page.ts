@@ -5,6 +5,7 @@ import { readSettings } from "../workshop/settings";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, type Caller, type Result } from "./caller";
 import { clientStanding, isEnded } from "./client-standing";
+import { mayEraseAlone } from "./erase-enquiry";
 import { enclosureViews, LETTER_PARTS } from "./letter-view";
 import { clientSpots } from "./measurement-view";
 import { photoViews, rugColours } from "./photo-view";
@@ -43,6 +44,8 @@ export async function readClientPage(caller: Caller, now: Date): Promise<Result<
     letters: letters.map((l) => ({ subject: l.subject, text: withoutLinks(l.text), at: l.notBefore.toISOString(), by: l.approvedBy?.name ?? null, enclosures: enclosureViews(l.enclosures) })),
     canAddPhotos: !isEnded(row.state),
     photosLeft: first ? Math.max(0, LIMITS.maxPhotos - first.photos.length) : 0,
+    copy: row.id,
+    mayErase: mayEraseAlone(row.state),
   });
 }
 

@@ -138,6 +138,7 @@ function mayNow(caller: Caller & { kind: "staff" }, row: Row): EnquiryView["may"
     ask: isOurs && may("approve"),
     test: may("record-test"),
     correct: may("correct-answer"),
+    erase: may("erase-enquiry"),
     inspect: may("record-inspection"),
     enclose: isOpen && may("edit-draft"),
     blur: may("blur-photo"),

@@ -2,12 +2,15 @@ import "server-only";
 import { database, transact } from "../store/database";
 import { photosWithoutFiles, removePhotoFiles, sweepOrphans } from "../store/photo-files";
 import { sweepPost } from "../store/post-files";
+import { eraseOutlived } from "./retention";
 
 const DAY_MS = 86_400_000;
 /** Longer than the longest window of lib/staff/rate-limit. */
 const COUNTERS_KEPT_MS = 2 * DAY_MS;
 
 export interface Swept {
+  /** Enquiries that rested for as long as the settings keep them. */
+  enquiries: number;
   /** Questionnaires past their time, sent or not; what was sent lives on as an enquiry. */
   intakes: number;
   /** Photos removed with questionnaires that were never sent, and files without a row. */
@@ -16,7 +19,7 @@ export interface Swept {
   missing: string[];
 }
 
-/** Removes what has had its time: questionnaires and their photos, counters, one-time links, sessions, files of photos and messages that nobody owns. */
+/** Removes what has had its time: enquiries at rest, questionnaires and their photos, counters, one-time links, sessions, files of photos and messages that nobody owns. */
 export async function sweep(now: Date): Promise<Swept> {
   const { intakes, photoIds } = await transact(async (tx) => {
     const old = await tx.intake.findMany({ where: { expiresAt: { lte: now } }, select: { id: true }, take: 500 });
@@ -30,10 +33,11 @@ export async function sweep(now: Date): Promise<Swept> {
     return { intakes: ids.length, photoIds: photos.map((p) => p.id) };
   });
   await Promise.all(photoIds.map(removePhotoFiles));
+  const enquiries = await eraseOutlived(now);
   const orphans = await sweepOrphans(now);
   await sweepPost(now);
   const rows = await database().photo.findMany({ select: { id: true } });
-  return { intakes, photos: photoIds.length + orphans.length, missing: await photosWithoutFiles(rows.map((r) => r.id)) };
+  return { enquiries, intakes, photos: photoIds.length + orphans.length, missing: await photosWithoutFiles(rows.map((r) => r.id)) };
 }
 
 const EVERY_MS = 60 * 60_000;

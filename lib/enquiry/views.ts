@@ -214,7 +214,7 @@ export interface EnquiryView {
   post: PostView[];
   history: { at: string; who: string; what: string }[];
   /** What this person may do now. */
-  may: { edit: boolean; approve: boolean; second: boolean; ask: boolean; test: boolean; blur: boolean; correct: boolean; inspect: boolean; enclose: boolean; moveTo: EnquiryStateId[] };
+  may: { edit: boolean; approve: boolean; second: boolean; ask: boolean; test: boolean; blur: boolean; correct: boolean; erase: boolean; inspect: boolean; enclose: boolean; moveTo: EnquiryStateId[] };
   /** Set where a trainee's letter waits for a second person. */
   waitsForSecond: { by: string; /** The time they chose for it to leave. */ sendAt: string | null } | null;
   /** Whom the letters come from, as a mail program shows it. */
@@ -237,4 +237,8 @@ export interface ClientView {
   letters: { subject: string; text: string; at: string; by: string | null; enclosures: EnclosureView[] }[];
   canAddPhotos: boolean;
   photosLeft: number;
+  /** What the copy of everything is called by. */
+  copy: string;
+  /** Nothing was ordered, so they may erase everything themselves. */
+  mayErase: boolean;
 }

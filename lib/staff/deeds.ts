@@ -33,6 +33,9 @@ export const DEEDS = {
   second: { staff: SIGNS, others: [] },
   "take-back": { staff: EVERYONE_HERE, others: [] },
   move: { staff: SIGNS, others: [] },
+  /** Cannot be undone. Clients: their own, as long as nothing was ordered. */
+  "erase-enquiry": { staff: SIGNS, others: ["client"] },
+  "copy-enquiry": { staff: SIGNS, others: ["client"] },
   "record-test": { staff: EVERYONE_HERE, others: [] },
   "correct-answer": { staff: EVERYONE_HERE, others: [] },
   /** Whoever inspected a rug signs for it. */

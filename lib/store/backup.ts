@@ -7,6 +7,7 @@ import { migrationNames } from "./migrate";
 import { openStore } from "./open-store";
 import { photoOfFile, PHOTO_SIZES, photoFileName } from "./photo-layout";
 import { isPostFile } from "./post-files";
+import { putAsideName } from "./put-aside";
 import { KEPT_TABLES, PASSING_TABLES } from "./tables";
 
 /** What is backed up, and what is restored into. */
@@ -104,8 +105,7 @@ export async function restore(place: Place, file: string, replace: boolean): Pro
 }
 
 async function putAside(place: Place, { madeAt }: Manifest): Promise<string> {
-  const stamp = new Date().toISOString().replace(/[:.]/g, "-");
-  const file = path.join(place.dataDir, `before-restore-${stamp}.tar.gz`);
+  const file = path.join(place.dataDir, putAsideName(new Date()));
   try {
     await backUp(place, file);
   } catch (error) {

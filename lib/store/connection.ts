@@ -22,6 +22,8 @@ export const sqliteFile = (url: string): string => url.replace(/^file:/, "");
 export function prepareSqlite(db: Database.Database): void {
   db.pragma("synchronous = FULL");
   db.pragma("foreign_keys = ON");
+  // What is erased is overwritten with zeros, not left in a free page of the file.
+  db.pragma("secure_delete = ON");
   db.pragma(`busy_timeout = ${BUSY_MS}`);
 }
 

@@ -266,4 +266,15 @@ describe("npm run backup and npm run restore", () => {
     }
     expect((await run("restore", at, archive, "--replace")).stdout).toContain("Restored 2 enquiries");
   }, 120_000);
+
+  it("bring back nothing that was erased since, and go on knowing of it", async () => {
+    const at = await full(sqlite);
+    await run("backup", at, archive);
+    await withStore(at, (store) => store.transact((tx) => tx.audit.create({ data: { ...ROWS.audit, id: "gone", action: "erased", enquiryId: null, detail: { erasedId: "e0", reference: "A1-100" } } })));
+    for (const once of ["the first time", "and again"]) {
+      const restored = await run("restore", at, archive, "--replace");
+      expect(restored.stdout, once).toContain("1 of them had been erased since, and were erased again.");
+      expect(await withStore(at, (store) => store.client.enquiry.findMany({ select: { id: true } })), once).toEqual([{ id: "e1" }]);
+    }
+  }, 120_000);
 });

@@ -34,13 +34,13 @@ export default async function Privacy() {
         <p>The people of the workshop, each with a sign-in of their own. It stands on the workshop’s own computer. The letters go by e-mail, through the mail services of both sides. Nobody else gets it, and nothing on these pages comes from or reports to anybody else.</p>
         <h2>How long</h2>
         <p>
-          {retentionMonths} months after your enquiry ends, then answers, photos and letters are erased. A questionnaire that was begun and never
-          sent goes after {INTAKE_DAYS} days. Copies kept against loss run out later by themselves.
+          {retentionMonths} months after your enquiry ends or we last heard from each other, then answers, photos and letters are erased. A questionnaire that was begun and never
+          sent goes after {INTAKE_DAYS} days. A backup that the workshop made before holds it until that backup is removed; one that is put back is freed of it again.
         </p>
         <h2>Cookies</h2>
         <p>Two, both ours: one so that you can stop and come back on the same device, one that opens your own page after you followed your link. No others.</p>
         <h2>What you may ask for</h2>
-        <p>A copy of everything, a correction, that we erase it, that we use it less, or your consent back. Write to us or ring; you need give no reason, and it costs nothing.</p>
+        <p>A copy of everything and erasing it: both stand on your own page. A correction, that we use it less, or your consent back too. Write to us or ring; you need give no reason, and it costs nothing.</p>
         <h2>If you think we do wrong</h2>
         <p>Tell us first if you can. You may also complain to the data protection authority of the country or state you live in; your local law decides.</p>
       </article>

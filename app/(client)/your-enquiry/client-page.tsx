@@ -11,6 +11,7 @@ import { YearsBand } from "@/lib/ui/years-band";
 import styles from "./client-page.module.css";
 import { MessageForm } from "./message-form";
 import { ShownPhotos } from "./shown-photos";
+import { YourData } from "./your-data";
 
 /** Says whose cookie the photos come with: this device may hold a questionnaire too. */
 const AS_CLIENT = { as: "client" };
@@ -49,6 +50,7 @@ export function ClientPage({ view, emergencyNumber }: { view: ClientView; emerge
               <AddPhotos kinds={ASKED_PHOTOS} fields={AS_CLIENT} />
             </details>
           )}
+          <YourData copy={view.copy} />
           <Reach workshop={view.workshop} />
         </div>
       </div>

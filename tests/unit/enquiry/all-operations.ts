@@ -3,6 +3,7 @@ import { atTheDesk } from "./at-the-desk";
 import { blurring } from "./blurring";
 import { byMail } from "./by-mail";
 import { correcting } from "./correcting";
+import { erasing } from "./erasing";
 import { measuring } from "./measuring";
 import { onLabels } from "./on-labels";
 import { onPaper } from "./on-paper";
@@ -25,4 +26,5 @@ export function allOperations(): void {
   byMail();
   measuring();
   onLabels();
+  erasing();
 }

@@ -21,8 +21,8 @@ describe("sweep", () => {
   it("leaves a questionnaire and its photos until its last moment, and removes both from then on", async () => {
     const caller = await intake();
     const photo = good(await givePhoto(caller));
-    expect(await sweep(new Date(END.getTime() - 1))).toEqual({ intakes: 0, photos: 0, missing: [] });
-    expect(await sweep(END)).toEqual({ intakes: 1, photos: 1, missing: [] });
+    expect(await sweep(new Date(END.getTime() - 1))).toEqual({ enquiries: 0, intakes: 0, photos: 0, missing: [] });
+    expect(await sweep(END)).toEqual({ enquiries: 0, intakes: 1, photos: 1, missing: [] });
     expect(await database().intake.count()).toBe(0);
     expect(await database().photo.count()).toBe(0);
     expect(await photosWithoutFiles([photo.id])).toEqual([photo.id]);
@@ -31,7 +31,7 @@ describe("sweep", () => {
     const caller = await intake();
     const photo = good(await givePhoto(caller));
     const { enquiryId } = good(await submitEnquiry(caller, ANA, NOW));
-    expect(await sweep(END)).toEqual({ intakes: 1, photos: 0, missing: [] });
+    expect(await sweep(END)).toEqual({ enquiries: 0, intakes: 1, photos: 0, missing: [] });
     expect(await database().enquiry.findUniqueOrThrow({ where: { id: enquiryId } })).toMatchObject({ intakeId: null });
     expect(await database().photo.findUniqueOrThrow({ where: { id: photo.id } })).toMatchObject({ intakeId: null });
     expect(await photosWithoutFiles([photo.id])).toEqual([]);

@@ -90,6 +90,8 @@ describe("forbids", () => {
     "see-photo": ["intake", "client", "owner", "reviewer", "trainee"],
     "read-label": ["intake", "client", "owner", "reviewer", "trainee"],
     "blur-photo": ["owner", "reviewer"],
+    "erase-enquiry": ["client", "owner", "reviewer"],
+    "copy-enquiry": ["client", "owner", "reviewer"],
     "measure-photo": ["intake", "client", "owner", "reviewer", "trainee"],
     "plan-rug": ["owner", "reviewer", "trainee"],
     "enter-enquiry": ["system", "owner", "reviewer", "trainee"],

@@ -29,7 +29,7 @@ export async function Send({ intake }: { intake: IntakeView }) {
           <li>{settings.name} reads it to judge your rug and to answer you, because you ask us to (your consent).</li>
           <li>A program sorts and ranks what you tell us. A person reads it, decides, and signs the answer.</li>
           <li>Only the people of the workshop see it. It is not sold, and not shown to anybody else.</li>
-          <li>It is kept for {settings.retentionMonths} months after your enquiry ends, then erased. You can have a copy, have it corrected or erased, or take your consent back, at any time.</li>
+          <li>It is kept for {settings.retentionMonths} months after your enquiry ends or we last heard from each other, then erased. You can have a copy, have it corrected or erased, or take your consent back, at any time.</li>
           <li>If you think we do wrong, tell us, or your data protection authority.</li>
         </ul>
         <p><Link href="/privacy" prefetch={false}>All of it, at length</Link></p>

@@ -12,6 +12,7 @@ import { BenchTests } from "./bench-tests";
 import { Documents } from "./documents";
 import { answerLabel, readLabelOf } from "./actions";
 import css from "./enquiry.module.css";
+import { Keeping } from "./keeping";
 import { LetterDesk } from "./letter-desk";
 import { Move } from "./move";
 import { UsedParagraphs } from "./used-paragraphs";
@@ -59,6 +60,7 @@ export function Enquiry({ view, used, now, place, workshop, tomorrow, mailConfig
           <Received view={view} now={now} place={place} />
           <Letters view={view} now={now} place={place} />
           <Move enquiryId={view.id} from={view.state} to={view.may.moveTo} />
+          {view.may.erase && <Keeping enquiryId={view.id} />}
           <UsedParagraphs used={used} />
           <History history={view.history} now={now} place={place} />
         </div>

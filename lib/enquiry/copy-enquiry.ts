@@ -1,0 +1,123 @@
+import "server-only";
+import { createReadStream } from "node:fs";
+import { fileOf } from "../mail/enclosures";
+import { database, type Prisma } from "../store/database";
+import { photosWithoutFiles, photoPath } from "../store/photo-files";
+import { readPostFile } from "../store/post-files";
+import { withoutLinks } from "../workshop/client-link";
+import { readSettings } from "../workshop/settings";
+import { audit } from "./audit";
+import { authorise, NOT_THERE } from "./authorise";
+import { ok, type Caller, type Result } from "./caller";
+import { documentFileNames } from "./copy-names";
+import { historyOf } from "./history";
+import { inOneStep } from "./one-step";
+import { assessmentOf } from "./stored";
+import { STATE_NAMES } from "./states";
+
+/** One file of a copy; its bytes are read only when it is its turn. */
+export interface CopiedFile {
+  readonly name: string;
+  read(): AsyncIterable<Uint8Array> | Iterable<Uint8Array>;
+}
+export interface Copy {
+  readonly fileName: string;
+  readonly files: readonly CopiedFile[];
+}
+
+const PARTS = {
+  client: true,
+  parties: true,
+  rugs: {
+    orderBy: { position: "asc" },
+    include: {
+      answers: { orderBy: { at: "asc" } }, photos: { orderBy: { position: "asc" }, include: { label: true, measurements: true } },
+      assessments: { orderBy: { createdAt: "asc" } }, benchTests: { orderBy: { at: "asc" } }, inspections: { orderBy: { at: "asc" } }, outcomes: { orderBy: { at: "asc" } },
+    },
+  },
+  letters: { orderBy: { createdAt: "asc" }, include: { enclosures: { select: { documentId: true } } } },
+  documents: { orderBy: [{ createdAt: "asc" }, { id: "asc" }] },
+  audit: { orderBy: { at: "asc" } },
+  post: { orderBy: { arrivedAt: "asc" } },
+} as const satisfies Prisma.EnquiryInclude;
+type Row = Prisma.EnquiryGetPayload<{ include: typeof PARTS }>;
+
+/**
+ * Everything that is kept of an enquiry, as files: what was told and written as JSON, photos and documents as they are, messages as they
+ * came. A client gets what was judged once a reply has left, as on their own page; staff, for whoever asks them, get all of it.
+ * Drafts that no person has approved are in neither.
+ */
+export async function copyEnquiry(caller: Caller, enquiryId: string, now: Date): Promise<Result<Copy>> {
+  const no = authorise(caller, "copy-enquiry", { enquiryId, intakeId: null });
+  if (no) return no;
+  const noted = await inOneStep(async (tx) => {
+    if ((await tx.enquiry.count({ where: { id: enquiryId } })) === 0) return NOT_THERE;
+    await audit(tx, caller, { action: "copied", enquiryId, at: now });
+    return ok(null);
+  });
+  if (!noted.ok) return noted;
+  const [row, workshop] = await Promise.all([database().enquiry.findUnique({ where: { id: enquiryId }, include: PARTS }), readSettings()]);
+  if (!row) return NOT_THERE;
+  const shown = caller.kind === "client" ? asTheClientSees(row, now) : row;
+  const photoIds = shown.rugs.flatMap((r) => r.photos).map((p) => p.id);
+  const lost = new Set(await photosWithoutFiles(photoIds));
+  const names = documentFileNames(shown.documents);
+  const everything = { madeAt: now.toISOString(), workshop: { name: workshop.name, email: workshop.email, telephone: workshop.telephone }, ...(await plainly(shown, { names, lost })) };
+  return ok({
+    fileName: `${row.reference}-${now.toISOString().slice(0, 10)}.zip`,
+    files: [
+      { name: "everything.json", read: () => [Buffer.from(`${JSON.stringify(everything, null, 2)}\n`)] },
+      ...shown.letters.map((l, i) => ({ name: letterName(i), read: () => [Buffer.from(`${l.subject}\n\n${withoutLinks(l.text)}\n`)] })),
+      ...photoIds.filter((id) => !lost.has(id)).map((id) => ({ name: photoName(id), read: () => createReadStream(photoPath(id, "full")) as AsyncIterable<Uint8Array> })),
+      ...shown.documents.map((d) => ({ name: names.get(d.id) ?? d.id, read: () => [fileOf(d).bytes] })),
+      ...shown.post.map((p) => ({ name: `messages/${p.id}.eml`, read: () => once(() => readPostFile(p.id)) })),
+    ],
+  });
+}
+
+const letterName = (at: number): string => `letters/${String(at + 1).padStart(2, "0")}.txt`;
+const photoName = (id: string): string => `photos/${id}.jpg`;
+async function* once(read: () => Promise<Uint8Array>): AsyncGenerator<Uint8Array> {
+  yield await read();
+}
+
+/** Letters and documents that have left, and what was judged before the last reply that did. */
+function asTheClientSees(row: Row, now: Date): Row {
+  const letters = row.letters.filter((l) => l.notBefore <= now && l.state !== "taken_back");
+  const replied = letters.findLast((l) => l.kind === "reply")?.createdAt;
+  const sent = new Set(letters.flatMap((l) => l.enclosures.map((e) => e.documentId)));
+  const judged = <T,>(rows: T[], at: (row: T) => Date): T[] => (replied ? rows.filter((r) => at(r) <= replied) : []);
+  return {
+    ...row, letters,
+    documents: row.documents.filter((d) => sent.has(d.id)),
+    rugs: row.rugs.map((r) => ({
+      ...r, assessments: judged(r.assessments, (a) => a.createdAt), benchTests: judged(r.benchTests, (t) => t.at), inspections: judged(r.inspections, (i) => i.at), outcomes: [],
+    })),
+  };
+}
+
+async function plainly(row: Row, { names, lost }: { names: ReadonlyMap<string, string>; lost: ReadonlySet<string> }) {
+  const { client } = row;
+  return {
+    enquiry: { reference: row.reference, state: STATE_NAMES[row.state], since: row.stateSince, channel: row.channel, sentAt: row.submittedAt, urgency: row.urgency, why: row.urgencyWhy, answers: row.answers },
+    client: { name: client.name, email: client.email, telephone: client.telephone, language: client.language, isTrade: client.isTrade },
+    others: row.parties.map(({ kind, name, reference }) => ({ kind, name, reference })),
+    rugs: row.rugs.map((r) => ({
+      title: r.title,
+      answers: r.answers.map(({ question, value, from, at }) => ({ question, value, from: from === "client" ? "you" : "the workshop", at })),
+      photos: r.photos.map((p) => ({
+        file: lost.has(p.id) ? null : photoName(p.id), kind: p.kind, originalName: p.originalName, takenAt: p.takenAt, exposure: p.exposure, width: p.width, height: p.height, measured: p.measured,
+        marked: p.measurements.map(({ kind, marks, result, at, withdrawnAt }) => ({ kind, marks, result, at, withdrawnAt })),
+        label: p.label && { read: p.label.text, corrected: p.label.corrected, state: p.label.state },
+      })),
+      judged: r.assessments.map((a) => ({ at: a.createdAt, model: a.modelVersion, result: assessmentOf(a.result) })),
+      tests: r.benchTests.map(({ test, yarn, response, at, withdrawnAt, withdrawnWhy }) => ({ test, yarn, response, at, withdrawnAt, withdrawnWhy })),
+      inspections: r.inspections.map(({ by, day, found, isBeyondRepair, withdrawnAt }) => ({ by, day, found, isBeyondRepair, withdrawnAt })),
+      outcomes: r.outcomes.map(({ value, at }) => ({ value, at })),
+    })),
+    letters: row.letters.map((l, i) => ({ file: letterName(i), kind: l.kind, state: l.state, to: l.toAddress, subject: l.subject, at: l.sentAt ?? l.notBefore })),
+    documents: row.documents.map((d) => ({ file: names.get(d.id), title: d.title, madeAt: d.createdAt })),
+    messages: row.post.map((p) => ({ file: `messages/${p.id}.eml`, from: p.fromAddress, subject: p.subject, text: p.text, arrivedAt: p.arrivedAt })),
+    history: await historyOf(row),
+  };
+}

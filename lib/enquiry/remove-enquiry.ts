@@ -1,0 +1,55 @@
+import "server-only";
+import type { Prisma, Tx } from "../store/database";
+import { removePhotoFiles } from "../store/photo-files";
+import { removePostFile } from "../store/post-files";
+import { audit } from "./audit";
+import { refuse, type Caller, type Refusal } from "./caller";
+
+/** Files whose rows are gone: to be removed once the transaction holds. */
+export interface Leftover {
+  readonly photoIds: readonly string[];
+  readonly postIds: readonly string[];
+}
+
+const PARTS = {
+  client: { select: { email: true } },
+  letters: { where: { state: "sending" }, select: { leaseUntil: true } },
+  post: { select: { id: true } },
+  rugs: { select: { photos: { select: { id: true } } } },
+  intake: { select: { photos: { where: { rugId: null }, select: { id: true } } } },
+} as const satisfies Prisma.EnquiryInclude;
+const LEAVING: Refusal = refuse("changed-meanwhile", "A letter is leaving at this moment. Please try again in a minute.");
+
+/**
+ * Removes an enquiry with everything that hangs on it: rugs, photos, answers, letters, messages, documents, its questionnaire and, where
+ * this was its client's only one, the client and what else came from their address. Who did what stays, without a word of what was said;
+ * one row more names the reference and the id, so that a restored backup can be freed of it again. null: it is not there.
+ */
+export async function removeEnquiry(tx: Tx, caller: Caller, enquiryId: string, now: Date): Promise<Leftover | Refusal | null> {
+  const enquiry = await tx.enquiry.findUnique({ where: { id: enquiryId }, include: PARTS });
+  if (!enquiry) return null;
+  if (enquiry.letters.some((l) => l.leaseUntil && l.leaseUntil > now)) return LEAVING;
+  const unsent = enquiry.intake?.photos ?? [];
+  await tx.audit.updateMany({ where: { enquiryId }, data: { detail: {} } });
+  await tx.enquiry.delete({ where: { id: enquiryId } });
+  await tx.client.deleteMany({ where: { id: enquiry.clientId, enquiries: { none: {} } } });
+  const loose = await postOfNobody(tx, enquiry.client.email);
+  await tx.post.deleteMany({ where: { id: { in: loose.map((p) => p.id) } } });
+  await tx.photo.deleteMany({ where: { id: { in: unsent.map((p) => p.id) } } });
+  if (enquiry.intakeId) await tx.intake.deleteMany({ where: { id: enquiry.intakeId } });
+  await audit(tx, caller, { action: "erased", enquiryId: null, at: now, detail: { erasedId: enquiryId, reference: enquiry.reference } });
+  return { photoIds: [...enquiry.rugs.flatMap((r) => r.photos), ...unsent].map((p) => p.id), postIds: [...enquiry.post, ...loose].map((p) => p.id) };
+}
+
+/** Messages of no enquiry from an address that no client has. */
+async function postOfNobody(tx: Tx, email: string | null): Promise<{ id: string }[]> {
+  if (!email || (await tx.client.count({ where: { email } })) > 0) return [];
+  return tx.post.findMany({ where: { enquiryId: null, fromAddress: email.toLowerCase() }, select: { id: true } });
+}
+
+export const isRefusal = (removed: Leftover | Refusal): removed is Refusal => "code" in removed;
+
+/** A file that cannot be removed now goes with the next sweep, since no row speaks for it. */
+export async function removeLeftover({ photoIds, postIds }: Leftover): Promise<void> {
+  await Promise.all([...photoIds.map(removePhotoFiles), ...postIds.map(removePostFile)]);
+}
