@@ -12,6 +12,7 @@ import { noteStaff } from "./staff-audit";
 
 /** ASVS 5.0, 6.5.5: a one-time link lives at most ten minutes. The owner hands it over while the colleague stands by. */
 export const INVITATION_MS = 10 * 60_000;
+export interface OneTimeLink { link: string; expiresAt: string }
 export const invitationUrl = (token: string): string => `${config.baseUrl}/invitation/${token}`;
 
 const SHUT_OUT = "This person is shut out. Let them back in first.";
@@ -36,7 +37,7 @@ export async function inviteStaff(
   caller: Caller,
   given: { email: string; role: StaffRole },
   now: Date = new Date(),
-): Promise<Result<{ link: string; expiresAt: string }>> {
+): Promise<Result<OneTimeLink>> {
   const no = forbids(caller, "manage-staff");
   if (no) return no;
   const parsed = z.strictObject({ email: personSchema.shape.email, role: z.enum(["owner", "reviewer", "trainee"]) }).safeParse(given);
@@ -46,10 +47,29 @@ export async function inviteStaff(
     const present = await tx.staff.findUnique({ where: { email }, select: { role: true, disabledAt: true } });
     if (present?.disabledAt) return refuse("invalid", SHUT_OUT, { email: SHUT_OUT });
     const { role } = present ?? parsed.data;
-    const token = await addInvitation(tx, { role, email, now });
-    await noteStaff(tx, caller, present ? "staff-invited-again" : "staff-invited", { role });
-    return ok({ link: invitationUrl(token), expiresAt: new Date(now.getTime() + INVITATION_MS).toISOString() });
+    return handOut(tx, caller, { what: present ? "staff-invited-again" : "staff-invited", role, email, now });
   });
+}
+
+/**
+ * A link with which somebody who works here sets a new password, made at the machine itself: the way back of an owner who is the
+ * only one and forgot theirs. Old sessions end once it is used.
+ */
+export async function newPasswordLink(caller: Caller, given: string, now: Date = new Date()): Promise<Result<OneTimeLink>> {
+  if (caller.kind !== "system") return refuse("not-allowed", "An owner makes this link under People.");
+  const email = given.trim().toLowerCase();
+  return transact(async (tx) => {
+    const present = await tx.staff.findUnique({ where: { email }, select: { role: true, disabledAt: true } });
+    if (!present) return refuse("not-found", `Nobody here has the address ${email}.`);
+    if (present.disabledAt) return refuse("invalid", SHUT_OUT);
+    return handOut(tx, caller, { what: "staff-invited-again", role: present.role, email, now });
+  });
+}
+
+async function handOut(tx: Tx, caller: Caller, { what, role, email, now }: { what: "staff-invited" | "staff-invited-again"; role: StaffRole; email: string; now: Date }): Promise<Result<OneTimeLink>> {
+  const token = await addInvitation(tx, { role, email, now });
+  await noteStaff(tx, caller, what, { role });
+  return ok({ link: invitationUrl(token), expiresAt: new Date(now.getTime() + INVITATION_MS).toISOString() });
 }
 
 /** What the page behind the link shows. Changes nothing, so that a mail scanner opening the link does no harm. */

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it, vi } from "vitest";
 import { SESSION_MS } from "../../../lib/staff/auth";
-import { acceptInvitation, firstOwnerLink, INVITATION_MS, inviteStaff, readInvitation } from "../../../lib/staff/invitations";
+import { acceptInvitation, firstOwnerLink, INVITATION_MS, inviteStaff, newPasswordLink, readInvitation } from "../../../lib/staff/invitations";
 import { disableStaff, listStaff, restoreStaff, setRole } from "../../../lib/staff/people";
 import { ALLOWANCES } from "../../../lib/staff/rate-limit";
 import { signIn, signOut, type CookieToSet } from "../../../lib/staff/sign-in";
@@ -72,6 +72,13 @@ export function signingIn(): void {
       expect(await signIn(toby, from("192.0.2.31"))).toMatchObject({ ok: false });
       expect(await signedIn({ ...toby, password: "lamp oil in the orchard" }, "192.0.2.31")).not.toBe("");
       expect((await database().staff.findUniqueOrThrow({ where: { email: toby.email } })).role).toBe("reviewer");
+    });
+    it("gives the only owner a way back at the machine itself, and nobody by any other door", async () => {
+      const { link } = good(await newPasswordLink({ kind: "system", what: "password" }, ` ${NELL.email.toUpperCase()} `, at));
+      good(await acceptInvitation(tokenOf(link), NELL, later(9)));
+      expect((await database().staff.findUniqueOrThrow({ where: { email: NELL.email } })).role).toBe("owner");
+      expect(await newPasswordLink({ kind: "system", what: "password" }, "nobody@example.org", at)).toMatchObject({ ok: false, code: "not-found" });
+      expect(await newPasswordLink(owner, NELL.email, at)).toMatchObject({ ok: false, code: "not-allowed" });
     });
     it("gives nobody who was shut out a way back", async () => {
       const una = { name: "Una Flint", email: "una@lantern-yard.example", password: "birch bark by lantern" };
