@@ -13,3 +13,10 @@ export async function expectAccessible(page: Page): Promise<void> {
   const { violations } = (await page.evaluate(`axe.run({ runOnly: ${JSON.stringify(RULES)} })`)) as Found;
   expect(violations.map((v) => `${v.id}: ${v.help} ${v.nodes.map((n) => n.html).join(" ")}`), page.url()).toEqual([]);
 }
+
+/** As above, and nothing sticks out to the right. */
+export async function fitsAndIsAccessible(page: Page): Promise<void> {
+  await expectAccessible(page);
+  const [content, window] = await page.evaluate(() => [document.documentElement.scrollWidth, document.documentElement.clientWidth]);
+  expect(content).toBeLessThanOrEqual(window as number);
+}

@@ -1,10 +1,10 @@
 import { readFile } from "node:fs/promises";
 import { strFromU8, unzipSync } from "fflate";
 import type { Page } from "@playwright/test";
-import { expectAccessible } from "./axe";
+import { fitsAndIsAccessible } from "./axe";
 import { expect, test } from "./fixtures";
 import type { Desk } from "./harness";
-import { holdFor, PHONE, settledDesk, SETTLE_MS, takesIn, type Session } from "./people";
+import { holdFor, linkSentTo, PHONE, settledDesk, SETTLE_MS, takesIn, type Session } from "./people";
 
 // After an enquiry is erased its page is not found and its link gone.
 test.use({ expectedErrors: /404 \(Not Found\)|410 \(Gone\)/ });
@@ -18,13 +18,6 @@ test.beforeAll(async ({ browser, database }) => {
 });
 test.afterAll(() => desk.stop());
 
-const linkSentTo = (address: string): string => desk.mails.filter((m) => m.to.includes(address)).map((m) => /https?:\/\/\S+\/e\/[\w-]+/.exec(m.mail.text ?? "")?.[0]).find(Boolean) ?? "";
-
-async function fitsAndIsAccessible(page: Page): Promise<void> {
-  await expectAccessible(page);
-  const [content, window] = await page.evaluate(() => [document.documentElement.scrollWidth, document.documentElement.clientWidth]);
-  expect(content).toBeLessThanOrEqual(window as number);
-}
 
 /** What `everything.json` of the downloaded copy says. */
 async function copyFrom(page: Page): Promise<{ client: { name: string }; enquiry: { reference: string } }> {
@@ -36,8 +29,8 @@ async function copyFrom(page: Page): Promise<{ client: { name: string }; enquiry
 
 test("A homeowner takes a copy of everything, then erases it, and their link opens nothing more", async ({ person }) => {
   const at = await takesIn(await person({ storageState: owner }), { name: "Marigold Tansy", email: "marigold@example.org", label: "100 % viscose" }, desk);
-  await expect.poll(() => linkSentTo("marigold@example.org")).not.toBe("");
-  const link = linkSentTo("marigold@example.org");
+  await expect.poll(() => linkSentTo(desk, "marigold@example.org")).not.toBe("");
+  const link = linkSentTo(desk, "marigold@example.org");
   const client = await person(PHONE);
   await client.goto(link);
   expect(await copyFrom(client)).toMatchObject({ client: { name: "Marigold Tansy" } });
@@ -60,9 +53,9 @@ test("A homeowner takes a copy of everything, then erases it, and their link ope
 
 test("A homeowner without scripts erases everything", async ({ person }) => {
   await takesIn(await person({ storageState: owner }), { name: "Rowan Sedge", email: "rowan@example.org", label: "100 % wool" }, desk);
-  await expect.poll(() => linkSentTo("rowan@example.org")).not.toBe("");
+  await expect.poll(() => linkSentTo(desk, "rowan@example.org")).not.toBe("");
   const client = await person({ ...PHONE, javaScriptEnabled: false });
-  await client.goto(linkSentTo("rowan@example.org"));
+  await client.goto(linkSentTo(desk, "rowan@example.org"));
   await client.getByRole("link", { name: "Erase everything" }).click();
   await client.getByRole("checkbox", { name: "Yes, erase everything for good" }).check();
   await client.getByRole("button", { name: "Erase everything" }).click();

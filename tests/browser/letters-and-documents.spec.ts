@@ -1,8 +1,8 @@
 import type { Page } from "@playwright/test";
-import { expectAccessible } from "./axe";
+import { fitsAndIsAccessible } from "./axe";
 import { expect, test } from "./fixtures";
 import type { Caught, Desk } from "./harness";
-import { holdFor, OWNER, PHONE, settledDesk, SETTLE_MS, takesIn, type Session } from "./people";
+import { holdFor, linkSentTo, OWNER, PHONE, settledDesk, SETTLE_MS, takesIn, type Session } from "./people";
 
 
 // The frame of a letter lets no script run; the test runner tries to put one of its own into every frame.
@@ -20,8 +20,6 @@ test.afterAll(() => desk.stop());
 const documents = (page: Page) => page.getByRole("region", { name: "Documents" });
 const said = (page: Page) => page.getByRole("region", { name: "The letter" }).getByRole("status");
 const arrivedAt = (address: string): Caught[] => desk.mails.filter((m) => m.to.includes(address) && m.mail.headers.get("auto-submitted") === undefined);
-/** The client's own link, as it stood in their acknowledgement. */
-const linkSentTo = (address: string): string => desk.mails.filter((m) => m.to.includes(address)).map((m) => /https?:\/\/\S+\/e\/[\w-]+/.exec(m.mail.text ?? "")?.[0]).find(Boolean) ?? "";
 const email = (name: string) => `${name.toLowerCase().replaceAll(" ", ".")}@example.org`;
 const takesAnEnquiryIn = (page: Page, name: string) => takesIn(page, { name, email: email(name), label: "100 % viscose" }, desk);
 
@@ -30,12 +28,6 @@ async function opensForm(page: Page, name: string): Promise<void> {
   await documents(page).getByText("Make a document").click();
   await documents(page).getByRole("link", { name, exact: true }).click();
   await expect(page.getByRole("heading", { level: 1, name })).toBeVisible();
-}
-
-async function fitsAndIsAccessible(page: Page): Promise<void> {
-  await expectAccessible(page);
-  const [content, window] = await page.evaluate(() => [document.documentElement.scrollWidth, document.documentElement.clientWidth]);
-  expect(content).toBeLessThanOrEqual(window as number);
 }
 
 test("Staff make a condition report, read it in the page and send it with the letter", async ({ person }) => {
@@ -81,7 +73,7 @@ test("Staff make a condition report, read it in the page and send it with the le
   await page.reload();
   await expect(page.getByRole("article", { name: "Reply" }).getByRole("link", { name: /^Condition report/ })).toBeVisible();
   await expect(documents(page)).toContainText("went with a letter");
-  const link = linkSentTo(email("Ottilie Marchbank"));
+  const link = linkSentTo(desk, email("Ottilie Marchbank"));
   const client = await person(PHONE);
   expect((await client.request.get(`${desk.url}/documents/${documentId}`)).status()).toBe(401);
   await client.goto(link);

@@ -77,6 +77,10 @@ export async function join(from: Page, page: Page, colleague: { name: string; em
   return session;
 }
 
+/** The client's own link, as it stood in a letter to them; empty while none has come. */
+export const linkSentTo = ({ mails }: Desk, address: string): string =>
+  mails.filter((m) => m.to.includes(address)).map((m) => /https?:\/\/\S+\/e\/[\w-]+/.exec(m.mail.text ?? "")?.[0]).find(Boolean) ?? "";
+
 /** Takes an enquiry about a spill in by telephone; the address of its page. */
 export async function takesIn(page: Page, { name, email, label }: { name: string; email?: string; label: string }, { url }: Desk): Promise<string> {
   await page.goto(`${url}/desk/telephone`);
