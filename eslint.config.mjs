@@ -8,21 +8,22 @@ import importX from "eslint-plugin-import-x";
 
 // The house's one direction: app, ui, commands > enquiry > reply > triage; mail, staff, workshop > trade, photo, store, config.
 // photo-server is the half of photo that reads and writes files; generated are the two database clients.
-const PURE = ["trade", "photo", "triage", "reply"];
+const PURE = ["trade", "words", "photo", "triage", "reply"];
 const BELOW_ENQUIRY = [...PURE, "print", "photo-server", "store", "mail", "staff", "workshop", "config"];
 const MAY_IMPORT = {
   generated: [],
   trade: [],
+  words: ["trade"],
   config: [],
   photo: [],
   "photo-server": ["photo", "store", "config"],
   store: ["generated", "config"],
   triage: ["trade"],
-  reply: ["trade", "triage"],
+  reply: ["trade", "words", "triage"],
   print: ["reply"],
-  workshop: ["trade", "store", "config"],
-  staff: ["store", "config", "workshop"],
-  mail: ["store", "config", "workshop"],
+  workshop: ["trade", "words", "store", "config"],
+  staff: ["words", "store", "config", "workshop"],
+  mail: ["words", "store", "config", "workshop"],
   enquiry: BELOW_ENQUIRY,
   ui: [...PURE, "enquiry"],
   app: [...BELOW_ENQUIRY.filter((room) => room !== "store"), "enquiry", "ui"],
@@ -38,7 +39,7 @@ const ELEMENTS = [
 
 const SERVER_FILES = ["store", "mail", "print", "staff", "workshop", "enquiry", "photo/server"].map((room) => `lib/${room}/**/*.ts`).concat("lib/config/config.ts");
 const MARK = /^import "server-only";/;
-const HARMLESS = /^(zod(\/mini)?|.*\/(trade|triage|reply|photo)\/[\w-]+)$/;
+const HARMLESS = /^(zod(\/mini)?|.*\/(trade|triage|reply|photo|words(\/en)?)\/[\w-]+)$/;
 
 /** Schemas, view types and other pure files of a server room may go to the browser; whatever imports a server module is one. */
 const serverOnlyFirst = {

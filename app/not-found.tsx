@@ -2,16 +2,20 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { Shell } from "./(client)/_parts/shell";
 import styles from "./error.module.css";
+import { clientWords } from "./_server/client-words";
 
-export const metadata: Metadata = { title: "This page is not here" };
+export async function generateMetadata(): Promise<Metadata> {
+  return { title: (await clientWords()).say("missing.title") };
+}
 
 /** For addresses that lead nowhere. */
-export default function NotFound() {
+export default async function NotFound() {
+  const words = await clientWords();
   return (
-    <Shell start={<Link href="/">To the beginning</Link>}>
-      <h1>This page is not here</h1>
-      <p className={styles.said}>The address may be mistyped, or what stood here is gone. If you came by a link in one of our letters, try it again from the letter.</p>
-      <p><Link className="button" href="/">To the beginning</Link></p>
+    <Shell words={words} start={<Link href="/">{words.say("page.to-beginning")}</Link>}>
+      <h1>{words.say("missing.title")}</h1>
+      <p className={styles.said}>{words.say("missing.why")}</p>
+      <p><Link className="button" href="/">{words.say("page.to-beginning")}</Link></p>
     </Shell>
   );
 }

@@ -11,24 +11,24 @@ export interface Upload {
   type: string;
 }
 
-/** What is sent, for the sentences to the sender, and how much of it is read. */
+/** How much is read, and what the sender is told where there was no form, no file in it, or not the whole of it. */
 export interface Expected {
-  what: "photo" | "message";
   mostBytes: number;
+  says: { noForm: string; noFile: string; cut: string };
 }
 
 /**
  * Reads a multipart body with one file and hands the file on while it still arrives. What the handler leaves unread is
  * thrown away, so that the sender gets the answer instead of a broken connection. Never holds more than a chunk in memory.
  */
-export function readUpload<T>(body: Readable, headers: Headers, handle: (upload: Upload) => Promise<Result<T>>, { what, mostBytes }: Expected): Promise<Result<T>> {
+export function readUpload<T>(body: Readable, headers: Headers, handle: (upload: Upload) => Promise<Result<T>>, { mostBytes, says }: Expected): Promise<Result<T>> {
   return new Promise((resolve, reject) => {
     const fields: Record<string, string> = {};
     let handled: Promise<void> | null = null;
     // The parser calls back from wherever the bytes came; the handler needs the request it belongs to.
     const inThisRequest = AsyncLocalStorage.snapshot();
     const parser = parserFor(headers, mostBytes);
-    if (!parser) return resolve(refuse("invalid", `Send the ${what} as a form does.`));
+    if (!parser) return resolve(refuse("invalid", says.noForm));
     const end = (settle: () => void) => {
       body.unpipe(parser);
       body.resume();
@@ -51,10 +51,10 @@ export function readUpload<T>(body: Readable, headers: Headers, handle: (upload:
       );
     });
     parser.on("close", () => {
-      if (!handled) end(() => resolve(refuse("invalid", `No ${what} came with this.`)));
+      if (!handled) end(() => resolve(refuse("invalid", says.noFile)));
     });
     parser.on("error", () => {
-      if (!handled) end(() => resolve(refuse("invalid", `This ${what} did not arrive whole. Please send it again.`)));
+      if (!handled) end(() => resolve(refuse("invalid", says.cut)));
     });
     body.on("error", (error) => parser.destroy(error));
     body.pipe(parser);

@@ -2,6 +2,8 @@ import "server-only";
 import { acknowledgement } from "../mail/acknowledgement";
 import { queueLetter } from "../mail/outbox";
 import type { Tx } from "../store/database";
+import { firstAidIn } from "../words/first-aid";
+import { wordsIn } from "../words/words";
 import { linkMark } from "../workshop/client-link";
 import type { WorkshopSettings } from "../workshop/settings";
 
@@ -18,6 +20,9 @@ export interface ToAcknowledge {
 
 /** The automatic letter: received, and where the client's page is. It carries no judgement; the link is written in as it leaves. */
 export async function acknowledge(tx: Tx, { enquiryId, reference, linkId, client, firstAid, settings, now }: ToAcknowledge): Promise<void> {
-  const letter = acknowledgement({ clientName: client.name, reference, workshop: settings, link: linkMark(linkId), firstAid });
+  const letter = acknowledgement({
+    clientName: client.name, reference, workshop: settings, link: linkMark(linkId),
+    firstAid: firstAid && firstAidIn(wordsIn(settings.locale), firstAid, settings.emergencyNumber),
+  });
   await queueLetter(tx, { enquiryId, to: { name: client.name, address: client.email }, letter, workshop: settings, now });
 }

@@ -12,7 +12,7 @@ import { ok, refuse, type Caller, type Result } from "./caller";
 import { clientActed } from "./client-acted";
 import { inOneStepOfMany } from "./one-step";
 import { photoKindSchema, photoView } from "./photo-view";
-import { LIMITS } from "./questionnaire";
+import { LIMITS } from "./limits";
 import { reconsider } from "./reconsider";
 import { toJson } from "./to-json";
 import type { PhotoView } from "./views";

@@ -8,6 +8,7 @@ import { clientActed } from "./client-acted";
 import { messageSchema } from "./client-message";
 import { inOneStep } from "./one-step";
 import { MESSAGE } from "./stored";
+import { wrong } from "./wrong";
 
 /** Keeps what a client wrote on their own page, beside what they told before; it is our turn again. */
 export async function sendFromClient(caller: Caller, given: { message: string }, now: Date = new Date()): Promise<Result<null>> {
@@ -17,7 +18,7 @@ export async function sendFromClient(caller: Caller, given: { message: string },
   if (!parsed.success) return refuse("invalid", parsed.error.issues[0]?.message ?? "", { message: parsed.error.issues[0]?.message ?? "" });
   const { enquiryId } = caller;
   if (!(await takeOne(`message:${enquiryId}`, ALLOWANCES.clientMessage, now)))
-    return refuse("too-many", "You have written to us many times today. Please telephone us.");
+    return refuse("too-many", wrong("refusal.many-messages"));
   return inOneStep(async (tx) => {
     const rug = await tx.rug.findFirst({ where: { enquiryId }, orderBy: { position: "asc" }, select: { id: true } });
     if (!rug) return NOT_THERE;

@@ -3,9 +3,10 @@ import { forbids, type Deed } from "../staff/deeds";
 import { noteSecurity } from "../staff/security-log";
 import { actorOf } from "./audit";
 import { refuse, type Caller, type Refusal } from "./caller";
+import { wrong } from "./wrong";
 
 /** The same words whether something does not exist or belongs to somebody else, so that nobody can find out which. */
-export const NOT_THERE: Refusal = refuse("not-found", "We cannot find that here.");
+export const NOT_THERE: Refusal = refuse("not-found", wrong("refusal.not-here"));
 
 /** Whose it is: the enquiry and the questionnaire a thing belongs to, null where it belongs to none. */
 export interface Belonging {

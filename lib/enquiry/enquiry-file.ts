@@ -4,7 +4,8 @@ import { PHOTO_KINDS, type PhotoKind } from "../trade/questions";
 import type { Sample } from "../triage/finding";
 import { readingsSchema, TEST_IDS } from "./bench-test-schema";
 import { LABORATORY_LIMITS, percentsSchema } from "./laboratory-schema";
-import { contactSchema, LIMITS, one, rugAnswersSchema, thirdPartySchema } from "./questionnaire";
+import { LIMITS } from "./limits";
+import { contactSchema, one, rugAnswersSchema, thirdPartySchema } from "./questionnaire";
 import { isSampleId, sampleIdOf } from "./samples";
 
 /** One enquiry as a file: the input of `npm run triage`, and of an enquiry that is entered whole. */

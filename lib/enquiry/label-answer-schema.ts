@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import { LIMITS } from "./questionnaire";
+import { LIMITS } from "./limits";
 
 /** What a person says of what was read: right as it is, their own words, or that there is no label in the photo. */
 export const labelAnswerSchema = z.strictObject({

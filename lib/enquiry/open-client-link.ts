@@ -4,6 +4,7 @@ import { hashToken } from "../staff/one-time-token";
 import { database, type Tx } from "../store/database";
 import { clientToken } from "../workshop/client-link";
 import { refuse, ok, type Caller, type Result } from "./caller";
+import { wrong } from "./wrong";
 
 /** How long a client's link opens their page. Elicited: an enquiry is rarely spoken of after half a year. */
 export const LINK_DAYS = 180;
@@ -16,7 +17,7 @@ const DAY_MS = 86_400_000;
 export async function openClientLink(token: string, now: Date = new Date()): Promise<Result<{ enquiryId: string; linkId: string; expiresAt: Date }>> {
   const link = await database().clientLink.findUnique({ where: { tokenHash: hashToken(token) } });
   if (!link || link.revokedAt || link.expiresAt <= now) {
-    return refuse("expired", "This link does not open a page any more. Write to us or telephone, and we send you a new one.");
+    return refuse("expired", wrong("refusal.dead-link"));
   }
   return ok({ enquiryId: link.enquiryId, linkId: link.id, expiresAt: link.expiresAt });
 }

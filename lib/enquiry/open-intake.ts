@@ -5,6 +5,7 @@ import { ALLOWANCES, takeOne } from "../staff/rate-limit";
 import { database } from "../store/database";
 import { authorise } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
+import { wrong } from "./wrong";
 
 /** How long a questionnaire can be left and taken up again on the same device. Elicited. */
 export const INTAKE_DAYS = 30;
@@ -16,7 +17,7 @@ export async function openIntake(caller: Caller, now: Date): Promise<Result<{ in
   if (no) return no;
   const addressHash = "addressHash" in caller ? caller.addressHash : null;
   if (addressHash && !(await takeOne(`intake:${addressHash}`, ALLOWANCES.intakeAddress, now))) {
-    return refuse("too-many", "Many enquiries have begun from your connection just now. Please wait ten minutes, or telephone us.");
+    return refuse("too-many", wrong("refusal.many-begun"));
   }
   const { token, hash } = newToken();
   const expiresAt = new Date(now.getTime() + INTAKE_DAYS * DAY_MS);

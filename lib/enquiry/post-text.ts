@@ -1,4 +1,4 @@
-import { LIMITS } from "./questionnaire";
+import { LIMITS } from "./limits";
 
 const GOES_ON = "\n\n[The letter goes on; it stands whole in the Post.]";
 

@@ -1,41 +1,33 @@
 import * as z from "zod/mini";
 import { CURRENCIES, QUESTIONS, type AnswerOf, type EnquiryAnswers, type QuestionId, type RugAnswers } from "../trade/questions";
+import { LIMITS } from "./limits";
+import { wrong } from "./wrong";
 
 /**
  * The schemas of what a person may tell us, made from the question tables and shared by the browser, the server
  * and the command line. Every object is strict: an unknown key is an error, not a silent loss.
  */
-export const LIMITS = {
-  nameChars: 200, shortTextChars: 500, labelChars: 2_000, storyChars: 8_000,
-  maxRugs: 12, maxPhotos: 12,
-  minCm: 20, maxCm: 2_000, maxPrice: 10_000_000, firstYear: 1850,
-} as const;
-
 const answerIds = <Q extends QuestionId>(q: Q) => [...Object.keys(QUESTIONS[q].answers), "unsure"] as AnswerOf<Q>[];
 export const one = <Q extends QuestionId>(q: Q) => z.enum(answerIds(q) as [AnswerOf<Q>, ...AnswerOf<Q>[]]);
 const many = <Q extends QuestionId>(q: Q) => z.array(one(q)).check(z.maxLength(40));
-const text = (max: number, what: string) =>
-  z.string().check(z.trim(), z.maxLength(max, `${what} can have at most ${max.toLocaleString("en")} characters.`));
+const text = (max: number, tooLong: string) => z.string().check(z.trim(), z.maxLength(max, tooLong));
 /** The year it is now where the day begins first, fourteen hours ahead of UTC. */
 const thisYear = () => new Date(Date.now() + 14 * 3_600_000).getUTCFullYear();
 const hasCome = (year: number) => year <= thisYear();
-const cm = (side: string) =>
-  z.number(`Write the ${side} as a number.`).check(
-    z.minimum(LIMITS.minCm, `The ${side} must be at least ${LIMITS.minCm} cm.`),
-    z.maximum(LIMITS.maxCm, `The ${side} can be at most ${LIMITS.maxCm} cm.`));
+const cm = (side: "width" | "length") =>
+  z.number(wrong(`wrong.${side}`)).check(z.minimum(LIMITS.minCm, wrong(`wrong.${side}-least`)), z.maximum(LIMITS.maxCm, wrong(`wrong.${side}-most`)));
 
 export const rugAnswersSchema = z.strictObject({
-  labelText: z.optional(text(LIMITS.labelChars, "The label")),
+  labelText: z.optional(text(LIMITS.labelChars, wrong("wrong.label-long"))),
   labelFound: z.optional(z.enum(["typed", "none", "unsure"])),
   sellerSaid: z.optional(one("sellerSaid")),
-  sellerWords: z.optional(text(LIMITS.shortTextChars, "What the seller called it")),
+  sellerWords: z.optional(text(LIMITS.shortTextChars, wrong("wrong.seller-long"))),
   boughtWhere: z.optional(one("boughtWhere")),
-  boughtPlace: z.optional(text(LIMITS.shortTextChars, "The place")),
-  boughtYear: z.optional(z.number("Write the year as four digits.").check(
-    z.int("Write the year as four digits."), z.minimum(LIMITS.firstYear, "That year is too long ago to be when you bought it."), z.maximum(9999, "Write the year as four digits."),
-    z.refine(hasCome, "That year is still to come."))),
-  price: z.optional(z.number("Write the price as a number.").check(
-    z.minimum(0, "A price cannot be below zero."), z.maximum(LIMITS.maxPrice, "That price is more than we can take in."))),
+  boughtPlace: z.optional(text(LIMITS.shortTextChars, wrong("wrong.place-long"))),
+  boughtYear: z.optional(z.number(wrong("wrong.year")).check(
+    z.int(wrong("wrong.year")), z.minimum(LIMITS.firstYear, wrong("wrong.year-old")), z.maximum(9999, wrong("wrong.year")), z.refine(hasCome, wrong("wrong.year-ahead")))),
+  price: z.optional(z.number(wrong("wrong.price")).check(
+    z.minimum(0, wrong("wrong.price-below")), z.maximum(LIMITS.maxPrice, wrong("wrong.price-above")))),
   currency: z.optional(z.enum(CURRENCIES)),
   widthCm: z.optional(cm("width")),
   lengthCm: z.optional(cm("length")),
@@ -55,19 +47,21 @@ export const rugAnswersSchema = z.strictObject({
   household: z.optional(many("household")),
   age: z.optional(one("age")),
   matters: z.optional(many("matters")),
-  story: z.optional(text(LIMITS.storyChars, "Your story")),
+  story: z.optional(text(LIMITS.storyChars, wrong("wrong.story-long"))),
 });
 
+/** The longest address there is (RFC 5321, errata 1690). */
+const MAIL_CHARS = 254;
 export const contactSchema = z.strictObject({
-  name: z.string("Write your name.").check(z.trim(), z.minLength(1, "Write your name."), z.maxLength(LIMITS.nameChars, "That name is too long for us.")),
-  email: z.optional(z.email("Write an e-mail address like name@example.org.").check(z.maxLength(254, "That address is too long."))),
-  telephone: z.optional(text(40, "A telephone number")),
+  name: z.string(wrong("wrong.name")).check(z.trim(), z.minLength(1, wrong("wrong.name")), z.maxLength(LIMITS.nameChars, wrong("wrong.name-long"))),
+  email: z.optional(z.email(wrong("wrong.email")).check(z.maxLength(MAIL_CHARS, wrong("wrong.email-long")))),
+  telephone: z.optional(text(LIMITS.telephoneChars, wrong("wrong.number-long"))),
 });
 
 export const thirdPartySchema = z.strictObject({
   kind: z.enum(["trade-customer", "insurer", "seller"]),
   name: z.string().check(z.trim(), z.minLength(1), z.maxLength(LIMITS.nameChars)),
-  reference: z.optional(text(LIMITS.shortTextChars, "A reference")),
+  reference: z.optional(text(LIMITS.shortTextChars, `A reference can have at most ${LIMITS.shortTextChars} characters.`)),
 });
 
 /** What is kept while the questionnaire is being filled in: everything optional, nothing lost. */
@@ -76,7 +70,8 @@ export const intakeAnswersSchema = z.strictObject({
   reason: z.optional(one("reason")),
   rug: z.optional(rugAnswersSchema),
   contact: z.optional(z.strictObject({
-    name: z.optional(text(LIMITS.nameChars, "A name")), email: z.optional(text(254, "An address")), telephone: z.optional(text(40, "A telephone number")),
+    name: z.optional(text(LIMITS.nameChars, wrong("wrong.name-long"))), email: z.optional(text(MAIL_CHARS, wrong("wrong.email-long"))),
+    telephone: z.optional(text(LIMITS.telephoneChars, wrong("wrong.number-long"))),
   })),
 });
 export type IntakeAnswers = z.infer<typeof intakeAnswersSchema>;
@@ -84,7 +79,7 @@ export type IntakeAnswers = z.infer<typeof intakeAnswersSchema>;
 /** What the last page sends, beside what was saved on the way. */
 export const submissionSchema = z.strictObject({
   contact: contactSchema,
-  consent: z.literal(true, "We need your consent to read your enquiry and answer it."),
+  consent: z.literal(true, wrong("wrong.consent")),
 });
 export type Submission = z.infer<typeof submissionSchema>;
 

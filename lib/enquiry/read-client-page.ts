@@ -1,6 +1,7 @@
 import "server-only";
 import { database, type Prisma } from "../store/database";
 import { withoutLinks } from "../workshop/client-link";
+import { wordsIn } from "../words/words";
 import { readSettings } from "../workshop/settings";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, type Caller, type Result } from "./caller";
@@ -9,7 +10,7 @@ import { mayEraseAlone } from "./erase-enquiry";
 import { enclosureViews, LETTER_PARTS } from "./letter-view";
 import { clientSpots } from "./measurement-view";
 import { photoViews, rugColours } from "./photo-view";
-import { LIMITS } from "./questionnaire";
+import { LIMITS } from "./limits";
 import { assessmentOf } from "./stored";
 import type { ClientView } from "./views";
 
@@ -38,7 +39,7 @@ export async function readClientPage(caller: Caller, now: Date): Promise<Result<
     workshop: { name: workshop.name, email: workshop.email || null, telephone: workshop.telephone || null },
     clientName: row.client.name,
     submittedAt: row.submittedAt.toISOString(),
-    standing: clientStanding(row.state, letters.at(-1)?.kind ?? null),
+    standing: clientStanding(row.state, letters.at(-1)?.kind ?? null, wordsIn(workshop.locale)),
     firstAid: replied ? null : firstAidOf(row),
     rugs: row.rugs.map((rug) => rugForClient(rug, replied)),
     letters: letters.map((l) => ({ subject: l.subject, text: withoutLinks(l.text), at: l.notBefore.toISOString(), by: l.approvedBy?.name ?? null, enclosures: enclosureViews(l.enclosures) })),

@@ -23,7 +23,7 @@ export async function readPhotoDesk(caller: Caller, { enquiryId, photoId }: { en
   });
   if (!photo?.rug || photo.rug.enquiryId !== enquiryId) return NOT_THERE;
   const { rug, measurements } = photo;
-  const [{ prices, currency, locale }, nameOf] = await Promise.all([readSettings(), peopleNames(markersOf(measurements))]);
+  const [{ prices, currency, locale, areaUnit }, nameOf] = await Promise.all([readSettings(), peopleNames(markersOf(measurements))]);
   const { widthCm = null, lengthCm = null } = rugAnswersOf(rug.answers);
   return ok({
     enquiryId,
@@ -33,6 +33,6 @@ export async function readPhotoDesk(caller: Caller, { enquiryId, photoId }: { en
     others: photoViews(rug.photos).filter((p) => p.id !== photoId),
     measurements: measurements.flatMap((m) => measurementView(m, nameOf)),
     mayMeasure: forbids(caller, "measure-photo") === null && forbids(caller, "plan-rug") === null,
-    money: { bindingPerM: prices.bindingPerM, currency, locale },
+    money: { bindingPerM: prices.bindingPerM, currency, locale, areaUnit },
   });
 }

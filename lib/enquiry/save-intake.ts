@@ -3,6 +3,7 @@ import { authorise, NOT_THERE } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
 import { inOneStep } from "./one-step";
 import { intakeAnswersSchema, type IntakeAnswers } from "./questionnaire";
+import { wrong } from "./wrong";
 
 /**
  * Saves a step. `rug` and `contact` are merged key by key; what the patch lacks stays as it was, unless `cleared` names it
@@ -14,13 +15,13 @@ export async function saveIntake(caller: Caller, patch: IntakeAnswers, cleared: 
   const parsed = intakeAnswersSchema.safeParse(patch);
   if (!parsed.success) {
     const fields = Object.fromEntries(parsed.error.issues.map((i) => [i.path.join("."), i.message]));
-    return refuse("invalid", "Please look at what you wrote again.", fields);
+    return refuse("invalid", wrong("wrong.look-again"), fields);
   }
   const { intakeId } = caller;
   return inOneStep(async (tx) => {
-    const row = await tx.intake.findUnique({ where: { id: intakeId }, include: { enquiry: { select: { reference: true } } } });
+    const row = await tx.intake.findUnique({ where: { id: intakeId }, include: { enquiry: { select: { id: true } } } });
     if (!row) return NOT_THERE;
-    if (row.enquiry) return refuse("changed-meanwhile", `This enquiry was sent already, as ${row.enquiry.reference}.`);
+    if (row.enquiry) return refuse("changed-meanwhile", wrong("refusal.sent-already"));
     const answers = mergeAnswers(without(intakeAnswersSchema.parse(row.answers), cleared), parsed.data);
     await tx.intake.update({ where: { id: intakeId }, data: { answers } });
     return ok({ answers });

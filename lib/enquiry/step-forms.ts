@@ -1,5 +1,6 @@
 import * as z from "zod/mini";
-import { QUESTIONS } from "../trade/questions";
+import { QUESTIONS, type RugAnswers } from "../trade/questions";
+import { feetAndInches, type AreaUnit } from "../words/measures";
 import { intakeAnswersSchema, type IntakeAnswers } from "./questionnaire";
 import { stepSchema, type FormStepId, type FormValues } from "./step-schemas";
 import { stepRow } from "./steps";
@@ -27,8 +28,19 @@ export function parseStep(step: FormStepId, values: FormValues): ParsedStep {
 
 const text = (value: string | number | undefined) => (value === undefined ? "" : String(value));
 
-/** What stands in a page's fields when it is opened: the answers kept so far. */
-export function valuesOf(step: FormStepId, answers: IntakeAnswers): FormValues {
+/** A size in the fields of the workshop's unit. */
+function sizeValues({ widthCm, lengthCm }: RugAnswers, areaUnit: AreaUnit): FormValues {
+  if (areaUnit === "m2") return { unit: "cm", widthCm: text(widthCm), lengthCm: text(lengthCm) };
+  const side = (name: "width" | "length", cm: number | undefined): FormValues => {
+    if (cm === undefined) return { [`${name}Ft`]: "", [`${name}In`]: "" };
+    const { feet, inches } = feetAndInches(cm);
+    return { [`${name}Ft`]: String(feet), [`${name}In`]: String(inches) };
+  };
+  return { unit: "ft", ...side("width", widthCm), ...side("length", lengthCm) };
+}
+
+/** What stands in a page's fields when it is opened: the answers kept so far. `areaUnit`: the unit sizes are asked in first. */
+export function valuesOf(step: FormStepId, answers: IntakeAnswers, areaUnit: AreaUnit = "m2"): FormValues {
   const rug = answers.rug ?? {};
   const question = stepRow(step).question;
   const kept = question === "wetNow" || question === "reason" ? answers[question] : question ? rug[question] : undefined;
@@ -38,7 +50,7 @@ export function valuesOf(step: FormStepId, answers: IntakeAnswers): FormValues {
     case "bought": return { ...answer, boughtPlace: text(rug.boughtPlace) };
     case "label": return { ...(rug.labelFound ? { answer: rug.labelFound } : {}), labelText: text(rug.labelText) };
     case "price": return { boughtYear: text(rug.boughtYear), price: text(rug.price), ...(rug.currency ? { currency: rug.currency } : {}) };
-    case "size": return { unit: "cm", widthCm: text(rug.widthCm), lengthCm: text(rug.lengthCm) };
+    case "size": return sizeValues(rug, areaUnit);
     case "story": return { story: text(rug.story) };
     case "contact": return { name: text(answers.contact?.name), email: text(answers.contact?.email), telephone: text(answers.contact?.telephone) };
     default: return answer;

@@ -1,8 +1,9 @@
 import * as z from "zod/mini";
 import { CURRENCIES, QUESTIONS } from "../trade/questions";
-import { cmFromFeet, isBelowZero, parseAmount, parseDecimal } from "./amounts";
+import { cmFromFeet, isBelowZero, parseAmount, parseCm, parseDecimal, parseFeetAndInches } from "./amounts";
 import { contactSchema, rugAnswersSchema, type IntakeAnswers } from "./questionnaire";
 import { isStepId, stepRow, withoutContradiction, type StepId } from "./steps";
+import { wrong } from "./wrong";
 
 /**
  * The schema of each page: from what stands in its fields (text, as a browser sends it) to what is kept. The browser
@@ -17,8 +18,8 @@ export const isFormStep = (text: string): text is FormStepId => isStepId(text) &
 /** What staff may correct of a rug: the client's story and name stay as the client gave them. */
 export const isCorrectable = (text: string): text is FormStepId => isFormStep(text) && text !== "story" && text !== "contact";
 
-const CHOOSE_ONE = "Choose one. “I’m not sure” is an answer too.";
-const CHOOSE_SOME = "Choose at least one. “I’m not sure” is an answer too.";
+const CHOOSE_ONE = wrong("wrong.choose-one");
+const CHOOSE_SOME = wrong("wrong.choose-some");
 
 const optionalText = z.optional(z.string());
 const filled = (text: string | undefined) => (text?.trim() ? text.trim() : undefined);
@@ -74,7 +75,7 @@ const labelSchema = z.pipe(
   z.transform((v, ctx): IntakeAnswers => {
     const text = filled(v.labelText);
     if (v.answer === "typed" && text === undefined) {
-      ctx.issues.push({ code: "custom", message: "Write what the label says, or choose another answer.", path: ["labelText"], input: v });
+      ctx.issues.push({ code: "custom", message: wrong("wrong.label-missing"), path: ["labelText"], input: v });
     }
     checkField(ctx as Issues, "labelText", rugAnswersSchema.shape.labelText, text);
     return { rug: { labelFound: v.answer, labelText: v.answer === "typed" ? (text ?? "") : "" } };
@@ -96,7 +97,8 @@ type SizeFields = { [K in keyof typeof sizeFields]?: string | undefined };
 function sideFromFeet(ctx: Issues, v: SizeFields, side: "width" | "length"): number | undefined {
   const [feet, inches] = [filled(v[`${side}Ft`]), filled(v[`${side}In`])];
   if (feet === undefined && inches === undefined) return undefined;
-  const total = cmFromFeet(parseDecimal(feet ?? "0") ?? Number.NaN, parseDecimal(inches ?? "0") ?? Number.NaN);
+  const both = inches === undefined && feet !== undefined ? parseFeetAndInches(feet) : null;
+  const total = both ? cmFromFeet(both.feet, both.inches) : cmFromFeet(parseDecimal(feet ?? "0") ?? Number.NaN, parseDecimal(inches ?? "0") ?? Number.NaN);
   checkField(ctx, `${side}Ft`, rugAnswersSchema.shape[`${side}Cm`], total);
   return total;
 }
@@ -107,7 +109,7 @@ const sizeSchema = z.pipe(
     const side = (which: "width" | "length") =>
       v.unit === "ft"
         ? sideFromFeet(ctx as Issues, v, which)
-        : numberOf(ctx as Issues, { path: `${which}Cm`, text: v[`${which}Cm`], schema: rugAnswersSchema.shape[`${which}Cm`], parse: parseDecimal });
+        : numberOf(ctx as Issues, { path: `${which}Cm`, text: v[`${which}Cm`], schema: rugAnswersSchema.shape[`${which}Cm`], parse: parseCm });
     return { rug: { widthCm: side("width"), lengthCm: side("length") } };
   }));
 
@@ -120,15 +122,13 @@ const storySchema = z.pipe(z.object({ story: optionalText }), z.transform((v, ct
 /** Fewer digits than this are taken for a slip and not for a number that can be rung (elicited). */
 const FEWEST_DIGITS = 5;
 const canBeRung = (telephone: string) => telephone.replace(/\D/g, "").length >= FEWEST_DIGITS;
-const NO_NUMBER = "Write the telephone number in figures, or leave it empty.";
-const NO_WAY_BACK = "Give us an e-mail address or a telephone number, so that we can answer.";
 const contactFormSchema = z.pipe(
   z.object({ name: optionalText, email: optionalText, telephone: optionalText }),
   z.transform((v, ctx): IntakeAnswers => {
     const contact = { name: v.name?.trim() ?? "", email: filled(v.email), telephone: filled(v.telephone) };
     for (const key of ["name", "email", "telephone"] as const) checkField(ctx as Issues, key, contactSchema.shape[key], contact[key]);
-    if (contact.telephone && !canBeRung(contact.telephone)) ctx.issues.push({ code: "custom", message: NO_NUMBER, path: ["telephone"], input: v });
-    if (!contact.email && !contact.telephone) ctx.issues.push({ code: "custom", message: NO_WAY_BACK, path: ["email"], input: v });
+    if (contact.telephone && !canBeRung(contact.telephone)) ctx.issues.push({ code: "custom", message: wrong("wrong.number"), path: ["telephone"], input: v });
+    if (!contact.email && !contact.telephone) ctx.issues.push({ code: "custom", message: wrong("wrong.no-way-back"), path: ["email"], input: v });
     return { contact };
   }));
 

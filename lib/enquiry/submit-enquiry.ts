@@ -1,13 +1,13 @@
 import "server-only";
 import { ALLOWANCES, takeOne } from "../staff/rate-limit";
 import { database, type Tx } from "../store/database";
+import { wordsIn } from "../words/words";
 import { readSettings, type WorkshopSettings } from "../workshop/settings";
 import { acknowledge } from "./acknowledge";
 import { assessAnswers } from "./assess-answers";
 import { audit } from "./audit";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
-import { CONSENT_SENTENCE } from "./consent";
 import { readLibrary } from "./library";
 import { inOneStepOfMany } from "./one-step";
 import { addClientLink } from "./open-client-link";
@@ -18,6 +18,7 @@ import { intakeAnswersSchema, submissionSchema, type Submission } from "./questi
 import { relevantAnswers } from "./steps";
 import { storeEnquiry, type NewEnquiry } from "./store-enquiry";
 import { pokeOutbox } from "./write-letter";
+import { wrong } from "./wrong";
 
 export interface Submitted {
   reference: string;
@@ -25,7 +26,7 @@ export interface Submitted {
   clientToken: string;
 }
 
-const NO_WAY_BACK = "Leave an e-mail address or a telephone number, so that we can answer.";
+const NO_WAY_BACK = wrong("refusal.no-way-back");
 
 /**
  * Turns a questionnaire into an enquiry: all of it in one transaction, or nothing. Sending the same questionnaire again,
@@ -38,13 +39,13 @@ export async function submitEnquiry(caller: Caller, submission: Submission, now:
   if (!parsed.success)
     return refuse(
       "invalid",
-      "Please look at what you wrote again.",
+      wrong("wrong.look-again"),
       Object.fromEntries(parsed.error.issues.map((i) => [i.path.join("."), i.message])),
     );
   const { name, email, telephone } = parsed.data.contact;
   if (!email && !telephone) return refuse("invalid", NO_WAY_BACK, { "contact.email": NO_WAY_BACK });
   if (caller.addressHash && !(await takeOne(`submit:${caller.addressHash}`, ALLOWANCES.submitAddress, now))) {
-    return refuse("too-many", "Many enquiries have come from your connection just now. Please wait ten minutes, or telephone us.");
+    return refuse("too-many", wrong("refusal.many-enquiries"));
   }
   const settings = await readSettings();
   const written = await writtenEnquiry(caller.intakeId, { name, email: email || null, telephone: telephone || null }, settings, now);
@@ -64,7 +65,7 @@ async function submitOnce(tx: Tx, caller: Caller & { kind: "intake" }, written: 
   const photos = await tx.photo.findMany({ where: { intakeId: caller.intakeId }, select: { id: true } });
   const known = written.rugs.flatMap((r) => r.photoIds);
   if (photos.length !== known.length || photos.some((p) => !known.includes(p.id))) {
-    return refuse("changed-meanwhile", "A photo was added or taken away while you sent this. Please send it once more.");
+    return refuse("changed-meanwhile", wrong("refusal.photos-changed"));
   }
   const { enquiryId, reference } = await storeEnquiry(tx, written);
   const { linkId, token } = await addClientLink(tx, enquiryId, now);
@@ -103,7 +104,7 @@ async function writtenEnquiry(
     client,
     parties: [],
     answers,
-    consent: { sentence: CONSENT_SENTENCE, at: now.toISOString() },
+    consent: { sentence: wordsIn(settings.locale).say("send.consent"), at: now.toISOString() },
     rugs: [{ answers: rug, photoIds: intake.photos.map((p) => p.id) }],
     assessed,
     from: "client",

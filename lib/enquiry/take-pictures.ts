@@ -6,7 +6,7 @@ import type { Tx } from "../store/database";
 import { photoFolder, removePhotoFiles } from "../store/photo-files";
 import { photoRow } from "./add-photo";
 import type { Taken } from "./enter-enquiry";
-import { LIMITS } from "./questionnaire";
+import { LIMITS } from "./limits";
 
 export interface TakenPictures {
   taken: Taken[];

@@ -4,6 +4,7 @@ import type { DocumentKind } from "../reply/documents/offered";
 import type { EnquiryAnswers, PhotoKind, QuestionId, RugAnswers } from "../trade/questions";
 import type { SpotMarks } from "./mark-schema";
 import type { Measured } from "./measurement-result";
+import type { Figures } from "../words/measures";
 
 /**
  * What the pages are given: only the fields a page shows, never a row of the database. Instants are ISO 8601 strings.
@@ -165,7 +166,7 @@ export interface PhotoDeskView {
   measurements: MeasurementView[];
   mayMeasure: boolean;
   /** What a metre of new edge costs here. */
-  money: { bindingPerM: number; currency: string; locale: string };
+  money: Figures & { bindingPerM: number; currency: string };
 }
 
 /** What the client marked in a photo, by the photo's id. */

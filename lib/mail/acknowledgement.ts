@@ -1,3 +1,4 @@
+import { wordsIn } from "../words/words";
 import { headerText } from "./address";
 import { composeLetter, type ComposedLetter } from "./compose";
 import type { LetterHead } from "./letter-html";
@@ -18,17 +19,18 @@ export interface AcknowledgementInput {
  * client's own page is; it holds no judgement about the rug. First aid is the same for every rug.
  */
 export function acknowledgement({ clientName, reference, workshop, link, firstAid }: AcknowledgementInput): ComposedLetter {
+  const { say } = wordsIn(workshop.locale ?? "en-GB");
   const name = headerText(clientName);
   const blocks = [
-    name ? `Dear ${name},` : "Good day,",
-    firstAid ? `Please do this first, whatever the rug is made of:\n${firstAid.map((s) => `– ${s}`).join("\n")}` : null,
-    `Your enquiry has reached us. Its number is ${reference}. A person here reads what you wrote, looks at your photos and answers you; nothing is decided by a machine.`,
-    "On your own page you can see what you sent, add photos and read our answer. The link is for you alone: whoever has it can see the page.",
-    workshop.hours ? `We are here ${workshop.hours}.` : null,
+    name ? say("ack.dear", { name }) : say("ack.good-day"),
+    firstAid ? `${say("ack.first-aid")}\n${firstAid.map((s) => `– ${s}`).join("\n")}` : null,
+    say("ack.reached", { reference }),
+    say("ack.page"),
+    workshop.hours ? say("front.hours", { hours: workshop.hours }) : null,
     `${workshop.name}${workshop.telephone ? `\n${workshop.telephone}` : ""}`,
-    "This letter was sent by itself. If you did not write to us, you need do nothing.",
+    say("ack.itself"),
   ];
   return composeLetter({
-    kind: "acknowledgement", subject: `We have your enquiry ${reference}`, text: blocks.filter((b) => b !== null).join("\n\n"), workshop, link,
+    kind: "acknowledgement", subject: say("ack.subject", { reference }), text: blocks.filter((b) => b !== null).join("\n\n"), workshop, link,
   });
 }

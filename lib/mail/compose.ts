@@ -1,4 +1,5 @@
 import type { LetterKind } from "../store/database";
+import { wordsIn } from "../words/words";
 import { headerText } from "./address";
 import { letterHtml, type LetterHead } from "./letter-html";
 
@@ -23,11 +24,12 @@ const cleanText = (text: string) => text.replace(/\r\n?/g, "\n").replace(/[\p{Cs
 
 /** Both forms of a letter. Everything people wrote is escaped in the HTML; the subject is one line. */
 export function composeLetter({ kind, subject, text, workshop, link = null }: LetterInput): ComposedLetter {
+  const words = wordsIn(workshop.locale ?? "en-GB");
   const body = cleanText(text);
-  const line = headerText(subject) || "Your rug";
+  const line = headerText(subject) || words.say("mail.subject");
   return {
     kind, subject: line,
-    text: `${body}${link ? `\n\nYour own page: ${link}` : ""}\n`,
+    text: `${body}${link ? `\n\n${words.say("mail.own-page", { link })}` : ""}\n`,
     html: letterHtml({ subject: line, text: body, head: workshop, link }),
   };
 }

@@ -1,7 +1,9 @@
+import type { Locale } from "../words/locales";
+import { wordsIn, type Words } from "../words/words";
 import { html, Html } from "./html";
 
-/** What stands at the head and the foot of a letter. Empty lines are left out. */
-export interface LetterHead { name: string; town: string; address: string; email: string; telephone: string }
+/** What stands at the head and the foot of a letter, and the locale of its own words (absent: en-GB). Empty lines are left out. */
+export interface LetterHead { name: string; town: string; address: string; email: string; telephone: string; locale?: Locale }
 
 // Written out here because mail programs read no stylesheet and fetch nothing from outside.
 const STYLE = new Html(`<style>
@@ -27,13 +29,21 @@ function block(text: string): Html {
   return html`${before.length ? html`<p dir="auto">${words}</p>` : null}${list.length ? html`<ul>${list}</ul>` : null}`;
 }
 
+const LINK = "\u0000";
+/** The line with the client's own page, the address to be followed. */
+function ownPage(words: Words, link: string): Html {
+  const [before = "", after = ""] = words.say("mail.own-page", { link: LINK }).split(LINK);
+  return html`${before}<a href="${link}">${link}</a>${after}`;
+}
+
 /** The letter as HTML: one column, serif, nothing fetched from outside, readable in the dark. `link` is the client's own page. */
 export function letterHtml({ subject, text, head, link }: { subject: string; text: string; head: LetterHead; link: string | null }): string {
   const blocks = text.split(/\n{2,}/).filter((b) => b.trim() !== "").map(block);
+  const words = wordsIn(head.locale ?? "en-GB");
   const foot = [head.address || head.town, head.telephone, head.email].filter((line) => line !== "");
   return html`<!doctype html>
-<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width"><meta name="color-scheme" content="light dark"><title>${subject}</title>${STYLE}</head>
+<html lang="${words.locale}"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width"><meta name="color-scheme" content="light dark"><title>${subject}</title>${STYLE}</head>
 <body><main><header>${head.name}</header>
-${blocks}${link ? html`<p>Your own page: <a href="${link}">${link}</a></p>` : null}
+${blocks}${link ? html`<p>${ownPage(words, link)}</p>` : null}
 <footer>${head.name}${foot.map((line) => html`<br>${line}`)}</footer></main></body></html>`.text;
 }

@@ -1,21 +1,13 @@
-import { PHOTO_KINDS, type PhotoKind, type QuestionId } from "../trade/questions";
+import { PHOTO_KINDS, QUESTIONS, type PhotoKind, type QuestionId } from "../trade/questions";
 import type { Assessment, MechanismId } from "../triage/assessment";
+import type { Words } from "../words/words";
 
 type Next = Assessment["nextQuestions"][number];
 /** How many things of a kind, questions or photos, a letter asks for at once. Elicited. */
 const MOST_ASKS = 2;
 
 /** Questions that only make sense on their page, worded for a letter. */
-const IN_A_LETTER: Partial<Record<QuestionId, string>> = {
-  household: "Do pets or small children live with it, and is the floor under it heated?",
-  fringe: "Does the fringe grow out of the rug, or is it sewn on?",
-  fringeKind: "Does the fringe feel dull like cotton, or shiny and soft?",
-  since: "When did it happen?",
-  treatedBy: "Who treated it?",
-  shine: "Does the pile look light from one end and dark from the other, shine all over, or not shine at all?",
-  touch: "How does the pile feel to your palm, where it is dry and clean?",
-  boughtWhere: "Where was the rug bought?",
-};
+const IN_A_LETTER = ["household", "fringe", "fringeKind", "since", "treatedBy", "shine", "touch", "boughtWhere"] as const satisfies readonly QuestionId[];
 
 /** Questions and photos for which the rug has to be handled: not while it is wet, and not where mould is likely. */
 const HANDS_ON: readonly string[] = ["back", "pile", "touch", "footprints", "fringeKind"] satisfies (QuestionId | PhotoKind)[];
@@ -40,10 +32,12 @@ export function asksOf(a: Assessment, likely: readonly MechanismId[]): { questio
 const lower = (text: string) => text.charAt(0).toLowerCase() + text.slice(1);
 
 /** One line of a letter's list. */
-export function askLine(q: Next): string {
+export function askLine(q: Next, words: Words): string {
   if (q.kind === "photo" && q.id in PHOTO_KINDS) {
-    const { ask, hint } = PHOTO_KINDS[q.id as PhotoKind];
-    return `– A photo of ${lower(ask)}. ${hint}.`;
+    const kind = q.id as PhotoKind;
+    return `– ${words.say("letter.photo-asked", { what: lower(words.table(`photo.${kind}.ask`)), hint: words.table(`photo.${kind}.hint`) })}`;
   }
-  return `– ${IN_A_LETTER[q.id as QuestionId] ?? q.ask}`;
+  const own = IN_A_LETTER.find((id) => id === q.id);
+  if (own) return `– ${words.say(`ask.${own}`)}`;
+  return `– ${q.kind === "question" && q.id in QUESTIONS ? words.table(`question.${q.id as QuestionId}.ask`) : q.ask}`;
 }

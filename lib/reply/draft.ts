@@ -1,13 +1,14 @@
 import type { EnquiryAnswers } from "../trade/questions";
 import type { Tone } from "../trade/tones";
 import type { Assessment } from "../triage/assessment";
+import type { Words } from "../words/words";
 import { holds, type Facts } from "./condition";
 import { factsOf, mergedFacts, type RugForDraft } from "./facts";
 import { mostWords, shortened } from "./length";
 import { SHIPPED, textIn, type LibraryRow } from "./library";
 import { PLACES } from "./paragraphs";
 import type { Place } from "./paragraphs/row";
-import { chanceOf, colourIn, filled, plain, slotsOf, type Slots, type WorkshopForDraft } from "./slots";
+import { chanceOf, colourIn, filled, plain, slotsOf, wordsOf, type Slots, type WorkshopForDraft } from "./slots";
 
 export interface DraftInput {
   /** One a rug, at least one, in the order of the letter. */
@@ -29,15 +30,15 @@ export interface ComposedDraft {
 }
 interface Piece { text: string; joins: boolean; spare: number | null; used: UsedParagraph }
 
-interface Subject { facts: Facts; slots: Slots; assessment: Assessment }
+interface Subject { facts: Facts; slots: Slots; assessment: Assessment; words: Words }
 
 /** A paragraph that could stand here: its condition holds and everything it leaves open has a value. */
 interface Fit { row: LibraryRow; template: string; text: string; chance: number }
 
-function fits(row: LibraryRow, { facts, slots, assessment }: Subject, tone: Tone): Fit[] {
+function fits(row: LibraryRow, { facts, slots, assessment, words }: Subject, tone: Tone): Fit[] {
   if (row.off || !holds(row.when, facts)) return [];
   const template = textIn(row, tone);
-  const text = filled(template, { ...slots, chance: chanceOf(assessment, row) });
+  const text = filled(template, { ...slots, chance: chanceOf(assessment, row, words) });
   const chance = assessment.mechanisms.find((m) => m.mechanism === row.about)?.probability ?? 0;
   return text === null ? [] : [{ row, template, text, chance }];
 }
@@ -66,12 +67,12 @@ function blocks(all: readonly Piece[]): string {
 }
 
 /** "Your grey rug, 170 × 240"; the title of a rug is its colour or "Rug", then what else is known, apart by commas. */
-function subjectOf(rugs: readonly RugForDraft[], trade: boolean): string {
-  const whose = trade ? "Your customer’s" : "Your";
-  if (rugs.length > 1) return `${whose} ${rugs.length} rugs`;
+function subjectOf(rugs: readonly RugForDraft[], trade: boolean, { say }: Words): string {
+  const whose = trade ? "trade" : "owner";
+  if (rugs.length > 1) return say("letter.subject-several", { whose, n: rugs.length });
   const title = plain(rugs[0]?.title ?? "");
   const colour = colourIn(title);
-  return [`${whose} ${colour ? `${colour} ` : ""}rug`, ...title.split(", ").slice(1)].join(", ");
+  return [colour ? say("letter.subject", { whose, colour }) : say("letter.subject-plain", { whose }), ...title.split(", ").slice(1)].join(", ");
 }
 
 /**
@@ -85,7 +86,7 @@ export function composeDraft({ assessments, client, workshop, enquiry, library =
     rug, number: at + 1, rugs: assessments.length, client: { name: client.name, isTrade: trade }, workshop,
   }));
   const rugs: Subject[] = inputs.map((input) => ({
-    slots: slotsOf(input), assessment: input.rug.assessment,
+    slots: slotsOf(input), assessment: input.rug.assessment, words: wordsOf(workshop),
     facts: factsOf({ rug: input.rug, enquiry, isTrade: trade, rugs: input.rugs, hasTelephone: workshop.telephone !== "", hasName: plain(client.name) !== "" }),
   }));
   const first = rugs.find((r) => r.assessment.firstAid) ?? rugs[0];
@@ -93,5 +94,5 @@ export function composeDraft({ assessments, client, workshop, enquiry, library =
   const letter = { ...first, facts: mergedFacts(rugs.map((r) => r.facts)) };
   const whole = runs().flatMap((run) => (run[0]?.of === "letter" ? [letter] : rugs).flatMap((subject) => run.flatMap((place) => pieces(place, subject, library, workshop.tone ?? "plain"))));
   const all = shortened(whole, mostWords(rugs.length));
-  return { subject: subjectOf(assessments, trade), text: blocks(all), paragraphs: all.map(({ used }) => used) };
+  return { subject: subjectOf(assessments, trade, wordsOf(workshop)), text: blocks(all), paragraphs: all.map(({ used }) => used) };
 }

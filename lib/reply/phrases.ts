@@ -1,25 +1,39 @@
 import type { Range } from "../triage/assessment";
+import { figuresOf } from "../words/locales";
+import { money } from "../words/measures";
+import { wordsIn, type MessageKey, type Words } from "../words/words";
 import { wordsForChance } from "../triage/words";
 
-/** "a", "a and b", "a, b and c". Empty list: "". */
-export function listed(items: readonly string[], joint: "and" | "or" = "and"): string {
-  if (items.length < 2) return items[0] ?? "";
-  return `${items.slice(0, -1).join(", ")} ${joint} ${items[items.length - 1]}`;
-}
+const ENGLISH = wordsIn("en-GB");
+const JOINTS = { and: "conjunction", or: "disjunction" } as const;
+
+/** "a", "a and b", "a, b and c"; as the locale joins them. Empty list: "". */
+export const listed = (items: readonly string[], joint: "and" | "or" = "and", words: Words = ENGLISH): string =>
+  new Intl.ListFormat(figuresOf(words.locale), { type: JOINTS[joint] }).format(items);
 
 /** The strongest word a letter uses: it never says "certain". On the published scale it holds from 0.90 to 1. */
 const STRONGEST_WORD = "very likely";
 export const cappedWord = (words: string): string => (words.includes("certain") ? STRONGEST_WORD : words);
 
+const CHANCES: Readonly<Record<string, Extract<MessageKey, `chance-word.${string}`>>> = {
+  "virtually certain": "chance-word.virtually-certain", "very likely": "chance-word.very-likely", likely: "chance-word.likely",
+  "about as likely as not": "chance-word.about-as-likely", unlikely: "chance-word.unlikely", "very unlikely": "chance-word.very-unlikely",
+};
+/** A word of the published scale, as an assessment holds it, in the words of a letter. */
+export function chanceWord(word: string, { say }: Words = ENGLISH): string {
+  const key = CHANCES[word];
+  return key === undefined ? word : say(key);
+}
+
 /** A probability from 0 to 1 in words on the published scale, for a letter. */
-export const likelihood = (probability: number): string => cappedWord(wordsForChance({ probability, low: probability }));
+export const likelihood = (probability: number, words: Words = ENGLISH): string => chanceWord(cappedWord(wordsForChance({ probability, low: probability })), words);
 
 /** Shares in words with the per cent they reach up to. Source: elicited, nearest common fraction. */
-const SHARES: readonly (readonly [number, string])[] = [
-  [2, "nothing"], [7, "a twentieth"], [14, "a tenth"], [22, "a fifth"], [29, "a quarter"], [36, "a third"], [45, "two fifths"],
-  [55, "half"], [63, "three fifths"], [71, "two thirds"], [78, "three quarters"], [86, "four fifths"], [93, "nine tenths"], [100, "nearly all"],
-];
-const shareWord = (percent: number) => (SHARES.find(([upTo]) => percent <= upTo) ?? SHARES[SHARES.length - 1])![1];
+const SHARES = [
+  [2, "nothing"], [7, "twentieth"], [14, "tenth"], [22, "fifth"], [29, "quarter"], [36, "third"], [45, "two-fifths"],
+  [55, "half"], [63, "three-fifths"], [71, "two-thirds"], [78, "three-quarters"], [86, "four-fifths"], [93, "nine-tenths"], [100, "nearly-all"],
+] as const;
+const shareWord = (percent: number, { say }: Words) => say(`share.${(SHARES.find(([upTo]) => percent <= upTo) ?? SHARES[SHARES.length - 1]!)[1]}`);
 
 /** Keeps a number and its unit on one line. */
 const NBSP = "\u00a0";
@@ -30,13 +44,14 @@ const percents = (low: number, high: number) => (low === high ? `${low}${NBSP}%`
  * A range of an improvement in words and numbers, to stand before "of …":
  * "between a quarter and a half (25–50 %)". Per cent 0–100; ends are rounded to whole per cent.
  */
-export function improvementPhrase({ low, high }: Range): string {
+export function improvementPhrase({ low, high }: Range, words: Words = ENGLISH): string {
+  const { say } = words;
   const [from, to] = [Math.round(low), Math.round(high)];
-  const [first, last] = [shareWord(from), shareWord(to)];
+  const [first, last] = [shareWord(from, words), shareWord(to, words)];
   const numbers = `(${percents(from, to)})`;
-  if (to <= 5) return `next to nothing ${numbers}`;
-  if (first === last) return `about ${last} ${numbers}`;
-  return from <= 2 ? `anything from nothing to ${last} ${numbers}` : `between ${first} and ${last} ${numbers}`;
+  if (to <= 5) return say("improvement.none", { numbers });
+  if (first === last) return say("improvement.about", { share: last, numbers });
+  return from <= 2 ? say("improvement.up-to", { share: last, numbers }) : say("improvement.between", { low: first, high: last, numbers });
 }
 
 /** Years told by one number: months under a year, half years under five, whole years above. */
@@ -47,18 +62,19 @@ function yearsParts(years: number): { number: string; unit: "month" | "year" } {
   const halves = Math.round(years * 2);
   return { number: `${Math.floor(halves / 2)}${halves % 2 ? "½" : ""}`, unit: "year" };
 }
-const told = ({ number, unit }: { number: string; unit: string }) => `${number}${NBSP}${unit}${number === "1" ? "" : "s"}`;
+const told = ({ number, unit }: ReturnType<typeof yearsParts>, { say }: Words) => say(`years.${unit}s`, { figure: number, n: number === "1" ? 1 : 2 });
 
 /**
  * A range of years as people say it: "between 8 months and 3½ years". Ends within the same step: "about 2 years";
  * an upper end under a month: "less than a month".
  */
-export function yearsPhrase({ low, high }: Range): string {
-  if (Math.round(high * 12) < 1) return "less than a month";
+export function yearsPhrase({ low, high }: Range, words: Words = ENGLISH): string {
+  const { say } = words;
+  if (Math.round(high * 12) < 1) return say("years.under-month");
   const [from, to] = [yearsParts(low), yearsParts(high)];
-  if (from.number === to.number && from.unit === to.unit) return `about ${told(to)}`;
-  if (from.number === "0") return `anything up to ${told(to)}`;
-  return from.unit === to.unit ? `between ${from.number} and ${told(to)}` : `between ${told(from)} and ${told(to)}`;
+  if (from.number === to.number && from.unit === to.unit) return say("years.about", { time: told(to, words) });
+  if (from.number === "0") return say("years.up-to", { time: told(to, words) });
+  return say("years.between", { low: from.unit === to.unit ? from.number : told(from, words), high: told(to, words) });
 }
 
 /** From this many times the lower end on, a range is too wide to tell a client both ends of it. Elicited. */
@@ -75,9 +91,9 @@ export function lifeTold({ low, high }: Range): LifeTold {
 }
 
 /** One end of a range of years: "8 years", "10 months". The lower end is rounded down and the upper one up: neither may say more than was worked out. */
-export const yearsEnd = (years: number, end: "low" | "high"): string => {
+export const yearsEnd = (years: number, end: "low" | "high", words: Words = ENGLISH): string => {
   const round = end === "low" ? Math.floor : Math.ceil;
-  return told(yearsParts(years >= 5 ? round(years) : years < 1 ? round(years * 12) / 12 : round(years * 2) / 2));
+  return told(yearsParts(years >= 5 ? round(years) : years < 1 ? round(years * 12) / 12 : round(years * 2) / 2), words);
 };
 
 /** A range of money whose upper end is this many times its lower one tells nobody what a thing costs. Elicited. */
@@ -87,18 +103,11 @@ export const isTellingPrice = ({ low, high }: Range): boolean => high < low * PR
 /** Two significant figures: an estimate must not look like a price list. */
 const roundEstimate = (amount: number) => (amount === 0 ? 0 : Number(amount.toPrecision(2)));
 
-const formats = new Map<string, Intl.NumberFormat>();
-function formatOf(currency: string): Intl.NumberFormat {
-  const format = formats.get(currency) ?? new Intl.NumberFormat("en-GB", { style: "currency", currency, maximumFractionDigits: 0 });
-  formats.set(currency, format);
-  return format;
-}
-
 /** A range of money as an estimate: "£120 to £180". `currency` ISO 4217; ends rounded to two significant figures. */
-export function moneyPhrase({ low, high }: Range, currency: string): string {
-  const say = (amount: number) => formatOf(currency).format(roundEstimate(amount));
-  return say(low) === say(high) ? say(high) : `${say(low)} to ${say(high)}`;
+export function moneyPhrase({ low, high }: Range, currency: string, words: Words): string {
+  const say = (amount: number) => money(roundEstimate(amount), currency, words.locale);
+  return say(low) === say(high) ? say(high) : words.say("money.range", { low: say(low), high: say(high) });
 }
 
 /** A chance from 0 to 1 as "about 22 in 100". */
-export const chancePhrase = (chance: number): string => `about ${Math.round(chance * 100)} in 100`;
+export const chancePhrase = (chance: number, { say }: Words = ENGLISH): string => say("chance.in-hundred", { n: Math.round(chance * 100) });

@@ -1,14 +1,16 @@
-import { FIBRES, type FibreId } from "../trade/fibres";
-import { FIRST_AID, firstAidInShort } from "../trade/first-aid";
+import type { FibreId } from "../trade/fibres";
+import { FIRST_AID } from "../trade/first-aid";
 import type { Tone } from "../trade/tones";
 import type { Assessment, MethodId } from "../triage/assessment";
-import type { Strength } from "../triage/finding";
+import { emergencyIn, firstAidIn } from "../words/first-aid";
+import type { Locale } from "../words/locales";
+import { wordsIn, type Words } from "../words/words";
 import { askLine, asksOf } from "./asks";
 import { COLOUR_WORDS } from "./colour-word";
 import { cleaning, labelFibre, likelyMechanisms, namedFibres, replacePrice, strengthsOf, type RugForDraft } from "./facts";
 import type { ParagraphRow } from "./paragraphs/row";
 import { fillWith, isSlot, slotsIn, type SlotName } from "./slot-words";
-import { cappedWord, chancePhrase, improvementPhrase, likelihood, listed, moneyPhrase, yearsEnd, yearsPhrase } from "./phrases";
+import { cappedWord, chancePhrase, chanceWord, improvementPhrase, likelihood, listed, moneyPhrase, yearsEnd, yearsPhrase } from "./phrases";
 
 /** What a draft needs to know of the workshop. */
 export interface WorkshopForDraft {
@@ -18,9 +20,14 @@ export interface WorkshopForDraft {
   currency: string;
   signature: string;
   emergencyNumber: string;
+  /** How its letters write figures, and in which language; absent: en-GB. */
+  locale?: Locale;
   /** How its letters sound; absent: plain. */
   tone?: Tone;
 }
+/** The words its letters are written in. */
+export const wordsOf = ({ locale = "en-GB" }: WorkshopForDraft): Words => wordsIn(locale);
+
 export interface SlotsInput {
   rug: RugForDraft;
   /** Counted from 1. */
@@ -30,34 +37,27 @@ export interface SlotsInput {
   workshop: WorkshopForDraft;
 }
 
-const METHOD_WORDS: Record<MethodId, string> = {
-  dusting: "by dusting", "at-home": "at home", "immersion-wash": "by a full wash in our workshop",
-  "wet-hand-clean": "by hand with little water", "low-moisture": "nearly dry", "solvent-dry": "with a dry solvent", none: "not at all",
-};
-const EVIDENCE_WORDS: Record<Strength, string> = {
-  laboratory: "a laboratory report", bench: "the test in our workshop", "label-photo": "the label in your photo",
-  "label-typed": "the label as you typed it", photo: "your photos", told: "what you told us",
-};
-const SOLD_AS: Record<string, string> = { silk: "silk", "wool-and-silk": "wool and silk" };
+const SOLD_AS = ["silk", "wool-and-silk"] as const;
 /** How many methods a letter names. Elicited. */
 const MOST_METHODS = 2;
 
 /** Text of other people, safe to set into a letter: one line, no control characters, no braces. */
 export const plain = (text: string): string => text.replace(/[\p{Cc}\p{Cs}\u2028-\u202e\u2066-\u2069{}<>]+/gu, " ").replace(/\s+/g, " ").trim();
 
-const fibre = (id: FibreId | undefined) => FIBRES.find((f) => f.id === id)?.short ?? "something else";
+const fibre = (id: FibreId | undefined, words: Words) => (id ? words.table(`fibre.${id}.short`) : words.say("letter.something-else"));
 
-/** A label is quoted where it is short and nothing but words and shares. */
-function labelQuote(text: string | undefined): string {
+/** What a label is quoted with: where it is short and nothing but words and shares, as it stands; else nothing. */
+function labelQuote(text: string | undefined): string | null {
   const label = plain(text ?? "");
-  return /^[\p{L}\p{M}\d %.,:/&-]{2,40}$/u.test(label) ? ` (“${label}”)` : "";
+  return /^[\p{L}\p{M}\d %.,:/&-]{2,40}$/u.test(label) ? label : null;
 }
 
-function evidence({ assessment, answers }: RugForDraft): string {
+function evidence({ assessment, answers }: RugForDraft, words: Words): string {
   const kinds = strengthsOf(assessment);
   const quoted = kinds.find((s) => s.startsWith("label-"));
-  const said = kinds.map((s) => EVIDENCE_WORDS[s] + (s === quoted ? labelQuote(answers.labelText) : ""));
-  return said.length ? listed(said) : "your message alone";
+  const quote = labelQuote(answers.labelText);
+  const said = kinds.map((s) => (s === quoted && quote ? words.say("letter.label-quoted", { label: words.say(`evidence.${s}`), words: quote }) : words.say(`evidence.${s}`)));
+  return said.length ? listed(said, "and", words) : words.say("letter.message-alone");
 }
 
 /** The colour that a rug's title begins with; null where it begins with none. */
@@ -67,11 +67,11 @@ export function colourIn(title: string): string | null {
 }
 
 /** "your grey rug" where the title begins with its colour, "your customer’s rug" for the trade, "this rug" among several. */
-function rugPhrase({ rug: { title }, rugs, client }: SlotsInput): string {
-  if (rugs > 1) return "this rug";
-  if (client.isTrade) return "your customer’s rug";
+function rugPhrase({ rug: { title }, rugs, client }: SlotsInput, { say }: Words): string {
+  if (rugs > 1) return say("letter.this-rug");
+  if (client.isTrade) return say("letter.customers-rug");
   const colour = colourIn(title);
-  return colour ? `your ${colour} rug` : "your rug";
+  return colour ? say("letter.coloured-rug", { colour }) : say("letter.your-rug");
 }
 
 /**
@@ -94,34 +94,38 @@ export type Slots = Record<Exclude<SlotName, "chance">, string | null>;
 export function slotsOf(input: SlotsInput): Slots {
   const { rug, client, workshop, number } = input;
   const a = rug.assessment;
+  const words = wordsOf(workshop);
+  const sold = SOLD_AS.find((id) => id === rug.answers.sellerSaid);
   const [leading, rival] = namedFibres(a);
   const money = (range: keyof NonNullable<Assessment["money"]>) => {
     const value = a.money?.[range];
-    return value && typeof value !== "string" ? moneyPhrase(value, a.money?.currency ?? workshop.currency) : null;
+    return value && typeof value !== "string" ? moneyPhrase(value, a.money?.currency ?? workshop.currency, words) : null;
   };
   const offered = offeredMethods(a);
+  const emergency = emergencyIn(words, workshop.emergencyNumber);
   const asks = asksOf(a, likelyMechanisms(a));
   return {
-    name: plain(client.name) || null, title: plain(rug.title), number: String(number), rug: rugPhrase(input),
-    fibre: fibre(leading), rival: fibre(rival), likely: cappedWord(a.fibres.find((f) => f.fibre === leading)?.words ?? ""), labelSays: labelFibre(a) && fibre(labelFibre(a) ?? undefined),
-    evidence: evidence(rug), soldAs: SOLD_AS[rug.answers.sellerSaid ?? ""] ?? null,
-    improvement: a.improvement && improvementPhrase(a.improvement), life: a.lifeYears && yearsPhrase(a.lifeYears),
-    lifeLow: a.lifeYears && yearsEnd(a.lifeYears.low, "low"), lifeHigh: a.lifeYears && yearsEnd(a.lifeYears.high, "high"),
-    worse: a.worse === null ? null : chancePhrase(a.worse), beyond: a.beyondRepair === null ? null : likelihood(a.beyondRepair),
-    methods: offered.length ? listed(offered.map((m) => METHOD_WORDS[m]), "or") : null,
+    name: plain(client.name) || null, title: plain(rug.title), number: String(number), rug: rugPhrase(input, words),
+    fibre: fibre(leading, words), rival: fibre(rival, words), likely: chanceWord(cappedWord(a.fibres.find((f) => f.fibre === leading)?.words ?? ""), words),
+    labelSays: labelFibre(a) && fibre(labelFibre(a) ?? undefined, words),
+    evidence: evidence(rug, words), soldAs: sold ? words.say(`sold.${sold}`) : null,
+    improvement: a.improvement && improvementPhrase(a.improvement, words), life: a.lifeYears && yearsPhrase(a.lifeYears, words),
+    lifeLow: a.lifeYears && yearsEnd(a.lifeYears.low, "low", words), lifeHigh: a.lifeYears && yearsEnd(a.lifeYears.high, "high", words),
+    worse: a.worse === null ? null : chancePhrase(a.worse, words), beyond: a.beyondRepair === null ? null : likelihood(a.beyondRepair, words),
+    methods: offered.length ? listed(offered.map((m) => words.say(`method.${m}`)), "or", words) : null,
     clean: money("clean"), cutDown: money("cutDown"), replace: replacePrice(a) && money("replace"),
-    asks: [...asks.questions, ...asks.photos].map(askLine).join("\n") || null, ask: asks.one && askLine(asks.one),
-    firstAid: a.firstAid && lines(a.firstAid), firstAidInShort: lines(firstAidInShort(workshop.emergencyNumber)),
-    emergency: FIRST_AID.emergency(workshop.emergencyNumber),
+    asks: [...asks.questions, ...asks.photos].map((q) => askLine(q, words)).join("\n") || null, ask: asks.one && askLine(asks.one, words),
+    firstAid: a.firstAid && lines(firstAidIn(words, a.firstAid, workshop.emergencyNumber)), firstAidInShort: lines([emergency, ...FIRST_AID.inShort.map((s, at) => words.table(`first-aid.short.${at}`))]),
+    emergency,
     referTo: a.advice.referTo, telephone: workshop.telephone || null,
     signature: workshop.signature.trim() || workshop.name,
   };
 }
 
 /** {chance}: how probable the mechanism is that a paragraph speaks about; null where it speaks about none. */
-export function chanceOf(a: Assessment, row: ParagraphRow): string | null {
+export function chanceOf(a: Assessment, row: ParagraphRow, words: Words): string | null {
   const chance = a.mechanisms.find((m) => m.mechanism === row.about)?.probability;
-  return chance === undefined ? null : likelihood(chance);
+  return chance === undefined ? null : likelihood(chance, words);
 }
 
 /** A paragraph's text with its slots filled; null where one of them has no value here. */

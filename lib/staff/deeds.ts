@@ -1,3 +1,4 @@
+import { REFUSALS } from "../words/en/refusals";
 import { refuse, type Caller, type Refusal, type StaffRole } from "./caller";
 
 /** Who may do what. The one table of permissions; which enquiry a client or an intake may touch is decided beside the data. */
@@ -62,5 +63,5 @@ export function forbids(caller: Caller, deed: Deed): Refusal | null {
     return rule.staff.includes(caller.role) ? null : refuse("not-allowed", "Your role does not include this. Ask the owner of the workshop.");
   }
   if (rule.others.includes(caller.kind)) return null;
-  return rule.staff.length > 0 ? refuse("not-signed-in", "Please sign in first.") : refuse("not-allowed", "This page is not open to you.");
+  return rule.staff.length > 0 ? refuse("not-signed-in", "Please sign in first.") : refuse("not-allowed", REFUSALS["refusal.not-open"]);
 }

@@ -48,7 +48,7 @@ export const FIRST_AID: FirstAid = {
 /**
  * What is said instead of the steps where nobody may touch it: to press a cloth on waste water or mould would undo the warning.
  */
-const HANDS_OFF: readonly string[] = ["Keep people, children and pets off it, and out of the room.", "Do not blot it, lift it or roll it up."];
+export const HANDS_OFF: readonly string[] = ["Keep people, children and pets off it, and out of the room.", "Do not blot it, lift it or roll it up."];
 
 /**
  * The whole set as a list of sentences for an assessment or a letter: people first, then what to keep off, then what to
@@ -56,6 +56,3 @@ const HANDS_OFF: readonly string[] = ["Keep people, children and pets off it, an
  */
 export const firstAidSentences = (emergencyNumber = "your emergency number", handsOff = false): string[] =>
   [FIRST_AID.emergency(emergencyNumber), ...FIRST_AID.dangers, ...(handsOff ? HANDS_OFF : FIRST_AID.steps)];
-
-/** The short set, in the same order, for a letter. */
-export const firstAidInShort = (emergencyNumber: string): string[] => [FIRST_AID.emergency(emergencyNumber), ...FIRST_AID.inShort];

@@ -5,8 +5,8 @@ import { wordingOf } from "./wording";
 import type { StepProps } from "./step-props";
 
 /** A question of the table with its answers as cards. */
-export function ChoiceFields({ question, answers }: StepProps & { question: QuestionId }) {
-  const { kind, ask, hint, options } = wordingOf(question, answers);
+export function ChoiceFields({ question, answers, words }: StepProps & { question: QuestionId }) {
+  const { kind, ask, hint, options } = wordingOf(question, answers, words);
   return (
     <Choice
       name="answer" kind={kind} legend={<h1>{ask}</h1>} hint={hint}

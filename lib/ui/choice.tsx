@@ -45,9 +45,12 @@ function Card({ name, kind, option, isChosen, isInvalid, id }: {
   const change = (event: ChangeEvent<HTMLInputElement>) => {
     field.onChange?.(event);
     if (kind === "one" || !event.target.checked) return;
-    const ticked = [...(event.target.form?.querySelectorAll<HTMLInputElement>(`input[name="${name}"]:checked`) ?? [])].map((i) => i.value);
+    const boxes = [...(event.target.form?.querySelectorAll<HTMLInputElement>(`input[name="${name}"]`) ?? [])];
+    const ticked = boxes.filter((b) => b.checked).map((b) => b.value);
     const kept = standsAlone(option.id) ? [option.id] : ticked.filter((t) => !standsAlone(t));
-    if (kept.length !== ticked.length) choose(name, kept);
+    if (kept.length === ticked.length) return;
+    for (const box of boxes) box.checked = kept.includes(box.value);
+    choose(name, kept);
   };
   return (
     <div className={`${styles.card} ${option.picture ? styles.pictured : ""}`}>

@@ -55,7 +55,3 @@ export function oddsInWords(db: number): string {
   const figure = rounded.toLocaleString("en", { maximumFractionDigits: 1 });
   return db > 0 ? `about ${figure} to 1` : `about 1 to ${figure}`;
 }
-
-/** An amount without pennies, e.g. "£4,200". */
-export const money = (amount: number, currency: string, locale: string): string =>
-  new Intl.NumberFormat(locale, { style: "currency", currency, maximumFractionDigits: 0 }).format(amount);

@@ -1,18 +1,20 @@
 import { FIRST_AID } from "../trade/first-aid";
+import { emergencyIn } from "../words/first-aid";
+import type { Words } from "../words/words";
 import styles from "./first-aid.module.css";
 
 /** The one set of first aid, whatever the rug is made of. People come before the rug, so the dangers stand first. */
-export function FirstAid({ emergencyNumber }: { emergencyNumber: string }) {
+export function FirstAid({ words, emergencyNumber }: { words: Words; emergencyNumber: string }) {
   return (
     <div className={styles.aid}>
       <section className={styles.dangers} aria-labelledby="keep-off">
-        <h2 id="keep-off">People first</h2>
-        <p>{FIRST_AID.emergency(emergencyNumber)}</p>
-        <ul>{FIRST_AID.dangers.map((d) => <li key={d}>{d}</li>)}</ul>
+        <h2 id="keep-off">{words.say("first-aid.people")}</h2>
+        <p>{emergencyIn(words, emergencyNumber)}</p>
+        <ul>{FIRST_AID.dangers.map((d, at) => <li key={d}>{words.table(`first-aid.danger.${at}`)}</li>)}</ul>
       </section>
       <section aria-labelledby="then-the-rug">
-        <h2 id="then-the-rug">Then the rug</h2>
-        <ol>{FIRST_AID.steps.map((s) => <li key={s}>{s}</li>)}</ol>
+        <h2 id="then-the-rug">{words.say("first-aid.rug")}</h2>
+        <ol>{FIRST_AID.steps.map((s, at) => <li key={s}>{words.table(`first-aid.step.${at}`)}</li>)}</ol>
       </section>
     </div>
   );

@@ -1,5 +1,6 @@
 "use client";
 import { useEffect, useRef, type FormEventHandler, type ReactNode } from "react";
+import { useSay } from "./browser-words";
 import { FormContext, type FormContextValue } from "./form-context";
 import styles from "./form-frame.module.css";
 import { SummaryOfErrors } from "./summary-of-errors";
@@ -17,11 +18,12 @@ export function FormFrame({ fields, title, attempt, done, isSending, send, onSub
   children: ReactNode;
 }) {
   const hasErrors = Object.keys(fields.errors).length > 0;
+  const say = useSay();
   const summary = useRef<HTMLDivElement>(null);
   useEffect(() => summary.current?.focus(), [attempt]);
   return (
     <FormContext value={fields}>
-      <title>{hasErrors ? `Error: ${title}` : title}</title>
+      <title>{hasErrors ? say("form.error-title", { title }) : title}</title>
       <form action={send} onSubmit={onSubmit} noValidate aria-busy={isSending} className={styles.form}>
         {hasErrors && <SummaryOfErrors errors={fields.errors} ref={summary} />}
         <p role="status" className={styles.done}>{done}</p>

@@ -2,6 +2,7 @@ import { mechanismName } from "../trade/damage";
 import { fibreName } from "../trade/fibres";
 import type { Assessment, FibreBelief } from "../triage/assessment";
 import { wordsForChance } from "../triage/words";
+import type { Words } from "../words/words";
 import { Components } from "./components";
 import { percent, percentRange, sentenceCase } from "./figures";
 import { Interval } from "./interval";
@@ -17,7 +18,7 @@ import css from "./judgement.module.css";
 export type HeadingLevel = "h2" | "h3";
 
 /** What triage made of one rug: every figure with its doubt, every weight with its reason. */
-export function Judgement({ assessment: a, as: H }: { assessment: Assessment; as: HeadingLevel }) {
+export function Judgement({ assessment: a, as: H, words }: { assessment: Assessment; as: HeadingLevel; words: Words }) {
   const Sub = H === "h2" ? "h3" : "h4";
   return (
     <>
@@ -40,7 +41,7 @@ export function Judgement({ assessment: a, as: H }: { assessment: Assessment; as
         <Weights leading={fibreName(a.balance.leading)} rival={fibreName(a.balance.rival)} before={a.balance.prior} held={a.balance.damping} capped={a.balance.cap} total={a.balance.total}
           findings={a.findings.map((f) => ({ says: shortFinding(f), decibans: f.decibans, from: f.strength === "told" ? undefined : STRENGTH_NAMES[f.strength] }))} />
       </section>
-      <Prospects assessment={a} as={H} />
+      <Prospects assessment={a} as={H} words={words} />
       <Open assessment={a} as={H} />
       <p className={`small ${css.model}`}>Judged by model {a.modelVersion}. From what was told and photographed: inspection and testing decide.</p>
     </>

@@ -2,21 +2,22 @@ import { edgesCost, type MeasuredPlan } from "../enquiry/measured-plan";
 import type { PhotoDeskView } from "../enquiry/views";
 import type { CutDown, CutKind } from "../photo/cut-down";
 import { cutName } from "./plan-words";
-import { money as amount, percent } from "./figures";
+import { length, money as amount, run, size, smallArea, type Figures } from "../words/measures";
+import { percent } from "./figures";
 import css from "./plan-reading.module.css";
 
 type Money = PhotoDeskView["money"];
-const cm = (x: number) => Math.round(x);
 
 /** The damaged places with their areas and where they lie. */
-export function Places({ measured: { places, damagedCm2, damagedSdCm2, share } }: { measured: MeasuredPlan }) {
+export function Places({ measured: { places, damagedCm2, damagedSdCm2, share }, figures }: { measured: MeasuredPlan; figures: Figures }) {
+  const far = (cm: number) => length(Math.round(cm), figures);
   if (places.length === 0) return <p className={css.none}>No damage is outlined yet.</p>;
   return (
     <>
-      <p className={css.all}>Damaged: about <b className="num">{cm(damagedCm2).toLocaleString("en-GB")} cm²</b>, give or take <span className="num">{cm(damagedSdCm2).toLocaleString("en-GB")}</span>; {percent(share)} of the rug.</p>
+      <p className={css.all}>Damaged: about <b className="num">{smallArea(damagedCm2, figures)}</b>, give or take <span className="num">{smallArea(damagedSdCm2, figures)}</span>; {percent(share)} of the rug.</p>
       <ol className={css.places}>
         {places.map(({ areaCm2, toEdges: e }, i) => (
-          <li key={i} className="small num">{cm(areaCm2).toLocaleString("en-GB")} cm²; to the edges {cm(e.left)} cm left, {cm(e.right)} right, {cm(e.top)} top, {cm(e.bottom)} bottom</li>
+          <li key={i} className="small num">{smallArea(areaCm2, figures)}; to the edges {far(e.left)} left, {far(e.right)} right, {far(e.top)} top, {far(e.bottom)} bottom</li>
         ))}
       </ol>
     </>
@@ -24,9 +25,9 @@ export function Places({ measured: { places, damagedCm2, damagedSdCm2, share } }
 }
 
 /** One way of cutting down in figures: what remains, its new edges and what they cost. */
-export function wayInWords(way: CutDown, { bindingPerM, currency, locale }: Money): string {
-  const pieces = way.pieces.map((b) => `${cm(b.right - b.left)} × ${cm(b.bottom - b.top)} cm`).join(" and ");
-  return `${pieces}; ${percent(way.shareKept)} kept; ${way.bindingM.toFixed(1)} m of binding, ${amount(edgesCost(way, bindingPerM), currency, locale)}`;
+export function wayInWords(way: CutDown, money: Money): string {
+  const pieces = way.pieces.map((b) => size(Math.round(b.right - b.left), Math.round(b.bottom - b.top), money)).join(" and ");
+  return `${pieces}; ${percent(way.shareKept)} kept; ${run(way.bindingM, money)} of binding, ${amount(edgesCost(way, money.bindingPerM), money.currency, money.locale)}`;
 }
 
 /** The ways that leave something of use, to choose from. */

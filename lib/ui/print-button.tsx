@@ -2,6 +2,6 @@
 import css from "./print-button.module.css";
 
 /** Prints the page. */
-export function PrintButton() {
-  return <button type="button" className={`no-print ${css.print}`} onClick={() => window.print()}>Print this page</button>;
+export function PrintButton({ label }: { label: string }) {
+  return <button type="button" className={`no-print ${css.print}`} onClick={() => window.print()}>{label}</button>;
 }

@@ -1,23 +1,11 @@
 import type { IntakeAnswers } from "../enquiry/questionnaire";
 import { applies, STEPS, stepRow, type ChapterId, type StepId } from "../enquiry/steps";
-import { countInWords, sentenceCase } from "./figures";
+import type { Words } from "../words/words";
 
-/** What each part of the questionnaire is about, in the middle of a sentence. */
-const CHAPTERS: Readonly<Record<ChapterId, string>> = {
-  now: "this moment",
-  photos: "a few photos",
-  rug: "the rug itself",
-  happened: "what happened to it",
-  home: "where it lies",
-  you: "you",
-};
-const ORDER = Object.keys(CHAPTERS) as ChapterId[];
+const ORDER: readonly ChapterId[] = ["now", "photos", "rug", "happened", "home", "you"];
 /** The last pages say it in their own words. */
-const THE_END: Partial<Record<StepId, string>> = {
-  story: "After this only how to reach you, and a last look.",
-  contact: "One more page, to look it over and send it.",
-  send: "This is the last page.",
-};
+const THE_END = { story: "progress.story", contact: "progress.contact", send: "progress.send" } as const;
+const isTheEnd = (id: StepId): id is keyof typeof THE_END => Object.hasOwn(THE_END, id);
 
 /**
  * How many more questions of the same part follow this one: at least and at most, as far as the answers so far
@@ -34,17 +22,26 @@ export function remainingInChapter(id: StepId, answers: IntakeAnswers): { least:
   };
 }
 
+/** "Two", "Two or three", "Up to four", "Perhaps one". */
+function countWords({ least, most }: { least: number; most: number }, { say }: Words): string {
+  if (most === 1 && least === 0) return say("progress.perhaps-one");
+  if (least === most) return say("count.begins", { n: most });
+  return least > 0 && least + 1 === most
+    ? say("progress.between", { least: say("count.begins", { n: least }), most: say("count.words", { n: most }) })
+    : say("progress.up-to", { most: say("count.words", { n: most }) });
+}
+
 /** Progress as a sentence or two, never as a bar: "Two or three more about the rug itself, then what happened to it." */
-export function progressWords(id: StepId, answers: IntakeAnswers): string {
-  const { chapter } = stepRow(id);
-  const atTheEnd = THE_END[id];
-  if (atTheEnd) return atTheEnd;
-  if (chapter === "now") return "Most questions take one tap. You can stop and come back.";
-  const { least, most } = remainingInChapter(id, answers);
-  const next = ORDER[ORDER.indexOf(chapter) + 1];
-  if (chapter === "photos") return `After this: ${CHAPTERS.rug}, ${CHAPTERS.happened}, and how to reach you.`;
-  const then = next ? `, then ${CHAPTERS[next]}` : "";
-  if (most === 0) return `The last one about ${CHAPTERS[chapter]}${then}.`;
-  const count = most === 1 && least === 0 ? "perhaps one" : least === most ? countInWords(most) : least > 0 && least + 1 === most ? `${countInWords(least)} or ${countInWords(most)}` : `up to ${countInWords(most)}`;
-  return `${sentenceCase(count)} more about ${CHAPTERS[chapter]}${then}.`;
+export function progressWords(id: StepId, answers: IntakeAnswers, words: Words): string {
+  const { say } = words;
+  const named = stepRow(id).chapter;
+  if (isTheEnd(id)) return say(THE_END[id]);
+  if (named === "now") return say("progress.begin");
+  if (named === "photos") return say("progress.photos", { rug: say("chapter.rug"), happened: say("chapter.happened") });
+  const left = remainingInChapter(id, answers);
+  const after = ORDER[ORDER.indexOf(named) + 1];
+  const [chapter, next] = [say(`chapter.${named}`), after && say(`chapter.${after}`)];
+  if (left.most === 0) return next ? say("progress.last-then", { chapter, next }) : say("progress.last", { chapter });
+  const count = countWords(left, words);
+  return next ? say("progress.more-then", { count, chapter, next }) : say("progress.more", { count, chapter });
 }

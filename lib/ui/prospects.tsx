@@ -9,6 +9,7 @@ import type { HeadingLevel } from "./judgement";
 import { Length } from "./length";
 import { Measure, Measures } from "./measure-row";
 import { VERDICT_NAMES } from "./names";
+import type { Words } from "../words/words";
 import { YearsBand } from "./years-band";
 import css from "./judgement.module.css";
 
@@ -29,7 +30,7 @@ export function Expected({ assessment: a }: { assessment: Assessment }) {
 }
 
 /** By which method, how long the rug has left and what it comes to in money. */
-export function Prospects({ assessment: a, as: H }: { assessment: Assessment; as: HeadingLevel }) {
+export function Prospects({ assessment: a, as: H, words }: { assessment: Assessment; as: HeadingLevel; words: Words }) {
   return (
     <>
       <section>
@@ -38,11 +39,11 @@ export function Prospects({ assessment: a, as: H }: { assessment: Assessment; as
       </section>
       <section>
         <H>Life left in ordinary use</H>
-        {a.lifeYears ? <YearsBand {...a.lifeYears} /> : <p className={css.plain}>{a.why.lifeYears ?? "No figure."}</p>}
+        {a.lifeYears ? <YearsBand {...a.lifeYears} words={words} /> : <p className={css.plain}>{a.why.lifeYears ?? "No figure."}</p>}
       </section>
       <section>
         <H>Money</H>
-        {a.money ? <Money money={a.money} /> : <p className={css.plain}>{a.why.money ?? "No figure."}</p>}
+        {a.money ? <Money money={a.money} words={words} /> : <p className={css.plain}>{a.why.money ?? "No figure."}</p>}
       </section>
     </>
   );
@@ -95,12 +96,12 @@ function Why({ verdict, why }: { verdict: Verdict; why: string }) {
 
 const AMOUNTS = { clean: "To clean", cutDown: "To cut down and rebind", replace: "To replace", valueToday: "Worth today" } as const;
 
-function Money({ money }: { money: NonNullable<Assessment["money"]> }) {
+function Money({ money, words }: { money: NonNullable<Assessment["money"]>; words: Words }) {
   const known = (Object.keys(AMOUNTS) as (keyof typeof AMOUNTS)[]).flatMap((k) => (money[k] ? [{ name: AMOUNTS[k], range: money[k] }] : []));
   if (known.length === 0) return <p className={css.plain}>No figure.</p>;
   return (
     <dl className={css.money}>
-      {known.map(({ name, range }) => <div key={name}><dt>{name}</dt><dd className="num">{moneyPhrase(range, money.currency)}</dd></div>)}
+      {known.map(({ name, range }) => <div key={name}><dt>{name}</dt><dd className="num">{moneyPhrase(range, money.currency, words)}</dd></div>)}
     </dl>
   );
 }

@@ -1,6 +1,7 @@
 import type { IntakeAnswers } from "../enquiry/questionnaire";
 import { isAnswered, stepRow, stepsFor, type StepId } from "../enquiry/steps";
-import { countInWords, sentenceCase } from "./figures";
+import { length, money, size, type AreaUnit, type Figures } from "../words/measures";
+import type { MessageKey, Words } from "../words/words";
 import { wordingOf } from "./wording";
 
 /** One line of the last look: what was asked, what was told, and the page to change it on. */
@@ -10,44 +11,60 @@ export interface ReviewLine {
   told: string;
 }
 
-const LABEL_WORDS = { typed: "", none: "No label", unsure: "I’m not sure" } as const;
+/** In which words, and in which unit sizes are said first. */
+export interface ToldIn { readonly words: Words; readonly areaUnit: AreaUnit }
+
+type Head = Extract<MessageKey, `review.${string}` | "story.words">;
 /** Short heads of the lines whose page asks no question of the table. */
-const HEADS: Partial<Record<StepId, string>> = {
-  photos: "Photos", label: "The label", price: "Bought", size: "Size", story: "In your own words", contact: "How to reach you",
+const HEADS: Partial<Record<StepId, Exclude<Head, "review.photo-count" | "review.quoted" | "review.wide" | "review.long" | "review.change-what">>> = {
+  photos: "review.photos", label: "review.label", price: "review.price", size: "review.size", story: "story.words", contact: "review.contact",
 };
 const joined = (parts: readonly (string | number | undefined | false)[]) => parts.filter(Boolean).join(", ");
 
-const quoted = (words: string | undefined) => words && `“${words}”`;
-
-function toldInChoice(step: StepId, answers: IntakeAnswers): string {
+function toldInChoice(step: StepId, answers: IntakeAnswers, words: Words): string {
   const question = stepRow(step).question;
   if (!question) return "";
   const kept = question === "wetNow" || question === "reason" ? answers[question] : answers.rug?.[question];
-  const labels = new Map(wordingOf(question, answers).options.map((o) => [o.id, o.label]));
+  const labels = new Map(wordingOf(question, answers, words).options.map((o) => [o.id, o.label]));
   return [kept ?? []].flat().map((id) => labels.get(id) ?? id).join("; ");
 }
 
+/** A size as it was understood: in the workshop's unit, and in the other, because it may have been given in either. */
+function sizeTold({ widthCm, lengthCm }: NonNullable<IntakeAnswers["rug"]>, { words, areaUnit }: ToldIn): string {
+  const inUnit = (unit: AreaUnit): string => {
+    const figures: Figures = { locale: words.locale, areaUnit: unit };
+    if (widthCm && lengthCm) return size(widthCm, lengthCm, figures);
+    return joined([widthCm && words.say("review.wide", { length: length(widthCm, figures) }), lengthCm && words.say("review.long", { length: length(lengthCm, figures) })]);
+  };
+  const first = inUnit(areaUnit);
+  return first && `${first} (${inUnit(areaUnit === "m2" ? "sqft" : "m2")})`;
+}
+
 /** What was answered on a page, in words; empty where nothing was. */
-export function toldOn(step: StepId, answers: IntakeAnswers, photos = 0): string {
+export function toldOn(step: StepId, answers: IntakeAnswers, photos: number, told: ToldIn): string {
   const rug = answers.rug ?? {};
+  const { words: { say, locale } } = told;
+  const chosen = () => toldInChoice(step, answers, told.words);
   switch (step) {
-    case "photos": return photos === 0 ? "None yet" : sentenceCase(`${countInWords(photos)} ${photos === 1 ? "photo" : "photos"}`);
-    case "label": return (rug.labelFound ? LABEL_WORDS[rug.labelFound] : "") || (rug.labelText ?? "");
-    case "price": return joined([rug.boughtYear, rug.price !== undefined && `${rug.price.toLocaleString("en")} ${rug.currency ?? ""}`.trim()]);
-    case "size": return rug.widthCm && rug.lengthCm ? `${rug.widthCm} × ${rug.lengthCm} cm` : joined([rug.widthCm && `${rug.widthCm} cm wide`, rug.lengthCm && `${rug.lengthCm} cm long`]);
+    case "photos": return photos === 0 ? say("review.no-photos") : say("review.photo-count", { count: say("count.begins", { n: photos }), n: photos });
+    case "label": return rug.labelFound === "none" ? say("review.no-label") : rug.labelFound === "unsure" ? say("ask.unsure") : (rug.labelText ?? "");
+    case "price": return joined([rug.boughtYear, rug.price !== undefined && (rug.currency ? money(rug.price, rug.currency, locale) : String(rug.price))]);
+    case "size": return sizeTold(rug, told);
     case "story": return rug.story ?? "";
     case "contact": return joined([answers.contact?.name, answers.contact?.email, answers.contact?.telephone]);
-    case "seller": return joined([toldInChoice(step, answers), quoted(rug.sellerWords)]);
-    case "bought": return joined([toldInChoice(step, answers), rug.boughtPlace]);
-    default: return toldInChoice(step, answers);
+    case "seller": return joined([chosen(), rug.sellerWords && say("review.quoted", { words: rug.sellerWords })]);
+    case "bought": return joined([chosen(), rug.boughtPlace]);
+    default: return chosen();
   }
 }
 
 /** Everything that was answered and still applies, in the order it was asked. Photos and contact always stand there. */
-export function reviewOf(answers: IntakeAnswers, photos: number): ReviewLine[] {
+export function reviewOf(answers: IntakeAnswers, photos: number, told: ToldIn): ReviewLine[] {
   const shown = stepsFor(answers).filter((step) => step === "photos" || step === "contact" || isAnswered(step, answers, photos));
   return shown.map((step) => {
     const { question } = stepRow(step);
-    return { step, asked: HEADS[step] ?? (question ? wordingOf(question, answers).ask : step), told: toldOn(step, answers, photos) || "Nothing yet" };
+    const head = HEADS[step];
+    const asked = head ? told.words.say(head) : question ? wordingOf(question, answers, told.words).ask : step;
+    return { step, asked, told: toldOn(step, answers, photos, told) || told.words.say("review.nothing") };
   });
 }

@@ -1,12 +1,15 @@
 import type { ReactNode } from "react";
-import { LIMITS } from "../enquiry/questionnaire";
+import { LIMITS } from "../enquiry/limits";
 import type { RugView } from "../enquiry/views";
+import type { Locale } from "../words/locales";
+import type { AreaUnit } from "../words/measures";
+import { deskWords } from "../words/words";
 import { AddPhotos } from "./add-photos";
-import { ASKED_PHOTOS } from "./asked-photos";
+import { askedPhotos } from "./asked-photos";
 import { LabelReading, type LabelDeeds } from "./label-reading";
 import { Photos } from "./photos";
 import { Strip } from "./strip";
-import { rugFacts, toldOfRug, type AreaUnit } from "./told";
+import { rugFacts, toldOfRug } from "./told";
 import { ToldList } from "./told-list";
 import { Judgement } from "./judgement";
 import { planInWords } from "./plan-words";
@@ -14,8 +17,8 @@ import css from "./rug-evidence.module.css";
 
 interface Props {
   rug: RugView;
-  locale: string;
-  /** In which what it cost is told. */
+  locale: Locale;
+  /** In which its size and what it cost are told. */
   areaUnit: AreaUnit;
   isOneOfSeveral: boolean;
   /** What was tested. */
@@ -32,7 +35,7 @@ interface Props {
 
 /** Everything that is known about one rug. With one rug the page's title and strip stand for it; one of several has its own. */
 export function RugEvidence({ rug, locale, areaUnit, isOneOfSeveral, bench, correct, measureAt, blur, labels }: Props) {
-  const facts = rugFacts(rug.answers, locale, areaUnit);
+  const facts = rugFacts(rug.answers, { locale, areaUnit });
   const labelled = rug.photos.filter((p) => p.kind === "label");
   const H = isOneOfSeveral ? "h3" : "h2";
   return (
@@ -42,7 +45,7 @@ export function RugEvidence({ rug, locale, areaUnit, isOneOfSeveral, bench, corr
       {facts && <p className={css.facts}><bdi>{facts}</bdi></p>}
       {rug.assessment?.conflicts.map((c, i) => <p key={i} className={css.conflict}>{c.staff}</p>)}
       <Photos photos={rug.photos} rug={rug.title} measured={rug.measured} measureAt={measureAt} blur={blur} />
-      {rug.measured.map((m) => <p key={m.id} className={css.measured}>{m.kind === "spots" ? m.result.says : planInWords(m)} <small>Marked by <bdi>{m.by}</bdi>.</small></p>)}
+      {rug.measured.map((m) => <p key={m.id} className={css.measured}>{m.kind === "spots" ? m.result.says : planInWords(m, { locale, areaUnit })} <small>Marked by <bdi>{m.by}</bdi>.</small></p>)}
       {labelled.length > 0 && (
         <section className={css.labels}>
           <H>The label in the photo</H>
@@ -52,11 +55,11 @@ export function RugEvidence({ rug, locale, areaUnit, isOneOfSeveral, bench, corr
       {rug.photos.length < LIMITS.maxPhotos && (
         <details className={`no-print ${css.add}`}>
           <summary>Add a photo</summary>
-          <AddPhotos kinds={ASKED_PHOTOS} fields={{ as: "staff", rugId: rug.id }} />
+          <AddPhotos kinds={askedPhotos(deskWords(locale))} fields={{ as: "staff", rugId: rug.id }} />
         </details>
       )}
       {rug.answers.story && <Story text={rug.answers.story} />}
-      {rug.assessment ? <Judgement assessment={rug.assessment} as={H} /> : <p className={css.none}>This rug has not been judged yet.</p>}
+      {rug.assessment ? <Judgement assessment={rug.assessment} as={H} words={deskWords(locale)} /> : <p className={css.none}>This rug has not been judged yet.</p>}
       {bench}
       <section className={css.told} aria-labelledby={`told-${rug.id}`}>
         <H id={`told-${rug.id}`}>As told</H>

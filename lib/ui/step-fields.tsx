@@ -2,6 +2,7 @@ import type { ReactNode } from "react";
 import type { FormStepId } from "../enquiry/step-schemas";
 import { stepRow } from "../enquiry/steps";
 import { CURRENCIES } from "../trade/questions";
+import type { AreaUnit } from "../words/measures";
 import { Choice } from "./choice";
 import { TextArea, TextField, SelectField } from "./field";
 import { UnitChoice } from "./unit-choice";
@@ -10,73 +11,80 @@ import type { StepProps } from "./step-props";
 import styles from "./step-fields.module.css";
 import { titleOf } from "./step-titles";
 
-const LABEL_ANSWERS = [
-  { id: "typed", label: "Yes, it says…", hint: "Write it below, in any language, as it stands there" },
-  { id: "none", label: "There is no label" },
-  { id: "unsure", label: "I’m not sure", hint: "Or I can’t get at it, or can’t read it" },
-] as const;
+const Title = ({ step, answers, words }: StepProps) => <h1>{titleOf(step, answers, words)}</h1>;
 
 function LabelFields(props: StepProps) {
+  const { say } = props.words;
+  const answers = [
+    { id: "typed", label: say("label.typed"), hint: say("label.typed-hint") },
+    { id: "none", label: say("label.none") },
+    { id: "unsure", label: say("ask.unsure"), hint: say("label.unsure-hint") },
+  ];
   return (
     <>
-      <Choice name="answer" kind="one" legend={<h1>{titleOf(props.step, props.answers)}</h1>} hint="Usually sewn under a corner, or on the back. Don’t lift a wet rug to look for it." options={LABEL_ANSWERS} />
+      <Choice name="answer" kind="one" legend={<Title {...props} />} hint={say("label.hint")} options={answers} />
       <div className={`${styles.beside} ${styles.whenTyped}`}>
-        <TextArea name="labelText" label="What the label says" hint="For example “Pile: 100 % viscose”. The small print too, if you can." rows={3} />
+        <TextArea name="labelText" label={say("label.words")} hint={say("label.words-hint")} rows={3} />
       </div>
     </>
   );
 }
 
 function SellerFields(props: StepProps) {
+  const { say } = props.words;
   return (
     <>
       <ChoiceFields {...props} question="sellerSaid" />
-      <div className={styles.beside}><TextField name="sellerWords" label="The exact words, if you remember them" hint="You may leave this empty." /></div>
+      <div className={styles.beside}><TextField name="sellerWords" label={say("seller.words")} hint={say("ask.may-be-empty")} /></div>
     </>
   );
 }
 
 function BoughtFields(props: StepProps) {
+  const { say } = props.words;
   return (
     <>
       <ChoiceFields {...props} question="boughtWhere" />
-      <div className={styles.beside}><TextField name="boughtPlace" label="Which place or town, if it helps" hint="You may leave this empty." /></div>
+      <div className={styles.beside}><TextField name="boughtPlace" label={say("bought.place")} hint={say("ask.may-be-empty")} /></div>
     </>
   );
 }
 
-function PriceFields({ step, answers }: StepProps) {
+function PriceFields(props: StepProps) {
+  const { say } = props.words;
   return (
     <>
-      <h1>{titleOf(step, answers)}</h1>
-      <p className={styles.hint}>The price helps us a little with what it can be, and with whether cleaning is worth the money. Roughly is enough.</p>
+      <Title {...props} />
+      <p className={styles.hint}>{say("price.hint")}</p>
       <div className={styles.fields}>
-        <TextField name="boughtYear" label="The year" hint="For example 2019" inputMode="numeric" size={6} />
+        <TextField name="boughtYear" label={say("price.year")} hint={say("price.year-hint")} inputMode="numeric" size={6} />
         <div className={styles.amount}>
-          <TextField name="price" label="What it cost" inputMode="decimal" />
-          <SelectField name="currency" label="Currency" options={CURRENCIES.map((c) => ({ id: c, label: c }))} />
+          <TextField name="price" label={say("price.cost")} inputMode="decimal" />
+          <SelectField name="currency" label={say("price.currency")} options={CURRENCIES.map((c) => ({ id: c, label: c }))} />
         </div>
       </div>
     </>
   );
 }
 
-function SizeFields({ step, answers }: StepProps) {
+function SizeFields(props: StepProps & { areaUnit: AreaUnit }) {
+  const { say } = props.words;
+  const units = [{ id: "cm", label: say("size.in-cm") }, { id: "ft", label: say("size.in-feet") }];
   return (
     <>
-      <h1>{titleOf(step, answers)}</h1>
-      <p className={styles.hint}>Without the fringe. If you have no tape measure, count in steps and tell us roughly.</p>
+      <Title {...props} />
+      <p className={styles.hint}>{say("size.hint")}</p>
       <div className={`${styles.fields} ${styles.sides}`}>
-        <UnitChoice className={styles.unit} />
+        <UnitChoice className={styles.unit} legend={say("size.in")} units={units} chosen={props.areaUnit === "sqft" ? "ft" : "cm"} />
         <div className={`${styles.pair} ${styles.centimetres}`}>
-          <TextField name="widthCm" label="Width in cm" inputMode="decimal" />
-          <TextField name="lengthCm" label="Length in cm" inputMode="decimal" />
+          <TextField name="widthCm" label={say("size.width-cm")} inputMode="decimal" />
+          <TextField name="lengthCm" label={say("size.length-cm")} inputMode="decimal" />
         </div>
         <div className={styles.feet}>
           {(["width", "length"] as const).map((side) => (
             <div key={side} className={styles.pair}>
-              <TextField name={`${side}Ft`} label={`${side === "width" ? "Width" : "Length"}, feet`} inputMode="decimal" />
-              <TextField name={`${side}In`} label="and inches" inputMode="decimal" />
+              <TextField name={`${side}Ft`} label={say(`size.${side}-feet`)} inputMode="decimal" />
+              <TextField name={`${side}In`} label={say("size.inches")} inputMode="decimal" />
             </div>
           ))}
         </div>
@@ -85,48 +93,42 @@ function SizeFields({ step, answers }: StepProps) {
   );
 }
 
-function StoryFields({ step, answers }: StepProps) {
-  const isTrade = answers.reason === "trade";
+function StoryFields(props: StepProps) {
+  const { say } = props.words;
   return (
     <>
-      <h1>{titleOf(step, answers)}</h1>
-      <p className={styles.hint}>
-        {isTrade
-          ? "What you did, in which order, and what you have told your customer so far. We read it as colleagues."
-          : "In your own words, as long or as short as you like. What worries you, what the rug means to you, what nobody asked."}
-      </p>
-      <div className={styles.fields}><TextArea name="story" label="In your own words" rows={8} /></div>
+      <Title {...props} />
+      <p className={styles.hint}>{say(props.answers.reason === "trade" ? "story.hint-trade" : "story.hint")}</p>
+      <div className={styles.fields}><TextArea name="story" label={say("story.words")} rows={8} /></div>
     </>
   );
 }
 
-function ContactFields({ step, answers }: StepProps) {
-  const isTrade = answers.reason === "trade";
+function ContactFields(props: StepProps) {
+  const { say } = props.words;
+  const isTrade = props.answers.reason === "trade";
   return (
     <>
-      <h1>{titleOf(step, answers)}</h1>
-      <p className={styles.hint}>
-        {isTrade
-          ? "With a telephone number we ring you. The answer in writing comes by e-mail."
-          : "The answer comes by e-mail. A telephone number helps when something cannot wait."}
-      </p>
+      <Title {...props} />
+      <p className={styles.hint}>{say(isTrade ? "contact.hint-trade" : "contact.hint")}</p>
       <div className={styles.fields}>
-        <TextField name="name" label="Your name" autoComplete="name" />
-        <TextField name="email" label="E-mail" type="email" inputMode="email" autoComplete="email" />
-        <TextField name="telephone" label="Telephone" hint={isTrade ? undefined : "You may leave this empty."} type="tel" inputMode="tel" autoComplete="tel" />
+        <TextField name="name" label={say("contact.name")} autoComplete="name" />
+        <TextField name="email" label={say("contact.email")} type="email" inputMode="email" autoComplete="email" />
+        <TextField name="telephone" label={say("contact.telephone")} hint={isTrade ? undefined : say("ask.may-be-empty")} type="tel" inputMode="tel" autoComplete="tel" />
       </div>
     </>
   );
 }
 
 /** The pages that are more than one choice out of a list. */
-const OWN_FIELDS: Partial<Record<FormStepId, (props: StepProps) => ReactNode>> = {
+const OWN_FIELDS: Partial<Record<FormStepId, (props: StepProps & { areaUnit: AreaUnit }) => ReactNode>> = {
   label: LabelFields, seller: SellerFields, bought: BoughtFields, price: PriceFields, size: SizeFields, story: StoryFields, contact: ContactFields,
 };
 
-/** What is asked on a page: its fields, headed by the question. */
-export function StepFields({ step, answers }: { step: FormStepId; answers: StepProps["answers"] }) {
+/** What is asked on a page: its fields, headed by the question. `areaUnit`: in which unit sizes are asked for at first. */
+export function StepFields({ step, answers, words, areaUnit }: { step: FormStepId; answers: StepProps["answers"]; words: StepProps["words"]; areaUnit: AreaUnit }) {
   const Fields = OWN_FIELDS[step];
   const { question } = stepRow(step);
-  return Fields ? <Fields step={step} answers={answers} /> : question && <ChoiceFields step={step} question={question} answers={answers} />;
+  const props = { step, answers, words };
+  return Fields ? <Fields {...props} areaUnit={areaUnit} /> : question && <ChoiceFields {...props} question={question} />;
 }

@@ -1,7 +1,8 @@
+import type { Locale } from "../words/locales";
+
 /** How instants are told to people. Instants come in as ISO 8601 strings, `now` among them: nothing here reads a clock. */
 export interface Place {
-  /** BCP 47, e.g. "en-GB". */
-  locale: string;
+  locale: Locale;
   /** IANA name, e.g. "Europe/London". */
   timeZone: string;
 }

@@ -1,5 +1,5 @@
 import { QUESTIONS, type EnquiryAnswers, type QuestionId, type RugAnswers } from "../trade/questions";
-import { money } from "./figures";
+import { M2_PER_SQFT, money, size, type Figures } from "../words/measures";
 import { QUESTION_HEADS } from "./heads";
 
 /** One question in a word or two, and what was answered to it in the words the client saw. */
@@ -37,19 +37,15 @@ function labelSays({ labelText, labelFound }: RugAnswers): string | undefined {
   return labelFound === "unsure" ? NOT_SURE : undefined;
 }
 
-/** Square metres of one unit of area, and its name. International foot of 0.3048 m (ISO 80000-3). */
-const AREA_UNITS = { m2: { m2: 1, name: "square metre" }, sqft: { m2: 0.3048 ** 2, name: "square foot" } } as const;
-export type AreaUnit = keyof typeof AREA_UNITS;
-
 /** Where, when and for how much it was bought, and how large it is: "Bought 2024 for £4,200 at Harrow & Daughters. 170 × 240 cm, £1,029 a square metre." */
-export function rugFacts(a: RugAnswers, locale: string, areaUnit: AreaUnit = "m2"): string {
+export function rugFacts(a: RugAnswers, figures: Figures): string {
+  const { locale, areaUnit } = figures;
   const price = a.price !== undefined && a.currency ? money(a.price, a.currency, locale) : undefined;
   const bought = [a.boughtYear, price && `for ${price}`, a.boughtPlace ? `at ${a.boughtPlace}` : placeOf(a)].filter(Boolean).join(" ");
-  const unit = AREA_UNITS[areaUnit];
-  const area = a.widthCm && a.lengthCm ? (a.widthCm * a.lengthCm) / 10_000 / unit.m2 : undefined;
-  const perArea = price && area && a.price && a.currency ? `${money(a.price / area, a.currency, locale)} a ${unit.name}` : undefined;
-  const size = [a.widthCm && a.lengthCm && `${a.widthCm} × ${a.lengthCm} cm`, perArea].filter(Boolean).join(", ");
-  return [bought && `Bought ${bought}`, size].filter(Boolean).map((s) => `${s}.`).join(" ");
+  const areaM2 = a.widthCm && a.lengthCm ? (a.widthCm * a.lengthCm) / 10_000 : undefined;
+  const perArea = areaM2 && a.price && a.currency ? `${money((a.price / areaM2) * (areaUnit === "m2" ? 1 : M2_PER_SQFT), a.currency, locale)} a ${areaUnit === "m2" ? "square metre" : "square foot"}` : undefined;
+  const sides = [a.widthCm && a.lengthCm && size(a.widthCm, a.lengthCm, figures), perArea].filter(Boolean).join(", ");
+  return [bought && `Bought ${bought}`, sides].filter(Boolean).map((s) => `${s}.`).join(" ");
 }
 
 /** Where it came from, to stand behind "Bought"; only what reads well there. */

@@ -1,17 +1,17 @@
 "use client";
 import { useFields } from "./form-context";
 
-const UNITS = [{ id: "cm", label: "Centimetres" }, { id: "ft", label: "Feet and inches" }] as const;
-
-/** Which unit the sizes are given in: two plain radio buttons in a row. */
-export function UnitChoice({ className }: { className: string | undefined }) {
+/** Which unit the sizes are given in: two plain radio buttons in a row. `chosen` is what stands there at first. */
+export function UnitChoice({ className, legend, units, chosen }: {
+  className: string | undefined; legend: string; units: readonly { id: string; label: string }[]; chosen: string;
+}) {
   const { register, initial } = useFields();
   return (
     <fieldset className={className}>
-      <legend className="unseen">Measured in</legend>
-      {UNITS.map((unit) => (
+      <legend className="unseen">{legend}</legend>
+      {units.map((unit) => (
         <label key={unit.id}>
-          <input type="radio" value={unit.id} defaultChecked={(initial.unit ?? "cm") === unit.id} {...register("unit")} />
+          <input type="radio" value={unit.id} defaultChecked={(initial.unit ?? chosen) === unit.id} {...register("unit")} />
           {unit.label}
         </label>
       ))}

@@ -3,6 +3,7 @@ import { offeredAnswers } from "../enquiry/steps";
 import type { AnswerRow, QuestionRow } from "../trade/question-row";
 import { QUESTIONS, type QuestionId } from "../trade/questions";
 import { WORDING_FOR_TRADE } from "../trade/wording-for-trade";
+import type { Words } from "../words/words";
 
 /** A question as one person reads it. */
 export interface Wording {
@@ -13,17 +14,21 @@ export interface Wording {
 }
 
 /** The question in the words for this person, with the answers offered to them; "I'm not sure" always closes the list. */
-export function wordingOf(question: QuestionId, answers: IntakeAnswers): Wording {
+export function wordingOf(question: QuestionId, answers: IntakeAnswers, words: Words): Wording {
   const row: QuestionRow = QUESTIONS[question];
   const trade = answers.reason === "trade" ? WORDING_FOR_TRADE[question] : undefined;
+  const asked = (part: "ask" | "hint") =>
+    trade?.[part] !== undefined ? words.table(`trade.question.${question}.${part}`) : row[part] !== undefined ? words.table(`question.${question}.${part}`) : undefined;
   const option = (id: string) => {
-    const { label, hint } = (trade?.answers?.[id] ?? row.answers[id]) as AnswerRow;
-    return { id, label, hint };
+    const own = trade?.answers?.[id];
+    const { hint } = own ?? (row.answers[id] as AnswerRow);
+    const key = `${own ? "trade." : ""}question.${question}.answer.${id}` as const;
+    return { id, label: words.table(key), hint: hint === undefined ? undefined : words.table(`${key}.hint`) };
   };
   return {
     kind: row.kind,
-    ask: trade?.ask ?? row.ask,
-    hint: trade?.hint ?? row.hint,
-    options: [...offeredAnswers(question, answers).map(option), { id: "unsure", label: "I’m not sure", hint: undefined }],
+    ask: asked("ask") ?? "",
+    hint: asked("hint"),
+    options: [...offeredAnswers(question, answers).map(option), { id: "unsure", label: words.say("ask.unsure"), hint: undefined }],
   };
 }

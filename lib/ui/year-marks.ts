@@ -1,3 +1,5 @@
+import type { Words } from "../words/words";
+
 const STEPS = [0.5, 1, 2, 5, 10, 20, 50] as const;
 
 /** Where the line of years ends and its marks stand, from now on: even steps, three to seven marks. In years. */
@@ -8,9 +10,9 @@ export function yearMarks(highest: number): { end: number; marks: number[] } {
 }
 
 /** What stands at a mark: "now", "½", "1½", "8"; the last with its unit. */
-export function markLabel(years: number, isLast: boolean): string {
-  if (years === 0) return "now";
+export function markLabel(years: number, isLast: boolean, { say }: Words): string {
+  if (years === 0) return say("own.life-now");
   const whole = Math.floor(years);
   const figure = `${whole > 0 ? whole : ""}${years > whole ? "½" : ""}`;
-  return isLast ? `${figure} ${years > 1 ? "years" : "year"}` : figure;
+  return isLast ? say("own.life-last", { figure, n: years > 1 ? 2 : 1 }) : figure;
 }

@@ -3,6 +3,8 @@ import { FIBRE_IDS, type FibreId } from "../trade/fibres";
 import { REAGENTS, type ReagentId } from "../trade/reagents";
 import { CURRENCIES } from "../trade/questions";
 import { TONE_IDS } from "../trade/tones";
+import { LOCALES } from "../words/locales";
+import { AREA_UNITS } from "../words/measures";
 
 /** Limits of the settings, shared by the form and the server. Times in minutes and months. Elicited. */
 export const SETTING_LIMITS = { textChars: 200, signatureChars: 1_000, maxHoldMinutes: 1_440, maxRetentionMonths: 240, maxPrice: 100_000, maxLoss: 1_000 } as const;
@@ -15,13 +17,6 @@ const whole = (low: number, high: number) =>
 const isTimeZone = (name: string) => {
   try {
     return Boolean(new Intl.DateTimeFormat("en", { timeZone: name }));
-  } catch {
-    return false;
-  }
-};
-const isLocale = (tag: string) => {
-  try {
-    return Intl.getCanonicalLocales(tag).length === 1;
   } catch {
     return false;
   }
@@ -45,9 +40,10 @@ export const workshopSettingsSchema = z
     currency: z.enum(CURRENCIES),
     /** Whose general rules the law texts describe; local law decides. */
     jurisdiction: z.enum(["EU", "UK", "IE", "US", "other"]),
-    locale: z.string().check(z.refine(isLocale, "Write a language tag such as en-GB.")),
+    /** The language of clients' pages and letters, and how dates, numbers and amounts are written. */
+    locale: z.enum(LOCALES, "Choose one of the languages."),
     timeZone: z.string().check(z.refine(isTimeZone, "Write a time zone such as Europe/Dublin.")),
-    areaUnit: z.enum(["m2", "sqft"]),
+    areaUnit: z.enum(AREA_UNITS),
     prices: z.strictObject({ cleanPerM2: price, cleanMinimum: price, bindingPerM: price }),
     /** Losses of a wrong answer that differ from the table's, by its row; null: the table's. */
     losses: z.nullable(z.record(z.string(), z.number().check(z.minimum(0), z.maximum(SETTING_LIMITS.maxLoss)))),

@@ -2,10 +2,12 @@ import Link from "next/link";
 import type { ReactNode } from "react";
 import type { ColourShare } from "@/lib/enquiry/views";
 import { Strip } from "@/lib/ui/strip";
+import type { Words } from "@/lib/words/words";
 import styles from "./shell.module.css";
 
 /** The frame of every page a homeowner sees: one line, the strip, the page, the foot. */
-export function Shell({ start, end, colours = [], isWide = false, children }: {
+export function Shell({ words: { say }, start, end, colours = [], isWide = false, children }: {
+  words: Words;
   start: ReactNode;
   end?: ReactNode;
   colours?: readonly ColourShare[];
@@ -19,9 +21,9 @@ export function Shell({ start, end, colours = [], isWide = false, children }: {
       <div className={styles.wideStrip}><Strip colours={colours} cells={isWide ? 104 : 54} thickness={16} /></div>
       <main className={styles.main}>{children}</main>
       <footer className={`${styles.foot} no-print`}>
-        <Link href="/privacy">What happens to what you tell us</Link>
-        <Link href="/how-we-judge">How we judge</Link>
-        <Link href="/first-aid">First aid for a wet rug</Link>
+        <Link href="/privacy">{say("foot.privacy")}</Link>
+        <Link href="/how-we-judge">{say("foot.judge")}</Link>
+        <Link href="/first-aid">{say("foot.first-aid")}</Link>
       </footer>
     </div>
   );

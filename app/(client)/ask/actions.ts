@@ -1,6 +1,7 @@
 "use server";
 import { redirect } from "next/navigation";
 import { forgetIntake, intakeCaller, intakeCallerOrOpen, rememberClient } from "@/app/_server/caller";
+import { clientWords } from "@/app/_server/client-words";
 import { consentSchema } from "@/lib/enquiry/consent";
 import { answerLabelReading } from "@/lib/enquiry/answer-label-reading";
 import { refuse, type Caller, type Result } from "@/lib/enquiry/caller";
@@ -13,35 +14,39 @@ import { withdrawMeasurement } from "@/lib/enquiry/withdraw-measurement";
 import { submissionSchema } from "@/lib/enquiry/questionnaire";
 import { readIntake } from "@/lib/enquiry/read-intake";
 import { removePhoto } from "@/lib/enquiry/remove-photo";
+import { retellFields, retellResult } from "@/lib/enquiry/retell";
 import { saveIntake } from "@/lib/enquiry/save-intake";
-import { emptyValues, parseStep, valuesFromForm } from "@/lib/enquiry/step-forms";
-import { isFormStep } from "@/lib/enquiry/step-schemas";
+import { emptyValues, parseStep, valuesFromForm, type FieldErrors } from "@/lib/enquiry/step-forms";
+import { isFormStep, type FormValues } from "@/lib/enquiry/step-schemas";
 import { nextStep } from "@/lib/enquiry/steps";
 import { submitEnquiry } from "@/lib/enquiry/submit-enquiry";
+import { wrong } from "@/lib/enquiry/wrong";
 import { notTaken, type FormState } from "@/lib/ui/form-state";
 
-const NO_SUCH_PAGE = "We do not know this page any more. Please go back and try again.";
+/** The answer to a form that was not taken, in the client's words. */
+const saidNot = async (previous: FormState, errors: FieldErrors, values: FormValues): Promise<FormState> =>
+  notTaken(previous, retellFields(await clientWords(), errors), values);
 
 /** Keeps the answers of one page and leads on. */
 export async function saveStep(previous: FormState, form: FormData): Promise<FormState> {
   const step = String(form.get("step"));
-  if (!isFormStep(step)) return notTaken(previous, { form: NO_SUCH_PAGE }, {});
+  if (!isFormStep(step)) return saidNot(previous, { form: wrong("refusal.no-such-page") }, {});
   const values = valuesFromForm(step, form);
   const parsed = parseStep(step, form.has("skip") ? emptyValues(step) : values);
-  if (!parsed.ok) return notTaken(previous, parsed.errors, values);
+  if (!parsed.ok) return saidNot(previous, parsed.errors, values);
   const caller = await intakeCallerOrOpen();
-  if (!caller.ok) return notTaken(previous, { form: caller.say }, values);
+  if (!caller.ok) return saidNot(previous, { form: caller.say }, values);
   const saved = await saveIntake(caller.value, parsed.patch, parsed.cleared);
-  if (!saved.ok) return notTaken(previous, { form: saved.say }, values);
+  if (!saved.ok) return saidNot(previous, { form: saved.say }, values);
   redirect(`/ask/${nextStep(step, saved.value.answers)}`);
 }
 
-const NO_INTAKE = refuse("expired", "We no longer have this enquiry on this device. Please begin again.");
+const NO_INTAKE = refuse("expired", wrong("refusal.no-intake"));
 
 /** One operation of the questionnaire on this device. */
 async function ofIntake<T>(operation: (caller: Caller) => Promise<Result<T>>): Promise<Result<T>> {
   const caller = await intakeCaller();
-  return caller ? operation(caller) : NO_INTAKE;
+  return retellResult(await clientWords(), caller ? await operation(caller) : NO_INTAKE);
 }
 
 /** Takes one photo out again. */
@@ -71,7 +76,7 @@ export async function answerLabel(given: LabelAnswer): Promise<Result<LabelReadi
 /** Sends the enquiry. Without a name and a way back it leads to the page that asks for them. */
 export async function sendEnquiry(previous: FormState, form: FormData): Promise<FormState> {
   const consent = consentSchema.safeParse({ consent: form.get("consent") });
-  if (!consent.success) return notTaken(previous, { consent: consent.error.issues[0]?.message ?? "" }, {});
+  if (!consent.success) return saidNot(previous, { consent: consent.error.issues[0]?.message ?? "" }, {});
   const caller = await intakeCaller();
   const intake = caller ? await readIntake(caller) : null;
   if (!caller || !intake?.ok) redirect("/ask");
@@ -79,7 +84,7 @@ export async function sendEnquiry(previous: FormState, form: FormData): Promise<
   const submission = submissionSchema.safeParse({ contact: { name, ...(email ? { email } : {}), ...(telephone ? { telephone } : {}) }, consent: true });
   if (!submission.success || !(email || telephone)) redirect("/ask/contact");
   const sent = await submitEnquiry(caller, submission.data, new Date());
-  if (!sent.ok) return notTaken(previous, { form: sent.say }, { consent: "yes" });
+  if (!sent.ok) return saidNot(previous, { form: sent.say }, { consent: "yes" });
   await rememberClient(sent.value.clientToken);
   redirect("/ask/sent");
 }

@@ -1,6 +1,7 @@
 import Link from "next/link";
 import { redirect } from "next/navigation";
 import type { ReactNode } from "react";
+import { clientWords } from "@/app/_server/client-words";
 import type { IntakeView } from "@/lib/enquiry/read-intake";
 import { applies, FIRST_STEP, previousStep, resumeAt, type StepId } from "@/lib/enquiry/steps";
 import { Shell } from "../_parts/shell";
@@ -12,11 +13,13 @@ export async function StepFrame({ step, children }: { step: StepId; children: (i
   if (intake.submittedReference) redirect("/ask/sent");
   if (!caller && step !== FIRST_STEP) redirect(`/ask/${FIRST_STEP}`);
   if (!applies(step, intake.answers)) redirect(`/ask/${resumeAt(intake.answers, intake.photos.length)}`);
+  const words = await clientWords();
   const back = previousStep(step, intake.answers);
   return (
     <Shell
-      start={<Link href={back ? `/ask/${back}` : "/"} prefetch={false}>Back</Link>}
-      end={caller ? "Saved as you go" : undefined}
+      words={words}
+      start={<Link href={back ? `/ask/${back}` : "/"} prefetch={false}>{words.say("ask.back")}</Link>}
+      end={caller ? words.say("ask.saved") : undefined}
       colours={coloursOfPhotos(intake.photos)}
     >
       {children(intake)}

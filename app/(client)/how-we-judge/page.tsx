@@ -10,6 +10,7 @@ import { percent, sentenceCase } from "@/lib/ui/figures";
 import { Length } from "@/lib/ui/length";
 import { Measure, Measures } from "@/lib/ui/measure-row";
 import { HOW_WORDS, Tables } from "@/lib/ui/printed-table";
+import { wordsIn } from "@/lib/words/words";
 import { readSettings } from "@/lib/workshop/settings";
 import { Shell } from "../_parts/shell";
 import styles from "./how-we-judge.module.css";
@@ -18,9 +19,9 @@ export const metadata: Metadata = { title: "How we judge", description: "What we
 
 /** The method in plain words, and every table it goes by with its source, printed from the tables themselves. */
 export default async function HowWeJudge() {
-  const { name } = await readSettings();
+  const { name, locale } = await readSettings();
   return (
-    <Shell start={<Link href="/">{name}</Link>} isWide>
+    <Shell words={wordsIn(locale)} start={<Link href="/">{name}</Link>} isWide>
       <article className={styles.text}>
         <h1>How we judge</h1>
         <p className={styles.lead}>A program weighs what you tell and show us, and says how likely things are. A person reads it, decides, and writes to you. This page shows how the program reasons and every table it goes by.</p>

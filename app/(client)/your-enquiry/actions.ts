@@ -1,22 +1,26 @@
 "use server";
 import { revalidatePath } from "next/cache";
 import { clientCaller } from "@/app/_server/caller";
+import { clientWords } from "@/app/_server/client-words";
 import { sendFromClient } from "@/lib/enquiry/answer-client";
 import { refuse, type Caller, type Result } from "@/lib/enquiry/caller";
 import { messageSchema } from "@/lib/enquiry/client-message";
 import { recordMeasurement } from "@/lib/enquiry/record-measurement";
+import { retellFields, retellResult } from "@/lib/enquiry/retell";
 import { spotsShown, type ShownSpots } from "@/lib/enquiry/shown-spots";
+import type { FieldErrors } from "@/lib/enquiry/step-forms";
 import { withdrawMeasurement } from "@/lib/enquiry/withdraw-measurement";
+import { wrong } from "@/lib/enquiry/wrong";
 import { notTaken, type FormState } from "@/lib/ui/form-state";
 
-const NO_LINK = "This page is no longer open on this device. Follow the link in our letter again; what you wrote is still in the box.";
+const NO_LINK = wrong("refusal.no-link");
 
 /** One operation of the client whose link was opened on this device. */
 async function ofClient<T>(operation: (caller: Caller) => Promise<Result<T>>): Promise<Result<T>> {
   const caller = await clientCaller();
   const done = caller ? await operation(caller) : refuse("expired", NO_LINK);
   if (done.ok) revalidatePath("/your-enquiry");
-  return done;
+  return retellResult(await clientWords(), done);
 }
 
 /** Keeps where the client touched a clean and a changed spot. */
@@ -31,12 +35,14 @@ export async function takeSpotsBack(measurementId: string): Promise<Result<null>
 /** Keeps what the client wrote and lets the workshop know. */
 export async function sendMessage(previous: FormState, form: FormData): Promise<FormState> {
   const values = { message: String(form.get("message") ?? "") };
+  const words = await clientWords();
+  const no = (errors: FieldErrors) => notTaken(previous, retellFields(words, errors), values);
   const parsed = messageSchema.safeParse(values);
-  if (!parsed.success) return notTaken(previous, { message: parsed.error.issues[0]?.message ?? "" }, values);
+  if (!parsed.success) return no({ message: parsed.error.issues[0]?.message ?? "" });
   const caller = await clientCaller();
-  if (!caller) return notTaken(previous, { form: NO_LINK }, values);
+  if (!caller) return no({ form: NO_LINK });
   const sent = await sendFromClient(caller, { message: parsed.data.message });
-  if (!sent.ok) return notTaken(previous, { form: sent.say }, values);
+  if (!sent.ok) return no({ form: sent.say });
   revalidatePath("/your-enquiry");
-  return { attempt: previous.attempt + 1, errors: {}, values: {}, done: "Your message is with us." };
+  return { attempt: previous.attempt + 1, errors: {}, values: {}, done: words.say("own.message-sent") };
 }

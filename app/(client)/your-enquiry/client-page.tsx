@@ -1,13 +1,15 @@
 import type { ClientView } from "@/lib/enquiry/views";
 import { AddPhotos } from "@/lib/ui/add-photos";
-import { ASKED_PHOTOS, PEOPLE_AND_PAPERS } from "@/lib/ui/asked-photos";
-import { countInWords } from "@/lib/ui/figures";
+import { PHOTO_KINDS, type PhotoKind } from "@/lib/trade/questions";
+import { askedPhotos } from "@/lib/ui/asked-photos";
 import { FirstAid } from "@/lib/ui/first-aid";
 import { LetterSheet } from "@/lib/ui/letter-sheet";
 import { PrintButton } from "@/lib/ui/print-button";
 import { Strip } from "@/lib/ui/strip";
 import { Telephone } from "@/lib/ui/telephone";
+import type { Place } from "@/lib/ui/time";
 import { YearsBand } from "@/lib/ui/years-band";
+import type { Words } from "@/lib/words/words";
 import styles from "./client-page.module.css";
 import { MessageForm } from "./message-form";
 import { ShownPhotos } from "./shown-photos";
@@ -17,69 +19,72 @@ import { YourData } from "./your-data";
 const AS_CLIENT = { as: "client" };
 
 /** What one enquiry looks like to the person who sent it. Without an approved letter it carries no judgement. */
-export function ClientPage({ view, emergencyNumber }: { view: ClientView; emergencyNumber: string }) {
+export function ClientPage({ view, words, place, emergencyNumber }: { view: ClientView; words: Words; place: Place; emergencyNumber: string }) {
   const [first] = view.rugs;
+  const { say } = words;
+  const aid = view.firstAid && <FirstAid words={words} emergencyNumber={emergencyNumber} />;
   return (
     <>
-      <h1><bdi>{view.rugs.length === 1 && first ? first.title : "Your rugs"}</bdi></h1>
+      <h1><bdi>{view.rugs.length === 1 && first ? first.title : say("own.rugs")}</bdi></h1>
       <p className={styles.standing}>{view.standing}</p>
       <div className={styles.two}>
         <div className={styles.main}>
-          {view.firstAid && view.letters.length === 0 && <section className={styles.aid} aria-label="First aid"><FirstAid emergencyNumber={emergencyNumber} /></section>}
-          {view.letters.map((letter) => <LetterSheet key={letter.at} letter={letter} />)}
+          {aid && view.letters.length === 0 && <section className={styles.aid} aria-label={say("own.first-aid")}>{aid}</section>}
+          {view.letters.map((letter) => <LetterSheet key={letter.at} letter={letter} words={words} place={place} />)}
           {view.letters.length === 0 && (
             <div className={`letter ${styles.waiting}`}>
-              <p>Our answer will stand here, and come to you by e-mail.</p>
-              <p>Until then, please put no water and no product on the rug.</p>
+              <p>{say("own.answer-here")}</p>
+              <p>{say("own.until")}</p>
             </div>
           )}
-          {view.firstAid && view.letters.length > 0 && (
-            <details className={styles.details}><summary>First aid while it is wet</summary><FirstAid emergencyNumber={emergencyNumber} /></details>
-          )}
+          {aid && view.letters.length > 0 && <details className={styles.details}><summary>{say("own.first-aid-wet")}</summary>{aid}</details>}
         </div>
         <div className={styles.side}>
-          {view.rugs.map((rug) => <Rug key={rug.title} rug={rug} isOneOfMany={view.rugs.length > 1} mayShow={view.canAddPhotos} />)}
+          {view.rugs.map((rug) => <Rug key={rug.title} rug={rug} words={words} isOneOfMany={view.rugs.length > 1} mayShow={view.canAddPhotos} />)}
           <section className="no-print">
-            <h2>Write to us</h2>
-            <MessageForm />
+            <h2>{say("own.write")}</h2>
+            <MessageForm title={say("own.form")} label={say("own.message")} hint={say("own.message-hint")} button={say("own.message-send")} />
           </section>
           {view.canAddPhotos && (
             <details className={`no-print ${styles.details}`}>
-              <summary>Add a photo</summary>
-              <p className="small">{view.photosLeft === 1 ? "There is room for one more." : `There is room for ${countInWords(view.photosLeft)} more.`} {PEOPLE_AND_PAPERS}</p>
-              <AddPhotos kinds={ASKED_PHOTOS} fields={AS_CLIENT} />
+              <summary>{say("own.add-photo")}</summary>
+              <p className="small">{say("own.room-left", { n: view.photosLeft, count: say("count.words", { n: view.photosLeft }) })} {say("photos.leave-out")}</p>
+              <AddPhotos kinds={askedPhotos(words)} fields={AS_CLIENT} />
             </details>
           )}
-          <YourData copy={view.copy} />
-          <Reach workshop={view.workshop} />
+          <YourData copy={view.copy} words={words} />
+          <Reach workshop={view.workshop} words={words} />
         </div>
       </div>
     </>
   );
 }
 
-function Rug({ rug, isOneOfMany, mayShow }: { rug: ClientView["rugs"][number]; isOneOfMany: boolean; mayShow: boolean }) {
+function Rug({ rug, words, isOneOfMany, mayShow }: { rug: ClientView["rugs"][number]; words: Words; isOneOfMany: boolean; mayShow: boolean }) {
   return (
     <section className={styles.rug}>
       {isOneOfMany && <><Strip colours={rug.colours} cells={38} /><h2><bdi>{rug.title}</bdi></h2></>}
       {rug.lifeYears && (
         <div className={styles.life}>
-          <h2>How long it has left</h2>
-          <p className="small">In ordinary use, counted from today. Eight in ten rugs like this end inside the band.</p>
-          <YearsBand {...rug.lifeYears} />
+          <h2>{words.say("own.life")}</h2>
+          <p className="small">{words.say("own.life-how")}</p>
+          <YearsBand {...rug.lifeYears} words={words} />
         </div>
       )}
-      {rug.photos.length > 0 && <ShownPhotos photos={rug.photos} spots={rug.spots} mayShow={mayShow} />}
+      {rug.photos.length > 0 && <ShownPhotos photos={rug.photos} spots={rug.spots} mayShow={mayShow} alts={altsIn(words)} />}
     </section>
   );
 }
 
-function Reach({ workshop }: { workshop: ClientView["workshop"] }) {
+const altsIn = (words: Words) =>
+  Object.fromEntries(Object.keys(PHOTO_KINDS).map((kind) => [kind, words.table(`photo.${kind as PhotoKind}.ask`)])) as Record<PhotoKind, string>;
+
+function Reach({ workshop, words }: { workshop: ClientView["workshop"]; words: Words }) {
   return (
     <p className={`small ${styles.reach}`}>
       {workshop.telephone && <Telephone number={workshop.telephone} />}
       {workshop.email && <a href={`mailto:${workshop.email}`}>{workshop.email}</a>}
-      <PrintButton />
+      <PrintButton label={words.say("own.print")} />
     </p>
   );
 }

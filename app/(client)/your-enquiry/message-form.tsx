@@ -5,12 +5,12 @@ import { sendMessage } from "./actions";
 import styles from "./client-page.module.css";
 
 /** A message to the workshop. */
-export function MessageForm() {
+export function MessageForm({ title, label, hint, button }: { title: string; label: string; hint: string; button: string }) {
   return (
-    <PlainForm action={sendMessage} title="Your enquiry">
+    <PlainForm action={sendMessage} title={title}>
       <div className={styles.message}>
-        <TextArea name="message" label="Your message" hint="A question, something that has changed, or what you have decided." rows={4} />
-        <button className="button quiet">Send the message</button>
+        <TextArea name="message" label={label} hint={hint} rows={4} />
+        <button className="button quiet">{button}</button>
       </div>
     </PlainForm>
   );

@@ -1,7 +1,9 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { clientCaller } from "@/app/_server/caller";
+import { retell } from "@/lib/enquiry/retell";
 import { readClientPage } from "@/lib/enquiry/read-client-page";
+import { wordsIn, type Words } from "@/lib/words/words";
 import { readSettings } from "@/lib/workshop/settings";
 import { Shell } from "../_parts/shell";
 import { ClientPage } from "./client-page";
@@ -15,21 +17,22 @@ export default async function YourEnquiry() {
   const caller = await clientCaller();
   const read = caller ? await readClientPage(caller, new Date()) : null;
   const settings = await readSettings();
-  if (!read?.ok) return <NoLink workshop={settings.name} say={read && !read.ok ? read.say : null} />;
+  const words = wordsIn(settings.locale);
+  if (!read?.ok) return <NoLink words={words} workshop={settings.name} say={read && !read.ok ? retell(words, read.say) : null} />;
   return (
-    <Shell start={<bdi>{read.value.workshop.name}</bdi>} end={`Enquiry ${read.value.reference}`} colours={read.value.rugs[0]?.colours ?? []} isWide>
-      <ClientPage view={read.value} emergencyNumber={settings.emergencyNumber} />
+    <Shell words={words} start={<bdi>{read.value.workshop.name}</bdi>} end={words.say("own.enquiry", { reference: read.value.reference })} colours={read.value.rugs[0]?.colours ?? []} isWide>
+      <ClientPage view={read.value} words={words} place={settings} emergencyNumber={settings.emergencyNumber} />
     </Shell>
   );
 }
 
-function NoLink({ workshop, say }: { workshop: string; say: string | null }) {
+function NoLink({ words, workshop, say }: { words: Words; workshop: string; say: string | null }) {
   return (
-    <Shell start={<Link href="/">{workshop}</Link>}>
-      <title>Your page opens with the link in our letter</title>
-      <h1>Your page opens with the link in our letter</h1>
-      <p className={styles.said}>{say ?? "This device has not opened it yet, or the link has run out. Look for our note in your e-mail and follow the link in it."}</p>
-      <p><Link className="button" href="/">To the beginning</Link></p>
+    <Shell words={words} start={<Link href="/">{workshop}</Link>}>
+      <title>{words.say("own.no-link")}</title>
+      <h1>{words.say("own.no-link")}</h1>
+      <p className={styles.said}>{say ?? words.say("own.no-link-why")}</p>
+      <p><Link className="button" href="/">{words.say("page.to-beginning")}</Link></p>
     </Shell>
   );
 }

@@ -10,6 +10,8 @@ import { MOST_KEPT_BYTES } from "@/lib/enquiry/keep-post";
 
 export const runtime = "nodejs";
 
+const SAYS = { noForm: "Send the message as a form does.", noFile: "No message came with this.", cut: "This message did not arrive whole. Please send it again." };
+
 /** Takes one saved message (.eml) of somebody at the desk as multipart/form-data, streamed on as it comes. */
 export async function POST(request: Request): Promise<Response> {
   if (!isSameOrigin(request.headers)) return answer(refuse("not-allowed", "This was not sent from our own page."));
@@ -17,7 +19,7 @@ export async function POST(request: Request): Promise<Response> {
   if (!caller) return answer(refuse("not-signed-in", "Please sign in first."));
   if (!request.body) return answer(refuse("invalid", "No message came with this."));
   const body = Readable.fromWeb(request.body as NodeReadableStream);
-  return answer(await readUpload(body, request.headers, ({ file }) => bringPost(caller, file, new Date()), { what: "message", mostBytes: MOST_KEPT_BYTES }));
+  return answer(await readUpload(body, request.headers, ({ file }) => bringPost(caller, file, new Date()), { mostBytes: MOST_KEPT_BYTES, says: SAYS }));
 }
 
 const answer = (result: Result<unknown>): Response => Response.json(result, { status: result.ok ? 201 : STATUS_OF[result.code], headers: INERT_HEADERS });

@@ -1,4 +1,5 @@
 import { createHash } from "node:crypto";
+import type { Words } from "@/lib/words/words";
 import { INERT_HEADERS } from "@/app/_server/route-headers";
 
 /** In the colours of app/globals.css; this page is no part of the application and may load nothing. */
@@ -10,12 +11,13 @@ const POLICY = `default-src 'none'; style-src 'sha256-${createHash("sha256").upd
 const escaped = (text: string) => text.replace(/[&<>"']/g, (c) => `&#${c.charCodeAt(0)};`);
 
 /** Where a link no longer opens anything: what it says, how to reach the workshop, the way to the beginning. Status 410. */
-export function deadLink({ say, name, telephone, email }: { say: string; name: string; telephone: string; email: string }): Response {
+export function deadLink({ words, say, name, telephone, email }: { words: Words; say: string; name: string; telephone: string; email: string }): Response {
   const ways = [
-    telephone && `<li>Telephone <a href="tel:${escaped(telephone.replace(/[^\d+]/g, ""))}">${escaped(telephone)}</a></li>`,
-    email && `<li>E-mail <a href="mailto:${escaped(email)}">${escaped(email)}</a></li>`,
+    telephone && `<li>${escaped(words.say("dead-link.telephone"))} <a href="tel:${escaped(telephone.replace(/[^\d+]/g, ""))}">${escaped(telephone)}</a></li>`,
+    email && `<li>${escaped(words.say("dead-link.email"))} <a href="mailto:${escaped(email)}">${escaped(email)}</a></li>`,
   ].filter(Boolean);
-  const page = `<!doctype html><html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>This link is too old</title><style>${STYLE}</style></head>
-<body><main><p>${escaped(name)}</p><h1>This link is too old</h1><p>${escaped(say)}</p><ul>${ways.join("")}</ul><p><a href="/">To the beginning</a></p></main></body></html>`;
+  const title = escaped(words.say("dead-link.title"));
+  const page = `<!doctype html><html lang="${words.locale}"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${title}</title><style>${STYLE}</style></head>
+<body><main><p>${escaped(name)}</p><h1>${title}</h1><p>${escaped(say)}</p><ul>${ways.join("")}</ul><p><a href="/">${escaped(words.say("page.to-beginning"))}</a></p></main></body></html>`;
   return new Response(page, { status: 410, headers: { ...INERT_HEADERS, "content-security-policy": POLICY, "content-type": "text/html; charset=utf-8" } });
 }

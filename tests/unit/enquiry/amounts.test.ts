@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { cmFromFeet, parseAmount, parseDecimal } from "../../../lib/enquiry/amounts";
+import { cmFromFeet, parseAmount, parseCm, parseDecimal, parseFeetAndInches } from "../../../lib/enquiry/amounts";
 
 describe("parseDecimal", () => {
   it.each([["170", 170], ["170.5", 170.5], ["170,5", 170.5], [" 240 cm ", 240], ["5 ft", 5], ["11\"", 11], [".5", 0.5], ["0", 0]])("reads %j as %d", (text, value) => {
@@ -9,6 +9,16 @@ describe("parseDecimal", () => {
   it.each(["", "  ", "about 170", "1,2,3", "1.2.3", "-5", "1e3", "0x10", "Infinity", "."])("gives null for %j", (text) => {
     expect(parseDecimal(text)).toBeNull();
   });
+});
+
+describe("parseCm", () => {
+  it.each([["170", 170], ["170,5 cm", 170.5], ["1.7 m", 170], ["1,70 m", 170], ["2 m", 200], ["1 m 70", 170], ["1 m 70 cm", 170], ["2m05", 205], ["2.405 metres", 240.5]])("reads %j as %d cm", (text, cm) => expect(parseCm(text)).toBe(cm));
+  it.each(["", "m", "1 m 70 m", "about 2 m", "-1 m", "1.2.3 m"])("gives null for %j", (text) => expect(parseCm(text)).toBeNull());
+});
+
+describe("parseFeetAndInches", () => {
+  it.each([["5 ft 7 in", 5, 7], ["5'7\"", 5, 7], ["5′ 7½″", 5, 7.5], ["6 feet 0 inches", 6, 0], ["7' 10", 7, 10], ["5 ft 7.25 in", 5, 7.25]])("reads %j", (text, feet, inches) => expect(parseFeetAndInches(text)).toEqual({ feet, inches }));
+  it.each(["5", "5 ft", "7 in", "five ft two", "", "5.5 ft 2 in"])("is null for %j, which is not both", (text) => expect(parseFeetAndInches(text)).toBeNull());
 });
 
 describe("parseAmount", () => {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { wordsIn } from "../../../lib/words/words";
 import { clientStanding, isEnded } from "../../../lib/enquiry/client-standing";
 import { sayLetter } from "../../../lib/enquiry/letter-words";
 import { newReference, REFERENCE_LETTERS, REFERENCE_PATTERN } from "../../../lib/enquiry/reference";
@@ -44,14 +45,14 @@ describe("clientStanding", () => {
   it("is a sentence in every state, after every kind of letter, and never speaks of the desk", () => {
     for (const state of STATES)
       for (const kind of [null, "reply", "question"] as const) {
-        expect(clientStanding(state, kind)).toMatch(/^[A-Z].*\.$/);
-        expect(clientStanding(state, kind)).not.toMatch(/queue|draft|turn|state/);
+        expect(clientStanding(state, kind, wordsIn("en-GB"))).toMatch(/^[A-Z].*\.$/);
+        expect(clientStanding(state, kind, wordsIn("en-GB"))).not.toMatch(/queue|draft|turn|state/);
       }
   });
   it("says answered only after a reply", () => {
-    expect(clientStanding("their_turn", "reply")).toContain("has answered you");
-    expect(clientStanding("their_turn", "question")).not.toContain("has answered you");
-    expect(clientStanding("their_turn", null)).not.toContain("has answered you");
+    expect(clientStanding("their_turn", "reply", wordsIn("en-GB"))).toContain("has answered you");
+    expect(clientStanding("their_turn", "question", wordsIn("en-GB"))).not.toContain("has answered you");
+    expect(clientStanding("their_turn", null, wordsIn("en-GB"))).not.toContain("has answered you");
   });
   it("knows the four ends", () => {
     expect(STATES.filter(isEnded)).toEqual(["finished", "declined", "withdrawn", "closed_unanswered"]);

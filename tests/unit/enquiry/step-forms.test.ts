@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { LIMITS, type IntakeAnswers } from "../../../lib/enquiry/questionnaire";
+import { LIMITS } from "../../../lib/enquiry/limits";
+import type { IntakeAnswers } from "../../../lib/enquiry/questionnaire";
 import { emptyValues, parseStep, valuesFromForm, valuesOf } from "../../../lib/enquiry/step-forms";
 import { isFormStep, type FormStepId, type FormValues } from "../../../lib/enquiry/step-schemas";
 import { STEPS, stepRow } from "../../../lib/enquiry/steps";
@@ -140,5 +141,18 @@ describe("valuesFromForm", () => {
     const data = form(["answer", "none"]);
     data.append("photo", new Blob(["x"]), "x.jpg");
     expect(valuesFromForm("shine", data)).toEqual({ answer: "none" });
+  });
+});
+
+describe("a size in the workshop's unit", () => {
+  it("opens in feet and inches where the workshop counts so, and comes back as the same centimetres", () => {
+    const values = valuesOf("size", { rug: { widthCm: 170, lengthCm: 244 } }, "sqft");
+    expect(values).toEqual({ unit: "ft", widthFt: "5", widthIn: "7", lengthFt: "8", lengthIn: "0" });
+    expect(parseStep("size", values)).toMatchObject({ ok: true, patch: { rug: { widthCm: 170, lengthCm: 244 } } });
+    expect(valuesOf("size", {}, "sqft")).toEqual({ unit: "ft", widthFt: "", widthIn: "", lengthFt: "", lengthIn: "" });
+  });
+  it("takes either unit, and both in one field", () => {
+    for (const values of [{ unit: "cm", widthCm: "1.7 m", lengthCm: "240" }, { unit: "cm", widthCm: "1 m 70", lengthCm: "2,4 m" }, { unit: "ft", widthFt: "5 ft 7 in", lengthFt: "7", lengthIn: "10.5" }] as const)
+      expect(parseStep("size", values)).toMatchObject({ ok: true, patch: { rug: { widthCm: 170, lengthCm: 240 } } });
   });
 });

@@ -2,15 +2,16 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { composeDraft, type DraftInput } from "../../../lib/reply/draft";
 import { cleaning } from "../../../lib/reply/facts";
+import { wordsIn } from "../../../lib/words/words";
 import { improvementPhrase, moneyPhrase, yearsEnd, yearsPhrase } from "../../../lib/reply/phrases";
 import { readingOf } from "../../../lib/reply/reading";
 import type { RugAnswers } from "../../../lib/trade/questions";
 import { anyInput } from "./any-input";
 import { CASES } from "./cases";
-import { firstAidInShort } from "../../../lib/trade/first-aid";
+import { FIRST_AID } from "../../../lib/trade/first-aid";
 import { assessmentOf, FIRST_AID_SAID, inputOf, range, WORKSHOP } from "./make";
 
-const FIRST_AID_SHORT = firstAidInShort(WORKSHOP.emergencyNumber);
+const FIRST_AID_SHORT = [FIRST_AID.emergency(WORKSHOP.emergencyNumber), ...FIRST_AID.inShort];
 /** Spaces that do not break, read as spaces. */
 const eased = (text: string) => text.replaceAll("\u00a0", " ");
 
@@ -99,7 +100,7 @@ describe("composeDraft, for any assessment", () => {
     const known = `${JSON.stringify(input.assessments.map((r) => [r.title, r.answers, r.assessment.firstAid, r.assessment.nextQuestions]))} ${JSON.stringify(input.workshop)} ${input.client.name}`;
     const said = input.assessments.flatMap(({ assessment: a }, at) => [
       String(at + 1), a.improvement && improvementPhrase(a.improvement), a.lifeYears && [yearsPhrase(a.lifeYears), yearsEnd(a.lifeYears.low, "low"), yearsEnd(a.lifeYears.high, "high")].join(" "), a.worse === null ? "" : `${Math.round(a.worse * 100)} in 100`,
-      ...[a.money?.clean, a.money?.cutDown, a.money?.replace].map((m) => (m ? moneyPhrase(m, a.money!.currency) : "")),
+      ...[a.money?.clean, a.money?.cutDown, a.money?.replace].map((m) => (m ? moneyPhrase(m, a.money!.currency, wordsIn("en-GB")) : "")),
     ]).join(" ");
     const numbers = new Set(`${known} ${said}`.match(/\d+/g) ?? []);
     for (const number of text.match(/\d+/g) ?? []) expect(numbers).toContain(number);

@@ -1,7 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { wordsIn } from "../../../lib/words/words";
 import { cappedWord, chancePhrase, improvementPhrase, isTellingPrice, lifeTold, likelihood, listed, moneyPhrase, yearsEnd, yearsPhrase } from "../../../lib/reply/phrases";
 import { range } from "./make";
+
+const ENGLISH = wordsIn("en-GB");
 
 describe("improvementPhrase", () => {
   it.each([
@@ -39,11 +42,11 @@ describe("isTellingPrice", () => {
 
 describe("moneyPhrase", () => {
   it("rounds both ends to two figures and writes the currency's sign", () => {
-    expect(moneyPhrase(range(123, 150, 187), "GBP")).toBe("£120 to £190");
-    expect(moneyPhrase(range(1234, 1500, 1876), "EUR")).toBe("€1,200 to €1,900");
+    expect(moneyPhrase(range(123, 150, 187), "GBP", ENGLISH)).toBe("£120 to £190");
+    expect(moneyPhrase(range(1234, 1500, 1876), "EUR", ENGLISH)).toBe("€1,200 to €1,900");
   });
-  it("says one figure where both ends round to it", () => expect(moneyPhrase(range(98, 99, 99), "GBP")).toBe("£98 to £99"));
-  it("says nothing twice", () => expect(moneyPhrase(range(0, 0, 0), "USD")).toBe("US$0"));
+  it("says one figure where both ends round to it", () => expect(moneyPhrase(range(98, 99, 99), "GBP", ENGLISH)).toBe("£98 to £99"));
+  it("says nothing twice", () => expect(moneyPhrase(range(0, 0, 0), "USD", ENGLISH)).toBe("US$0"));
 });
 
 describe("likelihood", () => {

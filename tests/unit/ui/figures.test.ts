@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { countInWords, decibans, money, oddsInWords, percent, percentRange, sentenceCase } from "../../../lib/ui/figures";
+import { countInWords, decibans, oddsInWords, percent, percentRange, sentenceCase } from "../../../lib/ui/figures";
 
 const NBSP = "\u00a0";
 
@@ -57,11 +57,5 @@ describe("oddsInWords", () => {
   // 10 decibans are ten to one by definition; 3.0103 are two to one.
   it.each([[0, "about even"], [3.0103, "about 2 to 1"], [10, "about 10 to 1"], [20, "about 100 to 1"], [-10, "about 1 to 10"], [-3.0103, "about 1 to 2"]])("tells %d decibans as %s", (db, words) => {
     expect(oddsInWords(db)).toBe(words);
-  });
-});
-
-describe("money", () => {
-  it("shows no pennies and the place's own marks", () => {
-    expect(money(4200.4, "GBP", "en-GB")).toBe("£4,200");
   });
 });

@@ -1,5 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { wordsIn } from "../../../lib/words/words";
 import { progressWords, remainingInChapter } from "../../../lib/ui/progress";
+
+const ENGLISH = wordsIn("en-GB");
 
 describe("remainingInChapter", () => {
   it("counts a page that hangs on an answer still to come towards the most only", () => {
@@ -12,9 +15,9 @@ describe("remainingInChapter", () => {
 });
 
 describe("progressWords", () => {
-  it("says a known number plainly", () => expect(progressWords("room", {})).toBe("Three more about where it lies, then you."));
-  it("says two numbers where one answer decides", () => expect(progressWords("touch", {})).toBe("Two or three more about the rug itself, then what happened to it."));
-  it("says perhaps where it may be none", () => expect(progressWords("fringe", {})).toBe("Perhaps one more about the rug itself, then what happened to it."));
-  it("says which is the last of a part", () => expect(progressWords("fringe-feel", { rug: { fringe: "sewn-on" } })).toBe("The last one about the rug itself, then what happened to it."));
-  it("says which is the last page", () => expect(progressWords("send", {})).toBe("This is the last page."));
+  it("says a known number plainly", () => expect(progressWords("room", {}, ENGLISH)).toBe("Three more about where it lies, then you."));
+  it("says two numbers where one answer decides", () => expect(progressWords("touch", {}, ENGLISH)).toBe("Two or three more about the rug itself, then what happened to it."));
+  it("says perhaps where it may be none", () => expect(progressWords("fringe", {}, ENGLISH)).toBe("Perhaps one more about the rug itself, then what happened to it."));
+  it("says which is the last of a part", () => expect(progressWords("fringe-feel", { rug: { fringe: "sewn-on" } }, ENGLISH)).toBe("The last one about the rug itself, then what happened to it."));
+  it("says which is the last page", () => expect(progressWords("send", {}, ENGLISH)).toBe("This is the last page."));
 });

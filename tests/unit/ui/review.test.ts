@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
 import type { IntakeAnswers } from "../../../lib/enquiry/questionnaire";
+import { wordsIn } from "../../../lib/words/words";
 import { reviewOf } from "../../../lib/ui/review";
 
-const told = (answers: IntakeAnswers, photos = 0) => Object.fromEntries(reviewOf(answers, photos).map((line) => [line.step, line.told]));
+const told = (answers: IntakeAnswers, photos = 0) => Object.fromEntries(reviewOf(answers, photos, { words: wordsIn("en-GB"), areaUnit: "m2" }).map((line) => [line.step, line.told]));
 
 describe("reviewOf", () => {
   it("always shows photos and contact, so that nobody sends without seeing that they are missing", () => {
@@ -18,8 +19,8 @@ describe("reviewOf", () => {
     });
   });
   it("tells numbers with their units", () => {
-    expect(told({ rug: { widthCm: 170, lengthCm: 240, price: 4200, currency: "GBP", boughtYear: 2019 } })).toMatchObject({ size: "170 × 240 cm", price: "2019, 4,200 GBP" });
-    expect(told({ rug: { lengthCm: 240 } })).toMatchObject({ size: "240 cm long" });
+    expect(told({ rug: { widthCm: 170, lengthCm: 240, price: 4200, currency: "GBP", boughtYear: 2019 } })).toMatchObject({ size: "170 × 240 cm (5 ft 7 in × 7 ft 10 in)", price: "2019, £4,200" });
+    expect(told({ rug: { lengthCm: 240 } })).toMatchObject({ size: "240 cm long (7 ft 10 in long)" });
   });
   it("puts the seller's own words in quotation marks", () => expect(told({ rug: { sellerSaid: "silk", sellerWords: "finest" } })).toMatchObject({ seller: "Silk, “finest”" }));
   it("leaves out what no longer applies", () => expect(told({ reason: "routine", rug: { incidents: ["sun"], liquid: "wine" } })).not.toHaveProperty("liquid"));

@@ -43,7 +43,7 @@ describe("waitingInWords", () => {
 });
 
 describe("dayAndClock", () => {
-  const place = { locale: "en-GB", timeZone: "Europe/London" };
+  const place = { locale: "en-GB", timeZone: "Europe/London" } as const;
   it.each([
     ["2026-11-25T08:15:00Z", "today 08:15"],
     ["2026-11-24T17:40:00Z", "yesterday 17:40"],

@@ -28,19 +28,20 @@ describe("toldOfRug", () => {
   });
 });
 
+const METRIC = { locale: "en-GB", areaUnit: "m2" } as const;
 describe("rugFacts", () => {
   it("tells year, price, place, size and the price per square metre", () => {
-    expect(rugFacts({ boughtYear: 2024, price: 4080, currency: "GBP", boughtPlace: "Harrow & Daughters", widthCm: 170, lengthCm: 240 }, "en-GB"))
+    expect(rugFacts({ boughtYear: 2024, price: 4080, currency: "GBP", boughtPlace: "Harrow & Daughters", widthCm: 170, lengthCm: 240 }, METRIC))
       .toBe("Bought 2024 for £4,080 at Harrow & Daughters. 170 × 240 cm, £1,000 a square metre.");
   });
   it("tells the price by the square foot where the workshop reckons so", () => {
-    expect(rugFacts({ price: 1000, currency: "USD", widthCm: 304.8, lengthCm: 304.8 }, "en-US", "sqft")).toContain("$10 a square foot");
+    expect(rugFacts({ price: 1000, currency: "USD", widthCm: 304.8, lengthCm: 304.8 }, { locale: "en-US", areaUnit: "sqft" })).toContain("$10 a square foot");
   });
   it("says nothing of what is not known", () => {
-    expect(rugFacts({}, "en-GB")).toBe("");
-    expect(rugFacts({ boughtWhere: "online" }, "en-GB")).toBe("Bought online.");
-    expect(rugFacts({ boughtWhere: "gift" }, "en-GB")).toBe("");
-    expect(rugFacts({ price: 900, currency: "EUR", widthCm: 100 }, "en-GB")).toBe("Bought for €900.");
+    expect(rugFacts({}, METRIC)).toBe("");
+    expect(rugFacts({ boughtWhere: "online" }, METRIC)).toBe("Bought online.");
+    expect(rugFacts({ boughtWhere: "gift" }, METRIC)).toBe("");
+    expect(rugFacts({ price: 900, currency: "EUR", widthCm: 100 }, METRIC)).toBe("Bought for €900.");
   });
 });
 

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { wordsIn } from "../../../lib/words/words";
 import { markLabel, yearMarks } from "../../../lib/ui/year-marks";
 
 describe("yearMarks", () => {
@@ -20,5 +21,5 @@ describe("yearMarks", () => {
 
 describe("markLabel", () => {
   it.each([[0, false, "now"], [0.5, false, "½"], [1.5, false, "1½"], [8, false, "8"], [10, true, "10 years"], [1, true, "1 year"], [2.5, true, "2½ years"]] as const)(
-    "writes %d (last: %j) as %j", (years, isLast, words) => expect(markLabel(years, isLast)).toBe(words));
+    "writes %d (last: %j) as %j", (years, isLast, words) => expect(markLabel(years, isLast, wordsIn("en-GB"))).toBe(words));
 });

@@ -1,15 +1,15 @@
 "use client";
 import type { ReactNode } from "react";
-import { stepSchema, type FormStepId, type FormValues } from "@/lib/enquiry/step-schemas";
-import { CheckedForm } from "@/lib/ui/checked-form";
+import type { FormStepId, FormValues } from "@/lib/enquiry/step-schemas";
+import { PlainForm } from "@/lib/ui/plain-form";
 import { saveStep } from "../actions";
 
-/** The form of one question, checked by its schema. */
+/** The form of one question. The server checks it with its schema and answers in the client's language. */
 export function StepForm({ step, title, values, children }: { step: FormStepId; title: string; values: FormValues; children: ReactNode }) {
   return (
-    <CheckedForm schema={stepSchema(step)} action={saveStep} values={values} title={title}>
+    <PlainForm action={saveStep} values={values} title={title}>
       <input type="hidden" name="step" value={step} />
       {children}
-    </CheckedForm>
+    </PlainForm>
   );
 }

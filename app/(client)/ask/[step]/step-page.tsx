@@ -3,27 +3,32 @@ import { valuesOf } from "@/lib/enquiry/step-forms";
 import { isFormStep } from "@/lib/enquiry/step-schemas";
 import type { StepId } from "@/lib/enquiry/steps";
 import { StepFields } from "@/lib/ui/step-fields";
+import { titleOf } from "@/lib/ui/step-titles";
+import { wordsIn, type MessageKey } from "@/lib/words/words";
+import { readSettings } from "@/lib/workshop/settings";
 import { CallUs } from "./call-us";
 import { FirstAidFirst } from "./first-aid-first";
-import { Send } from "./send";
 import { GoOn } from "./go-on";
+import { Send } from "./send";
 import { StepForm } from "./step-form";
-import { titleOf } from "@/lib/ui/step-titles";
 
 /** Pages without a list of answers: "I'm not sure" is a button of its own there. */
-const UNSURE_BUTTON: Partial<Record<StepId, string>> = { price: "I’m not sure", size: "I’m not sure", story: "Nothing to add" };
+const UNSURE_BUTTON: Partial<Record<StepId, Extract<MessageKey, "ask.unsure" | "ask.nothing-to-add">>> = { price: "ask.unsure", size: "ask.unsure", story: "ask.nothing-to-add" };
 
 /** What stands on the page of a step; the photos have a page of their own. */
-export function StepPage({ step, intake }: { step: StepId; intake: IntakeView }) {
+export async function StepPage({ step, intake }: { step: StepId; intake: IntakeView }) {
   const { answers } = intake;
   if (step === "first-aid") return <FirstAidFirst answers={answers} />;
   if (step === "call-us") return <CallUs answers={answers} />;
   if (step === "send") return <Send intake={intake} />;
   if (!isFormStep(step)) throw new Error(`Expected a step with a form but received ${step}`);
+  const { locale, areaUnit } = await readSettings();
+  const words = wordsIn(locale);
+  const unsure = UNSURE_BUTTON[step];
   return (
-    <StepForm step={step} title={titleOf(step, answers)} values={valuesOf(step, answers)}>
-      <StepFields step={step} answers={answers} />
-      <GoOn step={step} answers={answers} unsure={UNSURE_BUTTON[step]} />
+    <StepForm step={step} title={titleOf(step, answers, words)} values={valuesOf(step, answers, areaUnit)}>
+      <StepFields step={step} answers={answers} words={words} areaUnit={areaUnit} />
+      <GoOn step={step} answers={answers} words={words} unsure={unsure && words.say(unsure)} />
     </StepForm>
   );
 }

@@ -1,7 +1,9 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { redirect } from "next/navigation";
+import { inPage } from "@/lib/ui/in-page";
 import { Telephone } from "@/lib/ui/telephone";
+import { wordsIn } from "@/lib/words/words";
 import { readSettings } from "@/lib/workshop/settings";
 import { Shell } from "../../_parts/shell";
 import { askAboutAnother } from "../actions";
@@ -16,26 +18,29 @@ export default async function Sent() {
   const { intake } = await intakeOfDevice();
   if (!intake.submittedReference) redirect("/ask");
   const settings = await readSettings();
+  const words = wordsIn(settings.locale);
+  const { say } = words;
   const { answers } = intake;
+  const email = answers.contact?.email;
   const isWet = answers.wetNow === "wet" || answers.wetNow === "damp";
   return (
-    <Shell start={settings.name} end="Sent" colours={coloursOfPhotos(intake.photos)}>
-      <title>Your enquiry is with us</title>
-      <h1>It is with us</h1>
-      <p className={styles.reference}><span className="small">Your enquiry</span> <strong>{intake.submittedReference}</strong></p>
-      {isWet && <p>Your rug is still wet: <Link href="/first-aid">what to do until we answer</Link>. What is still wet is answered first.</p>}
-      <h2>What happens now</h2>
+    <Shell words={words} start={settings.name} end={say("sent.end")} colours={coloursOfPhotos(intake.photos)}>
+      <title>{say("sent.title")}</title>
+      <h1>{say("sent.head")}</h1>
+      <p className={styles.reference}><span className="small">{say("sent.enquiry")}</span> <strong>{intake.submittedReference}</strong></p>
+      {isWet && <p>{inPage(words.parts("sent.wet", { link: (w) => <Link href="/first-aid">{inPage(w)}</Link> }))}</p>}
+      <h2>{say("sent.next")}</h2>
       <ol className={styles.steps}>
-        {answers.contact?.email && <li>A note that we have it goes to <bdi>{answers.contact.email}</bdi>, with a link to your own page.</li>}
-        <li>A person here looks at your photos and answers, what is most urgent first.{settings.hours && ` We are here ${settings.hours}.`}</li>
-        <li>{answers.contact?.email ? "The answer comes by e-mail and stands on your page too." : "We ring you. What we write stands on your page too."}</li>
+        {email && <li>{inPage(words.parts("sent.note", { email, address: (w) => <bdi>{inPage(w)}</bdi> }))}</li>}
+        <li>{say("sent.person")}{settings.hours && ` ${say("front.hours", { hours: settings.hours })}`}</li>
+        <li>{say(email ? "sent.by-mail" : "sent.by-telephone")}</li>
       </ol>
-      <p>Until then, please put no water and no product on it.</p>
+      <p>{say("sent.until")}</p>
       <div className={styles.onward}>
-        <Link className="button" href="/your-enquiry">See your page</Link>
-        <form action={askAboutAnother}><button className="button quiet">Ask about another rug</button></form>
+        <Link className="button" href="/your-enquiry">{say("sent.your-page")}</Link>
+        <form action={askAboutAnother}><button className="button quiet">{say("sent.another")}</button></form>
       </div>
-      {settings.telephone && <p className={`small ${styles.ring}`}>If it cannot wait: <Telephone number={settings.telephone} /></p>}
+      {settings.telephone && <p className={`small ${styles.ring}`}>{say("sent.cannot-wait")} <Telephone number={settings.telephone} /></p>}
     </Shell>
   );
 }

@@ -5,12 +5,12 @@ import { erase } from "./actions";
 import css from "./erase.module.css";
 
 /** One tick and one button: it cannot be undone. */
-export function EraseForm() {
+export function EraseForm({ title, sure }: { title: string; sure: string }) {
   return (
-    <PlainForm action={erase} title="Erase everything">
+    <PlainForm action={erase} title={title}>
       <div className={css.form}>
-        <TickBox name="sure" label="Yes, erase everything for good" />
-        <button className="button">Erase everything</button>
+        <TickBox name="sure" label={sure} />
+        <button className="button">{title}</button>
       </div>
     </PlainForm>
   );

@@ -2,7 +2,9 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { redirect } from "next/navigation";
 import { clientCaller } from "@/app/_server/caller";
+import { clientWords } from "@/app/_server/client-words";
 import { readClientPage } from "@/lib/enquiry/read-client-page";
+import { inPage } from "@/lib/ui/in-page";
 import { Shell } from "../../_parts/shell";
 import css from "./erase.module.css";
 import { EraseForm } from "./erase-form";
@@ -15,21 +17,23 @@ export default async function Erase() {
   const caller = await clientCaller();
   const read = caller ? await readClientPage(caller, new Date()) : null;
   if (!read?.ok) redirect("/your-enquiry");
+  const words = await clientWords();
+  const { say } = words;
   const { workshop, reference, copy, mayErase } = read.value;
   return (
-    <Shell start={<bdi>{workshop.name}</bdi>} end={`Enquiry ${reference}`} colours={read.value.rugs[0]?.colours ?? []}>
-      <h1>Erase everything</h1>
+    <Shell words={words} start={<bdi>{workshop.name}</bdi>} end={say("own.enquiry", { reference })} colours={read.value.rugs[0]?.colours ?? []}>
+      <h1>{say("data.erase")}</h1>
       {mayErase ? (
         <div className={css.text}>
-          <p>Your answers, your photos, your name and how to reach you, and all letters between us are erased at once and for good. If nobody has answered yet, nobody will.</p>
-          <p>What you have in your own e-mail stays there. A backup that was made before today holds it until the workshop removes that backup.</p>
-          <p>You may want <a href={`/copies/${copy}`} download>a copy of everything</a> first.</p>
-          <EraseForm />
+          <p>{say("erase.at-once")}</p>
+          <p>{say("erase.not")}</p>
+          <p>{inPage(words.parts("erase.copy-first", { copy: (w) => <a href={`/copies/${copy}`} download>{inPage(w)}</a> }))}</p>
+          <EraseForm title={say("data.erase")} sure={say("erase.sure")} />
         </div>
       ) : (
-        <div className={css.text}><p>Work was ordered, and what belongs to an order is kept as long as the law asks. Please write to us or ring: we erase what may go.</p></div>
+        <div className={css.text}><p>{say("erase.ordered")}</p></div>
       )}
-      <p><Link href="/your-enquiry">Back to your enquiry</Link></p>
+      <p><Link href="/your-enquiry">{say("erase.back")}</Link></p>
     </Shell>
   );
 }

@@ -1,19 +1,23 @@
 import type { Metadata } from "next";
 import Link from "next/link";
+import { wordsIn } from "@/lib/words/words";
 import { readSettings } from "@/lib/workshop/settings";
 import { Shell } from "../../_parts/shell";
 import styles from "../client-page.module.css";
 
-export const metadata: Metadata = { title: "Everything is erased" };
+export async function generateMetadata(): Promise<Metadata> {
+  return { title: wordsIn((await readSettings()).locale).say("erased.title") };
+}
 
 /** After a client has erased their enquiry. */
 export default async function Erased() {
-  const { name } = await readSettings();
+  const { name, locale } = await readSettings();
+  const words = wordsIn(locale);
   return (
-    <Shell start={<Link href="/">{name}</Link>}>
-      <h1>Everything is erased</h1>
-      <p className={styles.said}>Your answers, photos and letters are gone, and your link opens nothing any more. You are welcome to ask again at any time.</p>
-      <p><Link className="button" href="/">To the beginning</Link></p>
+    <Shell words={words} start={<Link href="/">{name}</Link>}>
+      <h1>{words.say("erased.title")}</h1>
+      <p className={styles.said}>{words.say("erased.gone")}</p>
+      <p><Link className="button" href="/">{words.say("page.to-beginning")}</Link></p>
     </Shell>
   );
 }

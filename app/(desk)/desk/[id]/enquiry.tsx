@@ -4,7 +4,7 @@ import type { UsedParagraphs as UsedParagraphsOfDraft } from "@/lib/enquiry/read
 import type { EnquiryView } from "@/lib/enquiry/views";
 import { questionLetter } from "@/lib/ui/question-letter";
 import { RugEvidence } from "@/lib/ui/rug-evidence";
-import type { AreaUnit } from "@/lib/ui/told";
+import type { AreaUnit } from "@/lib/words/measures";
 import { Strip } from "@/lib/ui/strip";
 import { dayAndClock, waitingInWords, type Place } from "@/lib/ui/time";
 import { Client, History, Letters, Received } from "./about";

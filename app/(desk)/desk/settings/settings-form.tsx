@@ -3,6 +3,7 @@ import { CURRENCIES } from "@/lib/trade/questions";
 import type { FormValues } from "@/lib/enquiry/step-schemas";
 import { CheckedForm } from "@/lib/ui/checked-form";
 import { SelectField, TextArea, TextField } from "@/lib/ui/field";
+import { OFFERED_LOCALES } from "@/lib/words/locales";
 import css from "../page.module.css";
 import { keepSettings } from "./actions";
 import { settingsFormSchema } from "./schema";
@@ -10,7 +11,11 @@ import { settingsFormSchema } from "./schema";
 const JURISDICTIONS = [
   { id: "EU", label: "European Union" }, { id: "IE", label: "Ireland" }, { id: "UK", label: "United Kingdom" }, { id: "US", label: "United States" }, { id: "other", label: "Somewhere else" },
 ];
-const UNITS = [{ id: "m2", label: "square metre" }, { id: "sqft", label: "square foot" }];
+const UNITS = [{ id: "m2", label: "Centimetres and m²" }, { id: "sqft", label: "Feet, inches and square feet" }];
+const LOCALE_NAMES: Record<(typeof OFFERED_LOCALES)[number], string> = {
+  "en-GB": "English, as in Britain", "en-IE": "English, as in Ireland", "en-US": "English, as in the United States",
+  "en-CA": "English, as in Canada", "en-AU": "English, as in Australia", "en-NZ": "English, as in New Zealand",
+};
 
 export function SettingsForm({ title, values }: { title: string; values: FormValues }) {
   return (
@@ -31,7 +36,6 @@ export function SettingsForm({ title, values }: { title: string; values: FormVal
         <legend>Prices</legend>
         <div className={css.pair}>
           <SelectField name="currency" label="Currency" options={CURRENCIES.map((c) => ({ id: c, label: c }))} />
-          <SelectField name="areaUnit" label="What a rug cost is told by the" options={UNITS} />
         </div>
         <div className={css.pair}>
           <TextField name="cleanPerM2" label="Cleaning, per square metre" inputMode="decimal" />
@@ -42,7 +46,11 @@ export function SettingsForm({ title, values }: { title: string; values: FormVal
       <fieldset className={css.group}>
         <legend>Where you are</legend>
         <SelectField name="jurisdiction" label="Whose general rules the law texts describe" hint="In general terms only: local law decides." options={JURISDICTIONS} />
-        <div className={css.pair}><TextField name="locale" label="Language tag" hint="How dates and amounts are written, such as en-GB." /><TextField name="timeZone" label="Time zone" hint="Such as Europe/Dublin." /></div>
+        <div className={css.pair}>
+          <SelectField name="locale" label="Language of clients" hint="And how dates and amounts are written." options={OFFERED_LOCALES.map((id) => ({ id, label: LOCALE_NAMES[id] }))} />
+          <SelectField name="areaUnit" label="Sizes and areas" hint="In pages and letters. Clients may give either." options={UNITS} />
+        </div>
+        <TextField name="timeZone" label="Time zone" hint="Such as Europe/Dublin." />
       </fieldset>
       <div className={css.send}><button className="button">Keep the settings</button></div>
     </CheckedForm>

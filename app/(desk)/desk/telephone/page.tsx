@@ -1,5 +1,6 @@
 import { staffCallerOrRedirect } from "@/app/_server/caller";
 import { FirstAid } from "@/lib/ui/first-aid";
+import { deskWords } from "@/lib/words/words";
 import { readSettings } from "@/lib/workshop/settings";
 import { TelephoneForm } from "./telephone-form";
 import css from "./telephone.module.css";
@@ -10,7 +11,7 @@ export const metadata = { title: null };
 
 export default async function Page() {
   await staffCallerOrRedirect();
-  const { currency, emergencyNumber } = await readSettings();
+  const { currency, emergencyNumber, locale } = await readSettings();
   return (
     <>
       <h1>{TITLE}</h1>
@@ -18,7 +19,7 @@ export default async function Page() {
         <TelephoneForm title={TITLE} currency={currency} />
         <aside className={css.aid} tabIndex={0} aria-label="First aid, to read out">
           <p className="small">To read out where anything is wet:</p>
-          <FirstAid emergencyNumber={emergencyNumber} />
+          <FirstAid words={deskWords(locale)} emergencyNumber={emergencyNumber} />
         </aside>
       </div>
     </>

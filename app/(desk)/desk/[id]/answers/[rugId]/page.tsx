@@ -7,6 +7,8 @@ import { isCorrectable } from "@/lib/enquiry/step-schemas";
 import { stepsFor } from "@/lib/enquiry/steps";
 import { toldOn } from "@/lib/ui/review";
 import { titleOf } from "@/lib/ui/step-titles";
+import { deskWords } from "@/lib/words/words";
+import { readSettings } from "@/lib/workshop/settings";
 import css from "./answers.module.css";
 
 export const metadata = { title: "Correct an answer" };
@@ -20,6 +22,8 @@ export default async function Page({ params }: { params: Promise<{ id: string; r
   const rug = enquiry.value.rugs.find((r) => r.id === rugId);
   if (!rug || !enquiry.value.may.correct) notFound();
   const answers = { ...enquiry.value.answers, rug: rug.answers };
+  const { locale, areaUnit } = await readSettings();
+  const words = deskWords(locale);
   return (
     <div className={css.page}>
       <p className="small"><Link href={`/desk/${id}#told-${rugId}`}><bdi>{rug.title}</bdi></Link> <span className="num">· {enquiry.value.reference}</span></p>
@@ -28,8 +32,8 @@ export default async function Page({ params }: { params: Promise<{ id: string; r
       <ul className={css.list}>
         {stepsFor(answers).filter(isCorrectable).map((step) => (
           <li key={step}>
-            <Link href={`/desk/${id}/answers/${rugId}/${step}`}>{titleOf(step, answers)}</Link>
-            <span className={css.said} dir="auto">{toldOn(step, answers) || "Not answered"}</span>
+            <Link href={`/desk/${id}/answers/${rugId}/${step}`}>{titleOf(step, answers, words)}</Link>
+            <span className={css.said} dir="auto">{toldOn(step, answers, rug.photos.length, { words, areaUnit }) || "Not answered"}</span>
           </li>
         ))}
       </ul>

@@ -1,6 +1,7 @@
 import type { MeasurementView, PhotoDeskView } from "@/lib/enquiry/views";
 import { planInWords } from "@/lib/ui/plan-words";
 import { dayAndClock, type Place } from "@/lib/ui/time";
+import type { Figures } from "@/lib/words/measures";
 import css from "./photo.module.css";
 
 /** What was measured in this photo, what was moved and what was taken away: nothing is lost from sight. */
@@ -13,7 +14,7 @@ export function Kept({ view, kind, now, place }: { view: PhotoDeskView; kind: Me
       <ol>
         {all.map((m) => (
           <li key={m.id} className={m.withdrawn ? css.gone : undefined}>
-            <p>{m.withdrawn ? <s>{wordsOf(m)}</s> : wordsOf(m)}</p>
+            <p>{m.withdrawn ? <s>{wordsOf(m, view.money)}</s> : wordsOf(m, view.money)}</p>
             <p className="small">
               <bdi>{m.by}</bdi>, <time dateTime={m.at}>{dayAndClock(m.at, now, place)}</time>
               {m.withdrawn && <>. {m.withdrawn.isMoved ? "Moved" : "Taken away"} by <bdi>{m.withdrawn.by}</bdi>, {dayAndClock(m.withdrawn.at, now, place)}</>}
@@ -25,4 +26,4 @@ export function Kept({ view, kind, now, place }: { view: PhotoDeskView; kind: Me
   );
 }
 
-const wordsOf = (m: MeasurementView): string => (m.kind === "spots" ? m.result.says : planInWords(m));
+const wordsOf = (m: MeasurementView, figures: Figures): string => (m.kind === "spots" ? m.result.says : planInWords(m, figures));

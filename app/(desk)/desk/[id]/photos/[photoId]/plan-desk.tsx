@@ -66,7 +66,7 @@ export function PlanDesk({ view }: { view: PhotoDeskView }) {
       {measured && typeof measured === "object" && (
         <>
           <PlanDrawing measured={measured} borderCm={marks.borderCm} way={chosen} />
-          <Places measured={measured} />
+          <Places measured={measured} figures={view.money} />
           <Ways measured={measured} chosen={chosen?.kind ?? null} choose={(kind) => set({ chosen: kind })} money={view.money} name={ways} />
         </>
       )}

@@ -9,6 +9,8 @@ import { stepRow } from "@/lib/enquiry/steps";
 import { SEEN_IN_A_PHOTO } from "@/lib/trade/questions";
 import { StepFields } from "@/lib/ui/step-fields";
 import { titleOf } from "@/lib/ui/step-titles";
+import { deskWords } from "@/lib/words/words";
+import { readSettings } from "@/lib/workshop/settings";
 import css from "../answers.module.css";
 import { AnswerForm } from "./answer-form";
 
@@ -26,14 +28,16 @@ export default async function Page({ params }: Props) {
   const rug = enquiry.value.rugs.find((r) => r.id === rugId);
   if (!rug || !enquiry.value.may.correct || !isCorrectable(step)) notFound();
   const answers = { ...enquiry.value.answers, rug: rug.answers };
+  const { locale, areaUnit } = await readSettings();
+  const words = deskWords(locale);
   const { question } = stepRow(step);
   const mayBeSeen = question !== undefined && SEEN_IN_A_PHOTO.includes(question) && rug.photos.length > 0;
   return (
     <div className={css.page}>
       <p className="small"><Link href={`/desk/${id}/answers/${rugId}`}>All answers about <bdi>{rug.title}</bdi></Link> <span className="num">· {enquiry.value.reference}</span></p>
       <div className={css.form}>
-        <AnswerForm rugId={rugId} step={step} title={titleOf(step, answers)} values={valuesOf(step, answers)} back={`/desk/${id}/answers/${rugId}`} seen={mayBeSeen ? rug.seen.includes(question) : null}>
-          <StepFields step={step} answers={answers} />
+        <AnswerForm rugId={rugId} step={step} title={titleOf(step, answers, words)} values={valuesOf(step, answers, areaUnit)} back={`/desk/${id}/answers/${rugId}`} seen={mayBeSeen ? rug.seen.includes(question) : null}>
+          <StepFields step={step} answers={answers} words={words} areaUnit={areaUnit} />
         </AnswerForm>
       </div>
     </div>

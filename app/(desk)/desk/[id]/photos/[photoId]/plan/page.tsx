@@ -8,6 +8,7 @@ import type { PlanView } from "@/lib/enquiry/views";
 import { PHOTO_KINDS } from "@/lib/trade/questions";
 import { PlanOutline } from "@/lib/ui/marking/plan-outline";
 import { PlanDrawing } from "@/lib/ui/plan-drawing";
+import { size } from "@/lib/words/measures";
 import { Places, wayInWords } from "@/lib/ui/plan-reading";
 import { cutName } from "@/lib/ui/plan-words";
 import { PrintButton } from "@/lib/ui/print-button";
@@ -34,13 +35,13 @@ export default async function Page({ params }: Props) {
       <p className="small no-print"><Link href={`/desk/${id}/photos/${photoId}?mark=plan`}>Back to the photo</Link></p>
       <p className={`small ${css.head}`}><bdi>{workshop.name}</bdi><span className="num">{reference}</span></p>
       <h1>Plan of <bdi>{rug.title}</bdi></h1>
-      <p className={css.first}>About {marks.widthCm} × {marks.lengthCm} cm. All measures were taken from a photo and are confirmed on the rug before anything is cut.</p>
+      <p className={css.first}>About {size(marks.widthCm, marks.lengthCm, money)}. All measures were taken from a photo and are confirmed on the rug before anything is cut.</p>
       <div className={css.two}>
         <div className={css.photo}>
           <img src={`/photos/${photoId}/1600`} alt={`${PHOTO_KINDS[photo.kind].ask} of ${rug.title}, as it was marked`} width={photo.width} height={photo.height} />
           <svg viewBox={`0 0 ${photo.width} ${photo.height}`} aria-hidden="true" focusable="false"><PlanOutline photo={photo} corners={marks.corners} outlines={marks.damaged} /></svg>
         </div>
-        <div><PlanDrawing measured={measured} borderCm={marks.borderCm} way={null} /><Places measured={measured} /></div>
+        <div><PlanDrawing measured={measured} borderCm={marks.borderCm} way={null} /><Places measured={measured} figures={money} /></div>
       </div>
       {measured.ways.map((way) => (
         <section key={way.kind} className={css.way} aria-label={cutName(way.kind)}>
@@ -53,7 +54,7 @@ export default async function Page({ params }: Props) {
         </section>
       ))}
       <p className={css.last}>Cutting cannot be undone. Nothing is cut before its owner has agreed to the line on the rug itself; a signed, dated or antique rug is shown to a valuer first. The cost is that of the new edges alone.</p>
-      <div className="no-print"><PrintButton /></div>
+      <div className="no-print"><PrintButton label="Print this page" /></div>
     </div>
   );
 }

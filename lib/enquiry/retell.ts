@@ -1,0 +1,27 @@
+import { fill } from "../words/fill";
+import { figuresOf } from "../words/locales";
+import { TABLES_EN } from "../words/tables";
+import type { Words } from "../words/words";
+import type { Refusal } from "./caller";
+import type { FieldErrors } from "./step-forms";
+import { limitsIn, SENTENCE_KEYS, wrong } from "./wrong";
+
+const KEYS = new Map(SENTENCE_KEYS.map((key) => [wrong(key), key]));
+const TABLE_KEYS = new Map([...TABLES_EN].map(([key, text]) => [text, key]));
+
+/** An English sentence of `wrong`, or of the tables, in a client's words; any other sentence as it is. */
+export function retell(words: Words, sentence: string): string {
+  const key = KEYS.get(sentence);
+  if (key !== undefined) return fill(words.open(key), limitsIn(figuresOf(words.locale)));
+  const tableKey = TABLE_KEYS.get(sentence);
+  return tableKey === undefined ? sentence : words.table(tableKey);
+}
+
+export const retellFields = (words: Words, errors: FieldErrors): FieldErrors =>
+  Object.fromEntries(Object.entries(errors).map(([field, sentence]) => [field, retell(words, sentence)]));
+
+/** What came of an operation, with what was refused said in a client's words. */
+export function retellResult<R extends { ok: true } | Refusal>(words: Words, result: R): R {
+  if (result.ok) return result;
+  return { ...result, say: retell(words, result.say), ...(result.fields ? { fields: retellFields(words, result.fields) } : {}) };
+}

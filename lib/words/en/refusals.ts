@@ -1,0 +1,21 @@
+/** Why something a client asked for was not done. Open places are names of LIMITS. */
+export const REFUSALS = {
+  "refusal.not-here": "We cannot find that here.",
+  "refusal.not-open": "This page is not open to you.",
+  "refusal.no-such-page": "We do not know this page any more. Please go back and try again.",
+  "refusal.no-intake": "We no longer have this enquiry on this device. Please begin again.",
+  "refusal.no-link": "This page is no longer open on this device. Follow the link in our letter again; what you wrote is still in the box.",
+  "refusal.link-again": "This page is no longer open on this device. Follow the link in our letter again.",
+  "refusal.dead-link": "This link does not open a page any more. Write to us or telephone, and we send you a new one.",
+  "refusal.open-link-again": "Please open the link in your letter again.",
+  "refusal.sent-already": "This enquiry was sent already. You can go on from your own page, with the link in our letter.",
+  "refusal.photos-changed": "A photo was added or taken away while you sent this. Please send it once more.",
+  "refusal.many-enquiries": "Many enquiries have come from your connection just now. Please wait ten minutes, or telephone us.",
+  "refusal.many-begun": "Many enquiries have begun from your connection just now. Please wait ten minutes, or telephone us.",
+  "refusal.many-messages": "You have written to us many times today. Please telephone us.",
+  "refusal.no-way-back": "Leave an e-mail address or a telephone number, so that we can answer.",
+  "refusal.not-our-page": "This photo was not sent from our own page.",
+  "refusal.photo-form": "Send the photo as a form does.",
+  "refusal.no-photo": "No photo came with this.",
+  "refusal.photo-cut": "This photo did not arrive whole. Please send it again.",
+} as const;

@@ -1,0 +1,38 @@
+/**
+ * What is wrong with an answer, and why something a client asked for was not done. The schemas and operations say these
+ * sentences; a client's page says them again in its own language (lib/enquiry/retell.ts). Open places are names of LIMITS.
+ */
+export const WRONG = {
+  "wrong.choose-one": "Choose one. “I’m not sure” is an answer too.",
+  "wrong.choose-some": "Choose at least one. “I’m not sure” is an answer too.",
+  "wrong.label-missing": "Write what the label says, or choose another answer.",
+  "wrong.label-long": "The label can have at most {labelChars} characters.",
+  "wrong.seller-long": "What the seller called it can have at most {shortTextChars} characters.",
+  "wrong.place-long": "The place can have at most {shortTextChars} characters.",
+  "wrong.story-long": "Your story can have at most {storyChars} characters.",
+  "wrong.year": "Write the year as four digits.",
+  "wrong.year-old": "That year is too long ago to be when you bought it.",
+  "wrong.year-ahead": "That year is still to come.",
+  "wrong.price": "Write the price as a number.",
+  "wrong.price-below": "A price cannot be below zero.",
+  "wrong.price-above": "That price is more than we can take in.",
+  "wrong.width": "Write the width as a number.",
+  "wrong.width-least": "The width must be at least {minCm} cm.",
+  "wrong.width-most": "The width can be at most {maxCm} cm.",
+  "wrong.length": "Write the length as a number.",
+  "wrong.length-least": "The length must be at least {minCm} cm.",
+  "wrong.length-most": "The length can be at most {maxCm} cm.",
+  "wrong.name": "Write your name.",
+  "wrong.name-long": "That name is too long for us.",
+  "wrong.email": "Write an e-mail address like name@example.org.",
+  "wrong.email-long": "That address is too long.",
+  "wrong.number": "Write the telephone number in figures, or leave it empty.",
+  "wrong.number-long": "A telephone number can have at most {telephoneChars} characters.",
+  "wrong.no-way-back": "Give us an e-mail address or a telephone number, so that we can answer.",
+  "wrong.consent": "We need your consent to read your enquiry and answer it.",
+  "wrong.consent-tick": "Tick the box, so that we may read your enquiry and answer it.",
+  "wrong.message": "Write your message.",
+  "wrong.message-long": "A message can have at most {storyChars} characters.",
+  "wrong.look-again": "Please look at what you wrote again.",
+  "wrong.erase-tick": "Tick this if you are sure: it cannot be undone.",
+} as const;

@@ -1,0 +1,84 @@
+import { figuresOf, type Locale } from "./locales";
+
+/** What areas are told in; lengths go with it: centimetres and metres, or feet and inches. */
+export const AREA_UNITS = ["m2", "sqft"] as const;
+export type AreaUnit = (typeof AREA_UNITS)[number];
+
+/** How figures are written to a client: by the workshop's locale, in its unit of area. */
+export interface Figures { readonly locale: Locale; readonly areaUnit: AreaUnit }
+
+/** Exact by definition: one foot is 0.3048 m, an inch a twelfth of it (International yard and pound agreement, 1959). */
+export const M_PER_FOOT = 0.3048;
+export const CM_PER_INCH = 2.54;
+export const INCHES_PER_FOOT = 12;
+/** Square metres of one square foot: 0.09290304, exact. */
+export const M2_PER_SQFT = M_PER_FOOT ** 2;
+
+const formats = new Map<string, Intl.NumberFormat>();
+function numberFormat(locale: Locale, options: Intl.NumberFormatOptions): Intl.NumberFormat {
+  const key = `${locale}/${JSON.stringify(options)}`;
+  const format = formats.get(key) ?? new Intl.NumberFormat(figuresOf(locale), options);
+  formats.set(key, format);
+  return format;
+}
+
+/** A number with at most so many decimals, by locale: "1,234.5". */
+export const number = (value: number, locale: Locale, decimals = 0): string => numberFormat(locale, { maximumFractionDigits: decimals }).format(value);
+
+/** An amount: "£4,200", "€45.50". `currency` ISO 4217; whole amounts unless `decimals` says otherwise. */
+export const money = (amount: number, currency: string, locale: Locale, decimals = 0): string =>
+  numberFormat(locale, { style: "currency", currency, minimumFractionDigits: decimals, maximumFractionDigits: decimals }).format(amount);
+
+const unit = (value: number, name: "centimeter" | "meter" | "foot" | "inch", locale: Locale, decimals = 0) =>
+  numberFormat(locale, { style: "unit", unit: name, unitDisplay: "short", maximumFractionDigits: decimals }).format(value);
+
+/** Whole feet and whole inches, to the nearest inch: 12 inches never stand beside a foot. */
+export function feetAndInches(cm: number): { feet: number; inches: number } {
+  const all = Math.round(cm / CM_PER_INCH);
+  return { feet: Math.floor(all / INCHES_PER_FOOT), inches: all % INCHES_PER_FOOT };
+}
+
+/** A length given in centimetres: "170 cm", or "5 ft 7 in". */
+export function length(cm: number, { locale, areaUnit }: Figures): string {
+  if (areaUnit === "m2") return unit(cm, "centimeter", locale, 1);
+  const { feet, inches } = feetAndInches(cm);
+  const parts = [feet > 0 && unit(feet, "foot", locale), (inches > 0 || feet === 0) && unit(inches, "inch", locale)];
+  return parts.filter(Boolean).join(" ");
+}
+
+/** A rug's two sides: "170 × 240 cm", or "5 ft 7 in × 7 ft 10 in". Centimetres in. */
+export function size(widthCm: number, lengthCm: number, figures: Figures): string {
+  if (figures.areaUnit === "sqft") return `${length(widthCm, figures)} × ${length(lengthCm, figures)}`;
+  return `${number(widthCm, figures.locale, 1)} × ${length(lengthCm, figures)}`;
+}
+
+/** A run of binding or edge, given in metres: "6.4 m", or "21 ft". To a tenth of a metre, or a foot. */
+export const run = (m: number, { locale, areaUnit }: Figures): string =>
+  areaUnit === "m2" ? numberFormat(locale, { style: "unit", unit: "meter", unitDisplay: "short", minimumFractionDigits: 1, maximumFractionDigits: 1 }).format(m) : unit(m / M_PER_FOOT, "foot", locale);
+
+/** How a unit of area is written (CLDR, short form; `Intl` has no units of area), and how many decimals tell enough. */
+const AREAS: Readonly<Record<AreaUnit, { m2: number; sign: string; decimals: number }>> = {
+  m2: { m2: 1, sign: "m²", decimals: 2 },
+  sqft: { m2: M2_PER_SQFT, sign: "sq ft", decimals: 1 },
+};
+
+/** An area given in square metres: "9.75 m²", or "104.9 sq ft". For reading: prices are worked out from square metres. */
+export function area(m2: number, { locale, areaUnit }: Figures): string {
+  const { m2: one, sign, decimals } = AREAS[areaUnit];
+  return `${number(m2 / one, locale, decimals)} ${sign}`;
+}
+
+const CM2_PER_SQUARE_INCH = CM_PER_INCH ** 2;
+/** A small area given in square centimetres, whole: "420 cm²", or "65 sq in". */
+export const smallArea = (cm2: number, { locale, areaUnit }: Figures): string =>
+  areaUnit === "m2" ? `${number(cm2, locale)} cm²` : `${number(cm2 / CM2_PER_SQUARE_INCH, locale)} sq in`;
+
+/** A rate for a square metre as it is told: "£45.00 per m²", or "£4.18 per sq ft". Prices are worked out from the rate itself. */
+export function ratePerArea(perM2: number, currency: string, { locale, areaUnit }: Figures): string {
+  const { m2: one, sign } = AREAS[areaUnit];
+  return `${money(perM2 * one, currency, locale, 2)} per ${sign}`;
+}
+
+/** A day at length, in the workshop's time zone: "28 November 2026", "November 28, 2026". */
+export const longDate = (at: Date, { locale, timeZone }: { locale: Locale; timeZone: string }): string =>
+  new Intl.DateTimeFormat(figuresOf(locale), { timeZone, day: "numeric", month: "long", year: "numeric" }).format(at);

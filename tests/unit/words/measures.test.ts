@@ -1,0 +1,82 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { OFFERED_LOCALES } from "../../../lib/words/locales";
+import { area, feetAndInches, length, longDate, M2_PER_SQFT, M_PER_FOOT, money, number, ratePerArea, run, size, smallArea, type Figures } from "../../../lib/words/measures";
+
+const METRIC: Figures = { locale: "en-GB", areaUnit: "m2" };
+const FEET: Figures = { locale: "en-US", areaUnit: "sqft" };
+
+describe("the foot", () => {
+  // International yard and pound agreement of 1959; NIST Special Publication 811 (2008), B.8: foot 3.048 E-01 m, square foot 9.290 304 E-02 m².
+  it("is 0.3048 m exactly, and its square 0.09290304 m²", () => {
+    expect(M_PER_FOOT).toBe(0.3048);
+    expect(M2_PER_SQFT).toBeCloseTo(0.09290304, 15);
+  });
+  it("gives 9.75 m² as 104.9 square feet (9.75 / 0.09290304 = 104.948)", () => expect(area(9.75, FEET)).toBe("104.9 sq ft"));
+});
+
+describe("lengths", () => {
+  it("are centimetres, or feet and inches to the nearest inch", () => {
+    expect(length(170, METRIC)).toBe("170 cm");
+    expect(length(170.5, METRIC)).toBe("170.5 cm");
+    expect(length(170, FEET)).toBe("5 ft 7 in");
+  });
+  it("never say twelve inches, and leave out what is none", () => {
+    expect(length(182.88, FEET)).toBe("6 ft");
+    // 5 ft 11.49 in and 5 ft 11.51 in: either side of the half inch below six feet.
+    expect([length(181.58, FEET), length(181.63, FEET)]).toEqual(["5 ft 11 in", "6 ft"]);
+    expect([length(20, FEET), length(0, FEET)]).toEqual(["8 in", "0 in"]);
+  });
+  it("come back as the inches that were typed, through whole centimetres", () => {
+    fc.assert(fc.property(fc.integer({ min: 8, max: 787 }), (inches) => {
+      const { feet, inches: rest } = feetAndInches(Math.round(inches * 2.54));
+      expect(feet * 12 + rest).toBe(inches);
+      expect(rest).toBeLessThan(12);
+    }));
+  });
+  it("tell a rug's two sides in one", () => {
+    expect(size(170, 240, METRIC)).toBe("170 × 240 cm");
+    expect(size(170, 240, FEET)).toBe("5 ft 7 in × 7 ft 10 in");
+    expect(size(1200, 90, METRIC)).toBe("1,200 × 90 cm");
+  });
+  it("tell a run of edge in metres to a tenth, or in feet", () => {
+    expect([run(6.44, METRIC), run(6, METRIC), run(6.44, FEET)]).toEqual(["6.4 m", "6.0 m", "21 ft"]);
+  });
+});
+
+describe("areas", () => {
+  it("are told in the unit that is set", () => {
+    expect([area(9.75, METRIC), area(4.08, METRIC), area(4.08, FEET)]).toEqual(["9.75 m²", "4.08 m²", "43.9 sq ft"]);
+    expect([smallArea(420.4, METRIC), smallArea(420, FEET)]).toEqual(["420 cm²", "65 sq in"]);
+  });
+  it("give a rate by the same exact factor: £45.00 per m² is £4.18 per sq ft (45 × 0.09290304 = 4.1806)", () => {
+    expect(ratePerArea(45, "GBP", METRIC)).toBe("£45.00 per m²");
+    expect(ratePerArea(45, "GBP", { locale: "en-GB", areaUnit: "sqft" })).toBe("£4.18 per sq ft");
+  });
+});
+
+describe("money, numbers and dates", () => {
+  // CLDR 44 and later: en-GB and en-IE "d MMMM y", en-US "MMMM d, y"; "US$" for the dollar outside the United States.
+  it.each([
+    ["en-GB", "28 November 2026", "£4,200", "US$4,200", "€4,200"],
+    ["en-IE", "28 November 2026", "£4,200", "US$4,200", "€4,200"],
+    ["en-US", "November 28, 2026", "£4,200", "$4,200", "€4,200"],
+  ] as const)("are written as in %s", (locale, date, pounds, dollars, euros) => {
+    expect(longDate(new Date("2026-11-28T12:00:00Z"), { locale, timeZone: "UTC" })).toBe(date);
+    expect([money(4200.4, "GBP", locale), money(4200.4, "USD", locale), money(4200.4, "EUR", locale)]).toEqual([pounds, dollars, euros]);
+    expect(number(1234.5, locale, 1)).toBe("1,234.5");
+  });
+  it("show pennies only where they are asked for", () => {
+    expect([money(45, "GBP", "en-GB", 2), money(0, "EUR", "en-IE"), money(-12, "GBP", "en-GB")]).toEqual(["£45.00", "€0", "-£12"]);
+  });
+  it("tell the day of the workshop, not of the server", () => {
+    const at = new Date("2026-11-28T23:30:00Z");
+    expect([longDate(at, { locale: "en-GB", timeZone: "Europe/London" }), longDate(at, { locale: "en-NZ", timeZone: "Pacific/Auckland" })]).toEqual(["28 November 2026", "29 November 2026"]);
+  });
+  it("know every locale that is offered: none falls back to another's data", () => {
+    for (const locale of OFFERED_LOCALES) {
+      expect(new Intl.NumberFormat(locale).resolvedOptions().locale).toBe(locale);
+      expect(new Intl.DateTimeFormat(locale).resolvedOptions().locale).toBe(locale);
+    }
+  });
+});
