@@ -5,6 +5,7 @@ import { inOneStep } from "./one-step";
 import { isRefusal, removeEnquiry, removeLeftover, type Leftover } from "./remove-enquiry";
 import { STATE_NAMES } from "./states";
 import type { EnquiryStateId } from "./views";
+import { wrong } from "./wrong";
 
 /** A rug that stands with us is not forgotten, whoever asks. */
 const RUG_IS_HERE: readonly EnquiryStateId[] = ["in_workshop", "ready"];
@@ -24,7 +25,7 @@ export async function eraseEnquiry(caller: Caller, { enquiryId, typed }: { enqui
   const done = await inOneStep<Leftover>(async (tx) => {
     const enquiry = await tx.enquiry.findUnique({ where: { id: enquiryId }, select: { state: true, reference: true } });
     if (!enquiry) return NOT_THERE;
-    if (caller.kind === "client" && !mayEraseAlone(enquiry.state)) return refuse("not-allowed", "Work was ordered, and what belongs to an order is kept as long as the law asks. Please write to us or ring: we erase what may go.");
+    if (caller.kind === "client" && !mayEraseAlone(enquiry.state)) return refuse("not-allowed", wrong("refusal.ordered"));
     if (caller.kind === "staff" && RUG_IS_HERE.includes(enquiry.state)) return refuse("not-allowed", `It stands at “${STATE_NAMES[enquiry.state]}”. Move it on first: a rug that is here must be known of.`);
     if (caller.kind === "staff" && plain(typed) !== plain(enquiry.reference)) {
       const say = typed.trim() === "" ? `Type ${enquiry.reference} to erase it.` : `“${typed.trim()}” is not its reference. Type ${enquiry.reference} to erase it.`;

@@ -115,7 +115,7 @@ export function slotsOf(input: SlotsInput): Slots {
     methods: offered.length ? listed(offered.map((m) => words.say(`method.${m}`)), "or", words) : null,
     clean: money("clean"), cutDown: money("cutDown"), replace: replacePrice(a) && money("replace"),
     asks: [...asks.questions, ...asks.photos].map((q) => askLine(q, words)).join("\n") || null, ask: asks.one && askLine(asks.one, words),
-    firstAid: a.firstAid && lines(firstAidIn(words, a.firstAid, workshop.emergencyNumber)), firstAidInShort: lines([emergency, ...FIRST_AID.inShort.map((s, at) => words.table(`first-aid.short.${at}`))]),
+    firstAid: a.firstAid && lines(firstAidIn(words, a.firstAid, workshop.emergencyNumber)), firstAidInShort: lines([emergency, ...FIRST_AID.inShort.map((_, at) => words.table(`first-aid.short.${at}`))]),
     emergency,
     referTo: a.advice.referTo, telephone: workshop.telephone || null,
     signature: workshop.signature.trim() || workshop.name,

@@ -1,6 +1,8 @@
 import { callersOfRequest } from "@/app/_server/caller";
+import { clientWords } from "@/app/_server/client-words";
 import { INERT_HEADERS } from "@/app/_server/route-headers";
 import { refuse, STATUS_OF, type Refusal } from "@/lib/enquiry/caller";
+import { retell } from "@/lib/enquiry/retell";
 import { documentFile } from "@/lib/enquiry/document-file";
 
 /** Not sandboxed: browsers show no PDF in a sandbox. Nothing in the file runs, and nothing may be fetched from it. */
@@ -19,5 +21,5 @@ export async function GET(_request: Request, { params }: { params: Promise<{ id:
     }
     refusal = found;
   }
-  return new Response(refusal.say, { status: STATUS_OF[refusal.code], headers: { ...HEADERS, "content-type": "text/plain; charset=utf-8" } });
+  return new Response(retell(await clientWords(), refusal.say), { status: STATUS_OF[refusal.code], headers: { ...HEADERS, "content-type": "text/plain; charset=utf-8" } });
 }

@@ -32,7 +32,6 @@ export const OWN_PAGE = {
   "erase.not": "What you have in your own e-mail stays there. A backup that was made before today holds it until the workshop removes that backup.",
   "erase.copy-first": "You may want <copy>a copy of everything</copy> first.",
   "erase.sure": "Yes, erase everything for good",
-  "erase.ordered": "Work was ordered, and what belongs to an order is kept as long as the law asks. Please write to us or ring: we erase what may go.",
   "erase.back": "Back to your enquiry",
   "erased.title": "Everything is erased",
   "erased.gone": "Your answers, photos and letters are gone, and your link opens nothing any more. You are welcome to ask again at any time.",

@@ -6,6 +6,8 @@ export const REFUSALS = {
   "refusal.no-intake": "We no longer have this enquiry on this device. Please begin again.",
   "refusal.no-link": "This page is no longer open on this device. Follow the link in our letter again; what you wrote is still in the box.",
   "refusal.link-again": "This page is no longer open on this device. Follow the link in our letter again.",
+  "refusal.ordered": "Work was ordered, and what belongs to an order is kept as long as the law asks. Please write to us or ring: we erase what may go.",
+  "refusal.open-link-first": "Please open the link in our letter first.",
   "refusal.dead-link": "This link does not open a page any more. Write to us or telephone, and we send you a new one.",
   "refusal.open-link-again": "Please open the link in your letter again.",
   "refusal.sent-already": "This enquiry was sent already. You can go on from your own page, with the link in our letter.",

@@ -6,6 +6,9 @@ import { isSlot, slotsIn } from "../../../lib/reply/slot-words";
 import { chanceOf } from "../../../lib/reply/slots";
 import { FIBRE_IDS } from "../../../lib/trade/fibres";
 import { assessmentOf } from "./make";
+import { wordsIn } from "../../../lib/words/words";
+
+const ENGLISH = wordsIn("en-GB");
 
 const ids = PARAGRAPHS.map((p) => p.id);
 const rules = (when: Condition) => [...Object.entries({ ...when.is }), ...Object.entries({ ...when.not })];
@@ -48,6 +51,6 @@ describe("chanceOf", () => {
   it("is null for a row without a mechanism, and for one that the assessment leaves out", () => {
     const assessment = assessmentOf({ fibres: { wool: 1 }, mechanisms: { mould: 0.7 } });
     const row = (about?: "mould" | "fading") => ({ ...PARAGRAPHS[0]!, ...(about ? { about } : {}) });
-    expect([chanceOf(assessment, row("mould")), chanceOf(assessment, row("fading")), chanceOf(assessment, row())]).toEqual(["likely", null, null]);
+    expect([chanceOf(assessment, row("mould"), ENGLISH), chanceOf(assessment, row("fading"), ENGLISH), chanceOf(assessment, row(), ENGLISH)]).toEqual(["likely", null, null]);
   });
 });

@@ -31,7 +31,7 @@ export default async function Erase() {
           <EraseForm title={say("data.erase")} sure={say("erase.sure")} />
         </div>
       ) : (
-        <div className={css.text}><p>{say("erase.ordered")}</p></div>
+        <div className={css.text}><p>{say("refusal.ordered")}</p></div>
       )}
       <p><Link href="/your-enquiry">{say("erase.back")}</Link></p>
     </Shell>
