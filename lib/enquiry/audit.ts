@@ -24,6 +24,7 @@ export const HISTORY_WORDS = {
   "letter-taken-back": "took the letter back",
   moved: "moved the enquiry",
   "answer-corrected": "corrected an answer",
+  "words-set-aside": "read what the client wrote and put the enquiry in its place",
   assessed: "assessed a rug",
   "test-recorded": "recorded a bench test",
   "report-recorded": "entered a laboratory report",

@@ -8,12 +8,13 @@ import { findingsOfLabels } from "./label-reading";
 import { measuredOf } from "./measurement-findings";
 import { kindsOf } from "./photo-view";
 import { storeAssessment } from "./store-enquiry";
-import { assessmentOf, enquiryAnswersOf, rugAnswersOf, seenOf } from "./stored";
+import { enquiryAnswersOf, rugAnswersOf, seenOf } from "./stored";
+import { urgenciesOfRugs, urgenciesOfWords, WORDS_PARTS } from "./unread-letters";
 import { worstUrgency } from "./urgency";
 
 /**
  * Judges a rug from everything that is known as the transaction sees it, keeps the assessment beside the earlier ones and
- * sets the enquiry's urgency. The rug must be there. Ages that were told ("within the last hour") count from when they
+ * sets the enquiry's urgency, by words of the client that nobody has read too. The rug must be there. Ages that were told ("within the last hour") count from when they
  * were told, however late it is judged again.
  */
 export async function judgeAnew(tx: Tx, rugId: string, now: Date): Promise<Assessment> {
@@ -35,8 +36,8 @@ export async function judgeAnew(tx: Tx, rugId: string, now: Date): Promise<Asses
   }).rugs;
   if (!assessed) throw new Error("Expected an assessment of the one rug given but received none");
   await storeAssessment(tx, rugId, assessed, now);
-  const rugs = await tx.rug.findMany({ where: { enquiryId: enquiry.id }, include: { assessments: { orderBy: { createdAt: "desc" }, take: 1 } } });
-  const { urgency, why } = worstUrgency(rugs.flatMap((r) => (r.assessments[0] ? [assessmentOf(r.assessments[0].result).urgency] : [])));
+  const whole = await tx.enquiry.findUniqueOrThrow({ where: { id: enquiry.id }, include: WORDS_PARTS });
+  const { urgency, why } = worstUrgency([...urgenciesOfRugs(whole.rugs), ...urgenciesOfWords(whole)]);
   await tx.enquiry.update({ where: { id: enquiry.id }, data: { urgency, urgencyWhy: why } });
   return assessed.assessment;
 }

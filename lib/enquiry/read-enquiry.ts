@@ -21,6 +21,7 @@ import { postView } from "./post-view";
 import { byNeed, sentenceFor } from "./slip";
 import { isWaitingForUs, nextStates, WAITING_FOR_US } from "./states";
 import { assessmentOf, enquiryAnswersOf, messagesOf, rugAnswersOf, seenOf } from "./stored";
+import { urgenciesOfWords } from "./unread-letters";
 import type { EnquiryView, RugView } from "./views";
 
 const PARTS = {
@@ -139,11 +140,18 @@ function mayNow(caller: Caller & { kind: "staff" }, row: Row): EnquiryView["may"
     test: may("record-test"),
     correct: may("correct-answer"),
     erase: may("erase-enquiry"),
+    setAside: isOurs && may("set-words-aside") && isFirstByWords(row),
     inspect: may("record-inspection"),
     enclose: isOpen && may("edit-draft"),
     blur: may("blur-photo"),
     moveTo: may("move") ? [...nextStates(row.state, "staff")] : [],
   };
+}
+
+/** Whether words that nobody has read have brought it where it stands. */
+function isFirstByWords(row: Row): boolean {
+  const letters = row.letters.filter((l) => !l.automatic && l.state !== "taken_back");
+  return urgenciesOfWords({ ...row, letters }).some((u) => u.why === row.urgencyWhy);
 }
 
 /** Of the same address; a name proves nothing. */

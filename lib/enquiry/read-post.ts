@@ -7,7 +7,7 @@ import { authorise, NOT_THERE } from "./authorise";
 import { ok, type Caller, type Result } from "./caller";
 import { enquiriesOfAddress, type EnquiryOfAddress } from "./enquiries-of-address";
 import { peopleNames } from "./people-names";
-import { postView } from "./post-view";
+import { byReadFirst, postView } from "./post-view";
 import type { PostView } from "./views";
 
 /** How many messages that are settled stand on the page; what waits is shown wholly. */
@@ -32,7 +32,7 @@ export interface PostPageView {
   mayLift: boolean;
 }
 
-/** What came by mail: everything that waits, the newest of what is settled, addresses that take no mail, and how the mailbox is. */
+/** What came by mail: everything that waits, what its words make urgent first, the newest of what is settled, addresses that take no mail, and how the mailbox is. */
 export async function readPost(caller: Caller): Promise<Result<PostPageView>> {
   const no = authorise(caller, "read-desk");
   if (no) return no;
@@ -46,7 +46,7 @@ export async function readPost(caller: Caller): Promise<Result<PostPageView>> {
   ]);
   const nameOf = await peopleNames([...open, ...settled].map((p) => p.broughtById));
   const views = (rows: typeof open) => rows.map((row) => postView(row, nameOf));
-  return ok({ open: views(open), settled: views(settled), suppressed, mailbox, mayLift: forbids(caller, "lift-suppression") === null });
+  return ok({ open: views(open).sort(byReadFirst), settled: views(settled), suppressed, mailbox, mayLift: forbids(caller, "lift-suppression") === null });
 }
 
 /** One message, and the enquiries its sender's address suggests. */

@@ -4,6 +4,7 @@ import { database } from "../store/database";
 import { readSettings } from "../workshop/settings";
 import { authorise } from "./authorise";
 import { ok, type Caller, type Result } from "./caller";
+import { byReadFirst, readFirst } from "./post-view";
 import { byNeed, SLIP_PARTS, slipOf } from "./slip";
 import { WAITING_FOR_US } from "./states";
 import type { QueueView } from "./views";
@@ -17,7 +18,7 @@ export async function readQueue(caller: Caller, now: Date): Promise<Result<Queue
     database().enquiry.findMany({ where: { state: { in: [...WAITING_FOR_US] } }, include: SLIP_PARTS }),
     readSettings(),
     lettersNotGone(),
-    database().post.count({ where: { state: "waiting" } }),
+    database().post.findMany({ where: { state: "waiting" }, select: { state: true, kind: true, subject: true, text: true }, orderBy: { arrivedAt: "asc" } }),
   ]);
   const waiting = rows.sort(byNeed);
   const since = lastEvening(now, settings.timeZone);
@@ -25,7 +26,8 @@ export async function readQueue(caller: Caller, now: Date): Promise<Result<Queue
     waiting: waiting.map(slipOf),
     newSince: { count: waiting.filter((r) => r.submittedAt > since).length, since: since.toISOString() },
     letters,
-    post,
+    post: post.length,
+    readFirst: post.map((p) => ({ readFirst: readFirst(p) })).sort(byReadFirst)[0]?.readFirst?.why ?? null,
   });
 }
 

@@ -7,6 +7,7 @@ import type { EnquiryFile } from "./enquiry-file";
 import { newReference } from "./reference";
 import type { Consent } from "./stored";
 import { toJson } from "./to-json";
+import { urgenciesOfWords } from "./unread-letters";
 import { worstUrgency } from "./urgency";
 
 export interface NewEnquiry {
@@ -28,7 +29,9 @@ export interface NewEnquiry {
 /** Writes a whole enquiry: client, rugs, answers, photos, findings, assessments and the first draft. */
 export async function storeEnquiry(tx: Tx, e: NewEnquiry): Promise<{ enquiryId: string; reference: string }> {
   const reference = await freeReference(tx);
-  const { urgency, why } = worstUrgency(e.assessed.rugs.map((r) => r.assessment.urgency));
+  const told = e.rugs.map((rug) => ({ answers: answerRows(rug.answers, e.submittedAt) }));
+  const byWords = urgenciesOfWords({ answers: e.answers, rugs: told, letters: [] });
+  const { urgency, why } = worstUrgency([...e.assessed.rugs.map((r) => r.assessment.urgency), ...byWords]);
   const enquiryId = randomUUID();
   const client = await tx.client.create({ data: { id: randomUUID(), ...e.client, createdAt: e.submittedAt } });
   await tx.enquiry.create({
@@ -71,6 +74,8 @@ export async function storeEnquiry(tx: Tx, e: NewEnquiry): Promise<{ enquiryId: 
   return { enquiryId, reference };
 }
 
+const answerRows = (answers: RugAnswers, at: Date) => Object.entries(answers).flatMap(([question, value]) => (value === undefined ? [] : [{ question, value, at }]));
+
 async function storeRug(
   tx: Tx,
   e: NewEnquiry,
@@ -85,9 +90,7 @@ async function storeRug(
       position,
       title: assessed.title,
       answers: {
-        create: Object.entries(rug.answers)
-          .filter(([, v]) => v !== undefined)
-          .map(([question, value]) => ({ id: randomUUID(), question, value, from: e.from, at })),
+        create: answerRows(rug.answers, at).map((row) => ({ ...row, id: randomUUID(), from: e.from })),
       },
     },
   });

@@ -12,9 +12,9 @@ export const urgencyId = (level: UrgencyLevel): UrgencyId => LEVELS[level];
 /** 0 for what loses most by waiting. */
 export const urgencyRank = (urgency: UrgencyId): number => ORDER.indexOf(urgency);
 
-/** The worst of an enquiry's rugs, with its reason. Waiting does not change it: time waited is sorted by on its own. */
-export function worstUrgency(rugs: readonly { level: UrgencyLevel; why: string }[]): { urgency: UrgencyId; why: string } {
-  const ranked = rugs.map((r) => ({ urgency: urgencyId(r.level), why: r.why })).sort((a, b) => urgencyRank(a.urgency) - urgencyRank(b.urgency));
+/** The worst of an enquiry's rugs and of words nobody has read, with its reason; of equals the first. Waiting does not change it: time waited is sorted by on its own. */
+export function worstUrgency(all: readonly { level: UrgencyLevel; why: string }[]): { urgency: UrgencyId; why: string } {
+  const ranked = all.map((r) => ({ urgency: urgencyId(r.level), why: r.why })).sort((a, b) => urgencyRank(a.urgency) - urgencyRank(b.urgency));
   const worst = ranked[0];
   if (!worst) throw new Error("Expected at least one rug but received none");
   return worst;

@@ -58,8 +58,9 @@ export interface QueueView {
   newSince: { count: number; since: string };
   /** Letters approved but not gone: no mail server, failed, unknown outcome. */
   letters: { notSent: number; failed: number; unknown: number; mailConfigured: boolean };
-  /** Messages that came by mail and wait for a person. */
+  /** Messages that came by mail and wait for a person; `readFirst`: what the most urgent of them says, where one does. */
   post: number;
+  readFirst: string | null;
 }
 
 export interface LetterView {
@@ -126,6 +127,8 @@ export interface PostView {
   /** Who here brought it as a file; null where it came from the mailbox. */
   broughtBy: string | null;
   enquiry: { id: string; reference: string; title: string } | null;
+  /** Why its words have it read before others; null where nothing in them does, or where it is settled. */
+  readFirst: { urgency: UrgencyId; why: string } | null;
 }
 
 /** A bench test or a laboratory report that was recorded of a rug. */
@@ -215,7 +218,7 @@ export interface EnquiryView {
   post: PostView[];
   history: { at: string; who: string; what: string }[];
   /** What this person may do now. */
-  may: { edit: boolean; approve: boolean; second: boolean; ask: boolean; test: boolean; blur: boolean; correct: boolean; erase: boolean; inspect: boolean; enclose: boolean; moveTo: EnquiryStateId[] };
+  may: { edit: boolean; approve: boolean; second: boolean; ask: boolean; test: boolean; blur: boolean; correct: boolean; erase: boolean; /** Words nobody has read brought it where it stands. */ setAside: boolean; inspect: boolean; enclose: boolean; moveTo: EnquiryStateId[] };
   /** Set where a trainee's letter waits for a second person. */
   waitsForSecond: { by: string; /** The time they chose for it to leave. */ sendAt: string | null } | null;
   /** Whom the letters come from, as a mail program shows it. */

@@ -38,6 +38,8 @@ export const DEEDS = {
   "erase-enquiry": { staff: SIGNS, others: ["client"] },
   "copy-enquiry": { staff: SIGNS, others: ["client"] },
   "record-test": { staff: EVERYONE_HERE, others: [] },
+  /** Puts an enquiry in its place that words nobody had read brought to the top. */
+  "set-words-aside": { staff: EVERYONE_HERE, others: [] },
   "correct-answer": { staff: EVERYONE_HERE, others: [] },
   /** Whoever inspected a rug signs for it. */
   "record-inspection": { staff: SIGNS, others: [] },

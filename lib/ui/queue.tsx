@@ -21,7 +21,7 @@ export function Queue({ view, now, place }: { view: QueueView; now: string; plac
         <span className="small">{newSince(view, now, place)}</span>
       </div>
       <LettersNote letters={view.letters} />
-      {view.post > 0 && <p className={css.note}>{postInWords(view.post)} <Link href="/desk/post">Open the Post</Link></p>}
+      {view.post > 0 && <p className={css.note}>{postInWords(view.post)}{view.readFirst && <strong dir="auto"> {view.readFirst}</strong>} <Link href="/desk/post">Open the Post</Link></p>}
       {groups.map((g) => <Group key={g.urgency} {...g} now={now} />)}
       {groups.length === 0 && <Nobody />}
     </>

@@ -21,7 +21,7 @@ function Slip({ slip, now, as: H }: { slip: SlipView; now: string; as: "h2" | "h
       <div className={css.what}>
         <H className={css.title}><Link href={`/desk/${slip.enquiryId}`} className={css.link}><bdi>{slip.title}</bdi></Link></H>
         <p>{slip.sentence}</p>
-        <p className={css.why}>{slip.urgencyWhy}</p>
+        <p className={css.why} dir="auto">{slip.urgencyWhy}</p>
       </div>
       <div className={css.beliefs}>
         <div className={css.belief}><Fibre fibre={slip.fibre} /></div>

@@ -2,6 +2,7 @@ import { randomUUID } from "node:crypto";
 import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
 import { approveReply } from "../../lib/enquiry/approve-reply";
 import { readPost } from "../../lib/enquiry/read-post";
+import { readQueue } from "../../lib/enquiry/read-queue";
 import { readMailbox } from "../../lib/enquiry/receive-mail";
 import { mailboxName } from "../../lib/config/imap-url";
 import { database } from "../../lib/store/database";
@@ -40,6 +41,19 @@ describe.skipIf(missing)("a mailbox of Debian's Dovecot", () => {
     expect([...unread, ...cur]).toHaveLength(1);
     // No flag after ":2,": not marked as read, answered or deleted.
     for (const name of cur) expect(name).toMatch(/(?::2,|^[^:]*)$/);
+  });
+
+  it("gives a letter with three photos about a flood, which comes first in the queue, before letters that came earlier", async () => {
+    const [calm, flood] = [address(), address()];
+    dovecot.deliver(letter({ from: calm, text: "What is it made of?", photos: await photos("#40514e"), date: new Date() }));
+    await once(dovecot);
+    dovecot.deliver(letter({ from: flood, text: "Our cellar was flooded in the night\r\nand the rug is soaked.", photos: await photos("#7d2e38", "#8a8f98", "#d8c7b0"), date: new Date() }));
+    await once(dovecot);
+    const { waiting } = good(await readQueue(await staff("trainee", "Pia"), new Date()));
+    const [first] = await enquiriesOf(flood);
+    expect(first?.rugs[0]?.photos).toHaveLength(3);
+    expect(waiting[0]).toMatchObject({ enquiryId: first?.id, urgency: "hours", urgencyWhy: "They write “Our cellar was flooded in the night and the rug is soaked”: read it now." });
+    expect(waiting.at(-1)?.urgency).toBe("can_wait");
   });
 
   it("threads an answer, marks what came back, and keeps what cannot be read", async () => {

@@ -3,7 +3,9 @@ import { readdirSync } from "node:fs";
 import { Readable } from "node:stream";
 import { describe, expect, it } from "vitest";
 import { approveReply } from "../../../lib/enquiry/approve-reply";
+import { assessRug } from "../../../lib/enquiry/assess-rug";
 import type { Caller } from "../../../lib/enquiry/caller";
+import { correctAnswer } from "../../../lib/enquiry/correct-answer";
 import { keepPost } from "../../../lib/enquiry/keep-post";
 import { liftSuppression } from "../../../lib/enquiry/lift-suppression";
 import { linkPost } from "../../../lib/enquiry/link-post";
@@ -12,6 +14,8 @@ import { postFile } from "../../../lib/enquiry/post-file";
 import { putPostAside } from "../../../lib/enquiry/put-post-aside";
 import { readEnquiry } from "../../../lib/enquiry/read-enquiry";
 import { readPost, readPostItem } from "../../../lib/enquiry/read-post";
+import { readQueue } from "../../../lib/enquiry/read-queue";
+import { setWordsAside } from "../../../lib/enquiry/set-words-aside";
 import { sortPost, sortReceived } from "../../../lib/enquiry/sort-post";
 import { suppressedWhy } from "../../../lib/mail/suppression";
 import { database, type Post } from "../../../lib/store/database";
@@ -164,6 +168,80 @@ export function byMail(): void {
       expect(post).toMatchObject({ state: "waiting", kind: "unreadable" });
       expect(good(await readPost(await staff("trainee", "Pia"))).open.map((p) => p.id)).toContain(post.id);
       expect(await openPost(await staff("trainee", "Pia"), post.id, NOW)).toMatchObject({ ok: false, code: "unreadable" });
+    });
+  });
+
+  describe("words that cannot wait", () => {
+    const FLOOD = "The washing machine leaked over it last night, it is soaking wet.";
+    const opened = async (text: string, now = NOW) => {
+      const { enquiryId } = await came(letter({ from: address(), text, photos: await photos(`#${randomUUID().slice(0, 6)}`) }), now);
+      return enquiryId ?? "";
+    };
+    const row = (id: string) => database().enquiry.findUniqueOrThrow({ where: { id }, select: { urgency: true, urgencyWhy: true } });
+
+    it("put a letter first in the queue, with its own sentence as the reason, before what is less urgent and came earlier", async () => {
+      const calm = await opened("What is it made of?");
+      const smells = await opened("It smells since it was cleaned.", later(1));
+      const flood = await opened(FLOOD, later(2));
+      const { waiting } = good(await readQueue(await staff("trainee", "Pia"), later(3)));
+      const ids = waiting.map((s) => s.enquiryId);
+      expect([flood, smells, calm].map((id) => ids.indexOf(id))).toEqual([flood, smells, calm].map((id) => ids.indexOf(id)).sort((a, b) => a - b));
+      expect(waiting.find((s) => s.enquiryId === flood)).toMatchObject({ urgency: "hours", urgencyWhy: `They write “${FLOOD.slice(0, -1)}”: read it now.` });
+      expect((await row(calm)).urgency).toBe("can_wait");
+      // The judgement of the rug itself goes by answers: nobody has answered anything.
+      expect((await viewOf(flood)).rugs[0]?.assessment?.urgency.level).toBe("can-wait");
+    });
+    it("are set aside once by whoever read them, and not while they say something new", async () => {
+      const id = await opened(FLOOD);
+      const { urgencyWhy: why } = await row(id);
+      const pia = await staff("trainee", "Pia Wetherby");
+      expect(await setWordsAside({ kind: "public", addressHash: null }, { enquiryId: id, why }, NOW)).toMatchObject({ ok: false, code: "not-signed-in" });
+      expect(await setWordsAside(pia, { enquiryId: id, why: "They write “another thing”: read it now." }, NOW)).toMatchObject({ ok: false, code: "changed-meanwhile" });
+      expect((await viewOf(id)).may.setAside).toBe(true);
+      const all = await Promise.all(Array.from({ length: 5 }, () => setWordsAside(pia, { enquiryId: id, why }, later(1))));
+      expect(all.filter((r) => r.ok)).toHaveLength(1);
+      expect(await row(id)).toEqual({ urgency: "can_wait", urgencyWhy: "Nothing is lost by waiting." });
+      const view = await viewOf(id);
+      expect([view.may.setAside, view.history.filter((h) => h.what.startsWith("read what the client wrote")).length]).toEqual([false, 1]);
+      good(await assessRug(pia, view.rugs[0]?.id ?? "", later(2)));
+      expect((await row(id)).urgency).toBe("can_wait");
+      expect(await setWordsAside(pia, { enquiryId: "none", why }, NOW)).toMatchObject({ ok: false, code: "not-found" });
+    });
+    it("give way to an answer, whatever it is", async () => {
+      const id = await opened(FLOOD);
+      const rugId = (await viewOf(id)).rugs[0]?.id ?? "";
+      const answer = async (wetNow: string, minutes: number) => {
+        good(await correctAnswer(await staff("trainee", "Pia"), { rugId, step: "wet-now", values: { answer: wetNow }, seen: false }, later(minutes)));
+        return row(id);
+      };
+      expect(await answer("no", 1)).toMatchObject({ urgency: "can_wait" });
+      expect(await answer("wet", 2)).toEqual({ urgency: "hours", urgencyWhy: "It is wet now. Rings and browning form while it dries, within hours." });
+      expect((await viewOf(id)).may.setAside).toBe(false);
+    });
+    it("count anew in a later answer of the client, and no more once we have answered", async () => {
+      const { enquiryId, email, letter: ours } = await answered();
+      await came(letter({ from: email, text: "The pipe has burst again!", answers: ours.messageId }), later(60));
+      expect(await row(enquiryId)).toEqual({ urgency: "hours", urgencyWhy: "They write “The pipe has burst again!”: read it now." });
+      const view = await viewOf(enquiryId, later(61));
+      const reply = good(await approveReply(await staff("reviewer", "Ivo Castellane"), { enquiryId, number: view.draft?.number ?? 0 }, later(62)));
+      await database().letter.update({ where: { id: reply.letterId }, data: { state: "sent" } });
+      const sent = await database().letter.findUniqueOrThrow({ where: { id: reply.letterId } });
+      await came(letter({ from: email, text: "Thank you, that helps.", answers: sent.messageId }), later(120));
+      expect((await row(enquiryId)).urgency).not.toBe("hours");
+    });
+    it("have a letter without a photo read first in the Post, and said at the head of the queue", async () => {
+      const calm = await came(letter({ from: address(), text: "What would cleaning cost?" }), later(5));
+      const flood = await came(letter({ from: address(), text: FLOOD }), later(4));
+      const machine = await came(letter({ from: address(), text: FLOOD, head: ["Precedence: bulk"] }), later(6));
+      const pia = await staff("trainee", "Pia");
+      const { open, settled } = good(await readPost(pia));
+      const ids = open.map((p) => p.id);
+      expect(ids.indexOf(flood.id)).toBeLessThan(ids.indexOf(calm.id));
+      expect(open.find((p) => p.id === flood.id)?.readFirst).toEqual({ urgency: "hours", why: `They write “${FLOOD.slice(0, -1)}”: read it now.` });
+      expect([open.find((p) => p.id === calm.id)?.readFirst, settled.find((p) => p.id === machine.id)?.readFirst]).toEqual([null, null]);
+      expect(good(await readQueue(pia, later(7))).readFirst).toContain("soaking wet");
+      good(await putPostAside(pia, { postId: flood.id }, later(8)));
+      expect(good(await readQueue(pia, later(9))).readFirst ?? "").not.toContain("soaking wet");
     });
   });
 

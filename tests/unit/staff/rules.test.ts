@@ -105,6 +105,7 @@ describe("forbids", () => {
     "take-back": ["owner", "reviewer", "trainee"],
     move: ["owner", "reviewer"],
     "record-test": ["owner", "reviewer", "trainee"],
+    "set-words-aside": ["owner", "reviewer", "trainee"],
     "correct-answer": ["owner", "reviewer", "trainee"],
     "record-inspection": ["owner", "reviewer"],
     "make-document": ["owner", "reviewer", "trainee"],

@@ -14,6 +14,7 @@ import { readPhotoLabel } from "@/lib/enquiry/read-photo-label";
 import { letterSchema, saveDraft } from "@/lib/enquiry/save-draft";
 import { secondReply } from "@/lib/enquiry/second-reply";
 import { sendTestLetter } from "@/lib/enquiry/send-test-letter";
+import { setWordsAside } from "@/lib/enquiry/set-words-aside";
 import { STATES } from "@/lib/enquiry/states";
 import { takeBackLetter } from "@/lib/enquiry/take-back";
 import type { EnquiryStateId } from "@/lib/enquiry/views";
@@ -65,6 +66,11 @@ export async function takeBack(letterId: string): Promise<Result<null>> {
 const moveSchema = z.strictObject({ enquiryId: id, from: z.enum(states), to: z.enum(states) });
 export async function move(input: z.infer<typeof moveSchema>): Promise<Result<null>> {
   return asStaff(moveSchema, input, (caller, value) => moveEnquiry(caller, value, new Date()));
+}
+
+const asideSchema = z.strictObject({ enquiryId: id, why: z.string().check(z.minLength(1), z.maxLength(1_000)) });
+export async function setAside(input: z.infer<typeof asideSchema>): Promise<Result<null>> {
+  return asStaff(asideSchema, input, (caller, value) => setWordsAside(caller, value, new Date()));
 }
 
 const withdrawSchema = z.strictObject({ id, reason: reasonSchema });

@@ -15,6 +15,7 @@ import css from "./enquiry.module.css";
 import { Keeping } from "./keeping";
 import { LetterDesk } from "./letter-desk";
 import { Move } from "./move";
+import { SetAside } from "./set-aside";
 import { UsedParagraphs } from "./used-paragraphs";
 
 export interface EnquiryProps {
@@ -48,7 +49,8 @@ export function Enquiry({ view, used, now, place, workshop, tomorrow, mailConfig
         <div className={css.evidence}>
           <h1 className={css.title}><bdi>{view.title}</bdi></h1>
           <p className={css.sentence} dir="auto">{view.sentence}</p>
-          <p className={css.why}>{view.urgencyWhy}</p>
+          <p className={css.why} dir="auto">{view.urgencyWhy}</p>
+          <SetAside enquiryId={view.id} why={view.urgencyWhy} isOffered={view.may.setAside} />
           <a className={`${css.jump} no-print`} href="#letter">To the letter</a>
           {view.rugs.map((rug) => (
             <RugEvidence key={rug.id} rug={rug} locale={place.locale} areaUnit={workshop.areaUnit} isOneOfSeveral={several} labels={LABELS} blur={view.may.blur ? `/desk/${view.id}/blur` : null} measureAt={`/desk/${view.id}/photos`}

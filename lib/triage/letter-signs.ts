@@ -1,0 +1,82 @@
+import { BEFORE_THAT, BETWEEN_CLAUSES, DRY_AGAIN, GOES_ON, LETTER_NEGATIONS, LETTER_SIGNS, LONG_AGO, NEGATION_FILLERS, type LetterSign } from "../trade/letter-signs";
+import type { Assessment } from "./assessment";
+
+/** What a letter says that has it read before others: the sign's urgency, and why, with the letter's own words. */
+export type LetterUrgency = Assessment["urgency"];
+
+/** How much of a sentence is quoted, in characters. *elicited* */
+const QUOTED_CHARS = 90;
+/** How far from a word the rest of its clause is looked for, in characters, however long a sentence is. *elicited* */
+const NEAR_CHARS = 200;
+const READ_BY: Readonly<Record<LetterSign["level"], string>> = { hours: "read it now", "two-days": "read it today", "a-week": "read it this week" };
+
+const escaped = (word: string) => word.replace(/[.+?^${}()|[\]\\]/gu, "\\$&");
+const oneOf = (words: readonly string[]): string => words.map((w) => escaped(w).replaceAll(" ", " +").replaceAll("*", "[\\p{L}']*")).join("|");
+const pattern = (words: readonly string[], notBefore: readonly string[] = []): RegExp =>
+  new RegExp(`(?<![\\p{L}'])(?:${oneOf(words)})(?![\\p{L}'])${notBefore.length > 0 ? `(?![ -](?:${oneOf(notBefore)})(?![\\p{L}']))` : ""}`, "gu");
+
+const COMPILED = LETTER_SIGNS.map((sign) => ({ sign, words: pattern(sign.words, sign.notBefore), beside: sign.beside ? pattern(sign.beside) : null }));
+const NEGATED = new RegExp(`(?<![\\p{L}'])(?:${oneOf(LETTER_NEGATIONS)})(?: (?:${oneOf(NEGATION_FILLERS)}))* $`, "u");
+
+/** Sentences in small letters with plain apostrophes, as long as the text they were cut from, so that a place in one is a place in the other. */
+interface Sentence { readonly own: string; readonly plain: string }
+const sentencesOf = (text: string): Sentence[] =>
+  (text.replace(/\r?\n[ \t]*\r?\n/gu, ". ").match(/[^.!?;]+[.!?;]*/gu) ?? []).map((part) => part.trim()).filter((part) => part !== "")
+    .map((own) => ({ own, plain: [...own].map((c) => (c === "’" ? "'" : /\s/u.test(c) ? " " : c.toLowerCase().length === c.length ? c.toLowerCase() : c)).join("") }));
+
+const isFound = (re: RegExp, text: string): boolean => text.search(re) >= 0;
+/** What stands before a place, as far back as it can bear on it. */
+const before = (plain: string, at: number): string => plain.slice(Math.max(0, at - NEAR_CHARS), at);
+/** Whether the words at this place are denied in their own clause. */
+const isDenied = (plain: string, at: number): boolean => NEGATED.test(before(plain, at).split(BETWEEN_CLAUSES).at(-1) ?? "");
+
+/** The part of a sentence around a place; “and” parts what happened then from what happened since. */
+function around(plain: string, at: number): string {
+  const parts = (text: string) => text.split(BETWEEN_CLAUSES).flatMap((clause) => clause.split(" and "));
+  return `${parts(before(plain, at)).at(-1) ?? ""}${parts(plain.slice(at, at + NEAR_CHARS))[0] ?? ""}`;
+}
+
+interface Spot { readonly at: number; readonly from: number }
+/** Where the letter last says that it is dry: sentence and place in it. */
+function lastDry(sentences: readonly Sentence[]): Spot | null {
+  for (let at = sentences.length - 1; at >= 0; at -= 1) {
+    const said = [...(sentences[at] as Sentence).plain.matchAll(DRY_AGAIN)].at(-1);
+    if (said) return { at, from: said.index };
+  }
+  return null;
+}
+
+/** Whether water named at this spot is over: long ago, dry since, or told of the time before it was dry. */
+function isOver({ at, from }: Spot, plain: string, dry: Spot | null): boolean {
+  const part = around(plain, from);
+  if (dry && (at < dry.at || (at === dry.at && from < dry.from))) return true;
+  return !GOES_ON.test(part) && (LONG_AGO.test(part) || (dry !== null && BEFORE_THAT.test(part)));
+}
+
+function isSaid({ sign, words, beside }: (typeof COMPILED)[number], sentences: readonly Sentence[], at: number, dry: Spot | null): boolean {
+  const { plain } = sentences[at] as Sentence;
+  const holds = ({ index: from }: { index: number }) => !isDenied(plain, from) && !(sign.endsDry && isOver({ at, from }, plain, dry));
+  if (![...plain.matchAll(words)].some(holds)) return false;
+  return beside === null || [at - 1, at, at + 1].some((n) => sentences[n] !== undefined && isFound(beside, sentences[n].plain));
+}
+
+/**
+ * The most urgent sign in a letter, or null where there is none. `isAnswered`: whether somebody has answered the question by now,
+ * so that its words no longer count.
+ */
+export function letterUrgency(text: string, isAnswered: (question: string) => boolean): LetterUrgency | null {
+  const sentences = sentencesOf(text);
+  const dry = lastDry(sentences);
+  for (const row of COMPILED) {
+    if (row.sign.unless.some(isAnswered)) continue;
+    const at = sentences.findIndex((_, n) => isSaid(row, sentences, n, dry));
+    if (at >= 0) return { level: row.sign.level, why: `They write “${quoted((sentences[at] as Sentence).own)}”: ${READ_BY[row.sign.level]}.` };
+  }
+  return null;
+}
+
+/** A sentence as it is quoted: without what no reader sees, its end mark and what is too long. */
+function quoted(sentence: string): string {
+  const seen = sentence.replace(/\s+/gu, " ").replace(/[\p{Cc}\p{Cf}]/gu, "").replace(/[.;\s]+$/u, "");
+  return seen.length <= QUOTED_CHARS ? seen : `${seen.slice(0, QUOTED_CHARS).replace(/\s+\S*$/u, "")} …`;
+}
