@@ -138,10 +138,9 @@ export async function writeEntered(
     if (refused) return refused;
     await audit(tx, caller, { action: "entered", enquiryId: stored.enquiryId, at: submittedAt, detail: { rugs: rugs.length } });
     const { linkId } = await addClientLink(tx, stored.enquiryId, now);
-    const firstAid = assessed.rugs.find((r) => r.assessment.firstAid)?.assessment.firstAid ?? null;
     if (client.email && isAnswered)
-      await acknowledge(tx, { ...stored, linkId, client: { name: client.name, email: client.email }, firstAid, settings, now: submittedAt });
-    return ok(stored);
+      await acknowledge(tx, { ...stored, linkId, client: { name: client.name, email: client.email }, settings, now: submittedAt });
+    return ok({ enquiryId: stored.enquiryId, reference: stored.reference });
   });
 }
 

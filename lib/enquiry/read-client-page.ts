@@ -12,11 +12,12 @@ import { clientSpots } from "./measurement-view";
 import { photoViews, rugColours } from "./photo-view";
 import { LIMITS } from "./limits";
 import { assessmentOf } from "./stored";
+import { firstAidOf, urgenciesOfWords } from "./unread-letters";
 import type { ClientView } from "./views";
 
 const PARTS = {
   client: { select: { name: true } },
-  rugs: { orderBy: { position: "asc" }, include: { photos: { orderBy: { position: "asc" }, include: { measurements: true, label: true } }, assessments: { orderBy: { createdAt: "desc" } } } },
+  rugs: { orderBy: { position: "asc" }, include: { answers: true, photos: { orderBy: { position: "asc" }, include: { measurements: true, label: true } }, assessments: { orderBy: { createdAt: "desc" } } } },
   letters: {
     where: { automatic: false, state: { not: "taken_back" } },
     orderBy: { createdAt: "asc" },
@@ -33,6 +34,8 @@ export async function readClientPage(caller: Caller, now: Date): Promise<Result<
   if (!row) return NOT_THERE;
   const letters = row.letters.filter((l) => l.notBefore <= now);
   const replied = letters.findLast((l) => l.kind === "reply")?.createdAt ?? null;
+  const newest = row.rugs.flatMap((r) => (r.assessments[0] ? [assessmentOf(r.assessments[0].result)] : []));
+  const firstAid = firstAidOf(newest, urgenciesOfWords(row));
   const first = row.rugs[0];
   return ok({
     reference: row.reference,
@@ -40,7 +43,7 @@ export async function readClientPage(caller: Caller, now: Date): Promise<Result<
     clientName: row.client.name,
     submittedAt: row.submittedAt.toISOString(),
     standing: clientStanding(row.state, letters.at(-1)?.kind ?? null, wordsIn(workshop.locale)),
-    firstAid: replied ? null : firstAidOf(row),
+    firstAid: { isNow: firstAid !== null && letters.length === 0, handsOff: firstAid === "hands-off" },
     rugs: row.rugs.map((rug) => rugForClient(rug, replied)),
     letters: letters.map((l) => ({ subject: l.subject, text: withoutLinks(l.text), at: l.notBefore.toISOString(), by: l.approvedBy?.name ?? null, enclosures: enclosureViews(l.enclosures) })),
     canAddPhotos: !isEnded(row.state),
@@ -49,10 +52,6 @@ export async function readClientPage(caller: Caller, now: Date): Promise<Result<
     mayErase: mayEraseAlone(row.state),
   });
 }
-
-/** First aid is no judgement of the rug: it is the same for every one. */
-const firstAidOf = (row: Row): string[] | null =>
-  row.rugs.map((r) => (r.assessments[0] ? assessmentOf(r.assessments[0].result).firstAid : null)).find((f) => f !== null) ?? null;
 
 /** Of the assessment that stood when the reply was approved; a newer one was read by nobody yet. */
 function rugForClient(rug: Row["rugs"][number], replied: Date | null): ClientView["rugs"][number] {

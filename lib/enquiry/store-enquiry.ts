@@ -1,13 +1,14 @@
 import "server-only";
 import { randomUUID } from "node:crypto";
 import type { Tx } from "../store/database";
+import { firstAidSentences } from "../trade/first-aid";
 import type { EnquiryAnswers, RugAnswers } from "../trade/questions";
 import type { AssessedEnquiry, AssessedRug } from "./assess-answers";
 import type { EnquiryFile } from "./enquiry-file";
 import { newReference } from "./reference";
 import type { Consent } from "./stored";
 import { toJson } from "./to-json";
-import { urgenciesOfWords } from "./unread-letters";
+import { firstAidOf, urgenciesOfWords } from "./unread-letters";
 import { worstUrgency } from "./urgency";
 
 export interface NewEnquiry {
@@ -26,8 +27,8 @@ export interface NewEnquiry {
   from: string;
 }
 
-/** Writes a whole enquiry: client, rugs, answers, photos, findings, assessments and the first draft. */
-export async function storeEnquiry(tx: Tx, e: NewEnquiry): Promise<{ enquiryId: string; reference: string }> {
+/** Writes a whole enquiry: client, rugs, answers, photos, findings, assessments and the first draft. `firstAid`: what its client is told at once. */
+export async function storeEnquiry(tx: Tx, e: NewEnquiry): Promise<{ enquiryId: string; reference: string; firstAid: string[] | null }> {
   const reference = await freeReference(tx);
   const told = e.rugs.map((rug) => ({ answers: answerRows(rug.answers, e.submittedAt) }));
   const byWords = urgenciesOfWords({ answers: e.answers, rugs: told, letters: [] });
@@ -71,7 +72,8 @@ export async function storeEnquiry(tx: Tx, e: NewEnquiry): Promise<{ enquiryId: 
       },
     },
   });
-  return { enquiryId, reference };
+  const aid = firstAidOf(e.assessed.rugs.map((r) => r.assessment), byWords);
+  return { enquiryId, reference, firstAid: aid ? firstAidSentences(e.assessed.rugs[0]?.settings.emergencyNumber, aid === "hands-off") : null };
 }
 
 const answerRows = (answers: RugAnswers, at: Date) => Object.entries(answers).flatMap(([question, value]) => (value === undefined ? [] : [{ question, value, at }]));

@@ -67,11 +67,10 @@ async function submitOnce(tx: Tx, caller: Caller & { kind: "intake" }, written: 
   if (photos.length !== known.length || photos.some((p) => !known.includes(p.id))) {
     return refuse("changed-meanwhile", wrong("refusal.photos-changed"));
   }
-  const { enquiryId, reference } = await storeEnquiry(tx, written);
+  const { enquiryId, reference, firstAid } = await storeEnquiry(tx, written);
   const { linkId, token } = await addClientLink(tx, enquiryId, now);
   await audit(tx, caller, { action: "submitted", enquiryId, at: now, detail: { photos: known.length } });
   const { name, email } = written.client;
-  const firstAid = written.assessed.rugs.find((r) => r.assessment.firstAid)?.assessment.firstAid ?? null;
   if (email) await acknowledge(tx, { enquiryId, reference, linkId, client: { name, email }, firstAid, settings, now });
   return ok({ reference, enquiryId, clientToken: token });
 }

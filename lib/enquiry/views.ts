@@ -236,7 +236,8 @@ export interface ClientView {
   submittedAt: string;
   /** In a sentence: "Answered this morning by a person." */
   standing: string;
-  firstAid: string[] | null;
+  /** `isNow`: it is wet by what we were told, and no letter of ours has gone yet. First aid is no judgement: everybody can find it, always. */
+  firstAid: { isNow: boolean; handsOff: boolean };
   rugs: { title: string; photos: PhotoView[]; spots: ClientSpots; colours: ColourShare[]; lifeYears: { low: number; median: number; high: number } | null }[];
   letters: { subject: string; text: string; at: string; by: string | null; enclosures: EnclosureView[] }[];
   canAddPhotos: boolean;

@@ -10,7 +10,7 @@ export interface AcknowledgementInput {
   workshop: LetterHead & { hours: string };
   /** The client's own page, or the mark that becomes it. */
   link: string;
-  /** The one set of first aid, where something is wet now. */
+  /** The one set of first aid, where something is wet now by what was told. */
   firstAid: readonly string[] | null;
 }
 

@@ -11,6 +11,8 @@ export interface FirstAid extends Source {
   readonly steps: readonly string[];
   /** When to keep off altogether. */
   readonly dangers: readonly string[];
+  /** Instead of the steps where nobody may touch it: to press a cloth on waste water or mould would undo the warning. */
+  readonly handsOff: readonly string[];
   /** The same for a letter that also answers, after the emergency: what to keep off, what to do, what to leave. The whole set went out before it. */
   readonly inShort: readonly string[];
   /** The sentence with the emergency number of the workshop's settings. */
@@ -37,6 +39,7 @@ export const FIRST_AID: FirstAid = {
     "Never mix cleaning products, on a rug or anywhere.",
     "Moths or beetles: once the rug is dry, keep it apart in a closed bag. No insecticide.",
   ],
+  handsOff: ["Keep people, children and pets off it, and out of the room.", "Do not blot it, lift it or roll it up."],
   inShort: [
     "A wet plug, socket or heated floor, sewage, chemicals or mould: keep off, and touch nothing.",
     "Keep people, children and pets off it. Press a plain white cloth straight down, and do not rub.",
@@ -46,13 +49,8 @@ export const FIRST_AID: FirstAid = {
 };
 
 /**
- * What is said instead of the steps where nobody may touch it: to press a cloth on waste water or mould would undo the warning.
- */
-export const HANDS_OFF: readonly string[] = ["Keep people, children and pets off it, and out of the room.", "Do not blot it, lift it or roll it up."];
-
-/**
  * The whole set as a list of sentences for an assessment or a letter: people first, then what to keep off, then what to
  * do, so that nobody presses a cloth beside a wet plug they have not read about yet. `handsOff`: it was flood or waste water, or mould is seen.
  */
 export const firstAidSentences = (emergencyNumber = "your emergency number", handsOff = false): string[] =>
-  [FIRST_AID.emergency(emergencyNumber), ...FIRST_AID.dangers, ...(handsOff ? HANDS_OFF : FIRST_AID.steps)];
+  [FIRST_AID.emergency(emergencyNumber), ...FIRST_AID.dangers, ...(handsOff ? FIRST_AID.handsOff : FIRST_AID.steps)];

@@ -14,8 +14,10 @@ export interface LetterSign extends Source {
   readonly words: readonly string[];
   /** …and, where there are any, one of these beside it, in the same sentence or the next. */
   readonly beside?: readonly string[];
-  /** A word before one of these is the name of something else: “wet cleaning”. */
+  /** A word before one of these does not count. */
   readonly notBefore?: readonly string[];
+  /** First aid goes out with the acknowledgement: the whole set, or the one for what nobody may touch. */
+  readonly firstAid?: "whole" | "hands-off";
   /** Whether it is over where the letter says that it is dry again, or that it was long ago. */
   readonly endsDry?: true;
   /** Once one of these is answered the letter says nothing more of it: an answer is better than words. */
@@ -23,15 +25,20 @@ export interface LetterSign extends Source {
 }
 const elicited: Source = { how: "elicited", source: "Elicited for this project: words with which people report what cannot wait" };
 
+/** A word before one of these is the name of something else: “wet cleaning”. */
+const METHODS_AND_LOOKS: readonly string[] = ["clean*", "wash*", "wipe*", "vac*", "mop*", "of colour", "of color", "of light"];
+
 export const LETTER_SIGNS: readonly LetterSign[] = [
+  {
+    level: "hours", about: "flood or waste water now", words: ["flood*", "sewage", "sewer*", "waste water", "wastewater", "toilet overflow*", "overflowing toilet"],
+    notBefore: METHODS_AND_LOOKS, firstAid: "hands-off", endsDry: true, unless: ["wetNow"], ...elicited,
+  },
   {
     level: "hours", about: "water now",
     words: [
-      "wet", "damp", "soak*", "sodden", "sopping", "drench*", "dripping", "flood*", "under water", "underwater", "burst", "bursts", "leak*", "sewage", "waste water", "wastewater",
-      "standing in water", "full of water", "not dry", "not yet dry", "still not dry", "isn't dry", "won't dry", "can't get it dry", "cannot get it dry",
+      "wet", "damp", "soak*", "sodden", "sopping", "drench*", "dripping", "under water", "underwater", "burst", "bursts", "leak*", "overflow*", "standing in water", "full of water", "not dry", "not yet dry", "still not dry", "isn't dry", "won't dry", "can't get it dry", "cannot get it dry",
     ],
-    notBefore: ["clean*", "wash*", "wipe*", "vac*", "mop*", "of colour", "of color", "of light"],
-    endsDry: true, unless: ["wetNow"], ...elicited,
+    notBefore: METHODS_AND_LOOKS, firstAid: "whole", endsDry: true, unless: ["wetNow"], ...elicited,
   },
   {
     level: "two-days", about: "something that got on it today",

@@ -1,8 +1,8 @@
 import { BEFORE_THAT, BETWEEN_CLAUSES, DRY_AGAIN, GOES_ON, LETTER_NEGATIONS, LETTER_SIGNS, LONG_AGO, NEGATION_FILLERS, type LetterSign } from "../trade/letter-signs";
 import type { Assessment } from "./assessment";
 
-/** What a letter says that has it read before others: the sign's urgency, and why, with the letter's own words. */
-export type LetterUrgency = Assessment["urgency"];
+/** What a letter says that has it read before others: the sign's urgency, why, with the letter's own words, and the first aid it needs. */
+export type LetterUrgency = Assessment["urgency"] & { readonly firstAid: LetterSign["firstAid"] | null };
 
 /** How much of a sentence is quoted, in characters. *elicited* */
 const QUOTED_CHARS = 90;
@@ -70,7 +70,7 @@ export function letterUrgency(text: string, isAnswered: (question: string) => bo
   for (const row of COMPILED) {
     if (row.sign.unless.some(isAnswered)) continue;
     const at = sentences.findIndex((_, n) => isSaid(row, sentences, n, dry));
-    if (at >= 0) return { level: row.sign.level, why: `They write “${quoted((sentences[at] as Sentence).own)}”: ${READ_BY[row.sign.level]}.` };
+    if (at >= 0) return { level: row.sign.level, why: `They write “${quoted((sentences[at] as Sentence).own)}”: ${READ_BY[row.sign.level]}.`, firstAid: row.sign.firstAid ?? null };
   }
   return null;
 }

@@ -3,8 +3,8 @@ import { emergencyIn } from "../words/first-aid";
 import type { Words } from "../words/words";
 import styles from "./first-aid.module.css";
 
-/** The one set of first aid, whatever the rug is made of. People come before the rug, so the dangers stand first. */
-export function FirstAid({ words, emergencyNumber }: { words: Words; emergencyNumber: string }) {
+/** The one set of first aid, whatever the rug is made of. People come before the rug, so the dangers stand first. `handsOff`: nobody may touch it. */
+export function FirstAid({ words, emergencyNumber, handsOff = false }: { words: Words; emergencyNumber: string; handsOff?: boolean }) {
   return (
     <div className={styles.aid}>
       <section className={styles.dangers} aria-labelledby="keep-off">
@@ -14,7 +14,9 @@ export function FirstAid({ words, emergencyNumber }: { words: Words; emergencyNu
       </section>
       <section aria-labelledby="then-the-rug">
         <h2 id="then-the-rug">{words.say("first-aid.rug")}</h2>
-        <ol>{FIRST_AID.steps.map((s, at) => <li key={s}>{words.table(`first-aid.step.${at}`)}</li>)}</ol>
+        <ol>{handsOff
+          ? FIRST_AID.handsOff.map((s, at) => <li key={s}>{words.table(`first-aid.hands-off.${at}`)}</li>)
+          : FIRST_AID.steps.map((s, at) => <li key={s}>{words.table(`first-aid.step.${at}`)}</li>)}</ol>
       </section>
     </div>
   );

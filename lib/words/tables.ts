@@ -1,5 +1,5 @@
 import { FIBRES, type FibreId } from "../trade/fibres";
-import { FIRST_AID, HANDS_OFF } from "../trade/first-aid";
+import { FIRST_AID } from "../trade/first-aid";
 import type { QuestionRow } from "../trade/question-row";
 import { PHOTO_KINDS, QUESTIONS, type PhotoKind, type QuestionId } from "../trade/questions";
 import { WORDING_FOR_TRADE, type TradeWording } from "../trade/wording-for-trade";
@@ -30,7 +30,7 @@ const entries: Entry[] = [
   ["first-aid.lead", FIRST_AID.lead],
   ["first-aid.emergency", FIRST_AID.emergency("{number}")],
   ...FIRST_AID.steps.map((s, at): Entry => [`first-aid.step.${at}`, s]),
-  ...HANDS_OFF.map((s, at): Entry => [`first-aid.hands-off.${at}`, s]),
+  ...FIRST_AID.handsOff.map((s, at): Entry => [`first-aid.hands-off.${at}`, s]),
   ...FIRST_AID.inShort.map((s, at): Entry => [`first-aid.short.${at}`, s]),
   ...FIRST_AID.dangers.map((s, at): Entry => [`first-aid.danger.${at}`, s]),
 ];

@@ -22,14 +22,14 @@ const AS_CLIENT = { as: "client" };
 export function ClientPage({ view, words, place, emergencyNumber }: { view: ClientView; words: Words; place: Place; emergencyNumber: string }) {
   const [first] = view.rugs;
   const { say } = words;
-  const aid = view.firstAid && <FirstAid words={words} emergencyNumber={emergencyNumber} />;
+  const aid = <FirstAid words={words} emergencyNumber={emergencyNumber} handsOff={view.firstAid.handsOff} />;
   return (
     <>
       <h1><bdi>{view.rugs.length === 1 && first ? first.title : say("own.rugs")}</bdi></h1>
       <p className={styles.standing}>{view.standing}</p>
       <div className={styles.two}>
         <div className={styles.main}>
-          {aid && view.letters.length === 0 && <section className={styles.aid} aria-label={say("own.first-aid")}>{aid}</section>}
+          {view.firstAid.isNow && <section className={styles.aid} aria-label={say("foot.first-aid")}>{aid}</section>}
           {view.letters.map((letter) => <LetterSheet key={letter.at} letter={letter} words={words} place={place} />)}
           {view.letters.length === 0 && (
             <div className={`letter ${styles.waiting}`}>
@@ -37,7 +37,7 @@ export function ClientPage({ view, words, place, emergencyNumber }: { view: Clie
               <p>{say("own.until")}</p>
             </div>
           )}
-          {aid && view.letters.length > 0 && <details className={styles.details}><summary>{say("own.first-aid-wet")}</summary>{aid}</details>}
+          {!view.firstAid.isNow && <details className={styles.details}><summary>{say("foot.first-aid")}</summary>{aid}</details>}
         </div>
         <div className={styles.side}>
           {view.rugs.map((rug) => <Rug key={rug.title} rug={rug} words={words} isOneOfMany={view.rugs.length > 1} mayShow={view.canAddPhotos} />)}

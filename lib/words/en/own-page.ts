@@ -4,8 +4,6 @@ export const OWN_PAGE = {
   "own.rugs": "Your rugs",
   "own.no-link": "Your page opens with the link in our letter",
   "own.no-link-why": "This device has not opened it yet, or the link has run out. Look for our note in your e-mail and follow the link in it.",
-  "own.first-aid": "First aid",
-  "own.first-aid-wet": "First aid while it is wet",
   "own.answer-here": "Our answer will stand here, and come to you by e-mail.",
   "own.until": "Until then, please put no water and no product on the rug.",
   "own.write": "Write to us",

@@ -45,13 +45,22 @@ export function atTheDesk(): void {
         "workshop",
       ]);
     });
-    it("shows first aid while something is wet, until a person has replied", async () => {
+    it("shows first aid while something is wet, and keeps it within reach once a person has replied", async () => {
       const enquiry = await submitted(WET_VISCOSE);
       const me = await clientOf(enquiry);
-      expect(good(await readClientPage(me, NOW)).firstAid?.length).toBeGreaterThan(3);
+      expect(good(await readClientPage(me, NOW)).firstAid).toEqual({ isNow: true, handsOff: false });
       good(await approveReply(await staff("owner", "Nell Harrow"), { enquiryId: enquiry.enquiryId, number: 1 }, later(1)));
-      expect(good(await readClientPage(me, later(6))).firstAid).toBeNull();
+      expect(good(await readClientPage(me, later(6)))).toMatchObject({ letters: [{ subject: expect.any(String) as string }], firstAid: { isNow: false, handsOff: false } });
     });
+    it("lays no cloth on what waste water has soaked, neither before nor after our reply", async () => {
+      const enquiry = await submitted({ ...WET_VISCOSE, rug: { ...WET_VISCOSE.rug, incidents: ["flood"] } });
+      const me = await clientOf(enquiry);
+      expect(good(await readClientPage(me, NOW)).firstAid).toEqual({ isNow: true, handsOff: true });
+      good(await approveReply(await staff("owner", "Nell Harrow"), { enquiryId: enquiry.enquiryId, number: 1 }, later(1)));
+      expect(good(await readClientPage(me, later(6))).firstAid).toEqual({ isNow: false, handsOff: true });
+    });
+    it("offers first aid to somebody with a dry rug too, closed", async () => {
+      expect(good(await readClientPage(await clientOf(await submitted(CURIOUS)), NOW)).firstAid).toEqual({ isNow: false, handsOff: false });    });
   });
 
   describe("takeBackLetter", () => {

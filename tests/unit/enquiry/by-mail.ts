@@ -188,6 +188,10 @@ export function byMail(): void {
       expect([flood, smells, calm].map((id) => ids.indexOf(id))).toEqual([flood, smells, calm].map((id) => ids.indexOf(id)).sort((a, b) => a - b));
       expect(waiting.find((s) => s.enquiryId === flood)).toMatchObject({ urgency: "hours", urgencyWhy: `They write “${FLOOD.slice(0, -1)}”: read it now.` });
       expect((await row(calm)).urgency).toBe("can_wait");
+      const acknowledged = async (id: string) => (await lettersOf(id))[0]?.text ?? "";
+      expect(await acknowledged(flood)).toMatch(/While it is wet, please do this first[\s\S]*press straight down/);
+      expect(await acknowledged(await opened("Sewage came up and the rug is wet.", later(3)))).toMatch(/While it is wet, please do this first[\s\S]*Do not blot it/);
+      expect(await acknowledged(smells)).not.toContain("do this first");
       // The judgement of the rug itself goes by answers: nobody has answered anything.
       expect((await viewOf(flood)).rugs[0]?.assessment?.urgency.level).toBe("can-wait");
     });

@@ -123,7 +123,7 @@ describe("acknowledgement", () => {
     expect(acknowledgement(given).text).not.toMatch(/silk|wool|viscose|likely|improve|year|£|%|clean/i);
   });
   it("begins with first aid where something is wet", () => {
-    expect(acknowledgement({ ...given, firstAid: ["Keep people off it."] }).text).toMatch(/^Dear Ana Example,\n\nPlease do this first[^\n]*\n– Keep people off it\.\n/);
+    expect(acknowledgement({ ...given, firstAid: ["Keep people off it."] }).text).toMatch(/^Dear Ana Example,\n\nWhile it is wet, please do this first[^\n]*\n– Keep people off it\.\n/);
   });
   it("greets without a name where there is none", () => expect(acknowledgement({ ...given, clientName: "\u202e" }).text).toMatch(/^Good day,/));
 });

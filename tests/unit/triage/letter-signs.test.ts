@@ -33,8 +33,12 @@ describe("letterUrgency", () => {
   it.each(CALM)("leaves it in its turn: %s", (text) => expect(level(text)).toBeNull());
 
   it("says why with the letter's own sentence, the most urgent one", () => {
-    expect(letterUrgency("Hello,\n\nit smells too.\nThe pipe burst   over my “red” rug! Please ring.", nobodyAsked)).toEqual({ level: "hours", why: "They write “The pipe burst over my “red” rug!”: read it now." });
+    expect(letterUrgency("Hello,\n\nit smells too.\nThe pipe burst   over my “red” rug! Please ring.", nobodyAsked)).toEqual({ level: "hours", why: "They write “The pipe burst over my “red” rug!”: read it now.", firstAid: "whole" });
     expect(letterUrgency("It smells odd.", nobodyAsked)?.why).toBe("They write “It smells odd”: read it today.");
+  });
+  it("has first aid go out for water, and keeps hands off what waste water has soaked", () => {
+    const aid = (text: string) => letterUrgency(text, nobodyAsked)?.firstAid;
+    expect([aid("It is wet."), aid("The cellar flooded, it is wet."), aid("Sewage!"), aid("It smells."), aid("It is dry.")]).toEqual(["whole", "hands-off", "hands-off", null, undefined]);
   });
   it("cuts a long sentence at a word, and leaves out what turns the direction of a line", () => {
     const why = letterUrgency(`The rug is wet \u202eand ${"very ".repeat(60)}heavy`, nobodyAsked)?.why ?? "";
