@@ -5,8 +5,9 @@ import { viscoseCareCard } from "../reply/documents/care-card";
 import { conditionReport } from "../reply/documents/condition-report";
 import { cutDownPlan } from "../reply/documents/cut-down-plan";
 import { letterToSeller, type Tested } from "../reply/documents/letter-to-seller";
-import type { DocumentKind } from "../reply/documents/offered";
+import { chanceOfViscose, type DocumentKind } from "../reply/documents/offered";
 import { rugWordsOf } from "../reply/describe";
+import { likelihood } from "../reply/phrases";
 import { PHOTO_KINDS, type RugAnswers } from "../trade/questions";
 import type { Assessment } from "../triage/assessment";
 import { cutDownCost } from "../triage/money";
@@ -18,6 +19,7 @@ import { reportFields, sellerLetterFields } from "./document-forms";
 import type { PlanMarks } from "./mark-schema";
 import { measurePlan } from "./measured-plan";
 import { photoView, rugColours } from "./photo-view";
+import { isSampleId, SAMPLES } from "./samples";
 import { dayAndHour, longDay } from "./workshop-day";
 
 /** What a document of a rug is written from, as it stands now. */
@@ -50,7 +52,7 @@ export function documentContent(kind: DocumentKind, facts: DocumentFacts, filled
   switch (kind) {
     case "condition-report": return report(facts, reportFields.parse(filled));
     case "letter-to-seller": return sellerLetter(facts, sellerLetterFields.parse(filled));
-    case "care-card": return viscoseCareCard({ rug: rugOf(facts), workshop: { ...headOf(facts.settings), telephone: facts.settings.telephone } });
+    case "care-card": return viscoseCareCard({ rug: rugOf(facts), likely: likelihood(chanceOfViscose(facts.assessment)), workshop: { ...headOf(facts.settings), telephone: facts.settings.telephone } });
     case "cut-down-plan": return cutDown(facts);
   }
 }
@@ -70,7 +72,7 @@ function sellerLetter(f: DocumentFacts, l: ReturnType<typeof sellerLetterFields.
   return letterToSeller({
     client: { name: f.client.name, address: l.clientAddress }, seller: { name: l.sellerName, address: l.sellerAddress }, rug: rugOf(f),
     bought: { on: l.boughtOn || null, price: l.price || null, invoice: l.invoice || null }, saidWords: l.saidWords || null, labelWords: l.labelWords || null,
-    tests: f.tests.flatMap((t) => testedOf(t, f)), jurisdiction: f.settings.jurisdiction, today: dayOf(f, f.now),
+    tests: f.tests.filter(isOfThePile).flatMap((t) => testedOf(t, f)), jurisdiction: f.settings.jurisdiction, today: dayOf(f, f.now),
   });
 }
 
@@ -86,6 +88,9 @@ function cutDown(f: DocumentFacts): PrintedDocument {
     ways: [...ways].sort((a, b) => Number(b.kind === chosen?.kind) - Number(a.kind === chosen?.kind)).map((w) => ({ kind: w.kind, pieces: w.pieces, shareKept: w.shareKept, bindingM: w.bindingM, cost: cost(w.bindingM) })),
   });
 }
+
+/** Whether a row speaks of the fibre of the pile, which is what was sold: a meter's reading or a test of the fringe says nothing of it. */
+const isOfThePile = ({ test, yarn }: BenchTest): boolean => isSampleId(yarn) && SAMPLES[yarn].of.part === "pile" && (!isTestId(test) || testRow(test).speaksFor === "yarn");
 
 /** A test as a letter names it: what was seen, never more than that. */
 function testedOf(row: BenchTest, f: DocumentFacts): Tested[] {

@@ -6,6 +6,8 @@ const lines = z.array(text);
 const rectangle = z.object({ left: z.number(), top: z.number(), right: z.number(), bottom: z.number() });
 const block = z.discriminatedUnion("kind", [
   z.object({ kind: z.literal("heading"), level: z.union([z.literal(2), z.literal(3)]), text }),
+  z.object({ kind: z.literal("title"), text }),
+  z.object({ kind: z.literal("part"), text }),
   z.object({ kind: z.literal("paragraph"), text }),
   z.object({ kind: z.literal("small"), text }),
   z.object({ kind: z.literal("list"), items: lines }),

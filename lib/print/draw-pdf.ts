@@ -1,25 +1,17 @@
 import "server-only";
 import PDFDocument from "pdfkit";
 import type { Block, PrintedDocument } from "../reply/documents/blocks";
+import { drawPhotos, drawPlan, heightOf, type PhotoBytes } from "./draw-figures";
 import { FONT_NAMES, fontBytes, runsOf } from "./fonts";
+import { artifact, BODY, keepTogether, LINE, MARGIN, SLATE, SMALL, tagged, write, type Pdf, type Structure } from "./pen";
 
-/** Points. A4; sizes and leading by eye. */
-const MARGIN = 62;
-const BODY = 10.5;
-const SMALL = 8.5;
 const SIZES = { 2: 13.5, 3: 11.5 } as const;
-const GRAPHITE = "#2b2e33", SLATE = "#5a6068", LINE = "#c9ccd1", LOST = "#8a8f98";
-const MOST_PHOTO_HEIGHT = 260;
-const PLAN_SIDE = 220;
 /** A heading keeps so much of what it heads on its own page. */
 const HEADING_ROOM = 60;
-
-// The types of this library leave out what opens an image before it is drawn.
-type Pdf = PDFKit.PDFDocument & { openImage(bytes: Buffer): { width: number; height: number } };
-type Structure = PDFKit.PDFStructureElement;
-
-/** The JPEG bytes of a photo by its id, or null where it is gone. */
-export type PhotoBytes = (photoId: string) => Buffer | null;
+/** So much of a paragraph stays on one page, and of a table with its head. */
+const MOST_KEPT = 60;
+const TABLE_ROOM = 90;
+const ROW_ROOM = 40;
 
 /**
  * Draws a document as a tagged PDF (PDF/UA-1: ISO 14289-1): title, language, headings, lists, tables and figures with their
@@ -43,56 +35,56 @@ export async function drawPdf(document: PrintedDocument, { photo, createdAt }: {
   const root = pdf.struct("Document");
   pdf.addStructure(root);
   drawHead(pdf, root, document);
-  document.blocks.forEach((block, i) => {
-    if (block.kind === "heading") keepTogether(pdf, HEADING_ROOM + heightOf(document.blocks[i + 1]));
-    drawBlock(pdf, root, { block, photo });
-  });
+  const parts = [{ title: document.title, from: 0 }];
+  for (let i = 0; i < document.blocks.length; i += 1) {
+    const block = document.blocks[i] as Block;
+    if (block.kind === "photo") {
+      const photos = photosFrom(document.blocks, i);
+      drawPhotos(pdf, root, photos, photo);
+      i += photos.length - 1;
+    } else {
+      if (block.kind === "heading") keepTogether(pdf, HEADING_ROOM + heightOf(document.blocks[i + 1]));
+      if (block.kind === "part") parts.push({ title: block.text, from: pdf.addPage().bufferedPageRange().count - 1 });
+      drawBlock(pdf, root, block);
+    }
+  }
   root.end();
-  numberPages(pdf, document.title);
+  numberPages(pdf, parts);
   pdf.end();
   return done;
 }
 
-/** Text in the typefaces that can draw it, flowing as one paragraph, marked as one piece of the structure. */
-function write(pdf: Pdf, text: string, { weight = "plain", size = BODY, colour = GRAPHITE, gap = 6, x, width }: { weight?: "plain" | "bold"; size?: number; colour?: string; gap?: number; x?: number; width?: number } = {}): void {
-  const runs = runsOf(text === "" ? " " : text, weight);
-  pdf.fontSize(size).fillColor(colour);
-  if (x !== undefined) pdf.x = x;
-  runs.forEach((run, i) => {
-    pdf.font(run.font).text(run.text, { continued: i < runs.length - 1, lineGap: 2, ...(width !== undefined ? { width } : {}) });
-  });
-  pdf.y += gap;
-  pdf.x = pdf.page.margins.left;
+/** The photos that stand one after the other from here on. */
+function photosFrom(blocks: readonly Block[], from: number): Extract<Block, { kind: "photo" }>[] {
+  const photos: Extract<Block, { kind: "photo" }>[] = [];
+  for (const block of blocks.slice(from)) {
+    if (block.kind !== "photo") break;
+    photos.push(block);
+  }
+  return photos;
 }
 
-const tagged = (pdf: Pdf, parent: Structure, tag: string, draw: () => void): void => { parent.add(pdf.struct(tag, {}, draw)); };
-/** Drawn for the eye alone. */
-function artifact(pdf: Pdf, draw: () => void): void {
-  pdf.markContent("Artifact", { type: "Layout" });
-  draw();
-  pdf.endMarkedContent();
-}
-
-function drawHead(pdf: Pdf, root: Structure, { head, title }: PrintedDocument): void {
+function drawHead(pdf: Pdf, root: Structure, { head, title, blocks }: PrintedDocument): void {
   if (head) {
     tagged(pdf, root, "P", () => write(pdf, [head.name, ...head.lines].join(" · "), { size: SMALL, colour: SLATE, gap: 4 }));
     artifact(pdf, () => { pdf.moveTo(MARGIN, pdf.y).lineTo(pdf.page.width - MARGIN, pdf.y).lineWidth(0.6).strokeColor(LINE).stroke(); });
     pdf.y += 16;
   }
-  tagged(pdf, root, "H1", () => write(pdf, title, { weight: "bold", size: 18, gap: 12 }));
+  if (!blocks.some((b) => b.kind === "title")) tagged(pdf, root, "H1", () => write(pdf, title, { weight: "bold", size: 18, gap: 12 }));
 }
 
-function drawBlock(pdf: Pdf, root: Structure, { block, photo }: { block: Block; photo: PhotoBytes }): void {
+function drawBlock(pdf: Pdf, root: Structure, block: Exclude<Block, { kind: "photo" }>): void {
   switch (block.kind) {
+    case "title": return tagged(pdf, root, "H1", () => write(pdf, block.text, { weight: "bold", size: SIZES[2], gap: 8 }));
+    case "part": return tagged(pdf, root, "H2", () => write(pdf, block.text, { weight: "bold", size: SIZES[2], gap: 8 }));
     case "heading": {
       pdf.y += 6;
       return tagged(pdf, root, `H${block.level}`, () => write(pdf, block.text, { weight: "bold", size: SIZES[block.level], gap: 5 }));
     }
-    case "paragraph": return tagged(pdf, root, "P", () => write(pdf, block.text));
-    case "small": return tagged(pdf, root, "P", () => write(pdf, block.text, { size: SMALL, colour: SLATE }));
+    case "paragraph": return drawText(pdf, root, block.text, {});
+    case "small": return drawText(pdf, root, block.text, { size: SMALL, colour: SLATE });
     case "list": return drawList(pdf, root, block.items);
     case "table": return drawTable(pdf, root, block);
-    case "photo": return drawPhoto(pdf, root, { ...block, bytes: photo(block.photoId) });
     case "plan": return drawPlan(pdf, root, block);
     case "signature": {
       keepTogether(pdf, 20 * block.lines.length);
@@ -102,13 +94,11 @@ function drawBlock(pdf: Pdf, root: Structure, { block, photo }: { block: Block; 
   }
 }
 
-/** What a drawn block takes at once; 0 for text, which may break. */
-const heightOf = (block: Block | undefined): number =>
-  block?.kind === "photo" ? MOST_PHOTO_HEIGHT : block?.kind === "plan" ? (PLAN_SIDE * block.lengthCm) / Math.max(block.widthCm, block.lengthCm) : 0;
-
-/** Begins a new page where less than this is left of the old one. */
-function keepTogether(pdf: Pdf, height: number): void {
-  if (pdf.y + height > pdf.page.height - pdf.page.margins.bottom) pdf.addPage();
+/** A short paragraph is not parted; a long one may run on. */
+function drawText(pdf: Pdf, root: Structure, text: string, pen: { size?: number; colour?: string }): void {
+  pdf.font("plain").fontSize(pen.size ?? BODY);
+  keepTogether(pdf, Math.min(pdf.heightOfString(text, { width: pdf.page.width - 2 * MARGIN, lineGap: 2 }), MOST_KEPT));
+  tagged(pdf, root, "P", () => write(pdf, text, pen));
 }
 
 function drawList(pdf: Pdf, root: Structure, items: readonly string[]): void {
@@ -131,12 +121,17 @@ function drawList(pdf: Pdf, root: Structure, items: readonly string[]): void {
 function drawTable(pdf: Pdf, root: Structure, { caption, head, rows }: Extract<Block, { kind: "table" }>): void {
   const table = pdf.struct("Table");
   root.add(table);
+  keepTogether(pdf, TABLE_ROOM);
   tagged(pdf, table, "Caption", () => write(pdf, caption, { size: SMALL, colour: SLATE, gap: 4 }));
   const full = pdf.page.width - 2 * MARGIN;
   const first = firstShare([head, ...rows]) * full;
   const widths = head.map((_, i) => (i === 0 ? first : (full - first) / (head.length - 1)));
   drawRow(pdf, table, { cells: head, widths, isHead: true });
-  for (const cells of rows) drawRow(pdf, table, { cells, widths, isHead: false });
+  for (const cells of rows) {
+    // On a new page the head is drawn once more, for the eye alone.
+    if (keepTogether(pdf, ROW_ROOM)) artifact(pdf, () => drawCells(pdf, { cells: head, widths, weight: "bold" }, (draw) => draw()));
+    drawRow(pdf, table, { cells, widths, isHead: false });
+  }
   table.end();
   pdf.y += 8;
 }
@@ -147,63 +142,45 @@ function firstShare(rows: readonly (readonly string[])[]): number {
   return Math.min(0.6, Math.max(0.28, (longest[0] ?? 1) / longest.reduce((sum, n) => sum + n, 0)));
 }
 
-function drawRow(pdf: Pdf, table: Structure, { cells, widths, isHead }: { cells: readonly string[]; widths: readonly number[]; isHead: boolean }): void {
-  keepTogether(pdf, 40);
-  const row = pdf.struct("TR");
-  table.add(row);
+interface Row { readonly cells: readonly string[]; readonly widths: readonly number[] }
+
+function drawRow(pdf: Pdf, table: Structure, { isHead, ...row }: Row & { isHead: boolean }): void {
+  const parent = pdf.struct("TR");
+  table.add(parent);
+  drawCells(pdf, { ...row, weight: isHead ? "bold" : "plain" }, (draw, i) => {
+    const scope = isHead ? "Column" : i === 0 ? "Row" : null;
+    parent.add(pdf.struct(scope ? "TH" : "TD", (scope ? { scope } : {}) as object, draw));
+  });
+  parent.end();
+  artifact(pdf, () => { pdf.moveTo(MARGIN, pdf.y).lineTo(pdf.page.width - MARGIN, pdf.y).lineWidth(0.5).strokeColor(LINE).stroke(); });
+  pdf.y += 4;
+}
+
+/** Cells side by side, each by way of `put`; the next thing stands below the longest. */
+function drawCells(pdf: Pdf, { cells, widths, weight }: Row & { weight: "bold" | "plain" }, put: (draw: () => void, column: number) => void): void {
   const top = pdf.y;
   let bottom = top;
   cells.forEach((cell, i) => {
     pdf.y = top;
     const x = MARGIN + widths.slice(0, i).reduce((a, b) => a + b, 0);
-    tagged(pdf, row, isHead ? "TH" : "TD", () => write(pdf, cell, { weight: isHead ? "bold" : "plain", size: 9.5, x, width: (widths[i] as number) - 10, gap: 3 }));
+    put(() => write(pdf, cell, { weight, size: 9.5, x, width: (widths[i] as number) - 10, gap: 3 }), i);
     bottom = Math.max(bottom, pdf.y);
   });
-  row.end();
   pdf.y = bottom;
-  artifact(pdf, () => { pdf.moveTo(MARGIN, pdf.y).lineTo(pdf.page.width - MARGIN, pdf.y).lineWidth(0.5).strokeColor(LINE).stroke(); });
-  pdf.y += 4;
 }
 
-function drawPhoto(pdf: Pdf, root: Structure, { alternative, caption, bytes }: { alternative: string; caption: string; bytes: Buffer | null }): void {
-  if (!bytes) return tagged(pdf, root, "P", () => write(pdf, `${caption} (The photo is no longer there.)`, { size: SMALL, colour: SLATE }));
-  keepTogether(pdf, MOST_PHOTO_HEIGHT + 30);
-  const { width, height } = pdf.openImage(bytes);
-  const scale = Math.min((pdf.page.width - 2 * MARGIN) / width, MOST_PHOTO_HEIGHT / height);
-  const top = pdf.y;
-  root.add(pdf.struct("Figure", { alt: alternative }, () => { pdf.image(bytes, MARGIN, top, { width: width * scale, height: height * scale }); }));
-  pdf.y = top + height * scale + 6;
-  tagged(pdf, root, "Caption", () => write(pdf, caption, { size: SMALL, colour: SLATE, gap: 10 }));
-}
-
-/** The rug from above, to scale: what remains is outlined, what goes is hatched by its own outline, the damage is filled. */
-function drawPlan(pdf: Pdf, root: Structure, { widthCm, lengthCm, keep, damaged, alternative }: Extract<Block, { kind: "plan" }>): void {
-  const scale = PLAN_SIDE / Math.max(widthCm, lengthCm);
-  keepTogether(pdf, lengthCm * scale + 30);
-  const [left, top] = [MARGIN, pdf.y];
-  const at = (x: number, y: number): [number, number] => [left + x * scale, top + y * scale];
-  const figure = pdf.struct("Figure", { alt: alternative }, () => {
-    pdf.rect(left, top, widthCm * scale, lengthCm * scale).lineWidth(0.6).dash(3, { space: 3 }).strokeColor(LOST).stroke().undash();
-    for (const outline of damaged) {
-      outline.forEach((p, i) => { const [x, y] = at(p.x, p.y); if (i === 0) pdf.moveTo(x, y); else pdf.lineTo(x, y); });
-      pdf.closePath().fillColor(LOST).fill();
-    }
-    for (const r of keep) pdf.rect(...at(r.left, r.top), (r.right - r.left) * scale, (r.bottom - r.top) * scale).lineWidth(1.4).strokeColor(GRAPHITE).stroke();
-  });
-  root.add(figure);
-  pdf.y = top + lengthCm * scale + 8;
-  tagged(pdf, root, "Caption", () => write(pdf, alternative, { size: SMALL, colour: SLATE, gap: 8 }));
-}
-
-function numberPages(pdf: Pdf, title: string): void {
+/** Numbers each part by itself, so that one can be sent without the other. */
+function numberPages(pdf: Pdf, parts: readonly { title: string; from: number }[]): void {
   const { start, count } = pdf.bufferedPageRange();
-  for (let i = start; i < start + count; i += 1) {
-    pdf.switchToPage(i);
-    const { bottom } = pdf.page.margins;
-    pdf.page.margins.bottom = 0;
-    artifact(pdf, () => {
-      pdf.font("plain").fontSize(SMALL).fillColor(SLATE).text(`${runsOf(title, "plain").map((r) => (r.font === "plain" ? r.text : "")).join("")}, page ${i + 1} of ${count}`, MARGIN, pdf.page.height - MARGIN, { lineBreak: false });
-    });
-    pdf.page.margins.bottom = bottom;
-  }
+  parts.forEach(({ title, from }, n) => {
+    const end = parts[n + 1]?.from ?? count;
+    const name = runsOf(title, "plain").map((r) => (r.font === "plain" ? r.text : "")).join("");
+    for (let page = from; page < end; page += 1) {
+      pdf.switchToPage(start + page);
+      const { bottom } = pdf.page.margins;
+      pdf.page.margins.bottom = 0;
+      artifact(pdf, () => { pdf.font("plain").fontSize(SMALL).fillColor(SLATE).text(`${name}, page ${page - from + 1} of ${end - from}`, MARGIN, pdf.page.height - MARGIN, { lineBreak: false }); });
+      pdf.page.margins.bottom = bottom;
+    }
+  });
 }

@@ -6,7 +6,7 @@ export function PrintedSheet({ document: { title, head, blocks, language } }: { 
   return (
     <article className={css.sheet} lang={language} aria-label={title}>
       {head && <p className={css.head}>{[head.name, ...head.lines].join(" · ")}</p>}
-      <h2 className={css.title}>{title}</h2>
+      {!blocks.some((b) => b.kind === "title") && <h2 className={css.title}>{title}</h2>}
       {blocks.map((block, i) => <Part key={i} block={block} />)}
     </article>
   );
@@ -15,6 +15,8 @@ export function PrintedSheet({ document: { title, head, blocks, language } }: { 
 function Part({ block: b }: { block: Block }) {
   switch (b.kind) {
     case "heading": return b.level === 2 ? <h3 className={css.heading}>{b.text}</h3> : <h4 className={css.sub}>{b.text}</h4>;
+    case "title": return <h2 className={css.title}>{b.text}</h2>;
+    case "part": return <h3 className={css.part}>{b.text}</h3>;
     case "paragraph": return <p dir="auto">{b.text}</p>;
     case "small": return <p className={css.small}>{b.text}</p>;
     case "list": return <ul>{b.items.map((item, i) => <li key={i} dir="auto">{item}</li>)}</ul>;

@@ -1,6 +1,10 @@
 /** What a printed document is made of; whoever draws it keeps the order, so that it reads the same aloud. */
 export type Block =
   | { readonly kind: "heading"; readonly level: 2 | 3; readonly text: string }
+  /** Where the title stands, if not at the top: the subject of a letter. */
+  | { readonly kind: "title"; readonly text: string }
+  /** A part by itself: it begins on a page of its own, numbered anew, and can be left out. */
+  | { readonly kind: "part"; readonly text: string }
   | { readonly kind: "paragraph"; readonly text: string }
   | { readonly kind: "small"; readonly text: string }
   | { readonly kind: "list"; readonly items: readonly string[] }

@@ -1,12 +1,13 @@
 import { heading, list, paragraph, small, type PrintedDocument } from "./blocks";
 
-export interface CareCard { readonly rug: string; readonly workshop: { readonly name: string; readonly lines: readonly string[]; readonly telephone: string } }
+export interface CareCard { readonly rug: string; /** How likely there is viscose in its pile, in words: "very likely". */ readonly likely: string; readonly workshop: { readonly name: string; readonly lines: readonly string[]; readonly telephone: string } }
 
 /** How to live with a viscose rug, to be kept by it. Common practice, no published source; no product, dose or recipe. */
-export function viscoseCareCard({ rug, workshop }: CareCard): PrintedDocument {
+export function viscoseCareCard({ rug, likely, workshop }: CareCard): PrintedDocument {
   return {
     title: `Living with ${rug}`, language: "en-GB", head: { name: workshop.name, lines: workshop.lines },
     blocks: [
+      paragraph(`By what we know, it is ${likely} that there is viscose in its pile. Should it prove to be another fibre, none of this harms it.`),
       paragraph("Viscose is a fibre made from wood or plant pulp. It shines like silk and is weak when wet. These few things keep it good for longest."),
       heading("Every week"),
       ...list(["Vacuum gently, with the pile and without a beater or a rotating brush.", "Turn the rug round twice a year, so that feet and light wear it evenly.", "Put felt or cups under furniture, and a breathing underlay beneath the rug."]),

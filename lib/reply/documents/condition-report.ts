@@ -2,7 +2,7 @@ import { fibreName } from "../../trade/fibres";
 import { mechanismName } from "../../trade/damage";
 import { METHODS } from "../../trade/care";
 import type { Assessment, Range } from "../../triage/assessment";
-import { yearsPhrase } from "../phrases";
+import { moneyPhrase, yearsPhrase } from "../phrases";
 import { heading, list, paragraph, small, type Block, type PrintedDocument } from "./blocks";
 
 /** A named person's own inspection; without one a report is provisional. */
@@ -101,9 +101,16 @@ function beyondRepair({ beyondRepair: chance }: Assessment, inspection: Inspecti
   return chance === null ? "Whether it is beyond economic repair was not judged: provisional, not inspected." : `Provisional, not inspected: the chance that it is beyond economic repair is about ${percent(chance)}.`;
 }
 
+/** How value today is worked out (lib/trade/depreciation.ts), for a reader who has a table of their own. */
+const HOW_VALUED =
+  "Value today is the price of a new one less the years of use, by a straight line over the useful lives that published tables give floor coverings of this kind. The tables contradict each other, so the range is wide.";
+
 function moneyBlocks({ money, why }: Assessment): Block[] {
   if (!money) return [paragraph(why.money ?? "No costs can be stated.")];
   const rows = ([["Cleaning", money.clean], ["Cutting down and new edges", money.cutDown], ["A new one like it", money.replace], ["Value today: new, less depreciation", money.valueToday]] as const)
-    .flatMap(([what, r]) => (r ? [[what, `${money.currency} ${Math.round(r.low)} to ${Math.round(r.high)}`]] : []));
-  return [{ kind: "table", caption: "Ranges; confirmed only when the rug was seen", head: ["What", "Range"], rows }, ...(why.money ? [paragraph(why.money)] : [])];
+    .flatMap(([what, r]) => (r ? [[what, moneyPhrase(r, money.currency)]] : []));
+  return [
+    { kind: "table", caption: "Ranges; confirmed only when the rug was seen", head: ["What", "Range"], rows },
+    ...(money.valueToday && money.replace ? [small(`${HOW_VALUED} In the middle of it, ${percent(money.valueToday.median / money.replace.median)} of the price new are left.`)] : []), ...(why.money ? [paragraph(why.money)] : []),
+  ];
 }

@@ -1,4 +1,5 @@
 import type { Range } from "../../triage/assessment";
+import { moneyPhrase } from "../phrases";
 import { heading, list, paragraph, small, type Block, type PrintedDocument, type Rectangle } from "./blocks";
 
 export interface CutWay {
@@ -30,7 +31,8 @@ export function cutDownPlan(p: CutDownPlan): PrintedDocument {
   return {
     title: `Cutting down ${p.rug.charAt(0).toLowerCase()}${p.rug.slice(1)}`, language: "en-GB", head: p.workshop,
     blocks: [
-      paragraph(`${p.rug} measures about ${p.size.widthCm} × ${p.size.lengthCm} cm. These are the ways to go on using the sound part of it. All measures were taken from a photo and are confirmed on the rug before anything is cut.`),
+      paragraph(`The rug measures about ${p.size.widthCm} × ${p.size.lengthCm} cm. These are the ways to go on using the sound part of it. All measures were taken from a photo and are confirmed on the rug before anything is cut.`),
+      small("In the drawings the rug as it is now is dashed, the damage is filled, and what remains is outlined."),
       ...p.ways.flatMap((way, i) => wayBlocks(p, way, i)),
       heading("How it is done"),
       ...list([
@@ -51,6 +53,6 @@ function wayBlocks({ size, damaged }: CutDownPlan, way: CutWay, i: number): Bloc
     heading(`${i + 1}. ${CUT_NAMES[way.kind]}`),
     { kind: "plan", ...size, damaged, keep: way.pieces, alternative: `Plan of the rug from above, to scale. ${what} remain${way.pieces.length === 1 ? "s" : ""} of ${size.widthCm} × ${size.lengthCm} cm.` },
     ...list([`Remains: ${pieces.join(" and ")}, about ${Math.round(way.shareKept * 100)} % of the rug.`, `New edges: about ${way.bindingM.toFixed(1)} m of binding.`,
-      ...(way.cost ? [`Cost: between ${way.cost.currency} ${Math.round(way.cost.range.low)} and ${Math.round(way.cost.range.high)}, confirmed when we have seen it.`] : [])]),
+      ...(way.cost ? [`Cost: about ${moneyPhrase(way.cost.range, way.cost.currency)}, confirmed when we have seen it.`] : [])]),
   ];
 }

@@ -31,18 +31,18 @@ const DAYS_TO_ANSWER = 14;
 export function letterToSeller(l: SellerLetter): PrintedDocument {
   const isTested = l.tests.length > 0;
   return {
-    title: `Letter about ${l.rug}`, language: "en-GB", head: null,
+    title: `The fibre of ${l.rug}`, language: "en-GB", head: null,
     blocks: [
       { kind: "signature", lines: [l.client.name, ...linesOf(l.client.address)] },
       { kind: "signature", lines: [l.seller.name, ...linesOf(l.seller.address)] },
       paragraph(l.today),
-      heading(`The fibre of ${l.rug}`),
+      { kind: "title", text: `The fibre of ${l.rug}` },
       paragraph("Dear Sir or Madam,"),
       paragraph(boughtSentence(l)),
       ...(l.saidWords ? [paragraph(`When I bought it, it was described to me as “${l.saidWords}”.`)] : []),
       paragraph(l.labelWords ? `The label on it reads “${l.labelWords}”.` : "I have found no label on it that names its fibres."),
       ...(isTested ? testedBlocks(l.tests) : []),
-      paragraph(isTested ? "I should like to know how this fits the description, and what you propose." : "I am not sure what the pile is made of, and I should be glad if you could tell me."),
+      paragraph(isTested ? "I should like to know how this fits the description." : "I am not sure what the pile is made of, and I should be glad if you could tell me."),
       paragraph("Please let me have, in writing:"),
       ...list([
         "what the pile, the ground and the fringe are made of, each with its share in per cent;",
@@ -52,8 +52,10 @@ export function letterToSeller(l: SellerLetter): PrintedDocument {
       paragraph(`I should be grateful for an answer within ${DAYS_TO_ANSWER} days. I make no accusation: a wrong name may have come from further up the line.`),
       paragraph("Yours faithfully,"),
       { kind: "signature", lines: ["", l.client.name] },
-      heading("For your own information, not part of the letter", 3),
+      { kind: "part", text: "For your own information, not part of the letter" },
+      heading("What a laboratory shows", 3),
       paragraph(WHAT_A_LABORATORY_SHOWS),
+      heading("What rights there are, in general", 3),
       ...rightsBlocks(l.jurisdiction),
       small(NOT_LEGAL_ADVICE),
     ],

@@ -18,12 +18,14 @@ const WITH_VISCOSE: readonly FibreId[] = ["viscose", "wool-viscose", "silk-visco
 const CARE_CARD_FROM = 0.5;
 const SOLD_WITH_SILK: readonly RugAnswers["sellerSaid"][] = ["silk", "wool-and-silk", "art-silk", "silk-look"];
 
+/** The chance that there is any viscose in the pile, 0–1. */
+export const chanceOfViscose = ({ fibres }: Pick<Assessment, "fibres">): number => Math.min(1, fibres.filter((f) => WITH_VISCOSE.includes(f.fibre)).reduce((sum, f) => sum + f.probability, 0));
+
 /** What can be made for a rug: a report of everything that was judged, the letter where silk was spoken of, the card for such a pile, the plan where a way of cutting was chosen. */
 export function documentsOffered({ answers, assessment, hasPlan }: { answers: RugAnswers; assessment: Assessment | null; hasPlan: boolean }): DocumentKind[] {
   if (!assessment) return [];
-  const viscose = assessment.fibres.filter((f) => WITH_VISCOSE.includes(f.fibre)).reduce((sum, f) => sum + f.probability, 0);
   const fits: Readonly<Record<DocumentKind, boolean>> = {
-    "condition-report": true, "letter-to-seller": SOLD_WITH_SILK.includes(answers.sellerSaid), "care-card": viscose >= CARE_CARD_FROM,
+    "condition-report": true, "letter-to-seller": SOLD_WITH_SILK.includes(answers.sellerSaid), "care-card": chanceOfViscose(assessment) >= CARE_CARD_FROM,
     "cut-down-plan": hasPlan,
   };
   return DOCUMENT_KINDS.filter((kind) => fits[kind]);

@@ -1,5 +1,5 @@
 import { execFileSync } from "node:child_process";
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import sharp from "sharp";
@@ -63,6 +63,56 @@ describe("drawPdf", () => {
     for (const row of rows) expect(row).toMatch(/\byes\s+yes\s+(?:yes|no)\s+\d+\s+\d+\s*$/);
   });
   it.skipIf(!has("qpdf"))("is a sound file (qpdf)", async () => expect(run("qpdf", "--check", await kept(DOCUMENT, "sound.pdf"))).toContain("No syntax or stream encoding errors found"));
+
+  it.skipIf(!has("qpdf"))("meets what a machine can check of ISO 14289-1: language, title, tab order, alternatives and boxes of figures, scopes of heads, metadata (qpdf)", async () => {
+    const { qpdf } = JSON.parse(run("qpdf", "--json", await kept(DOCUMENT, "ua.pdf"))) as { qpdf: [unknown, Record<string, { value?: unknown; stream?: { dict: Record<string, unknown> } }>] };
+    const dictionaries = Object.values(qpdf[1]).map((o) => (o.stream ? o.stream.dict : o.value)).filter((v): v is Record<string, unknown> => typeof v === "object" && v !== null && !Array.isArray(v));
+    const ofType = (type: string) => dictionaries.filter((d) => d["/Type"] === type);
+    const tagged = (tag: string) => dictionaries.filter((d) => d["/S"] === tag);
+    const [catalogue] = ofType("/Catalog");
+    expect(catalogue).toMatchObject({ "/Lang": "u:en-GB", "/StructTreeRoot": expect.any(String) as string, "/Metadata": expect.any(String) as string });
+    expect(ofType("/Page").every((p) => p["/Tabs"] === "/S" && typeof p["/StructParents"] === "number")).toBe(true);
+    expect(tagged("/Figure").map((f) => f["/Alt"])).toEqual(["u:Photo: the whole rug"]);
+    expect(tagged("/Figure")[0]?.["/A"]).toMatchObject({ "/O": "/Layout", "/BBox": [expect.any(Number), expect.any(Number), expect.any(Number), expect.any(Number)] });
+    expect(tagged("/TH").map((h) => (h["/A"] as Record<string, unknown>)["/Scope"])).toEqual(["/Column", "/Column", "/Row", "/Row"]);
+    expect(ofType("/Font").filter((f) => f["/Subtype"] === "/Type0").every((f) => typeof f["/ToUnicode"] === "string")).toBe(true);
+  });
+  it.skipIf(!has("qpdf"))("marks everything that is drawn, as a piece of the structure or as no part of it (qpdf)", async () => {
+    const file = await kept(DOCUMENT, "marked.pdf");
+    const plain = path.join(folder, "plain.pdf");
+    run("qpdf", "--qdf", "--object-streams=disable", file, plain);
+    const drawing = /^(?:\[.*\] TJ|.* Tj|\/I\d+ Do|S|f|B)$/u;
+    let depth = 0;
+    const [loose, marked] = [[] as string[], [] as string[]];
+    for (const line of readFileSync(plain, "latin1").split("\n")) {
+      if (/ B(?:DC|MC)$/u.test(line)) depth += 1;
+      if (line === "EMC") depth -= 1;
+      if (drawing.test(line)) (depth > 0 ? marked : loose).push(line);
+    }
+    expect(marked.length).toBeGreaterThan(15);
+    expect(loose).toEqual([]);
+  });
+  it("stands photos that follow each other two abreast, so that six of them take one page", async () => {
+    const six = { ...DOCUMENT, blocks: Array.from({ length: 6 }, (_, n) => ({ kind: "photo" as const, photoId: "p1", alternative: `Photo ${n}`, caption: `Number ${n}.` })) };
+    const bytes = (await drawn(six)).toString("latin1");
+    expect(bytes.match(/\/Type \/Page\b/g)).toHaveLength(1);
+    for (let n = 0; n < 6; n += 1) expect(bytes).toContain(`/Alt (Photo ${n})`);
+  });
+  it.skipIf(!has("pdftotext"))("begins a part on a page of its own, numbered by itself", async () => {
+    const parted = { ...DOCUMENT, blocks: [...DOCUMENT.blocks, { kind: "part" as const, text: "For your own information" }, { kind: "paragraph" as const, text: "Left out or kept." }] };
+    const pages = run("pdftotext", "-layout", await kept(parted, "parted.pdf"), "-").split("\f");
+    const at = pages.findIndex((p) => p.includes("Left out or kept."));
+    expect(pages[at]).toMatch(/^\s*For your own information\n[\s\S]*For your own information, page 1 of 1/);
+    expect(pages[at - 1]).toContain(`Condition report K7-204, page ${at} of ${at}`);
+  });
+  it.skipIf(!has("pdftotext"))("draws the head of a table once more where it goes on, and says it once to whoever listens (poppler)", async () => {
+    const rows = Array.from({ length: 60 }, (_, n) => [`Row ${n}`, "80 in 100"]);
+    const file = await kept({ ...DOCUMENT, blocks: [{ kind: "table", caption: "Long", head: ["Fibre", "Chance"], rows }] }, "table.pdf");
+    const pages = run("pdftotext", "-layout", file, "-").split("\f").filter((p) => p.includes("Row"));
+    expect(pages.length).toBeGreaterThan(1);
+    for (const page of pages) expect(page).toMatch(/Fibre\s+Chance/);
+    expect(run("pdfinfo", "-struct-text", file).match(/"Chance"/gu)).toHaveLength(1);
+  });
 
   it("numbers as many pages as a long document takes", async () => {
     const long = { ...DOCUMENT, blocks: Array.from({ length: 120 }, (_, i) => ({ kind: "paragraph" as const, text: `Paragraph ${i}. `.repeat(12) })) };
