@@ -7,6 +7,8 @@ export async function register(): Promise<void> {
     startDelivery();
     const { startSweeping } = await import("./lib/enquiry/sweep");
     startSweeping();
+    const { resumeLabels } = await import("./lib/enquiry/label-work");
+    void resumeLabels().catch((error: Error) => console.error(JSON.stringify({ level: "error", event: "labels not resumed", message: error.message })));
     const { startReceiving, stopReceiving } = await import("./lib/enquiry/receive-mail");
     startReceiving();
     // Next ends the process itself; no further letter is sent or fetched meanwhile.

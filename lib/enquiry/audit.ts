@@ -11,6 +11,8 @@ export const HISTORY_WORDS = {
   "label-confirmed": "said that the label was read rightly",
   "label-corrected": "corrected what was read of the label",
   "label-refused": "said that a photo shows no label",
+  "label-unsure": "could not tell whether the label was read rightly",
+  "label-framed": "showed where the label lies in a photo",
   "photo-blurred": "blurred part of a photo for good",
   "client-wrote": "wrote again",
   "draft-saved": "edited the draft",

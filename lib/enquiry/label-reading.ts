@@ -4,24 +4,24 @@ import type { LabelReading, Photo } from "../store/database";
 import type { Finding } from "../triage/finding";
 import { labelFinding } from "../triage/findings-from-answers";
 import { readLabel } from "../triage/read-label";
-import type { LabelReadingView } from "./label-view";
+import { LABEL_STATES, type LabelReadingView } from "./label-view";
 
 /** What lies in the Json columns of a reading. */
 const wordsSchema = z.array(z.array(z.object({ text: z.string(), confidence: z.number(), unsure: z.boolean() })));
-const cropSchema = z.object({ x: z.number(), y: z.number(), width: z.number(), height: z.number() });
-export const labelStateSchema = z.enum(["read", "unreadable", "confirmed", "corrected", "refused"]);
+export const cropSchema = z.object({ x: z.number(), y: z.number(), width: z.number(), height: z.number() });
+const stateSchema = z.enum(LABEL_STATES);
 
 const isFibre = (word: string): boolean => readLabel(word).components.length > 0;
 
-export function labelReadingView({ photoId, state, text, corrected, words, crop }: LabelReading, { width, height }: Pick<Photo, "width" | "height">): LabelReadingView {
+const CLIENT = "client";
+
+export function labelReadingView({ photoId, state, text, corrected, words, crop, answeredBy }: LabelReading, { width, height }: Pick<Photo, "width" | "height">): LabelReadingView {
   const lines = corrected === null ? wordsSchema.parse(words) : corrected.split("\n").map((l) => l.split(/\s+/u).filter(Boolean).map((w) => ({ text: w, unsure: false })));
   return {
-    photoId, state: labelStateSchema.parse(state), text: corrected ?? text, crop: cropSchema.parse(crop), photo: { width, height },
+    photoId, state: stateSchema.parse(state), by: answeredBy === null ? null : answeredBy === CLIENT ? "client" : "staff", text: corrected ?? text, crop: cropSchema.parse(crop), photo: { width, height },
     lines: lines.map((line) => line.map((w) => ({ text: w.text, unsure: w.unsure, isFibre: isFibre(w.text) }))),
   };
 }
-
-const CLIENT = "client";
 
 /**
  * The labels that a person agreed to. Words read from the photo, or put right by staff who see it, stand as a label seen in a

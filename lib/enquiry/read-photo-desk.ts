@@ -17,6 +17,7 @@ export async function readPhotoDesk(caller: Caller, { enquiryId, photoId }: { en
   const photo = await database().photo.findUnique({
     where: { id: photoId },
     include: {
+      label: true,
       measurements: { orderBy: { at: "asc" } },
       rug: { include: { answers: true, photos: { orderBy: { position: "asc" } }, enquiry: { select: { reference: true } } } },
     },

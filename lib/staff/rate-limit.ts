@@ -22,6 +22,8 @@ export const ALLOWANCES = {
   /** Letters of one address that open enquiries by themselves, and of all addresses; further ones wait for a person. */
   mailAddress: { max: 5, windowMs: 24 * 60 * MINUTE },
   mailAll: { max: 60, windowMs: 60 * MINUTE },
+  /** Frames drawn by hand around the label of one photo, each of which is read: seconds of work. */
+  labelFrame: { max: 20, windowMs: 60 * MINUTE },
   clientMessage: { max: 20, windowMs: 24 * 60 * MINUTE },
 } as const satisfies Record<string, Allowance>;
 

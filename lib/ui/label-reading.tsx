@@ -1,60 +1,60 @@
 "use client";
-import { useEffect, useId, useRef, useState, useTransition, type FormEvent } from "react";
-import type { Result } from "../enquiry/caller";
-import type { LabelReadingView } from "../enquiry/label-view";
+import { lazy, Suspense, useActionState, useEffect, useId, useRef, useState, useTransition, type FormEvent, type ReactNode } from "react";
+import type { Frame, LabelReadingView } from "../enquiry/label-view";
+import type { PhotoView } from "../enquiry/views";
+import { FRESH_LABEL, type LabelDeeds, type LabelFormState } from "./label-form";
 import css from "./label-reading.module.css";
+import { isAsked, isToWrite, LABEL_SAYS, type LabelVoice } from "./label-words";
+import { useLabelReading } from "./use-label-reading";
 
-export type LabelAnswerId = "right" | "corrected" | "no-label";
-/** What a page can do with a label: have it read, and say what it says. */
-export interface LabelDeeds {
-  read(photoId: string): Promise<Result<LabelReadingView>>;
-  answer(given: { photoId: string; answer: LabelAnswerId; text?: string }): Promise<Result<LabelReadingView>>;
-}
+export type { LabelDeeds } from "./label-form";
+const FrameMarker = lazy(() => import("./marking/frame-marker").then((m) => ({ default: m.FrameMarker })));
 
 const LOST = "The connection was lost. What you wrote is still here; please try again.";
-const SAYS = {
-  confirmed: "This is what the label says. Thank you.",
-  corrected: "This is what the label says, put right by hand. Thank you.",
-  refused: "There is no label in this photo. Thank you.",
-} as const;
 
-/** What was read of a label, and the question whether it is right. A photo that was not read yet is read now. */
-export function LabelReading({ photoId, kept, deeds, mayAnswer = true }: { photoId: string; kept: LabelReadingView | null; deeds: LabelDeeds; mayAnswer?: boolean }) {
-  const [reading, setReading] = useState(kept);
-  const [trouble, setTrouble] = useState("");
-  const [isWriting, setIsWriting] = useState(false);
+interface Props { photo: Pick<PhotoView, "id" | "width" | "height" | "label">; deeds: LabelDeeds; voice: LabelVoice; mayAnswer?: boolean; isFramed?: boolean }
+
+/** What was read of a label, whether it is right, and where in the photo it lies. Works without script, but for the frame; while the label is being read the page looks again by itself. */
+export function LabelReading({ photo, deeds, voice, mayAnswer = true, isFramed = false }: Props) {
+  const [posted, post] = useActionState(deeds.answer, FRESH_LABEL);
+  const { reading, trouble, take } = useLabelReading({ photoId: photo.id, kept: posted.reading ?? photo.label, look: deeds.look });
+  const [answered, setAnswered] = useState<LabelFormState | null>(null);
   const [isBusy, start] = useTransition();
   const status = useRef<HTMLParagraphElement>(null);
-  const asked = useRef(kept !== null);
-  const take = async (call: () => Promise<Result<LabelReadingView>>) => {
-    const result = await call().catch(() => null);
-    if (result?.ok) { setReading(result.value); setIsWriting(false); setTrouble(""); } else setTrouble(result?.say ?? LOST);
-    return result?.ok === true;
-  };
-  useEffect(() => {
-    if (asked.current) return;
-    asked.current = true;
-    start(async () => { await take(() => deeds.read(photoId)); });
-  }, [deeds, photoId]);
+  const said = answered ?? posted;
   // What says that it is kept shows only after the next drawing, and so can only then be focused.
-  const [answers, setAnswers] = useState(0);
-  useEffect(() => { if (answers > 0) status.current?.focus(); }, [answers]);
-  const answer = (given: LabelAnswerId, text?: string) => start(async () => {
-    if (await take(() => deeds.answer({ photoId, answer: given, ...(text === undefined ? {} : { text }) }))) setAnswers((n) => n + 1);
-  });
-  const isSettled = reading !== null && reading.state in SAYS;
+  useEffect(() => { if (answered && answered.say === null) status.current?.focus(); }, [answered]);
+  const submit = (event: FormEvent<HTMLFormElement>) => {
+    event.preventDefault();
+    const form = new FormData(event.currentTarget, (event.nativeEvent as SubmitEvent).submitter);
+    start(async () => {
+      const result = await deeds.answer(said, form).catch((): LabelFormState => ({ ...said, attempt: said.attempt + 1, say: LOST }));
+      if (result.reading && result.say === null) take(result.reading);
+      setAnswered(result);
+    });
+  };
+  const readThere = async (frame: Frame): Promise<string | null> => {
+    const result = await deeds.frame({ photoId: photo.id, frame }).catch(() => null);
+    if (!result?.ok) return result?.say ?? LOST;
+    take(result.value);
+    setAnswered(null);
+    status.current?.focus();
+    return null;
+  };
+  const say = said.say ?? trouble;
   return (
     <div className={css.reading}>
-      {reading && reading.state !== "unreadable" && reading.state !== "refused" && <Words reading={reading} />}
-      <p ref={status} role="status" tabIndex={-1} className={css.status}>
-        {reading === null && trouble === "" && "Reading the label …"}
-        {reading?.state === "unreadable" && "We could not make out any words. Could you take it again from closer, so that the label fills the picture, by a window? Or write below what stands on it."}
-        {isSettled && SAYS[reading.state as keyof typeof SAYS]}
-      </p>
-      {trouble && <p role="alert" className={css.trouble}>{trouble}</p>}
-      {reading && mayAnswer && (isWriting || reading.state === "unreadable"
-        ? <Write reading={reading} isBusy={isBusy} keep={(text) => answer("corrected", text)} />
-        : <Ask isSettled={isSettled} isBusy={isBusy} answer={answer} write={() => setIsWriting(true)} />)}
+      {reading && reading.lines.length > 0 && reading.state !== "refused" && <Words reading={reading} />}
+      <p ref={status} role="status" tabIndex={-1} className={css.status}>{reading ? LABEL_SAYS[voice][reading.state] : trouble === null && LABEL_SAYS[voice].reading}</p>
+      {(!reading || reading.state === "reading") && <noscript><p className={css.status}><a href="">Look again in a moment</a></p></noscript>}
+      {say && <p role="alert" className={css.trouble}>{say}</p>}
+      {reading && mayAnswer && (
+        <form action={post} onSubmit={submit} className={css.form}>
+          <input type="hidden" name="photoId" value={photo.id} />
+          <Answers key={`${reading.state}\n${reading.text}`} reading={reading} typed={said.say === null ? null : said.text} isBusy={isBusy} />
+        </form>
+      )}
+      {reading && mayAnswer && reading.state !== "reading" && <Where photo={photo} reading={reading} isOpen={isFramed} readThere={readThere} />}
     </div>
   );
 }
@@ -75,39 +75,53 @@ function Words({ reading }: { reading: LabelReadingView }) {
           </span>
         ))}
       </p>
-      {unsure && reading.state === "read" && <p className="small">Please look twice at the dotted words: they were hard to read.</p>}
+      {unsure && isAsked(reading.state) && <p className="small">Please look twice at the dotted words: they were hard to read.</p>}
     </>
   );
 }
 
-function Ask({ isSettled, isBusy, answer, write }: { isSettled: boolean; isBusy: boolean; answer: (given: LabelAnswerId) => void; write: () => void }) {
-  if (isSettled) return <p><button type="button" className={css.plain} onClick={write} disabled={isBusy}>Correct the words</button></p>;
-  return (
-    <div role="group" aria-label="Is this right?">
-      <p className={css.question}>Is this right?</p>
-      <div className={css.answers}>
-        <button type="button" className="button" onClick={() => answer("right")} disabled={isBusy}>Yes, that is what it says</button>
-        <button type="button" className="button quiet" onClick={write} disabled={isBusy}>No, I will correct it</button>
-        <button type="button" className={css.plain} onClick={() => answer("no-label")} disabled={isBusy}>This is not a label</button>
-      </div>
+/** Yes, no, or cannot tell; where nothing was read, only what stands there. */
+function Answers({ reading, typed, isBusy }: { reading: LabelReadingView; typed: string | null; isBusy: boolean }) {
+  const field = useId();
+  const { state } = reading;
+  const isOpen = typed !== null || isToWrite(state);
+  const write = (
+    <div className={css.write}>
+      <label htmlFor={field}>What stands on the label</label>
+      <textarea id={field} name="text" dir="auto" rows={Math.max(3, reading.lines.length + 1)} maxLength={2_000} defaultValue={typed ?? reading.text} />
+      <button className="button" name="answer" value="corrected" disabled={isBusy}>Keep these words</button>
     </div>
+  );
+  if (isToWrite(state)) return <>{write}<p className={css.others}><Other answer="no-label" isBusy={isBusy} /></p></>;
+  if (!isAsked(state) || reading.lines.length === 0) return <Fold says={state === "reading" || state === "refused" ? "Write what it says yourself" : "Correct the words"} isOpen={isOpen}>{write}</Fold>;
+  return (
+    <fieldset className={css.question}>
+      <legend>Is this right?</legend>
+      <div className={css.answers}>
+        <button className="button" name="answer" value="right" disabled={isBusy}>Yes, that is what it says</button>
+        {state !== "unsure" && <Other answer="unsure" isBusy={isBusy} />}
+        <Other answer="no-label" isBusy={isBusy} />
+      </div>
+      <Fold says="No, it says something else" isOpen={isOpen}>{write}</Fold>
+    </fieldset>
   );
 }
 
-function Write({ reading, isBusy, keep }: { reading: LabelReadingView; isBusy: boolean; keep: (text: string) => void }) {
-  const field = useId();
-  // Scraps of a label that could not be read are nothing to put right.
-  const isUnreadable = reading.state === "unreadable";
-  const lines = isUnreadable ? [] : reading.lines;
-  const submit = (event: FormEvent<HTMLFormElement>) => {
-    event.preventDefault();
-    keep(String(new FormData(event.currentTarget).get("text")));
-  };
+const OTHERS = { unsure: "I cannot tell", "no-label": "This is not a label" } as const;
+const Other = ({ answer, isBusy }: { answer: keyof typeof OTHERS; isBusy: boolean }) => <button className={css.plain} name="answer" value={answer} disabled={isBusy}>{OTHERS[answer]}</button>;
+
+const Fold = ({ says, isOpen, children }: { says: string; isOpen: boolean; children: ReactNode }) => <details className={css.fold} open={isOpen}><summary>{says}</summary>{children}</details>;
+
+/** The way to show where the label lies, fetched when it is opened; hidden where there is no script to draw with. */
+function Where({ photo, reading, isOpen: isOpenFirst, readThere }: { photo: Props["photo"]; reading: LabelReadingView; isOpen: boolean; readThere: (frame: Frame) => Promise<string | null> }) {
+  const fold = useRef<HTMLDetailsElement>(null);
+  const [isOpen, setIsOpen] = useState(isOpenFirst);
+  // Opened before the page was ready, it stays open.
+  useEffect(() => setIsOpen(fold.current?.open === true), []);
   return (
-    <form onSubmit={submit} className={css.write}>
-      <label htmlFor={field}>What stands on the label</label>
-      <textarea id={field} name="text" rows={Math.max(3, lines.length + 1)} maxLength={2_000} defaultValue={isUnreadable ? "" : reading.text} />
-      <button className="button" disabled={isBusy}>Keep these words</button>
-    </form>
+    <details ref={fold} className={`no-print ${css.fold} ${css.where}`} open={isOpen} onToggle={(e) => setIsOpen(e.currentTarget.open)}>
+      <summary>Show where the label is</summary>
+      {isOpen && <Suspense fallback={<p className="small">One moment…</p>}><FrameMarker photo={photo} found={reading.crop} read={readThere} /></Suspense>}
+    </details>
   );
 }

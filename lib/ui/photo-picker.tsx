@@ -96,7 +96,7 @@ function Kept({ photos, what, remove, spots, telling, labels, onChange }: {
             {remove && <button type="button" className={styles.plain} onClick={() => void remove(photo.id)}>Take away<span className="unseen">: {what}, photo {k + 1}</span></button>}
           </div>
           {spots && telling.includes(photo.id) && <ClientSpots photo={photo} kept={spots.kept[photo.id]} keep={spots.keep} takeBack={spots.takeBack} onChange={onChange} />}
-          {labels && <div className={styles.label}><LabelReading photoId={photo.id} kept={photo.label} deeds={labels} /></div>}
+          {labels && <div className={styles.label}><LabelReading photo={photo} deeds={labels} voice="client" mayAnswer={photo.label?.by !== "staff"} /></div>}
         </li>
       ))}
     </ul>

@@ -36,7 +36,7 @@ interface Props {
 /** Everything that is known about one rug. With one rug the page's title and strip stand for it; one of several has its own. */
 export function RugEvidence({ rug, locale, areaUnit, isOneOfSeveral, bench, correct, measureAt, blur, labels }: Props) {
   const facts = rugFacts(rug.answers, { locale, areaUnit });
-  const labelled = rug.photos.filter((p) => p.kind === "label");
+  const labelled = rug.photos.filter((p) => p.kind === "label" || p.label !== null);
   const H = isOneOfSeveral ? "h3" : "h2";
   return (
     <article className={css.rug} aria-label={rug.title}>
@@ -49,7 +49,7 @@ export function RugEvidence({ rug, locale, areaUnit, isOneOfSeveral, bench, corr
       {labelled.length > 0 && (
         <section className={css.labels}>
           <H>The label in the photo</H>
-          {labelled.map((p) => <LabelReading key={p.id} photoId={p.id} kept={p.label} deeds={labels} />)}
+          {labelled.map((p) => <LabelReading key={p.id} photo={p} deeds={labels} voice="desk" />)}
         </section>
       )}
       {rug.photos.length < LIMITS.maxPhotos && (

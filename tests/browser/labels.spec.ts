@@ -1,44 +1,77 @@
-import sharp from "sharp";
+import type { Locator, Page } from "@playwright/test";
+import sharp, { type Sharp } from "sharp";
 import { seeded } from "../../prisma/demo/canvas";
 import { conditionsOf } from "../labels/conditions";
 import { drawLabel } from "../labels/draw";
 import { TYPEFACES } from "../labels/typefaces";
 import { expectAccessible } from "./axe";
 import { expect, test } from "./fixtures";
+import type { Desk } from "./harness";
 import { begin, giveContact, send } from "./homeowner";
-import { becomeOwner, PHONE } from "./people";
+import { PHONE, settledDesk, SETTLE_MS, type Session } from "./people";
 
-const random = seeded(3);
-const drawn = drawLabel(random, { language: "en", lines: ["80% WOOL", "20% VISCOSE"], says: [] }, TYPEFACES[6]!, conditionsOf(random, "clean"));
-const label = () => sharp(drawn.data, { raw: { width: drawn.width, height: drawn.height, channels: 3 } }).jpeg({ quality: 90 }).toBuffer();
+// One desk of this file's own.
+let desk: Desk;
+let owner: Session;
+test.beforeAll(async ({ browser, database }) => {
+  test.setTimeout(SETTLE_MS);
+  ({ desk, owner } = await settledDesk({ browser, database }));
+});
+test.afterAll(() => desk.stop());
+
+const label = (lines: readonly string[]) => {
+  const random = seeded(3);
+  const { data, width, height } = drawLabel(random, { language: "en", lines, says: [] }, TYPEFACES[6]!, conditionsOf(random, "clean"));
+  return sharp(data, { raw: { width, height, channels: 3 } });
+};
+const file = async (picture: Sharp) => ({ name: "label.jpg", mimeType: "image/jpeg", buffer: await picture.jpeg({ quality: 90 }).toBuffer() });
+/** Two labels side by side: a maker's at the left, what the rug is of at the right. */
+async function twoLabels() {
+  const [left, right] = await Promise.all([label(["100% SILK", "HAND MADE"]).resize(900, 600, { fit: "fill" }).png().toBuffer(), label(["80% WOOL", "20% VISCOSE"]).resize(900, 600, { fit: "fill" }).png().toBuffer()]);
+  return file(sharp({ create: { width: 2000, height: 800, channels: 3, background: "#8d8577" } }).composite([{ input: left, left: 50, top: 100 }, { input: right, left: 1050, top: 100 }]));
+}
+/** Where the right one lies, in shares of the photo. */
+const RIGHT = { from: { x: 0.525, y: 0.125 }, to: { x: 0.975, y: 0.875 } };
 /** A reading takes a second or some on a busy machine, the first one longer. */
 const READ = { timeout: 60_000 };
 
-test("A homeowner photographs the label, sees what was read and says it is right; staff see it and put it right", async ({ desk, person }, info) => {
-  test.setTimeout(240_000);
-  const phone = await person(PHONE);
+async function sends(phone: Page, photo: Awaited<ReturnType<typeof file>>, contact: { name: string; email: string }, beforeSending: (phone: Page) => Promise<unknown> = async () => undefined): Promise<Session> {
   await begin(phone, desk);
   await phone.goto(`${desk.url}/ask/photos`);
-  await phone.locator("#gallery-label").setInputFiles({ name: "label.jpg", mimeType: "image/jpeg", buffer: await label() });
-  const question = phone.getByRole("group", { name: "Is this right?" });
-  await expect(question).toBeVisible(READ);
-  await expect(phone.getByText("80% WOOL")).toBeVisible();
-  await expect(phone.locator("mark")).toHaveText(["WOOL", "VISCOSE"]);
-  await expectAccessible(phone);
-  await phone.screenshot({ path: info.outputPath("label-390.png"), fullPage: true });
-  await question.getByRole("button", { name: "Yes, that is what it says" }).press("Enter");
-  await expect(phone.getByText("This is what the label says. Thank you.")).toBeFocused();
-  await giveContact(phone, desk, { name: "Wren Ashdown", email: "wren@example.org" });
+  await phone.locator("#gallery-label").setInputFiles(photo);
+  await expect(phone.getByText("Kept.")).toBeVisible();
+  await beforeSending(phone);
+  await giveContact(phone, desk, contact);
   await phone.goto(`${desk.url}/ask/send`);
   await send(phone);
+  return phone.context().storageState();
+}
+async function at(on: Locator, { x, y }: { x: number; y: number }): Promise<{ x: number; y: number }> {
+  await on.scrollIntoViewIfNeeded();
+  const box = await on.boundingBox();
+  if (!box) throw new Error("The photo is not on the page.");
+  return { x: box.x + x * box.width, y: box.y + y * box.height };
+}
+const question = (page: Page) => page.getByRole("group", { name: "Is this right?" });
+const words = (page: Page) => page.locator("p[dir=auto]").filter({ hasText: "%" });
 
-  const page = await person();
-  await becomeOwner(page, desk);
+test("A homeowner photographs the label, sees what was read and says it is right; staff see it and put it right", async ({ person }, info) => {
+  test.setTimeout(240_000);
+  await sends(await person(PHONE), await file(label(["80% WOOL", "20% VISCOSE"])), { name: "Wren Ashdown", email: "wren@example.org" }, async (phone) => {
+    await expect(question(phone)).toBeVisible(READ);
+    await expect(words(phone)).toHaveText("80% WOOL20% VISCOSE");
+    await expect(phone.locator("mark")).toHaveText(["WOOL", "VISCOSE"]);
+    await expectAccessible(phone);
+    await phone.screenshot({ path: info.outputPath("label-390.png"), fullPage: true });
+    await question(phone).getByRole("button", { name: "Yes, that is what it says" }).press("Enter");
+    await expect(phone.getByText("This is what the label says. Thank you.")).toBeFocused();
+  });
+  const page = await person({ storageState: owner });
   await page.goto(`${desk.url}/desk`);
-  await page.getByRole("link", { name: "A rug, a mark or damage" }).click();
+  await page.getByRole("link", { name: "A rug, a mark or damage" }).first().click();
   const seen = page.getByRole("heading", { name: "The label in the photo" }).locator("..");
   await expect(seen).toContainText("This is what the label says.");
-  await seen.getByRole("button", { name: "Correct the words" }).click();
+  await seen.getByText("Correct the words").click();
   await seen.getByLabel("What stands on the label").fill("");
   await seen.getByRole("button", { name: "Keep these words" }).click();
   await expect(seen.getByRole("alert")).toHaveText("Write what stands on the label.");
@@ -48,4 +81,89 @@ test("A homeowner photographs the label, sees what was read and says it is right
   await expect(seen.locator("mark")).toHaveText(["wool", "silk"]);
   await expectAccessible(page);
   await page.screenshot({ path: info.outputPath("label-desk-1280.png"), fullPage: true });
+});
+
+test("A homeowner whose browser runs no script is asked about the label on their own page, and puts the words right", async ({ person }, info) => {
+  test.setTimeout(240_000);
+  const client = await sends(await person(PHONE), await file(label(["80% WOOL", "20% VISCOSE"])), { name: "Perrin Oakes", email: "perrin@example.org" });
+  const phone = await person({ ...PHONE, storageState: client, javaScriptEnabled: false });
+  await expect(async () => {
+    await phone.goto(`${desk.url}/your-enquiry`);
+    await expect(question(phone)).toBeVisible({ timeout: 2_000 });
+  }).toPass(READ);
+  await expect(words(phone)).toHaveText("80% WOOL20% VISCOSE");
+  await phone.screenshot({ path: info.outputPath("own-page-390.png"), fullPage: true });
+  await question(phone).getByRole("button", { name: "I cannot tell" }).click();
+  await expect(phone.getByText("Thank you. We shall look at the label ourselves.")).toBeVisible();
+  await phone.getByText("No, it says something else").click();
+  await phone.getByLabel("What stands on the label").fill("x".repeat(1_000));
+  await phone.getByLabel("What stands on the label").fill(" ");
+  await phone.getByRole("button", { name: "Keep these words" }).click();
+  await expect(phone.getByText("Write what stands on the label.")).toBeVisible();
+  await phone.getByLabel("What stands on the label").fill("100% viscose");
+  await phone.getByRole("button", { name: "Keep these words" }).click();
+  await expect(phone.getByText("This is what the label says, put right by hand. Thank you.")).toBeVisible();
+  await phone.goto(`${desk.url}/your-enquiry`);
+  await expect(words(phone)).toHaveText("100% viscose");
+});
+
+test("A homeowner frames the right one of two labels with a finger, and it is read instead", async ({ person }, info) => {
+  test.setTimeout(240_000);
+  const client = await sends(await person(PHONE), await twoLabels(), { name: "Isolde Fenn", email: "isolde@example.org" });
+  const phone = await person({ ...PHONE, storageState: client });
+  await phone.goto(`${desk.url}/your-enquiry`);
+  await expect(phone.getByText("Show where the label is")).toBeVisible(READ);
+  await phone.getByText("Show where the label is").click();
+  const photo = phone.getByRole("group", { name: "The photo of the label" });
+  for (const corner of [RIGHT.from, RIGHT.to]) {
+    const to = await at(photo, corner);
+    await phone.touchscreen.tap(to.x, to.y);
+  }
+  await expect(phone.getByRole("button", { name: /^Lower right corner of the frame, 9[78] % from the left, 8[78] % from the top/ })).toBeVisible();
+  await expectAccessible(phone);
+  await phone.screenshot({ path: info.outputPath("frame-390.png"), fullPage: true });
+  await phone.getByRole("button", { name: "Read this part" }).click();
+  await expect(words(phone)).toHaveText("80% WOOL20% VISCOSE", READ);
+  await question(phone).getByRole("button", { name: "Yes, that is what it says" }).click();
+  await expect(phone.getByText("This is what the label says. Thank you.")).toBeFocused();
+});
+
+test("A reviewer frames a label that lies in a photo of the whole rug, by mouse and keyboard, and confirms what is read", async ({ person }, info) => {
+  test.setTimeout(240_000);
+  const page = await person({ storageState: owner });
+  const phone = await person(PHONE);
+  await begin(phone, desk);
+  await phone.goto(`${desk.url}/ask/photos`);
+  await phone.locator("#gallery-whole").setInputFiles(await twoLabels());
+  await expect(phone.getByText("Kept.")).toBeVisible();
+  await giveContact(phone, desk, { name: "Tobiah Lund", email: "tobiah@example.org" });
+  await phone.goto(`${desk.url}/ask/send`);
+  await send(phone);
+  await page.goto(`${desk.url}/desk/everything`);
+  const links = await page.locator('main a[href^="/desk/"]').filter({ hasText: /rug|Rug/ }).evaluateAll((all) => all.map((a) => (a as HTMLAnchorElement).href));
+  for (const href of links) {
+    await page.goto(href);
+    if (await page.getByText("Tobiah Lund").first().isVisible()) break;
+  }
+  await page.getByRole("link", { name: /^Measure The whole rug/ }).click();
+  await page.getByRole("link", { name: "Label", exact: true }).click();
+  const photo = page.getByRole("group", { name: "The photo of the label" });
+  await expect(photo).toBeVisible();
+  const corner = page.getByRole("button", { name: /^Upper left corner of the frame/ });
+  const to = await at(photo, RIGHT.from);
+  const from = await at(corner, { x: 0.5, y: 0.5 });
+  await page.mouse.move(from.x, from.y);
+  await page.mouse.down();
+  await page.mouse.move(to.x, to.y, { steps: 4 });
+  await page.mouse.up();
+  await expect(corner).toHaveAccessibleName(/5[23] % from the left, 1[23] % from the top/);
+  await page.getByRole("button", { name: /^Lower right corner of the frame/ }).focus();
+  for (let n = 0; n < 4; n++) { await page.keyboard.press("Shift+ArrowRight"); await page.keyboard.press("Shift+ArrowDown"); }
+  await expectAccessible(page);
+  await page.screenshot({ path: info.outputPath("frame-1280.png"), fullPage: true });
+  await page.getByRole("button", { name: "Read this part" }).click();
+  await expect(words(page)).toHaveText("80% WOOL20% VISCOSE", READ);
+  await question(page).getByRole("button", { name: "Yes, that is what it says" }).click();
+  await expect(page.getByText("This is what the label says.")).toBeFocused();
+  await page.screenshot({ path: info.outputPath("label-page-1280.png"), fullPage: true });
 });

@@ -5,7 +5,8 @@ import { clientWords } from "@/app/_server/client-words";
 import { consentSchema } from "@/lib/enquiry/consent";
 import { answerLabelReading } from "@/lib/enquiry/answer-label-reading";
 import { refuse, type Caller, type Result } from "@/lib/enquiry/caller";
-import type { LabelAnswer } from "@/lib/enquiry/label-answer-schema";
+import { frameLabel } from "@/lib/enquiry/frame-label";
+import type { FramedLabel } from "@/lib/enquiry/frame-schema";
 import type { LabelReadingView } from "@/lib/enquiry/label-view";
 import { readPhotoLabel } from "@/lib/enquiry/read-photo-label";
 import { recordMeasurement } from "@/lib/enquiry/record-measurement";
@@ -22,6 +23,7 @@ import { nextStep } from "@/lib/enquiry/steps";
 import { submitEnquiry } from "@/lib/enquiry/submit-enquiry";
 import { wrong } from "@/lib/enquiry/wrong";
 import { notTaken, type FormState } from "@/lib/ui/form-state";
+import { answerOfForm, type LabelFormState } from "@/lib/ui/label-form";
 
 /** The answer to a form that was not taken, in the client's words. */
 const saidNot = async (previous: FormState, errors: FieldErrors, values: FormValues): Promise<FormState> =>
@@ -63,14 +65,19 @@ export async function takeSpotsBack(measurementId: string): Promise<Result<null>
   return ofIntake((caller) => withdrawMeasurement(caller, String(measurementId), new Date()));
 }
 
-/** What stands on the label in a photo just sent, as far as it can be read. */
-export async function readTheLabel(photoId: string): Promise<Result<LabelReadingView>> {
+/** How the label in a photo reads so far. */
+export async function lookAtLabel(photoId: string): Promise<Result<LabelReadingView>> {
   return ofIntake((caller) => readPhotoLabel(caller, String(photoId)));
 }
 
 /** What the person says stands there. */
-export async function answerLabel(given: LabelAnswer): Promise<Result<LabelReadingView>> {
-  return ofIntake((caller) => answerLabelReading(caller, given, new Date()));
+export async function answerLabel(before: LabelFormState, form: FormData): Promise<LabelFormState> {
+  return answerOfForm(before, form, (given) => ofIntake((caller) => answerLabelReading(caller, given, new Date())));
+}
+
+/** Where the person says the label lies. */
+export async function showLabel(given: FramedLabel): Promise<Result<LabelReadingView>> {
+  return ofIntake((caller) => frameLabel(caller, given, new Date()));
 }
 
 /** Sends the enquiry. Without a name and a way back it leads to the page that asks for them. */

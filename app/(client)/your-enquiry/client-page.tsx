@@ -3,6 +3,7 @@ import { AddPhotos } from "@/lib/ui/add-photos";
 import { PHOTO_KINDS, type PhotoKind } from "@/lib/trade/questions";
 import { askedPhotos } from "@/lib/ui/asked-photos";
 import { FirstAid } from "@/lib/ui/first-aid";
+import { LabelReading } from "@/lib/ui/label-reading";
 import { LetterSheet } from "@/lib/ui/letter-sheet";
 import { PrintButton } from "@/lib/ui/print-button";
 import { Strip } from "@/lib/ui/strip";
@@ -11,12 +12,14 @@ import type { Place } from "@/lib/ui/time";
 import { YearsBand } from "@/lib/ui/years-band";
 import type { Words } from "@/lib/words/words";
 import styles from "./client-page.module.css";
+import { answerLabel, lookAtLabel, showLabel } from "./actions";
 import { MessageForm } from "./message-form";
 import { ShownPhotos } from "./shown-photos";
 import { YourData } from "./your-data";
 
 /** Says whose cookie the photos come with: this device may hold a questionnaire too. */
 const AS_CLIENT = { as: "client" };
+const LABELS = { look: lookAtLabel, answer: answerLabel, frame: showLabel };
 
 /** What one enquiry looks like to the person who sent it. Without an approved letter it carries no judgement. */
 export function ClientPage({ view, words, place, emergencyNumber }: { view: ClientView; words: Words; place: Place; emergencyNumber: string }) {
@@ -61,6 +64,8 @@ export function ClientPage({ view, words, place, emergencyNumber }: { view: Clie
 }
 
 function Rug({ rug, words, isOneOfMany, mayShow }: { rug: ClientView["rugs"][number]; words: Words; isOneOfMany: boolean; mayShow: boolean }) {
+  // Asked as long as anything is awaited.
+  const labelled = mayShow ? rug.photos.filter((p) => p.kind === "label" || p.label !== null) : [];
   return (
     <section className={styles.rug}>
       {isOneOfMany && <><Strip colours={rug.colours} cells={38} /><h2><bdi>{rug.title}</bdi></h2></>}
@@ -69,6 +74,12 @@ function Rug({ rug, words, isOneOfMany, mayShow }: { rug: ClientView["rugs"][num
           <h2>{words.say("own.life")}</h2>
           <p className="small">{words.say("own.life-how")}</p>
           <YearsBand {...rug.lifeYears} words={words} />
+        </div>
+      )}
+      {labelled.length > 0 && (
+        <div className="no-print">
+          <h2>The label</h2>
+          {labelled.map((photo) => <LabelReading key={photo.id} photo={photo} deeds={LABELS} voice="client" mayAnswer={photo.label?.by !== "staff"} />)}
         </div>
       )}
       {rug.photos.length > 0 && <ShownPhotos photos={rug.photos} spots={rug.spots} mayShow={mayShow} alts={altsIn(words)} />}

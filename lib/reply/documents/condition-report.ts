@@ -4,6 +4,7 @@ import { METHODS } from "../../trade/care";
 import type { Assessment, Range } from "../../triage/assessment";
 import { moneyPhrase, yearsPhrase } from "../phrases";
 import { heading, list, paragraph, small, type Block, type PrintedDocument } from "./blocks";
+import { wordsIn } from "../../words/words";
 
 /** A named person's own inspection; without one a report is provisional. */
 export interface Inspection { readonly by: string; readonly on: string; readonly found: string; readonly isBeyondRepair: boolean }
@@ -108,7 +109,7 @@ const HOW_VALUED =
 function moneyBlocks({ money, why }: Assessment): Block[] {
   if (!money) return [paragraph(why.money ?? "No costs can be stated.")];
   const rows = ([["Cleaning", money.clean], ["Cutting down and new edges", money.cutDown], ["A new one like it", money.replace], ["Value today: new, less depreciation", money.valueToday]] as const)
-    .flatMap(([what, r]) => (r ? [[what, moneyPhrase(r, money.currency)]] : []));
+    .flatMap(([what, r]) => (r ? [[what, moneyPhrase(r, money.currency, wordsIn("en-GB"))]] : []));
   return [
     { kind: "table", caption: "Ranges; confirmed only when the rug was seen", head: ["What", "Range"], rows },
     ...(money.valueToday && money.replace ? [small(`${HOW_VALUED} In the middle of it, ${percent(money.valueToday.median / money.replace.median)} of the price new are left.`)] : []), ...(why.money ? [paragraph(why.money)] : []),

@@ -1,6 +1,7 @@
 import type { Range } from "../../triage/assessment";
 import { moneyPhrase } from "../phrases";
 import { heading, list, paragraph, small, type Block, type PrintedDocument, type Rectangle } from "./blocks";
+import { wordsIn } from "../../words/words";
 
 export interface CutWay {
   readonly kind: "edge-off" | "equal-ends" | "split-in-two" | "smaller-rectangle" | "centred";
@@ -53,6 +54,6 @@ function wayBlocks({ size, damaged }: CutDownPlan, way: CutWay, i: number): Bloc
     heading(`${i + 1}. ${CUT_NAMES[way.kind]}`),
     { kind: "plan", ...size, damaged, keep: way.pieces, alternative: `Plan of the rug from above, to scale. ${what} remain${way.pieces.length === 1 ? "s" : ""} of ${size.widthCm} × ${size.lengthCm} cm.` },
     ...list([`Remains: ${pieces.join(" and ")}, about ${Math.round(way.shareKept * 100)} % of the rug.`, `New edges: about ${way.bindingM.toFixed(1)} m of binding.`,
-      ...(way.cost ? [`Cost: about ${moneyPhrase(way.cost.range, way.cost.currency)}, confirmed when we have seen it.`] : [])]),
+      ...(way.cost ? [`Cost: about ${moneyPhrase(way.cost.range, way.cost.currency, wordsIn("en-GB"))}, confirmed when we have seen it.`] : [])]),
   ];
 }

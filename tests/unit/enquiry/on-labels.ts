@@ -1,12 +1,16 @@
+import { renameSync } from "node:fs";
 import { Readable } from "node:stream";
 import sharp from "sharp";
 import { describe, expect, it } from "vitest";
 import { addPhoto } from "../../../lib/enquiry/add-photo";
 import { answerLabelReading } from "../../../lib/enquiry/answer-label-reading";
 import type { Caller } from "../../../lib/enquiry/caller";
+import { frameLabel } from "../../../lib/enquiry/frame-label";
+import { resumeLabels, workOnLabel } from "../../../lib/enquiry/label-work";
 import { readPhotoLabel } from "../../../lib/enquiry/read-photo-label";
 import { submitEnquiry } from "../../../lib/enquiry/submit-enquiry";
 import { database } from "../../../lib/store/database";
+import { photoPath } from "../../../lib/store/photo-files";
 import { seeded } from "../../../prisma/demo/canvas";
 import { conditionsOf } from "../../labels/conditions";
 import { drawLabel } from "../../labels/draw";
@@ -20,6 +24,22 @@ async function labelPhoto(caller: Caller): Promise<string> {
   const body = Readable.from([await sharp(data, { raw: { width, height, channels: 3 } }).jpeg({ quality: 90 }).toBuffer()]);
   return good(await addPhoto(caller, { kind: "label" }, body, { name: "label.jpg", type: "image/jpeg" }, NOW)).id;
 }
+/** What was read, once it is. */
+async function read(caller: Caller, photoId: string) {
+  good(await readPhotoLabel(caller, photoId));
+  await workOnLabel(photoId);
+  return good(await readPhotoLabel(caller, photoId));
+}
+/** The label at the right of bare cloth. */
+async function beside(caller: Caller): Promise<string> {
+  const random = seeded(3);
+  const { data, width, height } = drawLabel(random, WORDS, TYPEFACES[6]!, conditionsOf(random, "clean"));
+  const label = await sharp(data, { raw: { width, height, channels: 3 } }).png().toBuffer();
+  const whole = sharp({ create: { width: 2 * width, height, channels: 3, background: "#8d8577" } }).composite([{ input: label, left: width, top: 0 }]);
+  return good(await addPhoto(caller, { kind: "label" }, Readable.from([await whole.jpeg({ quality: 90 }).toBuffer()]), { name: "label.jpg", type: "image/jpeg" }, NOW)).id;
+}
+const RIGHT = { x: 0.5, y: 0, width: 0.5, height: 1 };
+const stored = (photoId: string) => database().labelReading.findUniqueOrThrow({ where: { photoId } });
 const labelsOf = (enquiryId: string) => database().finding.findMany({ where: { rug: { enquiryId }, what: "label" }, select: { value: true, strength: true, from: true } });
 
 export function onLabels(): void {
@@ -27,7 +47,9 @@ export function onLabels(): void {
     it("is read once, marks the fibres, and is no finding until somebody says it is right", async () => {
       const caller = await intake(CURIOUS);
       const photoId = await labelPhoto(caller);
-      const [first, second] = [good(await readPhotoLabel(caller, photoId)), good(await readPhotoLabel(caller, photoId))];
+      // Nobody waits for it.
+      expect(good(await readPhotoLabel(caller, photoId))).toMatchObject({ state: "reading", text: "", by: null });
+      const [first, second] = [await read(caller, photoId), await read(caller, photoId)];
       expect(first).toMatchObject({ state: "read", text: "80% WOOL\n20% VISCOSE" });
       expect(first.lines.flat().filter((w) => w.isFibre).map((w) => w.text)).toEqual(["WOOL", "VISCOSE"]);
       expect(second).toEqual(first);
@@ -43,7 +65,7 @@ export function onLabels(): void {
     it("confirmed before the enquiry is sent counts from the first assessment on", async () => {
       const caller = await intake(CURIOUS);
       const photoId = await labelPhoto(caller);
-      good(await readPhotoLabel(caller, photoId));
+      await read(caller, photoId);
       good(await answerLabelReading(caller, { photoId, answer: "right" }, later(1)));
       const { enquiryId } = good(await submitEnquiry(caller, ANA, later(2)));
       expect(await labelsOf(enquiryId)).toMatchObject([{ strength: "label-photo" }]);
@@ -51,7 +73,7 @@ export function onLabels(): void {
     it("corrected by a client stands as typed, by staff as seen; what staff settled a client cannot change; refused says nothing", async () => {
       const caller = await intake(CURIOUS);
       const photoId = await labelPhoto(caller);
-      good(await readPhotoLabel(caller, photoId));
+      await read(caller, photoId);
       const sent = good(await submitEnquiry(caller, ANA, later(1)));
       const client = await clientOf(sent);
       good(await answerLabelReading(client, { photoId, answer: "corrected", text: "100% silk" }, later(2)));
@@ -66,8 +88,83 @@ export function onLabels(): void {
     it("says that it holds no words where it holds none", async () => {
       const caller = await intake(CURIOUS);
       const photo = good(await givePhoto(caller, "label"));
-      expect(good(await readPhotoLabel(caller, photo.id))).toMatchObject({ state: "unreadable", text: "" });
+      expect(await read(caller, photo.id)).toMatchObject({ state: "unreadable", text: "", lines: [] });
       expect(await answerLabelReading(caller, { photoId: photo.id, answer: "right" }, NOW)).toMatchObject({ code: "changed-meanwhile" });
+    });
+    it("can be left open by who cannot tell: that is no finding, and staff may still settle it", async () => {
+      const caller = await intake(CURIOUS);
+      const photoId = await labelPhoto(caller);
+      await read(caller, photoId);
+      const sent = good(await submitEnquiry(caller, ANA, later(1)));
+      const client = await clientOf(sent);
+      expect(good(await answerLabelReading(client, { photoId, answer: "unsure" }, later(2)))).toMatchObject({ state: "unsure", by: "client", text: "80% WOOL\n20% VISCOSE" });
+      expect(await labelsOf(sent.enquiryId)).toEqual([]);
+      const ivo = await staff("reviewer", "Ivo Castellane");
+      expect(good(await answerLabelReading(ivo, { photoId, answer: "right" }, later(3)))).toMatchObject({ state: "confirmed", by: "staff" });
+      expect(await labelsOf(sent.enquiryId)).toMatchObject([{ strength: "label-photo" }]);
+    });
+    it("can be written down while it is being read, and the reading that ends later changes nothing", async () => {
+      const caller = await intake(CURIOUS);
+      const photoId = await labelPhoto(caller);
+      good(await readPhotoLabel(caller, photoId));
+      good(await answerLabelReading(caller, { photoId, answer: "corrected", text: "100% wool" }, later(1)));
+      await workOnLabel(photoId);
+      expect(good(await readPhotoLabel(caller, photoId))).toMatchObject({ state: "corrected", text: "100% wool" });
+    });
+    it("is read on where the server ended meanwhile", async () => {
+      const caller = await intake(CURIOUS);
+      const photoId = await labelPhoto(caller);
+      await database().labelReading.create({ data: { id: "left", photoId, text: "", words: [], crop: { x: 0, y: 0, width: 1, height: 1 }, degrees: 0, state: "reading" } });
+      await resumeLabels();
+      expect(await stored(photoId)).toMatchObject({ state: "read", text: "80% WOOL\n20% VISCOSE" });
+    });
+    it("says that the reader failed where the picture is gone, and can be asked again by a frame", async () => {
+      const caller = await intake(CURIOUS);
+      const photoId = await labelPhoto(caller);
+      const full = photoPath(photoId, "full");
+      renameSync(full, `${full}.away`);
+      expect(await read(caller, photoId)).toMatchObject({ state: "failed", text: "" });
+      renameSync(`${full}.away`, full);
+      good(await frameLabel(caller, { photoId, frame: { x: 0, y: 0, width: 1, height: 0.99 } }, later(1)));
+      expect(await read(caller, photoId)).toMatchObject({ state: "read", text: "80% WOOL\n20% VISCOSE" });
+    });
+    it("is read within the frame that a person draws, and what was agreed on before counts no more", async () => {
+      const caller = await intake(CURIOUS);
+      const photoId = await beside(caller);
+      await read(caller, photoId);
+      const sent = good(await submitEnquiry(caller, ANA, later(1)));
+      const client = await clientOf(sent);
+      good(await answerLabelReading(client, { photoId, answer: "corrected", text: "100% silk" }, later(2)));
+      expect(await labelsOf(sent.enquiryId)).toHaveLength(1);
+      expect(good(await frameLabel(client, { photoId, frame: RIGHT }, later(3)))).toMatchObject({ state: "reading", crop: RIGHT, by: null });
+      expect(await labelsOf(sent.enquiryId)).toEqual([]);
+      const framed = await read(client, photoId);
+      expect(framed).toMatchObject({ state: "read", text: "80% WOOL\n20% VISCOSE" });
+      expect(framed.crop.x).toBeGreaterThanOrEqual(RIGHT.x);
+      expect(await database().audit.count({ where: { enquiryId: sent.enquiryId, action: "label-framed" } })).toBe(1);
+      // What staff have settled a client frames no more.
+      const ivo = await staff("reviewer", "Ivo Castellane");
+      good(await answerLabelReading(ivo, { photoId, answer: "right" }, later(4)));
+      expect(await frameLabel(client, { photoId, frame: RIGHT }, later(5))).toMatchObject({ code: "changed-meanwhile" });
+    });
+    it("is framed by staff in a photo of anything, by a client only in one of the label; a frame is inside the picture and not too small", async () => {
+      const caller = await intake(CURIOUS);
+      const photo = good(await givePhoto(caller, "whole"));
+      const sent = good(await submitEnquiry(caller, ANA, later(1)));
+      const [client, ivo] = [await clientOf(sent), await staff("reviewer", "Ivo Castellane")];
+      expect(await frameLabel(client, { photoId: photo.id, frame: RIGHT }, later(2))).toMatchObject({ code: "invalid" });
+      for (const frame of [{ ...RIGHT, x: 0.6 }, { ...RIGHT, width: 0.009 }, { ...RIGHT, y: Number.NaN }]) expect(await frameLabel(ivo, { photoId: photo.id, frame }, later(2))).toMatchObject({ code: "invalid" });
+      expect(good(await frameLabel(ivo, { photoId: photo.id, frame: RIGHT }, later(3)))).toMatchObject({ state: "reading" });
+      await workOnLabel(photo.id);
+      expect(await frameLabel(await intake(CURIOUS), { photoId: photo.id, frame: RIGHT }, later(4))).toMatchObject({ code: "not-found" });
+    });
+    it("is framed by one client twenty times an hour, no more", async () => {
+      const caller = await intake(CURIOUS);
+      const photo = good(await givePhoto(caller, "label"));
+      const frame = (n: number) => frameLabel(caller, { photoId: photo.id, frame: RIGHT }, later(n / 60));
+      for (let n = 0; n < 20; n++) good(await frame(n));
+      expect(await frame(20)).toMatchObject({ code: "too-many" });
+      await workOnLabel(photo.id);
     });
     it("is nobody else's, and only a photo of a label is read", async () => {
       const [caller, stranger] = [await intake(CURIOUS), await intake(CURIOUS)];

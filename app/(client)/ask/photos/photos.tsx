@@ -6,11 +6,11 @@ import { PhotoPicker } from "@/lib/ui/photo-picker";
 import { progressWords } from "@/lib/ui/progress";
 import { titleOf } from "@/lib/ui/step-titles";
 import type { Words } from "@/lib/words/words";
-import { answerLabel, readTheLabel, showSpots, takePhotoAway, takeSpotsBack } from "../actions";
+import { answerLabel, lookAtLabel, showLabel, showSpots, takePhotoAway, takeSpotsBack } from "../actions";
 import { SendAsItIs } from "../[step]/go-on";
 import styles from "../[step]/step.module.css";
 
-const LABELS = { read: readTheLabel, answer: answerLabel };
+const LABELS = { look: lookAtLabel, answer: answerLabel, frame: showLabel };
 
 /** The photos: each sent as soon as it is chosen. */
 export function Photos({ intake, words }: { intake: IntakeView; words: Words }) {

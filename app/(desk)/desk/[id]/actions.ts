@@ -1,13 +1,16 @@
 "use server";
 import * as z from "zod/mini";
-import { asStaff } from "@/app/(desk)/_server/as-staff";
+import { asStaff, SIGNED_OUT } from "@/app/(desk)/_server/as-staff";
+import { staffCallerOrNull } from "@/app/_server/caller";
 import { answerLabelReading } from "@/lib/enquiry/answer-label-reading";
 import { approveReply, type Approved } from "@/lib/enquiry/approve-reply";
 import { askClient } from "@/lib/enquiry/ask-client";
 import { reasonSchema } from "@/lib/enquiry/bench-test-schema";
-import type { Result } from "@/lib/enquiry/caller";
+import { refuse, type Result } from "@/lib/enquiry/caller";
 import { encloseDocument } from "@/lib/enquiry/enclose-document";
-import { labelAnswerSchema, type LabelAnswer } from "@/lib/enquiry/label-answer-schema";
+import { frameLabel } from "@/lib/enquiry/frame-label";
+import { framedLabelSchema, type FramedLabel } from "@/lib/enquiry/frame-schema";
+import { labelAnswerSchema } from "@/lib/enquiry/label-answer-schema";
 import type { LabelReadingView } from "@/lib/enquiry/label-view";
 import { moveEnquiry } from "@/lib/enquiry/move-enquiry";
 import { readPhotoLabel } from "@/lib/enquiry/read-photo-label";
@@ -20,6 +23,7 @@ import { takeBackLetter } from "@/lib/enquiry/take-back";
 import type { EnquiryStateId } from "@/lib/enquiry/views";
 import { withdrawBenchTest } from "@/lib/enquiry/withdraw-bench-test";
 import { withdrawInspection } from "@/lib/enquiry/withdraw-inspection";
+import { answerOfForm, type LabelFormState } from "@/lib/ui/label-form";
 
 const { subject, text } = letterSchema.shape;
 const id = z.string().check(z.minLength(1), z.maxLength(64));
@@ -82,10 +86,16 @@ export async function withdrawSeen(input: z.infer<typeof withdrawSchema>): Promi
   return asStaff(withdrawSchema, input, (caller, value) => withdrawInspection(caller, value, new Date()));
 }
 
-export async function readLabelOf(photoId: string): Promise<Result<LabelReadingView>> {
-  return asStaff(id, photoId, (caller, value) => readPhotoLabel(caller, value));
+/** Asked again and again while a label is being read, so the page around it is left as it is. */
+export async function lookAtLabelOf(photoId: string): Promise<Result<LabelReadingView>> {
+  const caller = await staffCallerOrNull();
+  return caller ? readPhotoLabel(caller, String(photoId)) : refuse("not-signed-in", SIGNED_OUT);
 }
 
-export async function answerLabel(input: LabelAnswer): Promise<Result<LabelReadingView>> {
-  return asStaff(labelAnswerSchema, input, (caller, value) => answerLabelReading(caller, value, new Date()));
+export async function answerLabel(before: LabelFormState, form: FormData): Promise<LabelFormState> {
+  return answerOfForm(before, form, (given) => asStaff(labelAnswerSchema, given, (caller, value) => answerLabelReading(caller, value, new Date())));
+}
+
+export async function frameLabelOf(input: FramedLabel): Promise<Result<LabelReadingView>> {
+  return asStaff(framedLabelSchema, input, (caller, value) => frameLabel(caller, value, new Date()));
 }

@@ -10,7 +10,7 @@ import { dayAndClock, waitingInWords, type Place } from "@/lib/ui/time";
 import { Client, History, Letters, Received } from "./about";
 import { BenchTests } from "./bench-tests";
 import { Documents } from "./documents";
-import { answerLabel, readLabelOf } from "./actions";
+import { LABELS } from "./label-deeds";
 import css from "./enquiry.module.css";
 import { Keeping } from "./keeping";
 import { LetterDesk } from "./letter-desk";
@@ -83,7 +83,6 @@ function Head({ view, now }: { view: EnquiryView; now: string }) {
     </div>
   );
 }
-const LABELS = { read: readLabelOf, answer: answerLabel };
 const CHANNELS = { web: "by the web form", email: "by e-mail", telephone: "by telephone" } as const;
 
 function To({ client }: { client: EnquiryView["client"] }) {

@@ -7,11 +7,21 @@ import { PHOTO_KINDS } from "@/lib/trade/questions";
 import { readSettings } from "@/lib/workshop/settings";
 import { Kept } from "./kept";
 import css from "./photo.module.css";
+import { LabelDesk } from "./label-desk";
 import { PlanDesk } from "./plan-desk";
 import { SpotsDesk } from "./spots-desk";
 
 // The title is the photo's own and stands in the page.
 export const metadata = { title: null };
+
+/** What can be measured in a photo; the first where the address names none. */
+const WAYS = [
+  { mark: undefined, name: "Two spots", kind: "spots" },
+  { mark: "plan", name: "Plan and cut-down", kind: "plan" },
+  { mark: "label", name: "Label", kind: null },
+] as const;
+type Way = (typeof WAYS)[number];
+const hrefOf = (enquiryId: string, photoId: string, { mark }: Way) => `/desk/${enquiryId}/photos/${photoId}${mark ? `?mark=${mark}` : ""}`;
 
 interface Props { params: Promise<{ id: string; photoId: string }>; searchParams: Promise<{ mark?: string }> }
 
@@ -21,7 +31,7 @@ export default async function Page({ params, searchParams }: Props) {
   const [read, place] = await Promise.all([readPhotoDesk(caller, { enquiryId: id, photoId }), readSettings()]);
   if (!read.ok) return <Refused refusal={read} />;
   const view = read.value;
-  const isPlan = mark === "plan";
+  const way = WAYS.find((w) => w.mark === mark) ?? WAYS[0];
   const name = PHOTO_KINDS[view.photo.kind].ask;
   return (
     <div className={css.page}>
@@ -29,17 +39,18 @@ export default async function Page({ params, searchParams }: Props) {
       <p className="small no-print"><Link href={`/desk/${id}`}><bdi>{view.rug.title}</bdi></Link> <span className="num">· {view.reference}</span></p>
       <h1>{name}</h1>
       <nav className={`${css.ways} no-print`} aria-label="What to measure">
-        <Link href={`/desk/${id}/photos/${photoId}`} aria-current={isPlan ? undefined : "page"}>Two spots</Link>
-        <Link href={`/desk/${id}/photos/${photoId}?mark=plan`} aria-current={isPlan ? "page" : undefined}>Plan and cut-down</Link>
+        {WAYS.map((w) => <Link key={w.name} href={hrefOf(id, photoId, w)} aria-current={w === way ? "page" : undefined}>{w.name}</Link>)}
       </nav>
-      {isPlan ? <PlanDesk key={photoId} view={view} /> : <SpotsDesk key={photoId} view={view} />}
-      <Kept view={view} kind={isPlan ? "plan" : "spots"} now={new Date().toISOString()} place={place} />
-      <Others view={view} isPlan={isPlan} />
+      {way.mark === undefined && <SpotsDesk key={photoId} view={view} />}
+      {way.mark === "plan" && <PlanDesk key={photoId} view={view} />}
+      {way.mark === "label" && <LabelDesk key={photoId} photo={view.photo} />}
+      {way.kind && <Kept view={view} kind={way.kind} now={new Date().toISOString()} place={place} />}
+      <Others view={view} way={way} />
     </div>
   );
 }
 
-function Others({ view: { enquiryId, others, rug }, isPlan }: { view: PhotoDeskView; isPlan: boolean }) {
+function Others({ view: { enquiryId, others, rug }, way }: { view: PhotoDeskView; way: Way }) {
   if (others.length === 0) return null;
   return (
     <section className={`${css.others} no-print`} aria-label={`Other photos of ${rug.title}`}>
@@ -47,7 +58,7 @@ function Others({ view: { enquiryId, others, rug }, isPlan }: { view: PhotoDeskV
       <ul>
         {others.map((p) => (
           <li key={p.id}>
-            <Link href={`/desk/${enquiryId}/photos/${p.id}${isPlan ? "?mark=plan" : ""}`}><img src={`/photos/${p.id}/320`} alt={PHOTO_KINDS[p.kind].ask} width={p.width} height={p.height} loading="lazy" /></Link>
+            <Link href={hrefOf(enquiryId, p.id, way)}><img src={`/photos/${p.id}/320`} alt={PHOTO_KINDS[p.kind].ask} width={p.width} height={p.height} loading="lazy" /></Link>
           </li>
         ))}
       </ul>

@@ -1,0 +1,4 @@
+import { answerLabel, frameLabelOf, lookAtLabelOf } from "./actions";
+
+/** What staff can do with the label in a photo. */
+export const LABELS = { look: lookAtLabelOf, answer: answerLabel, frame: frameLabelOf };

@@ -1,0 +1,42 @@
+import "server-only";
+import { ALLOWANCES, takeOne } from "../staff/rate-limit";
+import { database } from "../store/database";
+import { audit } from "./audit";
+import { authorise, NOT_THERE } from "./authorise";
+import { ok, refuse, type Caller, type Result } from "./caller";
+import { framedLabelSchema, type FramedLabel } from "./frame-schema";
+import { labelReadingView } from "./label-reading";
+import type { LabelReadingView } from "./label-view";
+import { workOnLabel } from "./label-work";
+import { inOneStepOfMany } from "./one-step";
+import { readingDue } from "./read-photo-label";
+import { reconsider } from "./reconsider";
+
+/**
+ * A person shows where in a photo the label lies: that part is read anew, whatever was read before, and what was agreed on
+ * counts no more. Staff may frame a label in any photo; a client in one of the label, as long as staff have not settled it.
+ */
+export async function frameLabel(caller: Caller, given: FramedLabel, now: Date): Promise<Result<LabelReadingView>> {
+  const parsed = framedLabelSchema.safeParse(given);
+  if (!parsed.success) return refuse("invalid", parsed.error.issues[0]?.message ?? "");
+  const { photoId, frame } = parsed.data;
+  const photo = await database().photo.findUnique({ where: { id: photoId }, include: { rug: { select: { enquiryId: true } } } });
+  const no = authorise(caller, "read-label", { enquiryId: photo?.rug?.enquiryId ?? null, intakeId: photo?.intakeId ?? null });
+  if (no) return no;
+  if (!photo) return NOT_THERE;
+  if (caller.kind !== "staff" && photo.kind !== "label") return refuse("invalid", "Only a photo of the label is read.");
+  if (caller.kind !== "staff" && !(await takeOne(`label-frame:${photoId}`, ALLOWANCES.labelFrame, now))) return refuse("too-many", "That is as often as we can read it. Please write what stands on the label.");
+  const framed = await inOneStepOfMany(async (tx) => {
+    const before = await tx.labelReading.findUnique({ where: { photoId } });
+    if (caller.kind !== "staff" && before?.answeredBy && before.answeredBy !== "client") return refuse("changed-meanwhile", "Somebody has settled this already.");
+    const due = readingDue(frame);
+    const row = await tx.labelReading.upsert({ where: { photoId }, create: { ...due, photoId }, update: due });
+    if (photo.rugId && photo.rug) {
+      if (before?.answeredBy) await reconsider(tx, { rugId: photo.rugId, enquiryId: photo.rug.enquiryId }, now);
+      await audit(tx, caller, { action: "label-framed", enquiryId: photo.rug.enquiryId, at: now, detail: { photoId } });
+    }
+    return ok(labelReadingView(row, photo));
+  });
+  if (framed.ok) void workOnLabel(photoId);
+  return framed;
+}
