@@ -6,7 +6,7 @@ import type { DocumentView } from "./views";
 
 /** What is read of a document for people; its file is left where it is. */
 export const DOCUMENT_PARTS = {
-  id: true, rugId: true, kind: true, title: true, version: true, bytes: true, createdAt: true, madeBy: { select: { name: true } },
+  id: true, rugId: true, kind: true, title: true, version: true, bytes: true, createdAt: true, alteredAt: true, alteredWhy: true, madeBy: { select: { name: true } },
   enclosures: { select: { draftId: true, letter: { select: { state: true } } } },
 } as const satisfies Prisma.DocumentSelect;
 type Row = Prisma.DocumentGetPayload<{ select: typeof DOCUMENT_PARTS }>;
@@ -19,6 +19,7 @@ export function documentView(row: Row, draftId: string | null): DocumentView {
   return {
     id, rugId, title, version, kind: documentKindSchema.parse(row.kind), by: row.madeBy?.name ?? "Somebody who has left", at: row.createdAt.toISOString(), kilobytes: Math.ceil(row.bytes / 1024),
     isEnclosed: draftId !== null && row.enclosures.some((e) => e.draftId === draftId),
+    altered: row.alteredAt && { at: row.alteredAt.toISOString(), why: row.alteredWhy ?? "" },
     letters: row.enclosures.filter((e) => e.letter !== null && e.letter.state !== "taken_back").length,
   };
 }

@@ -1,17 +1,15 @@
 import "server-only";
-import { createHash, randomUUID } from "node:crypto";
-import { forPrint } from "../photo/server/for-print";
-import { drawPdf } from "../print/draw-pdf";
+import { randomUUID } from "node:crypto";
 import type { PrintedDocument } from "../reply/documents/blocks";
 import { DOCUMENTS, documentsOffered, type DocumentKind } from "../reply/documents/offered";
 import { database } from "../store/database";
-import { photoPath } from "../store/photo-files";
 import { audit } from "./audit";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
 import { documentContent } from "./document-content";
 import { documentFacts } from "./document-facts";
 import { DOCUMENT_FIELDS } from "./document-forms";
+import { drawDocument, fileParts, photosIn, sha256Of } from "./draw-document";
 import { inOneStepOfMany } from "./one-step";
 import { toJson } from "./to-json";
 
@@ -32,15 +30,17 @@ export async function makeDocument(caller: Caller, { enquiryId, rugId, kind, fil
   const content = documentContent(kind, facts, fields.data);
   const same = await madeAlready({ rugId, kind, content });
   if (same) return ok({ documentId: same });
-  const pdf = await drawn(content, now);
+  const pdf = await drawDocument(content, now);
+  const photos = [...new Set(photosIn(content))];
   return inOneStepOfMany(async (tx) => {
+    // One that was blurred meanwhile has another id, and the file would show it as it was.
+    if ((await tx.photo.count({ where: { id: { in: photos } } })) !== photos.length) return refuse("changed-meanwhile", "A photo of this rug was changed meanwhile. Please make it once more.");
     const newest = await tx.document.findFirst({ where: { rugId, kind }, orderBy: { version: "desc" }, select: { version: true } });
     const documentId = randomUUID();
     const version = (newest?.version ?? 0) + 1;
     await tx.document.create({
       data: {
-        id: documentId, enquiryId, rugId, kind, version, title: content.title, filled: toJson(fields.data), content: toJson(content), pdf: pdf.toString("base64"),
-        sha256: sha256Of(pdf), bytes: pdf.length, madeById: caller.staffId, createdAt: now,
+        id: documentId, enquiryId, rugId, kind, version, title: content.title, filled: toJson(fields.data), content: toJson(content), ...fileParts(pdf), madeById: caller.staffId, createdAt: now,
       },
     });
     await audit(tx, caller, { action: "document-made", enquiryId, at: now, detail: { document: kind, version, documentId } });
@@ -52,18 +52,9 @@ export async function makeDocument(caller: Caller, { enquiryId, rugId, kind, fil
 const inOrder = (value: unknown): string =>
   JSON.stringify(value, (_, v: unknown) => (v !== null && typeof v === "object" && !Array.isArray(v) ? Object.fromEntries(Object.entries(v).sort(([a], [b]) => (a < b ? -1 : 1))) : v));
 
-const sha256Of = (bytes: Buffer) => createHash("sha256").update(bytes).digest("hex");
-
 /** The id of the newest version where it would come out the same now, photos included: drawn at its own time it has its own bytes. */
 async function madeAlready({ rugId, kind, content }: { rugId: string; kind: DocumentKind; content: PrintedDocument }): Promise<string | null> {
   const newest = await database().document.findFirst({ where: { rugId, kind }, orderBy: { version: "desc" }, select: { id: true, content: true, sha256: true, createdAt: true } });
   if (!newest || inOrder(newest.content) !== inOrder(toJson(content))) return null;
-  return sha256Of(await drawn(content, newest.createdAt)) === newest.sha256 ? newest.id : null;
-}
-
-async function drawn(content: PrintedDocument, now: Date): Promise<Buffer> {
-  const ids = content.blocks.flatMap((b) => (b.kind === "photo" ? [b.photoId] : []));
-  const photos = new Map<string, Buffer | null>();
-  for (const id of ids) photos.set(id, await forPrint(photoPath(id, "1600")));
-  return drawPdf(content, { photo: (id) => photos.get(id) ?? null, createdAt: now });
+  return sha256Of(await drawDocument(content, newest.createdAt)) === newest.sha256 ? newest.id : null;
 }

@@ -9,7 +9,7 @@ export function measurementView(row: Measurement, nameOf: (staffId: string | nul
   const measured = measuredIn(row);
   if (!measured) return [];
   const who = (id: string | null) => (id === CLIENT ? "the client" : nameOf(id));
-  const withdrawn = row.withdrawnAt && { by: who(row.withdrawnById), at: row.withdrawnAt.toISOString(), isMoved: row.replacedById !== null };
+  const withdrawn = row.withdrawnAt && { by: who(row.withdrawnById), at: row.withdrawnAt.toISOString(), isMoved: row.replacedById !== null, why: row.withdrawnWhy };
   return [{ id: row.id, photoId: row.photoId, by: who(row.from), at: row.at.toISOString(), withdrawn, ...measured }];
 }
 

@@ -98,6 +98,8 @@ export interface DocumentView {
   isEnclosed: boolean;
   /** How many letters it went with. */
   letters: number;
+  /** Since when, and why, it is no longer as it was made or no longer holds; null where it is. */
+  altered: { at: string; why: string } | null;
 }
 
 /** What a named person saw of a rug. */
@@ -151,8 +153,8 @@ export type MeasurementView = Measured & {
   photoId: string;
   by: string;
   at: string;
-  /** `isMoved`: a newer one took its place. */
-  withdrawn: { by: string; at: string; isMoved: boolean } | null;
+  /** `isMoved`: a newer one took its place. `why`, in a sentence, where nobody took it away by hand. */
+  withdrawn: { by: string; at: string; isMoved: boolean; why: string | null } | null;
 };
 export type SpotView = Extract<MeasurementView, { kind: "spots" }>;
 export type PlanView = Extract<MeasurementView, { kind: "plan" }>;

@@ -47,6 +47,18 @@ export async function keepFiles(folder: string, files: readonly { part: string; 
   }
 }
 
+/** Puts a finished temporary file in place of another, whole: after a power cut either of them is there. When it fails, the old one stays. */
+export async function replaceFile(folder: string, { part, name }: { part: string; name: string }): Promise<void> {
+  try {
+    await flush(path.join(folder, part), "r+");
+    await rename(path.join(folder, part), path.join(folder, name));
+    await flush(folder, "r");
+  } catch (error) {
+    await removeFiles(folder, [part]);
+    throw error;
+  }
+}
+
 /** Removes files; those already gone are no failure. */
 export async function removeFiles(folder: string, names: readonly string[]): Promise<void> {
   await Promise.all(names.map((name) => rm(path.join(folder, name), { force: true })));

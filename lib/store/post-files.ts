@@ -1,10 +1,10 @@
 import "server-only";
 import { createHash, randomUUID } from "node:crypto";
-import { mkdir, open, readdir, readFile, stat } from "node:fs/promises";
+import { mkdir, open, readdir, readFile, stat, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { config } from "../config/config";
 import { database } from "./database";
-import { isPhotoId, keepFiles, PART, partName, removeFiles } from "./photo-layout";
+import { isPhotoId, keepFiles, PART, partName, removeFiles, replaceFile } from "./photo-layout";
 
 /** A file may stand without its row while a message is being taken in; after this it is nobody's. Milliseconds. *elicited* */
 const GRACE_MS = 60 * 60 * 1000;
@@ -59,6 +59,13 @@ async function write(stream: AsyncIterable<Uint8Array | string>, file: string, m
 }
 
 export const readPostFile = (id: string): Promise<Buffer> => readFile(path.join(/* turbopackIgnore: true */ postFolder(), postFileName(id)));
+/** Puts other bytes in place of a message, whole or not at all. Its row keeps the hash of what came, by which it is known when it comes again. */
+export async function replacePostFile(id: string, bytes: Buffer): Promise<void> {
+  const folder = postFolder();
+  const part = partName(id, "post");
+  await writeFile(path.join(/* turbopackIgnore: true */ folder, part), bytes, { mode: 0o600 });
+  await replaceFile(folder, { part, name: postFileName(id) });
+}
 export const removePostFile = (id: string): Promise<void> => removeFiles(postFolder(), [postFileName(id)]);
 
 /** Removes files that no row speaks for and that are older than an hour, unfinished ones included; files that are not ours stay. Returns how many. */

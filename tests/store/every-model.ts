@@ -31,7 +31,7 @@ export const ROWS = {
   },
   measurement: {
     id: "m1", photoId: "p1", kind: "spots", marks: { untouched: { shape: "circle", x: 0.25, y: 0.5, radius: 0.025 } }, result: { deltaE: 9.5 }, from: "s1", at: at(4),
-    withdrawnAt: at(5), withdrawnById: "s1", replacedById: "m2",
+    withdrawnAt: at(5), withdrawnById: "s1", withdrawnWhy: "Part of the photo was blurred.", replacedById: "m2",
   },
   labelReading: {
     id: "lr1", photoId: "p1", text: "80% WOOL", corrected: "80 % wool, 20 % silk", words: [[{ text: "80%", confidence: 0.91, unsure: false }]], crop: { x: 0.1, y: 0.2, width: 0.5, height: 0.25 },
@@ -52,7 +52,7 @@ export const ROWS = {
   },
   document: {
     id: "dc1", enquiryId: "e1", rugId: "rug1", kind: "condition-report", version: 2, title: "Condition report K7-204", filled: { theirReference: "HM-1" },
-    content: { title: "Condition report K7-204", blocks: [] }, pdf: "JVBERi0=", sha256: "e".repeat(64), bytes: 5, madeById: "s1", createdAt: at(3),
+    content: { title: "Condition report K7-204", blocks: [] }, pdf: "JVBERi0=", sha256: "e".repeat(64), bytes: 5, alteredAt: at(4), alteredWhy: "A photo in it was blurred.", madeById: "s1", createdAt: at(3),
   },
   enclosure: { id: "ec1", documentId: "dc1", draftId: "d1", letterId: "l1", at: at(4) },
   post: {

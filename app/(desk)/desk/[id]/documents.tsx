@@ -30,6 +30,7 @@ function Made({ document: d, view, now, place }: { document: DocumentView } & Sh
       <p className="small">
         Made by <bdi>{d.by}</bdi> <time dateTime={d.at}>{dayAndClock(d.at, now, place)}</time>{d.letters > 0 && <>, went with {d.letters === 1 ? "a letter" : `${d.letters} letters`}</>}. <a href={`/documents/${d.id}`}>PDF<span className="unseen"> of {d.title}</span></a>, {d.kilobytes} kB
       </p>
+      {d.altered && <p className={css.altered}>{d.altered.why} <small><time dateTime={d.altered.at}>{dayAndClock(d.altered.at, now, place)}</time></small></p>}
       {view.may.enclose && <Enclose documentId={d.id} isEnclosed={d.isEnclosed} title={d.title} />}
     </li>
   );

@@ -17,7 +17,7 @@ export function Kept({ view, kind, now, place }: { view: PhotoDeskView; kind: Me
             <p>{m.withdrawn ? <s>{wordsOf(m, view.money)}</s> : wordsOf(m, view.money)}</p>
             <p className="small">
               <bdi>{m.by}</bdi>, <time dateTime={m.at}>{dayAndClock(m.at, now, place)}</time>
-              {m.withdrawn && <>. {m.withdrawn.isMoved ? "Moved" : "Taken away"} by <bdi>{m.withdrawn.by}</bdi>, {dayAndClock(m.withdrawn.at, now, place)}</>}
+              {m.withdrawn && <>. {m.withdrawn.why ? `${m.withdrawn.why} By ` : `${m.withdrawn.isMoved ? "Moved" : "Taken away"} by `}<bdi>{m.withdrawn.by}</bdi>, {dayAndClock(m.withdrawn.at, now, place)}</>}
             </p>
           </li>
         ))}
