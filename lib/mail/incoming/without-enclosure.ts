@@ -1,3 +1,4 @@
+import "server-only";
 import { createHash } from "node:crypto";
 
 /** What stands in a message in place of an enclosure that was taken out. */
