@@ -43,17 +43,19 @@ export function LabelReading({ photo, deeds, voice, mayAnswer = true, isFramed =
   };
   const say = said.say ?? trouble;
   return (
-    <div className={css.reading}>
-      {reading && reading.lines.length > 0 && reading.state !== "refused" && <Words reading={reading} />}
-      <p ref={status} role="status" tabIndex={-1} className={css.status}>{reading ? LABEL_SAYS[voice][reading.state] : trouble === null && LABEL_SAYS[voice].reading}</p>
-      {(!reading || reading.state === "reading") && <noscript><p className={css.status}><a href="">Look again in a moment</a></p></noscript>}
-      {say && <p role="alert" className={css.trouble}>{say}</p>}
-      {reading && mayAnswer && (
-        <form action={post} onSubmit={submit} className={css.form}>
-          <input type="hidden" name="photoId" value={photo.id} />
-          <Answers key={`${reading.state}\n${reading.text}`} reading={reading} typed={said.say === null ? null : said.text} isBusy={isBusy} />
-        </form>
-      )}
+    <div className={isFramed ? `${css.reading} ${css.framed}` : css.reading}>
+      <div className={css.said}>
+        {reading && reading.lines.length > 0 && reading.state !== "refused" && <Words reading={reading} />}
+        <p ref={status} role="status" tabIndex={-1} className={css.status}>{reading ? LABEL_SAYS[voice][reading.state] : trouble === null && LABEL_SAYS[voice].reading}</p>
+        {(!reading || reading.state === "reading") && <noscript><p className={css.status}><a href="">Look again in a moment</a></p></noscript>}
+        {say && <p role="alert" className={css.trouble}>{say}</p>}
+        {reading && mayAnswer && (
+          <form action={post} onSubmit={submit} className={css.form}>
+            <input type="hidden" name="photoId" value={photo.id} />
+            <Answers key={`${reading.state}\n${reading.text}`} reading={reading} typed={said.say === null ? null : said.text} isBusy={isBusy} />
+          </form>
+        )}
+      </div>
       {reading && mayAnswer && reading.state !== "reading" && <Where photo={photo} reading={reading} isOpen={isFramed} readThere={readThere} />}
     </div>
   );
@@ -97,12 +99,12 @@ function Answers({ reading, typed, isBusy }: { reading: LabelReadingView; typed:
   return (
     <fieldset className={css.question}>
       <legend>Is this right?</legend>
+      <button className="button" name="answer" value="right" disabled={isBusy}>Yes, that is what it says</button>
+      <Fold says="No, it says something else" isOpen={isOpen}>{write}</Fold>
       <div className={css.answers}>
-        <button className="button" name="answer" value="right" disabled={isBusy}>Yes, that is what it says</button>
         {state !== "unsure" && <Other answer="unsure" isBusy={isBusy} />}
         <Other answer="no-label" isBusy={isBusy} />
       </div>
-      <Fold says="No, it says something else" isOpen={isOpen}>{write}</Fold>
     </fieldset>
   );
 }

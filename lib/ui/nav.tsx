@@ -27,11 +27,9 @@ export function Nav({ workshop, person, isOwner, signOut }: { workshop: string; 
         {pages.map(({ href, name }) => (
           <Link key={href} href={href} aria-current={href !== here || path === "/desk/telephone" ? undefined : path === href ? "page" : "true"}>{name}</Link>
         ))}
+        <Link className={css.telephone} href="/desk/telephone" aria-current={path === "/desk/telephone" ? "page" : undefined}>By telephone</Link>
       </nav>
-      <div className={css.aside}>
-        <Link href="/desk/telephone" aria-current={path === "/desk/telephone" ? "page" : undefined}>By telephone</Link>
-        <form action={signOut}><button className={css.out}>Sign out <span className="unseen">{person}</span></button></form>
-      </div>
+      <form className={css.leave} action={signOut}><button className={css.out}>Sign out <span className="unseen">{person}</span></button></form>
     </header>
   );
 }

@@ -47,11 +47,13 @@ export function Photos({ photos, rug, measured, measureAt, blur }: { photos: Pho
 
 /** What was marked, over a picture that fills its box (`slice`) or shows whole (`meet`). */
 function Marks({ photo, measured, fit }: { photo: PhotoView; measured: readonly MeasurementView[]; fit: "slice" | "meet" }) {
-  if (measured.length === 0) return null;
+  const label = photo.label && photo.label.lines.length > 0 && photo.label.state !== "refused" ? photo.label.crop : null;
+  if (measured.length === 0 && !label) return null;
   return (
     <svg className={css.marks} viewBox={`0 0 ${photo.width} ${photo.height}`} preserveAspectRatio={`xMidYMid ${fit}`} aria-hidden="true" focusable="false">
       {measured.map((m) => (m.kind === "spots" ? [m.marks.untouched, m.marks.affected].map((spot, i) => <SpotOutline key={`${m.id}${i}`} spot={spot} photo={photo} />)
         : <PlanOutline key={m.id} photo={photo} corners={m.marks.corners} outlines={m.marks.damaged} />))}
+      {label && <SpotOutline spot={{ shape: "rectangle", ...label }} photo={photo} />}
     </svg>
   );
 }

@@ -43,7 +43,7 @@ export default async function Page({ params }: Props) {
         </div>
         <div><PlanDrawing measured={measured} borderCm={marks.borderCm} way={null} /><Places measured={measured} figures={money} /></div>
       </div>
-      {measured.ways.map((way) => (
+      {[...measured.ways].sort((a, b) => Number(b.kind === marks.chosen) - Number(a.kind === marks.chosen)).map((way) => (
         <section key={way.kind} className={css.way} aria-label={cutName(way.kind)}>
           <PlanDrawing measured={measured} borderCm={marks.borderCm} way={way} />
           <div>
