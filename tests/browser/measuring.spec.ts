@@ -1,4 +1,5 @@
 import type { Locator, Page } from "@playwright/test";
+import { drawRug } from "../../prisma/demo/draw-rug";
 import { expectAccessible } from "./axe";
 import { expect, test } from "./fixtures";
 import type { Desk } from "./harness";
@@ -156,6 +157,27 @@ test("a reviewer marks corners and damage by keyboard alone, chooses a cut-down,
   await expectAccessible(page);
   await page.goto(enquiry);
   await expect(page.getByRole("main")).toContainText(/The rug was planned to be cut down, with \d\.?\d* m of new edges/);
+});
+
+test("a homeowner whose plain rug shows one pale patch is proposed the two spots, and says yes", async ({ person }) => {
+  const phone = await person(PHONE);
+  await begin(phone, desk);
+  await phone.goto(`${desk.url}/ask/photos`);
+  const patch = { x: 0.45, y: 0.5, r: 0.33 };
+  const bytes = await drawRug({ seed: 21, weave: "loomed", kind: "trouble", colours: ["#8b95a3", "#a7b0ba"], damage: { kind: "pale", ...patch } });
+  await phone.locator("#gallery-trouble").setInputFiles({ name: "patch.jpg", mimeType: "image/jpeg", buffer: bytes });
+  await phone.getByText("Show us a clean and a changed spot").click();
+  await loaded(phone);
+  await expect(phone.getByText("Are these two right?")).toBeVisible();
+  // The changed one lies in the patch, the clean one outside of it, as it was drawn.
+  const away = async (name: string) => {
+    const [, x = "", y = ""] = /(\d+) % from the left, (\d+) % from the top/.exec((await spot(phone, name).getAttribute("aria-label")) ?? "") ?? [];
+    return Math.hypot(Number(x) / 100 - patch.x, Number(y) / 100 - patch.y) / patch.r;
+  };
+  expect(await away("Changed spot")).toBeLessThan(0.7);
+  expect(await away("Clean spot")).toBeGreaterThan(0.7);
+  await phone.getByRole("button", { name: "Yes, these two" }).click();
+  await expect(phone.getByText("You showed us a clean and a changed spot")).toBeVisible();
 });
 
 test("a client moves the spots on their own page and takes them back", async ({ person }) => {
