@@ -18,22 +18,30 @@ function boxOf(file: Buffer, type: string): Buffer {
 
 const TILE = { width: 640, height: 480 } as const;
 
+/** How a picture is to be shown: cut to a size, by transformations of the container, and with another profile than the fixture's. */
+interface Shown { size?: { width: number; height: number }; transforms?: readonly Buffer[]; icc?: Buffer }
+/** Anticlockwise by quarters of a turn (ISO/IEC 23008-12, 6.5.10). */
+export const rotated = (quarters: number): Buffer => box("irot", Buffer.from([quarters]));
+/** 0 swaps top and bottom, 1 left and right (6.5.12). */
+export const mirrored = (axis: 0 | 1): Buffer => box("imir", Buffer.from([axis]));
+/** The middle part of a picture (ISO/IEC 14496-12, 12.1.4): width, height, and how far its middle is from the picture's, as fractions. */
+export const middlePart = (width: number, height: number): Buffer => box("clap", u32(width, 1, height, 1, 0, 1, 0, 1));
+
 /**
  * A HEIC picture as telephones write them, a grid of tiles (ISO/IEC 23008-12, 6.6.2.3), `columns` × `rows` of 640 × 480 pixels.
  * Every tile is the picture of the fixture, so that it is as large as wanted without an encoder.
  */
-export function gridHeic(columns: number, rows: number): Buffer {
+export function gridHeic(columns: number, rows: number, { size = { width: columns * TILE.width, height: rows * TILE.height }, transforms = [], icc }: Shown = {}): Buffer {
   const fixture = readFileSync(path.resolve("tests/fixtures/rug.heic"));
   const location = boxOf(fixture, "iloc");
   // Of its first item: base offset, offset of its one extent, and length (ISO/IEC 14496-12, 8.11.3).
   const from = location.readUInt32BE(20) + location.readUInt32BE(26), length = location.readUInt32BE(30);
   const tile = fixture.subarray(from, from + length);
   const count = columns * rows, grid = count + 1, tiles = Array.from({ length: count }, (_, i) => i + 1);
-  const size = { width: columns * TILE.width, height: rows * TILE.height };
   const described = Buffer.concat([Buffer.from([0, 0, rows - 1, columns - 1]), u16(size.width, size.height)]);
   const entry = (id: number, type: string, hidden: boolean) => full("infe", 2, hidden ? 1 : 0, u16(id, 0), Buffer.from(`${type}\0`, "latin1"));
-  const properties = box("ipco", boxOf(fixture, "hvcC"), full("ispe", 0, 0, u32(TILE.width, TILE.height)), boxOf(fixture, "colr"), boxOf(fixture, "pixi"), full("ispe", 0, 0, u32(size.width, size.height)));
-  const associations = full("ipma", 0, 0, u32(grid), ...tiles.map((id) => Buffer.concat([u16(id), Buffer.from([4, 0x81, 2, 3, 4])])), u16(grid), Buffer.from([3, 5, 3, 4]));
+  const properties = box("ipco", boxOf(fixture, "hvcC"), full("ispe", 0, 0, u32(TILE.width, TILE.height)), icc ? box("colr", Buffer.from("prof", "latin1"), icc) : boxOf(fixture, "colr"), boxOf(fixture, "pixi"), full("ispe", 0, 0, u32(size.width, size.height)), ...transforms);
+  const associations = full("ipma", 0, 0, u32(grid), ...tiles.map((id) => Buffer.concat([u16(id), Buffer.from([4, 0x81, 2, 3, 4])])), u16(grid), Buffer.from([3 + transforms.length, 5, 3, 4, ...transforms.map((_, n) => 0x86 + n)]));
   const meta = (start: number) => full("meta", 0, 0,
     boxOf(fixture, "hdlr"), full("pitm", 0, 0, u16(grid)),
     full("iloc", 0, 0, Buffer.from([0x44, 0]), u16(grid), ...[...tiles, grid].map((id) => Buffer.concat([u16(id, 0, 1), id === grid ? u32(start + length, described.length) : u32(start, length)]))),

@@ -11,7 +11,8 @@ const TO_XYZ = [
   87098 / 409605, 175762 / 245763, 12673 / 175545,
   7918 / 409605, 87881 / 737289, 1001167 / 1053270,
 ] as const;
-const FROM_XYZ = [
+/** XYZ under D65, the white at Y = 1, to the light of sRGB; row by row. */
+export const FROM_XYZ = [
   12831 / 3959, -329 / 214, -1974 / 3959,
   -851781 / 878810, 1648619 / 878810, 36519 / 878810,
   705 / 12673, -2585 / 12673, 705 / 667,
@@ -47,13 +48,16 @@ export function xyzOf({ L, a, b }: Lab): [x: number, y: number, z: number] {
   return [WHITE_X * unlightness(fy + a / 500), WHITE_Y * unlightness(fy), WHITE_Z * unlightness(fy - b / 200)];
 }
 
+/** sRGB level (0 to 255, not rounded) of light; what lies outside 0 to 1 is clipped. */
+export function levelOf(light: number): number {
+  const v = Math.min(1, Math.max(0, light));
+  return 255 * (v <= 0.0031308 ? 12.92 * v : 1.055 * v ** (1 / 2.4) - 0.055);
+}
+
 /** Lab to "#rrggbb"; what lies outside sRGB is clipped to its nearest level. */
 export function hexOf(colour: Lab): string {
   const [x, y, z] = xyzOf(colour);
-  const level = (row: 0 | 3 | 6) => {
-    const v = Math.min(1, Math.max(0, FROM_XYZ[row] * x + FROM_XYZ[row + 1]! * y + FROM_XYZ[row + 2]! * z));
-    return Math.round(255 * (v <= 0.0031308 ? 12.92 * v : 1.055 * v ** (1 / 2.4) - 0.055));
-  };
+  const level = (row: 0 | 3 | 6) => Math.round(levelOf(FROM_XYZ[row] * x + FROM_XYZ[row + 1]! * y + FROM_XYZ[row + 2]! * z));
   return "#" + ([0, 3, 6] as const).map((row) => level(row).toString(16).padStart(2, "0")).join("");
 }
 

@@ -1,46 +1,41 @@
 import "server-only";
-import path from "node:path";
-import { Worker } from "node:worker_threads";
+import { toSrgbOf } from "../profile";
+import { askDecoder, DamagedPicture, PARTS } from "./heic-threads";
 import { fromPixels, MAX_PIXELS, openPicture, type Pixels } from "./pictures";
 import { tagPng } from "./tag-png";
 
-/** Milliseconds until a HEIC picture is given up. A twelve-megapixel one takes one to three seconds on an idle machine. *elicited* */
+/** Milliseconds until a part of a picture is given up. Twelve megapixels take half a second on an idle machine. *elicited* */
 const PATIENCE_MS = 60_000;
 
+/** What a thread sees of a picture before it decodes it: pixels, upright; how far the first tile begins before the picture; its profile. */
+interface Seen { width: number; height: number; columns: number; rows: number; tileWidth: number; tileHeight: number; before: { x: number; y: number }; icc: Uint8Array | null }
+interface Tile { column: number; row: number; x: number; y: number }
+
 /**
- * Decodes a HEIC picture to sRGB pixels, by way of a PNG that carries its colour profile where it has one.
- * The pixels are already upright (libheif applies the container's own rotation), so the EXIF orientation must not be
- * applied again. Rejects where the picture is damaged or the decoder takes too long.
+ * Decodes a HEIC picture to sRGB pixels: the one that the file calls its main picture, in tiles where it has some, on as many threads as
+ * there are. The pixels are already upright (libheif applies the container's own rotation), so the EXIF orientation must
+ * not be applied again. Rejects where the picture is damaged or the decoder takes too long.
  */
 export async function decodeHeic(file: string, patienceMs = PATIENCE_MS): Promise<Pixels> {
-  const { icc, pagePrimary } = await openPicture(file).metadata();
-  const pixels = await decode(file, pagePrimary ?? 0, patienceMs);
-  const decoded = fromPixels({ ...pixels, channels: 4 }).removeAlpha();
-  const tagged = icc ? openPicture(tagPng(await decoded.png({ compressionLevel: 0 }).toBuffer(), icc)).toColourspace("srgb") : decoded;
-  return { data: await tagged.raw().toBuffer(), width: pixels.width, height: pixels.height, channels: 3 };
+  const seen = await askDecoder<Seen>({ work: "look", file }, patienceMs);
+  const { width, height, icc } = seen;
+  if (width * height > MAX_PIXELS) throw new RangeError("too many pixels");
+  const toSrgb = icc && toSrgbOf(icc);
+  const pixels = new SharedArrayBuffer(3 * width * height);
+  const tiles = tilesOf(seen), whole = tiles.length === 1;
+  const parts = Array.from({ length: Math.min(PARTS, tiles.length) }, (_, n) => tiles.filter((_, i) => i % PARTS === n));
+  const laid = await Promise.all(parts.map((part) => askDecoder<number>({ work: "decode", file, pixels, width, height, tiles: part, whole, toSrgb }, patienceMs)));
+  if (laid.reduce((sum, n) => sum + n, 0) !== width * height) throw new DamagedPicture("HEIC: the tiles do not make up the picture");
+  const decoded: Pixels = { data: Buffer.from(pixels), width, height, channels: 3 };
+  return icc && !toSrgb ? byPicture(decoded, icc) : decoded;
 }
 
-function decode(file: string, page: number, patienceMs: number): Promise<{ width: number; height: number; data: Uint8Array }> {
-  return new Promise((resolve, reject) => {
-    const script = path.join(process.cwd(), "lib", "photo", "server", "heic-worker.mjs");
-    // Without execArgv the thread would inherit the loaders of the command that started us; what the decoder prints about
-    // a stranger's file stays out of the log.
-    const worker = new Worker(script, { workerData: { file, page, maxPixels: MAX_PIXELS }, execArgv: [], stdout: true, stderr: true });
-    const timer = setTimeout(() => fail(new Error("HEIC: out of patience")), patienceMs);
-    const end = () => {
-      clearTimeout(timer);
-      void worker.terminate();
-    };
-    // Ending the thread raises "exit" as well; by then the promise is settled and the second answer is nothing.
-    const fail = (error: Error) => {
-      reject(error);
-      end();
-    };
-    worker.once("message", (m: { width: number; height: number; data: ArrayBuffer }) => {
-      resolve({ width: m.width, height: m.height, data: new Uint8Array(m.data) });
-      end();
-    });
-    worker.once("error", fail);
-    worker.once("exit", (code) => fail(new Error(`HEIC: the decoder ended with ${code}`)));
-  });
+const tilesOf = ({ columns, rows, tileWidth, tileHeight, before }: Seen): Tile[] =>
+  Array.from({ length: columns * rows }, (_, i) => [i % columns, Math.floor(i / columns)] as const)
+    .map(([column, row]) => ({ column, row, x: column * tileWidth - before.x, y: row * tileHeight - before.y }));
+
+/** Profiles of the less simple kinds are left to the picture library, by way of a PNG that carries them. */
+async function byPicture(pixels: Pixels, icc: Uint8Array): Promise<Pixels> {
+  const png = tagPng(await fromPixels(pixels).png({ compressionLevel: 0 }).toBuffer(), Buffer.from(icc));
+  return { ...pixels, data: await openPicture(png).toColourspace("srgb").raw().toBuffer() };
 }
