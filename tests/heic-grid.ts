@@ -18,8 +18,17 @@ function boxOf(file: Buffer, type: string): Buffer {
 
 const TILE = { width: 640, height: 480 } as const;
 
-/** How a picture is to be shown: cut to a size, by transformations of the container, and with another profile than the fixture's. */
-interface Shown { size?: { width: number; height: number }; transforms?: readonly Buffer[]; icc?: Buffer }
+interface Shown {
+  /** Cut to this size. */
+  size?: { width: number; height: number };
+  transforms?: readonly Buffer[];
+  /** Instead of the fixture's profile. */
+  icc?: Buffer;
+  /** The tiles are pictures in their own right, beside the main one, as in a burst. */
+  areTilesPictures?: boolean;
+  /** The brands it claims, the major one first; without, the fixture's. */
+  brands?: readonly string[];
+}
 /** Anticlockwise by quarters of a turn (ISO/IEC 23008-12, 6.5.10). */
 export const rotated = (quarters: number): Buffer => box("irot", Buffer.from([quarters]));
 /** 0 swaps top and bottom, 1 left and right (6.5.12). */
@@ -31,7 +40,7 @@ export const middlePart = (width: number, height: number): Buffer => box("clap",
  * A HEIC picture as telephones write them, a grid of tiles (ISO/IEC 23008-12, 6.6.2.3), `columns` × `rows` of 640 × 480 pixels.
  * Every tile is the picture of the fixture, so that it is as large as wanted without an encoder.
  */
-export function gridHeic(columns: number, rows: number, { size = { width: columns * TILE.width, height: rows * TILE.height }, transforms = [], icc }: Shown = {}): Buffer {
+export function gridHeic(columns: number, rows: number, { size = { width: columns * TILE.width, height: rows * TILE.height }, transforms = [], icc, areTilesPictures = false, brands }: Shown = {}): Buffer {
   const fixture = readFileSync(path.resolve("tests/fixtures/rug.heic"));
   const location = boxOf(fixture, "iloc");
   // Of its first item: base offset, offset of its one extent, and length (ISO/IEC 14496-12, 8.11.3).
@@ -45,9 +54,9 @@ export function gridHeic(columns: number, rows: number, { size = { width: column
   const meta = (start: number) => full("meta", 0, 0,
     boxOf(fixture, "hdlr"), full("pitm", 0, 0, u16(grid)),
     full("iloc", 0, 0, Buffer.from([0x44, 0]), u16(grid), ...[...tiles, grid].map((id) => Buffer.concat([u16(id, 0, 1), id === grid ? u32(start + length, described.length) : u32(start, length)]))),
-    full("iinf", 0, 0, u16(grid), ...tiles.map((id) => entry(id, "hvc1", true)), entry(grid, "grid", false)),
+    full("iinf", 0, 0, u16(grid), ...tiles.map((id) => entry(id, "hvc1", !areTilesPictures)), entry(grid, "grid", false)),
     full("iref", 0, 0, box("dimg", u16(grid, count), u16(...tiles))),
     box("iprp", properties, associations));
-  const head = boxOf(fixture, "ftyp");
+  const head = brands ? box("ftyp", Buffer.from(`${brands[0]}\0\0\0\0${brands.join("")}`, "latin1")) : boxOf(fixture, "ftyp");
   return Buffer.concat([head, meta(head.length + meta(0).length + 8), box("mdat", tile, described)]);
 }

@@ -7,9 +7,12 @@ export type Sniffed = { type: PictureType } | { refused: string };
 
 /** Bytes of the head that `sniff` needs. */
 export const HEAD_BYTES = 64;
-/** Brands of pictures packed with HEVC, and those that say nothing about the packing (ISO/IEC 23008-12, annex B). */
-const HEVC_BRANDS = ["heic", "heix", "heim", "heis", "hevc", "hevx", "hevm", "hevs"];
-const NEUTRAL_BRANDS = ["mif1", "msf1"];
+/**
+ * Brands of pictures packed with HEVC, of sequences of such pictures, and those that say nothing about the packing
+ * (ISO/IEC 23008-12, annex B). A sequence may hold a still picture besides; then it claims that brand too.
+ */
+const STILL_BRANDS = ["heic", "heix", "heim", "heis"], SEQUENCE_BRANDS = ["hevc", "hevx", "hevm", "hevs"];
+const NEUTRAL_STILL = "mif1", NEUTRAL_SEQUENCE = "msf1";
 /** Of films: QuickTime, which is the moving half of a Live Photo; ISO/IEC 14496-14; 3GPP TS 26.244. */
 const FILM_BRANDS = /^(qt  |mp4.|M4V.?|isom|iso\d|avc1|3g[p2].)$/;
 const ADVICE = "Please send a photo as JPEG, PNG, WebP or HEIC.";
@@ -44,9 +47,11 @@ export function sniff(head: Uint8Array): Sniffed {
 
 /** `others` are the brands the file claims besides, four letters each. */
 function sniffBrand(brand: string, others: string): Sniffed {
-  const claims = others.match(/.{4}/gs) ?? [];
-  if (HEVC_BRANDS.includes(brand) || (NEUTRAL_BRANDS.includes(brand) && claims.some((b) => HEVC_BRANDS.includes(b)))) return { type: "image/heic" };
-  const avif = [brand, ...claims].some((b) => b.startsWith("avi"));
+  const claims = [brand, ...(others.match(/.{4}/gs) ?? [])];
+  const claimsOne = (of: readonly string[]) => claims.some((b) => of.includes(b));
+  if ([...STILL_BRANDS, ...SEQUENCE_BRANDS, NEUTRAL_STILL, NEUTRAL_SEQUENCE].includes(brand) && claimsOne([...STILL_BRANDS, ...SEQUENCE_BRANDS]))
+    return claimsOne([...STILL_BRANDS, NEUTRAL_STILL]) ? { type: "image/heic" } : { refused: `This is a moving picture, or a burst without a main one. Please choose one of its photos. ${ADVICE}` };
+  const avif = claims.some((b) => b.startsWith("avi"));
   const what = avif ? "This is an AVIF picture." : FILM_BRANDS.test(brand) ? "This is a film. Where a photo of yours moves, send the still half of it." : "We do not recognise this as a photo.";
   return { refused: `${what} ${ADVICE}` };
 }
