@@ -3,9 +3,9 @@ import path from "node:path";
 import { pathToFileURL } from "node:url";
 import type { BenchRow } from "./measure";
 
-/** Every file beside this one that exports `rows` adds to the table. */
-async function allRows(): Promise<BenchRow[]> {
-  const files = readdirSync(import.meta.dirname).filter((f) => f.endsWith(".ts") && f !== "run.ts" && f !== "measure.ts").sort();
+/** Every file beside this one that exports `rows` adds to the table; of those only the ones named, by `npm run bench -- label receiving`. */
+async function allRows(named: readonly string[]): Promise<BenchRow[]> {
+  const files = readdirSync(import.meta.dirname).filter((f) => f.endsWith(".ts") && f !== "run.ts" && f !== "measure.ts" && (named.length === 0 || named.includes(path.basename(f, ".ts")))).sort();
   const modules = await Promise.all(files.map((f) => import(pathToFileURL(path.join(import.meta.dirname, f)).href) as Promise<{ rows?: BenchRow[] }>));
   return modules.flatMap((m) => m.rows ?? []);
 }
@@ -16,7 +16,7 @@ const line = (cells: readonly string[]) => cells.map((c, i) => (i === 0 ? c.padE
 
 console.log(line(["", "taken", "floor", "ratio", "limit", ""]));
 let failed = 0;
-for (const row of await allRows()) {
+for (const row of await allRows(process.argv.slice(2))) {
   if (process.stderr.isTTY) process.stderr.write(`${row.name} …\r`);
   const { ms: taken, floorMs } = await row.measure();
   const ratio = floorMs === null ? null : taken / floorMs;

@@ -17,7 +17,7 @@ const LEAST_SHARE = 0.002, MOST_SHARE = 0.97;
 const LEAST_FILLED = 0.72;
 /** Of the patch, how much is print: none is bare cloth, more is pattern. */
 const LEAST_PRINT = 0.015, MOST_PRINT = 0.45;
-/** A patch that reaches so many edges of the photo is the rug. */
+/** A patch that reaches so many edges of the photo is the rug, or a label that fills the photo: it is looked at last. */
 const MOST_EDGES = 3;
 const MOST_PLACES = 5;
 /**
@@ -34,15 +34,14 @@ export function findLabels(picture: Rgb): Turned[] {
   const bare = mean(withoutStrokes(mean(grey, 1), STROKE), 1);
   const area = grey.width * grey.height;
   const found = patches(bare).filter((p) => p.length >= LEAST_SHARE * area && p.length <= MOST_SHARE * area).flatMap((pixels) => {
-    if (edgesTouched(pixels, grey) >= MOST_EDGES) return [];
     const around = smallestRectangle(pixels, grey.width);
     const filled = pixels.length / Math.max(1, around.width * around.height);
     const print = pixels.filter((i) => bare.data[i]! - grey.data[i]! > Math.max(10, 0.12 * bare.data[i]!)).length / pixels.length;
     if (filled < LEAST_FILLED || print < LEAST_PRINT || print > MOST_PRINT) return [];
     const smooth = pixels.filter((i) => bare.data[i]! - grey.data[i]! < SMOOTH * bare.data[i]!).length / pixels.length;
-    return [{ place: around, score: filled * smooth ** SMOOTH_COUNTS * (pixels.length / area) ** SIZE_COUNTS }];
+    return [{ place: around, isCut: edgesTouched(pixels, grey) >= MOST_EDGES, score: filled * smooth ** SMOOTH_COUNTS * (pixels.length / area) ** SIZE_COUNTS }];
   });
-  return found.sort((a, b) => b.score - a.score).slice(0, MOST_PLACES).map((f) => f.place);
+  return found.sort((a, b) => Number(a.isCut) - Number(b.isCut) || b.score - a.score).slice(0, MOST_PLACES).map((f) => f.place);
 }
 
 function edgesTouched(pixels: readonly number[], { width, height }: Grey): number {

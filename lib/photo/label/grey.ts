@@ -5,7 +5,9 @@ export interface Grey { readonly data: Float32Array; readonly width: number; rea
 
 /** Luma by Rec. ITU-R BT.601. */
 export function greyOf({ data, width, height }: Rgb): Grey {
-  return { data: Float32Array.from({ length: width * height }, (_, i) => 0.299 * data[3 * i]! + 0.587 * data[3 * i + 1]! + 0.114 * data[3 * i + 2]!), width, height };
+  const grey = new Float32Array(width * height);
+  for (let i = 0, at = 0; i < grey.length; i++, at += 3) grey[i] = 0.299 * data[at]! + 0.587 * data[at + 1]! + 0.114 * data[at + 2]!;
+  return { data: grey, width, height };
 }
 
 type Line = (from: Float32Array, to: Float32Array, start: number, step: number, count: number) => void;
@@ -18,22 +20,26 @@ function alongBoth({ data, width, height }: Grey, work: Line): Grey {
 }
 
 /** The greatest (or, with `least`, the least) level within `reach` pixels each way, edges repeated. */
-export const extreme = (grey: Grey, reach: number, least = false): Grey =>
-  alongBoth(grey, (from, to, start, step, count) => {
-    const beats = (a: number, b: number) => (least ? a <= b : a >= b);
-    const queue: number[] = [];
-    let head = 0;
+export function extreme(grey: Grey, reach: number, least = false): Grey {
+  const sign = least ? -1 : 1;
+  // Places along a line whose levels fall from `head` to `end`: the first is the greatest of those in reach.
+  const queue = new Int32Array(Math.max(grey.width, grey.height)), levels = new Float32Array(queue.length);
+  return alongBoth(grey, (from, to, start, step, count) => {
+    let head = 0, end = 0;
     for (let i = 0; i < count + reach; i++) {
       if (i < count) {
-        while (queue.length > head && beats(from[start + i * step]!, from[start + queue.at(-1)! * step]!)) queue.pop();
-        queue.push(i);
+        const level = sign * from[start + i * step]!;
+        while (end > head && level >= levels[end - 1]!) end--;
+        queue[end] = i;
+        levels[end++] = level;
       }
       const at = i - reach;
       if (at < 0) continue;
       while (queue[head]! < at - reach) head++;
-      to[start + at * step] = from[start + queue[head]! * step]!;
+      to[start + at * step] = sign * levels[head]!;
     }
   });
+}
 
 /** The mean within `reach` pixels each way, edges repeated; 0 leaves it as it is. */
 export const mean = (grey: Grey, reach: number): Grey =>
@@ -72,12 +78,26 @@ export function levelAt({ data, width, height }: Grey, x: number, y: number): nu
   return top + (low - top) * ty;
 }
 
+/** One row of a picture `by` times as large as `small`, between its pixels; beyond the edge, the edge. */
+export function enlargedRow({ data, width, height }: Grey, by: number, y: number, into: Float32Array): void {
+  const inside = (at: number, count: number) => Math.min(count - 1, Math.max(0, at));
+  const py = inside((y + 0.5) / by - 0.5, height), y0 = Math.floor(py), ty = py - y0, y1 = inside(y0 + 1, height);
+  const row = data.slice(y0 * width, (y0 + 1) * width);
+  for (let x = 0; x < width; x++) row[x]! += (data[y1 * width + x]! - row[x]!) * ty;
+  for (let x = 0; x < into.length; x++) {
+    const px = inside((x + 0.5) / by - 0.5, width), x0 = Math.floor(px), left = row[x0]!;
+    into[x] = left + ((row[x0 + 1] ?? left) - left) * (px - x0);
+  }
+}
+
 /** So many pixels, evenly chosen, stand for all. */
 const SAMPLE = 8_192;
 
 /** The levels below which these shares of the pixels lie, from an even sample. */
 export function quantiles({ data }: Grey, shares: readonly number[]): number[] {
   const step = Math.max(1, data.length / SAMPLE);
-  const sorted = Float32Array.from({ length: Math.floor(data.length / step) }, (_, i) => data[Math.floor(i * step)]!).sort();
+  const sorted = new Float32Array(Math.floor(data.length / step));
+  for (let i = 0; i < sorted.length; i++) sorted[i] = data[Math.floor(i * step)]!;
+  sorted.sort();
   return shares.map((share) => sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? 0);
 }

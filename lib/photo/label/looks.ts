@@ -23,7 +23,9 @@ const LEAST_BARE = 0.71, FAINT = 0.25;
 export function* looksAt(grey: Grey, place: Turned): Generator<Look> {
   const long = Math.max(place.width, place.height), scale = Math.min(1, FIRST_SIDE / long);
   const print = printOf(cutOut(grey, place, scale));
-  if (print.data.reduce((bare, v) => bare + (v < FAINT ? 1 : 0), 0) < LEAST_BARE * print.data.length) return;
+  let bare = 0;
+  for (const v of print.data) if (v < FAINT) bare++;
+  if (bare < LEAST_BARE * print.data.length) return;
   const lies = [print, turnedBack(print)].map((seen, quarters) => ({ seen, side: onItsSide(place, quarters), ...lieOf(seen) })).sort((a, b) => b.clear - a.clear);
   for (const { seen, side, degrees } of lies) {
     const level = { ...side, degrees: side.degrees + degrees };
@@ -37,5 +39,7 @@ export function* looksAt(grey: Grey, place: Turned): Generator<Look> {
 /** The print at a look as the reader takes it: 0 ink to 255 paper. `size` 1 is what reads best. */
 export function sheetOf(grey: Grey, { place, scale }: Look, size: number): { data: Uint8Array; width: number; height: number } {
   const { data, width, height } = printOf(cutOut(grey, place, scale * size));
-  return { data: Uint8Array.from(data, (v) => 255 - Math.round(255 * v)), width, height };
+  const sheet = new Uint8Array(data.length);
+  for (let i = 0; i < data.length; i++) sheet[i] = 255 - Math.round(255 * data[i]!);
+  return { data: sheet, width, height };
 }

@@ -1,4 +1,4 @@
-import { inverted, levelAt, mean, quantiles, shrunk, withoutStrokes, type Grey } from "./grey";
+import { enlargedRow, inverted, mean, quantiles, shrunk, withoutStrokes, type Grey } from "./grey";
 
 /** Print made even, whatever the light, the fold, and which of cloth and print is the darker. Numbers elicited on drawn labels. */
 
@@ -16,14 +16,14 @@ export function printOf(picture: Grey): Grey {
   const grey = isLightOnDark(picture) ? inverted(picture) : picture;
   const by = Math.max(1, Math.round(Math.max(grey.width, grey.height) / LIGHT_SIDE));
   const light = mean(withoutStrokes(mean(shrunk(grey, by), 1), STROKE), STROKE);
-  const raw = new Float32Array(grey.data.length);
-  for (let y = 0; y < grey.height; y++)
-    for (let x = 0; x < grey.width; x++) {
-      const cloth = Math.max(DARKEST, levelAt(light, (x + 0.5) / by - 0.5, (y + 0.5) / by - 0.5));
-      raw[y * grey.width + x] = Math.max(0, 1 - grey.data[y * grey.width + x]! / cloth);
-    }
-  const full = Math.max(LEAST_CONTRAST, ...quantiles({ ...grey, data: raw }, [FULL]));
-  return { ...grey, data: raw.map((v) => Math.min(1, v / full)) };
+  const print = new Float32Array(grey.data.length), cloth = new Float32Array(grey.width);
+  for (let y = 0, i = 0; y < grey.height; y++) {
+    enlargedRow(light, by, y, cloth);
+    for (let x = 0; x < grey.width; x++, i++) print[i] = Math.max(0, 1 - grey.data[i]! / Math.max(DARKEST, cloth[x]!));
+  }
+  const full = Math.max(LEAST_CONTRAST, ...quantiles({ ...grey, data: print }, [FULL]));
+  for (let i = 0; i < print.length; i++) print[i] = Math.min(1, print[i]! / full);
+  return { ...grey, data: print };
 }
 
 /** Print is the lesser part, so what lies far from the common level is print: is it lighter? */

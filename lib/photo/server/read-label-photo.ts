@@ -46,7 +46,7 @@ interface Best { lines: LabelLines; sense: number; look: Look }
 export async function readLabelPhoto(file: string, { frame = WHOLE, sense }: { frame?: Frame; sense?: Sense } = {}): Promise<LabelText | null> {
   const { grey, places } = await openFrame(file, frame);
   let best: Best | null = null;
-  for (const place of places()) {
+  for await (const place of places()) {
     for (const look of looksAt(grey, place)) {
       const found = await readLook(grey, look, { sense, atLeast: best?.sense ?? 0 });
       if (found && (!best || found.sense > best.sense)) best = found;
@@ -99,15 +99,15 @@ function answer({ lines, look }: Best, { grey, frame }: { grey: Grey; frame: Fra
 }
 
 /** The framed part as grey levels, and where in it the label may lie: what looks like one, then all of it; all of it first where a person framed it. */
-async function openFrame(file: string, frame: Frame): Promise<{ grey: Grey; places: () => Generator<Turned> }> {
+async function openFrame(file: string, frame: Frame): Promise<{ grey: Grey; places: () => AsyncGenerator<Turned> }> {
   const { width, height } = await openPicture(file).metadata();
   const left = Math.min(width - 1, Math.floor(frame.x * width)), top = Math.min(height - 1, Math.floor(frame.y * height));
   const part = { left, top, width: Math.max(1, Math.min(width - left, Math.round(frame.width * width))), height: Math.max(1, Math.min(height - top, Math.round(frame.height * height))) };
   const full = await pixelsOf(openPicture(file).extract(part), READ_SIDE);
-  const small = await pixelsOf(fromPixels(full), FIND_SIDE);
   const all: Turned = { x: full.width / 2, y: full.height / 2, width: full.width, height: full.height, degrees: 0 };
-  function* places(): Generator<Turned> {
+  async function* places(): AsyncGenerator<Turned> {
     if (frame !== WHOLE) yield all;
+    const small = await pixelsOf(fromPixels(full), FIND_SIDE);
     for (const found of findLabels(small)) yield scaled(found, full.width / small.width);
     if (frame === WHOLE) yield all;
   }
