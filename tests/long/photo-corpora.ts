@@ -11,10 +11,12 @@ const run = promisify(execFile);
 /** Source packages of Debian whose tests hold pictures that others made to break readers of pictures. */
 const PACKAGES = ["pillow", "exiv2", "libimage-exiftool-perl", "libpng1.6", "libheif"];
 const FETCH_MS = 5 * 60_000;
-/** What one picture may cost: times a bare decode, plus so many milliseconds; and at most so long, and so much memory of the process. */
+/** What one picture may cost: times a bare decode, plus so many milliseconds; and at most so long, and so much memory on top of the process's own. */
 const MAY = { times: 1.5, plusMs: 100, ms: 10_000, megabytes: 300 } as const;
 /** A file over the time may be timed again: another program may have had the processor. */
 const TRIES = 4;
+/** So many files that needed the most are taken again, each by a fresh process: in the first one a file may have used what another left behind. */
+const ALONE = 24;
 
 /** Fetches the sources of Debian's main archive and unpacks them under `into`; null, with the reason said, where that is not possible. */
 async function fetchSources(into: string): Promise<string | null> {
@@ -67,10 +69,10 @@ async function each<T extends { file: string }>(work: "take" | "bare", files: re
 
 interface Timed extends Taken { bareMs: number }
 
-/** Taken in, and beside it decoded barely; apart, because the most memory of a process is all it ever held. */
+/** Taken in, and beside it decoded barely, in another process. */
 async function takeAll(files: readonly string[], progress: (share: number) => void): Promise<{ taken: Timed[]; crashed: string[] }> {
   const { taken, crashed } = await each<Taken>("take", files, progress);
-  const bare = new Map((await each<{ file: string; ms: number }>("bare", taken.filter((t) => t.type !== null).map((t) => t.file), () => undefined)).taken.map((b) => [b.file, b.ms]));
+  const bare = new Map((await each<{ file: string; ms: number }>("bare", taken.map((t) => t.file), () => undefined)).taken.map((b) => [b.file, b.ms]));
   return { taken: taken.map((t) => ({ ...t, bareMs: bare.get(t.file) ?? 0 })), crashed };
 }
 
@@ -89,6 +91,14 @@ async function timedAgain(taken: readonly Timed[]): Promise<Timed[]> {
   return best;
 }
 
+/** Those that needed the most memory, each taken once more by a process that has taken nothing else of them. */
+async function memoryAlone(taken: readonly Timed[]): Promise<Map<string, number>> {
+  const most = [...taken].sort((a, b) => b.megabytes - a.megabytes).slice(0, ALONE);
+  const alone = new Map<string, number>();
+  for (const { file } of most) for (const again of (await each<Taken>("take", [file], () => undefined)).taken) alone.set(file, again.megabytes);
+  return alone;
+}
+
 async function corpora(progress: (share: number) => void): Promise<Outcome[]> {
   const into = await mkdtemp(path.join(tmpdir(), "plainpile-corpora-"));
   try {
@@ -100,7 +110,8 @@ async function corpora(progress: (share: number) => void): Promise<Outcome[]> {
     const accepted = taken.filter((t) => t.type !== null);
     const late = taken.filter((t) => t.ms > limitMs(t)).sort((a, b) => b.ms / limitMs(b) - a.ms / limitMs(a));
     const foreign = accepted.filter((t) => t.foreign), kept = accepted.filter((t) => t.notes.length > 0), failed = taken.filter((t) => t.trouble !== null);
-    const slowest = Math.max(...taken.map((t) => t.ms)), memory = Math.max(...taken.map((t) => t.megabytes));
+    const slowest = Math.max(...taken.map((t) => t.ms)), alone = await memoryAlone(first);
+    const [largest, memory] = first.map((t) => [t.file, Math.max(t.megabytes, alone.get(t.file) ?? 0)] as const).reduce((a, b) => (b[1] > a[1] ? b : a), ["", 0]);
     return [
       { name: "Files", measured: `${files.length}, of which ${accepted.length} taken`, required: "reported", holds: null },
       { name: "Files that ended the process", measured: named(crashed), required: "none", holds: crashed.length === 0 },
@@ -109,7 +120,7 @@ async function corpora(progress: (share: number) => void): Promise<Outcome[]> {
       { name: "Copies with EXIF, XMP or IPTC", measured: named(kept.map((t) => t.file)), required: "none", holds: kept.length === 0 },
       { name: `Over ${MAY.times} × a bare decode plus ${MAY.plusMs} ms`, measured: late.length ? `${named(late.map((t) => t.file))} (${late[0]!.ms.toFixed(0)} ms, bare ${late[0]!.bareMs.toFixed(0)})` : "none", required: "none", holds: late.length === 0 },
       { name: "The slowest", measured: `${slowest.toFixed(0)} ms`, required: `at most ${MAY.ms} ms`, holds: slowest <= MAY.ms },
-      { name: "The most memory of the process", measured: `${memory.toFixed(0)} MB`, required: `at most ${MAY.megabytes} MB`, holds: memory <= MAY.megabytes },
+      { name: "The most memory for one file", measured: `${memory.toFixed(0)} MB (${path.basename(largest)})`, required: `at most ${MAY.megabytes} MB`, holds: memory <= MAY.megabytes },
     ];
   } finally {
     await rm(into, { recursive: true, force: true });

@@ -1,4 +1,4 @@
-import { createReadStream } from "node:fs";
+import { createReadStream, readFileSync, writeFileSync } from "node:fs";
 import { mkdtemp, readFile, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
@@ -7,6 +7,7 @@ import heic from "heic-decode";
 import sharp from "sharp";
 import { MAX_PIXELS } from "../../lib/photo/server/pictures";
 import { receivePhoto } from "../../lib/photo/server/receive";
+import { HEAD_BYTES, sniff } from "../../lib/photo/server/sniff";
 import { photoFileName, PHOTO_SIZES } from "../../lib/store/photo-layout";
 
 /** What became of one file that was sent in as a photo. */
@@ -21,7 +22,7 @@ export interface Taken {
   /** Why it was neither taken nor refused; null where it was. */
   trouble: string | null;
   ms: number;
-  /** The most the process held so far. */
+  /** The most the process held meanwhile, above what it held before. */
   megabytes: number;
 }
 
@@ -31,17 +32,20 @@ export const isPicture = (name: string, head: Uint8Array): boolean => ENDINGS.te
 
 const isForeign = (head: Buffer): boolean => /^(GIF8|II\*\0|MM\0\*|\s*<(\?xml|svg))/.test(head.toString("latin1"));
 
-/** A bare decode of a file and how long it took; 0 for what cannot be decoded. */
+/** A bare decode of a file and how long it took, until it failed where it does. */
 async function decode(file: string): Promise<{ file: string; ms: number }> {
   const from = performance.now();
-  try {
-    if (/\.hei[cf]s?$/i.test(file)) await heic({ buffer: new Uint8Array(await readFile(file)) });
-    else await sharp(file, { limitInputPixels: MAX_PIXELS, failOn: "error" }).raw().toBuffer();
-    return { file, ms: performance.now() - from };
-  } catch {
-    return { file, ms: 0 };
-  }
+  const bytes = new Uint8Array(await readFile(file));
+  const found = sniff(bytes.subarray(0, HEAD_BYTES));
+  const pixels = "type" in found && found.type === "image/heic" ? heic({ buffer: bytes }) : sharp(file, { limitInputPixels: MAX_PIXELS, failOn: "error" }).raw().toBuffer();
+  await pixels.catch(() => undefined);
+  return { file, ms: performance.now() - from };
 }
+
+/** Megabytes of this process by Linux's own books (proc_pid_status(5)): now, or the most since `forgetPeak`. */
+const held = (what: "VmRSS" | "VmHWM"): number => Number(new RegExp(`${what}:\\s+(\\d+)`).exec(readFileSync("/proc/self/status", "latin1"))?.[1]) / 1024;
+/** Sets the most to what is held now (proc_pid_clear_refs(5)). */
+const forgetPeak = (): void => writeFileSync("/proc/self/clear_refs", "5");
 
 async function notesIn(folder: string, id: string): Promise<string[]> {
   const found = await Promise.all(PHOTO_SIZES.map(async (size) => {
@@ -53,18 +57,19 @@ async function notesIn(folder: string, id: string): Promise<string[]> {
 
 async function take(file: string): Promise<Taken> {
   const folder = await mkdtemp(path.join(tmpdir(), "plainpile-taken-"));
-  const from = performance.now();
+  forgetPeak();
+  const before = held("VmRSS"), from = performance.now();
   try {
     const answer = await receivePhoto(createReadStream(file), { name: path.basename(file), type: "" }, folder);
     const ms = performance.now() - from;
-    const megabytes = process.resourceUsage().maxRSS / 1024;
+    const megabytes = held("VmHWM") - before;
     const type = answer.ok ? answer.photo.receivedType : null;
     return {
       file, type, ms, megabytes, trouble: null, foreign: answer.ok && isForeign((await readFile(file)).subarray(0, 64)),
       notes: answer.ok ? await notesIn(folder, answer.photo.id) : [],
     };
   } catch (error) {
-    return { file, type: null, foreign: false, notes: [], trouble: (error as Error).message, ms: performance.now() - from, megabytes: process.resourceUsage().maxRSS / 1024 };
+    return { file, type: null, foreign: false, notes: [], trouble: (error as Error).message, ms: performance.now() - from, megabytes: held("VmHWM") - before };
   } finally {
     await rm(folder, { recursive: true, force: true });
   }
@@ -72,9 +77,14 @@ async function take(file: string): Promise<Taken> {
 
 if (import.meta.filename === process.argv[1]) {
   const files = (await text(process.stdin)).split("\n").filter(Boolean);
-  // What a server pays once at its start is not the picture's.
-  await sharp({ create: { width: 64, height: 64, channels: 3, background: "#777" } }).jpeg().toBuffer();
+  console.log = console.error; // the bare decoder prints what it thinks of a picture
+  // What a server pays once at its start is not the picture's: a picture of each kind is taken before.
   const work = process.argv[2] === "bare" ? decode : take;
-  for (const file of files) console.log(JSON.stringify(await work(file)));
+  const first = await sharp({ create: { width: 64, height: 64, channels: 3, background: "#777" } }).jpeg().toBuffer();
+  const folder = await mkdtemp(path.join(tmpdir(), "plainpile-first-"));
+  writeFileSync(path.join(folder, "first.jpg"), first);
+  for (const file of [path.join(folder, "first.jpg"), path.resolve("tests/fixtures/rug.heic")]) await work(file);
+  await rm(folder, { recursive: true });
+  for (const file of files) process.stdout.write(`${JSON.stringify(await work(file))}\n`);
   process.exit(0);
 }
