@@ -26,8 +26,9 @@ const ROUNDS = 8;
  */
 export function stripOf(picture: Rgb): ColourShare[] {
   const bins = binsOf(picture);
-  let clusters = seeds(bins);
-  for (let round = 0; round < ROUNDS; round++) clusters = settle(bins, clusters);
+  let centres = seeds(bins);
+  for (let round = 0; round < ROUNDS; round++) centres = settle(bins, centres);
+  const clusters = Array.from({ length: centres.length / 4 }, (_, n): Cluster => ({ L: centres[4 * n]!, a: centres[4 * n + 1]!, b: centres[4 * n + 2]!, weight: centres[4 * n + 3]! }));
   const shown = joinNear(clusters).slice(0, MOST_COLOURS);
   const all = shown.reduce((sum, c) => sum + c.weight, 0);
   const kept = shown.filter((c) => c.weight / all >= LEAST_SHARE);
@@ -35,52 +36,75 @@ export function stripOf(picture: Rgb): ColourShare[] {
   return kept.map((c) => ({ hex: hexOf(c), share: c.weight / total }));
 }
 
-/** Pixels gathered in cells of 8 levels a side: a few hundred weighted colours instead of a million pixels. */
-function binsOf({ data, width, height }: Rgb): Cluster[] {
-  const sums = new Map<number, [number, number, number, number]>();
+/** Cells of 8 levels a side. */
+const CELLS = 32 ** 3;
+/** Weighted colours, four numbers in a row for each: L, a, b and weight. A colourful picture has ten thousand. */
+type Colours = Float64Array;
+
+/** Pixels gathered in cells instead of one by one, in the order in which they come up. */
+function binsOf({ data, width, height }: Rgb): Colours {
+  const sums = new Float64Array(4 * CELLS), seen: number[] = [];
   const left = Math.floor(width * MARGIN), top = Math.floor(height * MARGIN);
   for (let y = top; y < height - top; y += 2) {
     for (let x = left; x < width - left; x += 2) {
       const at = 3 * (y * width + x);
       const r = data[at]!, g = data[at + 1]!, b = data[at + 2]!;
-      const cell = ((r >> 3) << 10) | ((g >> 3) << 5) | (b >> 3);
-      const sum = sums.get(cell);
-      if (sum) { sum[0] += r; sum[1] += g; sum[2] += b; sum[3]++; } else sums.set(cell, [r, g, b, 1]);
+      const cell = 4 * (((r >> 3) << 10) | ((g >> 3) << 5) | (b >> 3));
+      if (sums[cell + 3] === 0) seen.push(cell);
+      sums[cell]! += r;
+      sums[cell + 1]! += g;
+      sums[cell + 2]! += b;
+      sums[cell + 3]!++;
     }
   }
-  return [...sums.values()].map(([r, g, b, n]) => ({ ...labOf(Math.round(r / n), Math.round(g / n), Math.round(b / n)), weight: n }));
+  const bins = new Float64Array(4 * seen.length);
+  seen.forEach((cell, n) => {
+    const weight = sums[cell + 3]!, mean = (channel: number) => Math.round(sums[cell + channel]! / weight);
+    const { L, a, b } = labOf(mean(0), mean(1), mean(2));
+    bins.set([L, a, b, weight], 4 * n);
+  });
+  return bins;
 }
 
-const squared = (p: Lab, q: Lab): number => (p.L - q.L) ** 2 + (p.a - q.a) ** 2 + (p.b - q.b) ** 2;
+/** Squared distance of the colour at `i` of one list and that at `j` of another. */
+function squared(one: Colours, i: number, other: Colours, j: number): number {
+  const L = one[i]! - other[j]!, a = one[i + 1]! - other[j + 1]!, b = one[i + 2]! - other[j + 2]!;
+  return L * L + a * a + b * b;
+}
 
 /** The commonest colour, then again and again the one that is far from all chosen and common too. */
-function seeds(bins: Cluster[]): Cluster[] {
-  const heaviest = bins.reduce<Cluster | null>((best, bin) => (best && best.weight >= bin.weight ? best : bin), null);
-  const chosen = heaviest ? [heaviest] : [];
-  const far = bins.map(() => Infinity);
-  while (chosen.length < Math.min(SEEDS, bins.length)) {
-    const last = chosen[chosen.length - 1]!;
+function seeds(bins: Colours): Colours {
+  const count = bins.length / 4, chosen = new Float64Array(4 * Math.min(SEEDS, count));
+  const far = new Float64Array(count).fill(Infinity), common = Float64Array.from({ length: count }, (_, n) => Math.sqrt(bins[4 * n + 3]!));
+  for (let at = 0; at < chosen.length; at += 4) {
     let best = 0, bestScore = -1;
-    bins.forEach((bin, i) => {
-      far[i] = Math.min(far[i]!, squared(bin, last));
-      const score = far[i]! * Math.sqrt(bin.weight);
-      if (score > bestScore) [best, bestScore] = [i, score];
-    });
-    chosen.push(bins[best]!);
+    for (let n = 0; n < count; n++) {
+      if (at > 0) far[n] = Math.min(far[n]!, squared(bins, 4 * n, chosen, at - 4));
+      const score = at === 0 ? common[n]! : far[n]! * common[n]!;
+      if (score > bestScore) [best, bestScore] = [n, score];
+    }
+    chosen.set(bins.subarray(4 * best, 4 * best + 4), at);
   }
   return chosen;
 }
 
 /** One round of k-means: every bin to its nearest centre, every centre to the mean of its bins. */
-function settle(bins: Cluster[], centres: Cluster[]): Cluster[] {
-  const next = centres.map(() => ({ L: 0, a: 0, b: 0, weight: 0 }));
-  for (const bin of bins) {
-    let nearest = 0;
-    centres.forEach((centre, i) => { if (squared(bin, centre) < squared(bin, centres[nearest]!)) nearest = i; });
-    const sum = next[nearest]!;
-    sum.L += bin.L * bin.weight; sum.a += bin.a * bin.weight; sum.b += bin.b * bin.weight; sum.weight += bin.weight;
+function settle(bins: Colours, centres: Colours): Colours {
+  const sums = new Float64Array(centres.length);
+  for (let i = 0; i < bins.length; i += 4) {
+    let nearest = 0, least = Infinity;
+    for (let c = 0; c < centres.length; c += 4) {
+      const apart = squared(bins, i, centres, c);
+      if (apart >= least) continue;
+      nearest = c;
+      least = apart;
+    }
+    const weight = bins[i + 3]!;
+    for (let k = 0; k < 3; k++) sums[nearest + k]! += bins[i + k]! * weight;
+    sums[nearest + 3]! += weight;
   }
-  return next.filter((c) => c.weight > 0).map((c) => ({ L: c.L / c.weight, a: c.a / c.weight, b: c.b / c.weight, weight: c.weight }));
+  const kept = Array.from({ length: sums.length / 4 }, (_, n) => sums.subarray(4 * n, 4 * n + 4)).filter((sum) => sum[3]! > 0);
+  return Float64Array.from(kept.flatMap(([L = 0, a = 0, b = 0, weight = 0]) => [L / weight, a / weight, b / weight, weight]));
 }
 
 /** Joins the nearest pair until all can be told apart; largest first. */
