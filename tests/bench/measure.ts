@@ -45,7 +45,7 @@ export function sideBySide(...works: (() => unknown)[]): number[] {
 }
 
 /** Rounds of work that takes long and waits for threads and disks. */
-const LONG_ROUNDS = 7;
+const LONG_ROUNDS = 15;
 
 /** As above for work that is waited for: the least of a few rounds, each a turn of every work, after one that does not count. */
 export async function turnByTurn(...works: (() => Promise<unknown>)[]): Promise<number[]> {

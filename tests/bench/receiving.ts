@@ -59,16 +59,17 @@ const heicRatio = () => inFolder(async (folder) => {
 
 const heldUp = () => inFolder(async (folder) => {
   const file = await phoneHeic(folder);
+  await receive(file, folder); // what is done once at a start is no picture's
   const delay = monitorEventLoopDelay({ resolution: 1 });
   delay.enable();
   await receive(file, folder);
   delay.disable();
-  return { ms: delay.percentile(99) / NS, floorMs: null };
+  return { ms: delay.percentile(99) / NS, floorMs: HELD_UP_MS };
 });
 
 export const rows: BenchRow[] = [
   { name: "a JPEG of 12 MP taken in, all steps (aim 1.25 ×)", floor: "bare sharp: 1600, 320 and 512 raw, and the full size written anew without notes", limit: null, measure: jpeg((file) => Promise.all([...copies(file), sharp(file).autoOrient().jpeg({ quality: 88 }).toBuffer()])) },
   { name: "the same, held against copies only", floor: "bare sharp: 1600, 320 and 512 raw, no full size", limit: null, measure: jpeg((file) => Promise.all(copies(file))) },
-  { name: "a HEIC of 12 MP taken in, all steps (aim 1.25 ×)", floor: "a bare decode", limit: null, measure: heicRatio },
-  { name: `the event loop held up meanwhile, p99 (aim ${HELD_UP_MS} ms)`, floor: null, limit: null, measure: heldUp },
+  { name: "a HEIC of 12 MP taken in, all steps", floor: "a bare decode", limit: 1.25, measure: heicRatio },
+  { name: "the event loop held up meanwhile, p99", floor: `the ${HELD_UP_MS} ms that are allowed`, limit: 1, measure: heldUp },
 ];
