@@ -35,8 +35,10 @@ export function atTheDesk(): void {
       expect(Object.keys(after).sort()).toEqual([
         "canAddPhotos",
         "clientName",
+        "copy",
         "firstAid",
         "letters",
+        "mayErase",
         "photosLeft",
         "reference",
         "rugs",
