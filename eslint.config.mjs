@@ -13,7 +13,7 @@ const BELOW_ENQUIRY = [...PURE, "print", "photo-server", "store", "mail", "staff
 const MAY_IMPORT = {
   generated: [],
   trade: [],
-  words: ["trade"],
+  words: ["trade", "photo"],
   config: [],
   photo: [],
   "photo-server": ["photo", "store", "config"],

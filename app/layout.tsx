@@ -6,7 +6,7 @@ import "./globals.css";
 import type { Metadata, Viewport } from "next";
 import type { ReactNode } from "react";
 import { BrowserWords } from "@/lib/ui/browser-words";
-import { browserMessages } from "@/lib/words/browser-messages";
+import { browserMessages, browserRemarks } from "@/lib/words/browser-messages";
 import { clientWords } from "./_server/client-words";
 
 export async function generateMetadata(): Promise<Metadata> {
@@ -21,7 +21,7 @@ export default async function Layout({ children }: { children: ReactNode }) {
   const words = await clientWords();
   return (
     <html lang={words.locale}>
-      <body><BrowserWords messages={browserMessages(words)}>{children}</BrowserWords></body>
+      <body><BrowserWords messages={browserMessages(words)} remarks={browserRemarks(words)}>{children}</BrowserWords></body>
     </html>
   );
 }

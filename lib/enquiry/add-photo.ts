@@ -16,6 +16,7 @@ import { LIMITS } from "./limits";
 import { reconsider } from "./reconsider";
 import { toJson } from "./to-json";
 import type { PhotoView } from "./views";
+import { wrong } from "./wrong";
 
 /** What one address may send in a day, over all its questionnaires, in bytes as received: 2 GiB. Elicited. */
 export const ADDRESS_BYTES_A_DAY = 2 * 1024 ** 3;
@@ -23,10 +24,7 @@ const DAY_MS = 86_400_000;
 
 /** Where a photo goes: into a questionnaire, or to a rug of an enquiry. */
 type Home = { intakeId: string; rugId: null; enquiryId: null } | { intakeId: null; rugId: string; enquiryId: string };
-const FULL = refuse(
-  "too-many",
-  `That is ${LIMITS.maxPhotos} photos already, which is as many as we can take for one rug. Take one away to send another.`,
-);
+const FULL = refuse("too-many", wrong("refusal.photos-full"));
 
 /** `key`: a UUID the sender made for this photo; sent again under it because no answer came, it is taken once. */
 export interface SentAs { kind: string; rugId?: string; key?: string }
@@ -43,7 +41,7 @@ export async function addPhoto(
   now: Date = new Date(),
 ): Promise<Result<PhotoView>> {
   const kind = photoKindSchema.safeParse(meta.kind);
-  if (!kind.success) return refuse("invalid", "Say what the photo shows.");
+  if (!kind.success) return refuse("invalid", wrong("refusal.photo-kind"));
   const home = await homeOf(caller, meta.rugId);
   if (!home.ok) return home;
   const sentKey = meta.key === undefined ? null : keyIn(home.value, meta.key);
@@ -53,7 +51,7 @@ export async function addPhoto(
   if (room) return room;
   const sender = caller.kind === "client" ? caller.linkId : "addressHash" in caller ? caller.addressHash : null;
   if (sender && !(await takeOne(`photo:${sender}`, ALLOWANCES.photoAddress, now))) {
-    return refuse("too-many", "Many photos have come from your connection just now. Please wait ten minutes.");
+    return refuse("too-many", wrong("refusal.many-photos"));
   }
   const received = await receivePhoto(body, sent, photoFolder());
   if (!received.ok) return received;
@@ -129,10 +127,10 @@ async function homeOf(caller: Caller, rugId: string | undefined): Promise<Result
 /** null while another photo may come; asked before the bytes are read, and again where it counts. */
 async function roomFor(db: Db | Tx, caller: Caller, home: Home, now: Date) {
   if (home.intakeId !== null) {
-    const intake = await db.intake.findUnique({ where: { id: home.intakeId }, select: { enquiry: { select: { reference: true } } } });
+    const intake = await db.intake.findUnique({ where: { id: home.intakeId }, select: { enquiry: { select: { id: true } } } });
     if (!intake) return NOT_THERE;
     if (intake.enquiry)
-      return refuse("changed-meanwhile", `This enquiry was sent already, as ${intake.enquiry.reference}. More photos can go on your own page.`);
+      return refuse("changed-meanwhile", wrong("refusal.sent-already-photos"));
   }
   if ((await db.photo.count({ where: whereOf(home) })) >= LIMITS.maxPhotos) return FULL;
   if (!("addressHash" in caller) || !caller.addressHash) return null;
@@ -142,5 +140,5 @@ async function roomFor(db: Db | Tx, caller: Caller, home: Home, now: Date) {
   });
   return (_sum.receivedBytes ?? 0) < ADDRESS_BYTES_A_DAY
     ? null
-    : refuse("too-many", "That is more than we can take from one connection in a day. Please telephone us.");
+    : refuse("too-many", wrong("refusal.many-bytes"));
 }

@@ -11,13 +11,14 @@ import { marksIn, measureMarks } from "./measurement-result";
 import { inOneStepOfMany } from "./one-step";
 import { reconsider } from "./reconsider";
 import { toJson } from "./to-json";
+import { wrong } from "./wrong";
 
 /** `id` is the form's own, so that it is kept once; `replaces`: the measurement that was moved. `marked` is parsed here. */
 export interface NewMeasurement { id: string; photoId: string; marked: unknown; replaces: string | null }
 
 /** How often one client may mark one photo anew. Elicited. */
 const CLIENT_MARKS = 60;
-const MOVED = refuse("changed-meanwhile", "Somebody has moved or taken away this measurement meanwhile. Look at it again.");
+const MOVED = refuse("changed-meanwhile", wrong("refusal.spots-moved"));
 
 /**
  * Keeps where a photo was marked and what is measured there, on the server from the stored copy, and judges the rug anew.
@@ -57,7 +58,7 @@ export const byOf = (caller: Caller): string => (caller.kind === "staff" ? calle
 export async function placeOf(tx: Tx, caller: Caller, photoId: string): Promise<Result<{ rugId: string | null; enquiryId: string | null }>> {
   const photo = await tx.photo.findUnique({ where: { id: photoId }, select: { rugId: true, rug: { select: { enquiryId: true } } } });
   if (!photo) return NOT_THERE;
-  if (caller.kind === "intake" && photo.rugId !== null) return refuse("changed-meanwhile", "This enquiry was sent already. You can go on from your own page, with the link in our letter.");
+  if (caller.kind === "intake" && photo.rugId !== null) return refuse("changed-meanwhile", wrong("refusal.sent-already"));
   return ok({ rugId: photo.rugId, enquiryId: photo.rug?.enquiryId ?? null });
 }
 
@@ -66,7 +67,7 @@ const standingOfClient = async (tx: Tx, photoId: string): Promise<string | null>
 
 /** Takes the measurement that is replaced out of account; null where there is room for the new one. */
 async function makeRoom(tx: Tx, { id, photoId, kind, replaced, by, now }: { id: string; photoId: string; kind: MeasurementKind; replaced: string | null; by: string; now: Date }) {
-  if (by === CLIENT && (await tx.measurement.count({ where: { photoId, from: CLIENT } })) >= CLIENT_MARKS) return refuse("too-many", "That is as often as we can take it. We look at the spots ourselves.");
+  if (by === CLIENT && (await tx.measurement.count({ where: { photoId, from: CLIENT } })) >= CLIENT_MARKS) return refuse("too-many", wrong("refusal.spots-often"));
   if (replaced !== null) {
     const gone = await tx.measurement.updateMany({ where: { id: replaced, photoId, kind, withdrawnAt: null }, data: { withdrawnAt: now, withdrawnById: by, replacedById: id } });
     return gone.count === 1 ? null : MOVED;

@@ -2,8 +2,9 @@ import { fill } from "../words/fill";
 import { figuresOf } from "../words/locales";
 import { TABLES_EN } from "../words/tables";
 import type { Words } from "../words/words";
-import type { Refusal } from "./caller";
+import type { Refusal, Result } from "./caller";
 import type { FieldErrors } from "./step-forms";
+import type { PhotoView } from "./views";
 import { limitsIn, SENTENCE_KEYS, wrong } from "./wrong";
 
 const KEYS = new Map(SENTENCE_KEYS.map((key) => [wrong(key), key]));
@@ -19,6 +20,12 @@ export function retell(words: Words, sentence: string): string {
 
 export const retellFields = (words: Words, errors: FieldErrors): FieldErrors =>
   Object.fromEntries(Object.entries(errors).map(([field, sentence]) => [field, retell(words, sentence)]));
+
+/** What came of sending a photo, its remark in a client's words. */
+export function retellPhoto(words: Words, sent: Result<PhotoView>): Result<PhotoView> {
+  return sent.ok ? { ok: true, value: retellRemark(words, sent.value) } : retellResult(words, sent);
+}
+export const retellRemark = (words: Words, photo: PhotoView): PhotoView => ({ ...photo, remark: photo.remark && retell(words, photo.remark) });
 
 /** What came of an operation, with what was refused said in a client's words. */
 export function retellResult<R extends { ok: true } | Refusal>(words: Words, result: R): R {

@@ -8,6 +8,7 @@ import { CLIENT } from "./measurement-findings";
 import { inOneStep } from "./one-step";
 import { reconsider } from "./reconsider";
 import { byOf, placeOf } from "./record-measurement";
+import { wrong } from "./wrong";
 
 /** A measurement that no longer counts: it stays to be seen. A client takes back only what a client marked. */
 export async function withdrawMeasurement(caller: Caller, id: string, now: Date): Promise<Result<null>> {
@@ -20,7 +21,7 @@ export async function withdrawMeasurement(caller: Caller, id: string, now: Date)
     const place = await placeOf(tx, caller, photoId);
     if (!place.ok) return place;
     const withdrawn = await tx.measurement.updateMany({ where: { id, withdrawnAt: null }, data: { withdrawnAt: now, withdrawnById: byOf(caller) } });
-    if (withdrawn.count !== 1) return refuse("changed-meanwhile", "Somebody has moved it or taken it away already.");
+    if (withdrawn.count !== 1) return refuse("changed-meanwhile", wrong("refusal.spots-gone"));
     const { rugId, enquiryId } = place.value;
     if (rugId === null || enquiryId === null) return ok(null);
     if (caller.kind === "client") await clientActed(tx, { rugId, enquiryId, now });

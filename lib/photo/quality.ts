@@ -1,6 +1,7 @@
 import { blurOf } from "./blur";
 import { castOf, type Light } from "./cast";
 import { isSame, likenessOf } from "./likeness";
+import { REMARKS } from "./sentences";
 import type { Rgb } from "./strip";
 import { subjectShareOf } from "./subject";
 
@@ -65,17 +66,19 @@ const luma = (r: number, g: number, b: number): number => (0.299 * r + 0.587 * g
 /** Of a photo that is held against others. `fills`: it should show the whole of something, as large as it will go. `others`: likenesses of those sent besides. */
 export interface Asked { fills?: boolean; others?: readonly (string | null)[] }
 
-const REMARKS: readonly { holds: (q: Quality, asked: Asked) => boolean; say: (q: Quality) => string }[] = [
+const SEEN: readonly { holds: (q: Quality, asked: Asked) => boolean; says: (q: Quality) => keyof typeof REMARKS }[] = [
   // Light first: in the dark everything looks blurred as well, and light cures both.
-  { holds: (q) => q.mean < LIMITS.tooDark || q.clippedDark > LIMITS.clippedDark, say: () => "This photo is rather dark. Could you take it again in daylight, by a window, with the lamp off?" },
-  { holds: (q) => q.flat > LIMITS.flat, say: () => "This looks like a drawing or a picture of a screen. Could you take a photo of the rug itself?" },
-  { holds: (q) => q.mean > LIMITS.tooLight || q.clippedLight > LIMITS.clippedLight, say: () => "Part of this photo is washed out by light. Could you take it again without flash or direct sun on the rug?" },
-  { holds: (q) => q.sharpness < LIMITS.sharpness, say: () => "This photo is blurred. Could you take it again with the phone held still, and tap on the rug first so that it focuses there?" },
-  { holds: (q, { others = [] }) => q.likeness !== null && others.some((o) => o !== null && isSame(o, q.likeness as string)), say: () => "This looks like a photo we have already. Another one, from nearer or from the other end, would tell us more." },
-  { holds: (q) => q.cast > LIMITS.cast && q.castToward !== null, say: (q) => `Everything in this photo looks ${q.castToward}, as if by ${BY[q.castToward as Light]}. If the rug is not so itself, could you take it again by a window, in daylight, with the lamps off?` },
-  { holds: (q, { fills }) => fills === true && q.subject < LIMITS.subject && q.subject > LIMITS.speck, say: () => "The rug is small in this photo. Could you go nearer, so that it fills most of the picture?" },
+  { holds: (q) => q.mean < LIMITS.tooDark || q.clippedDark > LIMITS.clippedDark, says: () => "dark" },
+  { holds: (q) => q.flat > LIMITS.flat, says: () => "drawn" },
+  { holds: (q) => q.mean > LIMITS.tooLight || q.clippedLight > LIMITS.clippedLight, says: () => "light" },
+  { holds: (q) => q.sharpness < LIMITS.sharpness, says: () => "blurred" },
+  { holds: (q, { others = [] }) => q.likeness !== null && others.some((o) => o !== null && isSame(o, q.likeness as string)), says: () => "same" },
+  { holds: (q) => q.cast > LIMITS.cast && q.castToward !== null, says: (q) => q.castToward as Light },
+  { holds: (q, { fills }) => fills === true && q.subject < LIMITS.subject && q.subject > LIMITS.speck, says: () => "small" },
 ];
-const BY: Readonly<Record<Light, string>> = { yellow: "lamplight", green: "the light of a tube or of leaves", blue: "the light of a screen or deep shade" };
 
 /** The one thing to do better, in a sentence: the first that holds. null when the photo will do. */
-export const remarkOn = (quality: Quality, asked: Asked = {}): string | null => REMARKS.find((r) => r.holds(quality, asked))?.say(quality) ?? null;
+export function remarkOn(quality: Quality, asked: Asked = {}): string | null {
+  const seen = SEEN.find((r) => r.holds(quality, asked));
+  return seen ? REMARKS[seen.says(quality)] : null;
+}

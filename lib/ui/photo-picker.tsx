@@ -3,6 +3,7 @@ import { useRouter } from "next/navigation";
 import type { ChangeEvent, ReactNode } from "react";
 import type { ClientSpots as KeptSpots, PhotoView } from "../enquiry/views";
 import type { PhotoKind } from "../trade/questions";
+import { useSay } from "./browser-words";
 import { LabelReading, type LabelDeeds } from "./label-reading";
 import styles from "./photo-picker.module.css";
 import { ClientSpots, photosOfChange, type ClientSpotsProps } from "./marking/client-spots";
@@ -32,6 +33,7 @@ export function PhotoPicker({ kinds, photos: kept, fields = NO_FIELDS, remove, s
   labels?: LabelDeeds;
 }) {
   const router = useRouter();
+  const say = useSay();
   const { photos, sending, says, ...act } = usePhotos(kept, { fields, remove, onChange: () => router.refresh() });
   // A page may show the places of several rugs.
   const ofRug = fields["rugId"] ? `-${fields["rugId"]}` : "";
@@ -39,7 +41,7 @@ export function PhotoPicker({ kinds, photos: kept, fields = NO_FIELDS, remove, s
   const onTheirWay = sending.filter((s) => !s.refused).length;
   return (
     <div className={styles.picker}>
-      <noscript><p>Sending photos needs JavaScript. You can go on without: answer our letter, and put the photos into your e-mail.</p></noscript>
+      <noscript><p>{say("picker.no-script")}</p></noscript>
       {kinds.map((asked) => (
         <section key={asked.kind} className={styles.place} aria-labelledby={`photo-${asked.kind}${ofRug}`}>
           <div className={styles.asked}>
@@ -55,12 +57,13 @@ export function PhotoPicker({ kinds, photos: kept, fields = NO_FIELDS, remove, s
         </section>
       ))}
       <p className="unseen" role="status">{says}</p>
-      {onTheirWay > 0 && <p className={styles.wait}>{onTheirWay === 1 ? "One photo is" : `${onTheirWay} photos are`} still being sent. Please stay a moment.</p>}
+      {onTheirWay > 0 && <p className={styles.wait}>{onTheirWay === 1 ? say("picker.one-sending") : say("picker.some-sending", { n: onTheirWay })}</p>}
     </div>
   );
 }
 
 function Inputs({ asked, ofRug, add }: { asked: AskedPhoto; ofRug: string; add: (files: File[]) => void }) {
+  const say = useSay();
   const take = (event: ChangeEvent<HTMLInputElement>) => {
     add([...(event.target.files ?? [])]);
     // The same file can be chosen again after it was refused or taken away.
@@ -70,11 +73,11 @@ function Inputs({ asked, ofRug, add }: { asked: AskedPhoto; ofRug: string; add: 
     <div className={styles.inputs}>
       <span className={styles.camera}>
         <input className="unseen" type="file" accept={ACCEPT} capture="environment" id={`camera-${asked.kind}${ofRug}`} onChange={take} />
-        <label className="button quiet" htmlFor={`camera-${asked.kind}${ofRug}`}>Take a photo<span className="unseen">: {asked.ask}</span></label>
+        <label className="button quiet" htmlFor={`camera-${asked.kind}${ofRug}`}>{say("picker.take")}<span className="unseen">{say("picker.of", { what: asked.ask })}</span></label>
       </span>
       <span>
         <input className="unseen" type="file" accept={ACCEPT} multiple id={`gallery-${asked.kind}${ofRug}`} onChange={take} />
-        <label className="button quiet" htmlFor={`gallery-${asked.kind}${ofRug}`}>Choose a photo<span className="unseen">: {asked.ask}</span></label>
+        <label className="button quiet" htmlFor={`gallery-${asked.kind}${ofRug}`}>{say("picker.choose")}<span className="unseen">{say("picker.of", { what: asked.ask })}</span></label>
       </span>
     </div>
   );
@@ -85,17 +88,18 @@ export type SpotsOfPhotos = Pick<ClientSpotsProps, "keep" | "takeBack"> & { kept
 function Kept({ photos, what, remove, spots, telling, labels, onChange }: {
   photos: readonly PhotoView[]; what: string; remove: ((id: string) => Promise<void>) | undefined; spots: SpotsOfPhotos | undefined; telling: readonly string[]; labels: LabelDeeds | undefined; onChange: () => void;
 }) {
+  const say = useSay();
   if (photos.length === 0) return null;
   return (
     <ul className={styles.kept}>
       {photos.map((photo, k) => (
         <li key={photo.id}>
-          <img src={`/photos/${photo.id}/320`} alt={`${what}, photo ${k + 1}`} width={photo.width} height={photo.height} />
+          <img src={`/photos/${photo.id}/320`} alt={say("picker.numbered", { what, number: k + 1 })} width={photo.width} height={photo.height} />
           <div>
-            <p className="small">{photo.remark ? `Kept. ${photo.remark}` : "Kept."}</p>
-            {remove && <button type="button" className={styles.plain} onClick={() => void remove(photo.id)}>Take away<span className="unseen">: {what}, photo {k + 1}</span></button>}
+            <p className="small">{say("picker.kept")}{photo.remark && ` ${photo.remark}`}</p>
+            {remove && <button type="button" className={styles.plain} onClick={() => void remove(photo.id)}>{say("picker.take-away")}<span className="unseen">{say("picker.of", { what: say("picker.numbered", { what, number: k + 1 }) })}</span></button>}
           </div>
-          {spots && telling.includes(photo.id) && <ClientSpots photo={photo} kept={spots.kept[photo.id]} keep={spots.keep} takeBack={spots.takeBack} onChange={onChange} />}
+          {spots && telling.includes(photo.id) && <ClientSpots photo={photo} alt={what} kept={spots.kept[photo.id]} keep={spots.keep} takeBack={spots.takeBack} onChange={onChange} />}
           {labels && <div className={styles.label}><LabelReading photo={photo} deeds={labels} voice="client" mayAnswer={photo.label?.by !== "staff"} /></div>}
         </li>
       ))}
@@ -104,6 +108,7 @@ function Kept({ photos, what, remove, spots, telling, labels, onChange }: {
 }
 
 function OnTheWay({ sending, again, putAside }: { sending: readonly Sending[]; again: (key: string) => void; putAside: (key: string) => void }) {
+  const say = useSay();
   if (sending.length === 0) return null;
   return (
     <ul className={styles.sending}>
@@ -112,16 +117,16 @@ function OnTheWay({ sending, again, putAside }: { sending: readonly Sending[]; a
           <span className={styles.name}><bdi>{item.file.name}</bdi></span>
           {item.refused ? (
             <>
-              <p className={styles.refused}><strong>Not taken.</strong> {item.refused.say}</p>
-              {item.refused.code === "unavailable" && <button type="button" className={styles.plain} onClick={() => again(item.key)}>Try again</button>}
+              <p className={styles.refused}><strong>{say("picker.not-taken")}</strong> {item.refused.say}</p>
+              {item.refused.code === "unavailable" && <button type="button" className={styles.plain} onClick={() => again(item.key)}>{say("picker.again")}</button>}
             </>
           ) : (
             <>
-              <progress max={1} value={item.share} aria-label={`Sending ${item.file.name}`} />
+              <progress max={1} value={item.share} aria-label={say("picker.sending", { name: item.file.name })} />
               {item.remark && <p className={styles.seen}>{item.remark}</p>}
             </>
           )}
-          <button type="button" className={styles.plain} onClick={() => putAside(item.key)}>Leave it out<span className="unseen">: {item.file.name}</span></button>
+          <button type="button" className={styles.plain} onClick={() => putAside(item.key)}>{say("picker.leave-out")}<span className="unseen">{say("picker.of", { what: item.file.name })}</span></button>
         </li>
       ))}
     </ul>

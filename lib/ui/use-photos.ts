@@ -3,6 +3,7 @@ import { useEffect, useState } from "react";
 import type { Refusal } from "../enquiry/caller";
 import type { PhotoView } from "../enquiry/views";
 import type { PhotoKind } from "../trade/questions";
+import { useRetell, useSay } from "./browser-words";
 import { photoLooker } from "./look-at-photo";
 import { photoLine, type PhotoLine, type Sending } from "./photo-line";
 import { pause, sendPhoto } from "./send-photo";
@@ -16,6 +17,8 @@ interface Options { fields: Readonly<Record<string, string>>; remove: RemovePhot
  * what would make it better.
  */
 export function usePhotos(kept: readonly PhotoView[], options: Options) {
+  const say = useSay();
+  const retell = useRetell();
   const [added, setAdded] = useState<PhotoView[]>([]);
   const [gone, setGone] = useState<string[]>([]);
   const [sending, setSending] = useState<readonly Sending[]>([]);
@@ -23,14 +26,14 @@ export function usePhotos(kept: readonly PhotoView[], options: Options) {
   const [looker] = useState(photoLooker);
   useEffect(() => looker.end, [looker]);
   const [line] = useState<PhotoLine>(() => photoLine({
-    send: (item, onProgress, signal) => sendPhoto(item.file, { kind: item.kind, key: item.key, ...options.fields }, { onProgress, signal }),
+    send: (item, onProgress, signal) => sendPhoto(item.file, { kind: item.kind, key: item.key, ...options.fields }, { onProgress, signal, lost: say("picker.lost") }),
     pause,
     onKept: (item, photo) => {
       setAdded((all) => [...all, photo]);
-      setSays(`${item.file.name} is with us.`);
+      setSays(say("picker.is-with-us", { name: item.file.name }));
       options.onChange();
     },
-    onRefused: (item, why) => setSays(`${item.file.name} was not taken. ${why.say}`),
+    onRefused: (item, why) => setSays(say("picker.was-not-taken", { name: item.file.name, why: why.say })),
     onChange: setSending,
   }));
 
@@ -43,15 +46,15 @@ export function usePhotos(kept: readonly PhotoView[], options: Options) {
     for (const { key, file } of items) {
       void looker.look(file, { fills, others: photos.map((p) => p.likeness) }).then((remark) => {
         if (!remark) return;
-        line.remark(key, remark);
-        setSays(`${file.name}: ${remark}`);
+        line.remark(key, retell(remark));
+        setSays(say("picker.remark", { name: file.name, remark: retell(remark) }));
       });
     }
   };
   const remove = async (photoId: string) => {
     const answer = await options.remove?.(photoId);
     if (answer?.ok) setGone((all) => [...all, photoId]);
-    setSays(answer?.ok ? "The photo is taken away." : (answer?.say ?? ""));
+    setSays(answer?.ok ? say("picker.taken-away") : (answer?.say ?? ""));
     options.onChange();
   };
   return { photos, sending, says, add, again: line.again, putAside: line.putAside, remove };

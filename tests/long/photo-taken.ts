@@ -5,7 +5,7 @@ import path from "node:path";
 import { text } from "node:stream/consumers";
 import heic from "heic-decode";
 import sharp from "sharp";
-import { MAX_PIXELS } from "../../lib/photo/server/pictures";
+import { MAX_PIXELS } from "../../lib/photo/limits";
 import { receivePhoto } from "../../lib/photo/server/receive";
 import { HEAD_BYTES, sniff } from "../../lib/photo/server/sniff";
 import { photoFileName, PHOTO_SIZES } from "../../lib/store/photo-layout";

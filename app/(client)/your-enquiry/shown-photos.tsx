@@ -15,7 +15,7 @@ export function ShownPhotos({ photos, spots, mayShow, alts }: { photos: readonly
       <div className={styles.photos}>
         {photos.map((photo) => <img key={photo.id} src={`/photos/${photo.id}/320`} alt={alts[photo.kind]} width={photo.width} height={photo.height} loading="lazy" />)}
       </div>
-      {asked.map((photo) => <div key={photo.id} className="no-print"><ClientSpots photo={photo} kept={spots[photo.id]} keep={showSpots} takeBack={takeSpotsBack} onChange={() => router.refresh()} /></div>)}
+      {asked.map((photo) => <div key={photo.id} className="no-print"><ClientSpots photo={photo} alt={alts[photo.kind]} kept={spots[photo.id]} keep={showSpots} takeBack={takeSpotsBack} onChange={() => router.refresh()} /></div>)}
     </>
   );
 }

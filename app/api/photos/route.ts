@@ -8,9 +8,9 @@ import { isSameOrigin } from "@/app/_server/same-origin";
 import { addPhoto } from "@/lib/enquiry/add-photo";
 import { ok, refuse, STATUS_OF, type Caller, type Result } from "@/lib/enquiry/caller";
 import { readPhotoLabel } from "@/lib/enquiry/read-photo-label";
-import { retellResult } from "@/lib/enquiry/retell";
+import { retellPhoto, retellResult } from "@/lib/enquiry/retell";
 import { wrong } from "@/lib/enquiry/wrong";
-import { MAX_PHOTO_BYTES } from "@/lib/photo/server/spool";
+import { MAX_PHOTO_BYTES } from "@/lib/photo/limits";
 
 export const runtime = "nodejs";
 
@@ -29,11 +29,11 @@ export async function POST(request: Request): Promise<Response> {
     const caller = await callerAs(fields.as);
     if (!caller.ok) return caller;
     const added = await addPhoto(caller.value, { kind: fields.kind ?? "", ...(fields.key ? { key: fields.key } : {}), ...(fields.rugId ? { rugId: fields.rugId } : {}) }, file, { name, type });
-    if (!added.ok) return fields.as === "staff" ? added : retellResult(words, added);
+    const told = fields.as === "staff" ? added : retellPhoto(words, added);
     // Begun at once, so that it is read by the time anybody looks; and looked at without script it is read too.
-    if (added.value.kind !== "label") return added;
-    const label = await readPhotoLabel(caller.value, added.value.id);
-    return label.ok ? ok({ ...added.value, label: label.value }) : added;
+    if (!told.ok || told.value.kind !== "label") return told;
+    const label = await readPhotoLabel(caller.value, told.value.id);
+    return label.ok ? ok({ ...told.value, label: label.value }) : told;
   }, { mostBytes: MAX_PHOTO_BYTES, says: SAYS });
   return answer(taken);
 }

@@ -1,7 +1,8 @@
 import "server-only";
+import { MAX_PIXELS } from "../limits";
 import { toSrgbOf } from "../profile";
 import { askDecoder, DamagedPicture, PARTS } from "./heic-threads";
-import { fromPixels, MAX_PIXELS, openPicture, type Pixels } from "./pictures";
+import { fromPixels, openPicture, type Pixels } from "./pictures";
 import { tagPng } from "./tag-png";
 
 /** Milliseconds until a part of a picture is given up. Twelve megapixels take half a second on an idle machine. *elicited* */

@@ -1,5 +1,6 @@
 import "server-only";
 import sharp, { type Sharp } from "sharp";
+import { MAX_PIXELS } from "../limits";
 
 /** Only these readers exist in this process: an SVG, GIF or TIFF is refused before any parser of theirs sees a byte. */
 sharp.block({ operation: ["VipsForeignLoad"] });
@@ -7,8 +8,6 @@ sharp.unblock({ operation: ["VipsForeignLoadJpeg", "VipsForeignLoadPng", "VipsFo
 // Each picture is read once: a cache would only hold memory.
 sharp.cache(false);
 
-/** Pixels. Above the 64 megapixels of the largest common phone panorama; a decompression bomb stops here. *elicited* */
-export const MAX_PIXELS = 66e6;
 
 /** Opens an untrusted picture. The slightest damage is an error: half a picture is no evidence. */
 export const openPicture = (input: string | Buffer): Sharp => sharp(input, { limitInputPixels: MAX_PIXELS, failOn: "error" });

@@ -2,13 +2,14 @@ import "server-only";
 import { mkdir, open } from "node:fs/promises";
 import path from "node:path";
 import { keepFiles, newPhotoId, partName, photoFileName, removeFiles, PHOTO_SIZES, type PhotoSize } from "../../store/photo-layout";
+import { NOT_TAKEN } from "../sentences";
 import type { Measured } from "./appraise";
 import { readCameraNotes, type Exposure } from "./exposure";
 import { decodeHeic } from "./heic";
-import { fromPixels, MAX_PIXELS, openPicture } from "./pictures";
+import { fromPixels, openPicture } from "./pictures";
 import { makeSizes } from "./sizes";
 import { bitsOfJpeg, HEAD_BYTES, isAnimatedPng, sniff, type PictureType } from "./sniff";
-import { MAX_PHOTO_BYTES, spool, type Bytes } from "./spool";
+import { spool, type Bytes } from "./spool";
 import { inTurn } from "./turns";
 
 export interface ReceivedPhoto {
@@ -31,15 +32,6 @@ export type PhotoRefusal = { ok: false; code: "too-large" | "unsupported" | "unr
 export type Reception = { ok: true; photo: ReceivedPhoto } | PhotoRefusal;
 
 const refuse = (code: PhotoRefusal["code"], say: string): PhotoRefusal => ({ ok: false, code, say });
-const MEGABYTES = MAX_PHOTO_BYTES / 1024 / 1024;
-const SAY = {
-  tooManyBytes: `This photo is larger than ${MEGABYTES} MB, which is more than we can take. Most phones offer a smaller size when you share a photo.`,
-  tooManyPixels: `This picture has more than ${MAX_PIXELS / 1e6} megapixels, which is more than we can open. An ordinary photo is plenty.`,
-  moves: "This is a moving picture. Please send a single photo of the same thing.",
-  tooDeep: "This photo is packed in a way only few programs can open (12 bits a colour). Please send it as an ordinary JPEG.",
-  damaged: "We could not open this photo: the file seems to be damaged or cut short. Please choose it again, or take a new one.",
-} as const;
-
 /**
  * The one door for pictures: takes bytes from a stranger and keeps three clean JPEGs of them in `folder`, or nothing.
  * The content decides what it is; `type` and the ending of `name` are not believed. Resolves with a refusal for what the
@@ -52,7 +44,7 @@ export async function receivePhoto(stream: Bytes, sent: { name: string; type: st
   const received = partName(id, "received");
   try {
     const spooled = await spool(stream, path.join(folder, received));
-    if (!spooled) return refuse("too-large", SAY.tooManyBytes);
+    if (!spooled) return refuse("too-large", NOT_TAKEN.tooManyBytes);
     const taken = await inTurn(() => takeIn(path.join(folder, received), id, folder));
     if (!taken.ok) return taken;
     return { ok: true, photo: { id, sha256: spooled.sha256, receivedBytes: spooled.bytes, originalName: readableName(sent.name), ...taken.facts } };
@@ -79,7 +71,7 @@ async function takeIn(file: string, id: string, folder: string): Promise<{ ok: t
     return { ok: true, facts };
   } catch (error) {
     if (isOurTrouble(error)) throw error;
-    return refuse("unreadable", SAY.damaged);
+    return refuse("unreadable", NOT_TAKEN.damaged);
   } finally {
     if (!kept) await removeFiles(folder, PHOTO_SIZES.map(part));
   }
@@ -92,16 +84,16 @@ async function inspect(file: string): Promise<{ type: PictureType; refused?: und
     const { buffer, bytesRead } = await handle.read(Buffer.alloc(HEAD_BYTES), 0, HEAD_BYTES, 0);
     const found = sniff(buffer.subarray(0, bytesRead));
     if ("refused" in found) return { refused: refuse("unsupported", found.refused) };
-    if (found.type === "image/png" && (await isAnimatedPng(handle))) return { refused: refuse("unsupported", SAY.moves) };
-    if (found.type === "image/jpeg" && (await bitsOfJpeg(handle)) > 8) return { refused: refuse("unsupported", SAY.tooDeep) };
+    if (found.type === "image/png" && (await isAnimatedPng(handle))) return { refused: refuse("unsupported", NOT_TAKEN.moves) };
+    if (found.type === "image/jpeg" && (await bitsOfJpeg(handle)) > 8) return { refused: refuse("unsupported", NOT_TAKEN.tooDeep) };
     // Reading the header already fails where it promises more than MAX_PIXELS.
     const { pages = 1 } = await openPicture(file).metadata();
-    if (found.type === "image/webp" && pages > 1) return { refused: refuse("unsupported", SAY.moves) };
+    if (found.type === "image/webp" && pages > 1) return { refused: refuse("unsupported", NOT_TAKEN.moves) };
     return { type: found.type };
   } catch (error) {
     if (isOurTrouble(error)) throw error;
     const tooMany = error instanceof Error && error.message.includes("exceeds pixel limit");
-    return { refused: tooMany ? refuse("too-large", SAY.tooManyPixels) : refuse("unreadable", SAY.damaged) };
+    return { refused: tooMany ? refuse("too-large", NOT_TAKEN.tooManyPixels) : refuse("unreadable", NOT_TAKEN.damaged) };
   } finally {
     await handle.close();
   }

@@ -1,5 +1,6 @@
 import "server-only";
 import type { FileHandle } from "node:fs/promises";
+import { NOT_A_PHOTO } from "../sentences";
 
 /** What a file is by its first bytes alone. Neither its name nor what the sender called it is asked. */
 export type PictureType = "image/jpeg" | "image/png" | "image/webp" | "image/heic";
@@ -15,22 +16,21 @@ const STILL_BRANDS = ["heic", "heix", "heim", "heis"], SEQUENCE_BRANDS = ["hevc"
 const NEUTRAL_STILL = "mif1", NEUTRAL_SEQUENCE = "msf1";
 /** Of films: QuickTime, which is the moving half of a Live Photo; ISO/IEC 14496-14; 3GPP TS 26.244. */
 const FILM_BRANDS = /^(qt  |mp4.|M4V.?|isom|iso\d|avc1|3g[p2].)$/;
-const ADVICE = "Please send a photo as JPEG, PNG, WebP or HEIC.";
 
-/** [first bytes as latin-1, what it is in plain words]. ISO base media files are told by their brand, below. */
-const NOT_PHOTOS: readonly (readonly [string, string])[] = [
-  ["GIF8", "This is a GIF, which is too coarse to judge colours by."],
-  ["II*\0", "This is a TIFF or a camera's raw file."],
-  ["MM\0*", "This is a TIFF or a camera's raw file."],
-  ["%PDF", "This is a PDF, not a photo."],
-  ["PK\x03\x04", "This is an archive or an office document, not a photo."],
-  ["\x1f\x8b", "This is an archive, not a photo."],
-  ["MZ", "This is a program, not a photo."],
-  ["\x7fELF", "This is a program, not a photo."],
-  ["BM", "This is a BMP picture."],
-  ["\0\0\0\x0cjP  ", "This is a JPEG 2000 picture."],
-  ["\0\0\0\x0cJXL ", "This is a JPEG XL picture."],
-  ["\xff\x0a", "This is a JPEG XL picture."],
+/** [first bytes as latin-1, what it is]. ISO base media files are told by their brand, below. */
+const NOT_PHOTOS: readonly (readonly [string, keyof typeof NOT_A_PHOTO])[] = [
+  ["GIF8", "gif"],
+  ["II*\0", "raw"],
+  ["MM\0*", "raw"],
+  ["%PDF", "pdf"],
+  ["PK\x03\x04", "office"],
+  ["\x1f\x8b", "archive"],
+  ["MZ", "program"],
+  ["\x7fELF", "program"],
+  ["BM", "bmp"],
+  ["\0\0\0\x0cjP  ", "jp2"],
+  ["\0\0\0\x0cJXL ", "jxl"],
+  ["\xff\x0a", "jxl"],
 ];
 
 export function sniff(head: Uint8Array): Sniffed {
@@ -39,10 +39,10 @@ export function sniff(head: Uint8Array): Sniffed {
   if (text.startsWith("\x89PNG\r\n\x1a\n")) return { type: "image/png" };
   if (text.startsWith("RIFF") && text.slice(8, 12) === "WEBP") return { type: "image/webp" };
   if (text.slice(4, 8) === "ftyp") return sniffBrand(text.slice(8, 12), text.slice(16, Math.max(16, Math.min(HEAD_BYTES, Buffer.from(head).readUInt32BE(0)))));
-  if (head.length === 0) return { refused: `This file is empty. ${ADVICE}` };
-  if (/^(\xef\xbb\xbf)?\s*</.test(text)) return { refused: `This is a web page or a drawing, not a photo. ${ADVICE}` };
+  if (head.length === 0) return { refused: NOT_A_PHOTO.empty };
+  if (/^(\xef\xbb\xbf)?\s*</.test(text)) return { refused: NOT_A_PHOTO.page };
   const known = NOT_PHOTOS.find(([start]) => text.startsWith(start));
-  return { refused: `${known?.[1] ?? "We do not recognise this as a photo."} ${ADVICE}` };
+  return { refused: NOT_A_PHOTO[known?.[1] ?? "unknown"] };
 }
 
 /** `others` are the brands the file claims besides, four letters each. */
@@ -50,10 +50,9 @@ function sniffBrand(brand: string, others: string): Sniffed {
   const claims = [brand, ...(others.match(/.{4}/gs) ?? [])];
   const claimsOne = (of: readonly string[]) => claims.some((b) => of.includes(b));
   if ([...STILL_BRANDS, ...SEQUENCE_BRANDS, NEUTRAL_STILL, NEUTRAL_SEQUENCE].includes(brand) && claimsOne([...STILL_BRANDS, ...SEQUENCE_BRANDS]))
-    return claimsOne([...STILL_BRANDS, NEUTRAL_STILL]) ? { type: "image/heic" } : { refused: `This is a moving picture, or a burst without a main one. Please choose one of its photos. ${ADVICE}` };
+    return claimsOne([...STILL_BRANDS, NEUTRAL_STILL]) ? { type: "image/heic" } : { refused: NOT_A_PHOTO.burst };
   const avif = claims.some((b) => b.startsWith("avi"));
-  const what = avif ? "This is an AVIF picture." : FILM_BRANDS.test(brand) ? "This is a film. Where a photo of yours moves, send the still half of it." : "We do not recognise this as a photo.";
-  return { refused: `${what} ${ADVICE}` };
+  return { refused: NOT_A_PHOTO[avif ? "avif" : FILM_BRANDS.test(brand) ? "film" : "unknown"] };
 }
 
 /**

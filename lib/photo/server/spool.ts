@@ -1,9 +1,8 @@
 import "server-only";
 import { createHash } from "node:crypto";
 import { open } from "node:fs/promises";
+import { MAX_PHOTO_BYTES } from "../limits";
 
-/** Bytes of one photo as received. */
-export const MAX_PHOTO_BYTES = 25 * 1024 * 1024;
 
 export type Bytes = AsyncIterable<Uint8Array | string>;
 

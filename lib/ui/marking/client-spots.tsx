@@ -3,7 +3,8 @@ import { lazy, Suspense, useEffect, useRef, useState } from "react";
 import type { Result } from "../../enquiry/caller";
 import type { SpotMarks } from "../../enquiry/mark-schema";
 import type { ClientSpots as Kept, PhotoView } from "../../enquiry/views";
-import { PHOTO_KINDS, type PhotoKind } from "../../trade/questions";
+import type { PhotoKind } from "../../trade/questions";
+import { useSay, type SayInBrowser } from "../browser-words";
 import css from "./client-spots.module.css";
 
 const Marker = lazy(() => import("./spot-marker").then((m) => ({ default: m.SpotMarker })));
@@ -16,16 +17,15 @@ export function photosOfChange<P extends Pick<PhotoView, "kind">>(photos: readon
   return photos.filter((p) => p.kind === kind);
 }
 
-const NAMES = { untouched: { name: "Clean spot", tag: "clean" }, affected: { name: "Changed spot", tag: "changed" } } as const;
-const ASKS = {
-  first: "Touch a clean spot first, then the changed one.",
-  then: "Thank you. Now the changed spot.",
-  placed: "Move either of them until it lies where it should.",
-  proposed: "Are these two right? Say yes, or touch the photo where they should be: the clean spot first.",
-} as const;
+const namesIn = (say: SayInBrowser) => ({
+  untouched: { name: say("spots.clean"), tag: say("spots.clean-tag") }, affected: { name: say("spots.changed"), tag: say("spots.changed-tag") },
+});
+const asksIn = (say: SayInBrowser) => ({ first: say("spots.first"), then: say("spots.then"), placed: say("spots.placed"), proposed: say("spots.proposed") });
 
 export interface ClientSpotsProps {
   photo: PhotoView;
+  /** What the photo shows. */
+  alt: string;
   kept: Kept[string] | undefined;
   keep: (input: { id: string; photoId: string; marks: SpotMarks }) => Promise<Result<{ id: string }>>;
   takeBack: (measurementId: string) => Promise<Result<null>>;
@@ -33,7 +33,8 @@ export interface ClientSpotsProps {
 }
 
 /** "Touch a clean spot and the changed spot": optional, folded away, fetched when it is opened. No numbers: what they mean is for the letter. */
-export function ClientSpots({ photo, kept, keep, takeBack, onChange }: ClientSpotsProps) {
+export function ClientSpots({ photo, alt, kept, keep, takeBack, onChange }: ClientSpotsProps) {
+  const say = useSay();
   const fold = useRef<HTMLDetailsElement>(null);
   const status = useRef<HTMLParagraphElement>(null);
   const [isOpen, setIsOpen] = useState(false);
@@ -52,18 +53,18 @@ export function ClientSpots({ photo, kept, keep, takeBack, onChange }: ClientSpo
   };
   const back = async (id: string) => {
     const answer = await takeBack(id);
-    setSaid(answer.ok ? "They are taken back." : answer.say);
+    setSaid(answer.ok ? say("spots.taken-back") : answer.say);
     if (answer.ok) { setOwn(null); setRounds((n) => n + 1); onChange(); }
     status.current?.focus();
   };
   return (
     <details ref={fold} className={css.fold} onToggle={(e) => setIsOpen(e.currentTarget.open)}>
-      <summary>{standing ? "You showed us a clean and a changed spot" : <>Show us a clean and a changed spot <small>if you like</small></>}</summary>
+      <summary>{standing ? say("spots.shown") : <>{say("spots.show")} <small>{say("spots.if-you-like")}</small></>}</summary>
       {isOpen && (
-        <Suspense fallback={<p className="small">One moment…</p>}>
-          <p className="small">It helps us see how far the colour has changed. You can leave it out.</p>
-          <Marker key={rounds} photo={photo} alt={PHOTO_KINDS[photo.kind].ask} kept={rounds === 0 ? (kept?.marks ?? null) : null} names={NAMES} asks={ASKS} keepLabel={standing ? "Keep as they are now" : "Keep these two"} keep={send}
-            beside={standing && <button type="button" className={css.plain} onClick={() => void back(standing.id)}>Take them back</button>} />
+        <Suspense fallback={<p className="small">{say("page.moment")}</p>}>
+          <p className="small">{say("spots.helps")}</p>
+          <Marker key={rounds} photo={photo} alt={alt} kept={rounds === 0 ? (kept?.marks ?? null) : null} names={namesIn(say)} asks={asksIn(say)} keepLabel={say(standing ? "spots.keep-now" : "spots.keep")} keep={send}
+            beside={standing && <button type="button" className={css.plain} onClick={() => void back(standing.id)}>{say("spots.take-back")}</button>} />
         </Suspense>
       )}
       <p className={css.said} role="status" tabIndex={-1} ref={status}>{said}</p>

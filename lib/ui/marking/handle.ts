@@ -1,4 +1,5 @@
 import type { Point } from "../../photo/homography";
+import type { SayInBrowser } from "../browser-words";
 
 /** A place on a photo that a person moves, in shares of its width and height. */
 export interface Handle extends Point {
@@ -30,4 +31,4 @@ export function keyTarget(from: Point, key: string, isLong: boolean): Point | nu
 }
 
 /** "34 % from the left, 52 % from the top". */
-export const placeInWords = ({ x, y }: Point): string => `${Math.round(100 * x)} % from the left, ${Math.round(100 * y)} % from the top`;
+export const placeInWords = ({ x, y }: Point, say: SayInBrowser): string => say("mark.place", { left: Math.round(100 * x), top: Math.round(100 * y) });

@@ -2,6 +2,7 @@
 import { useId, useState, type ReactNode } from "react";
 import type { Point } from "../../photo/homography";
 import type { Box } from "../../photo/polygon";
+import { useSay } from "../browser-words";
 import { placeInWords } from "./handle";
 import css from "./marker.module.css";
 import { addPoint, cornerHandles, dueCorner, isRoundTheRug, looksWide, movePlanHandle, outlineOf, pointHandles, pointKey, putCorner, removeOutline, removePoint, turned, type PlanDraft } from "./plan-draft";
@@ -26,6 +27,7 @@ type Tool = "corners" | "damage";
 
 /** A rug's four corners and the outlines of its damaged places, put and moved on its photo. */
 export function PlanMarker({ photo, alt, draft: { value: draft, canUndo, begin, adjust, change, undo }, isWide, cut, children }: Props) {
+  const say = useSay();
   const [help, group] = [useId(), useId()];
   const [tool, setTool] = useState<Tool>(isRoundTheRug(draft) ? "damage" : "corners");
   const [active, setActive] = useState<string | null>(null);
@@ -39,14 +41,14 @@ export function PlanMarker({ photo, alt, draft: { value: draft, canUndo, begin, 
         const put = putCorner(d, outlineOf(active) === null ? active : null, at);
         return due === LAST_CORNER && isWide !== null && looksWide(put, photo.width / photo.height) !== isWide ? turned(put) : put;
       });
-      setSaid(due === null ? placeInWords(at) : `Corner ${due + 1}: ${placeInWords(at)}`);
+      setSaid(due === null ? placeInWords(at, say) : `Corner ${due + 1}: ${placeInWords(at, say)}`);
       return;
     }
     const outline = Math.max(0, current);
     change((d) => addPoint(d, outline, at));
     setActive(pointKey(outline, draft.outlines[outline]?.length ?? 0));
     setIsNew(false);
-    setSaid(`Damaged place ${outline + 1}, a point ${placeInWords(at)}`);
+    setSaid(`Damaged place ${outline + 1}, a point ${placeInWords(at, say)}`);
   };
   const drop = (to: (d: PlanDraft) => PlanDraft, words: string) => { change(to); setActive(null); setSaid(words); };
   const place = draft.outlines[current];
@@ -56,7 +58,7 @@ export function PlanMarker({ photo, alt, draft: { value: draft, canUndo, begin, 
       <div className={css.body}>
         <div>
           <Stage photo={photo} alt={alt} describedBy={help} handles={tool === "corners" ? cornerHandles(draft) : pointHandles(draft)} active={active} onActive={(key) => { setActive(key); if (outlineOf(key) !== null) setIsNew(false); }}
-            onMove={(key, to, isBegun) => { if (isBegun) begin(); adjust((d) => movePlanHandle(d, key, to)); setSaid(placeInWords(to)); }}
+            onMove={(key, to, isBegun) => { if (isBegun) begin(); adjust((d) => movePlanHandle(d, key, to)); setSaid(placeInWords(to, say)); }}
             onTouch={put} onUndo={undo} onRemove={(key) => drop((d) => removePoint(d, key), "The point is gone.")}>
             <PlanOutline photo={photo} corners={[...draft.corners]} outlines={draft.outlines} cut={cut} isWaiting={!isRoundTheRug(draft)} sides={tool === "corners" ? ["width", "length"] : undefined} />
           </Stage>

@@ -5,6 +5,7 @@ import type { Result } from "../../enquiry/caller";
 import { compareSpots, type Comparison } from "../../photo/compare";
 import { proposeSpots } from "../../photo/propose-spots";
 import type { Rgb } from "../../photo/strip";
+import { useSay } from "../browser-words";
 import { placeInWords } from "./handle";
 import css from "./marker.module.css";
 import { picturePixels } from "./picture-pixels";
@@ -38,6 +39,7 @@ export interface SpotMarkerProps {
 
 /** Two spots of one photo, touched, moved and kept. */
 export function SpotMarker({ photo, alt, kept, names, asks, keepLabel, keep, reading, under, beside }: SpotMarkerProps) {
+  const say = useSay();
   const help = useId();
   const { value: draft, canUndo, begin, adjust, change, undo, restart } = useUndo<SpotDraft>(kept ? keptSpots(kept) : FRESH_SPOTS);
   const [active, setActive] = useState<Which>("untouched");
@@ -59,20 +61,20 @@ export function SpotMarker({ photo, alt, kept, names, asks, keepLabel, keep, rea
     if (isBegun) begin();
     adjust((d) => moveHandle(d, key, to));
     setOutcome("");
-    setSaid(placeInWords(to));
+    setSaid(placeInWords(to, say));
   };
   const touch = (at: { x: number; y: number }) => {
     const due = draft.isProposed ? active : dueSpot(draft, active);
     change((d) => moveHandle(d, due, at));
     setActive(due === "untouched" ? "affected" : "untouched");
     setOutcome("");
-    setSaid(`${names[due].name}: ${placeInWords(at)}`);
+    setSaid(say("spots.touched", { name: names[due].name, place: placeInWords(at, say) }));
   };
   const send = async () => {
     setIsBusy(true);
     const result = await keep(draft.marks);
     setIsBusy(false);
-    setOutcome(result.ok ? "Kept." : result.say);
+    setOutcome(result.ok ? say("spots.kept") : result.say);
     status.current?.focus();
   };
   const ask = draft.isProposed ? asks.proposed : draft.touched.length === 0 ? asks.first : draft.touched.length === 1 ? asks.then : asks.placed;
@@ -80,7 +82,7 @@ export function SpotMarker({ photo, alt, kept, names, asks, keepLabel, keep, rea
     <div className={css.marker}>
       <p id={help} className={css.ask}>{ask}</p>
       <div className={css.body}>
-      <Stage photo={photo} alt={alt} describedBy={help} handles={spotHandles(draft, names)} active={active} onActive={(key) => setActive(key.startsWith("untouched") ? "untouched" : "affected")}
+      <Stage photo={photo} alt={alt} describedBy={help} handles={spotHandles(draft, names, (name) => say("spots.corner", { name }))} active={active} onActive={(key) => setActive(key.startsWith("untouched") ? "untouched" : "affected")}
         onMove={move} onTouch={touch} onUndo={undo} onPicture={picture}>
         {under}
         {WHICH.map((which) => <SpotOutline key={which} spot={draft.marks[which]} photo={photo} is={draft.touched.includes(which) ? null : "waiting"} />)}
@@ -88,11 +90,11 @@ export function SpotMarker({ photo, alt, kept, names, asks, keepLabel, keep, rea
       <div>
       <div className={css.tools}>
         <Shape draft={draft} onShape={(shape) => change((d) => reshape(d, shape, photo.width / photo.height))} onSize={(radius) => adjust((d) => resize(d, radius))} onSizing={begin} />
-        <button type="button" className={css.plain} onClick={undo} disabled={!canUndo}>Undo</button>
+        <button type="button" className={css.plain} onClick={undo} disabled={!canUndo}>{say("mark.undo")}</button>
       </div>
       {measured !== null && reading?.(measured)}
       <div className={css.keep}>
-        <button type="button" className="button" onClick={() => void send()} disabled={!isReady || isBusy}>{draft.isProposed ? "Yes, these two" : keepLabel}</button>
+        <button type="button" className="button" onClick={() => void send()} disabled={!isReady || isBusy}>{draft.isProposed ? say("spots.yes") : keepLabel}</button>
         {beside}
       </div>
       <p className={css.refused} role="status" tabIndex={-1} ref={status}>{outcome}</p>
@@ -104,19 +106,20 @@ export function SpotMarker({ photo, alt, kept, names, asks, keepLabel, keep, rea
 }
 
 function Shape({ draft, onShape, onSize, onSizing }: { draft: SpotDraft; onShape: (shape: "circle" | "rectangle") => void; onSize: (radius: number) => void; onSizing: () => void }) {
+  const say = useSay();
   const group = useId();
   const spot = draft.marks.affected;
   return (
     <>
       <fieldset className={css.shapes}>
-        <legend className="unseen">Shape of the spots</legend>
-        {([["circle", "Round"], ["rectangle", "Rectangle"]] as const).map(([shape, label]) => (
+        <legend className="unseen">{say("spots.shape")}</legend>
+        {([["circle", say("spots.round")], ["rectangle", say("spots.rectangle")]] as const).map(([shape, label]) => (
           <label key={shape}><input type="radio" name={group} checked={spot.shape === shape} onChange={() => onShape(shape)} /> {label}</label>
         ))}
       </fieldset>
       {spot.shape === "circle" && (
-        <label className={css.size}>Size <input type="range" min={RADIUS_LIMITS.least} max={RADIUS_LIMITS.most} step={0.005} value={spot.radius}
-          aria-valuetext={`${Math.round(200 * spot.radius)} % of the photo’s longer side, around ${placeInWords(centreOf(spot))}`} onPointerDown={onSizing} onKeyDown={onSizing} onChange={(e) => onSize(Number(e.target.value))} /></label>
+        <label className={css.size}>{say("spots.size")} <input type="range" min={RADIUS_LIMITS.least} max={RADIUS_LIMITS.most} step={0.005} value={spot.radius}
+          aria-valuetext={say("spots.size-value", { share: Math.round(200 * spot.radius), place: placeInWords(centreOf(spot), say) })} onPointerDown={onSizing} onKeyDown={onSizing} onChange={(e) => onSize(Number(e.target.value))} /></label>
       )}
     </>
   );

@@ -25,13 +25,13 @@ const GRIP = "-corner";
 const whichOf = (key: string): Which => (key.startsWith("untouched") ? "untouched" : "affected");
 
 /** A handle in the middle of each spot, and one at the corner of a rectangle. */
-export function spotHandles({ marks, touched }: SpotDraft, names: Readonly<Record<Which, { name: string; tag: string }>>): Handle[] {
+export function spotHandles({ marks, touched }: SpotDraft, names: Readonly<Record<Which, { name: string; tag: string }>>, cornerOf: (name: string) => string): Handle[] {
   return WHICH.flatMap((which) => {
     const spot = marks[which];
     const { name, tag } = names[which];
     const middle: Handle = { key: which, name, tag, ...centreOf(spot), isWaiting: !touched.includes(which), canGo: false };
     if (spot.shape === "circle") return [middle];
-    return [middle, { key: `${which}${GRIP}`, name: `${name}, lower right corner`, tag: null, x: spot.x + spot.width, y: spot.y + spot.height, isWaiting: false, canGo: false }];
+    return [middle, { key: `${which}${GRIP}`, name: cornerOf(name), tag: null, x: spot.x + spot.width, y: spot.y + spot.height, isWaiting: false, canGo: false }];
   });
 }
 

@@ -1,6 +1,7 @@
 "use client";
 import { useEffect, useRef, useState, type KeyboardEvent, type PointerEvent, type ReactNode } from "react";
 import type { Point } from "../../photo/homography";
+import { useSay } from "../browser-words";
 import { held, keyTarget, placeInWords, type Handle } from "./handle";
 import { Loupe } from "./loupe";
 import css from "./stage.module.css";
@@ -30,6 +31,7 @@ const TAP_PX = 8;
 
 /** A photo with places on it that are moved by finger, mouse and keyboard. A touch of the photo brings the active place there. */
 export function Stage({ photo, alt, describedBy, handles, active, onActive, onMove, onTouch, onRemove, onUndo, onPicture, children }: Props) {
+  const say = useSay();
   const box = useRef<HTMLDivElement>(null);
   const image = useRef<HTMLImageElement>(null);
   const pressed = useRef<{ x: number; y: number } | null>(null);
@@ -78,7 +80,7 @@ export function Stage({ photo, alt, describedBy, handles, active, onActive, onMo
       <svg className={css.drawn} viewBox={`0 0 ${photo.width} ${photo.height}`} aria-hidden="true" focusable="false">{children}</svg>
       {handles.map((h) => (
         <button key={h.key} type="button" className={css.handle} data-waiting={h.isWaiting || undefined} data-active={h.key === active || undefined} data-grip={h.tag === null || undefined}
-          style={{ left: `${100 * h.x}%`, top: `${100 * h.y}%` }} aria-label={`${h.name}, ${placeInWords(h)}`} aria-roledescription="place on the photo" {...grip(h)}>
+          style={{ left: `${100 * h.x}%`, top: `${100 * h.y}%` }} aria-label={say("mark.named-place", { name: h.name, place: placeInWords(h, say) })} aria-roledescription={say("mark.role")} {...grip(h)}>
           {h.tag !== null && <span className={css.tag} data-low={h.y < 0.12 || undefined} aria-hidden="true">{h.tag}</span>}
         </button>
       ))}

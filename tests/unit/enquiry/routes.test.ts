@@ -5,7 +5,7 @@ import sharp from "sharp";
 import { GET as openLink } from "../../../app/e/[token]/route";
 import { GET as showPhoto } from "../../../app/photos/[id]/[size]/route";
 import { POST } from "../../../app/api/photos/route";
-import { MAX_PHOTO_BYTES } from "../../../lib/photo/server/spool";
+import { MAX_PHOTO_BYTES } from "../../../lib/photo/limits";
 import { database, migrateDatabase } from "../../../lib/store/database";
 import { photoFolder } from "../../../lib/store/photo-files";
 import { settle, submitted } from "./workshop";

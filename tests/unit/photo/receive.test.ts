@@ -5,7 +5,7 @@ import { afterEach, describe, expect, it, vi } from "vitest";
 import sharp from "sharp";
 import { deltaE00, labOf } from "../../../lib/photo/colour";
 import { remarkOn } from "../../../lib/photo/quality";
-import { MAX_PHOTO_BYTES } from "../../../lib/photo/server/spool";
+import { MAX_PHOTO_BYTES } from "../../../lib/photo/limits";
 import { receivePhoto, type Reception, type ReceivedPhoto } from "../../../lib/photo/server/receive";
 import { animatedPng, animatedWebp, bombPng, drawn, inPieces, listed, phoneJpeg, sha256, tempFolder } from "./pictures";
 

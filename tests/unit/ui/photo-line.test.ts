@@ -2,10 +2,10 @@ import { describe, expect, it } from "vitest";
 import { refuse, type Result } from "../../../lib/enquiry/caller";
 import type { PhotoView } from "../../../lib/enquiry/views";
 import { PAUSES_MS, photoLine, type Sending } from "../../../lib/ui/photo-line";
-import { LOST } from "../../../lib/ui/send-photo";
 
 const item = (key: string): Sending => ({ key, kind: "whole", file: new File(["x"], `${key}.jpg`), share: 0, refused: null, remark: null });
 const view = (id: string): Result<PhotoView> => ({ ok: true, value: { id, kind: "whole", width: 1, height: 1, takenAt: null, colours: [], remark: null, likeness: null, label: null } });
+const LOST: Result<never> = refuse("unavailable", "The connection was lost.");
 const DAMAGED = refuse("unreadable", "Damaged.");
 
 /** A line whose sender answers as `answers` says, photo by photo; what it did in order. */

@@ -1,5 +1,6 @@
 import Link from "next/link";
 import type { IntakeView } from "@/lib/enquiry/read-intake";
+import { retellRemark } from "@/lib/enquiry/retell";
 import { nextStep } from "@/lib/enquiry/steps";
 import { askedPhotos } from "@/lib/ui/asked-photos";
 import { PhotoPicker } from "@/lib/ui/photo-picker";
@@ -21,7 +22,7 @@ export function Photos({ intake, words }: { intake: IntakeView; words: Words }) 
       <title>{title}</title>
       <h1>{title}</h1>
       <p className={styles.hint}>{say("photos.how", { leaveOut: say("photos.leave-out") })}</p>
-      <PhotoPicker kinds={askedPhotos(words)} photos={intake.photos} remove={takePhotoAway} spots={{ kept: intake.spots, keep: showSpots, takeBack: takeSpotsBack }} labels={LABELS} />
+      <PhotoPicker kinds={askedPhotos(words)} photos={intake.photos.map((p) => retellRemark(words, p))} remove={takePhotoAway} spots={{ kept: intake.spots, keep: showSpots, takeBack: takeSpotsBack }} labels={LABELS} />
       <div className={styles.foot}>
         <div className={styles.onward}>
           <Link className="button" href={`/ask/${nextStep("photos", intake.answers)}`}>{say("ask.go-on")}</Link>

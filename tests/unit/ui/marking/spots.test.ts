@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { keyTarget, KEY_STEP, placeInWords } from "../../../../lib/ui/marking/handle";
 import { centreOf, dueSpot, FINGER_RADIUS, FRESH_SPOTS, keptSpots, moveHandle, reshape, resize, spotHandles, type SpotDraft } from "../../../../lib/ui/marking/spots";
+import { sayEnglish } from "../english";
 
 const NAMES = { untouched: { name: "Clean spot", tag: "clean" }, affected: { name: "Changed spot", tag: "changed" } };
 const share = fc.double({ min: -0.5, max: 1.5, noNaN: true });
@@ -17,7 +18,7 @@ describe("keyTarget", () => {
 });
 
 describe("placeInWords", () => {
-  it("tells per cents from the left and the top", () => expect(placeInWords({ x: 0.336, y: 0.5 })).toBe("34 % from the left, 50 % from the top"));
+  it("tells per cents from the left and the top", () => expect(placeInWords({ x: 0.336, y: 0.5 }, sayEnglish)).toBe("34 % from the left, 50 % from the top"));
 });
 
 describe("moveHandle", () => {
@@ -67,7 +68,7 @@ describe("reshape and resize", () => {
 
 describe("spotHandles", () => {
   it("has a middle for each spot, and a corner for a rectangle, named apart", () => {
-    expect(spotHandles(FRESH_SPOTS, NAMES).map((h) => [h.key, h.name, h.isWaiting])).toEqual([["untouched", "Clean spot", true], ["affected", "Changed spot", true]]);
-    expect(spotHandles(reshape(FRESH_SPOTS, "rectangle", 1), NAMES).map((h) => h.name)).toEqual(["Clean spot", "Clean spot, lower right corner", "Changed spot", "Changed spot, lower right corner"]);
+    expect(spotHandles(FRESH_SPOTS, NAMES, (name) => sayEnglish("spots.corner", { name })).map((h) => [h.key, h.name, h.isWaiting])).toEqual([["untouched", "Clean spot", true], ["affected", "Changed spot", true]]);
+    expect(spotHandles(reshape(FRESH_SPOTS, "rectangle", 1), NAMES, (name) => sayEnglish("spots.corner", { name })).map((h) => h.name)).toEqual(["Clean spot", "Clean spot, lower right corner", "Changed spot", "Changed spot, lower right corner"]);
   });
 });
