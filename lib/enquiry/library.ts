@@ -1,6 +1,8 @@
 import "server-only";
-import { libraryOf, type LibraryRow, type OwnVersion } from "../reply/library";
+import { libraryOf, readParagraphKey, type LibraryRow, type OwnVersion } from "../reply/library";
 import { database, type Db, type Tx } from "../store/database";
+import { languageOf } from "../words/locales";
+import { readSettings } from "../workshop/settings";
 import { wordingSchema } from "./wording-schema";
 
 const parsed = (wording: unknown): OwnVersion["wording"] => (wording === null ? null : wordingSchema.parse(wording));
@@ -9,8 +11,14 @@ const parsed = (wording: unknown): OwnVersion["wording"] => (wording === null ? 
 export async function readOwnVersions(db: Db | Tx = database()): Promise<OwnVersion[]> {
   const rows = await db.paragraphVersion.findMany({ orderBy: { version: "asc" }, select: { paragraphId: true, version: true, wording: true } });
   const newest = new Map(rows.map((r) => [r.paragraphId, r]));
-  return [...newest.values()].map((r) => ({ id: r.paragraphId, version: r.version, wording: parsed(r.wording) }));
+  return [...newest.values()].flatMap((r) => {
+    const key = readParagraphKey(r.paragraphId);
+    return key ? [{ ...key, version: r.version, wording: parsed(r.wording) }] : [];
+  });
 }
 
 /** The paragraphs that letters are written from now. */
-export const readLibrary = async (db: Db | Tx = database()): Promise<LibraryRow[]> => libraryOf(await readOwnVersions(db));
+export async function readLibrary(db: Db | Tx = database()): Promise<LibraryRow[]> {
+  const [own, { locale }] = [await readOwnVersions(db), await readSettings(db)];
+  return libraryOf(own, languageOf(locale));
+}

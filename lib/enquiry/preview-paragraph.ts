@@ -24,7 +24,7 @@ export async function previewParagraph(caller: Caller, { id, input }: { id: stri
   const own = await readOwnVersions();
   const paragraphId = id ?? UNKEPT;
   const wording = wordingOf(input, paragraphId, libraryOf(own));
-  const tried: OwnVersion = { id: paragraphId, version: 0, wording };
+  const tried: OwnVersion = { language: "en", id: paragraphId, version: 0, wording };
   const { words, grade } = paragraphReading(wording.text);
   return ok({
     faults: faultsOf(paragraphId, wording), over: overpromisesOf(wording), words, grade, when: conditionLines(wording.when),

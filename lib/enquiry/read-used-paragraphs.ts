@@ -19,7 +19,7 @@ export interface UsedParagraphView {
 export interface UsedParagraphs { revision: number; paragraphs: UsedParagraphView[] }
 
 const usedSchema = z.array(z.object({
-  id: z.string(), version: z.number(), from: z._default(z.enum(["shipped", "workshop"]), "shipped"), text: z._default(z.nullable(z.string()), null),
+  language: z._default(z.literal("en"), "en"), id: z.string(), version: z.number(), from: z._default(z.enum(["shipped", "workshop"]), "shipped"), text: z._default(z.nullable(z.string()), null),
 }));
 
 /** What the newest draft that the program wrote was put together from, in its order; null where there is none. Later edits by hand are not in it. */

@@ -1,6 +1,7 @@
 import type { EnquiryAnswers } from "../trade/questions";
 import type { Tone } from "../trade/tones";
 import type { Assessment } from "../triage/assessment";
+import type { Language } from "../words/locales";
 import type { Words } from "../words/words";
 import { holds, type Facts } from "./condition";
 import { factsOf, mergedFacts, type RugForDraft } from "./facts";
@@ -20,7 +21,7 @@ export interface DraftInput {
   library?: readonly LibraryRow[];
 }
 /** A paragraph that a letter used: which version, whose, and its words before they were filled. */
-export interface UsedParagraph { id: string; version: number; from: LibraryRow["from"]; text: string }
+export interface UsedParagraph { language: Language; id: string; version: number; from: LibraryRow["from"]; text: string }
 export interface ComposedDraft {
   subject: string;
   /** Blocks apart by an empty line. */
@@ -37,7 +38,7 @@ interface Fit { row: LibraryRow; template: string; text: string; chance: number 
 
 function fits(row: LibraryRow, { facts, slots, assessment, words }: Subject, tone: Tone): Fit[] {
   if (row.off || !holds(row.when, facts)) return [];
-  const template = textIn(row, tone);
+  const template = words.mark(textIn(row, tone));
   const text = filled(template, { ...slots, chance: chanceOf(assessment, row, words) });
   const chance = assessment.mechanisms.find((m) => m.mechanism === row.about)?.probability ?? 0;
   return text === null ? [] : [{ row, template, text, chance }];
@@ -46,8 +47,8 @@ function fits(row: LibraryRow, { facts, slots, assessment, words }: Subject, ton
 function pieces(place: Place, subject: Subject, library: readonly LibraryRow[], tone: Tone): Piece[] {
   const all = library.filter((row) => row.place === place.id).flatMap((row) => fits(row, subject, tone));
   const taken = (place.likeliestFirst ? all.sort((a, b) => b.chance - a.chance) : all).slice(0, place.take);
-  return taken.map(({ row: { id, version, from }, template, text }, at) => ({
-    text, joins: place.joins || at > 0, spare: place.spare && at >= place.spare.from ? place.spare.rank : null, used: { id, version, from, text: template },
+  return taken.map(({ row: { language, id, version, from }, template, text }, at) => ({
+    text, joins: place.joins || at > 0, spare: place.spare && at >= place.spare.from ? place.spare.rank : null, used: { language, id, version, from, text: template },
   }));
 }
 

@@ -104,7 +104,7 @@ export const isTellingPrice = ({ low, high }: Range): boolean => high < low * PR
 const roundEstimate = (amount: number) => (amount === 0 ? 0 : Number(amount.toPrecision(2)));
 
 /** A range of money as an estimate: "£120 to £180". `currency` ISO 4217; ends rounded to two significant figures. */
-export function moneyPhrase({ low, high }: Range, currency: string, words: Words): string {
+export function moneyPhrase({ low, high }: Range, currency: string, words: Words = ENGLISH): string {
   const say = (amount: number) => money(roundEstimate(amount), currency, words.locale);
   return say(low) === say(high) ? say(high) : words.say("money.range", { low: say(low), high: say(high) });
 }

@@ -19,6 +19,8 @@ export interface Words {
   parts<K extends MessageKey, T>(key: K, values: Values<K> & Around<K, T>): (string | T)[];
   /** A message as it stands in the catalogue, its arguments open, for the browser to fill. */
   open(key: MessageKey): string;
+  /** A text that is kept elsewhere in this language, such as a paragraph of a letter: between marks in the marked locale. */
+  mark(text: string): string;
   /** A text of the trade's tables: a question, an answer, a photo asked for, first aid. */
   table(key: TableKey): string;
 }
@@ -43,6 +45,7 @@ function made(locale: Locale): Words {
     locale,
     say: (key, ...[values]) => String(formatOf(key).format(values as Record<string, string | number> | undefined)),
     parts: <K extends MessageKey, T>(key: K, values: Values<K> & Around<K, T>) => [formatOf(key).format<T>(values as never)].flat() as (string | T)[],
+    mark: marked,
     open: (key) => marked(messages[key]),
     table: (key) => {
       const text = tables.get(key);

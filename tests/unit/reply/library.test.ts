@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { composeDraft } from "../../../lib/reply/draft";
-import { libraryOf, SHIPPED, textIn, type OwnVersion, type Wording } from "../../../lib/reply/library";
+import { libraryOf, readParagraphKey, SHIPPED, textIn, type OwnVersion, type Wording } from "../../../lib/reply/library";
 import { PARAGRAPHS, PLACES } from "../../../lib/reply/paragraphs";
 import { inputOf } from "./make";
 
 const WORDING: Wording = { place: "signature", text: "Yours, {signature}", tones: {}, when: {}, about: null, order: 100, off: false };
-const own = (id: string, wording: Partial<Wording> | null, version = 1): OwnVersion => ({ id, version, wording: wording && { ...WORDING, ...wording } });
+const own = (id: string, wording: Partial<Wording> | null, version = 1): OwnVersion => ({ language: "en", id, version, wording: wording && { ...WORDING, ...wording } });
 const letter = (versions: OwnVersion[], tone?: "warm" | "brief") => {
   const input = inputOf({ sketch: { fibres: { wool: 0.9 } } });
   return composeDraft({ ...input, workshop: { ...input.workshop, ...(tone ? { tone } : {}) }, library: libraryOf(versions) });
@@ -42,8 +42,8 @@ describe("a letter from the workshop's own library", () => {
   it("uses the workshop's words, and says which version of which it used", () => {
     const { text, paragraphs } = letter([own("signature", {}, 3)]);
     expect(text).toMatch(/\n\nYours, Mira Quill\n/);
-    expect(paragraphs.at(-1)).toEqual({ id: "signature", version: 3, from: "workshop", text: "Yours, {signature}" });
-    expect(paragraphs[0]).toEqual({ id: "greeting", version: 1, from: "shipped", text: "Dear {name}," });
+    expect(paragraphs.at(-1)).toEqual({ language: "en", id: "signature", version: 3, from: "workshop", text: "Yours, {signature}" });
+    expect(paragraphs[0]).toEqual({ language: "en", id: "greeting", version: 1, from: "shipped", text: "Dear {name}," });
   });
   it("leaves out what is switched off", () => expect(letter([own("signature", { off: true })]).text).not.toMatch(/Mira Quill/));
   it("uses a note of the workshop's own before the next step", () => {
@@ -62,5 +62,14 @@ describe("a letter from the workshop's own library", () => {
     const versions = [own("signature", { tones: { warm: "Warmly, {signature}" } })];
     expect([letter(versions), letter(versions, "warm"), letter(versions, "brief")].map((l) => /(\w+), Mira/.exec(l.text)?.[1])).toEqual(["Yours", "Warmly", "Yours"]);
     expect(textIn({ ...SHIPPED[0]!, tones: { brief: "Hello." } }, "brief")).toBe("Hello.");
+  });
+});
+
+describe("the language of a paragraph", () => {
+  it("is English where its key names none, and nothing where there is no reviewed set of it", () => {
+    expect([readParagraphKey("greeting"), readParagraphKey("en:greeting"), readParagraphKey("own-5f:1"), readParagraphKey("cy:greeting")]).toEqual([
+      { language: "en", id: "greeting" }, { language: "en", id: "greeting" }, { language: "en", id: "own-5f:1" }, null,
+    ]);
+    expect(SHIPPED.every((row) => row.language === "en")).toBe(true);
   });
 });
