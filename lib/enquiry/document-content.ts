@@ -11,6 +11,8 @@ import { likelihood } from "../reply/phrases";
 import { PHOTO_KINDS, type RugAnswers } from "../trade/questions";
 import type { Assessment } from "../triage/assessment";
 import { cutDownCost } from "../triage/money";
+import { money } from "../words/measures";
+import { wordsIn } from "../words/words";
 import type { WorkshopSettings } from "../workshop/settings";
 import { readingsIn, reportIn } from "./bench-findings";
 import { sayReadings, sayReport } from "./bench-view";
@@ -43,7 +45,7 @@ export interface DocumentFacts {
 
 const capital = (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 const dayOf = ({ settings }: DocumentFacts, at: Date) => longDay(dayAndHour(at, settings.timeZone).day, settings.locale);
-const rugOf = ({ answers, photos }: DocumentFacts) => rugWordsOf({ answers, colours: rugColours(photos) });
+const rugOf = ({ answers, photos, settings }: DocumentFacts) => rugWordsOf({ answers, colours: rugColours(photos) }, settings);
 const headOf = ({ name, address, town, telephone, email }: WorkshopSettings) =>
   ({ name, lines: [address || town, telephone, email].filter((line) => line !== "") });
 
@@ -52,7 +54,7 @@ export function documentContent(kind: DocumentKind, facts: DocumentFacts, filled
   switch (kind) {
     case "condition-report": return report(facts, reportFields.parse(filled));
     case "letter-to-seller": return sellerLetter(facts, sellerLetterFields.parse(filled));
-    case "care-card": return viscoseCareCard({ rug: rugOf(facts), likely: likelihood(chanceOfViscose(facts.assessment)), workshop: { ...headOf(facts.settings), telephone: facts.settings.telephone } });
+    case "care-card": return viscoseCareCard({ locale: facts.settings.locale, rug: rugOf(facts), likely: likelihood(chanceOfViscose(facts.assessment), wordsIn(facts.settings.locale)), workshop: { ...headOf(facts.settings), telephone: facts.settings.telephone } });
     case "cut-down-plan": return cutDown(facts);
   }
 }
@@ -64,7 +66,7 @@ function report(f: DocumentFacts, { theirReference }: { theirReference: string }
     photos: f.photos.map((p) => ({ id: p.id, shows: PHOTO_KINDS[photoView(p).kind].ask, takenOn: p.takenAt && dayOf(f, p.takenAt) })),
     measured: f.assessment.findings.filter((x) => x.what === "colour-change").map((x) => x.staff),
     inspection: seen && { by: seen.by, on: longDay(seen.day, settings.locale), found: seen.found, isBeyondRepair: seen.isBeyondRepair },
-    workshop: headOf(settings), today: dayOf(f, f.now),
+    workshop: headOf(settings), today: dayOf(f, f.now), figures: settings,
   });
 }
 
@@ -72,7 +74,7 @@ function sellerLetter(f: DocumentFacts, l: ReturnType<typeof sellerLetterFields.
   return letterToSeller({
     client: { name: f.client.name, address: l.clientAddress }, seller: { name: l.sellerName, address: l.sellerAddress }, rug: rugOf(f),
     bought: { on: l.boughtOn || null, price: l.price || null, invoice: l.invoice || null }, saidWords: l.saidWords || null, labelWords: l.labelWords || null,
-    tests: f.tests.filter(isOfThePile).flatMap((t) => testedOf(t, f)), jurisdiction: f.settings.jurisdiction, today: dayOf(f, f.now),
+    tests: f.tests.filter(isOfThePile).flatMap((t) => testedOf(t, f)), jurisdiction: f.settings.jurisdiction, today: dayOf(f, f.now), locale: f.settings.locale,
   });
 }
 
@@ -84,7 +86,7 @@ function cutDown(f: DocumentFacts): PrintedDocument {
   const { prices, currency } = f.settings;
   const cost = (bindingM: number) => (f.answers.age === "antique" ? null : { range: cutDownCost({ widthCm, lengthCm }, prices, bindingM), currency });
   return cutDownPlan({
-    rug: capital(rugOf(f)), size: { widthCm, lengthCm }, damaged: places.map((p) => p.outline), isTufted: f.answers.back === "cloth", workshop: headOf(f.settings),
+    rug: capital(rugOf(f)), size: { widthCm, lengthCm }, damaged: places.map((p) => p.outline), isTufted: f.answers.back === "cloth", workshop: headOf(f.settings), figures: f.settings,
     ways: [...ways].sort((a, b) => Number(b.kind === chosen?.kind) - Number(a.kind === chosen?.kind)).map((w) => ({ kind: w.kind, pieces: w.pieces, shareKept: w.shareKept, bindingM: w.bindingM, cost: cost(w.bindingM) })),
   });
 }
@@ -106,7 +108,7 @@ export function filledAtFirst(kind: DocumentKind, f: Pick<DocumentFacts, "answer
   const { answers, parties } = f;
   if (kind === "condition-report") return { theirReference: parties.find((p) => p.kind === "insurer")?.reference ?? "" };
   if (kind !== "letter-to-seller") return {};
-  const price = answers.price && answers.currency ? new Intl.NumberFormat(f.settings.locale, { style: "currency", currency: answers.currency, maximumFractionDigits: 0 }).format(answers.price) : "";
+  const price = answers.price && answers.currency ? money(answers.price, answers.currency, f.settings.locale) : "";
   return {
     sellerName: parties.find((p) => p.kind === "seller")?.name ?? answers.boughtPlace ?? "", boughtOn: answers.boughtYear ? String(answers.boughtYear) : "", price,
     saidWords: answers.sellerWords ?? "", labelWords: answers.labelText ?? "",

@@ -1,6 +1,7 @@
 import "server-only";
 import { database, type Prisma } from "../store/database";
 import { withoutLinks } from "../workshop/client-link";
+import { titleIn } from "../reply/rug-title";
 import { wordsIn } from "../words/words";
 import { readSettings } from "../workshop/settings";
 import { authorise, NOT_THERE } from "./authorise";
@@ -44,7 +45,7 @@ export async function readClientPage(caller: Caller, now: Date): Promise<Result<
     submittedAt: row.submittedAt.toISOString(),
     standing: clientStanding(row.state, letters.at(-1)?.kind ?? null, wordsIn(workshop.locale)),
     firstAid: { isNow: firstAid !== null && letters.length === 0, handsOff: firstAid === "hands-off" },
-    rugs: row.rugs.map((rug) => rugForClient(rug, replied)),
+    rugs: row.rugs.map((rug) => ({ ...rugForClient(rug, replied), title: titleIn(rug.title, wordsIn(workshop.locale), workshop.areaUnit) })),
     letters: letters.map((l) => ({ subject: l.subject, text: withoutLinks(l.text), at: l.notBefore.toISOString(), by: l.approvedBy?.name ?? null, enclosures: enclosureViews(l.enclosures) })),
     canAddPhotos: !isEnded(row.state),
     photosLeft: first ? Math.max(0, LIMITS.maxPhotos - first.photos.length) : 0,
@@ -54,10 +55,9 @@ export async function readClientPage(caller: Caller, now: Date): Promise<Result<
 }
 
 /** Of the assessment that stood when the reply was approved; a newer one was read by nobody yet. */
-function rugForClient(rug: Row["rugs"][number], replied: Date | null): ClientView["rugs"][number] {
+function rugForClient(rug: Row["rugs"][number], replied: Date | null): Omit<ClientView["rugs"][number], "title"> {
   const approved = replied ? rug.assessments.find((a) => a.createdAt <= replied) : undefined;
   return {
-    title: rug.title,
     photos: photoViews(rug.photos),
     spots: clientSpots(rug.photos),
     colours: rugColours(rug.photos),

@@ -1,3 +1,6 @@
+import type { Locale } from "../words/locales";
+import { longDate } from "../words/measures";
+
 /** The hour at which the workshop's day ends, on its own clock. Elicited. */
 const EVENING_HOUR = 18;
 const DAY_MS = 86_400_000;
@@ -54,5 +57,4 @@ export const tomorrowAtEight = (now: Date, timeZone: string): { day: string; hou
   ({ day: dayAndHour(new Date(instantOf(Math.floor(localMs(now.getTime(), timeZone) / DAY_MS) * DAY_MS + 1.5 * DAY_MS, timeZone)), timeZone).day, hour: "08:00" });
 
 /** A day as it stands in a document: "28 November 2026". `day` is YYYY-MM-DD. */
-export const longDay = (day: string, locale: string): string =>
-  new Intl.DateTimeFormat(locale, { timeZone: "UTC", day: "numeric", month: "long", year: "numeric" }).format(new Date(`${day}T00:00:00Z`));
+export const longDay = (day: string, locale: Locale): string => longDate(new Date(`${day}T00:00:00Z`), { locale, timeZone: "UTC" });

@@ -2,11 +2,12 @@
  * One plain word for a colour, from its hue, saturation and lightness (HSL of sRGB). The words are basic colour terms;
  * the bounds between them are elicited by eye, hue in degrees, saturation and lightness from 0 to 1.
  */
-const HUES: readonly (readonly [number, string])[] = [
+const HUES = [
   [14, "red"], [40, "orange"], [65, "yellow"], [165, "green"], [200, "turquoise"], [255, "blue"], [312, "purple"], [335, "pink"], [360, "red"],
-];
+] as const;
 /** Every word `colourWord` can give. */
-export const COLOUR_WORDS = ["white", "cream", "beige", "black", "grey", "brown", "gold", ...new Set(HUES.map(([, word]) => word))] as readonly string[];
+export const COLOUR_WORDS = ["white", "cream", "beige", "black", "grey", "brown", "gold", ...new Set(HUES.map(([, word]) => word))] as const;
+export type ColourWord = (typeof COLOUR_WORDS)[number];
 
 interface Hsl { hue: number; saturation: number; lightness: number }
 
@@ -20,14 +21,14 @@ function hslOf(hex: string): Hsl {
 }
 
 /** Between red and yellow, people name dull and dark colours by words of their own. */
-function earth({ saturation, lightness }: Hsl): string | null {
+function earth({ saturation, lightness }: Hsl): ColourWord | null {
   if (lightness >= 0.85) return "cream";
   if (lightness >= 0.65 && saturation < 0.65) return "beige";
   return lightness < 0.42 || saturation < 0.4 ? "brown" : null;
 }
 
 /** The word for `#rrggbb`. @throws Error where it is not written so. */
-export function colourWord(hex: string): string {
+export function colourWord(hex: string): ColourWord {
   if (!/^#[0-9a-f]{6}$/i.test(hex)) throw new Error(`Expected a colour such as "#8a8f98" but received ${JSON.stringify(hex)}`);
   const hsl = hslOf(hex);
   if (hsl.lightness <= 0.1) return "black";

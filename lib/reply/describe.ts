@@ -1,7 +1,8 @@
 import type { EnquiryAnswers, RugAnswers } from "../trade/questions";
 import { colourWord } from "./colour-word";
 import { changeWords, happenedWords, reasonWords, soldAsWords } from "./happened";
-import { plain } from "./slots";
+import { size, type Figures } from "../words/measures";
+import { plain } from "./rug-title";
 
 export interface RugSketch {
   answers: RugAnswers;
@@ -23,11 +24,11 @@ export function rugTitleOf({ answers, colours }: RugSketch): string {
 }
 
 /** A rug inside a sentence of a document: "a grey rug, 170 × 240 cm". */
-export function rugWordsOf({ answers, colours }: RugSketch): string {
+export function rugWordsOf({ answers, colours }: RugSketch, figures: Figures): string {
   const main = [...colours].sort((a, b) => b.share - a.share)[0];
-  const size = answers.widthCm && answers.lengthCm ? `, ${Math.round(answers.widthCm)} × ${Math.round(answers.lengthCm)} cm` : "";
+  const sides = answers.widthCm && answers.lengthCm ? `, ${size(Math.round(answers.widthCm), Math.round(answers.lengthCm), figures)}` : "";
   const words = main ? `${colourWord(main.hex)} rug` : "rug";
-  return `${/^[aeiou]/.test(words) ? "an" : "a"} ${words}${size}`;
+  return `${/^[aeiou]/.test(words) ? "an" : "a"} ${words}${sides}`;
 }
 
 /** What a slip is headed with: "Grey 170 × 240, urine, then household cleaner". */

@@ -2,6 +2,7 @@ import type { EnquiryAnswers } from "../trade/questions";
 import type { Tone } from "../trade/tones";
 import type { Assessment } from "../triage/assessment";
 import type { Language } from "../words/locales";
+import type { AreaUnit } from "../words/measures";
 import type { Words } from "../words/words";
 import { holds, type Facts } from "./condition";
 import { factsOf, mergedFacts, type RugForDraft } from "./facts";
@@ -9,7 +10,8 @@ import { mostWords, shortened } from "./length";
 import { SHIPPED, textIn, type LibraryRow } from "./library";
 import { PLACES } from "./paragraphs";
 import type { Place } from "./paragraphs/row";
-import { chanceOf, colourIn, filled, plain, slotsOf, wordsOf, type Slots, type WorkshopForDraft } from "./slots";
+import { colourIn, colourName, plain, sidesIn } from "./rug-title";
+import { chanceOf, filled, slotsOf, wordsOf, type Slots, type WorkshopForDraft } from "./slots";
 
 export interface DraftInput {
   /** One a rug, at least one, in the order of the letter. */
@@ -68,12 +70,13 @@ function blocks(all: readonly Piece[]): string {
 }
 
 /** "Your grey rug, 170 × 240"; the title of a rug is its colour or "Rug", then what else is known, apart by commas. */
-function subjectOf(rugs: readonly RugForDraft[], trade: boolean, { say }: Words): string {
+function subjectOf(rugs: readonly RugForDraft[], trade: boolean, { words, areaUnit }: { words: Words; areaUnit: AreaUnit }): string {
+  const { say } = words;
   const whose = trade ? "trade" : "owner";
   if (rugs.length > 1) return say("letter.subject-several", { whose, n: rugs.length });
   const title = plain(rugs[0]?.title ?? "");
   const colour = colourIn(title);
-  return [colour ? say("letter.subject", { whose, colour }) : say("letter.subject-plain", { whose }), ...title.split(", ").slice(1)].join(", ");
+  return [colour ? say("letter.subject", { whose, colour: colourName(colour, words) }) : say("letter.subject-plain", { whose }), ...title.split(", ").slice(1).map((part) => sidesIn(part, words, areaUnit))].join(", ");
 }
 
 /**
@@ -95,5 +98,5 @@ export function composeDraft({ assessments, client, workshop, enquiry, library =
   const letter = { ...first, facts: mergedFacts(rugs.map((r) => r.facts)) };
   const whole = runs().flatMap((run) => (run[0]?.of === "letter" ? [letter] : rugs).flatMap((subject) => run.flatMap((place) => pieces(place, subject, library, workshop.tone ?? "plain"))));
   const all = shortened(whole, mostWords(rugs.length));
-  return { subject: subjectOf(assessments, trade, wordsOf(workshop)), text: blocks(all), paragraphs: all.map(({ used }) => used) };
+  return { subject: subjectOf(assessments, trade, { words: wordsOf(workshop), areaUnit: workshop.areaUnit ?? "m2" }), text: blocks(all), paragraphs: all.map(({ used }) => used) };
 }

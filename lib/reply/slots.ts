@@ -4,12 +4,13 @@ import type { Tone } from "../trade/tones";
 import type { Assessment, MethodId } from "../triage/assessment";
 import { emergencyIn, firstAidIn } from "../words/first-aid";
 import type { Locale } from "../words/locales";
+import type { AreaUnit } from "../words/measures";
 import { wordsIn, type Words } from "../words/words";
 import { askLine, asksOf } from "./asks";
-import { COLOUR_WORDS } from "./colour-word";
 import { cleaning, labelFibre, likelyMechanisms, namedFibres, replacePrice, strengthsOf, type RugForDraft } from "./facts";
 import type { ParagraphRow } from "./paragraphs/row";
 import { fillWith, isSlot, slotsIn, type SlotName } from "./slot-words";
+import { colourIn, colourName, plain, titleIn } from "./rug-title";
 import { cappedWord, chancePhrase, chanceWord, improvementPhrase, likelihood, listed, moneyPhrase, yearsEnd, yearsPhrase } from "./phrases";
 
 /** What a draft needs to know of the workshop. */
@@ -22,6 +23,8 @@ export interface WorkshopForDraft {
   emergencyNumber: string;
   /** How its letters write figures, and in which language; absent: en-GB. */
   locale?: Locale;
+  /** In which sizes are told; absent: centimetres. */
+  areaUnit?: AreaUnit;
   /** How its letters sound; absent: plain. */
   tone?: Tone;
 }
@@ -41,8 +44,6 @@ const SOLD_AS = ["silk", "wool-and-silk"] as const;
 /** How many methods a letter names. Elicited. */
 const MOST_METHODS = 2;
 
-/** Text of other people, safe to set into a letter: one line, no control characters, no braces. */
-export const plain = (text: string): string => text.replace(/[\p{Cc}\p{Cs}\u2028-\u202e\u2066-\u2069{}<>]+/gu, " ").replace(/\s+/g, " ").trim();
 
 const fibre = (id: FibreId | undefined, words: Words) => (id ? words.table(`fibre.${id}.short`) : words.say("letter.something-else"));
 
@@ -60,18 +61,13 @@ function evidence({ assessment, answers }: RugForDraft, words: Words): string {
   return said.length ? listed(said, "and", words) : words.say("letter.message-alone");
 }
 
-/** The colour that a rug's title begins with; null where it begins with none. */
-export function colourIn(title: string): string | null {
-  const first = plain(title).split(/[\s,]/)[0]?.toLowerCase() ?? "";
-  return COLOUR_WORDS.includes(first) ? first : null;
-}
-
 /** "your grey rug" where the title begins with its colour, "your customer’s rug" for the trade, "this rug" among several. */
-function rugPhrase({ rug: { title }, rugs, client }: SlotsInput, { say }: Words): string {
+function rugPhrase({ rug: { title }, rugs, client }: SlotsInput, words: Words): string {
+  const { say } = words;
   if (rugs > 1) return say("letter.this-rug");
   if (client.isTrade) return say("letter.customers-rug");
   const colour = colourIn(title);
-  return colour ? say("letter.coloured-rug", { colour }) : say("letter.your-rug");
+  return colour ? say("letter.coloured-rug", { colour: colourName(colour, words) }) : say("letter.your-rug");
 }
 
 /**
@@ -105,7 +101,7 @@ export function slotsOf(input: SlotsInput): Slots {
   const emergency = emergencyIn(words, workshop.emergencyNumber);
   const asks = asksOf(a, likelyMechanisms(a));
   return {
-    name: plain(client.name) || null, title: plain(rug.title), number: String(number), rug: rugPhrase(input, words),
+    name: plain(client.name) || null, title: titleIn(plain(rug.title), words, workshop.areaUnit ?? "m2"), number: String(number), rug: rugPhrase(input, words),
     fibre: fibre(leading, words), rival: fibre(rival, words), likely: chanceWord(cappedWord(a.fibres.find((f) => f.fibre === leading)?.words ?? ""), words),
     labelSays: labelFibre(a) && fibre(labelFibre(a) ?? undefined, words),
     evidence: evidence(rug, words), soldAs: sold ? words.say(`sold.${sold}`) : null,

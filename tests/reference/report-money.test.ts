@@ -13,6 +13,7 @@ function printed(answers: RugAnswers, percents: Record<string, number>) {
     rugs: [{ answers, colours: [], photos: [], tests: [{ what: "laboratory", value: percents, strength: "laboratory", from: "lab:1", of: { part: "pile", yarn: "whole" } }] }],
   }).rugs;
   const { blocks } = conditionReport({
+    figures: { locale: "en-GB", areaUnit: "m2" },
     reference: "K7-204", theirReference: null, client: "Ana Example", rug: "A rug", account: null, assessment: rug!.assessment, photos: [], measured: [], inspection: null,
     workshop: { name: "Lantern Yard", lines: [] }, today: "1 June 2026",
   });

@@ -1,11 +1,12 @@
 import { heading, list, paragraph, small, type PrintedDocument } from "./blocks";
+import type { Locale } from "../../words/locales";
 
-export interface CareCard { readonly rug: string; /** How likely there is viscose in its pile, in words: "very likely". */ readonly likely: string; readonly workshop: { readonly name: string; readonly lines: readonly string[]; readonly telephone: string } }
+export interface CareCard { readonly rug: string; readonly locale: Locale; /** How likely there is viscose in its pile, in words: "very likely". */ readonly likely: string; readonly workshop: { readonly name: string; readonly lines: readonly string[]; readonly telephone: string } }
 
 /** How to live with a viscose rug, to be kept by it. Common practice, no published source; no product, dose or recipe. */
-export function viscoseCareCard({ rug, likely, workshop }: CareCard): PrintedDocument {
+export function viscoseCareCard({ rug, likely, workshop, locale }: CareCard): PrintedDocument {
   return {
-    title: `Living with ${rug}`, language: "en-GB", head: { name: workshop.name, lines: workshop.lines },
+    title: `Living with ${rug}`, language: locale, head: { name: workshop.name, lines: workshop.lines },
     blocks: [
       paragraph(`By what we know, it is ${likely} that there is viscose in its pile. Should it prove to be another fibre, none of this harms it.`),
       paragraph("Viscose is a fibre made from wood or plant pulp. It shines like silk and is weak when wet. These few things keep it good for longest."),

@@ -2,9 +2,10 @@ import { fibreName } from "../../trade/fibres";
 import { mechanismName } from "../../trade/damage";
 import { METHODS } from "../../trade/care";
 import type { Assessment, Range } from "../../triage/assessment";
+import type { Figures } from "../../words/measures";
+import { wordsIn, type Words } from "../../words/words";
 import { moneyPhrase, yearsPhrase } from "../phrases";
 import { heading, list, paragraph, small, type Block, type PrintedDocument } from "./blocks";
-import { wordsIn } from "../../words/words";
 
 /** A named person's own inspection; without one a report is provisional. */
 export interface Inspection { readonly by: string; readonly on: string; readonly found: string; readonly isBeyondRepair: boolean }
@@ -24,6 +25,8 @@ export interface ConditionReport {
   readonly inspection: Inspection | null;
   readonly workshop: { readonly name: string; readonly lines: readonly string[] };
   readonly today: string;
+  /** How sums are written. */
+  readonly figures: Figures;
 }
 
 /** A cause is named from this chance on. *elicited* */
@@ -35,7 +38,7 @@ const NAMED_FROM = 0.05;
  */
 export function conditionReport(r: ConditionReport): PrintedDocument {
   return {
-    title: `Condition report ${r.reference}`, language: "en-GB", head: r.workshop,
+    title: `Condition report ${r.reference}`, language: r.figures.locale, head: r.workshop,
     blocks: [
       paragraph(`${r.rug}, owned by ${r.client}. Written on ${r.today}.${r.theirReference ? ` Your reference: ${r.theirReference}.` : ""}`),
       paragraph(r.inspection ? `Inspected by ${r.inspection.by} on ${r.inspection.on}.` : "Provisional, not inspected: this report goes by photos and by what we were told."),
@@ -54,7 +57,7 @@ export function conditionReport(r: ConditionReport): PrintedDocument {
       heading("Prospects"),
       ...prospectBlocks(r),
       heading("Cost and value"),
-      ...moneyBlocks(r.assessment),
+      ...moneyBlocks(r.assessment, wordsIn(r.figures.locale)),
       heading("What this report does not say"),
       paragraph("It says nothing about cover, fault or what anybody owes: those are for others to decide, by your local law. Probabilities are stated as they were worked out from the evidence named; an inspection and tests would change them."),
       paragraph(`${r.workshop.name} earns its living from cleaning and repairing rugs. Weigh this report with that in mind.`),
@@ -85,12 +88,12 @@ function causeBlocks({ mechanisms }: Assessment): Block[] {
 
 const perCentRange = ({ low, high }: Range) => `between ${Math.round(low)} and ${Math.round(high)} per cent`;
 
-function prospectBlocks({ assessment: a, inspection }: ConditionReport): Block[] {
+function prospectBlocks({ assessment: a, inspection, figures }: ConditionReport): Block[] {
   return [
     ...list([
       a.improvement ? `With the best method still open, ${perCentRange(a.improvement)} of the colour change may come back.` : (a.why.improvement ?? "No improvement can be stated."),
       ...(a.worse === null ? [] : [`The chance that cleaning makes it worse is about ${percent(a.worse)}.`]),
-      a.lifeYears ? `In ordinary use it has ${yearsPhrase(a.lifeYears)} left.` : (a.why.lifeYears ?? "No life can be stated."),
+      a.lifeYears ? `In ordinary use it has ${yearsPhrase(a.lifeYears, wordsIn(figures.locale))} left.` : (a.why.lifeYears ?? "No life can be stated."),
     ]),
     paragraph(beyondRepair(a, inspection)),
   ];
@@ -106,10 +109,10 @@ function beyondRepair({ beyondRepair: chance }: Assessment, inspection: Inspecti
 const HOW_VALUED =
   "Value today is the price of a new one less the years of use, by a straight line over the useful lives that published tables give floor coverings of this kind. The tables contradict each other, so the range is wide.";
 
-function moneyBlocks({ money, why }: Assessment): Block[] {
+function moneyBlocks({ money, why }: Assessment, words: Words): Block[] {
   if (!money) return [paragraph(why.money ?? "No costs can be stated.")];
   const rows = ([["Cleaning", money.clean], ["Cutting down and new edges", money.cutDown], ["A new one like it", money.replace], ["Value today: new, less depreciation", money.valueToday]] as const)
-    .flatMap(([what, r]) => (r ? [[what, moneyPhrase(r, money.currency, wordsIn("en-GB"))]] : []));
+    .flatMap(([what, r]) => (r ? [[what, moneyPhrase(r, money.currency, words)]] : []));
   return [
     { kind: "table", caption: "Ranges; confirmed only when the rug was seen", head: ["What", "Range"], rows },
     ...(money.valueToday && money.replace ? [small(`${HOW_VALUED} In the middle of it, ${percent(money.valueToday.median / money.replace.median)} of the price new are left.`)] : []), ...(why.money ? [paragraph(why.money)] : []),

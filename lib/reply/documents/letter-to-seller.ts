@@ -1,5 +1,6 @@
 import { NOT_LEGAL_ADVICE, RIGHTS, type Jurisdiction } from "../../trade/rights";
 import { heading, list, paragraph, small, type PrintedDocument } from "./blocks";
+import type { Locale } from "../../words/locales";
 
 /** A bench test or a laboratory's report as the letter names it. */
 export interface Tested { readonly by: string; readonly on: string; readonly found: string; readonly kind: "bench" | "laboratory" }
@@ -18,6 +19,7 @@ export interface SellerLetter {
   readonly jurisdiction: Jurisdiction;
   /** Today, in the client's way of writing dates. */
   readonly today: string;
+  readonly locale: Locale;
 }
 
 /** Days a seller is given to answer. Common practice, no published source. */
@@ -31,7 +33,7 @@ const DAYS_TO_ANSWER = 14;
 export function letterToSeller(l: SellerLetter): PrintedDocument {
   const isTested = l.tests.length > 0;
   return {
-    title: `The fibre of ${l.rug}`, language: "en-GB", head: null,
+    title: `The fibre of ${l.rug}`, language: l.locale, head: null,
     blocks: [
       { kind: "signature", lines: [l.client.name, ...linesOf(l.client.address)] },
       { kind: "signature", lines: [l.seller.name, ...linesOf(l.seller.address)] },

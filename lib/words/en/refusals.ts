@@ -28,9 +28,4 @@ export const REFUSALS = {
   "refusal.spots-moved": "Somebody has moved or taken away this measurement meanwhile. Look at it again.",
   "refusal.spots-often": "That is as often as we can take it. We look at the spots ourselves.",
   "refusal.spots-gone": "Somebody has moved it or taken it away already.",
-  "refusal.label-only": "Only a photo of the label is read.",
-  "refusal.label-later": "We could not read the label just now. Your photo is with us; we shall read it ourselves.",
-  "refusal.label-settled": "Somebody has settled this already.",
-  "refusal.label-words": "Write what stands on the label.",
-  "refusal.label-long": "A label can have at most {labelChars} characters.",
 } as const;

@@ -1,6 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { COLOUR_WORDS, colourWord } from "../../../lib/reply/colour-word";
+import { titleIn } from "../../../lib/reply/rug-title";
+import { wordsIn } from "../../../lib/words/words";
 import { MAX_SENTENCE_CHARS, rugTitleOf, sentenceOf, titleOf } from "../../../lib/reply/describe";
 import { QUESTIONS, type RugAnswers } from "../../../lib/trade/questions";
 
@@ -60,5 +62,19 @@ describe("sentenceOf", () => {
       expect(sentence).toMatch(/^\S.*\.$/u);
       expect(sentence).not.toMatch(/[\n\r]/);
     }));
+  });
+});
+
+describe("titleIn", () => {
+  const METRIC = wordsIn("en-GB");
+  it("leaves a title as it is kept where nothing is to be said otherwise", () => {
+    for (const title of ["Grey, 170 × 240", "Grey rug", "Rug, 90 × 160", "A rug", "Grandmother’s rug, the red one"]) expect(titleIn(title, METRIC, "m2")).toBe(title);
+  });
+  it("tells the size in feet where the workshop counts so", () => expect(titleIn("Grey, 170 × 240", wordsIn("en-US"), "sqft")).toBe("Grey, 5 ft 7 in × 7 ft 10 in"));
+  it("takes its words from the catalogue", () => {
+    expect(["Grey, 170 × 240", "Grey rug", "Rug, 90 × 160", "A rug"].map((t) => titleIn(t, wordsIn("en-XA"), "m2"))).toEqual(["⟦⟦grey⟧, 170 × 240⟧", "⟦⟦grey⟧ rug⟧", "⟦Rug, 90 × 160⟧", "⟦A rug⟧"]);
+  });
+  it("has a word of the catalogue for every colour", () => {
+    for (const colour of COLOUR_WORDS) expect(titleIn(`${colour} rug`, wordsIn("en-XA"), "m2")).toBe(`⟦⟦${colour}⟧ rug⟧`);
   });
 });

@@ -7,6 +7,7 @@ import { cutDownPlan } from "../../../../lib/reply/documents/cut-down-plan";
 import { letterToSeller, type SellerLetter } from "../../../../lib/reply/documents/letter-to-seller";
 import { checkSentences, WORDS_AND_PHOTOS } from "../../../../lib/reply/promises/check";
 import { RIGHTS, type Jurisdiction } from "../../../../lib/trade/rights";
+import type { Figures } from "../../../../lib/words/measures";
 import { anyInput } from "../any-input";
 import { assessmentOf, range } from "../make";
 
@@ -21,13 +22,30 @@ const wordsOf = (b: Block): string[] => {
   }
 };
 const textOf = (d: PrintedDocument) => [d.title, ...d.blocks.flatMap(wordsOf)].join("\n");
+const METRIC = { locale: "en-GB", areaUnit: "m2" } as const;
 const WORKSHOP = { name: "Lantern Yard Rug Workshop", lines: ["3 Lantern Yard, Harrowmere"] };
 
 const SELLER: SellerLetter = {
+  locale: "en-GB",
   client: { name: "Ana Example", address: "4 Quay Street\nHarrowmere" }, seller: { name: "Kestrel Floors", address: "1 Mill Lane" }, rug: "a grey rug, 170 × 240 cm",
   bought: { on: "3 May 2024", price: "€1,200", invoice: "K-77" }, saidWords: "pure silk", labelWords: "100 % viscose", tests: [], jurisdiction: "EU", today: "28 November 2026",
 };
 const TEST = { by: "Lantern Yard Rug Workshop", on: "20 November 2026", found: "viscose", kind: "bench" } as const;
+
+describe("figures by locale and unit", () => {
+  const way = { kind: "edge-off", pieces: [{ left: 0, top: 30, right: 200, bottom: 300 }], shareKept: 0.9, bindingM: 2, cost: { range: range(120, 150, 180), currency: "USD" } } as const;
+  const plan = (figures: Figures) => textOf(cutDownPlan({ rug: "A grey rug", size: { widthCm: 200, lengthCm: 300 }, damaged: [], isTufted: false, workshop: WORKSHOP, ways: [way], figures }));
+  it("tells a plan in feet where the workshop counts so, and the same price", () => {
+    expect(plan(METRIC)).toMatch(/about 200 × 300 cm\.[\s\S]*200 × 270 cm[\s\S]*2\.0 m of binding[\s\S]*US\$120 to US\$180/);
+    const feet = plan({ locale: "en-US", areaUnit: "sqft" });
+    // 200 cm is 78.74 in, 300 cm 118.11 in, 270 cm 106.30 in, 2 m 6.56 ft.
+    expect(feet).toMatch(/about 6 ft 7 in × 9 ft 10 in\.[\s\S]*6 ft 7 in × 8 ft 10 in[\s\S]*7 ft of binding[\s\S]*\$120 to \$180/);
+    expect(feet).not.toMatch(/\bcm\b|\bm of\b/);
+  });
+  it("say their language to whoever reads them aloud", () => {
+    expect([conditionReport({ ...REPORT, figures: { locale: "en-IE", areaUnit: "m2" } }).language, letterToSeller({ ...SELLER, locale: "en-US" }).language]).toEqual(["en-IE", "en-US"]);
+  });
+});
 
 describe("the letter to a seller", () => {
   it("quotes what was said and what the label says", () => {
@@ -82,6 +100,7 @@ describe("the letter to a seller", () => {
 });
 
 const REPORT: ConditionReport = {
+  figures: METRIC,
   reference: "K7-204", theirReference: "CL/118", client: "Ana Example", rug: "A grey rug, 170 × 240 cm", account: "The vase fell over.",
   assessment: assessmentOf({ fibres: { viscose: 0.8, silk: 0.06 }, mechanisms: { "water-mark": 0.7 }, rest: { improvement: range(5, 20, 45), worse: 0.2, beyondRepair: 0.6, lifeYears: range(1, 2, 4), money: { currency: "EUR", clean: range(90, 110, 150), cutDown: range(60, 110, 300), replace: range(500, 900, 1600), valueToday: range(50, 200, 500) } } }),
   photos: [{ id: "p1", shows: "the whole rug", takenOn: "27 November 2026" }], measured: ["The affected spot is browner (ΔE00 5.1 to 8.0)."], inspection: null, workshop: WORKSHOP, today: "28 November 2026",
@@ -112,7 +131,7 @@ describe("the condition report", () => {
 });
 
 describe("the cut-down plan", () => {
-  const plan = cutDownPlan({ rug: "A grey rug", size: { widthCm: 200, lengthCm: 300 }, damaged: [[{ x: 0, y: 0 }, { x: 200, y: 0 }, { x: 200, y: 30 }]], isTufted: true, workshop: WORKSHOP,
+  const plan = cutDownPlan({ rug: "A grey rug", size: { widthCm: 200, lengthCm: 300 }, damaged: [[{ x: 0, y: 0 }, { x: 200, y: 0 }, { x: 200, y: 30 }]], isTufted: true, workshop: WORKSHOP, figures: METRIC,
     ways: [{ kind: "edge-off", pieces: [{ left: 0, top: 30, right: 200, bottom: 300 }], shareKept: 0.9, bindingM: 2.02, cost: { range: range(60, 70, 90), currency: "EUR" } }] });
   it("says what remains, what it costs and that cutting cannot be undone", () => {
     expect(textOf(plan)).toMatch(/Remains: 200 × 270 cm, about 90 % of the rug\.\nNew edges: about 2\.0 m of binding\.\nCost: about €60 to €90, confirmed when we have seen it/);
@@ -123,7 +142,7 @@ describe("the cut-down plan", () => {
 
 describe("the care card", () => {
   it("gives no product, dose or recipe, and nothing that our own check would stop", () => {
-    const card = viscoseCareCard({ rug: "your viscose rug", likely: "very likely", workshop: { ...WORKSHOP, telephone: "01632 960001" } });
+    const card = viscoseCareCard({ locale: "en-GB", rug: "your viscose rug", likely: "very likely", workshop: { ...WORKSHOP, telephone: "01632 960001" } });
     expect(checkSentences(card.blocks.flatMap(wordsOf).join("\n"), WORDS_AND_PHOTOS)).toEqual([]);
     expect(textOf(card)).toContain("it is very likely that there is viscose in its pile");
     expect(textOf(card)).not.toMatch(/\b\d+ ?(ml|g|%|spoon)/);
