@@ -1,6 +1,7 @@
 "use client";
 import { useId, useRef, useState } from "react";
 import type { Frame } from "../../enquiry/label-view";
+import { useSay } from "../browser-words";
 import { dueGrip, frameAround, frameHandles, moveFrame, type FrameDraft, type Grip } from "./frame";
 import { placeInWords } from "./handle";
 import css from "./marker.module.css";
@@ -18,6 +19,7 @@ interface Props {
 
 /** A frame around the label, drawn by finger, mouse or keyboard, and read. */
 export function FrameMarker({ photo, found, read }: Props) {
+  const say = useSay();
   const help = useId();
   const { value: draft, canUndo, begin, adjust, change, undo } = useUndo<FrameDraft>(frameAround(found));
   const [active, setActive] = useState<Grip>("upper-left");
@@ -29,7 +31,7 @@ export function FrameMarker({ photo, found, read }: Props) {
     const grip = dueGrip(draft, active);
     change((d) => moveFrame(d, grip, at));
     setActive(grip === "upper-left" ? "lower-right" : grip);
-    setSaid(placeInWords(at));
+    setSaid(placeInWords(at, say));
   };
   const send = async () => {
     setIsBusy(true);
@@ -42,7 +44,7 @@ export function FrameMarker({ photo, found, read }: Props) {
     <div className={css.marker}>
       <p id={help} className={css.ask}>Touch the label’s upper left corner, then its lower right one, or pull the frame around it. Close around the words is best.</p>
       <Stage photo={photo} alt="The photo of the label" describedBy={help} handles={frameHandles(draft)} active={active} onActive={(key) => setActive(key as Grip)} onTouch={touch} onUndo={undo}
-        onMove={(key, to, isBegun) => { if (isBegun) begin(); adjust((d) => moveFrame(d, key as Grip, to)); setSaid(placeInWords(to)); }}>
+        onMove={(key, to, isBegun) => { if (isBegun) begin(); adjust((d) => moveFrame(d, key as Grip, to)); setSaid(placeInWords(to, say)); }}>
         <FrameOutline frame={draft.frame} photo={photo} />
       </Stage>
       <div className={css.keep}>
