@@ -15,8 +15,7 @@ export interface ColourShare { hex: string; share: number }
 export interface PhotoView {
   id: string;
   kind: PhotoKind;
-  width: number;
-  height: number;
+  width: number; height: number;
   takenAt: string | null;
   colours: ColourShare[];
   /** What is not good enough about it, in a sentence; null when nothing is. */
