@@ -37,6 +37,16 @@ export async function drawRug(picture: DrawOptions, width = 1600, height = 1200)
   return photo.jpeg({ quality: 86 }).toBuffer();
 }
 
+/** Where a place of the rug, in centimetres from its corner along its length and across, lies in a photo of this width and height: in shares of them. */
+export function placeInPhoto(picture: DrawOptions, { x, y }: { x: number; y: number }, width = 1600, height = 1200): { x: number; y: number } {
+  const { centre, turn, span, tilt } = sceneOf(picture);
+  const [dx, dy, cos, sin] = [x - centre[0], y - centre[1], Math.cos(turn), Math.sin(turn)];
+  // The way back from `expose`: it divides by 1 + tilt · v.
+  const across = dx * cos + dy * sin, down = dy * cos - dx * sin;
+  const v = down / (span - tilt * down), u = (across * (1 + tilt * v)) / span;
+  return { x: 0.5 + u, y: 0.5 + (v * width) / height };
+}
+
 function sceneOf(picture: DrawOptions): Scene {
   const { seed, weave, colours } = picture;
   const size = { length: picture.lengthCm ?? 240, width: picture.widthCm ?? 170 };

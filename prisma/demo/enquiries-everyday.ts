@@ -18,6 +18,9 @@ export const EVERYDAY: DemoEnquiry[] = [
       { kind: "label", weave: "knotted", colours: ["#e8d9b8"], labelText: "100% PURE NEW WOOL" },
       { kind: "trouble", weave: "knotted", colours: ["#e8d9b8", "#b8472f"], damage: { kind: "coffee", x: 0.5, y: 0.5, r: 0.26 } },
     ]],
+    marks: [
+      { photo: 2, by: "staff", spots: { untouched: { x: 0.7, y: 0.14 }, affected: { x: 0.4, y: 0.42 } } },
+    ],
   },
   {
     minutesAgo: 2900,
@@ -35,6 +38,9 @@ export const EVERYDAY: DemoEnquiry[] = [
       { kind: "whole", weave: "knotted", colours: ["#6e2b2a", "#c7a27a", "#2b3347", "#4d5a3c"], damage: { kind: "moth", x: 0.25, y: 0.3, r: 0.14 } },
       { kind: "trouble", weave: "knotted", colours: ["#6e2b2a", "#c7a27a"], damage: { kind: "moth", x: 0.5, y: 0.5, r: 0.3 } },
     ]],
+    marks: [
+      { photo: 0, by: "staff", plan: { chosen: "equal-ends", isSymmetric: true } },
+    ],
   },
   {
     minutesAgo: 5200,
@@ -140,6 +146,10 @@ export const EVERYDAY: DemoEnquiry[] = [
       { kind: "whole", weave: "machine", colours: ["#c2b3a6", "#a3938a", "#ded4c9"], damage: { kind: "brown", x: 0.7, y: 0.65, r: 0.15 } },
       { kind: "label", weave: "machine", colours: ["#c2b3a6"], labelText: "VISCOSE 100%" },
     ]],
+    marks: [
+      { photo: 0, by: "staff", spots: { untouched: { x: 0.318, y: 0.618 }, affected: { x: 0.678, y: 0.618 } } },
+      { photo: 0, by: "staff", plan: { chosen: "edge-off" } },
+    ],
   },
   {
     minutesAgo: 5600,

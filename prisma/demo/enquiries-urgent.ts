@@ -20,6 +20,10 @@ export const URGENT: DemoEnquiry[] = [
       { kind: "label", weave: "tufted", colours: ["#c9b79a"], labelText: "100% VISCOSE\nDRY CLEAN ONLY\n200 x 300" },
       { kind: "trouble", weave: "tufted", colours: ["#c9b79a", "#b59b74"], damage: { kind: "brown", x: 0.55, y: 0.5, r: 0.4 } },
     ]],
+    marks: [
+      { photo: 1, by: "staff", label: "open" },
+      { photo: 2, by: "client", spots: { untouched: { x: 0.27, y: 0.33 }, affected: { x: 0.48, y: 0.5 } } },
+    ],
   },
   {
     minutesAgo: 130,
@@ -88,6 +92,12 @@ export const URGENT: DemoEnquiry[] = [
       { kind: "pile", weave: "loomed", colours: ["#8b95a3", "#a7b0ba"] },
       { kind: "trouble", weave: "loomed", colours: ["#8b95a3", "#a7b0ba"], damage: { kind: "pale", x: 0.45, y: 0.5, r: 0.33 } },
     ]],
+    marks: [
+      { photo: 1, by: "client", label: "right" },
+      { photo: 3, by: "client", spots: { untouched: { x: 0.16, y: 0.3 }, affected: { x: 0.43, y: 0.48 } } },
+      { photo: 3, by: "staff", spots: { untouched: { x: 0.2, y: 0.56 }, affected: { x: 0.46, y: 0.52 } } },
+      { photo: 0, by: "staff", plan: { chosen: null } },
+    ],
   },
   {
     minutesAgo: 65,

@@ -13,6 +13,7 @@ import { drawRug } from "./draw-rug";
 import { bringLetters } from "./letters";
 import { EVERYDAY } from "./enquiries-everyday";
 import { FIBRE } from "./enquiries-fibre";
+import { measureDemo } from "./measure";
 import { URGENT } from "./enquiries-urgent";
 import type { DemoEnquiry } from "./types";
 import { DEMO_STAFF, DEMO_WORKSHOP } from "./workshop";
@@ -54,6 +55,7 @@ export async function seedDemo({ password, now, log }: { password: () => string;
   const ids = [];
   for (const person of people) ids.push(value(await createStaff(SYSTEM, person)).staffId);
   const owner: Caller = { kind: "staff", staffId: ids[0] ?? "", name: people[0]?.name ?? "", role: "owner" };
+  const reviewer: Caller = { kind: "staff", staffId: ids[1] ?? "", name: people[1]?.name ?? "", role: "reviewer" };
 
   const folder = await mkdtemp(path.join(os.tmpdir(), "plainpile-demo-"));
   try {
@@ -61,7 +63,9 @@ export async function seedDemo({ password, now, log }: { password: () => string;
     for (const [n, demo] of all.entries()) {
       const name = demo.file.client?.name ?? "";
       log(`Drawing the rugs of ${name} (${n + 1} of ${all.length})`);
-      const enquiryId = await enter(demo, { at: new Date(now.getTime() - demo.minutesAgo * 60_000), seed: n + 1, folder });
+      const at = new Date(now.getTime() - demo.minutesAgo * 60_000);
+      const enquiryId = await enter(demo, { at, seed: n + 1, folder });
+      await measureDemo(demo, { enquiryId, seed: n + 1, by: reviewer, client: { kind: "client", enquiryId, linkId: "demo" } }, at);
       if (ANSWERED.includes(name)) await answer(enquiryId, owner, new Date(now.getTime() - 30 * 60_000));
     }
     log("Bringing the letters that came by mail");

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import sharp from "sharp";
 import { DAMAGE_KINDS } from "../../../prisma/demo/damage";
-import { drawRug, type DrawOptions, type Weave } from "../../../prisma/demo/draw-rug";
+import { drawRug, placeInPhoto, type DrawOptions, type Weave } from "../../../prisma/demo/draw-rug";
 
 const COLOURS = ["#8c8a86", "#39434c", "#c9c6c2"];
 const rug: DrawOptions = { seed: 5, kind: "whole", weave: "loomed", colours: COLOURS };
@@ -35,5 +35,23 @@ describe("drawRug", () => {
     const mean = (data: Buffer) => data.reduce((sum, v) => sum + v, 0) / data.length;
     expect(mean(await pixels({ ...rug, quality: "dark" }))).toBeLessThan(0.5 * mean(await pixels(rug)));
     expect(await small({ ...rug, quality: "blurred" })).not.toEqual(await small(rug));
+  });
+});
+
+describe("placeInPhoto", () => {
+  it("finds the middle of a stain where it is seen, along and across the rug", async () => {
+    for (const [x, y] of [[0.25, 0.3], [0.7, 0.65], [0.5, 0.8]] as const) {
+      const stained = { ...rug, damage: { kind: "wine", x, y, r: 0.06 } } as const;
+      const [before, after] = [await pixels(rug), await pixels(stained)];
+      // Where the two pictures differ, weighed by how much.
+      let [sum, atX, atY] = [0, 0, 0];
+      for (let i = 0; i < 160 * 120; i++) {
+        const d = [0, 1, 2].reduce((all, c) => all + Math.abs(after[3 * i + c]! - before[3 * i + c]!), 0);
+        if (d < 60) continue;
+        sum += d; atX += d * ((i % 160) + 0.5); atY += d * (Math.floor(i / 160) + 0.5);
+      }
+      const place = placeInPhoto(stained, { x: 240 * x, y: 170 * y });
+      expect([Math.abs(place.x - atX / sum / 160), Math.abs(place.y - atY / sum / 120)].map((v) => v < 0.03), `${x}, ${y}`).toEqual([true, true]);
+    }
   });
 });
