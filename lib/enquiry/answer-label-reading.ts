@@ -7,6 +7,7 @@ import { labelAnswerSchema, type LabelAnswer } from "./label-answer-schema";
 import { labelReadingView } from "./label-reading";
 import { inOneStep } from "./one-step";
 import { reconsider } from "./reconsider";
+import { wrong } from "./wrong";
 import { LABEL_STATES, type LabelReadingView, type LabelState } from "./label-view";
 
 const STATES = {
@@ -40,7 +41,7 @@ export async function answerLabelReading(caller: Caller, given: LabelAnswer, now
     const some = answer === "right" ? { text: { not: "" } } : {};
     const data = { state: to, corrected: answer === "corrected" ? text ?? null : null, answeredBy: by, answeredAt: now };
     const changed = await tx.labelReading.updateMany({ where: { photoId, state: { in: [...from] }, ...mine, ...some }, data });
-    if (changed.count !== 1) return refuse("changed-meanwhile", "Somebody has settled this already.");
+    if (changed.count !== 1) return refuse("changed-meanwhile", wrong("refusal.label-settled"));
     const row = await tx.labelReading.findUnique({ where: { photoId } });
     if (!row) return NOT_THERE;
     if (photo.rugId && photo.rug) {

@@ -11,6 +11,7 @@ import { workOnLabel } from "./label-work";
 import { inOneStepOfMany } from "./one-step";
 import { readingDue } from "./read-photo-label";
 import { reconsider } from "./reconsider";
+import { wrong } from "./wrong";
 
 /**
  * A person shows where in a photo the label lies: that part is read anew, whatever was read before, and what was agreed on
@@ -24,11 +25,11 @@ export async function frameLabel(caller: Caller, given: FramedLabel, now: Date):
   const no = authorise(caller, "read-label", { enquiryId: photo?.rug?.enquiryId ?? null, intakeId: photo?.intakeId ?? null });
   if (no) return no;
   if (!photo) return NOT_THERE;
-  if (caller.kind !== "staff" && photo.kind !== "label") return refuse("invalid", "Only a photo of the label is read.");
-  if (caller.kind !== "staff" && !(await takeOne(`label-frame:${photoId}`, ALLOWANCES.labelFrame, now))) return refuse("too-many", "That is as often as we can read it. Please write what stands on the label.");
+  if (caller.kind !== "staff" && photo.kind !== "label") return refuse("invalid", wrong("refusal.label-only"));
+  if (caller.kind !== "staff" && !(await takeOne(`label-frame:${photoId}`, ALLOWANCES.labelFrame, now))) return refuse("too-many", wrong("refusal.many-frames"));
   const framed = await inOneStepOfMany(async (tx) => {
     const before = await tx.labelReading.findUnique({ where: { photoId } });
-    if (caller.kind !== "staff" && before?.answeredBy && before.answeredBy !== "client") return refuse("changed-meanwhile", "Somebody has settled this already.");
+    if (caller.kind !== "staff" && before?.answeredBy && before.answeredBy !== "client") return refuse("changed-meanwhile", wrong("refusal.label-settled"));
     const due = readingDue(frame);
     const row = await tx.labelReading.upsert({ where: { photoId }, create: { ...due, photoId }, update: due });
     if (photo.rugId && photo.rug) {

@@ -7,6 +7,7 @@ import { labelReadingView } from "./label-reading";
 import type { LabelReadingView, LabelState } from "./label-view";
 import { WHOLE_PHOTO, workOnLabel } from "./label-work";
 import { toJson } from "./to-json";
+import { wrong } from "./wrong";
 
 /** A reading that is still to be made, of the whole photo or of the part a person framed. Its id is its own, so that an earlier one that ends late changes nothing. */
 export const readingDue = (crop = WHOLE_PHOTO) =>
@@ -21,7 +22,7 @@ export async function readPhotoLabel(caller: Caller, photoId: string): Promise<R
   const no = authorise(caller, "read-label", { enquiryId: photo?.rug?.enquiryId ?? null, intakeId: photo?.intakeId ?? null });
   if (no) return no;
   if (!photo) return NOT_THERE;
-  if (!photo.label && photo.kind !== "label") return refuse("invalid", "Only a photo of the label is read.");
+  if (!photo.label && photo.kind !== "label") return refuse("invalid", wrong("refusal.label-only"));
   const row = photo.label ?? (await database().labelReading.create({ data: { ...readingDue(), photoId } }).catch(async (error: unknown) => {
     if (isTaken(error)) return database().labelReading.findUnique({ where: { photoId } });
     throw error;

@@ -2,6 +2,7 @@ import type { Result } from "../enquiry/caller";
 import type { FramedLabel } from "../enquiry/frame-schema";
 import type { LabelAnswer } from "../enquiry/label-answer-schema";
 import type { LabelReadingView } from "../enquiry/label-view";
+import type { LabelSays } from "../words/label-says";
 
 /** What came of an answer about a label. */
 export interface LabelFormState {
@@ -16,11 +17,12 @@ export interface LabelFormState {
 }
 export const FRESH_LABEL: LabelFormState = { attempt: 0, reading: null, say: null, text: null };
 
-/** What a page can do with a label: look how its reading stands, say what it says, and show where it lies. `answer` takes a form, so that it works without script. */
+/** What a page can do with a label (look how its reading stands, say what it says, show where it lies), and its words. `answer` takes a form, so that it works without script. */
 export interface LabelDeeds {
   look(photoId: string): Promise<Result<LabelReadingView>>;
   answer(before: LabelFormState, form: FormData): Promise<LabelFormState>;
   frame(given: FramedLabel): Promise<Result<LabelReadingView>>;
+  says: LabelSays;
 }
 
 const textIn = (form: FormData, name: string): string | null => { const value = form.get(name); return typeof value === "string" ? value : null; };

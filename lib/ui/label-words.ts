@@ -1,33 +1,21 @@
 import type { LabelState } from "../enquiry/label-view";
+import { LABEL } from "../words/en/label";
+import type { LabelSays } from "../words/label-says";
 
-/** Who is spoken to. */
-export type LabelVoice = "client" | "desk";
-
-/** What is said of a label that stands so; nothing where it is only asked whether it is right. */
-export const LABEL_SAYS: Readonly<Record<LabelVoice, Readonly<Record<LabelState, string | null>>>> = {
-  client: {
-    reading: "Reading the label …",
-    read: null,
-    unreadable: "We could not make out any words. Could you take it again from closer, so that the label fills the picture, by a window? Or write below what stands on it.",
-    failed: "We could not read the label just now. Your photo is with us, and we shall read it ourselves. If you like, write below what stands on it.",
-    confirmed: "This is what the label says. Thank you.",
-    corrected: "This is what the label says, put right by hand. Thank you.",
-    refused: "There is no label in this photo. Thank you.",
-    unsure: "Thank you. We shall look at the label ourselves.",
-    withdrawn: "Part of this photo was blurred, so what was read of the label no longer counts.",
-  },
-  desk: {
-    reading: "Reading the label …",
-    read: null,
-    unreadable: "No words could be made out. Frame the label in the photo, or write what stands on it.",
-    failed: "The reader did not answer. Frame the label to try again, or write what stands on it.",
-    confirmed: "This is what the label says.",
-    corrected: "This is what the label says, put right by hand.",
-    refused: "There is no label in this photo.",
-    unsure: "Whoever was asked could not tell.",
-    withdrawn: "Part of the label was blurred, so what was read of it no longer counts.",
-  },
+/** The same at the desk, which is read in English: nobody is thanked, and staff are told what they can do. */
+export const DESK_LABEL: LabelSays = {
+  ...LABEL,
+  "label.unreadable": "No words could be made out. Frame the label in the photo, or write what stands on it.",
+  "label.failed": "The reader did not answer. Frame the label to try again, or write what stands on it.",
+  "label.confirmed": "This is what the label says.",
+  "label.corrected": "This is what the label says, put right by hand.",
+  "label.refused": "There is no label in this photo.",
+  "label.unsure": "Whoever was asked could not tell.",
+  "label.withdrawn": "Part of the label was blurred, so what was read of it no longer counts.",
 };
+
+/** How a reading stands, in a sentence; nothing where it is only asked whether it is right. */
+export const saysOf = (says: LabelSays, state: LabelState): string | null => (state === "read" ? null : says[`label.${state}`]);
 
 /** The question stands until somebody has answered it. */
 export const isAsked = (state: LabelState): boolean => state === "read" || state === "unsure";

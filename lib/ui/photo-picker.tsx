@@ -4,7 +4,8 @@ import type { ChangeEvent, ReactNode } from "react";
 import type { ClientSpots as KeptSpots, PhotoView } from "../enquiry/views";
 import type { PhotoKind } from "../trade/questions";
 import { useSay } from "./browser-words";
-import { LabelReading, type LabelDeeds } from "./label-reading";
+import type { LabelDeeds } from "./label-form";
+import { LabelReading } from "./label-reading";
 import styles from "./photo-picker.module.css";
 import { ClientSpots, photosOfChange, type ClientSpotsProps } from "./marking/client-spots";
 import type { Sending } from "./photo-line";
@@ -100,7 +101,7 @@ function Kept({ photos, what, remove, spots, telling, labels, onChange }: {
             {remove && <button type="button" className={styles.plain} onClick={() => void remove(photo.id)}>{say("picker.take-away")}<span className="unseen">{say("picker.of", { what: say("picker.numbered", { what, number: k + 1 }) })}</span></button>}
           </div>
           {spots && telling.includes(photo.id) && <ClientSpots photo={photo} alt={what} kept={spots.kept[photo.id]} keep={spots.keep} takeBack={spots.takeBack} onChange={onChange} />}
-          {labels && <div className={styles.label}><LabelReading photo={photo} deeds={labels} voice="client" mayAnswer={photo.label?.by !== "staff"} /></div>}
+          {labels && <div className={styles.label}><LabelReading photo={photo} deeds={labels} mayAnswer={photo.label?.by !== "staff"} /></div>}
         </li>
       ))}
     </ul>

@@ -6,7 +6,8 @@ import type { AreaUnit } from "../words/measures";
 import { deskWords } from "../words/words";
 import { AddPhotos } from "./add-photos";
 import { askedPhotos } from "./asked-photos";
-import { LabelReading, type LabelDeeds } from "./label-reading";
+import type { LabelDeeds } from "./label-form";
+import { LabelReading } from "./label-reading";
 import { Photos } from "./photos";
 import { Strip } from "./strip";
 import { rugFacts, toldOfRug } from "./told";
@@ -49,7 +50,7 @@ export function RugEvidence({ rug, locale, areaUnit, isOneOfSeveral, bench, corr
       {labelled.length > 0 && (
         <section className={css.labels}>
           <H>The label in the photo</H>
-          {labelled.map((p) => <LabelReading key={p.id} photo={p} deeds={labels} voice="desk" />)}
+          {labelled.map((p) => <LabelReading key={p.id} photo={p} deeds={labels} />)}
         </section>
       )}
       {rug.photos.length < LIMITS.maxPhotos && (

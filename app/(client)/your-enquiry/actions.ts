@@ -24,14 +24,14 @@ const NO_LINK = wrong("refusal.no-link");
 /** One operation of the client whose link was opened on this device. */
 async function asClient<T>(operation: (caller: Caller) => Promise<Result<T>>): Promise<Result<T>> {
   const caller = await clientCaller();
-  return caller ? operation(caller) : refuse("expired", NO_LINK);
+  return retellResult(await clientWords(), caller ? await operation(caller) : refuse("expired", NO_LINK));
 }
 
 /** The same, after which the page shows what came of it. */
 async function ofClient<T>(operation: (caller: Caller) => Promise<Result<T>>): Promise<Result<T>> {
   const done = await asClient(operation);
   if (done.ok) revalidatePath("/your-enquiry");
-  return retellResult(await clientWords(), done);
+  return done;
 }
 
 /** Keeps where the client touched a clean and a changed spot. */

@@ -10,6 +10,7 @@ import { Strip } from "@/lib/ui/strip";
 import { Telephone } from "@/lib/ui/telephone";
 import type { Place } from "@/lib/ui/time";
 import { YearsBand } from "@/lib/ui/years-band";
+import { labelSays } from "@/lib/words/label-says";
 import type { Words } from "@/lib/words/words";
 import styles from "./client-page.module.css";
 import { answerLabel, lookAtLabel, showLabel } from "./actions";
@@ -78,8 +79,8 @@ function Rug({ rug, words, isOneOfMany, mayShow }: { rug: ClientView["rugs"][num
       )}
       {labelled.length > 0 && (
         <div className="no-print">
-          <h2>The label</h2>
-          {labelled.map((photo) => <LabelReading key={photo.id} photo={photo} deeds={LABELS} voice="client" mayAnswer={photo.label?.by !== "staff"} />)}
+          <h2>{words.say("label.title")}</h2>
+          {labelled.map((photo) => <LabelReading key={photo.id} photo={photo} deeds={{ ...LABELS, says: labelSays(words) }} mayAnswer={photo.label?.by !== "staff"} />)}
         </div>
       )}
       {rug.photos.length > 0 && <ShownPhotos photos={rug.photos} spots={rug.spots} mayShow={mayShow} alts={altsIn(words)} />}

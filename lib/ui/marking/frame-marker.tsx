@@ -1,6 +1,7 @@
 "use client";
 import { useId, useRef, useState } from "react";
 import type { Frame } from "../../enquiry/label-view";
+import type { LabelSays } from "../../words/label-says";
 import { useSay } from "../browser-words";
 import { dueGrip, frameAround, frameHandles, moveFrame, type FrameDraft, type Grip } from "./frame";
 import { placeInWords } from "./handle";
@@ -15,10 +16,11 @@ interface Props {
   found: Frame;
   /** Has that part read; a sentence where that could not be begun. */
   read: (frame: Frame) => Promise<string | null>;
+  says: LabelSays;
 }
 
 /** A frame around the label, drawn by finger, mouse or keyboard, and read. */
-export function FrameMarker({ photo, found, read }: Props) {
+export function FrameMarker({ photo, found, read, says }: Props) {
   const say = useSay();
   const help = useId();
   const { value: draft, canUndo, begin, adjust, change, undo } = useUndo<FrameDraft>(frameAround(found));
@@ -42,14 +44,14 @@ export function FrameMarker({ photo, found, read }: Props) {
   };
   return (
     <div className={css.marker}>
-      <p id={help} className={css.ask}>Touch the label’s upper left corner, then its lower right one, or pull the frame around it. Close around the words is best.</p>
-      <Stage photo={photo} alt="The photo of the label" describedBy={help} handles={frameHandles(draft)} active={active} onActive={(key) => setActive(key as Grip)} onTouch={touch} onUndo={undo}
+      <p id={help} className={css.ask}>{says["label.frame"]}</p>
+      <Stage photo={photo} alt={says["label.photo"]} describedBy={help} handles={frameHandles(draft)} active={active} onActive={(key) => setActive(key as Grip)} onTouch={touch} onUndo={undo}
         onMove={(key, to, isBegun) => { if (isBegun) begin(); adjust((d) => moveFrame(d, key as Grip, to)); setSaid(placeInWords(to, say)); }}>
         <FrameOutline frame={draft.frame} photo={photo} />
       </Stage>
       <div className={css.keep}>
-        <button type="button" className="button" onClick={() => void send()} disabled={isBusy}>Read this part</button>
-        <button type="button" className={css.plain} onClick={undo} disabled={!canUndo}>Undo</button>
+        <button type="button" className="button" onClick={() => void send()} disabled={isBusy}>{says["label.read-part"]}</button>
+        <button type="button" className={css.plain} onClick={undo} disabled={!canUndo}>{says["label.undo"]}</button>
       </div>
       <p className={css.refused} role="status" tabIndex={-1} ref={status}>{refusal}</p>
       <p className="unseen" aria-live="polite">{said}</p>

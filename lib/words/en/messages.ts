@@ -1,4 +1,5 @@
 import { BROWSER } from "./browser";
+import { LABEL } from "./label";
 import { LETTERS } from "./letters";
 import { MAIL } from "./mail";
 import { OWN_PAGE } from "./own-page";
@@ -8,5 +9,5 @@ import { REFUSALS } from "./refusals";
 import { WRONG } from "./wrong";
 
 /** The whole catalogue in English. Its keys and their arguments are what every other language must have. */
-export const EN = { ...PAGES, ...QUESTIONNAIRE, ...OWN_PAGE, ...LETTERS, ...MAIL, ...BROWSER, ...WRONG, ...REFUSALS } as const;
+export const EN = { ...PAGES, ...QUESTIONNAIRE, ...OWN_PAGE, ...LABEL, ...LETTERS, ...MAIL, ...BROWSER, ...WRONG, ...REFUSALS } as const;
 export type Messages = typeof EN;

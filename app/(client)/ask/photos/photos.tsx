@@ -6,6 +6,7 @@ import { askedPhotos } from "@/lib/ui/asked-photos";
 import { PhotoPicker } from "@/lib/ui/photo-picker";
 import { progressWords } from "@/lib/ui/progress";
 import { titleOf } from "@/lib/ui/step-titles";
+import { labelSays } from "@/lib/words/label-says";
 import type { Words } from "@/lib/words/words";
 import { answerLabel, lookAtLabel, showLabel, showSpots, takePhotoAway, takeSpotsBack } from "../actions";
 import { SendAsItIs } from "../[step]/go-on";
@@ -22,7 +23,7 @@ export function Photos({ intake, words }: { intake: IntakeView; words: Words }) 
       <title>{title}</title>
       <h1>{title}</h1>
       <p className={styles.hint}>{say("photos.how", { leaveOut: say("photos.leave-out") })}</p>
-      <PhotoPicker kinds={askedPhotos(words)} photos={intake.photos.map((p) => retellRemark(words, p))} remove={takePhotoAway} spots={{ kept: intake.spots, keep: showSpots, takeBack: takeSpotsBack }} labels={LABELS} />
+      <PhotoPicker kinds={askedPhotos(words)} photos={intake.photos.map((p) => retellRemark(words, p))} remove={takePhotoAway} spots={{ kept: intake.spots, keep: showSpots, takeBack: takeSpotsBack }} labels={{ ...LABELS, says: labelSays(words) }} />
       <div className={styles.foot}>
         <div className={styles.onward}>
           <Link className="button" href={`/ask/${nextStep("photos", intake.answers)}`}>{say("ask.go-on")}</Link>
