@@ -56,7 +56,7 @@ export function LabelReading({ photo, deeds, mayAnswer = true, isFramed = false 
           </form>
         )}
       </div>
-      {reading && mayAnswer && reading.state !== "reading" && <Where photo={photo} reading={reading} says={says} isOpen={isFramed} readThere={readThere} />}
+      {reading && mayAnswer && reading.state !== "reading" && (isFramed || reading.state !== "confirmed") && <Where photo={photo} reading={reading} says={says} isOpen={isFramed} readThere={readThere} />}
     </div>
   );
 }
