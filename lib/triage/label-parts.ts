@@ -50,6 +50,16 @@ function divides(words: readonly LabelWord[], tokens: readonly LabelToken[], i: 
   return join.word === "on" || (ends?.kind === "part" && ends.part !== "pile" && !heads(words, tokens, at, outline));
 }
 
+/**
+ * Words that head a piece with a colon and are no part that we know, on a label that names parts: perhaps one misread,
+ * whose fibres are now counted to the part before.
+ */
+export function strangeHeads(words: readonly LabelWord[], tokens: readonly LabelToken[]): string[] {
+  if (!tokens.some((t) => t.kind === "part")) return [];
+  const known = new Set(tokens.map((t) => t.end));
+  return tokens.flatMap((t) => (isPiece(t) && t.at > 0 && words[t.at]?.gap === "colon" && !known.has(t.at) ? [words[t.at - 1]!.printed] : []));
+}
+
 /** Shares the pieces of a label among the parts of the rug; `whole` gets what no part claims. */
 export function byPart(words: readonly LabelWord[], tokens: readonly LabelToken[]): Map<LabelPart, Piece[]> {
   const parts = new Map<LabelPart, Piece[]>();

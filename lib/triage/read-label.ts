@@ -3,7 +3,7 @@ import type { LabelPart } from "../trade/label-names";
 import { explainedSilk } from "./label-brackets";
 import { normalText, unknownScript } from "./label-normal";
 import { merged, paired, withoutTradeWord, type Pairing, type ReadFibre } from "./label-pairs";
-import { byPart } from "./label-parts";
+import { byPart, strangeHeads } from "./label-parts";
 import { labelRules, PART_NAMES, type LabelRuleFinding, type ReadPart } from "./label-rules";
 import { labelTokens, type LabelToken } from "./label-tokens";
 
@@ -72,6 +72,7 @@ export function readLabel(raw: string): LabelReading {
     doubts.push(...doubtsOf(part, distinct, pairing));
     if (distinct.length > 0) parts.push({ part, fibres: distinct });
   }
+  doubts.push(...strangeHeads(words, tokens).map((word) => `“${word}” may name another part of the rug; what follows it was not taken for one.`));
   const suggests = [...new Set(tokens.flatMap(suggested))];
   const rules = labelRules(parts, suggests.some((s) => s.endsWith("-look")));
   doubts.push(...rules.filter((r) => r.broken).map((r) => `${r.says} (${r.article})`), ...fractions, ...brackets, ...slips, ...doubtsOfText(text, parts.length > 0));

@@ -261,3 +261,12 @@ describe("a share of the whole beside its parts", () => {
     ]);
   });
 });
+
+describe("a heading that is no part that is known", () => {
+  it.each([["Runo: 100 % poliester\nPodktad: 100 % poliester", "Podktad"], ["Flor: 80% Wolle, 20% Seide; Gnund: 100% Baumwolle", "Gnund"]])("%s leaves a doubt", (text, word) => {
+    expect(readLabel(text).doubts).toContainEqual(expect.stringContaining(`“${word}” may name another part`));
+  });
+  it.each(["Material: 100% wool", "Pile: wool 80%, silk 20%. Backing: 100% cotton", "Flor: 100 % Wolle\nFarbe: grau", "Runo: wełna: 80%, jedwab: 20%"])("none: %s", (text) => {
+    expect(readLabel(text).doubts).toEqual([]);
+  });
+});
