@@ -4,7 +4,7 @@ import { tmpdir } from "node:os";
 import path from "node:path";
 import { createInterface } from "node:readline";
 import { promisify } from "node:util";
-import { isPicture, type Taken } from "./photo-taken";
+import { isPicture, type Bare, type Taken } from "./photo-taken";
 import type { LongCheck, Outcome } from "./check";
 
 const run = promisify(execFile);
@@ -68,11 +68,13 @@ async function each<T extends { file: string }>(work: "take" | "bare", files: re
 }
 
 interface Timed extends Taken { bareMs: number }
+/** The lesser of clock and processors: by the clock other programs count too, by the processors a second one that helps does. */
+const spentMs = (t: { ms: number; processorMs: number }): number => Math.min(t.ms, t.processorMs);
 
 /** Taken in, and beside it decoded barely, in another process. */
 async function takeAll(files: readonly string[], progress: (share: number) => void): Promise<{ taken: Timed[]; crashed: string[] }> {
   const { taken, crashed } = await each<Taken>("take", files, progress);
-  const bare = new Map((await each<{ file: string; ms: number }>("bare", taken.map((t) => t.file), () => undefined)).taken.map((b) => [b.file, b.ms]));
+  const bare = new Map((await each<Bare>("bare", taken.map((t) => t.file), () => undefined)).taken.map((b) => [b.file, spentMs(b)]));
   return { taken: taken.map((t) => ({ ...t, bareMs: bare.get(t.file) ?? 0 })), crashed };
 }
 
@@ -83,10 +85,10 @@ const named = (files: readonly string[]): string => (files.length === 0 ? "none"
 async function timedAgain(taken: readonly Timed[]): Promise<Timed[]> {
   let best = [...taken];
   for (let n = 1; n < TRIES; n += 1) {
-    const late = best.filter((t) => t.ms > limitMs(t)).map((t) => t.file);
+    const late = best.filter((t) => spentMs(t) > limitMs(t)).map((t) => t.file);
     if (late.length === 0) break;
     const again = new Map((await takeAll(late, () => undefined)).taken.map((t) => [t.file, t]));
-    best = best.map((t) => { const a = again.get(t.file); return a && a.ms - limitMs(a) < t.ms - limitMs(t) ? a : t; });
+    best = best.map((t) => { const a = again.get(t.file); return a && spentMs(a) - limitMs(a) < spentMs(t) - limitMs(t) ? a : t; });
   }
   return best;
 }
@@ -108,7 +110,7 @@ async function corpora(progress: (share: number) => void): Promise<Outcome[]> {
     const { taken: first, crashed } = await takeAll(files, progress);
     const taken = await timedAgain(first);
     const accepted = taken.filter((t) => t.type !== null);
-    const late = taken.filter((t) => t.ms > limitMs(t)).sort((a, b) => b.ms / limitMs(b) - a.ms / limitMs(a));
+    const late = taken.filter((t) => spentMs(t) > limitMs(t)).sort((a, b) => spentMs(b) / limitMs(b) - spentMs(a) / limitMs(a));
     const foreign = accepted.filter((t) => t.foreign), kept = accepted.filter((t) => t.notes.length > 0), failed = taken.filter((t) => t.trouble !== null);
     const slowest = Math.max(...taken.map((t) => t.ms)), alone = await memoryAlone(first);
     const [largest, memory] = first.map((t) => [t.file, Math.max(t.megabytes, alone.get(t.file) ?? 0)] as const).reduce((a, b) => (b[1] > a[1] ? b : a), ["", 0]);
@@ -118,7 +120,7 @@ async function corpora(progress: (share: number) => void): Promise<Outcome[]> {
       { name: "Files neither taken nor refused", measured: named(failed.map((t) => t.file)), required: "none", holds: failed.length === 0 },
       { name: "SVG, GIF or TIFF taken", measured: named(foreign.map((t) => t.file)), required: "none", holds: foreign.length === 0 },
       { name: "Copies with EXIF, XMP or IPTC", measured: named(kept.map((t) => t.file)), required: "none", holds: kept.length === 0 },
-      { name: `Over ${MAY.times} × a bare decode plus ${MAY.plusMs} ms`, measured: late.length ? `${named(late.map((t) => t.file))} (${late[0]!.ms.toFixed(0)} ms, bare ${late[0]!.bareMs.toFixed(0)})` : "none", required: "none", holds: late.length === 0 },
+      { name: `Over ${MAY.times} × a bare decode plus ${MAY.plusMs} ms`, measured: late.length ? `${named(late.map((t) => t.file))} (${spentMs(late[0]!).toFixed(0)} ms, bare ${late[0]!.bareMs.toFixed(0)})` : "none", required: "none", holds: late.length === 0 },
       { name: "The slowest", measured: `${slowest.toFixed(0)} ms`, required: `at most ${MAY.ms} ms`, holds: slowest <= MAY.ms },
       { name: "The most memory for one file", measured: `${memory.toFixed(0)} MB (${path.basename(largest)})`, required: `at most ${MAY.megabytes} MB`, holds: memory <= MAY.megabytes },
     ];

@@ -21,7 +21,10 @@ export interface Taken {
   notes: string[];
   /** Why it was neither taken nor refused; null where it was. */
   trouble: string | null;
+  /** By the clock. */
   ms: number;
+  /** By the processors, all threads together; what other programs take of the machine does not count. */
+  processorMs: number;
   /** The most the process held meanwhile, above what it held before. */
   megabytes: number;
 }
@@ -32,14 +35,21 @@ export const isPicture = (name: string, head: Uint8Array): boolean => ENDINGS.te
 
 const isForeign = (head: Buffer): boolean => /^(GIF8|II\*\0|MM\0\*|\s*<(\?xml|svg))/.test(head.toString("latin1"));
 
+/** Starts two watches; the answer reads them. */
+function watch(): () => { ms: number; processorMs: number } {
+  const from = performance.now(), used = process.cpuUsage();
+  return () => { const { user, system } = process.cpuUsage(used); return { ms: performance.now() - from, processorMs: (user + system) / 1000 }; };
+}
+
 /** A bare decode of a file and how long it took, until it failed where it does. */
-async function decode(file: string): Promise<{ file: string; ms: number }> {
-  const from = performance.now();
+export type Bare = { file: string; ms: number; processorMs: number };
+async function decode(file: string): Promise<Bare> {
+  const taken = watch();
   const bytes = new Uint8Array(await readFile(file));
   const found = sniff(bytes.subarray(0, HEAD_BYTES));
   const pixels = "type" in found && found.type === "image/heic" ? heic({ buffer: bytes }) : sharp(file, { limitInputPixels: MAX_PIXELS, failOn: "error" }).raw().toBuffer();
   await pixels.catch(() => undefined);
-  return { file, ms: performance.now() - from };
+  return { file, ...taken() };
 }
 
 /** Megabytes of this process by Linux's own books (proc_pid_status(5)): now, or the most since `forgetPeak`. */
@@ -58,18 +68,18 @@ async function notesIn(folder: string, id: string): Promise<string[]> {
 async function take(file: string): Promise<Taken> {
   const folder = await mkdtemp(path.join(tmpdir(), "plainpile-taken-"));
   forgetPeak();
-  const before = held("VmRSS"), from = performance.now();
+  const before = held("VmRSS"), taken = watch();
   try {
     const answer = await receivePhoto(createReadStream(file), { name: path.basename(file), type: "" }, folder);
-    const ms = performance.now() - from;
+    const times = taken();
     const megabytes = held("VmHWM") - before;
     const type = answer.ok ? answer.photo.receivedType : null;
     return {
-      file, type, ms, megabytes, trouble: null, foreign: answer.ok && isForeign((await readFile(file)).subarray(0, 64)),
+      file, type, ...times, megabytes, trouble: null, foreign: answer.ok && isForeign((await readFile(file)).subarray(0, 64)),
       notes: answer.ok ? await notesIn(folder, answer.photo.id) : [],
     };
   } catch (error) {
-    return { file, type: null, foreign: false, notes: [], trouble: (error as Error).message, ms: performance.now() - from, megabytes: held("VmHWM") - before };
+    return { file, type: null, foreign: false, notes: [], trouble: (error as Error).message, ...taken(), megabytes: held("VmHWM") - before };
   } finally {
     await rm(folder, { recursive: true, force: true });
   }

@@ -25,8 +25,10 @@ export async function decodeHeic(file: string, patienceMs = PATIENCE_MS): Promis
   const pixels = new SharedArrayBuffer(3 * width * height);
   const tiles = tilesOf(seen), whole = tiles.length === 1;
   const parts = Array.from({ length: Math.min(PARTS, tiles.length) }, (_, n) => tiles.filter((_, i) => i % PARTS === n));
-  const laid = await Promise.all(parts.map((part) => askDecoder<number>({ work: "decode", file, pixels, width, height, tiles: part, whole, toSrgb }, patienceMs)));
-  if (laid.reduce((sum, n) => sum + n, 0) !== width * height) throw new DamagedPicture("HEIC: the tiles do not make up the picture");
+  const laid = await Promise.allSettled(parts.map((part) => askDecoder<number>({ work: "decode", file, pixels, width, height, tiles: part, whole, toSrgb }, patienceMs)));
+  // Thrown only now: no thread may still be reading the file, which goes as this ends.
+  const pixelsLaid = laid.reduce((sum, part) => { if (part.status === "rejected") throw part.reason; return sum + part.value; }, 0);
+  if (pixelsLaid !== width * height) throw new DamagedPicture("HEIC: the tiles do not make up the picture");
   const decoded: Pixels = { data: Buffer.from(pixels), width, height, channels: 3 };
   return icc && !toSrgb ? byPicture(decoded, icc) : decoded;
 }
