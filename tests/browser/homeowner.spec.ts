@@ -67,7 +67,7 @@ test("a homeowner who mistypes is told what to mend and loses nothing", async ({
     const later = await person({ ...PHONE, storageState: await phone.context().storageState() });
     await later.goto(`${desk.url}/ask`);
     await expect(later).toHaveURL(`${desk.url}/ask/send`);
-    for (const kept of ["Twelve photos", "2015, 500 EUR", "80 × 300 cm", "Wren Ashdown, wren@mail.example"]) await expect(later.getByText(kept, { exact: true })).toBeVisible();
+    for (const kept of ["Twelve photos", "2015, €500", "80 × 300 cm (2 ft 7 in × 9 ft 10 in)", "Wren Ashdown, wren@mail.example"]) await expect(later.getByText(kept, { exact: true })).toBeVisible();
     await later.getByRole("button", { name: "Send to the workshop" }).click();
     await expect(alert(later)).toContainText("Tick the box");
     await later.getByRole("checkbox").check();
