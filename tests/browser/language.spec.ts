@@ -60,7 +60,7 @@ test("A workshop sees that every word on its clients' pages can be translated", 
       await page.locator("form .button").first().click();
       if (!["price", "size"].includes(at)) {
         await expect(page.getByRole("alert").filter({ has: page.getByRole("heading") })).toBeVisible();
-        await expectMarked(page, [...data, "x".repeat(8_001)]);
+        await expectMarked(page, data);
       } else {
         await expect(page).not.toHaveURL(`${desk.url}/ask/${at}`);
         await page.goto(`${desk.url}/ask/${at}`);

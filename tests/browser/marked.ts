@@ -10,6 +10,8 @@ const NOT_WORDS = /^(cm|m|ft|in|sq|EUR|GBP|USD|PDF)$/;
  */
 function outsideMarks(page: Page): Promise<string[]> {
   return page.evaluate(() => {
+    // What stands in a field is what the client typed.
+    const NO_TEXT = "script,style,noscript,template,textarea";
     const outside: string[] = [];
     const read = (text: string, from: number): number => {
       let depth = from, out = "";
@@ -21,13 +23,13 @@ function outsideMarks(page: Page): Promise<string[]> {
       if (/\p{L}/u.test(out)) outside.push(out.replace(/\s+/g, " ").trim());
       return depth;
     };
-    const shown = (el: Element): boolean => !el.closest("script,style,noscript,template,[hidden]") && el.checkVisibility({ contentVisibilityAuto: false });
+    const shown = (el: Element): boolean => !el.closest(`${NO_TEXT},[hidden]`) && el.checkVisibility({ contentVisibilityAuto: false });
     const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
     let depth = 0;
     while (walker.nextNode()) {
       const node = walker.currentNode;
       // A closed fold hides its words from view, not from whoever opens it.
-      if (node.parentElement && (shown(node.parentElement) || node.parentElement.closest("details:not([open])")) && !node.parentElement.closest("script,style,noscript")) depth = read(node.textContent ?? "", depth);
+      if (node.parentElement && (shown(node.parentElement) || node.parentElement.closest("details:not([open])")) && !node.parentElement.closest(NO_TEXT)) depth = read(node.textContent ?? "", depth);
     }
     for (const el of document.querySelectorAll("[aria-label],[alt],[placeholder],[title],[aria-roledescription]"))
       for (const name of ["aria-label", "alt", "placeholder", "title", "aria-roledescription"]) read(el.getAttribute(name) ?? "", 0);
