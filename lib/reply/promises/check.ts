@@ -1,10 +1,11 @@
 import type { Assessment } from "../../triage/assessment";
 import { beyondAssessment, isTested } from "./against-assessment";
-import { excused, saysNotThat } from "./excuses";
+import { excused, saysNotThat, type Catch } from "./excuses";
 import { cautionsMissing, MUST_SAYS, type MustSay } from "./must-say";
 import type { Pattern, Rule, RuleId } from "./rule";
 import { RULES } from "./rules";
 import { clausesOf, plainOf, sentencesOf } from "./sentences";
+import { speaksTooSurely, speaksWithCare, surenessOf, TOO_SURE } from "./sureness";
 import { compiled } from "./vocabulary";
 
 /** A sentence that says more than is known; of something left out, `sentence` is empty. */
@@ -17,26 +18,48 @@ export const WORDS_AND_PHOTOS: Known = { assessment: null, inspected: false };
 export const knownOf = ([only, ...more]: readonly (Assessment | null)[]): Known => ({ assessment: more.length === 0 ? (only ?? null) : null, inspected: false });
 
 interface Compiled { readonly rule: Rule; readonly pattern: Pattern; readonly re: RegExp }
-const ALL: readonly Compiled[] = RULES.flatMap((rule) => rule.patterns.map((pattern) => ({ rule, pattern, re: compiled(pattern.catches) })));
+const ALL: readonly Compiled[] = RULES.flatMap((rule) => rule.patterns.map((pattern) => ({ rule, pattern, re: new RegExp(compiled(pattern.catches), "gu") })));
 
-/** The rules that one sentence breaks, in the order of RULES, each once, judged as if only words and photos were known. */
-export function rulesBroken(sentence: string): Rule[] {
-  const clauses = clausesOf(plainOf(sentence));
-  return RULES.filter((rule) => ALL.some((c) => c.rule === rule && clauses.some((clause) => catches(c, clause))));
+/** What a sentence breaks, as it is told. */
+type Broken = Pick<Rule, "id" | "what" | "why" | "suggest">;
+
+/**
+ * The rules that one sentence breaks, in the order of RULES, each once, judged as if only words and photos were known. Of a
+ * sentence that no rule speaks of, not even to excuse it: whether it is surer than it may be all the same.
+ */
+export function rulesBroken(sentence: string): Broken[] {
+  const known = JUDGED.get(sentence);
+  if (known) return known;
+  if (JUDGED.size >= MOST_JUDGED) JUDGED.clear();
+  const broken = judge(sentence);
+  JUDGED.set(sentence, broken);
+  return broken;
+}
+/** Sentences judged before: while a letter is written, all but one stay as they were. */
+const JUDGED = new Map<string, Broken[]>();
+const MOST_JUDGED = 2_000;
+
+function judge(sentence: string): Broken[] {
+  const sureness = surenessOf(sentence);
+  const caught = caughtIn(plainOf(sentence));
+  const broken = RULES.filter((rule) => caught.some((c) => c.rule === rule && !c.excused) && (rule.id === "harm" || !speaksWithCare(sureness)));
+  if (broken.length > 0 || caught.length > 0 || !speaksTooSurely(sureness)) return broken;
+  return [{ ...TOO_SURE, why: `${TOO_SURE.why} What weighs most: ${sureness.words.map((w) => `“${w}”`).join(", ")}.` }];
 }
 
-function catches({ rule, pattern, re }: Compiled, clause: string): boolean {
-  const found = re.exec(clause);
-  if (!found) return false;
-  const end = found.index + found[0].length;
-  if (pattern.except?.includes("negated") && saysNotThat(clause.slice(0, found.index))) return false;
-  const excuses = [...rule.excuses, ...(pattern.also ?? [])].filter((e) => !pattern.except?.includes(e));
-  return !excuses.some((e) => excused(e, clause, end));
+/** Every catch of every pattern in a sentence, and whether something excuses it. */
+const caughtIn = (sentence: string): { rule: Rule; excused: boolean }[] =>
+  clausesOf(sentence).flatMap((clause) => ALL.flatMap((c) => [...clause.matchAll(c.re)].map(({ 0: text, index: start }) =>
+    ({ rule: c.rule, excused: isExcused(c, { sentence, clause, start, end: start + text.length }) }))));
+
+function isExcused({ rule, pattern }: Compiled, found: Catch): boolean {
+  if (pattern.except?.includes("negated") && saysNotThat(found.clause.slice(0, found.start))) return true;
+  return [...rule.excuses, ...(pattern.also ?? [])].some((e) => !pattern.except?.includes(e) && excused(e, found));
 }
 
 /** A rule that what is known has lifted: a tested fibre may be named, an inspected rug given up. */
 const lifted = (rule: RuleId, sentence: string, { assessment, inspected }: Known): boolean =>
-  (rule === "certainty" && assessment !== null && isTested(sentence, assessment)) || (rule === "verdict" && inspected);
+  ((rule === "certainty" || rule === "sureness") && assessment !== null && isTested(sentence, assessment)) || (rule === "verdict" && inspected);
 
 /** One sentence against everything that is known. */
 export function checkSentence(sentence: string, known: Known): Overpromise[] {

@@ -1,27 +1,44 @@
 import type { Excuse } from "./rule";
+import { list, verbs, words } from "./words";
+
+const either = (...parts: string[]) => new RegExp(`\\b${list(parts)}\\b`, "u");
+
+/** What denies: "we cannot promise", "I wish I could", "it would be wrong to". */
+const DENIALS = words("not, never, no, nobody, none, nothing, neither, nor, cannot, without, rarely, seldom, hardly, scarcely, barely, rather than, instead of, avoid\\w*, refrain from, hold off, steer clear of, stay away from, resist, unable to, refuse to, refused, decline, declined, hesitate to, wary of, unfair to, unwise to, wrong to, wrong of (?:me|us) to, improper (?:of \\w+ )?to, foolish to, rash to, dishonest to, irresponsible to, premature to, misleading to, too early to, too soon to, far from, short of, (?:keep|kept) (?:it |them |the rug |that )?(?:out of|away from|off|well clear of), no longer, (?:would|should) (?:be )?(?:dearly )?(?:love|like|hate|glad|happy|pleased|delighted) to, i wish, we wish, wish (?:i|we) could, if only, would be (?:fibbing|lying|guessing|wrong|unfair|misleading|dishonest|foolish), (?:caution|counsel|advise|warn|recommend|urge|guard) (?:you )?(?:strongly )?against, fall outside, outside our, beyond our competence, doubt, doubts, doubtful");
+/** What hedges. */
+const HEDGES = words("prob, probs, probably, likely, unlikely, perhaps, maybe, (?<!not )(?<!cannot )possibly, possible, possibility, presumably, (?<!you )(?:may|might|could), would hope, (?:we|i|would|can only) hope, (?:we|i) (?:do )?(?:think|believe|suspect|expect|assume|imagine|reckon|fancy|understand), (?:i|we) would (?:think|say|guess|suspect|put), my guess, a guess, my hunch, hunch, guesswork, in (?:my|our) (?:view|opinion|experience), seems?, appears?, appeared, looks? (?:to (?:me|us) )?(?:like|as if|as though|to), suggests?, points? to, fits?, reminds?, usually, often, sometimes, ordinarily, typically, normally, as a rule, generally, frequently, occasionally, on occasion, in (?:most|some|many) cases, mostly, largely, some(?:thing|what)?, provisional(?:ly)?, preliminary, indicative, from photos it looks, as an estimate, estimated?, tends?, apt to, prone to, with (?:any )?luck, all being well, subject to, to be confirmed, fair chance, good chance, a chance, there is (?:a|some|always some) (?:small |slight |real )?(?:chance|risk|danger), there is (?:every )?(?:chance|risk|danger), should be able to, for all (?:i|we) know, as far as (?:i|we) can (?:see|tell), at best, if all goes well, reasonabl[ey], fairly, only (?:a )?(?:part|some|little|half|partly|partially), (?:a|in) part, partly, partially, rare, rarely");
 
 /**
  * Words that take the edge off a clause. A denial or a hedge excuses what comes after it in the clause; the others hold
  * for the whole clause.
  */
-const BEFORE: Readonly<Record<"negated" | "hedged", RegExp>> = {
-  negated: /\b(?:not|never|no|nobody|none|nothing|neither|nor|cannot|without|rarely|seldom|hardly|scarcely|rather than|instead of|avoid|refrain from|hold off|steer clear of|stay away from|resist|unable to|refuse to|hesitate to|wary of|unfair to|too early to|too soon to|far from|keep (?:it |them |the rug )?(?:out of|away from)|no longer)\b|n't\b/u,
-  hedged: /\b(?:probably|likely|unlikely|perhaps|maybe|possibly|presumably|may|might|could|would hope|we hope|we (?:do )?(?:think|believe|suspect|expect|assume)|in our (?:view|opinion)|seems?|appears?|looks? (?:like|as if|to)|suggests?|points? to|fits?|usually|often|sometimes|as a rule|generally|in most cases|mostly|some(?:thing)?|provisional(?:ly)?|from photos it looks|as an estimate|estimated|tend|with (?:any )?luck|all being well)\b/u,
-};
-const ANYWHERE: Readonly<Record<"undecided" | "reported" | "ranged" | "ours", RegExp>> = {
-  undecided: /\b(?:whether|if (?:it|the pile|the rug|this|they) (?:is|are|were|turns? out)|if the test|if (?:we|i|any(?:body|one)|some(?:body|one)) (?:promised|said|told you|claimed)|once (?:it is |they are )?tested|until (?:it is|they are|we have)|depends?|ask(?:s|ed|ing)? (?:me |us )?(?:for|if|whether)|to be tested|unless|before we can say|only (?:an inspection|a test|a valuer))\b/u,
-  reported: /\b(?:you (?:wrote|told|said|mention(?:ed)?|describe|paid|used)|label (?:says|names|reads)|seller (?:said|called)|called it|was sold as|were sold|by your account|as you say|was used|were used)\b/u,
-  ranged: /\b(?:between|from)\b.*\b(?:and|to)\b|[0-9] ?(?:–|-|to) ?[0-9]|\b(?:at least|at most|up to|no more than|less than|more than|about|around|roughly|or more|per square|a square|usual price)\b/u,
-  ours: /\b(?:we|our (?:people|workshop|team)) (?:will|would|shall|use|can|do|work|clean|wash|never|always|have|test)\b(?!.*\b(?:recommend|suggest|advise)\b)/u,
+const BEFORE: Readonly<Record<"negated" | "hedged", RegExp>> = { negated: either(DENIALS), hedged: either(HEDGES) };
+const ANYWHERE: Readonly<Record<Exclude<Excuse, "negated" | "denied" | "hedged">, RegExp>> = {
+  undecided: either(
+    "whether", "if (?:it|the pile|the rug|this|they) (?:is|are|were|turns? out)(?! worth)", "whose fault", "no (?:forecast|guide|promise|sign of what|guarantee)", "^how (?:long|much|many|far|well)", "hangs? on", "you may (?:decide|feel|want|wish|prefer|find|think|well)", "(?:(?:we|i) (?:cannot|could not|do not|would rather not)|(?:nobody|no one|anyone) can) (?:really |honestly )?(?:say|tell|know|judge|promise|guess)(?! you (?:from|that|now|here))", "if the test", "if (?:we|i|any(?:body|one)|some(?:body|one)|you|they|people) (?:promised?|says?|said|tells?|told|claim\\w*|are told|hears?)",
+    "(?:any|some|no)(?:one|body) (?:who )?(?:tells?|told|says?|said|promis\\w+|claim\\w*|guarantee\\w*)", "once (?:it is |they are )?tested", "(?:when|once|after|until|till) (?:we|i|one of us|it|the rug|somebody|you) (?:have |has |had )?(?:been )?(?:seen?|inspect\\w*|tested|examined|looked?|handled|had a|had it|weighed|felt)", "until (?:then|(?:\\w+ ){0,5}(?:seen|tested|inspected|looked|examined|handled|been|know\\w*|results?|had|sees|looks|tests))", "not before", "(?:has|have|needs?|want|like) to (?:see|look|test|inspect|check|handle|feel)", "before (?:it is firm|(?:we|i|anyone) (?:can|could|would|say|commit|quote|promise|decide))", "depends?", "depending", "ask(?:s|ed|ing)? (?:me |us )?(?:for|if|whether)", "only (?:your|the) (?:insurer|seller|court|judge)", "to be tested", "after (?:a|the|any|we have|our) (?:\\w+ )?tests?", "unless", "before (?:we|i) can say",
+    "only (?:an inspection|a test|a valuer)", "unlikely", "impossible", "hard to (?:say|tell|know)", "difficult to (?:say|tell|predict)", "remains to be seen", "out of the question", "too much to (?:hope|ask)", "more than (?:anyone|anybody|we|i) (?:can|could)", "promising too much",
+    "(?:is|are) (?:a phrase|a word|a claim|not something|not one|something (?:i|we) would)", "lets? you", "would (?:be|have to be) guess\\w*", "should you", "in the event",
+  ),
+  softened: either(HEDGES),
+  reported: either("you (?:wrote|told|said|say|mention(?:ed)?|describe|paid|used|ask(?:ed)?|note|report(?:ed)?|quote|were (?:told|sold))", "told (?:you|me|us|her|him|them)", "your (?:email|letter|message|note|seller|neighbour|neighbor|aunt|friend|mother)\\b.{0,40}\\b(?:says?|said|told|reads?|suggest\\w*|recommend\\w*|advice|tip|recipe|idea|advised)", "label (?:says|names|reads)", "seller (?:said|called)", "called it", "was sold as", "were sold", "by your account", "as you say",
+    "was used", "were used", "has been used", "the internet", "online tip", "(?:tip|recipe|advice|remark|suggestion|idea|request) (?:about|on|to|that|you)", "found online", "was put on", "note your"),
+  ranged: /\b(?:between|from)\b.*\b(?:and|to)\b|[0-9] ?(?:–|-|to) ?[€£$]?[0-9]|\b(?:at least|at most|up to|no more than|less than|more than|about|around|roughly|approximately|or so|or more|ballpark|rough\w*|guide|estimate[ds]?|in the region of|somewhere|per square|a square|usual price)\b/u,
+  ours: /\b(?:we|our (?:people|workshop|team|own)|this (?:office|firm|workshop)) (?:will|would|shall|use|can|do|work|clean|wash|never|always|have|test|ordinarily|usually)\b(?!.*\b(?:recommend|suggest|advise)\b)/u,
+  warned: either(verbs("worsen, harm, damage, ruin, spoil, weaken, strip, eat, break, fray, felt, distort, disturb, destroy, attack, rot, scorch, loosen, frighten, worry, dissolve the, risk, mislead, avoid, resist, warn, hate, dread, caution, prevent, tempt, regret, discourage, drive, bond, yellow, discolour, discolor, spread, injure, crack"),
+    words("worse, set, sets, setting (?:the|in|it), permanent(?:ly)? (?:mark\\w*|stain\\w*|damage|change)?, fumes?, danger\\w*, hazard\\w*, poison\\w*, toxic, irritat\\w*, risky, risks?, wary, careful\\w*, against, last thing, wrong thing, a mistake, mistaken, inadvisable, unwise, irreversib\\w*, lasting, residues?, cannot, a no, no-no, cook\\w*, bad idea, enemy, (?:not|no) (?:\\w+ )?(?:idea|friend), take the colou?r, takes the colou?r, unsuitable, too (?:harsh|strong|hot|rough|alkaline|risky), fragile, brittle, stiff, instead, rather, shrink\\w*, fade, fades, bleeds?, run, runs, move the, shift (?:\\w+ )?colou?rs?, (?:colou?r|dye) of, best left, leave (?:it|that|the \\w+) (?:be|alone|in (?:its|the|a) (?:drawer|cupboard|cabinet|box|bottle|shed))")),
 };
 
-/** Whether an excuse holds for a catch that ends at `end` of the clause. */
-export function excused(excuse: Excuse, clause: string, end: number): boolean {
-  if (excuse === "negated" || excuse === "hedged") {
-    return BEFORE[excuse].test(clause.slice(0, end));
-  }
-  return ANYWHERE[excuse].test(clause);
+/** Where a pattern caught something: from `start` to `end` of a clause of a sentence, all in plain words. */
+export interface Catch { readonly sentence: string; readonly clause: string; readonly start: number; readonly end: number }
+
+/** Whether an excuse holds for a catch. A warning or a report holds for its whole sentence. */
+export function excused(excuse: Excuse, { clause, start, end, sentence }: Catch): boolean {
+  if (excuse === "denied") return BEFORE.negated.test(clause.slice(0, start));
+  if (excuse === "negated" || excuse === "hedged") return BEFORE[excuse].test(clause.slice(0, end));
+  return ANYWHERE[excuse].test(excuse === "warned" || excuse === "reported" ? sentence : clause);
 }
 
 /** For a pattern that denies by itself: a denial of somebody's saying so, before it. */
-export const saysNotThat = (before: string): boolean => /\b(?:cannot|can't|could not|do not|don't|will not|would not|nobody can|no one can|never) (?:say|promise|tell|guarantee|claim|think|mean)\b/u.test(before);
+const NOT_SAID = /\b(?:cannot|could not|do not|does not|will not|would not|would never|nobody can|no one can|never|unable to|no \w+ (?:can|could)|hesitate to|wrong to|(?:like|love) to|wish) (?:\w+ ){0,3}?(?:say|promise|tell|guarantee|claim|think|mean|assure|pretend|be read|state|assume|conclude|rely)\b/u;
+export const saysNotThat = (before: string): boolean => NOT_SAID.test(before);

@@ -3,11 +3,11 @@
  * and held to tables of sentences in its tests. Patterns meet a clause in lower case, without what stands in quotation
  * marks; `FIBRE`, `RUG`, `NUMBER` and the like stand for lists in `vocabulary.ts`.
  */
-export const RULE_IDS = ["certainty", "result", "safety", "number", "harm", "blame", "cover", "verdict"] as const;
+export const RULE_IDS = ["certainty", "result", "safety", "number", "harm", "blame", "cover", "verdict", "sureness"] as const;
 export type RuleId = (typeof RULE_IDS)[number];
 
 /** What takes the edge off a clause: see `excuses.ts`. */
-export type Excuse = "negated" | "hedged" | "undecided" | "reported" | "ranged" | "ours";
+export type Excuse = "negated" | "denied" | "hedged" | "softened" | "undecided" | "reported" | "ranged" | "ours" | "warned";
 
 export interface Pattern {
   /** A regular expression over one clause, written with the words of vocabulary.ts in capitals. */

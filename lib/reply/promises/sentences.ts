@@ -20,24 +20,39 @@ export function sentencesOf(text: string): string[] {
 /** What somebody else's words are replaced by: they are not ours to answer for. */
 const QUOTED = " quoted ";
 
-/** Lower case, straight apostrophes, one space, quotations taken out; phrases of certainty that look like denials made plain. */
+/** Short forms written out, so that a rule knows one form of each; "let's" and possessives stay. */
+const WRITTEN_OUT: readonly (readonly [RegExp, string])[] = [
+  [/\bcan't\b/gu, "cannot"], [/\bwon't\b/gu, "will not"], [/\bshan't\b/gu, "shall not"], [/(?<=[a-z])n't\b/gu, " not"], [/'ll\b/gu, " will"], [/'ve\b/gu, " have"], [/\bi'm\b/gu, "i am"], [/'re\b/gu, " are"],
+  [/\b(i|we|you|he|she|they|it|that|who)'d\b/gu, "$1 would"], [/\b(it|that|this|there|what|he|she|who|where|here|everything|nothing|nobody|everybody|everyone)'s\b/gu, "$1 is"], [/\bgonna\b/gu, "going to"], [/\bgotta\b/gu, "have to"], [/\bdont\b/gu, "do not"], [/\bdoesnt\b/gu, "does not"], [/\bdidnt\b/gu, "did not"], [/\bcant\b/gu, "cannot"], [/\bwont\b/gu, "will not"],
+  [/\bisnt\b/gu, "is not"], [/\bthats\b/gu, "that is"], [/\btheres\b/gu, "there is"], [/\bim\b/gu, "i am"], [/\bits (?=(?:a|an|the|only|just|not|all|definitely|probably|going)\b)/gu, "it is "], [/\b(?:youre|ur)\b/gu, "you are"], [/\btheyre\b/gu, "they are"],
+  [/(?<=[a-z])'s (?=(?:just|only|not|gone|dead|out|fine|going|a|an|been|all|actually|always|never|permanent|tricky|safe|easy|no|back|coming|definitely|probably|nothing|too|so|really|pretty|ruined|finished|sorted|done|final|paying|liable|certain|nailed|clearly|sound|perfect|simply)\b)/gu, " is "],
+  [/\b(?:deffo|defo|def|defs|definately|100%|hundred percent)\b(?! (?:wool|silk|cotton|viscose|success|satisf\w+|of|chance|pure|rate|natural|gone|recyc\w+))/gu, "definitely"],
+];
+/** Phrases that look like denials and are none: certainty, and comfort. */
+const NO_DENIALS: readonly (readonly [RegExp, string])[] = [
+  [/\b(?:there is )?(?:no|not a|not the slightest|not any|without (?:a |any |the slightest )?)\s*(?:doubts?|question)(?: that| about it| whatever| whatsoever| at all)?\b(?! of)|\bno other explanation\b|\bno two ways about it\b/gu, "definitely"],
+  [/\b(?:please )?(?:do not|stop|never|no need to) (?:you )?(?:worry|worrying|fret|fear|panic|stress)(?: at all| about (?:it|that|a thing))?\b|\bno worries\b|\bno matter\b(?! (?:what|how|who|which|where))|\bwith no (?:bother|trouble|fuss)\b|\bwithout (?:bother|trouble|fuss|delay)\b/gu, ""],
+];
+
+/** Lower case, straight apostrophes, one space, quotations taken out, short forms written out, false denials made plain. */
 export function plainOf(sentence: string): string {
-  return sentence
-    .replace(/“[^”]*”|"[^"]*"|«[^»]*»|„[^“”]*[“”]/gu, QUOTED)
-    .toLowerCase()
-    .replace(/[’‘]/gu, "'")
-    .replace(/\b(it|that|this|there|what|he|she)'s\b/gu, "$1 is")
-    .replace(/\b(they|we|you)'re\b/gu, "$1 are")
-    .replace(/\b(?:there is |there's )?no (?:doubt|question)(?: that| about it)?|\bwithout (?:a |any )?doubt\b|\bno other explanation\b/gu, "definitely")
-    .replace(/\b(?:please )?(?:do not|don't|stop|never|no need to) (?:you )?(?:worry|worrying|fret|panic)(?: at all| about (?:it|that|a thing))?\b|\bno worries\b|\bno matter\b/gu, "")
-    .replace(/\s+/gu, " ")
-    .trim();
+  const flat = sentence.replace(/“[^”]*”|"[^"]*"|«[^»]*»|„[^“”]*[“”]/gu, QUOTED).toLowerCase().replace(/[’‘]/gu, "'");
+  return [...WRITTEN_OUT, ...NO_DENIALS].reduce((text, [what, by]) => text.replace(what, by), flat).replace(/\s+/gu, " ").trim();
 }
 
-/** Clauses: what a denial or a hedge reaches. A semicolon, a dash, "but", "though" and a comma before a new subject begin another. */
+/** Where a new clause begins, beside a full stop: a semicolon, a dash, a conjunction, a comma before a new subject. */
+const NEW_CLAUSE = new RegExp([
+  ";", ":\\s", "\\s[–—-]\\s", ",? then (?=(?:it|we|you|they|that|the|your)\\b)", ",?\\s\\b(?:but|though|although|however|whereas|yet(?= (?:it|we|they|the|you|i)\\b))\\b",
+  ",?\\s(?:because|since|so(?: that)?|which is why|after which)\\s(?=(?:it|we|you|they|there|this|that|the|your|he|she|i|no|nothing|nobody|any|some|all)\\b)",
+  ",\\s(?=(?:and |so |then )?(?:it|we|you|they|there|this|the law|that is|nothing|nobody|the pile|the rug|your|i (?:am|will|can|shall|would)|(?:the|these|those|every|its) (?:\\w+ ){1,3}(?:will|is|are|was|were|can))\\b)",
+].join("|"), "u");
+
+/** Clauses: what a denial or a hedge reaches. What is asked is not said, so questions are left out. */
 export function clausesOf(plain: string): string[] {
   return plain
-    .split(/;|:\s(?=(?:we|it|they|you|nothing|nobody)\b)|\s[–—-]\s|,?\s\b(?:but|though|although|however|whereas)\b|,\s(?=(?:and |so |then )?(?:it|we|you|they|there|this|the law|that is|nothing|nobody|the pile|the rug|they will|your|(?:the|these|those|every|its) (?:\w+ ){1,3}(?:will|is|are|was|were|can))\b)/u)
+    .split(/(?<=[a-z0-9)%'][.!?…]+)(?<!\b(?:mr|mrs|ms|dr|st|no|approx|e\.g|i\.e|a\.m|p\.m)\.?)\s+(?=[a-z(])/u)
+    .filter((part) => !part.endsWith("?"))
+    .flatMap((part) => part.split(NEW_CLAUSE))
     .map((c) => c.trim().replace(/^[,.\s]+|[\s.!?…]+$/gu, ""))
     .filter((c) => c !== "");
 }

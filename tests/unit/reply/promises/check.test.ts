@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { rulesBroken } from "../../../../lib/reply/promises/check";
 import { HONEST } from "./honest";
 import { OVER_PROMISING } from "./over-promising";
-import { STRANGERS, UNSEEN } from "./strangers";
+import { STRANGERS } from "./strangers";
 
 const broken = (sentence: string) => rulesBroken(sentence).map((r) => r.id);
 
@@ -37,9 +37,19 @@ describe.each(STRANGERS.map((set, n) => [n + 1, set] as const))("the check of pr
   });
 });
 
-describe("the check of promises on sentences that its rules have not seen", () => {
-  it("catches no fewer than it did at first, and alarms at no more than one honest sentence in ten", () => {
-    expect(UNSEEN.overPromising.filter((say) => broken(say).length > 0).length).toBeGreaterThanOrEqual(42);
-    expect(UNSEEN.honest.filter((say) => broken(say).length > 0).length).toBeLessThanOrEqual(6);
+describe("the check of promises on every meaning it knows", () => {
+  it.each([
+    ["certainty", "I can see from the photo that it is wool."], ["certainty", "You can skip the dye test."], ["result", "The ink will be gone by Friday."], ["result", "Nobody will ever notice the repair."],
+    ["safety", "The colours cannot possibly run."], ["safety", "The baby can crawl on it straight away."], ["number", "It has another thirty years in it."], ["number", "It is worth four thousand."],
+    ["harm", "Dab it with vinegar."], ["harm", "Roll it up while it is still damp."], ["harm", "Vacuum it hard with the beater bar on."], ["harm", "Salt, then hot water from a height."],
+    ["blame", "Your landlord ruined it."], ["blame", "Other firms cut corners and ruin silk."], ["cover", "Your insurer is obliged to pay."], ["verdict", "This rug is a goner."],
+  ])("%s: %s", (rule, say) => expect(broken(say)).toContain(rule));
+
+  it("shows a sentence that breaks no rule and holds nothing back, with the words that weigh most", () => {
+    const [found] = rulesBroken("We are entirely certain it all needs our full process.");
+    expect(found?.why).toMatch(/“.+”/u);
   });
+  it.each([
+    "Will it come out?", "We wish we could say that it will come out.", "You told us to use vinegar on it.", "It may be wool.", "The rug is “as good as new”, they told you.", "We would be wrong to promise that.",
+  ])("lets pass: %s", (say) => expect(broken(say)).toEqual([]));
 });

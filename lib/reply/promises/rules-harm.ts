@@ -1,0 +1,32 @@
+import { p, type Rule } from "./rule";
+
+/** What may harm the rug or a person at home. */
+export const HARM: Rule = {
+  id: "harm", what: "advises something that can harm the rug or a person",
+  why: "Water, heat, products and rubbing set marks and break weak fibres, and a wrong guess of the fibre must not hurt. First aid is one set, whatever the fibre.",
+  suggest: "Leave it to first aid: press a plain white dry cloth, no product, no more water, no heat, let air get to it, and wait for us.",
+  excuses: ["negated", "reported", "ours"],
+  patterns: [
+    p("(?:^|, |\\band |\\bthen |: |\\bor )LEADINACT\\b(?:(?!\\b(?:dry white|plain white|plain dry)\\b)[^.])*\\b(?:AGENT|HEAT)\\b(?!.*\\b(?:switched off|turned off|off and)\\b)", { also: ["ours"] }),
+    p("(?:^|, |\\band |\\bthen |: )LEADINHARMACT\\b(?! (?:test|both|result|marks?|damage|with|is|can|in the|may|would)\\b)(?= (?:it|them|that|the|your|this|any|out|down|over|off|at|away|gently|well|hard|in|through|both|those|these|a|with|on|until|briskly|vigorously|from|back|everything|\\w+ly)\\b)", { also: ["ours"] }),
+    p("\\b(?:(?:recommend|suggest|advise|advocate|encourage|favour)(?! (?:you )?(?:\\w+ly )?against)|swear by|swears by|swore by|worth (?:a try|trying)|fine to|fine for|okay to|ok to|all right to|alright to|safe to|acceptable to|permissible to|happy for you to|welcome to|free to|feel free|appropriate to|sensible to|best to|good idea to|do well to|helps? to|ideal|suitable for|will suffice|is enough|does? the (?:trick|job)|tip is|trick is|remedy|works?(?: \\w+)?|wonders|effective)\\b(?=.*\\b(?:AGENT|HEAT|ACTING)\\b)|\\b(?:PRODUCT|HEAT|ACTING)\\b.*\\b(?:fine|okay|all right|suitable|recommended|acceptable|permissible|ideal|perfect|does? the (?:trick|job)|will (?:do|suffice|help|work|bring|lift|shift|clear|kill|remove|whiten|restore|sort|expedite|take|get|loosen|dissolve|deal)|works?|helps?|expedite\\w*|is all (?:it|you))\\b", { also: ["ours"] }),
+    p("\\b(?:may|can|could|might|should|ought to|must|needs? to) (?:SURELY |\\w+ly |simply |just )*(?:be )(?:SURELY |\\w+ly )*(?:saturated|soaked|scrubbed|steamed|bleached|ironed|hosed|tumble[- ]?dried|machine[- ]?washed|boiled|combined|mixed|poured|immersed|drenched|sponged|shampooed|rubbed|sprinkled|sprayed|rinsed|beaten|put (?:in|through|on|over|near)|placed (?:in|on|over|near|beside))\\b", { also: ["ours", "warned", "undecided"] }),
+    p("\\byou (?:can|could|may|might|should|must|need to|ought to|will want to|would do well to)(?: \\w+ly| just| simply| also| always| even)* (?:ACT|HARMACT)\\b.*\\b(?:AGENT|HEAT|machine|bath|shower|patio|lawn|garden)\\b", { also: ["ours"] }),
+    p("\\bPRODUCT\\b", { also: ["ours", "warned", "softened", "undecided"] }),
+    p("(?:^|, |\\band |\\bthen |: |\\bto )LEADIN(?:roll|fold|store|put|leave|cover|wrap|seal|lay|keep) (?:it|the(?: \\w+){1,3}|them|everything|that)\\b.{0,40}\\b(?:damp|wet|soaking|plastic|cling ?film|polythene|bin ?(?:bag|liner)s?|tarpaulin|overnight to soak)\\b", { also: ["ours"] }),
+    p("(?:^|, |\\band |\\bthen |: )LEADIN(?:spritz|spray|dab|wipe|sponge|mist|rub|douse|treat|clean|wash|scrub|soak|blot|dampen|moisten|wet|rinse|saturate|drench) (?:it|the \\w+|them|that|those|this|any \\w+)(?: \\w+){0,3} (?:with|in|using|under) (?!(?:a |an |some )?(?:dry|plain|white|clean|soft white|nothing|kitchen roll|paper)\\b)", { also: ["ours"] }),
+    p("\\b(?:pop|put|throw|toss|stick|shove|bung|chuck|run|wash|place|dry|spin) (?:it|them|the \\w+|your rug|this|that one)(?: \\w+){0,3} (?:in|into|through|on) (?:the|a|your|an) (?:\\w+ )?(?:machine|washer|dryer|drier|bath|bathtub|tub|shower|sink|line|oven|lawn|patio)\\b", { also: ["ours"] }),
+    p("(?:^|, |\\band |\\bthen |: )LEADIN(?!(?:keep|handle|compare|photograph|show|send|bring|deal|live|leave|wait|press|lift|help|provide|start|come|go|be|roll|store|turn|carry|if|when|once|unless|we|i|it|you|they)\\b)\\w+ (?:it|the (?:\\w+ )?TROUBLE|the pile|the fringe|the rug|that|them) (?:\\w+ ){0,2}with (?!(?:a |an |some )?(?:dry|plain|white|clean|soft white|nothing|kitchen roll|paper|care|us|you|gloves)\\b)", { also: ["ours"] }),
+    p("\\b(?:put|leave|hang|lay|stand|take|drag|spread) (?:it|them|the rug|that)(?: \\w+){0,2} (?:outside|outdoors|in the (?:rain|sun|snow|frost)|on the (?:lawn|grass|line|balcony|patio))\\b", { also: ["ours"] }),
+    p("\\b(?:so |and |just )?(?:crack on|go for it|knock yourself out|be my guest|do your worst|give it (?:some|plenty of|a bit of) (?:welly|elbow))\\b"),
+    p("(?:^|, |\\band |\\bthen |: )LEADIN(?:put|move|place|set|push) (?:the |your )?(?:furniture|sofa|settee|table|chairs?|bed|cabinet|wardrobe)\\b.*\\b(?:back|on (?:it|top|the rug))\\b", { also: ["ours"] }),
+    p("(?:^|, |\\band |\\bthen |: )LEADIN(?:fold (?:it|the rug|them)|(?:brush|shake|sweep|wipe|pick|scrape|chip|knock|flick) (?:it|the (?:\\w+ )?TROUBLE|off|out|away|that|those|any|them)|give (?:it|the \\w+|them|that) (?:a|an|another|one) (?:\\w+ ){0,3}\\w+)\\b(?! (?:photo|picture|call|ring|rest|chance))", { also: ["ours"] }),
+    p("\\b(?:vacuum|hoover)\\w*\\b.{0,60}\\b(?:beater|brush bar|rotating brush|power head|full (?:power|suction)|highest|strongest|maximum|both sides|fringe|hard|vigorously|while (?:it is )?(?:damp|wet))\\b(?!.*\\b(?:off|without|raised|disengaged)\\b)", { also: ["ours"] }),
+    p("(?:^|, |\\band |\\bthen |: )LEADIN(?:cut|snip|trim|pull|tug|pluck|yank|burn|singe|glue|superglue|tape|staple|nail|tack|stitch|sew|stretch|paint|dye|colour|color|touch) (?:it|them|out|off|up|in|down|away|the|any|that|those|over|at|loose)\\b(?!.*\\b(?:photo|picture)\\b)", { also: ["ours"] }),
+    p("\\bDAMAGING\\b", { also: ["ours", "warned", "softened", "undecided"] }),
+    p("\\b(?:a|one|some|the) (?:good |quick |thorough |proper |hard |light |decent |brisk )*(?:beating|scrub|scrubbing|soak|soaking|hosing|rub|rubbing|wash|steam|steaming|shampoo|rinse|blast|dunk|spin|press)\\b.{0,40}\\b(?:at home|yourself|in the (?:bath|garden|shower|machine)|on the (?:patio|lawn|line)|all (?:it|you)|will (?:bring|do|sort|get|shift|help)|before (?:you|we)|tonight)\\b", { also: ["ours", "warned"] }),
+    // Said in other words
+    p("\\bAGENT\\b.*\\b(will do|works?( well)?|helps?|does the trick|will (take|lift|get|remove)|is (fine|good|best(?! avoided| left)))\\b"),
+    p("\\bturn (up )?(the )?(underfloor |floor )?heating (up|on|higher)|\\bturn (up|on) the\\b.*\\bheating"),
+  ],
+};

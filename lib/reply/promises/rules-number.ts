@@ -1,0 +1,28 @@
+import { p, type Rule } from "./rule";
+
+/** One figure for years, money or per cent. */
+export const NUMBER: Rule = {
+  id: "number", what: "gives one number where only a range is known",
+  why: "An improvement, a life left, a price or a value is a range until the rug was inspected.",
+  suggest: "Give the range: “between … and …”, with what it hangs on.",
+  excuses: ["negated", "hedged", "ranged", "reported", "undecided"],
+  patterns: [
+    p("\\bgood for (?:life|years|decades|ever|a lifetime|generations|another|NUMBER|ages)\\b", { also: ["softened"], except: ["ranged"] }),
+    p("\\b(?:long|good|many|full|plenty of) (?:\\w+ )?(?:life|years) (?:ahead|left|in it|to come|still)\\b", { also: ["softened"] }),
+    p("\\b(?:another|a further|further|extra|additional|good|easily|least|serve\\w*|last\\w*|left|see (?:you|it) (?:through|right)|stay\\w*|expect)\\b.{0,30}\\b(?:NUMBER(?:[- ]odd)?|several|many|a few|a couple of|a good few) (?:\\w+ )?(?:years?|decades?|generations?|lifetimes?)\\b", { except: ["ranged"], also: ["softened"] }),
+    p("\\b(?:NUMBER|several|many|decades?|generations?)(?: more| further| good)? (?:years?|decades?|generations?)(?: \\w+){0,3} (?:in|out of|off|from|of (?:use|wear|life|service|pleasure|enjoyment)|ahead) ?(?:it|this|that|her|RUG|of it)?\\b", { also: ["softened"] }),
+    p("\\b(?:a lifetime|lifetimes?|generations|for generations|for decades|outlive|outlast|outlasts|see us all out|see you out)\\b", { also: ["softened"] }),
+    p("(?:CURRENCY ?NUMBER|\\bNUMBER(?: hundred| thousand)? ?(?:quid|pounds|euros|dollars|francs|grand|thousand|k\\b))(?=.*\\b(?:worth|value|valu\\w+|all in|total|fixed|final|flat|exactly|and not|not a penny|no more|whatever|will be|insure|fetch\\w*|sell|claim|penny)\\b)", { also: ["softened"], except: ["negated"] }),
+    p("\\b(?:worth|value[sd]?|valuation|price|charge|fee|cost|bill|total|figure|quote)\\b(?:(?!\\b(?:inspection|test|collection|delivery|report|estimate)\\b)[^.])*(?:is|are|of|at|be|was|,) (?:exactly |only |just |SURELY |fixed at |set at |still |easily |at least |well over |no more than )*(?:CURRENCY ?NUMBER|NUMBER(?: hundred| thousand)? ?(?:quid|pounds|euros|dollars|francs|grand|thousand))(?! ?(?:–|-|to|and|or) )", { also: ["softened"] }),
+    p("\\b(?:worth|valued at) (?:every bit of |at least |easily |a good |well over |SURELY )*(?:CURRENCY ?)?NUMBER(?: (?:hundred|thousand|grand|million|quid))?", { except: ["ranged"], also: ["softened"] }),
+    p("\\b(?:price|charge|fee|quote|figure|cost|sum|bill|total)\\b.*\\b(?:fixed|final|firm|guaranteed|whatever (?:we|happens)|will not (?:change|be revised|rise|go up)|under any|no matter what|to the penny|locked)\\b", { except: ["negated", "ranged"] }),
+    p("\\b(?:doubles?|doubling|trebles?|triples?|quadruples?)\\b (?:the|its|what|your|in)\\b", { also: ["softened"] }),
+    p("\\b(?:will|shall|can|going to|is bound to) (?:\\w+ )?(?:add|increase|double|treble|raise|boost|improve|enhance)\\b.{0,30}\\b(?:value|price|worth|resale)\\b|\\b(?:worth|value) (?:\\w+ )?(?:twice|double|more than (?:ever|you|before))\\b|\\b(?:good|safe|sound) investment\\b|\\bgain\\w*\\b.{0,25}\\bin value\\b", { also: ["softened"] }),
+    // Said in other words
+    p("\\bNUMBER ?(%|per ?cent)( chance)?\\b|\\b(chance|improv\\w+|better|back|gone|fade|comes? out)\\b.*\\bNUMBER ?(%|per ?cent)"),
+    p("\\b(half|(one|two|three|four|nine|seven|eight) (tenths?|quarters?|thirds?|fifths?))\\b.*\\b(gone|better|back|out|less)\\b|\\b(fade|improve|lighten|recover|go)\\w* by (a |NUMBER )?(half|thirds?|quarters?|tenths?|fifths?)"),
+    p("\\b(last|lasts|live|lives|good for|left|remaining|enjoy it|has|have)\\b.*\\b(NUMBER( more)? years?|decades?|lifetime|rest of your life)\\b"),
+    p("\\b(extend|extended|prolong|prolonged|add|adds|added|buys?|give|gives)\\b.*\\bNUMBER (more |extra |good )?years?\\b", { except: ["ranged"] }),
+    p("^(?!.*\\b(inspection|tests?|testing|visit|collection|delivery|postage|laborator\\w+|report|estimate)\\b).*\\bcosts? (you )?(CURRENCY ?)?NUMBER"),
+  ],
+};

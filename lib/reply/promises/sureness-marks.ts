@@ -1,0 +1,36 @@
+import { excused } from "./excuses";
+import type { Excuse } from "./rule";
+import { compiled } from "./vocabulary";
+
+/** A sign in a sentence that it speaks surely, or with care. `shows`: its words, for whoever asks why; null where it is no word. */
+export interface SurenessMark { readonly id: string; readonly shows: (plain: string) => string | null; readonly holds: (plain: string) => boolean }
+
+const byWords = (id: string, pattern: string): SurenessMark => {
+  const re = compiled(pattern);
+  return { id, shows: (plain) => re.exec(plain)?.[0].trim() ?? null, holds: (plain) => re.test(plain) };
+};
+const byExcuse = (excuse: Excuse): SurenessMark => ({ id: `is-${excuse}`, shows: () => null, holds: (plain) => isExcused(excuse, plain) });
+const isExcused = (excuse: Excuse, plain: string) => excused(excuse, { sentence: plain, clause: plain, start: plain.length, end: plain.length });
+const isBare = (plain: string) => !plain.includes("?") && !(["hedged", "negated", "undecided"] as const).some((e) => isExcused(e, plain));
+
+/** The lists of vocabulary.ts that carry weight by themselves. */
+const LISTS = ["MUST", "SURELY", "WHOLLY", "IDIOM", "OATH", "PERFECT", "FORMER", "RESTORE", "COMES", "TROUBLE", "RUGPART", "AGENT", "PRODUCT", "HEAT", "HARMACT", "PARTY", "MISDEED", "LEGAL", "DECIDES", "BABY", "FIBRE", "CAUSE", "ORIGIN", "NUMBER", "PROCESS", "SUCCESS", "FULL"];
+/** Small words that tell how a sentence stands. */
+const SMALL: Readonly<Record<string, string>> = {
+  please: "\\b(?:please|kindly)\\b", would: "\\bwould\\b", should: "\\bshould\\b", may: "\\b(?:may|might|could)\\b", can: "\\bcan\\b",
+  "we-will": "\\bwe (?:will|shall)\\b", "you-will": "\\byou (?:will|shall)\\b", "it-will": "\\b(?:it|they|that) (?:will|shall)\\b", if: "\\bif\\b|\\bshould you\\b", test: "\\b(?:test|inspect|examin)\\w*", photo: "\\b(?:photo|picture|pic|image|snap)\\w*",
+  asks: "\\b(?:send|tell us|let us know|bring|measure)\\b", sorry: "\\b(?:sorry|afraid|regret|unfortunately|sadly)\\b", thanks: "\\bthanks?\\b", i: "\\bi\\b", we: "\\bwe\\b", you: "\\byou\\b", your: "\\byour\\b", our: "\\bour\\b",
+  is: "\\b(?:is|are)\\b", was: "\\b(?:was|were)\\b", has: "\\b(?:has|have)\\b", not: "\\bnot\\b", no: "\\b(?:no|nothing|nobody|none)\\b", never: "\\bnever\\b", cannot: "\\bcannot\\b", only: "\\bonly\\b", just: "\\bjust\\b", all: "\\b(?:all|every|any)\\b", some: "\\bsome\\b|^(?:certain|most|many|few)\\b",
+  because: "\\b(?:because|since|as)\\b", so: "\\bso\\b", but: "\\b(?:but|though|although|however)\\b", risk: "\\b(?:risk|danger|harm|damage)\\w*", money: "[€£$]|\\b(?:pounds|euros|quid|dollars)\\b", percent: "%|per ?cent", often: "\\b(?:often|usually|sometimes|rarely|seldom)\\b",
+  than: "\\bthan\\b", before: "\\b(?:before|until|after|once|when)\\b", again: "\\bagain\\b", out: "\\b(?:out|off|away|up|back)\\b", good: "\\b(?:good|better|best|great|lovely|beautiful\\w*|fine|easy|easily|safe)\\b", bad: "\\b(?:worse|bad|wrong|weak|ruin\\w*|lose|fail\\w*)\\b",
+  know: "\\b(?:know|see|tell|say)\\b", need: "\\bneed\\w*\\b", quoted: "\\bquoted\\b", asked: "\\?", whether: "\\b(?:whether|how|what|which|who)\\b", like: "\\blike\\b", "it-is": "\\b(?:it|that|this) is\\b", loud: "!",
+  forbids: "(?:^|\\band |, )LEADIN(?:never|do not|avoid|let nobody|refrain)\\b", "safe-act": "(?:^|, |\\band )LEADIN(?:press|blot|keep|let|leave|lift|vacuum|turn|roll|wait|send|call|ring|write|tell|bring|add|answer|live|ask|have|show|photograph)\\b", "you-will-hear": "\\byou will (?:hear|receive|be asked|be told|find|need|have to)\\b",
+  "nobody-can": "^(?:no|nobody|no one|none|nothing)\\b", "will-not": "\\b(?:will|does|do|is|are|can) not\\b", "only-after": "\\b(?:only (?:after|when|once|if)|before any|after a test|hidden corner|in writing|white cloth|dry cloth)\\b", "when-it": "\\bwhen it\\b|\\bthe (?:longer|more|sooner)\\b", "made-of": "\\b(?:made (?:from|of)|means|is called|are called|stands for|is sold as|are sold as)\\b",
+  "a-warning": "\\b(?:dangerous|worse|weak|tricky|too|tempting|poison\\w*|spoil\\w*|fumes|line|ring|edge|gloves|ventilated|isolated)\\b|\\bcan (?:alter|change|leave|bleed|return|go|weaken|hide|come back|make you)\\b", "of-the-house": "\\b(?:collect|collection|deliver|driver|van|appointment|inspection|written|note|report|firm equipped|conservator|valuer|pest control|insured|dry store|at no charge|free of charge)\\b",
+};
+
+export const SURENESS_MARKS: readonly SurenessMark[] = [
+  ...LISTS.map((name) => byWords(name, `\\b${name}\\b`)), ...Object.entries(SMALL).map(([id, pattern]) => byWords(id, pattern)),
+  ...(["negated", "hedged", "undecided", "reported", "ranged", "ours", "warned"] as const).map(byExcuse),
+  { id: "nothing-holds-it-back", shows: () => null, holds: isBare },
+];
