@@ -14,6 +14,12 @@ export const CAPS: Readonly<Record<EvidenceStrength, number>> = {
   told: 0.9, photo: 0.9, "label-typed": 0.95, "label-photo": 0.98, bench: 0.99, laboratory: 0.995,
 };
 
+/**
+ * The most that any fibre is believed by words, photos and labels once a test of its fibres is made: a label may be of another
+ * rug, so a test that contradicts it has to be able to win by itself. Elicited.
+ */
+export const UNTESTED_MOST = 0.8;
+
 /** Silk alone may not pass this until a bench test or a laboratory agrees: it is the fibre everything else is sold as. */
 export const SILK_CEILING = 0.85;
 

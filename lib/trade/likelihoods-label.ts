@@ -31,6 +31,8 @@ const RARE = 0.0015;
  * of the named classes: a label that says kapok is evidence for kapok. Elicited.
  */
 export const OTHER_LABELLED_OTHER = 0.7;
+/** The chance of each single class on its label: what is left, spread evenly. */
+export const OTHER_LABELLED_CLASS = (1 - OTHER_LABELLED_OTHER) / (LABEL_SAYS.length - 1);
 
 /** The errors that are not rare, by true fibre. */
 const ERRORS: Readonly<Record<NamedFibre, Readonly<Partial<Record<LabelSays, number>>>>> = {

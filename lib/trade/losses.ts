@@ -118,7 +118,7 @@ export const ACTIONS: Readonly<Record<ActionId, { readonly name: string; readonl
   "ask-for-more": { name: "ask for more", why: "Too little is known to advise; a few answers or photos would change what we say." },
   "inspect-and-test": { name: "an inspection with tests", why: "What decides it cannot be seen in photos: the fibre, the dyes or how far a hidden corner comes back." },
   "quote-with-limits": { name: "a quote with limits", why: "Cleaning should help, but not surely or not wholly; the limits are agreed before work begins." },
-  "advise-cut-down": { name: "cutting it down", why: "The damaged part will probably not come back; the sound part can still serve." },
+  "advise-cut-down": { name: "cutting it down", why: "The damaged part will probably not come back; the sound part can still serve, where an inspection finds its ground sound." },
   "advise-claim-or-replacement": { name: "no cleaning: keep it as it is, replace it, or claim", why: "Cleaning will probably not bring it back, or would cost more than it is worth." },
   refer: { name: "referring it", why: "It belongs first with somebody who does nothing else." },
   "not-our-work": { name: "not our work", why: "What we do would cost more than it is worth." },

@@ -1,3 +1,4 @@
+import { CAPS } from "../trade/evidence-caps";
 import { ONLY_INSPECTION } from "../trade/inspection";
 import type { FibreId } from "../trade/fibres";
 import { advise, referTo, weighActions, type Decision } from "./advice";
@@ -19,7 +20,7 @@ import { marginals, whatHappened, type WhatHappened } from "./what-happened";
 import { bestMethod, meanOf, worseOnceTested } from "./worse";
 
 /** Stored with every assessment: the same findings, settings, instant and version give the same assessment. */
-export const MODEL_VERSION = "2026.11-6";
+export const MODEL_VERSION = "2026.11-7";
 
 /** Prices in pounds and everything else where a workshop has set nothing. Elicited. */
 const DEFAULTS: TriageSettings = {
@@ -39,6 +40,9 @@ function withSettings(findings: readonly Finding[], settings: TriageSettings): r
 
 /** From this chance that only repairs are needed on, an improvement by cleaning is not stated. Elicited. */
 const REPAIR_ONLY_FROM = 0.5;
+
+/** The most that "beyond economic repair" is stated before a person has inspected the rug: as words and photos of a fibre. Elicited. */
+const BEYOND_REPAIR_MOST = CAPS.told;
 
 /** Why an improvement cannot be stated, or null where it can. */
 function whyNoImprovement(told: Told, happened: WhatHappened, fibres: Record<FibreId, number>): string | null {
@@ -85,7 +89,7 @@ function outlookOf(c: Case) {
     lifeYears, money, methods, noImprovement, decision,
     improvement: stated ? improvementRange(fibres, rows) : null,
     worse: stated ? meanOf(worse, fibres) : null,
-    beyondRepair: stated ? 1 - (1 - chanceOfFailing(fibres, rows)) * (1 - cheap) : null,
+    beyondRepair: stated ? Math.min(BEYOND_REPAIR_MOST, 1 - (1 - chanceOfFailing(fibres, rows)) * (1 - cheap)) : null,
   };
 }
 

@@ -1,4 +1,4 @@
-import { WHOLLY_MISLEADING } from "../trade/evidence-caps";
+import { UNTESTED_MOST, WHOLLY_MISLEADING } from "../trade/evidence-caps";
 import type { FibreId } from "../trade/fibres";
 import { priorFor } from "../trade/priors";
 import type { Assessment, FibreBelief, TriageSettings, WeighedFinding, WeightBalance } from "./assessment";
@@ -40,7 +40,7 @@ const yearOf = (asOf: string): number => Number(asOf.slice(0, 4));
 function modelOf(findings: readonly Finding[], prior: ClassVector, context: EvidenceContext): Model {
   const items = collectEvidence(findings, context);
   const caps = capsFor(items, prior);
-  const untestedCaps = capsFor(items.filter((i) => !isTest(i)), prior);
+  const untestedCaps = capsFor(items.filter((i) => !isTest(i)), prior).map((cap) => Math.min(cap, UNTESTED_MOST));
   const out = new Float64Array(CLASSES.length);
   const tables = { prior: Float64Array.from(prior), priorAt: 0, logs: items.map((i) => i.logs), at: 0, misleading: WHOLLY_MISLEADING };
   weighInto(out, items, tables);

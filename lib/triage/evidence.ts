@@ -1,5 +1,5 @@
 import { ANCHORS, STRENGTHS, TEMPER } from "../trade/evidence-caps";
-import { LABEL_SAYS, OTHER_LABELLED_OTHER, isLabelSays } from "../trade/likelihoods-label";
+import { LABEL_SAYS, OTHER_LABELLED_CLASS, OTHER_LABELLED_OTHER, isLabelSays } from "../trade/likelihoods-label";
 import { SMALLEST_CELL, strengthOfRow, type EvidenceGroup, type LikelihoodTable } from "../trade/likelihood-table";
 import { LIKELIHOODS } from "../trade/likelihoods";
 import { WETTING_ANSWERS } from "../trade/likelihoods-use";
@@ -93,7 +93,7 @@ function columnOf(table: LikelihoodTable, answers: readonly string[]): Column {
     likelihood, logs: Float64Array.from(likelihood, Math.log),
     drawn: (seed) => drawnLogs(seed, `${table.what}=${answers.join("|")}`, (random) =>
       mean(places.map((c) => NAMED.map((f) => Math.max(SMALLEST_CELL, drawCell(random, table.rows[f][c] as number, strengthOfRow(table, f))))))),
-    other: table.what === "label" && answers.includes("other") ? OTHER_LABELLED_OTHER / answers.length : null,
+    other: table.what === "label" ? answers.reduce((sum, a) => sum + (a === "other" ? OTHER_LABELLED_OTHER : OTHER_LABELLED_CLASS), 0) / answers.length : null,
   };
 }
 /** One answer of a table as a column over the classes, worked out once. */

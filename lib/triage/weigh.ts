@@ -105,7 +105,7 @@ export function capInto(out: Float64Array, { prior, priorAt }: Pick<Tables, "pri
 }
 
 /** What an item supports: the classes it makes more likely than the mean of all. */
-const supports = (item: EvidenceItem, i: number, mean: number) => (i === OTHER ? item.other !== null : (item.likelihood[i] as number) > mean);
+const supports = (item: EvidenceItem, i: number, mean: number) => (i === OTHER ? item.other !== null && item.other > mean : (item.likelihood[i] as number) > mean);
 
 const isOld = (items: readonly EvidenceItem[]) => items.some((i) => i.what === "age" && i.findings.every((f) => OLD_AGES.includes(String(f.value))));
 

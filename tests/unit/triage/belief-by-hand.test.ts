@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { CAPS, OLD_AGES, OLD_CEILING, SHORT_LIVED, SILK_CEILING, TEMPER, WHOLLY_MISLEADING, type EvidenceStrength } from "../../../lib/trade/evidence-caps";
 import { FIBRE_IDS, type FibreId } from "../../../lib/trade/fibres";
 import type { LikelihoodTable, NamedFibre } from "../../../lib/trade/likelihood-table";
-import { OTHER_LABELLED_OTHER } from "../../../lib/trade/likelihoods-label";
+import { LABEL_SAYS, OTHER_LABELLED_OTHER } from "../../../lib/trade/likelihoods-label";
 import { LIKELIHOODS } from "../../../lib/trade/likelihoods";
 import { priorFor } from "../../../lib/trade/priors";
 import { believe } from "../../../lib/triage/belief";
@@ -30,7 +30,7 @@ function byHand(answers: readonly Answer[], prior: Fibres): Fibres {
   const meanOf = (value: (f: NamedFibre) => number) => NAMED.reduce((s, f) => s + prior[f] * value(f), 0) / (1 - prior.other);
   const tempered = (a: Answer): Fibres => {
     const power = powerOf(a, answers);
-    const otherOwn = a.table.what === "label" && a.answer === "other" ? OTHER_LABELLED_OTHER ** power : null;
+    const otherOwn = a.table.what === "label" ? (a.answer === "other" ? OTHER_LABELLED_OTHER : (1 - OTHER_LABELLED_OTHER) / (LABEL_SAYS.length - 1)) ** power : null;
     return each((f) => (f === "other" ? otherOwn ?? meanOf((g) => cell(a, g) ** power) : cell(a, f) ** power));
   };
   const product = (which: readonly Answer[]) => which.map(tempered).reduce((p, l) => each((f) => p[f] * l[f]), each(() => 1));

@@ -30,3 +30,13 @@ describe("believe, a test against words and a label", () => {
     expect(balance.prior + balance.findings + balance.damping + balance.cap).toBeCloseTo(balance.total, 9);
   });
 });
+
+describe("believe, scales under the microscope", () => {
+  it.each(["typed", "photographed"])("leaves viscose a few per cent, whatever the %s label says: only animal hair has scales", (read) => {
+    const label = findingsFromAnswers({ labelText: "100% viscose" }, {}).map((f) => (read === "photographed" && f.what === "label" ? { ...f, strength: "label-photo" as const } : f));
+    const scales: Finding = { what: "test:microscopy", value: { surface: "scales" }, strength: "bench", from: "bench:1", of: PILE };
+    const { probabilities } = believe([...label, scales], SETTINGS, AS_OF);
+    expect(probabilities.viscose).toBeLessThan(0.08);
+    expect(probabilities.wool).toBeGreaterThan(0.6);
+  });
+});
