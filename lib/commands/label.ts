@@ -2,7 +2,7 @@ import { text } from "node:stream/consumers";
 import { readLabel, type LabelReading } from "../triage/read-label";
 import { CommandError, runCommand } from "./command";
 
-const USAGE = `npm run label -- "80% WOOL 20% VISCOSE" reads one label; without a text, each line of standard input is a label.
+const USAGE = `npm run label -- "80% WOOL 20% VISCOSE" reads one label, and each further text another; without a text, each line of standard input is a label.
 Each answer is one line of JSON: components (part: pile, ground, fringe, whole; fibres: fibre, percent or null), doubts, suggests, rules.
 Fibres: silk, wool, hair, cotton, mercerised-cotton, linen, hemp, ramie, jute, sisal, coir, abaca, viscose, modal, lyocell, cupro, acetate,
 triacetate, bamboo, art-silk, polyamide, polyester, polypropylene, acrylic, modacrylic, elastane, metal, rare, synthetic, other-fibres.`;
@@ -11,14 +11,14 @@ triacetate, bamboo, art-silk, polyamide, polyester, polypropylene, acrylic, moda
 const line = ({ components, doubts, suggests, rules }: LabelReading) => JSON.stringify({ components, doubts, suggests, rules });
 
 /**
- * The wording of one label as arguments, or of several as lines; empty lines give an empty reading, so that answers stay beside their lines.
+ * The wording of labels, one an argument or one a line; empty lines give an empty reading, so that answers stay beside their lines.
  * @throws CommandError for an unknown option, or where a person at a terminal gives no text.
  */
 export async function label(args: readonly string[], stdin: NodeJS.ReadableStream & { isTTY?: boolean }): Promise<string> {
   if (args.includes("--help")) return USAGE;
   const unknown = args.find((a) => a.startsWith("--"));
   if (unknown) throw new CommandError(`There is no option ${unknown}. ${USAGE}`);
-  if (args.length > 0 && !(args.length === 1 && args[0] === "-")) return line(readLabel(args.join(" ")));
+  if (args.length > 0 && !(args.length === 1 && args[0] === "-")) return args.map((words) => line(readLabel(words))).join("\n");
   if (args.length === 0 && stdin.isTTY) throw new CommandError(USAGE);
   const lines = (await text(stdin)).replace(/\r?\n$/u, "").split(/\r?\n/u);
   return lines.map((words) => line(readLabel(words))).join("\n");

@@ -17,12 +17,12 @@ const typed = (value: unknown): number | undefined => {
 };
 
 /** Reads the fields of a table; what is wrong with one is said beside it. */
-function read<Id extends string>(ids: readonly Id[], values: Fields, ctx: Issues, wrong: (value: number, id: Id) => string | null): Partial<Record<Id, number>> {
+function read<Id extends string>(ids: readonly Id[], values: Fields, ctx: Issues, { bounds, wrong }: { bounds: string; wrong: (value: number, id: Id) => string | null }): Partial<Record<Id, number>> {
   const own: Partial<Record<Id, number>> = {};
   for (const id of ids) {
     const value = typed(values[id]);
     if (value === undefined) continue;
-    const message = value < 0 ? "Not below zero." : Number.isNaN(value) ? "Write a number." : wrong(value, id);
+    const message = value < 0 ? "Not below zero." : Number.isNaN(value) ? `Write a number ${bounds}.` : wrong(value, id);
     if (message) ctx.issues.push({ code: "custom", message, path: [id], input: value });
     own[id] = value;
   }
@@ -30,8 +30,12 @@ function read<Id extends string>(ids: readonly Id[], values: Fields, ctx: Issues
 }
 
 export const LOSS_IDS = Object.keys(LOSSES) as LossId[];
+/** Broken promises and harm always cost something. */
+const NEVER_FREE: readonly LossId[] = ["promised-and-failed", "made-worse", "home-advice-harms"];
 const lossForm = z.pipe(z.record(z.string(), z.any()), z.transform((values, ctx): WorkshopSettings["losses"] => {
-  const own = read(LOSS_IDS, values, ctx as Issues, (v) => (v > SETTING_LIMITS.maxLoss ? `At most ${SETTING_LIMITS.maxLoss.toLocaleString("en")}.` : null));
+  const most = SETTING_LIMITS.maxLoss.toLocaleString("en");
+  const wrong = (v: number, id: LossId) => (v > SETTING_LIMITS.maxLoss ? `At most ${most}.` : v === 0 && NEVER_FREE.includes(id) ? "This cannot cost nothing: advice would stop minding it. Leave the field empty for the figure of the table." : null);
+  const own = read(LOSS_IDS, values, ctx as Issues, { bounds: `from 0 to ${most}`, wrong });
   return Object.keys(own).length > 0 ? own : null;
 }));
 /** What a wrong answer costs in this workshop; null: the table's throughout. */
@@ -55,7 +59,7 @@ export const sayPercent = (percent: number): string => String(Math.round(percent
 const fibreForm = z.pipe(z.record(z.string(), z.any()), z.transform((values, ctx): WorkshopSettings["priors"] => {
   const issues = ctx as Issues;
   if (FIBRE_IDS.every((f) => typed(values[f]) === undefined)) return null;
-  const own = read(FIBRE_IDS, values, issues, wrongShare);
+  const own = read(FIBRE_IDS, values, issues, { bounds: `from ${SMALLEST} to ${LARGEST}`, wrong: wrongShare });
   const say = (message: string, field: string) => issues.issues.push({ code: "custom", message, path: [field], input: values });
   for (const f of FIBRE_IDS) if (own[f] === undefined) say("Write a share for every fibre, or leave all empty.", f);
   const sum = percentSum(values);

@@ -24,10 +24,14 @@ function block(text: string): Html {
   const lines = text.split("\n");
   const items = lines.filter((l) => LIST_MARK.test(l));
   const before = lines.slice(0, items.length ? lines.findIndex((l) => LIST_MARK.test(l)) : lines.length);
-  const words = before.map((line, at) => html`${at > 0 ? html`<br>` : null}${line}`);
-  const list = items.map((line) => html`<li dir="auto">${line.replace(LIST_MARK, "")}</li>`);
+  const words = before.map((line, at) => html`${at > 0 ? html`<br>` : null}${unbroken(line)}`);
+  const list = items.map((line) => html`<li dir="auto">${unbroken(line.replace(LIST_MARK, ""))}</li>`);
   return html`${before.length ? html`<p dir="auto">${words}</p>` : null}${list.length ? html`<ul>${list}</ul>` : null}`;
 }
+
+/** A range of figures with its unit: "25–50 %". A line may not end at its dash. */
+const RANGE = /([0-9][0-9.,½]*[–-][€£$]?[0-9][0-9.,½]*(?:\u00a0\S+)?)/u;
+const unbroken = (line: string): Html => html`${line.split(RANGE).map((part, at) => (at % 2 === 0 ? html`${part}` : html`<span style="white-space:nowrap">${part}</span>`))}`;
 
 const LINK = "\u0000";
 /** The line with the client's own page, the address to be followed. */

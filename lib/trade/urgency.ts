@@ -30,7 +30,7 @@ export const URGENCY: readonly UrgencyRow[] = [
   { level: "hours", all: ["incidents:flood", "since:day"], why: "Flood or waste water, today.", ...DRY_SOON },
   { level: "hours", all: ["since:hour", "spilt:yes"], why: "Something got on it within the last hour, and it may still be wet.", ...FRESH_LINES },
   { level: "two-days", all: ["since:day", "spilt:yes"], why: "Something got on it today; fresh marks come out best.", ...FRESH_LINES },
-  { level: "two-days", all: ["fresh-wash:yes", "changes:browner"], why: "It turned brown after cleaning a short while ago; fresh browning comes back best, and it sets with time.", ...FRESH_LINES },
+  { level: "two-days", all: ["fresh-wash:yes", "changes:browner"], why: "It turned brown after cleaning a short while ago; browning sets with time, so the sooner it is judged, the better.", ...FRESH_LINES },
   { level: "two-days", all: ["incidents:pet-urine", "recent:yes"], why: "Urine sets and turns alkaline within days.", ...practice },
   { level: "two-days", all: ["liquid:urine", "recent:yes"], why: "Urine sets and turns alkaline within days.", ...practice },
   { level: "two-days", all: ["incidents:vomit", "recent:yes"], why: "What was brought up is acid and sets within days.", ...practice },

@@ -47,10 +47,15 @@ const FIGURE = String.raw`\d{1,3}(?:\.\d{1,2})?`;
 const UNSPACED_SCRIPT = /(?<=[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}])(?=\d)|(?<=\d)(?=[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}])/gu;
 const RANGE = new RegExp(`(?<![\\d.])(${FIGURE}) ?[-–—] ?(${FIGURE})(?= ?%)`, "gu");
 
+/** A figure below nothing, as printed; where all figures make 100, the strokes are those of a list. */
+const BELOW_ZERO = new RegExp(String.raw`(?<=^|[\s(:;,])[-−–](${FIGURE})(?= ?%)`, "gu");
+const FIGURES = new RegExp(String.raw`(?<![\d.])${FIGURE}(?= ?%)`, "gu");
+const withoutNegatives = (text: string): string =>
+  [...text.matchAll(FIGURES)].reduce((sum, [figure]) => sum + Number(figure), 0) === 100 ? text : text.replace(BELOW_ZERO, " ");
+
 /** Words of a text that is normal already. A decimal point or comma between digits stays. */
 export function wordsOf(normal: string): LabelWord[] {
-  const spaced = normal
-    .replace(/(\d)[.,](?=\d)/gu, "$1.")
+  const spaced = withoutNegatives(normal.replace(/(\d)[.,](?=\d)/gu, "$1."))
     .replace(RANGE, (all, from: string, to: string) => (Number(from) < Number(to) ? `${from}${TO}${to}` : all))
     .replace(/[<>≤≥≈~±]/gu, " about ")
     .replace(UNSPACED_SCRIPT, " ")

@@ -11,6 +11,8 @@ const CLEANING = ["immersion-wash", "wet-hand-clean", "low-moisture", "solvent-d
 export const CARE: readonly ParagraphRow[] = [
   { ...TRADE, id: "care-antique", version: 1, place: "care", when: { is: { age: ["antique"] } },
     text: "Please have a textile conservator see it before anyone cleans, mends or cuts it. If it is cleaned at all, then only after a test in a hidden corner." },
+  { ...TRADE, id: "care-flood", version: 1, place: "care", when: { is: { incidents: ["flood"], offered: CLEANING } },
+    text: "Whether it can be cleaned at all, the firm that sees to the flood has to say first; then only after a test in a hidden corner." },
   { ...TRADE, id: "care-unknown", version: 1, place: "care", when: { is: { offered: CLEANING, certainty: ["unknown"] } },
     text: "Whatever it turns out to be, we clean nothing before a test in a hidden corner." },
   { ...TRADE, id: "care-reluctant", version: 1, place: "care", when: { is: { offered: CLEANING, advice: ["advise-cut-down", "advise-claim-or-replacement", "not-our-work", "refer"] } },

@@ -16,7 +16,7 @@ export const ENDS: readonly ParagraphRow[] = [
   { ...OURS, id: "special-not-ours", version: 1, place: "special", when: { is: { advice: ["not-our-work"] } },
     text: "This is not work that we do, and we would rather say so at once." },
 
-  { ...OURS, id: "price-clean", version: 1, place: "price", when: { is: { advice: PRICED, has: ["clean-price"] }, not: { age: ["antique"], certainty: ["unknown"], who: ["trade"], reason: ["what-is-it", "mis-sold"] } },
+  { ...OURS, id: "price-clean", version: 2, place: "price", when: { is: { advice: PRICED, has: ["clean-price"] }, not: { age: ["antique"], incidents: ["flood"], certainty: ["unknown"], who: ["trade"], reason: ["what-is-it", "mis-sold"] } },
     text: "Cleaning would cost about {clean}. That is an estimate; we agree price and limits with you before we begin." },
 
   { ...OURS, id: "asks-first", version: 1, place: "asks", when: { is: { has: ["photos", "questions"], certainty: ["unknown", "open"] } },

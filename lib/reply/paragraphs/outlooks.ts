@@ -1,6 +1,8 @@
 import type { ParagraphRow } from "./row";
 import { OURS, TRADE } from "./sources";
 
+/** No mark, but a pile that lies flat, hard or matted. */
+const PILE_TROUBLE = ["matting", "pile-distortion"];
 const REPAIRS = ["insects", "backing-failure", "shrinkage"];
 
 /** How far it may come back: the second half of the answer. Always the range of the assessment. */
@@ -9,6 +11,8 @@ export const OUTLOOKS: readonly ParagraphRow[] = [
     text: "An old piece is not cleaned on our word alone; were it cleaned, we would expect {improvement} of the marks to go." },
   { ...OURS, id: "outlook-unknown", version: 1, place: "outlook", when: { is: { has: ["improvement"], certainty: ["unknown"] } },
     text: "Until we know more, cleaning might take out {improvement} of the trouble; that is too wide to build on." },
+  { ...OURS, id: "outlook-little-pile", version: 1, place: "outlook", when: { is: { has: ["improvement"], top: PILE_TROUBLE }, not: { certainty: ["open"] }, below: { improvementHigh: 25 } },
+    text: "We are sorry, but we expect little to change: with the best method left, {improvement} of what the pile has lost may come back." },
   { ...OURS, id: "outlook-little", version: 1, place: "outlook", when: { is: { has: ["improvement"] }, not: { top: ["soil-only"] }, below: { improvementHigh: 25 } },
     text: "We are sorry, but we expect little to change: with the best method left, {improvement} of the mark may go.",
     tones: { warm: "We are sorry to say that we expect little to change: with the best method left, {improvement} of the mark may go.", brief: "We expect little to change: {improvement} of the mark may go." } },
@@ -22,6 +26,8 @@ export const OUTLOOKS: readonly ParagraphRow[] = [
     text: "If it needs a clean, we would expect {improvement} of the soil to come out." },
   { ...OURS, id: "outlook-open", version: 1, place: "outlook", when: { is: { has: ["improvement"], certainty: ["open"] } },
     text: "Until we know which, cleaning might take out {improvement} of the trouble; that is too wide to build on." },
+  { ...OURS, id: "outlook-pile", version: 1, place: "outlook", when: { is: { has: ["improvement"], top: PILE_TROUBLE } },
+    text: "With careful cleaning the pile may regain {improvement} of what it has lost." },
   { ...OURS, id: "outlook", version: 2, place: "outlook", when: { is: { has: ["improvement"] } },
     text: "With careful cleaning we would expect {improvement} of the mark to go." },
   { ...TRADE, id: "outlook-repair", version: 1, place: "outlook", when: { is: { top: REPAIRS } },

@@ -16,8 +16,8 @@ describe("npm run label", () => {
     expect(reading).toMatchObject({ components: [{ part: "whole", fibres: [{ fibre: "wool", percent: 80 }, { fibre: "viscose", percent: 20 }] }], doubts: [], suggests: [] });
   });
 
-  it("takes words that the shell has parted as one label", async () => {
-    expect(await read(["80%", "WOOL", "20%", "VISCOSE"])).toEqual(await read(["80% WOOL 20% VISCOSE"]));
+  it("reads each text as a label of its own", async () => {
+    expect(await read(["100% wool", "Pile: 100% viscose"])).toEqual([...(await read(["100% wool"])), ...(await read(["Pile: 100% viscose"]))]);
   });
 
   it("gives one line of JSON for each line of standard input, empty ones too", async () => {

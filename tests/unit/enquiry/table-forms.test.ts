@@ -18,8 +18,12 @@ describe("lossesForm", () => {
   });
   it("says of each field what is wrong with it", () => {
     const [a, b, c] = LOSS_IDS as [string, string, string];
-    expect(messages(lossesForm.safeParse({ [a]: "-3", [b]: "much", [c]: String(SETTING_LIMITS.maxLoss + 1) }))).toEqual({ [a]: "Not below zero.", [b]: "Write a number.", [c]: "At most 1,000." });
+    expect(messages(lossesForm.safeParse({ [a]: "-3", [b]: "much", [c]: String(SETTING_LIMITS.maxLoss + 1) }))).toEqual({ [a]: "Not below zero.", [b]: "Write a number from 0 to 1,000.", [c]: "At most 1,000." });
     expect(lossesForm.safeParse({ [c]: String(SETTING_LIMITS.maxLoss) }).success).toBe(true);
+  });
+  it("lets a question be free, and no broken promise", () => {
+    expect(messages(lossesForm.safeParse({ "promised-and-failed": "0" }))["promised-and-failed"]).toMatch(/cannot cost nothing/);
+    expect(lossesForm.safeParse({ "trouble-question": "0" }).success).toBe(true);
   });
 });
 

@@ -73,6 +73,11 @@ describe("assess", () => {
     expect(at("80% wool 20% viscose")).toBeGreaterThan(at("100% wool"));
   });
 
+  it("never calls a rug lost for certain from words and photos", () => {
+    const worst = { labelText: "100% viscose", incidents: ["pet-urine"], since: "years", changes: ["browner", "stiff", "bare"], pricePaid: "10" } as unknown as RugAnswers;
+    expect(of(worst).beyondRepair).toBeLessThanOrEqual(0.9);
+  });
+
   it("states no improvement for a sound rug or a repair, and says why", () => {
     expect(of({ incidents: ["nothing"], changes: ["none"] }).why.improvement).toContain("nothing to bring back");
     expect(of({ sellerSaid: "wool", incidents: ["insects"], changes: ["bare"] }).why.improvement).toContain("repairs");

@@ -34,6 +34,15 @@ describe("labelWords", () => {
   });
 });
 
+describe("a figure below nothing", () => {
+  const sharesOf = (text: string) => readLabel(text).components.flatMap((c) => c.fibres.map((x) => `${x.fibre} ${x.percent ?? "?"}`));
+  it("is no share, and is told of", () => {
+    expect(sharesOf("-5% wool")).toEqual(["wool ?"]);
+    expect(readLabel("-5% wool").doubts.join(" ")).toMatch(/without a figure/);
+  });
+  it("is a list where the figures make a hundred", () => expect(sharesOf("-80% wool\n-20% viscose")).toEqual(["wool 80", "viscose 20"]));
+});
+
 describe("percentNumber", () => {
   it.each([["100", 100], ["1OO", 100], ["l00", 100], ["8O", 80], ["52.5", 52.5], ["0", 0], ["101", null], ["1000", null], ["x", null], ["", null], ["4711", null]])("%s is %s", (word, value) => {
     expect(percentNumber(word)).toBe(value);

@@ -8,9 +8,10 @@ import { TABLES } from "./tables";
 const ROWS: readonly (readonly Row[])[] = TABLES.map(({ over, honest }) => [...over.map((s) => rowOf(s, true)), ...honest.map((s) => rowOf(s, false))]);
 
 describe("how surely a sentence speaks", () => {
-  it("weighs each mark as the tables of sentences give it", () => {
+  it("weighs each mark as the tables of sentences give it, to a deciban: a paragraph that is worded anew moves them less", () => {
     const { start, weights } = inDecibans(fit(ROWS.flat()));
-    expect({ start, weights: Object.fromEntries(SURENESS_MARKS.map(({ id }, at) => [id, weights[at]])) }).toEqual({ start: SURENESS_START, weights: SURENESS_WEIGHTS });
+    expect(Math.abs(start - SURENESS_START)).toBeLessThanOrEqual(1);
+    expect(SURENESS_MARKS.filter(({ id }, at) => Math.abs((weights[at] as number) - (SURENESS_WEIGHTS[id] ?? NaN)) > 1 || !(id in SURENESS_WEIGHTS)).map((m) => m.id)).toEqual([]);
   });
 
   it("tells two in three statements of a table that it was not fitted to, and alarms at few honest ones; advice it leaves to the rules", () => {
