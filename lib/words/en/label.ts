@@ -18,7 +18,7 @@ export const LABEL = {
   "label.no": "No, it says something else",
   "label.cannot-tell": "I cannot tell",
   "label.no-label": "This is not a label",
-  "label.words": "What stands on the label",
+  "label.stands": "What stands on the label",
   "label.keep": "Keep these words",
   "label.correct": "Correct the words",
   "label.write": "Write what it says yourself",

@@ -37,6 +37,12 @@ describe("the catalogue in English", () => {
     expect(parse(EN[key]).length).toBeGreaterThan(0);
   });
   it.each(KEYS)("%s is used", (key) => expect(CODE.includes(`"${key}"`) || FAMILIES.some((f) => f.test(key))).toBe(true));
+  it("has each key once: of two with one name the later would be said in both places", () => {
+    const folder = path.join(ROOT, "lib/words/en");
+    const written = readdirSync(folder).flatMap((file) => [...readFileSync(path.join(folder, file), "utf8").matchAll(/^ {2}"([a-z-]+\.[\w.-]+)":/gmu)].map(([, key]) => key as string));
+    expect(written.length).toBeGreaterThanOrEqual(KEYS.length);
+    expect(written.filter((key, at) => written.indexOf(key) !== at)).toEqual([]);
+  });
   it("has every key that is asked for", () => {
     const asked = [...CODE.matchAll(/\b(?:say|parts|open|wrong)\(\s*"([a-z-]+\.[\w-]+)"/g)].map(([, key]) => key);
     expect(asked.length).toBeGreaterThan(100);
