@@ -1,9 +1,10 @@
 import type { Page } from "@playwright/test";
+import { drawRug } from "../../prisma/demo/draw-rug";
+import { letter } from "../unit/enquiry/mail-files";
 import { fitsAndIsAccessible } from "./axe";
 import { expect, test } from "./fixtures";
 import type { Caught, Desk } from "./harness";
 import { holdFor, linkSentTo, OWNER, PHONE, settledDesk, SETTLE_MS, takesIn, type Session } from "./people";
-
 
 // The frame of a letter lets no script run; the test runner tries to put one of its own into every frame.
 test.use({ expectedErrors: /^Blocked script execution in '(about:blank|http:\/\/[\w.:]+\/preview\/[\w-]+)'/ });
@@ -21,7 +22,17 @@ const documents = (page: Page) => page.getByRole("region", { name: "Documents" }
 const said = (page: Page) => page.getByRole("region", { name: "The letter" }).getByRole("status");
 const arrivedAt = (address: string): Caught[] => desk.mails.filter((m) => m.to.includes(address) && m.mail.headers.get("auto-submitted") === undefined);
 const email = (name: string) => `${name.toLowerCase().replaceAll(" ", ".")}@example.org`;
-const takesAnEnquiryIn = (page: Page, name: string) => takesIn(page, { name, email: email(name), label: "100 % viscose" }, desk);
+const takesAnEnquiryIn = (page: Page, name: string, sold?: string) => takesIn(page, { name, email: email(name), label: "100 % viscose", ...(sold ? { sold } : {}) }, desk);
+/** Both widths of the house, in light and in dark: nothing sticks out and axe is content. */
+async function looksRight(page: Page): Promise<void> {
+  for (const width of [390, 1280]) {
+    await page.setViewportSize({ width, height: 900 });
+    for (const colorScheme of ["light", "dark"] as const) {
+      await page.emulateMedia({ colorScheme });
+      await fitsAndIsAccessible(page);
+    }
+  }
+}
 
 /** Opens the form of a document from the enquiry's page. */
 async function opensForm(page: Page, name: string): Promise<void> {
@@ -132,4 +143,95 @@ test("Staff see the letter as it will arrive and send themselves a test letter",
     expect(mine?.text).toContain("Please leave it flat.");
     expect(arrivedAt(email(name))).toEqual([]);
   }
+});
+
+test("Staff make the client's letter to the seller from what was said, and it proposes nothing while nothing was tested", async ({ person }) => {
+  const page = await person({ storageState: owner });
+  await takesAnEnquiryIn(page, "Clemency Thorne", "Silk");
+  await opensForm(page, "Letter to the seller");
+  await page.getByLabel("The client’s address").fill("4 Quay Street\nHarrowmere");
+  await page.getByLabel("What was said or written of the fibre, word for word").fill("pure silk");
+  await page.getByRole("button", { name: "Make it" }).click();
+  // Whom it is to is missing: nothing typed is lost.
+  await expect(page.getByRole("alert", { name: "Please look at this once more" })).toContainText("Write whom the letter is to.");
+  await expect(page.getByLabel("The client’s address")).toHaveValue("4 Quay Street\nHarrowmere");
+  await looksRight(page);
+  await page.getByLabel("The seller’s name").fill("Kestrel Floors");
+  await page.getByRole("button", { name: "Make it" }).click();
+  const letter = page.getByRole("article", { name: /^The fibre of/ });
+  await expect(letter).toContainText("described to me as “pure silk”");
+  await expect(letter).toContainText("The label on it reads “100 % viscose”.");
+  await expect(letter).toContainText("I make no accusation");
+  await expect(letter).toContainText("this is not legal advice");
+  await expect(letter).not.toContainText("what you propose");
+  await expect(letter.getByRole("heading", { name: "For your own information, not part of the letter" })).toBeVisible();
+  await looksRight(page);
+});
+
+test("Staff make a care card that says how sure we are, and take it out of the letter again by keyboard", async ({ person }) => {
+  const page = await person({ storageState: owner });
+  const enquiry = await takesAnEnquiryIn(page, "Isolde Farrant");
+  await opensForm(page, "Care card");
+  await page.getByRole("button", { name: "Make it" }).press("Enter");
+  const card = page.getByRole("article", { name: /^Living with/ });
+  await expect(card).toContainText(/it is (?:very )?likely that there is viscose in its pile/);
+  await expect(card).toContainText("Never mix cleaning products");
+  await looksRight(page);
+  const goes = page.getByRole("checkbox", { name: /Goes with the letter/ });
+  await goes.press("Space");
+  await expect(page.getByText("It goes with the letter.")).toBeVisible();
+  await goes.press("Space");
+  await expect(page.getByText("Taken from the letter.")).toBeVisible();
+  await expect(goes).not.toBeChecked();
+  await page.goto(enquiry);
+  await expect(page.getByRole("region", { name: "The letter" }).getByRole("link", { name: /^Living with/ })).toHaveCount(0);
+});
+
+test("Staff plan where a rug that came by e-mail is cut, and make the plan a document with its cost", async ({ person }) => {
+  const page = await person({ storageState: owner });
+  const photo = await drawRug({ seed: 5, weave: "knotted", colours: ["#7d2e38", "#d8c7b0", "#2f3a4a"], kind: "whole" }, 900, 675);
+  await page.goto(`${desk.url}/desk/post`);
+  await page.getByLabel("Choose letters").setInputFiles({ name: "rug.eml", mimeType: "message/rfc822", buffer: letter({ from: "Rowan Pell <rowan@example.org>", text: "One end is spoilt.", photos: [photo], date: new Date() }) });
+  await page.getByRole("listitem").filter({ hasText: "rug.eml" }).getByRole("link", { name: /Enquiry/ }).click();
+  await page.getByRole("link", { name: "Plan and cut-down" }).click();
+  await page.getByLabel("Width, cm").fill("200");
+  await page.getByLabel("Length, cm").fill("300");
+  await page.getByRole("radio", { name: "Damaged places" }).check();
+  for (let n = 0; n < 3; n++) await page.getByRole("button", { name: "Add a point" }).click();
+  const third = page.getByRole("button", { name: /^Damaged place 1, point 3/ });
+  await third.focus();
+  for (let n = 0; n < 6; n++) await page.keyboard.press("Shift+ArrowDown");
+  await page.getByRole("radio", { name: /^One edge comes off/ }).check();
+  await page.getByRole("button", { name: "Keep this plan" }).click();
+  await expect(page.getByText("The plan is kept, and the rug judged anew with it.")).toBeVisible();
+  await page.goto(page.url().replace(/\/photos\/.*$/, ""));
+  await opensForm(page, "Cut-down plan");
+  await page.getByRole("button", { name: "Make it" }).click();
+  const plan = page.getByRole("article", { name: /^Cutting down/ });
+  await expect(plan.getByRole("img", { name: /^Plan of the rug from above, to scale\. One edge comes off: \d+ × \d+ cm/ })).toBeVisible();
+  await expect(plan).toContainText(/New edges: about \d\.\d m of binding\./);
+  await expect(plan).toContainText(/Cost: about \S+[\d,]+, confirmed when we have seen it\./);
+  await expect(plan).toContainText("Cutting cannot be undone.");
+  await looksRight(page);
+});
+
+test("A client whose rug is wet finds first aid on their page before our answer, and after it", async ({ person }) => {
+  const page = await person({ storageState: owner });
+  await page.goto(`${desk.url}/desk/post`);
+  const photo = await drawRug({ seed: 9, weave: "knotted", colours: ["#2f3a4a", "#d8c7b0", "#7d2e38"], kind: "whole" }, 900, 675);
+  await page.getByLabel("Choose letters").setInputFiles({ name: "wet.eml", mimeType: "message/rfc822", buffer: letter({ from: "Juniper Vale <juniper@example.org>", text: "The washing machine leaked and our rug is soaked.", photos: [photo], date: new Date() }) });
+  await page.getByRole("listitem").filter({ hasText: "wet.eml" }).getByRole("link", { name: /Enquiry/ }).click();
+  await expect.poll(() => linkSentTo(desk, "juniper@example.org")).not.toBe("");
+  const client = await person(PHONE);
+  await client.goto(linkSentTo(desk, "juniper@example.org"));
+  await expect(client.getByRole("region", { name: "First aid for a wet rug" })).toContainText("press straight down");
+  await fitsAndIsAccessible(client);
+  await page.getByRole("button", { name: "Approve and send" }).click();
+  await expect.poll(() => arrivedAt("juniper@example.org").length).toBe(1);
+  await client.reload();
+  await expect(client.getByRole("article", { name: /^Our letter/ })).toContainText("Dear Juniper Vale");
+  await expect(client.getByText("press straight down")).toBeHidden();
+  await client.getByRole("main").getByText("First aid for a wet rug").press("Enter");
+  await expect(client.getByText("press straight down")).toBeVisible();
+  await fitsAndIsAccessible(client);
 });

@@ -89,3 +89,33 @@ test("A colleague on a phone puts a letter aside and takes it back out", async (
   await expectAccessible(phone);
   expect(await phone.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth)).toBe(true);
 });
+
+test("A letter about a flood comes first, and whoever has read it puts it in its place", async ({ desk, page }) => {
+  await becomeOwner(page, desk);
+  await page.goto(`${desk.url}/desk/post`);
+  const [whole = Buffer.alloc(0)] = await drawn();
+  const [calm, flood, loose] = await Promise.all([
+    file("calm.eml", letter({ from: "Ottilie Marsh <ottilie@example.org>", subject: "A question", text: "What is it made of?", photos: [whole], date: new Date() })),
+    file("flood.eml", letter({ from: "Rowan Pell <rowan@example.org>", subject: "Help", text: "Our cellar was flooded in the night.", photos: [whole], date: new Date() })),
+    file("loose.eml", letter({ from: "Juniper Vale <juniper@example.org>", subject: "My rug", text: "A pipe has burst over my rug!", date: new Date() })),
+  ]);
+  await page.getByLabel("Choose letters").setInputFiles([calm, flood, loose]);
+  await expect(page.getByRole("listitem").filter({ hasText: "loose.eml" })).toContainText("It waits for you.");
+  // Without a photo it waits in the Post, with its own words as the reason, and the queue says so at its head.
+  await expect(page.getByRole("listitem").filter({ has: page.getByRole("link", { name: "My rug", exact: true }) })).toContainText("They write “A pipe has burst over my rug!”: read it now.");
+  await page.goto(`${desk.url}/desk`);
+  await expect(page.getByText("One message waits in the Post. They write “A pipe has burst over my rug!”: read it now.")).toBeVisible();
+  const first = page.getByRole("region", { name: "Loses by the hour" });
+  await expect(first).toContainText("They write “Our cellar was flooded in the night”: read it now.");
+  await expectAccessible(page);
+  await first.getByRole("link").first().click();
+  const done = page.getByRole("button", { name: "I have read it: it can wait its turn" });
+  await expect(done).toBeVisible();
+  await expectAccessible(page);
+  await done.press("Enter");
+  await expect(page.getByText("Put in its place in the queue.")).toBeFocused();
+  await expect(done).toBeHidden();
+  await expect(page.getByText("Nothing is lost by waiting.")).toBeVisible();
+  await page.goto(`${desk.url}/desk`);
+  await expect(page.getByRole("heading", { name: "Loses by the hour" })).toHaveCount(0);
+});

@@ -10,8 +10,8 @@ export function viscoseCareCard({ rug, likely, workshop, locale }: CareCard): Pr
     blocks: [
       paragraph(`By what we know, it is ${likely} that there is viscose in its pile. Should it prove to be another fibre, none of this harms it.`),
       paragraph("Viscose is a fibre made from wood or plant pulp. It shines like silk and is weak when wet. These few things keep it good for longest."),
-      heading("Every week"),
-      ...list(["Vacuum gently, with the pile and without a beater or a rotating brush.", "Turn the rug round twice a year, so that feet and light wear it evenly.", "Put felt or cups under furniture, and a breathing underlay beneath the rug."]),
+      heading("Looking after it"),
+      ...list(["Vacuum it gently every week, with the pile and without a beater or a rotating brush.", "Turn the rug round twice a year, so that feet and light wear it evenly.", "Put felt or cups under furniture, and a breathing underlay beneath the rug."]),
       heading("Keep away"),
       ...list(["Water, steam and every cleaner, sold for carpets or not.", "Plant pots, damp rooms and a heated floor turned up.", "Direct sun; draw a curtain at midday."]),
       heading("When something is spilled"),

@@ -67,7 +67,7 @@ function Message({ post: p, now, place }: { post: PostView } & Show) {
         <small>{p.kind && <>{POST_KINDS[p.kind]} · </>}<bdi>{senderOf(p)}</bdi>{p.pictures > 0 && <> · <span className="num">{p.pictures}</span> {p.pictures === 1 ? "photo" : "photos"}</>}</small>
       </div>
       <div className={css.says}>
-        {p.readFirst && <strong dir="auto">{p.readFirst.why}</strong>}
+        {p.readFirst && <><strong dir="auto">{p.readFirst.why}</strong>{" "}</>}
         {p.says && <span dir="auto">{p.says}</span>}
         {p.enquiry && <small><Link href={`/desk/${p.enquiry.id}`}><bdi>{p.enquiry.title}</bdi></Link> <span className="num">{p.enquiry.reference}</span></small>}
       </div>
