@@ -26,10 +26,10 @@ export function ownParagraphs(): void {
       expect(await draftOf(before.enquiryId)).toMatch(/With kind regards,\n/);
       expect(await draftOf(after.enquiryId)).toMatch(/\nYours,\n/);
       const { paragraphs } = await database().revision.findFirstOrThrow({ where: { draft: { enquiryId: after.enquiryId } } });
-      expect(paragraphs).toContainEqual({ id: "signature", version, from: "workshop", text: "Yours,\n{signature}" });
+      expect(paragraphs).toContainEqual({ language: "en", id: "signature", version, from: "workshop", text: "Yours,\n{signature}" });
       await shipped("signature");
       const used = good(await readUsedParagraphs(await staff("trainee", "Pia Wetherby"), after.enquiryId));
-      expect(used?.paragraphs.at(-1)).toEqual({ id: "signature", place: "Signature", version, from: "workshop", text: "Yours,\n{signature}" });
+      expect(used?.paragraphs.at(-1)).toEqual({ language: "en", id: "signature", place: "Signature", version, from: "workshop", text: "Yours,\n{signature}" });
       expect(await readUsedParagraphs({ kind: "public", addressHash: null }, after.enquiryId)).toMatchObject({ ok: false, code: "not-signed-in" });
     });
     it("adds versions and changes none; of people at once one is kept and the others are told", async () => {
