@@ -4,25 +4,32 @@ import { mkdir, readFile, rm, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { inherited, setVariables } from "../config/environment";
 import { runCommand, step } from "./command";
-import { startMailCatcher } from "./mail-catcher";
+import { startMailCatcher, type MailCatcher } from "./mail-catcher";
 import type { DemoPerson } from "../../prisma/demo/seed";
 
-/** The address of the demo and of its caught letters; PORT moves the first. */
+/** Where the demo and its caught letters are; PORT moves the first, and a second demo shows its letters at a port that is free. */
 const PORT = "3000";
-const MAIL_PORTS = { smtp: 2525, web: 8025 };
+const LETTERS_PORT = 8025;
+
+const folderOf = (root: string): string => path.join(root, "demo-data");
 
 /**
  * The invented workshop: its own data folder, loopback only. Everything the server reads from the environment is set
  * here before any of it is loaded, so that nothing real is touched.
  */
-function isolate(root: string): string {
-  const folder = path.join(root, "demo-data");
+function isolate(root: string, smtpPort: number): void {
+  const folder = folderOf(root);
   const port = inherited().PORT ?? PORT;
   setVariables({
     DATA_DIR: folder, DATABASE_URL: `file:${path.join(folder, "plainpile.db")}`, HOST: "127.0.0.1", PORT: port, BASE_URL: `http://127.0.0.1:${port}`, DEMO: "true",
-    SMTP_URL: `smtp://127.0.0.1:${MAIL_PORTS.smtp}`, MAIL_FROM: "Lantern Yard Rug Workshop <desk@lantern-yard.example>", IMAP_URL: "",
+    SMTP_URL: `smtp://127.0.0.1:${smtpPort}`, MAIL_FROM: "Lantern Yard Rug Workshop <desk@lantern-yard.example>", IMAP_URL: "",
   });
-  return folder;
+}
+
+/** Listening before anything is drawn, so that nobody takes its port meanwhile. */
+async function catchMail(folder: string): Promise<MailCatcher> {
+  const at = (web: number) => startMailCatcher(path.join(folder, "mail"), { smtp: 0, web });
+  return at(LETTERS_PORT).catch((error: NodeJS.ErrnoException) => { if (error.code !== "EADDRINUSE") throw error; return at(0); });
 }
 
 /** Draws and fills the demo at its first start, and then writes down who may sign in. */
@@ -37,29 +44,35 @@ async function seedOnce(done: string): Promise<DemoPerson[]> {
 
 async function main(): Promise<number> {
   const root = process.cwd();
-  const folder = isolate(root);
+  const folder = folderOf(root);
   const done = path.join(folder, "access.json");
   // A first start that was broken off begins again from nothing; before the server's secret is read from there.
   if (!existsSync(done)) await rm(folder, { recursive: true, force: true });
   await mkdir(folder, { recursive: true, mode: 0o700 });
+  const catcher = await catchMail(folder);
+  try {
+    isolate(root, catcher.smtpPort);
+    return await show(root, { folder, done, lettersPort: catcher.webPort });
+  } finally {
+    await catcher.close();
+  }
+}
+
+/** Draws what is not drawn yet, says where everything is, and serves until it is stopped. */
+async function show(root: string, { folder, done, lettersPort }: { folder: string; done: string; lettersPort: number }): Promise<number> {
   const { config } = await import("../config/config");
   const { assertPortFree } = await import("./ready");
-  for (const port of [config.port, MAIL_PORTS.smtp, MAIL_PORTS.web]) await assertPortFree(config.host, port);
+  await assertPortFree(config.host, config.port);
   const { prepare, serve } = await import("./start");
   await prepare(root);
   const people = await seedOnce(done);
-  const catcher = await startMailCatcher(path.join(folder, "mail"), MAIL_PORTS);
   console.log(["",
     `A homeowner begins at    ${config.baseUrl}`,
     `The desk is at           ${config.baseUrl}/desk   Sign in as one of`,
     ...people.map((p) => `   ${p.role.padEnd(9)} ${p.email.padEnd(27)} ${p.password}`),
-    `Letters it sends are at  http://127.0.0.1:${catcher.webPort}   (nothing leaves this machine)`,
+    `Letters it sends are at  http://127.0.0.1:${lettersPort}   (nothing leaves this machine)`,
     `All of it lies in ${path.relative(root, folder)}/; delete that folder to begin afresh.`, ""].join("\n"));
-  try {
-    return await serve(root);
-  } finally {
-    await catcher.close();
-  }
+  return serve(root);
 }
 
 await runCommand(main);

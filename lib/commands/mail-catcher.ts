@@ -58,8 +58,8 @@ export async function startMailCatcher(folder: string, ports: { smtp: number; we
     body.then((html) => res.writeHead(200, { "content-type": "text/html; charset=utf-8" }).end(html),
       () => res.writeHead(404, { "content-type": "text/plain" }).end("No such letter."));
   });
-  const smtpPort = await listen(smtp, ports.smtp);
   const webPort = await listen(web, ports.web);
+  const smtpPort = await listen(smtp, ports.smtp);
   return {
     smtpPort, webPort,
     close: () => new Promise((resolve) => smtp.close(() => web.close(() => resolve()))),
