@@ -47,7 +47,7 @@ export function photoView(photo: Shown, earlier: readonly Photo[] = []): PhotoVi
     height: photo.height,
     takenAt: photo.takenAt?.toISOString() ?? null,
     colours: measured.colours,
-    remark: remarkOn(measured.quality, { fills: PHOTO_KINDS[kind].fills, others }),
+    remark: remarkOn(measured.quality, { fills: PHOTO_KINDS[kind].fills, white: PHOTO_KINDS[kind].white, others }),
     likeness: measured.quality.likeness,
     label: photo.label ? labelReadingView(photo.label, photo) : null,
   };

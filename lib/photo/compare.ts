@@ -97,6 +97,8 @@ const MOVES_FROM = 1.2;
 /** Degrees of hue beyond which another colour came in, where there is chroma enough to speak of a hue. *elicited* */
 const ANOTHER_HUE_DEG = 40;
 const HUE_FROM_CHROMA = 8;
+/** In L*: what has grown so much lighter was bleached, whatever tint it was left with; yellowing darkens. *elicited* */
+const LIGHTER_FROM = 5;
 /** Degrees within which a hue is still the same. *elicited* */
 const SAME_HUE_DEG = 15;
 
@@ -112,6 +114,7 @@ export function directionOf(untouched: Lab, affected: Lab): Direction {
   // A blue that fades or soils moves towards yellow too, along its own hue.
   const duller = dC < -MOVES_FROM && c0 > HUE_FROM_CHROMA && turned(untouched, affected) < SAME_HUE_DEG;
   if (duller && Math.abs(dL) > MOVES_FROM) return dL > 0 ? "lighter-paler" : "greyer";
+  if (dL > LIGHTER_FROM && dC < dL) return "lighter-paler";
   if (dB > MOVES_FROM && towardsYellow(untouched, affected)) return dL < -MOVES_FROM ? "yellower-darker" : "yellower";
   if (dL > MOVES_FROM && dC < 0) return "lighter-paler";
   if (dL < -MOVES_FROM) return dC < -MOVES_FROM ? "greyer" : "darker";
@@ -135,7 +138,7 @@ const IN_WORDS: Readonly<Record<Direction, string>> = {
   none: "no change that this photo can show",
   "yellower-darker": "browner: yellower and darker",
   yellower: "yellower",
-  "lighter-paler": "lighter and paler, as bleached or faded pile is",
+  "lighter-paler": "lighter, as bleached or faded pile is",
   darker: "darker in the same hue, as wet pile is",
   greyer: "darker and duller, as soil makes it",
   "lightness-only": "lighter or darker and nothing else, as pile that lies the other way looks",

@@ -27,7 +27,7 @@ export interface Quality {
 }
 
 /** All *elicited* on drawn and phone pictures brought to 1024 pixels. Less subject than `speck` is one thing that fills the picture. */
-export const LIMITS = { sharpness: 0.35, tooDark: 0.22, tooLight: 0.86, clippedDark: 0.3, clippedLight: 0.2, flat: 0.5, cast: 21, subject: 0.06, speck: 0.008 } as const;
+export const LIMITS = { sharpness: 0.35, tooDark: 0.22, tooLight: 0.86, whiteTooLight: 0.97, whiteClipped: 0.9, clippedDark: 0.3, clippedLight: 0.2, flat: 0.5, cast: 21, subject: 0.06, speck: 0.008 } as const;
 
 /** The measurements one by one, so that a server can do something else between them. Each takes a picture of about 1024 pixels on its long side. */
 export const MEASURES = [lightOf, (p: Rgb) => ({ sharpness: sharpnessOf(p) }), tintOf, (p: Rgb) => ({ subject: subjectShareOf(p) }), (p: Rgb) => ({ likeness: likenessOf(p) })] as const;
@@ -64,13 +64,13 @@ function tintOf(picture: Rgb): Pick<Quality, "cast" | "castToward"> {
 const luma = (r: number, g: number, b: number): number => (0.299 * r + 0.587 * g + 0.114 * b) / 255;
 
 /** Of a photo that is held against others. `fills`: it should show the whole of something, as large as it will go. `others`: likenesses of those sent besides. */
-export interface Asked { fills?: boolean; others?: readonly (string | null)[] }
+export interface Asked { fills?: boolean; /** What it shows may be white by itself, as a label is. */ white?: boolean; others?: readonly (string | null)[] }
 
 const SEEN: readonly { holds: (q: Quality, asked: Asked) => boolean; says: (q: Quality) => keyof typeof REMARKS }[] = [
   // Light first: in the dark everything looks blurred as well, and light cures both.
   { holds: (q) => q.mean < LIMITS.tooDark || q.clippedDark > LIMITS.clippedDark, says: () => "dark" },
   { holds: (q) => q.flat > LIMITS.flat, says: () => "drawn" },
-  { holds: (q) => q.mean > LIMITS.tooLight || q.clippedLight > LIMITS.clippedLight, says: () => "light" },
+  { holds: (q, { white }) => q.mean > (white ? LIMITS.whiteTooLight : LIMITS.tooLight) || q.clippedLight > (white ? LIMITS.whiteClipped : LIMITS.clippedLight), says: () => "light" },
   { holds: (q) => q.sharpness < LIMITS.sharpness, says: () => "blurred" },
   { holds: (q, { others = [] }) => q.likeness !== null && others.some((o) => o !== null && isSame(o, q.likeness as string)), says: () => "same" },
   { holds: (q) => q.cast > LIMITS.cast && q.castToward !== null, says: (q) => q.castToward as Light },

@@ -6,5 +6,5 @@ import { photoPicture } from "./pictures";
 /** The photos that are asked for of every rug, in their order. */
 export const askedPhotos = (words: Words): readonly AskedPhoto[] =>
   (Object.keys(PHOTO_KINDS) as PhotoKind[]).map((kind) => (
-    { kind, ask: words.table(`photo.${kind}.ask`), hint: words.table(`photo.${kind}.hint`), fills: PHOTO_KINDS[kind].fills, picture: photoPicture(kind) }
+    { kind, ask: words.table(`photo.${kind}.ask`), hint: words.table(`photo.${kind}.hint`), fills: PHOTO_KINDS[kind].fills, white: PHOTO_KINDS[kind].white, picture: photoPicture(kind) }
   ));

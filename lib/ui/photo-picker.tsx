@@ -11,8 +11,8 @@ import { ClientSpots, photosOfChange, type ClientSpotsProps } from "./marking/cl
 import type { Sending } from "./photo-line";
 import { usePhotos, type RemovePhoto } from "./use-photos";
 
-/** `fills`: what is asked for should fill the picture. */
-export interface AskedPhoto { kind: PhotoKind; ask: string; hint: string; fills: boolean; picture: ReactNode }
+/** `fills`: what is asked for should fill the picture. `white`: it may be white by itself. */
+export interface AskedPhoto { kind: PhotoKind; ask: string; hint: string; fills: boolean; white: boolean; picture: ReactNode }
 
 /** What phones and cameras write; the ending too, because some browsers do not know HEIC by its type. */
 const ACCEPT = "image/jpeg,image/png,image/webp,image/heic,image/heif,.heic,.heif";

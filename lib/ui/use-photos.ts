@@ -40,11 +40,11 @@ export function usePhotos(kept: readonly PhotoView[], options: Options) {
   const known = new Map([...kept, ...added].map((p) => [p.id, p]));
   const photos = [...known.values()].filter((p) => !gone.includes(p.id));
 
-  const add = ({ kind, fills }: { kind: PhotoKind; fills: boolean }, files: readonly File[]) => {
+  const add = ({ kind, fills, white }: { kind: PhotoKind; fills: boolean; white: boolean }, files: readonly File[]) => {
     const items = files.map((file) => ({ key: newKey(), kind, file, share: 0, refused: null, remark: null }));
     line.add(items);
     for (const { key, file } of items) {
-      void looker.look(file, { fills, others: photos.map((p) => p.likeness) }).then((remark) => {
+      void looker.look(file, { fills, white, others: photos.map((p) => p.likeness) }).then((remark) => {
         if (!remark) return;
         line.remark(key, retell(remark));
         setSays(say("picker.remark", { name: file.name, remark: retell(remark) }));

@@ -56,6 +56,7 @@ describe("directionOf", () => {
     ["bleached red", { L: 38, a: 42, b: 20 }, { L: 66, a: 18, b: 9 }, "lighter-paler"],
     ["wet blue", { L: 45, a: 2, b: -30 }, { L: 34, a: 3, b: -34 }, "darker"],
     ["soiled blue", { L: 55, a: 2, b: -30 }, { L: 46, a: 1, b: -18 }, "greyer"],
+    ["a blue-grey bleached to beige", { L: 50, a: -2, b: -5 }, { L: 63, a: 2, b: 9 }, "lighter-paler"],
     ["bleached blue", { L: 45, a: 2, b: -30 }, { L: 64, a: 1, b: -14 }, "lighter-paler"],
     ["pile the other way", { L: 50, a: 10, b: 8 }, { L: 57, a: 10.3, b: 8.2 }, "lightness-only"],
     ["red on cream", CREAM, { L: 60, a: 38, b: 14 }, "another-hue"],

@@ -18,6 +18,13 @@ describe("remarkOn", () => {
     expect(remarkOn({ ...fine, [what]: limit })).toBeNull();
     expect(remarkOn({ ...fine, [what]: within })).toBeNull();
   });
+  it("lets a label be white, and says of one that is nothing but light that it is washed out", () => {
+    const light = (clippedLight: number, white: boolean) => remarkOn({ ...fine, clippedLight }, { white });
+    expect(light(0.3, false)).toContain("light");
+    expect(light(0.3, true)).toBeNull();
+    expect(light(0.9, true)).toBeNull();
+    expect(light(0.95, true)).toContain("light");
+  });
   it("says that the rug is small only where it was to fill the picture, and never of a picture that one thing fills", () => {
     const small = (subject: number, fills = true) => remarkOn({ ...fine, subject }, { fills });
     expect(small(LIMITS.subject - 1e-6)).toContain("nearer");
