@@ -42,8 +42,8 @@ export const CARE: readonly ParagraphRow[] = [
   { ...OURS, id: "worse", version: 1, place: "worse", when: { is: { offered: CLEANING }, not: { age: ["antique"], certainty: ["unknown"] }, atLeast: { worse: 0.1 } },
     text: "There is a real chance, {worse}, that cleaning makes it worse." },
 
-  { ...OURS, id: "beyond-repair", version: 2, place: "beyond", when: { atLeast: { beyondRepair: 0.33 }, not: { age: ["antique"], certainty: ["unknown"] } },
-    text: "It is {beyond} that saving it would cost more than it is worth. That is provisional: nobody here has inspected it." },
+  { ...OURS, id: "beyond-repair", version: 3, place: "beyond", when: { atLeast: { beyondRepair: 0.33 }, not: { age: ["antique"], certainty: ["unknown"] } },
+    text: "It is {beyond} that saving it is not worth the cost. That is provisional: nobody here has inspected it." },
   { ...TRADE, id: "cut-down-priced", version: 3, place: "repair", when: { is: { advice: ["advise-cut-down"], has: ["cut-down-price"] }, not: { age: ["antique"] } },
     text: "If an inspection finds the damage at one side or end, and sound ground beside it, it could be cut away and bound again, for {cutDown}." },
   { ...TRADE, id: "cut-down", version: 3, place: "repair", when: { is: { advice: ["advise-cut-down"] }, not: { age: ["antique"] } },

@@ -32,7 +32,7 @@ export const CASES: Record<string, Case> = {
       rest: { improvement: range(15, 45, 75), worse: 0.04, beyondRepair: 0.1, lifeYears: range(4, 9, 16), advice: { action: "quote-with-limits", why: "", referTo: null, losses: [] },
         money: { currency: "GBP", clean: range(150, 180, 240), cutDown: null, replace: null, valueToday: null } } },
     answers: { labelText: "Wool", liquid: "coffee-tea", since: "longer" }, enquiry: { wetNow: "no", reason: "older-trouble" },
-    says: ["very likely wool", "15–75 %", /good news/, /forgiving/, "hidden corner", "£150 to £240", /estimate/, /We have not seen the label/, "between 4 and 16 years"],
+    says: ["very likely wool", "15–75 %", /good news/, /forgiving/, "hidden corner", "£150 to £240", /estimate/, /Labels can be wrong/, "between 4 and 16 years"],
     never: [/viscose/, /provisional/, /better news/, /cut away/],
   },
   "silk by laboratory report, soiled": {
