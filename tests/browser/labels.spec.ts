@@ -65,6 +65,10 @@ test("A homeowner photographs the label, sees what was read and says it is right
     await phone.screenshot({ path: info.outputPath("label-390.png"), fullPage: true });
     await question(phone).getByRole("button", { name: "Yes, that is what it says" }).press("Enter");
     await expect(phone.getByText("This is what the label says. Thank you.")).toBeFocused();
+    // Asked once: the page about the label holds what was agreed to.
+    await phone.goto(`${desk.url}/ask/label`);
+    await expect(phone.getByRole("radio", { name: /^Yes, it says/ })).toBeChecked();
+    await expect(phone.getByLabel("What the label says")).toHaveValue("80% WOOL\n20% VISCOSE");
   });
   const page = await person({ storageState: owner });
   await page.goto(`${desk.url}/desk`);

@@ -26,9 +26,15 @@ export async function StepPage({ step, intake }: { step: StepId; intake: IntakeV
   const words = wordsIn(locale);
   const unsure = UNSURE_BUTTON[step];
   return (
-    <StepForm step={step} title={titleOf(step, answers, words)} values={valuesOf(step, answers, areaUnit)}>
+    <StepForm step={step} title={titleOf(step, answers, words)} values={{ ...valuesOf(step, answers, areaUnit), ...(step === "label" ? agreedLabel(intake) : {}) }}>
       <StepFields step={step} answers={answers} words={words} areaUnit={areaUnit} />
       <GoOn step={step} answers={answers} words={words} unsure={unsure && words.say(unsure)} />
     </StepForm>
   );
+}
+
+/** The label as the person agreed to it beside its photo, so that nobody is asked twice; nothing once the page was answered. */
+function agreedLabel({ answers, photos }: IntakeView): { answer?: string; labelText?: string } {
+  const agreed = photos.find((p) => p.label?.state === "confirmed" || p.label?.state === "corrected")?.label;
+  return answers.rug?.labelFound === undefined && agreed ? { answer: "typed", labelText: agreed.text } : {};
 }
