@@ -193,7 +193,13 @@ test("Staff plan where a rug that came by e-mail is cut, and make the plan a doc
   await page.goto(`${desk.url}/desk/post`);
   await page.getByLabel("Choose letters").setInputFiles({ name: "rug.eml", mimeType: "message/rfc822", buffer: letter({ from: "Rowan Pell <rowan@example.org>", text: "One end is spoilt.", photos: [photo], date: new Date() }) });
   await page.getByRole("listitem").filter({ hasText: "rug.eml" }).getByRole("link", { name: /Enquiry/ }).click();
+  await page.getByRole("link", { name: /^Measure/ }).first().click();
   await page.getByRole("link", { name: "Plan and cut-down" }).click();
+  for (const n of [1, 2, 3, 4]) {
+    await page.getByRole("button", { name: new RegExp(`^Corner ${n},`) }).focus();
+    await page.keyboard.press("ArrowLeft");
+    await page.keyboard.press("ArrowRight");
+  }
   await page.getByLabel("Width, cm").fill("200");
   await page.getByLabel("Length, cm").fill("300");
   await page.getByRole("radio", { name: "Damaged places" }).check();
