@@ -14,6 +14,7 @@ import { historyOf } from "./history";
 import { inOneStep } from "./one-step";
 import { assessmentOf } from "./stored";
 import { STATE_NAMES } from "./states";
+import { WORDS_READ } from "./unread-letters";
 
 /** One file of a copy; its bytes are read only when it is its turn. */
 export interface CopiedFile {
@@ -40,7 +41,9 @@ const PARTS = {
   audit: { orderBy: { at: "asc" } },
   post: { orderBy: { arrivedAt: "asc" } },
 } as const satisfies Prisma.EnquiryInclude;
-type Row = Prisma.EnquiryGetPayload<{ include: typeof PARTS }>;
+type Stored = Prisma.EnquiryGetPayload<{ include: typeof PARTS }>;
+/** What may be shown of it. `mayJudge`: whether what it was found to be, and how urgent, may stand in the copy. */
+type Row = Stored & { mayJudge: boolean };
 
 /**
  * Everything that is kept of an enquiry, as files: what was told and written as JSON, photos and documents as they are, messages as they
@@ -58,7 +61,7 @@ export async function copyEnquiry(caller: Caller, enquiryId: string, now: Date):
   if (!noted.ok) return noted;
   const [row, workshop] = await Promise.all([database().enquiry.findUnique({ where: { id: enquiryId }, include: PARTS }), readSettings()]);
   if (!row) return NOT_THERE;
-  const shown = caller.kind === "client" ? asTheClientSees(row, now) : row;
+  const shown = caller.kind === "client" ? asTheClientSees(row, now) : { ...row, mayJudge: true };
   const photoIds = shown.rugs.flatMap((r) => r.photos).map((p) => p.id);
   const lost = new Set(await photosWithoutFiles(photoIds));
   const names = documentFileNames(shown.documents);
@@ -82,13 +85,13 @@ async function* once(read: () => Promise<Uint8Array>): AsyncGenerator<Uint8Array
 }
 
 /** Letters and documents that have left, and what was judged before the last reply that did. */
-function asTheClientSees(row: Row, now: Date): Row {
+function asTheClientSees(row: Stored, now: Date): Row {
   const letters = row.letters.filter((l) => l.notBefore <= now && l.state !== "taken_back");
   const replied = letters.findLast((l) => l.kind === "reply")?.createdAt;
   const sent = new Set(letters.flatMap((l) => l.enclosures.map((e) => e.documentId)));
   const judged = <T,>(rows: T[], at: (row: T) => Date): T[] => (replied ? rows.filter((r) => at(r) <= replied) : []);
   return {
-    ...row, letters,
+    ...row, letters, mayJudge: replied !== undefined,
     documents: row.documents.filter((d) => sent.has(d.id)),
     rugs: row.rugs.map((r) => ({
       ...r, assessments: judged(r.assessments, (a) => a.createdAt), benchTests: judged(r.benchTests, (t) => t.at), inspections: judged(r.inspections, (i) => i.at), outcomes: [],
@@ -99,12 +102,12 @@ function asTheClientSees(row: Row, now: Date): Row {
 async function plainly(row: Row, { names, lost }: { names: ReadonlyMap<string, string>; lost: ReadonlySet<string> }) {
   const { client } = row;
   return {
-    enquiry: { reference: row.reference, state: STATE_NAMES[row.state], since: row.stateSince, channel: row.channel, sentAt: row.submittedAt, urgency: row.urgency, why: row.urgencyWhy, answers: row.answers },
+    enquiry: { reference: row.reference, state: STATE_NAMES[row.state], since: row.stateSince, channel: row.channel, sentAt: row.submittedAt, ...(row.mayJudge ? { urgency: row.urgency, why: row.urgencyWhy } : {}), answers: row.answers },
     client: { name: client.name, email: client.email, telephone: client.telephone, language: client.language, isTrade: client.isTrade },
     others: row.parties.map(({ kind, name, reference }) => ({ kind, name, reference })),
     rugs: row.rugs.map((r) => ({
       title: r.title,
-      answers: r.answers.map(({ question, value, from, at }) => ({ question, value, from: from === "client" ? "you" : "the workshop", at })),
+      answers: r.answers.filter((a) => a.question !== WORDS_READ).map(({ question, value, from, at }) => ({ question, value, from: from === "client" ? "you" : "the workshop", at })),
       photos: r.photos.map((p) => ({
         file: lost.has(p.id) ? null : photoName(p.id), kind: p.kind, originalName: p.originalName, takenAt: p.takenAt, exposure: p.exposure, width: p.width, height: p.height, measured: p.measured,
         marked: p.measurements.map(({ kind, marks, result, at, withdrawnAt }) => ({ kind, marks, result, at, withdrawnAt })),

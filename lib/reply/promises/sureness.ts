@@ -21,6 +21,7 @@ export function surenessOf(sentence: string): Sureness {
   const shown = marks.filter(({ weight }) => weight > 0).sort((a, b) => b.weight - a.weight).flatMap(({ mark }) => mark.shows(plain) ?? []);
   return { advises: ADVICE.test(plain), length: (plain.match(/[a-z]+/gu) ?? []).length, decibans: marks.reduce((sum, { weight }) => sum + weight, SURENESS_START), words: [...new Set(shown)].slice(0, MOST_WORDS) };
 }
+/** So many words are shown. *elicited* */
 const MOST_WORDS = 3;
 
 /**
@@ -33,6 +34,6 @@ const CAREFUL_DECIBANS = -10;
 export const speaksWithCare = ({ decibans }: Pick<Sureness, "decibans">): boolean => decibans <= CAREFUL_DECIBANS;
 /** Advice to do something claims nothing: whether it harms, the rules know. */
 const ADVICE = compiled("^(?:–\\s*)?LEADIN(?:ACT|HARMACT|never|change|draw|press|blot|keep|turn|vacuum|roll|wait|fold)\\b");
-/** Fewer words are a heading or a name. */
+/** Fewer words are a heading or a name. *elicited* */
 const LEAST_WORDS = 6;
 export const speaksTooSurely = ({ decibans, length, advises }: Pick<Sureness, "decibans" | "length" | "advises">): boolean => decibans > TOO_SURE_DECIBANS && length >= LEAST_WORDS && !advises;

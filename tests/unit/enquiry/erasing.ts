@@ -19,6 +19,7 @@ import { readEnquiry } from "../../../lib/enquiry/read-enquiry";
 import { eraseOutlived, monthsBefore } from "../../../lib/enquiry/retention";
 import { sortPost } from "../../../lib/enquiry/sort-post";
 import { STATES } from "../../../lib/enquiry/states";
+import { WORDS_READ } from "../../../lib/enquiry/unread-letters";
 import { submitEnquiry } from "../../../lib/enquiry/submit-enquiry";
 import type { EnquiryStateId } from "../../../lib/enquiry/views";
 import { sqliteFile } from "../../../lib/store/connection";
@@ -226,13 +227,22 @@ export function erasing(): void {
       const from = await intake();
       good(await givePhoto(from));
       const enquiry = good(await submitEnquiry(from, { contact: { name: "Ana Example", email: `${randomUUID()}@example.org` }, consent: true }, NOW));
-      const judged = async (caller: Caller, minutes: number) => (JSON.parse((await unzipped(caller, enquiry.enquiryId, later(minutes))).everything) as { rugs: { judged: unknown[] }[] }).rugs[0]?.judged.length;
+      const copied = async (caller: Caller, minutes: number) => JSON.parse((await unzipped(caller, enquiry.enquiryId, later(minutes))).everything) as { enquiry: { urgency?: string; why?: string }; rugs: { judged: unknown[]; answers: { question: string }[] }[] };
+      const judged = async (caller: Caller, minutes: number) => (await copied(caller, minutes)).rugs[0]?.judged.length;
       const client = await clientOf(enquiry);
       expect(await judged(client, 1)).toBe(0);
       expect(await judged(await ivo(), 1)).toBeGreaterThan(0);
       good(await approveReply(await ivo(), { enquiryId: enquiry.enquiryId, number: 1 }, later(2)));
       expect(await judged(client, 3)).toBe(0);
+      expect((await copied(client, 3)).enquiry).not.toHaveProperty("why");
       expect(await judged(client, 8)).toBeGreaterThan(0);
+      expect((await copied(client, 8)).enquiry).toMatchObject({ urgency: expect.any(String) as string, why: expect.any(String) as string });
+    });
+    it("tells of answers, not of notes that the desk keeps among them", async () => {
+      const { enquiryId } = await submitted();
+      const { id: rugId } = await database().rug.findFirstOrThrow({ where: { enquiryId } });
+      await database().answer.create({ data: { id: randomUUID(), rugId, question: WORDS_READ, value: true, from: "staff", at: later(1) } });
+      expect((await unzipped(await ivo(), enquiryId)).everything).not.toContain(WORDS_READ);
     });
     it("is for the client of that enquiry, the owner and reviewers alone", async () => {
       const [mine, theirs] = [await submitted(), await submitted()];
