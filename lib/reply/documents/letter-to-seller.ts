@@ -69,11 +69,14 @@ const WHAT_A_LABORATORY_SHOWS =
   "A textile laboratory identifies fibres under the microscope and by what dissolves them, and measures the shares of a mixture by the methods of Regulation (EU) No 1007/2011, Annex VIII, or of AATCC TM20 and TM20A. " +
   "Its report should name the sample and where on the rug it was taken, the method, and every fibre with its per cent of mass. Ask beforehand what it costs and how much pile it needs.";
 
+/** A year, or a month of one: bought in it, not on it. */
+const A_TIME = /^(?:[\p{L}.]+ )?\d{4}$/u;
+
 function boughtSentence({ rug, bought }: SellerLetter): string {
-  const on = bought.on ? ` on ${bought.on}` : "";
+  const on = bought.on ? ` ${A_TIME.test(bought.on) ? "in" : "on"} ${bought.on}` : "";
   const price = bought.price ? ` for ${bought.price}` : "";
   const invoice = bought.invoice ? ` (invoice ${bought.invoice})` : "";
-  return `I bought ${rug} from you${on}${price}${invoice}.`;
+  return `I bought ${rug}${rug.includes(",") ? "," : ""} from you${on}${price}${invoice}.`;
 }
 
 function testedBlocks(tests: readonly Tested[]) {

@@ -92,9 +92,12 @@ describe("the letter to a seller", () => {
     const text = textOf(letterToSeller({ ...SELLER, tests }));
     expect(text).not.toMatch(/fraud|deceiv|misled|lied?\b|cheat|knew|deliberate|intent|fake|refund|money back|compensat|claim|demand/i);
   });
+  it.each([["2024", "in 2024"], ["May 2024", "in May 2024"], ["3 May 2024", "on 3 May 2024"], ["03/05/2024", "on 03/05/2024"]])("says when it was bought as people do: %s", (on, said) => {
+    expect(textOf(letterToSeller({ ...SELLER, bought: { ...SELLER.bought, on } }))).toContain(`I bought a grey rug, 170 × 240 cm, from you ${said} for`);
+  });
   it("leaves out what is not known", () => {
     const text = textOf(letterToSeller({ ...SELLER, bought: { on: null, price: null, invoice: null }, saidWords: null, labelWords: null }));
-    expect(text).toContain("I bought a grey rug, 170 × 240 cm from you.");
+    expect(text).toContain("I bought a grey rug, 170 × 240 cm, from you.");
     expect(text).not.toMatch(/null|undefined|described to me/);
   });
 });
