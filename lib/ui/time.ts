@@ -39,7 +39,7 @@ export function waitingInWords(from: string, now: string): { short: string; spok
 
 /** The hour of the day in the workshop, e.g. "17:40". */
 export const clock = (iso: string, { locale, timeZone }: Place): string =>
-  new Intl.DateTimeFormat(locale, { timeZone, hour: "2-digit", minute: "2-digit" }).format(new Date(iso));
+  new Intl.DateTimeFormat(locale, { timeZone, timeStyle: "short" }).format(new Date(iso));
 
 /** Whole days since 1970 of the calendar day an instant falls on in the workshop. */
 function calendarDay(iso: string, timeZone: string): number {

@@ -68,4 +68,9 @@ describe("clock", () => {
   it("is the hour in the workshop's time zone", () => {
     expect(clock("2026-07-01T12:05:00Z", { locale: "en-GB", timeZone: "Europe/Dublin" })).toBe("13:05");
   });
+  // CLDR's short times: two figures of the hour on a clock of 24 hours, none too many on one of 12. ICU parts them from AM by a narrow space.
+  it.each([["en-GB", "08:05", "18:00"], ["en-US", "8:05 AM", "6:00 PM"], ["en-AU", "8:05 am", "6:00 pm"]] as const)("is told as they do in %s", (locale, morning, evening) => {
+    const told = (iso: string) => clock(iso, { locale, timeZone: "UTC" }).replace(/\u202f/gu, " ");
+    expect([told("2026-11-28T08:05:00Z"), told("2026-11-28T18:00:00Z")]).toEqual([morning, evening]);
+  });
 });
