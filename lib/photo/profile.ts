@@ -35,6 +35,21 @@ export function toSrgbOf(icc: Uint8Array): ToSrgb | null {
   }
 }
 
+/** Levels by which a profile may differ from sRGB and still be it: tables of one and the same curve round in other places. */
+const SAME_LEVELS = 1;
+const SAMPLES = [0, 32, 64, 96, 128, 160, 192, 224, 255];
+
+/** Does a profile mean sRGB, to within a level, over the whole of its colours? */
+export function isSrgb(icc: Uint8Array): boolean {
+  const tables = toSrgbOf(icc);
+  return tables !== null && SAMPLES.every((r) => SAMPLES.every((g) => SAMPLES.every((b) => throughTables(tables, r, g, b).every((v, k) => Math.abs(v - [r, g, b][k]!) <= SAME_LEVELS))));
+}
+
+function throughTables({ redGreen: [rgOfR, rgOfG, rgOfB], blue: [bOfR, bOfG, bOfB], level }: ToSrgb, r: number, g: number, b: number): number[] {
+  const light = rgOfR![r]! + rgOfG![g]! + rgOfB![b]!;
+  return [level[light >>> 16]!, level[light & 0xffff]!, level[bOfR![r]! + bOfG![g]! + bOfB![b]!]!];
+}
+
 /** Lists the tags of a profile (7.3); the answer gives one its bytes, null where there is none. */
 function tagsOf(profile: Buffer): (name: string) => Buffer | null {
   const tags = new Map(Array.from({ length: profile.readUInt32BE(128) }, (_, n) => {

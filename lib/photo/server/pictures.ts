@@ -8,9 +8,8 @@ sharp.unblock({ operation: ["VipsForeignLoadJpeg", "VipsForeignLoadPng", "VipsFo
 // Each picture is read once: a cache would only hold memory.
 sharp.cache(false);
 
-
-/** Opens an untrusted picture. The slightest damage is an error: half a picture is no evidence. */
-export const openPicture = (input: string | Buffer): Sharp => sharp(input, { limitInputPixels: MAX_PIXELS, failOn: "error" });
+/** Opens an untrusted picture. The slightest damage is an error: half a picture is no evidence. A "warning" fails already at what is merely odd. */
+export const openPicture = (input: string | Buffer, failOn: "error" | "warning" = "error"): Sharp => sharp(input, { limitInputPixels: MAX_PIXELS, failOn });
 
 /** Pixels that we already hold: RGB or RGBA, 8 bits each. */
 export const fromPixels = (pixels: { data: Uint8Array; width: number; height: number; channels: 3 | 4 }): Sharp =>

@@ -4,6 +4,7 @@ import path from "node:path";
 import { keepFiles, newPhotoId, partName, photoFileName, removeFiles, PHOTO_SIZES, type PhotoSize } from "../../store/photo-layout";
 import { NOT_TAKEN } from "../sentences";
 import type { Measured } from "./appraise";
+import { codedPicture } from "./coded-picture";
 import { readCameraNotes, type Exposure } from "./exposure";
 import { decodeHeic } from "./heic";
 import { fromPixels, openPicture } from "./pictures";
@@ -64,7 +65,7 @@ async function takeIn(file: string, id: string, folder: string): Promise<{ ok: t
   try {
     const { exif } = await openPicture(file).metadata();
     const pixels = type === "image/heic" ? await decodeHeic(file) : null;
-    const made = await makeSizes(() => (pixels ? fromPixels(pixels) : openPicture(file)), { full: at("full"), "1600": at("1600"), "320": at("320") });
+    const made = await makeSizes(() => (pixels ? fromPixels(pixels) : openPicture(file)), { full: at("full"), "1600": at("1600"), "320": at("320") }, type === "image/jpeg" ? await codedPicture(file) : null);
     const facts = { receivedType: type, ...made, ...readCameraNotes(exif) };
     await keepFiles(folder, PHOTO_SIZES.map((s) => ({ part: part(s), name: photoFileName(id, s) })));
     kept = true;

@@ -1,7 +1,8 @@
 import "server-only";
+import { writeFile } from "node:fs/promises";
 import type { Sharp } from "sharp";
 import { appraise, type Measured } from "./appraise";
-import { fromPixels, type Pixels } from "./pictures";
+import { fromPixels, openPicture, type Pixels } from "./pictures";
 
 /** Without codes fitted to the picture: they take more than half of the time of a full size and save two per cent of its bytes. */
 const QUICK = { optimiseCoding: false } as const;
@@ -18,12 +19,31 @@ const MEASURE_SIDE = 1024;
 
 export interface SizeFiles { full: string; "1600": string; "320": string }
 
+/** What is known of a picture once its sizes are made. Pixels, upright. */
+export interface Made { width: number; height: number; measured: Measured }
+
 /**
  * Writes the three kept sizes of a picture, opened by `open` as often as it is read, and answers its upright size and what was measured in it.
- * The full size decodes every pixel, so damage anywhere rejects here. What is written is upright sRGB on white and
- * carries no metadata: the library keeps none unless asked. Copies are never larger than the picture.
+ * The full size is the picture `coded` as it came, bare, where there is one that decodes without a single warning; otherwise
+ * it is coded anew. Either way all of it is decoded, so damage anywhere rejects here. What is written is upright sRGB on white
+ * and carries no metadata: the library keeps none unless asked. Copies are never larger than the picture.
  */
-export async function makeSizes(open: () => Sharp, files: SizeFiles): Promise<{ width: number; height: number; measured: Measured }> {
+export async function makeSizes(open: () => Sharp, files: SizeFiles, coded: Buffer | null = null): Promise<Made> {
+  return (coded && (await keepCoded(coded, files))) ?? codeAnew(open, files);
+}
+
+/** The copies are made of what is kept, which reads every coded bit of it. Null where that fails for any reason: then the other way meets it again, and tells. */
+async function keepCoded(coded: Buffer, files: SizeFiles): Promise<Made | null> {
+  try {
+    await writeFile(files.full, coded);
+    const { width, height } = await openPicture(files.full).metadata();
+    return { width, height, measured: await makeCopies(openPicture(files.full, "warning"), files) };
+  } catch {
+    return null;
+  }
+}
+
+async function codeAnew(open: () => Sharp, files: SizeFiles): Promise<Made> {
   // Side by side, on the processors there are; neither may still be writing when this ends, whatever became of the other.
   const [full, measured] = await Promise.allSettled([upright(open()).jpeg(FULL).toFile(files.full), makeCopies(open(), files)]);
   // The library tells of an error once: of two at a time either may have the reason.
