@@ -68,6 +68,7 @@ async function main(): Promise<number> {
     console.log(`=== ${lines.at(-1)}`);
   }
   if (!inherited().PLAINPILE_TEST_POSTGRES) lines.push("PostgreSQL was not tested: PLAINPILE_TEST_POSTGRES names no server.");
+  for (const said of tallies.flatMap((t) => t.failures ?? [])) console.log(`\nFAILED ${said.replaceAll(`${root}${path.sep}`, "")}`);
   const total = sum(tallies);
   console.log(`\n${lines.join("\n")}\n${summaryLine(total)}`);
   return total.failed === 0 ? 0 : 1;

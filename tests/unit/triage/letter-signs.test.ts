@@ -60,9 +60,8 @@ describe("letterUrgency", () => {
       expect(found === null || /^They write “[\s\S]+”: read it (?:now|today|this week)\.$/u.test(found.why)).toBe(true);
       expect(letterUrgency(text, () => true)).toBeNull();
     }), { numRuns: 300 });
-    const began = performance.now();
-    letterUrgency("not wet no wet never ".repeat(1_000), nobodyAsked);
-    expect(performance.now() - began).toBeLessThan(1_000);
+    // A pattern that goes back and forth would not end before the runner gives up.
+    expect(letterUrgency("not wet no wet never ".repeat(5_000), nobodyAsked)).toBeNull();
   });
   it("asks about questions that there are, from the most urgent sign down", () => {
     expect(LETTER_SIGNS.flatMap((s) => s.unless).filter((q) => !Object.hasOwn(QUESTIONS, q))).toEqual([]);
