@@ -3,6 +3,7 @@ import { mkdtemp, rm, stat } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { planOf } from "../photo/plan";
+import { sidesIn } from "../photo/rug-sides";
 import type { Corners, Point } from "../photo/homography";
 import { remarkOn } from "../photo/quality";
 import { measureSpots, proposeSpotsIn } from "../photo/server/measure";
@@ -40,7 +41,7 @@ export async function photo(args: readonly string[]): Promise<string> {
     return JSON.stringify({
       file: path.basename(file), receivedType, receivedBytes, sha256, width, height, takenAt, exposure, colours: measured.colours, quality: { ...measured.quality, remark: remarkOn(measured.quality) },
       spots: compared ? { proposed: spots === null, ...compared, comparison: await measureSpots(copy, compared) } : null,
-      plan: plan === null ? null : typeof plan === "string" ? plan : { widthCm: plan.widthCm, lengthCm: plan.lengthCm, centreOfPhoto: plan.toPlan({ x: 0.5, y: 0.5 }) },
+      plan: plan === null ? null : typeof plan === "string" ? plan : { widthCm: plan.widthCm, lengthCm: plan.lengthCm, sides: sidesIn(taken.photo, corners as unknown as Corners, plan), centreOfPhoto: plan.toPlan({ x: 0.5, y: 0.5 }) },
       ...(label ? { label: await labelIn(path.join(into, photoFileName(taken.photo.id, "full"))) } : {}),
     }, null, 2);
   } finally {

@@ -159,6 +159,35 @@ test("a reviewer marks corners and damage by keyboard alone, chooses a cut-down,
   await expect(page.getByRole("main")).toContainText(/The rug was planned to be cut down, with \d\.?\d* m of new edges/);
 });
 
+test("a reviewer who begins the corners with the length finds the width along the right edge, and can swap it with one button", async ({ person }) => {
+  const page = await person({ storageState: owner });
+  await opens(page);
+  await page.getByRole("link", { name: "Plan and cut-down" }).click();
+  await loaded(page);
+  const again = page.getByRole("button", { name: "Take it away" });
+  await again.click();
+  await expect(page.getByText("The plan no longer counts.")).toBeFocused();
+  await page.reload();
+  await loaded(page);
+  await page.getByLabel("Width, cm").fill("170");
+  await page.getByLabel("Length, cm").fill("240");
+  // The rug stands upright in the photo, and its corners are touched from the top right down, along the length.
+  const ratio = await picture(page).locator("img").evaluate((i: HTMLImageElement) => i.naturalWidth / i.naturalHeight);
+  const half = 0.3 * (170 / 240) / ratio;
+  for (const [x, y] of [[0.5 + half, 0.2], [0.5 + half, 0.8], [0.5 - half, 0.8], [0.5 - half, 0.2]] as const) await click(page, x, y);
+  await expect(page.getByText(/is the width, as the size and the shape of the rug in the photo agree/)).toBeVisible();
+  const first = page.getByRole("button", { name: /^Corner 1,/ });
+  await expect(first).toHaveAccessibleName(/(79|80|81) % from the top/);
+  await page.getByRole("button", { name: "Swap width and length" }).click();
+  await expect(page.getByText(/but the shape of the rug in the photo says that it is the length/)).toBeVisible();
+  // What a person chose stays, whatever is typed.
+  await page.getByLabel("Length, cm").fill("245");
+  await expect(page.getByText(/says that it is the length/)).toBeVisible();
+  await page.getByLabel("Length, cm").fill("171");
+  await expect(page.getByText(/does not show clearly whether that is so/)).toBeVisible();
+  await expectAccessible(page);
+});
+
 test("a homeowner whose plain rug shows one pale patch is proposed the two spots, and says yes", async ({ person }) => {
   const phone = await person(PHONE);
   await begin(phone, desk);

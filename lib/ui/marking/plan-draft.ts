@@ -1,12 +1,16 @@
 import type { PlanMarks } from "../../enquiry/mark-schema";
 import type { Corners, Point } from "../../photo/homography";
+import { sidesIn } from "../../photo/rug-sides";
 import { heldPoint, type Handle } from "./handle";
 
-/** A rug's corners and damaged places as they are being marked; `touched`: corners that a person put. */
-export interface PlanDraft { corners: Corners; touched: readonly number[]; outlines: readonly (readonly Point[])[] }
+/**
+ * A rug's corners and damaged places as they are being marked. `touched`: corners that a person put; `isSideChosen`: a
+ * person said which edge is the width, so the program no longer does.
+ */
+export interface PlanDraft { corners: Corners; touched: readonly number[]; isSideChosen: boolean; outlines: readonly (readonly Point[])[] }
 
-export const FRESH_PLAN: PlanDraft = { corners: [{ x: 0.15, y: 0.15 }, { x: 0.85, y: 0.15 }, { x: 0.85, y: 0.85 }, { x: 0.15, y: 0.85 }], touched: [], outlines: [] };
-export const keptPlan = ({ corners, damaged }: Pick<PlanMarks, "corners" | "damaged">): PlanDraft => ({ corners, touched: [0, 1, 2, 3], outlines: damaged });
+export const FRESH_PLAN: PlanDraft = { corners: [{ x: 0.15, y: 0.15 }, { x: 0.85, y: 0.15 }, { x: 0.85, y: 0.85 }, { x: 0.15, y: 0.85 }], touched: [], isSideChosen: false, outlines: [] };
+export const keptPlan = ({ corners, damaged }: Pick<PlanMarks, "corners" | "damaged">): PlanDraft => ({ corners, touched: [0, 1, 2, 3], isSideChosen: true, outlines: damaged });
 
 /** An outline with fewer points encloses nothing yet. */
 const LEAST_POINTS = 3;
@@ -55,11 +59,11 @@ export function removePoint(draft: PlanDraft, key: string): PlanDraft {
 }
 export const removeOutline = (draft: PlanDraft, outline: number): PlanDraft => ({ ...draft, outlines: draft.outlines.filter((_, i) => i !== outline) });
 
-/** Whether the sides that are called width look longer than those called length, in a photo of this ratio of width to height. */
-export function looksWide({ corners: [a, b, c, d] }: PlanDraft, ratio: number): boolean {
-  const far = (p: Point, q: Point) => Math.hypot((p.x - q.x) * ratio, p.y - q.y);
-  return far(a, b) + far(d, c) > far(b, c) + far(a, d);
-}
+const turned = (draft: PlanDraft): PlanDraft => ({ ...draft, corners: [draft.corners[1], draft.corners[2], draft.corners[3], draft.corners[0]] });
 
-/** Width and length change places: what was corner 2 becomes corner 1. */
-export const turned = (draft: PlanDraft): PlanDraft => ({ ...draft, corners: [draft.corners[1], draft.corners[2], draft.corners[3], draft.corners[0]] });
+/** Width and length change places because a person says so: what was corner 2 becomes corner 1. */
+export const swapped = (draft: PlanDraft): PlanDraft => ({ ...turned(draft), isSideChosen: true });
+
+/** The draft with its width along the edges that fit the stated size, where the photo tells and no person chose. */
+export const seated = (draft: PlanDraft, photo: { width: number; height: number }, size: { widthCm: number; lengthCm: number }): PlanDraft =>
+  isRoundTheRug(draft) && !draft.isSideChosen && sidesIn(photo, draft.corners, size) === "swapped" ? turned(draft) : draft;

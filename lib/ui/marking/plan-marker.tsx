@@ -5,7 +5,7 @@ import type { Box } from "../../photo/polygon";
 import { useSay } from "../browser-words";
 import { placeInWords } from "./handle";
 import css from "./marker.module.css";
-import { addPoint, cornerHandles, dueCorner, isRoundTheRug, looksWide, movePlanHandle, outlineOf, pointHandles, pointKey, putCorner, removeOutline, removePoint, turned, type PlanDraft } from "./plan-draft";
+import { addPoint, cornerHandles, dueCorner, isRoundTheRug, movePlanHandle, outlineOf, pointHandles, pointKey, putCorner, removeOutline, removePoint, type PlanDraft } from "./plan-draft";
 import { PlanOutline } from "./plan-outline";
 import { Stage } from "./stage";
 import type { useUndo } from "./use-undo";
@@ -14,9 +14,9 @@ interface Props {
   photo: { id: string; width: number; height: number };
   alt: string;
   draft: ReturnType<typeof useUndo<PlanDraft>>;
+  /** Puts the width along the edges that fit the stated size; asked once the corners are put. */
+  seat: (draft: PlanDraft) => PlanDraft;
   /** What is kept by the way that is chosen, to be drawn on the photo. */
-  /** Whether the width is the longer side; null where it is not known. */
-  isWide: boolean | null;
   cut: { pieces: readonly Box[]; widthCm: number; lengthCm: number } | null;
   /** Beside the photo: sizes, numbers, ways. */
   children: ReactNode;
@@ -26,7 +26,7 @@ const LAST_CORNER = 3;
 type Tool = "corners" | "damage";
 
 /** A rug's four corners and the outlines of its damaged places, put and moved on its photo. */
-export function PlanMarker({ photo, alt, draft: { value: draft, canUndo, begin, adjust, change, undo }, isWide, cut, children }: Props) {
+export function PlanMarker({ photo, alt, draft: { value: draft, canUndo, begin, adjust, change, undo }, seat, cut, children }: Props) {
   const say = useSay();
   const [help, group] = [useId(), useId()];
   const [tool, setTool] = useState<Tool>(isRoundTheRug(draft) ? "damage" : "corners");
@@ -39,7 +39,7 @@ export function PlanMarker({ photo, alt, draft: { value: draft, canUndo, begin, 
       const due = dueCorner(draft);
       change((d) => {
         const put = putCorner(d, outlineOf(active) === null ? active : null, at);
-        return due === LAST_CORNER && isWide !== null && looksWide(put, photo.width / photo.height) !== isWide ? turned(put) : put;
+        return due === LAST_CORNER ? seat(put) : put;
       });
       setSaid(due === null ? placeInWords(at, say) : `Corner ${due + 1}: ${placeInWords(at, say)}`);
       return;
@@ -49,6 +49,12 @@ export function PlanMarker({ photo, alt, draft: { value: draft, canUndo, begin, 
     setActive(pointKey(outline, draft.outlines[outline]?.length ?? 0));
     setIsNew(false);
     setSaid(`Damaged place ${outline + 1}, a point ${placeInWords(at, say)}`);
+  };
+  const take = (next: Tool) => {
+    setTool(next);
+    setActive(null);
+    // Corners moved by hand are read once they are left: while one is held, the numbers must not change places.
+    if (next === "damage") adjust(seat);
   };
   const drop = (to: (d: PlanDraft) => PlanDraft, words: string) => { change(to); setActive(null); setSaid(words); };
   const place = draft.outlines[current];
@@ -66,10 +72,9 @@ export function PlanMarker({ photo, alt, draft: { value: draft, canUndo, begin, 
             <fieldset className={css.shapes}>
               <legend className="unseen">What to mark</legend>
               {([["corners", "Corners"], ["damage", "Damaged places"]] as const).map(([id, label]) => (
-                <label key={id}><input type="radio" name={group} checked={tool === id} onChange={() => { setTool(id); setActive(null); }} /> {label}</label>
+                <label key={id}><input type="radio" name={group} checked={tool === id} onChange={() => take(id)} /> {label}</label>
               ))}
             </fieldset>
-            {tool === "corners" && <button type="button" className={css.plain} onClick={() => change(turned)}>Turn: width and length change places</button>}
             {tool === "damage" && <button type="button" className={css.plain} onClick={() => put(pointBeside(place))}>Add a point</button>}
             {tool === "damage" && draft.outlines.length > 0 && !isNew && <button type="button" className={css.plain} onClick={() => { setIsNew(true); setActive(null); }}>Another place</button>}
             {tool === "damage" && place && <button type="button" className={css.plain} onClick={() => drop((d) => removeOutline(d, current), "The place is gone.")}>Take this place away</button>}
@@ -93,6 +98,6 @@ function pointBeside(place: readonly Point[] | undefined): Point {
 function askFor(tool: Tool, draft: PlanDraft, isNew: boolean): string {
   if (tool === "damage") return isNew ? "Touch round the damaged place, point by point." : "Go on round it, or move the points. Delete takes away the point you are on.";
   const due = dueCorner(draft);
-  if (due === null) return "Move the corners until they sit. From corner 1 to corner 2 is the width; where it is the length, turn.";
+  if (due === null) return "Move the corners until they sit. From corner 1 to corner 2 is the width.";
   return due === 0 ? "Touch the four corners of the rug, one after the other, going round." : `Now corner ${due + 1}.`;
 }

@@ -23,7 +23,7 @@ describe("npm run photo", () => {
     expect(spots).toMatchObject({ proposed: false, comparison: { direction: "another-hue" } });
   });
   it("lays the rug out by four corners and a size", async () => {
-    expect(await run(file, "--corners", "0,0", "1,0", "1,1", "0,1", "--size", "170x240")).toMatchObject({ plan: { widthCm: 170, lengthCm: 240, centreOfPhoto: { x: expect.closeTo(85, 6) as number, y: expect.closeTo(120, 6) as number } } });
+    expect(await run(file, "--corners", "0,0", "1,0", "1,1", "0,1", "--size", "170x240")).toMatchObject({ plan: { widthCm: 170, lengthCm: 240, sides: "swapped", centreOfPhoto: { x: expect.closeTo(85, 6) as number, y: expect.closeTo(120, 6) as number } } });
     expect(await run(file, "--corners", "0,0", "1,1", "1,0", "0,1", "--size", "170x240")).toMatchObject({ plan: expect.stringMatching(/do not go round/) as string });
   });
   it("reads the label where asked", async () => {

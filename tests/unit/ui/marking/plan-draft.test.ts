@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { addPoint, closedOutlines, cornerHandles, dueCorner, FRESH_PLAN, isRoundTheRug, looksWide, movePlanHandle, outlineOf, pointHandles, pointKey, putCorner, removeOutline, removePoint, turned, type PlanDraft } from "../../../../lib/ui/marking/plan-draft";
+import type { PlanMarks } from "../../../../lib/enquiry/mark-schema";
+import { addPoint, closedOutlines, cornerHandles, dueCorner, FRESH_PLAN, isRoundTheRug, keptPlan, movePlanHandle, outlineOf, pointHandles, pointKey, putCorner, removeOutline, removePoint, seated, swapped, type PlanDraft } from "../../../../lib/ui/marking/plan-draft";
 
 const put = (draft: PlanDraft, points: readonly (readonly [number, number])[]) => points.reduce((d, [x, y]) => putCorner(d, null, { x, y }), draft);
 const ROUND = [[0.1, 0.2], [0.9, 0.2], [0.9, 0.8], [0.1, 0.8]] as const;
@@ -20,12 +21,24 @@ describe("putCorner", () => {
   });
 });
 
-describe("turned and looksWide", () => {
-  it("makes the second corner the first", () => expect(turned(put(FRESH_PLAN, ROUND)).corners[0]).toEqual({ x: 0.9, y: 0.2 }));
-  it("goes by the photo's pixels, not by shares", () => {
-    const square = put(FRESH_PLAN, [[0, 0], [1, 0], [1, 1], [0, 1]]);
-    expect([looksWide(square, 4 / 3), looksWide(square, 3 / 4), looksWide(turned(square), 4 / 3)]).toEqual([true, false, false]);
+describe("seated and swapped", () => {
+  const PHOTO = { width: 4000, height: 3000 };
+  const four = put(FRESH_PLAN, ROUND);
+  const tall = { widthCm: 150, lengthCm: 267 };
+  it("makes the second corner the first where the size says that the marked width is the length", () => {
+    expect(seated(four, PHOTO, tall).corners[0]).toEqual({ x: 0.9, y: 0.2 });
+    expect(seated(four, PHOTO, { widthCm: 267, lengthCm: 150 })).toBe(four);
   });
+  it("waits for the four corners and a size, and leaves a person's choice and a kept plan alone", () => {
+    const three = put(FRESH_PLAN, ROUND.slice(0, 3));
+    expect(seated(three, PHOTO, tall)).toBe(three);
+    expect(seated(four, PHOTO, { widthCm: 150, lengthCm: NaN })).toBe(four);
+    const chosen = swapped(seated(four, PHOTO, tall));
+    expect(seated(chosen, PHOTO, tall)).toBe(chosen);
+    const kept = keptPlan({ corners: [...four.corners] as PlanMarks["corners"], damaged: [] });
+    expect(seated(kept, PHOTO, tall)).toBe(kept);
+  });
+  it("swapping keeps the damage where it lies in the photo", () => expect(swapped(outlined).outlines).toBe(outlined.outlines));
 });
 
 describe("outlines", () => {

@@ -6,8 +6,9 @@ import { reach } from "@/app/(desk)/_parts/reach";
 import { MARK_LIMITS, type PlanMarks } from "@/lib/enquiry/mark-schema";
 import { measurePlan } from "@/lib/enquiry/measured-plan";
 import type { PhotoDeskView, PlanView } from "@/lib/enquiry/views";
+import { sidesIn, type Sides } from "@/lib/photo/rug-sides";
 import { PHOTO_KINDS } from "@/lib/trade/questions";
-import { closedOutlines, FRESH_PLAN, isRoundTheRug, keptPlan } from "@/lib/ui/marking/plan-draft";
+import { closedOutlines, FRESH_PLAN, isRoundTheRug, keptPlan, seated, swapped, type PlanDraft } from "@/lib/ui/marking/plan-draft";
 import { PlanMarker } from "@/lib/ui/marking/plan-marker";
 import { useUndo } from "@/lib/ui/marking/use-undo";
 import { PlanDrawing } from "@/lib/ui/plan-drawing";
@@ -24,6 +25,7 @@ const fieldsOf = (kept: PlanView | undefined, rug: PhotoDeskView["rug"]): Fields
 });
 /** What was typed as a number; NaN where it is none. */
 const numberOf = (text: string) => (text.trim() === "" ? NaN : Number(text.replace(",", ".")));
+const sizeOf = ({ widthCm, lengthCm }: Fields) => ({ widthCm: numberOf(widthCm), lengthCm: numberOf(lengthCm) });
 
 /** The plan of the rug at the desk: corners, size, damage, and what can be kept, all of it following what is marked. */
 export function PlanDesk({ view }: { view: PhotoDeskView }) {
@@ -36,10 +38,14 @@ export function PlanDesk({ view }: { view: PhotoDeskView }) {
   const status = useRef<HTMLParagraphElement>(null);
   const router = useRouter();
   const ways = useId();
-  const set = (more: Partial<Fields>) => setFields((f) => ({ ...f, ...more }));
+  const seat = (sizes: Fields) => (d: PlanDraft) => seated(d, view.photo, sizeOf(sizes));
+  const set = (more: Partial<Fields>) => {
+    setFields((f) => ({ ...f, ...more }));
+    if ("widthCm" in more || "lengthCm" in more) draft.adjust(seat({ ...fields, ...more }));
+  };
   const isMarked = isRoundTheRug(draft.value);
   const marks = useMemo((): PlanMarks => ({
-    corners: [...draft.value.corners] as PlanMarks["corners"], widthCm: numberOf(fields.widthCm), lengthCm: numberOf(fields.lengthCm), damaged: closedOutlines(draft.value),
+    corners: [...draft.value.corners] as PlanMarks["corners"], ...sizeOf(fields), damaged: closedOutlines(draft.value),
     borderCm: fields.borderCm.trim() === "" ? 0 : numberOf(fields.borderCm), isSymmetric: fields.isSymmetric, chosen: fields.chosen,
   }), [draft.value, fields]);
   const measured = useMemo(() => (isMarked ? measurePlan(marks) : null), [isMarked, marks]);
@@ -59,12 +65,13 @@ export function PlanDesk({ view }: { view: PhotoDeskView }) {
   if (!view.mayMeasure) return null;
   return (
     <PlanMarker photo={view.photo} alt={`${PHOTO_KINDS[view.photo.kind].ask} of ${view.rug.title}`} draft={draft}
-      isWide={marks.widthCm > 0 && marks.lengthCm > 0 && marks.widthCm !== marks.lengthCm ? marks.widthCm > marks.lengthCm : null}
+      seat={seat(fields)}
       cut={chosen ? { pieces: chosen.pieces, widthCm: marks.widthCm, lengthCm: marks.lengthCm } : null}>
       <Sizes fields={fields} set={set} />
       {typeof measured === "string" && <p className={css.wrong}>{measured}</p>}
       {measured && typeof measured === "object" && (
         <>
+          <WhichSide sides={sidesIn(view.photo, marks.corners, marks)} isSquare={marks.widthCm === marks.lengthCm} swap={() => draft.change(swapped)} />
           <PlanDrawing measured={measured} borderCm={marks.borderCm} way={chosen} />
           <Places measured={measured} figures={view.money} />
           <Ways measured={measured} chosen={chosen?.kind ?? null} choose={(kind) => set({ chosen: kind })} money={view.money} name={ways} />
@@ -77,6 +84,22 @@ export function PlanDesk({ view }: { view: PhotoDeskView }) {
       </div>
       <p ref={status} role="status" tabIndex={-1} className={css.said}>{said}</p>
     </PlanMarker>
+  );
+}
+
+const SIDES_SAID: Record<Sides, string> = {
+  "as-marked": "From corner 1 to corner 2 is the width, as the size and the shape of the rug in the photo agree.",
+  swapped: "From corner 1 to corner 2 is the width, but the shape of the rug in the photo says that it is the length.",
+  unclear: "From corner 1 to corner 2 is the width. The photo does not show clearly whether that is so: please compare it with the rug.",
+};
+
+/** Which edge is the width, what the photo says of it, and the button that makes it the other one. */
+function WhichSide({ sides, isSquare, swap }: { sides: Sides; isSquare: boolean; swap: () => void }) {
+  return (
+    <p className={css.side}>
+      {isSquare ? "From corner 1 to corner 2 is the width; both sides are of one length." : SIDES_SAID[sides]}{" "}
+      <button type="button" className={css.plain} onClick={swap}>Swap width and length</button>
+    </p>
   );
 }
 
