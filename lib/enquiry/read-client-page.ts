@@ -9,12 +9,13 @@ import { ok, type Caller, type Result } from "./caller";
 import { clientStanding, isEnded } from "./client-standing";
 import { mayEraseAlone } from "./erase-enquiry";
 import { enclosureViews, LETTER_PARTS } from "./letter-view";
+import { CLIENT } from "./measurement-findings";
 import { clientSpots } from "./measurement-view";
 import { photoViews, rugColours } from "./photo-view";
 import { LIMITS } from "./limits";
-import { assessmentOf } from "./stored";
+import { assessmentOf, enquiryAnswersOf, rugAnswersOf, writtenOf } from "./stored";
 import { firstAidOf, urgenciesOfWords } from "./unread-letters";
-import type { ClientView } from "./views";
+import type { ClientView } from "./client-view";
 
 const PARTS = {
   client: { select: { name: true } },
@@ -38,6 +39,8 @@ export async function readClientPage(caller: Caller, now: Date): Promise<Result<
   const newest = row.rugs.flatMap((r) => (r.assessments[0] ? [assessmentOf(r.assessments[0].result)] : []));
   const firstAid = firstAidOf(newest, urgenciesOfWords(row));
   const first = row.rugs[0];
+  // What staff took down or corrected is their wording, and not shown back as the client's.
+  const own = row.rugs.flatMap((r) => r.answers).filter((a) => a.from === CLIENT);
   return ok({
     reference: row.reference,
     workshop: { name: workshop.name, email: workshop.email || null, telephone: workshop.telephone || null },
@@ -46,6 +49,8 @@ export async function readClientPage(caller: Caller, now: Date): Promise<Result<
     standing: clientStanding(row.state, letters.at(-1)?.kind ?? null, wordsIn(workshop.locale)),
     firstAid: { isNow: firstAid !== null && letters.length === 0, handsOff: firstAid === "hands-off" },
     rugs: row.rugs.map((rug) => ({ ...rugForClient(rug, replied), title: titleIn(rug.title, wordsIn(workshop.locale), workshop.areaUnit) })),
+    written: writtenOf(own).map(({ at, text }) => ({ at: at.toISOString(), text })),
+    answers: own.length > 0 ? enquiryAnswersOf(row.answers).answers : {},
     letters: letters.map((l) => ({ subject: l.subject, text: withoutLinks(l.text), at: l.notBefore.toISOString(), by: l.approvedBy?.name ?? null, enclosures: enclosureViews(l.enclosures) })),
     canAddPhotos: !isEnded(row.state),
     photosLeft: first ? Math.max(0, LIMITS.maxPhotos - first.photos.length) : 0,
@@ -58,6 +63,7 @@ export async function readClientPage(caller: Caller, now: Date): Promise<Result<
 function rugForClient(rug: Row["rugs"][number], replied: Date | null): Omit<ClientView["rugs"][number], "title"> {
   const approved = replied ? rug.assessments.find((a) => a.createdAt <= replied) : undefined;
   return {
+    answers: rugAnswersOf(rug.answers.filter((a) => a.from === CLIENT)),
     photos: photoViews(rug.photos),
     spots: clientSpots(rug.photos),
     colours: rugColours(rug.photos),

@@ -45,12 +45,12 @@ export function seenOf(rows: readonly Row[]): QuestionId[] {
   return SEEN_IN_A_PHOTO.filter((q) => newest.get(`${SEEN}${q}`) === true);
 }
 
+const textsOf = (rows: readonly Row[]): { at: Date; text: string }[] =>
+  rows.map((r) => ({ at: r.at, text: z.string().parse(r.value) })).sort((a, b) => a.at.getTime() - b.at.getTime());
 /** What the client wrote after the enquiry, oldest first. */
-export const messagesOf = (rows: readonly Row[]): { at: Date; text: string }[] =>
-  rows
-    .filter((r) => r.question === MESSAGE)
-    .map((r) => ({ at: r.at, text: z.string().parse(r.value) }))
-    .sort((a, b) => a.at.getTime() - b.at.getTime());
+export const messagesOf = (rows: readonly Row[]) => textsOf(rows.filter((r) => r.question === MESSAGE));
+/** What was written of a rug, oldest first: how it began, and every message since. */
+export const writtenOf = (rows: readonly Row[]) => textsOf(rows.filter((r) => r.question === MESSAGE || r.question === "story"));
 
 const range = z.nullable(z.object({ low: z.number(), median: z.number(), high: z.number() })) satisfies z.ZodMiniType<Range | null>;
 const said = z.object({ what: z.string(), strength: z.string(), from: z.string(), decibans: z.number(), staff: z.string(), client: z.string() });

@@ -228,23 +228,3 @@ export interface EnquiryView {
   place: { at: number; of: number; nextId: string | null };
   holdMinutes: number;
 }
-
-/** The client's own page. Carries no judgement before a letter was approved. */
-export interface ClientView {
-  reference: string;
-  workshop: { name: string; email: string | null; telephone: string | null };
-  clientName: string;
-  submittedAt: string;
-  /** In a sentence: "Answered this morning by a person." */
-  standing: string;
-  /** `isNow`: it is wet by what we were told, and no letter of ours has gone yet. First aid is no judgement: everybody can find it, always. */
-  firstAid: { isNow: boolean; handsOff: boolean };
-  rugs: { title: string; photos: PhotoView[]; spots: ClientSpots; colours: ColourShare[]; lifeYears: { low: number; median: number; high: number } | null }[];
-  letters: { subject: string; text: string; at: string; by: string | null; enclosures: EnclosureView[] }[];
-  canAddPhotos: boolean;
-  photosLeft: number;
-  /** What the copy of everything is called by. */
-  copy: string;
-  /** Nothing was ordered, so they may erase everything themselves. */
-  mayErase: boolean;
-}

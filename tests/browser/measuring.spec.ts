@@ -4,7 +4,7 @@ import { expectAccessible } from "./axe";
 import { expect, test } from "./fixtures";
 import type { Desk } from "./harness";
 import { begin, giveContact, send } from "./homeowner";
-import { PHONE, settledDesk, SETTLE_MS, type Session } from "./people";
+import { holdFor, PHONE, settledDesk, SETTLE_MS, type Session } from "./people";
 import { makePhotoFiles, type PhotoFiles } from "./photo-files";
 
 // One desk of this file's own, with an owner and one enquiry whose photo is measured.
@@ -13,7 +13,7 @@ let files: PhotoFiles;
 let owner: Session;
 let client: Session;
 
-const picture = (page: Page) => page.getByRole("group", { name: /^The (whole rug|trouble)/ });
+const picture = (page: Page) => page.getByRole("group", { name: /^(Photo \d: )?The (whole rug|trouble)/ });
 const spot = (page: Page, name: string) => page.getByRole("button", { name: new RegExp(`^${name}, \\d`) });
 /** Where a share of the photo's width and height lies on the page. */
 async function at(on: Locator, x: number, y: number): Promise<{ x: number; y: number }> {
@@ -212,7 +212,9 @@ test("a homeowner whose plain rug shows one pale patch is proposed the two spots
 test("a client moves the spots on their own page and takes them back", async ({ person }) => {
   const phone = await person({ ...PHONE, storageState: client });
   await phone.goto(`${desk.url}/your-enquiry`);
-  await phone.getByText("You showed us a clean and a changed spot").click();
+  const fold = phone.getByText("You showed us a clean and a changed spot");
+  await expect(fold).toContainText("Photo 1: The whole rug");
+  await fold.click();
   await loaded(phone);
   await spot(phone, "Changed spot").focus();
   await phone.keyboard.press("ArrowUp");
@@ -221,4 +223,30 @@ test("a client moves the spots on their own page and takes them back", async ({ 
   await phone.getByRole("button", { name: "Take them back" }).click();
   await expect(phone.getByText("Show us a clean and a changed spot")).toBeVisible();
   await expect(phone.getByRole("main")).not.toContainText("ΔE00");
+});
+
+test("a client reads what they wrote and what we answered in the order it was said", async ({ person }) => {
+  const phone = await person({ ...PHONE, storageState: client });
+  await phone.goto(`${desk.url}/your-enquiry`);
+  const write = async (text: string) => {
+    await phone.getByLabel("Your message").fill(text);
+    await phone.getByRole("button", { name: "Send the message" }).click();
+    await expect(phone.getByRole("article").filter({ hasText: text })).toBeVisible();
+  };
+  await write("The mark is from a plant pot, I think.");
+  await expect(phone.getByText("Our answer will stand here")).toBeVisible();
+  await phone.getByText("What you answered").click();
+  await expect(phone.getByRole("definition").first()).toBeVisible();
+  await expect(phone.getByRole("main")).not.toContainText(/likely|per cent|read it (now|today|this week)/i);
+  await expectAccessible(phone);
+  const staff = await person({ storageState: owner });
+  await holdFor(staff, "0", desk);
+  await opens(staff).then((enquiry) => staff.goto(enquiry));
+  await staff.getByRole("button", { name: "Approve and send" }).click();
+  await expect.poll(() => desk.mails.length).toBeGreaterThan(1);
+  await phone.reload();
+  await write("Thank you, we will bring it in.");
+  await expect(phone.getByRole("article")).toHaveCount(3);
+  for (const [i, name] of [/^What you wrote on/, /^Our letter: /, /^What you wrote on/].entries()) await expect(phone.getByRole("article").nth(i)).toHaveAccessibleName(name);
+  await expectAccessible(phone);
 });

@@ -1,21 +1,23 @@
-import type { ClientView } from "@/lib/enquiry/views";
+import type { ClientView } from "@/lib/enquiry/client-view";
 import { AddPhotos } from "@/lib/ui/add-photos";
-import { PHOTO_KINDS, type PhotoKind } from "@/lib/trade/questions";
+import type { IntakeAnswers } from "@/lib/enquiry/questionnaire";
 import { askedPhotos } from "@/lib/ui/asked-photos";
 import { FirstAid } from "@/lib/ui/first-aid";
 import { LabelReading } from "@/lib/ui/label-reading";
-import { LetterSheet } from "@/lib/ui/letter-sheet";
 import { PrintButton } from "@/lib/ui/print-button";
+import { reviewOf } from "@/lib/ui/review";
 import { Strip } from "@/lib/ui/strip";
 import { Telephone } from "@/lib/ui/telephone";
 import type { Place } from "@/lib/ui/time";
 import { YearsBand } from "@/lib/ui/years-band";
 import { labelSays } from "@/lib/words/label-says";
+import type { AreaUnit } from "@/lib/words/measures";
 import type { Words } from "@/lib/words/words";
 import styles from "./client-page.module.css";
 import { answerLabel, lookAtLabel, showLabel } from "./actions";
 import { MessageForm } from "./message-form";
 import { ShownPhotos } from "./shown-photos";
+import { Thread } from "./thread";
 import { YourData } from "./your-data";
 
 /** Says whose cookie the photos come with: this device may hold a questionnaire too. */
@@ -23,7 +25,7 @@ const AS_CLIENT = { as: "client" };
 const LABELS = { look: lookAtLabel, answer: answerLabel, frame: showLabel };
 
 /** What one enquiry looks like to the person who sent it. Without an approved letter it carries no judgement. */
-export function ClientPage({ view, words, place, emergencyNumber }: { view: ClientView; words: Words; place: Place; emergencyNumber: string }) {
+export function ClientPage({ view, words, place, areaUnit, emergencyNumber }: { view: ClientView; words: Words; place: Place; areaUnit: AreaUnit; emergencyNumber: string }) {
   const [first] = view.rugs;
   const { say } = words;
   const aid = <FirstAid words={words} emergencyNumber={emergencyNumber} handsOff={view.firstAid.handsOff} />;
@@ -34,7 +36,7 @@ export function ClientPage({ view, words, place, emergencyNumber }: { view: Clie
       <div className={styles.two}>
         <div className={styles.main}>
           {view.firstAid.isNow && <section className={styles.aid} aria-label={say("foot.first-aid")}>{aid}</section>}
-          {view.letters.map((letter) => <LetterSheet key={letter.at} letter={letter} words={words} place={place} />)}
+          <Thread view={view} words={words} place={place} />
           {view.letters.length === 0 && (
             <div className={`letter ${styles.waiting}`}>
               <p>{say("own.answer-here")}</p>
@@ -44,7 +46,7 @@ export function ClientPage({ view, words, place, emergencyNumber }: { view: Clie
           {!view.firstAid.isNow && <details className={styles.details}><summary>{say("foot.first-aid")}</summary>{aid}</details>}
         </div>
         <div className={styles.side}>
-          {view.rugs.map((rug) => <Rug key={rug.title} rug={rug} words={words} isOneOfMany={view.rugs.length > 1} mayShow={view.canAddPhotos} />)}
+          {view.rugs.map((rug, i) => <Rug key={rug.title} rug={rug} told={i === 0 ? view.answers : {}} words={words} unit={areaUnit} isOneOfMany={view.rugs.length > 1} mayShow={view.canAddPhotos} />)}
           <section className="no-print">
             <h2>{say("own.write")}</h2>
             <MessageForm title={say("own.form")} label={say("own.message")} hint={say("own.message-hint")} button={say("own.message-send")} />
@@ -64,7 +66,9 @@ export function ClientPage({ view, words, place, emergencyNumber }: { view: Clie
   );
 }
 
-function Rug({ rug, words, isOneOfMany, mayShow }: { rug: ClientView["rugs"][number]; words: Words; isOneOfMany: boolean; mayShow: boolean }) {
+interface RugProps { rug: ClientView["rugs"][number]; /** Of the enquiry as a whole, where it stands with this rug. */ told: ClientView["answers"]; words: Words; unit: AreaUnit; isOneOfMany: boolean; mayShow: boolean }
+
+function Rug({ rug, told, words, unit, isOneOfMany, mayShow }: RugProps) {
   // Asked as long as anything is awaited.
   const labelled = mayShow ? rug.photos.filter((p) => p.kind === "label" || p.label !== null) : [];
   return (
@@ -83,13 +87,30 @@ function Rug({ rug, words, isOneOfMany, mayShow }: { rug: ClientView["rugs"][num
           {labelled.map((photo) => <LabelReading key={photo.id} photo={photo} deeds={{ ...LABELS, says: labelSays(words) }} mayAnswer={photo.label?.by !== "staff"} />)}
         </div>
       )}
-      {rug.photos.length > 0 && <ShownPhotos photos={rug.photos} spots={rug.spots} mayShow={mayShow} alts={altsIn(words)} />}
+      {rug.photos.length > 0 && <ShownPhotos photos={rug.photos} spots={rug.spots} mayShow={mayShow} names={photoNames(rug.photos, words)} shown={words.say("spots.shown")} />}
+      <Answers answers={{ ...told, rug: rug.answers }} words={words} unit={unit} />
     </section>
   );
 }
 
-const altsIn = (words: Words) =>
-  Object.fromEntries(Object.keys(PHOTO_KINDS).map((kind) => [kind, words.table(`photo.${kind as PhotoKind}.ask`)])) as Record<PhotoKind, string>;
+/** Each photo's number and what it shows, by its id: what a place in one of them is told by. */
+const photoNames = (photos: ClientView["rugs"][number]["photos"], { say, table }: Words) =>
+  Object.fromEntries(photos.map(({ id, kind }, i) => [id, say("own.photo", { n: i + 1, what: table(`photo.${kind}.ask`) })]));
+
+/** Photos stand on the page themselves, words in their thread, and how to reach the client they know. */
+const SHOWN_ELSEWHERE: readonly string[] = ["photos", "story", "contact"];
+
+/** What they answered to our questions, folded. */
+function Answers({ answers, words, unit }: { answers: IntakeAnswers; words: Words; unit: AreaUnit }) {
+  const lines = reviewOf(answers, 0, { words, areaUnit: unit }).filter((line) => !SHOWN_ELSEWHERE.includes(line.step));
+  if (lines.length === 0) return null;
+  return (
+    <details className={styles.details}>
+      <summary>{words.say("own.told")}</summary>
+      <dl className={styles.told}>{lines.map(({ step, asked, told }) => <div key={step}><dt>{asked}</dt><dd dir="auto">{told}</dd></div>)}</dl>
+    </details>
+  );
+}
 
 function Reach({ workshop, words }: { workshop: ClientView["workshop"]; words: Words }) {
   return (

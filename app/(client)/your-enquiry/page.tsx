@@ -21,7 +21,7 @@ export default async function YourEnquiry() {
   if (!read?.ok) return <NoLink words={words} workshop={settings.name} say={read && !read.ok ? retell(words, read.say) : null} />;
   return (
     <Shell words={words} start={<bdi>{read.value.workshop.name}</bdi>} end={words.say("own.enquiry", { reference: read.value.reference })} colours={read.value.rugs[0]?.colours ?? []} isWide>
-      <ClientPage view={read.value} words={words} place={settings} emergencyNumber={settings.emergencyNumber} />
+      <ClientPage view={read.value} words={words} place={settings} areaUnit={settings.areaUnit} emergencyNumber={settings.emergencyNumber} />
     </Shell>
   );
 }

@@ -26,6 +26,8 @@ export interface ClientSpotsProps {
   photo: PhotoView;
   /** What the photo shows. */
   alt: string;
+  /** What the photo is called, where it does not stand just above. */
+  name?: string;
   kept: Kept[string] | undefined;
   keep: (input: { id: string; photoId: string; marks: SpotMarks }) => Promise<Result<{ id: string }>>;
   takeBack: (measurementId: string) => Promise<Result<null>>;
@@ -33,7 +35,7 @@ export interface ClientSpotsProps {
 }
 
 /** "Touch a clean spot and the changed spot": optional, folded away, fetched when it is opened. No numbers: what they mean is for the letter. */
-export function ClientSpots({ photo, alt, kept, keep, takeBack, onChange }: ClientSpotsProps) {
+export function ClientSpots({ photo, alt, name, kept, keep, takeBack, onChange }: ClientSpotsProps) {
   const say = useSay();
   const fold = useRef<HTMLDetailsElement>(null);
   const status = useRef<HTMLParagraphElement>(null);
@@ -59,7 +61,10 @@ export function ClientSpots({ photo, alt, kept, keep, takeBack, onChange }: Clie
   };
   return (
     <details ref={fold} className={css.fold} onToggle={(e) => setIsOpen(e.currentTarget.open)}>
-      <summary>{standing ? say("spots.shown") : <>{say("spots.show")} <small>{say("spots.if-you-like")}</small></>}</summary>
+      <summary>
+        {name && <img className={css.face} src={`/photos/${photo.id}/320`} alt="" width={photo.width} height={photo.height} loading="lazy" />}
+        <span className={css.what}>{standing ? say("spots.shown") : <>{say("spots.show")} <small>{say("spots.if-you-like")}</small></>}{name && <small className={css.name}>{name}</small>}</span>
+      </summary>
       {isOpen && (
         <Suspense fallback={<p className="small">{say("page.moment")}</p>}>
           <p className="small">{say("spots.helps")}</p>

@@ -1,4 +1,6 @@
+import { randomUUID } from "node:crypto";
 import { describe, expect, it } from "vitest";
+import { sendFromClient } from "../../../lib/enquiry/answer-client";
 import { approveReply } from "../../../lib/enquiry/approve-reply";
 import { assessRug } from "../../../lib/enquiry/assess-rug";
 import { enterEnquiry } from "../../../lib/enquiry/enter-enquiry";
@@ -33,6 +35,7 @@ export function atTheDesk(): void {
       expect(after.letters).toHaveLength(1);
       expect(after.rugs[0]?.lifeYears).toEqual(good(await readEnquiry(ivo, enquiry.enquiryId, later(7))).rugs[0]?.assessment?.lifeYears);
       expect(Object.keys(after).sort()).toEqual([
+        "answers",
         "canAddPhotos",
         "clientName",
         "copy",
@@ -45,7 +48,28 @@ export function atTheDesk(): void {
         "standing",
         "submittedAt",
         "workshop",
+        "written",
       ]);
+    });
+    it("gives back what the client wrote and answered, with the times they wrote it, and nothing that staff took down or corrected", async () => {
+      const enquiry = await submitted({ ...CURIOUS, rug: { ...CURIOUS.rug, story: "It was my aunt’s." } });
+      const { enquiryId } = enquiry;
+      const me = await clientOf(enquiry);
+      good(await sendFromClient(me, { message: "She bought it in 1974." }, later(3)));
+      const row = await database().rug.findFirstOrThrow({ where: { enquiryId } });
+      const from = (await staff("reviewer", "Ivo Castellane")).staffId;
+      await database().answer.createMany({ data: [
+        { id: randomUUID(), rugId: row.id, question: "shine", value: "satin", from, at: later(4) }, { id: randomUUID(), rugId: row.id, question: "message", value: "Rang; sounded upset", from, at: later(4) },
+      ] });
+      const page = good(await readClientPage(me, later(5)));
+      expect(page.written).toEqual([{ at: NOW.toISOString(), text: "It was my aunt’s." }, { at: later(3).toISOString(), text: "She bought it in 1974." }]);
+      expect(page.answers).toMatchObject({ wetNow: "no", reason: "what-is-it" });
+      expect(page.rugs[0]?.answers).toMatchObject({ shine: "two-tone", incidents: ["nothing"] });
+    });
+    it("gives no answers back of an enquiry that staff took down on the telephone", async () => {
+      const { enquiryId } = good(await enterEnquiry(await staff("reviewer", "Ivo Castellane"), { channel: "telephone", client: { name: "Odd", telephone: "01632 960 112" }, wetNow: "no", rugs: [{ story: "Keeps saying it is silk.", shine: "satin" }] }, NOW));
+      const page = good(await readClientPage({ kind: "client", enquiryId, linkId: "l" }, later(1)));
+      expect([page.written, page.answers, page.rugs.map((r) => r.answers)]).toEqual([[], {}, [{}]]);
     });
     it("shows first aid while something is wet, and keeps it within reach once a person has replied", async () => {
       const enquiry = await submitted(WET_VISCOSE);

@@ -1,0 +1,27 @@
+import type { EnquiryAnswers, RugAnswers } from "../trade/questions";
+import type { ClientSpots, ColourShare, EnclosureView, PhotoView } from "./views";
+
+/** The client's own page. Carries no judgement before a letter was approved. */
+export interface ClientView {
+  reference: string;
+  workshop: { name: string; email: string | null; telephone: string | null };
+  clientName: string;
+  submittedAt: string;
+  /** In a sentence: "Answered this morning by a person." */
+  standing: string;
+  /** `isNow`: it is wet by what we were told, and no letter of ours has gone yet. First aid is no judgement: everybody can find it, always. */
+  firstAid: { isNow: boolean; handsOff: boolean };
+  /** What they wrote themselves, oldest first. */
+  written: { at: string; text: string }[];
+  /** What they answered of the enquiry as a whole; nothing where staff took it down. */
+  answers: EnquiryAnswers;
+  /** `answers`: the client's own. */
+  rugs: { title: string; answers: RugAnswers; photos: PhotoView[]; spots: ClientSpots; colours: ColourShare[]; lifeYears: { low: number; median: number; high: number } | null }[];
+  letters: { subject: string; text: string; at: string; by: string | null; enclosures: EnclosureView[] }[];
+  canAddPhotos: boolean;
+  photosLeft: number;
+  /** What the copy of everything is called by. */
+  copy: string;
+  /** Nothing was ordered, so they may erase everything themselves. */
+  mayErase: boolean;
+}
