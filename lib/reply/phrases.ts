@@ -39,6 +39,8 @@ const shareWord = (percent: number, { say }: Words) => say(`share.${(SHARES.find
 const NBSP = "\u00a0";
 /** Whole per cent, the sign after a space that does not break (ISO 80000-1, from memory). */
 const percents = (low: number, high: number) => (low === high ? `${low}${NBSP}%` : `${low}–${high}${NBSP}%`);
+/** An improvement in figures, the same in a letter, in the queue and beside the evidence: "0–32 %". Per cent 0–100; ends are rounded to whole per cent. */
+export const improvementFigures = ({ low, high }: Pick<Range, "low" | "high">): string => percents(Math.round(low), Math.round(high));
 
 /**
  * A range of an improvement in words and numbers, to stand before "of …":
@@ -48,7 +50,7 @@ export function improvementPhrase({ low, high }: Range, words: Words = ENGLISH):
   const { say } = words;
   const [from, to] = [Math.round(low), Math.round(high)];
   const [first, last] = [shareWord(from, words), shareWord(to, words)];
-  const numbers = `(${percents(from, to)})`;
+  const numbers = `(${improvementFigures({ low, high })})`;
   if (to <= 5) return say("improvement.none", { numbers });
   if (first === last) return say("improvement.about", { share: last, numbers });
   return from <= 2 ? say("improvement.up-to", { share: last, numbers }) : say("improvement.between", { low: first, high: last, numbers });

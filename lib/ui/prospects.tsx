@@ -1,10 +1,10 @@
-import { moneyPhrase } from "../reply/phrases";
+import { improvementFigures, moneyPhrase } from "../reply/phrases";
 import { METHODS } from "../trade/care";
 import { TEXTURE_GRADES } from "../trade/texture";
 import type { Assessment, Verdict } from "../triage/assessment";
 import { wordsForChance } from "../triage/words";
-import { percent, percentRange, sentenceCase } from "./figures";
-import { Interval } from "./interval";
+import { ComesBackLine } from "./comes-back-line";
+import { percent, sentenceCase } from "./figures";
 import type { HeadingLevel } from "./judgement";
 import { Length } from "./length";
 import { Measure, Measures } from "./measure-row";
@@ -18,7 +18,7 @@ export function Expected({ assessment: a }: { assessment: Assessment }) {
   return (
     <>
       <Measures>
-        {a.improvement && <ComesBack improvement={a.improvement} />}
+        {a.improvement && <Measure name="Comes back by" chart={<ComesBackLine improvement={a.improvement} />} figures={improvementFigures(a.improvement)} />}
         <Texture texture={a.texture} />
         <Chance name="The smell comes back in damp weather" share={a.odour?.returns ?? null} note={a.odour && a.odour.now < 1 ? `if it smells, which is ${wordsForChance({ probability: a.odour.now, low: a.odour.now })}` : undefined} />
         <Chance name="Made worse by cleaning" share={a.worse} />
@@ -47,11 +47,6 @@ export function Prospects({ assessment: a, as: H, words }: { assessment: Assessm
       </section>
     </>
   );
-}
-
-function ComesBack({ improvement: r }: { improvement: NonNullable<Assessment["improvement"]> }) {
-  const [low, mid, high] = [r.low / 100, r.median / 100, r.high / 100];
-  return <Measure name="Comes back by" chart={<Interval low={low} mid={mid} high={high} of="Comes back" />} figures={percentRange(low, high)} />;
 }
 
 function Chance({ name, share, note }: { name: string; share: number | null; note?: string | undefined }) {

@@ -1,6 +1,7 @@
 import Link from "next/link";
 import type { Slip as SlipView } from "../enquiry/views";
-import { percentRange } from "./figures";
+import { improvementFigures } from "../reply/phrases";
+import { ComesBackLine } from "./comes-back-line";
 import { Interval } from "./interval";
 import { Strip } from "./strip";
 import { waitingInWords } from "./time";
@@ -58,11 +59,5 @@ export const fibreInWords = ({ name, words }: { name: string; words: string }): 
 
 function ComesBack({ improvement: r }: { improvement: SlipView["improvement"] }) {
   if (!r) return <small>nothing to bring back</small>;
-  const [low, mid, high] = [r.low / 100, r.median / 100, r.high / 100];
-  return (
-    <>
-      <Interval low={low} mid={mid} high={high} of="Comes back" />
-      <small>comes back {percentRange(low, high)}</small>
-    </>
-  );
+  return <><ComesBackLine improvement={r} /><small>comes back {improvementFigures(r)}</small></>;
 }

@@ -1,10 +1,17 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { wordsIn } from "../../../lib/words/words";
-import { cappedWord, chancePhrase, improvementPhrase, isTellingPrice, lifeTold, likelihood, listed, moneyPhrase, yearsEnd, yearsPhrase } from "../../../lib/reply/phrases";
+import { cappedWord, chancePhrase, improvementFigures, improvementPhrase, isTellingPrice, lifeTold, likelihood, listed, moneyPhrase, yearsEnd, yearsPhrase } from "../../../lib/reply/phrases";
 import { range } from "./make";
 
 const ENGLISH = wordsIn("en-GB");
+
+describe("improvementFigures", () => {
+  it.each([[0.3, 31.6, "0–32\u00a0%"], [0, 3, "0–3\u00a0%"], [4.6, 5.4, "5\u00a0%"]])("tells %d to %d in whole per cent, as the letter does", (low, high, said) => {
+    expect(improvementFigures({ low, high })).toBe(said);
+    expect(improvementPhrase(range(low, (low + high) / 2, high))).toContain(`(${said})`);
+  });
+});
 
 describe("improvementPhrase", () => {
   it.each([
