@@ -9,6 +9,7 @@ import type { EnquiryAnswers, PhotoKind, QuestionId, RugAnswers } from "../trade
 import { openTests } from "../workshop/open-tests";
 import type { WorkshopSettings } from "../workshop/settings-schema";
 import type { ColourShare } from "./views";
+import { urgencyOfStory, wetByWords, type FirstAidKind } from "./wet-by-words";
 
 export interface EnquiryToAssess {
   channel: TriageSettings["channel"];
@@ -48,7 +49,8 @@ export function assessAnswers(e: EnquiryToAssess): AssessedEnquiry {
     const findings = [...told, ...photosSent(photos), ...measured.filter((m) => !repeats(m, told)), ...tests];
     return { title: rugTitleOf({ answers, colours }), findings, settings, assessment: assess(findings, settings, e.asOf) };
   });
-  return { title: enquiryTitle(e), rugs, draft: draftFor(e, rugs) };
+  const stories = e.rugs.flatMap(({ answers }) => urgencyOfStory(answers, e.enquiry) ?? []);
+  return { title: enquiryTitle(e), rugs, draft: draftFor({ ...e, wetByWords: wetByWords(rugs.map((r) => r.assessment), stories) }, rugs) };
 }
 
 /** Which photos are there is a finding of its own: it says nothing of the fibre, but nothing is asked for twice. */
@@ -65,9 +67,11 @@ function enquiryTitle({ rugs, enquiry }: EnquiryToAssess): string {
   return rugs.length > 1 ? `${rugs.length} rugs. ${first}` : first;
 }
 
+type ToAnswer = Pick<EnquiryToAssess, "client" | "workshop" | "enquiry" | "library"> & { rugs: readonly { answers: RugAnswers }[]; wetByWords: FirstAidKind | null };
+
 /** The reply to assessments that exist already. */
-export function draftFor(e: Pick<EnquiryToAssess, "client" | "workshop" | "enquiry" | "library"> & { rugs: readonly { answers: RugAnswers }[] }, assessed: readonly Pick<AssessedRug, "title" | "assessment">[]): ComposedDraft {
-  const assessments = assessed.map(({ title, assessment }, at) => ({ title, assessment, answers: e.rugs[at]?.answers ?? {} }));
+export function draftFor(e: ToAnswer, assessed: readonly Pick<AssessedRug, "title" | "assessment">[]): ComposedDraft {
+  const assessments = assessed.map(({ title, assessment }, at) => ({ title, assessment, answers: e.rugs[at]?.answers ?? {}, wetByWords: e.wetByWords }));
   return composeDraft({ assessments, client: e.client, workshop: e.workshop, enquiry: e.enquiry, ...(e.library ? { library: e.library } : {}) });
 }
 

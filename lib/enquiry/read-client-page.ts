@@ -14,7 +14,8 @@ import { clientSpots } from "./measurement-view";
 import { photoViews, rugColours } from "./photo-view";
 import { LIMITS } from "./limits";
 import { assessmentOf, enquiryAnswersOf, rugAnswersOf, writtenOf } from "./stored";
-import { firstAidOf, urgenciesOfWords } from "./unread-letters";
+import { urgenciesOfWords } from "./unread-letters";
+import { firstAidOf } from "./wet-by-words";
 import type { ClientView } from "./client-view";
 
 const PARTS = {

@@ -8,7 +8,8 @@ import type { EnquiryFile } from "./enquiry-file";
 import { newReference } from "./reference";
 import type { Consent } from "./stored";
 import { toJson } from "./to-json";
-import { firstAidOf, urgenciesOfWords } from "./unread-letters";
+import { urgenciesOfWords } from "./unread-letters";
+import { firstAidOf } from "./wet-by-words";
 import { worstUrgency } from "./urgency";
 
 export interface NewEnquiry {

@@ -1,6 +1,4 @@
 import "server-only";
-import { FIRST_AID } from "../trade/first-aid";
-import type { LetterSign } from "../trade/letter-signs";
 import { findingsFromAnswers } from "../triage/findings-from-answers";
 import { letterUrgency, type LetterUrgency } from "../triage/letter-signs";
 import type { Assessment } from "../triage/assessment";
@@ -36,14 +34,6 @@ export function urgenciesOfWords({ answers, rugs, letters }: Words): LetterUrgen
   });
   const read = Math.max(0, ...letters.map((l) => l.createdAt.getTime()), ...rugs.flatMap((r) => r.answers.filter((a) => a.question === WORDS_READ).map((a) => a.at.getTime())));
   return written.filter((w) => w.at.getTime() > read).flatMap((w) => letterUrgency(w.text, w.isAnswered) ?? []);
-}
-
-/** Which first aid is for this enquiry: by what was answered, else by words nobody has read; null where nothing is wet by either. */
-export function firstAidOf(assessments: readonly Pick<Assessment, "firstAid">[], byWords: readonly LetterUrgency[]): LetterSign["firstAid"] | null {
-  const answered = assessments.find((a) => a.firstAid !== null)?.firstAid ?? null;
-  if (answered) return FIRST_AID.handsOff.every((s) => answered.includes(s)) ? "hands-off" : "whole";
-  const said = byWords.flatMap((u) => u.firstAid ?? []);
-  return said.includes("hands-off") ? "hands-off" : (said[0] ?? null);
 }
 
 /** What waiting costs by each rug's newest assessment. */

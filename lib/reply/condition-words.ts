@@ -32,7 +32,7 @@ export const FACT_VALUES: Readonly<Record<WordFact, readonly FactValue[]>> = {
   rugs: values({ one: "one", several: "several" }),
   has: values({
     improvement: "an improvement", "clean-price": "a price for cleaning", "cut-down-price": "a price for cutting down", "replace-price": "the price of a new one", photos: "photos to ask for",
-    questions: "questions to ask", "one-ask": "one thing that would tell most", "first-aid": "first aid", referral: "somebody to send it to", telephone: "the workshop’s telephone", name: "the client’s name",
+    questions: "questions to ask", "one-ask": "one thing that would tell most", "first-aid": "first aid", "said-wet": "water in the client’s own words, not asked about yet", "said-flood": "flood or waste water in them", referral: "somebody to send it to", telephone: "the workshop’s telephone", name: "the client’s name",
     "doubtful-worth": "doubt that it is worth saving", "little-hope": "little improvement to hope for",
   }),
 };

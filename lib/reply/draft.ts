@@ -47,6 +47,7 @@ function fits(row: LibraryRow, { facts, slots, assessment, words }: Subject, ton
 }
 
 function pieces(place: Place, subject: Subject, library: readonly LibraryRow[], tone: Tone): Piece[] {
+  if (place.when && !holds(place.when, subject.facts)) return [];
   const all = library.filter((row) => row.place === place.id).flatMap((row) => fits(row, subject, tone));
   const taken = (place.likeliestFirst ? all.sort((a, b) => b.chance - a.chance) : all).slice(0, place.take);
   return taken.map(({ row: { language, id, version, from }, template, text }, at) => ({

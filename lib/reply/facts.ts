@@ -1,4 +1,5 @@
 import type { MethodId } from "../trade/care";
+import type { LetterSign } from "../trade/letter-signs";
 import type { Assessment, Range } from "../triage/assessment";
 import type { Strength } from "../triage/finding";
 import type { EnquiryAnswers, RugAnswers } from "../trade/questions";
@@ -12,6 +13,8 @@ export interface RugForDraft {
   title: string;
   assessment: Assessment;
   answers: RugAnswers;
+  /** First aid that the client's own words call for, which nobody has asked about yet; none where it was answered. */
+  wetByWords?: LetterSign["firstAid"] | null;
 }
 export interface FactsInput {
   rug: RugForDraft;
@@ -77,10 +80,10 @@ export function replacePrice({ money }: Assessment): Range | null {
   return price && typeof price !== "string" && isTellingPrice(price) ? price : null;
 }
 
-function given(a: Assessment, { hasTelephone, hasName }: FactsInput): string[] {
-  const asks = asksOf(a, likelyMechanisms(a));
+function given({ rug: { assessment: a, wetByWords }, hasTelephone, hasName }: FactsInput): string[] {
+  const asks = asksOf(a, likelyMechanisms(a), wetByWords);
   const has = {
-    improvement: a.improvement, "first-aid": a.firstAid,
+    improvement: a.improvement, "first-aid": a.firstAid, "said-wet": wetByWords, "said-flood": wetByWords === "hands-off",
     "clean-price": a.money?.clean, "cut-down-price": a.money?.cutDown, "replace-price": replacePrice(a),
     photos: asks.photos.length, questions: asks.questions.length, "one-ask": asks.one,
     referral: a.advice.referTo, telephone: hasTelephone, name: hasName,
@@ -113,7 +116,7 @@ export function factsOf(input: FactsInput): Facts {
       ruledOut: a.methods.filter((m) => m.verdict === "ruled-out").map((m) => m.method),
       incidents: answers.incidents ?? [], changes: answers.changes ?? [], matters: answers.matters ?? [], age: one(answers.age),
       life: a.lifeYears ? [lifeTold(a.lifeYears)] : [],
-      has: given(a, input), rugs: [rugs > 1 ? "several" : "one"],
+      has: given(input), rugs: [rugs > 1 ? "several" : "one"],
     },
     numbers: Object.fromEntries(Object.entries(numbers).filter(([, v]) => typeof v === "number")) as Facts["numbers"],
   };

@@ -1,9 +1,13 @@
+import type { Condition } from "./condition";
 import { CARE } from "./paragraphs/care";
 import { CAUSES } from "./paragraphs/causes";
 import { ENDS } from "./paragraphs/ends";
 import { OPENINGS } from "./paragraphs/openings";
 import { OUTLOOKS } from "./paragraphs/outlooks";
 import type { ParagraphRow, Place } from "./paragraphs/row";
+
+/** Somebody with water in the house is told what to do and asked how it stands; what may come of it is for the letter after. */
+const WATER_FIRST: Condition = { not: { has: ["said-wet"] } };
 
 /** The places of a letter, in order. */
 export const PLACES: readonly Place[] = [
@@ -12,7 +16,7 @@ export const PLACES: readonly Place[] = [
   { id: "trade-call", name: "To another cleaner", of: "letter", take: 1, joins: false },
   { id: "heading", name: "Heading of one of several rugs", of: "rug", take: 1, joins: false },
   { id: "fibre", name: "What it is, and how sure", of: "rug", take: 1, joins: false },
-  { id: "outlook", name: "How far it may come back", of: "rug", take: 1, joins: true },
+  { id: "outlook", name: "How far it may come back", of: "rug", take: 1, joins: true, when: WATER_FIRST },
   { id: "evidence", name: "What the evidence is worth", of: "rug", take: 1, joins: true },
   { id: "sold-as", name: "What it was sold as", of: "rug", take: 1, joins: false, spare: { rank: 5, from: 0 } },
   { id: "safety", name: "Cautions for people", of: "rug", take: 2, joins: false },
@@ -24,7 +28,7 @@ export const PLACES: readonly Place[] = [
   { id: "beyond", name: "Beyond repair", of: "rug", take: 1, joins: false },
   { id: "repair", name: "Cutting down, keeping, replacing", of: "rug", take: 1, joins: true },
   { id: "living", name: "Living with it", of: "rug", take: 1, joins: false, spare: { rank: 1, from: 0 } },
-  { id: "life", name: "Life left", of: "rug", take: 1, joins: false, spare: { rank: 4, from: 0 } },
+  { id: "life", name: "Life left", of: "rug", take: 1, joins: false, spare: { rank: 4, from: 0 }, when: WATER_FIRST },
   { id: "special", name: "Smell, age and other matters", of: "rug", take: 2, joins: false },
   { id: "price", name: "Price", of: "rug", take: 1, joins: true, spare: { rank: 3, from: 0 } },
   { id: "asks", name: "What we ask for", of: "rug", take: 1, joins: false, spare: { rank: 2, from: 0 } },

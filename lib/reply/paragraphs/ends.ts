@@ -19,6 +19,8 @@ export const ENDS: readonly ParagraphRow[] = [
   { ...OURS, id: "price-clean", version: 2, place: "price", when: { is: { advice: PRICED, has: ["clean-price"] }, not: { age: ["antique"], incidents: ["flood"], certainty: ["unknown"], who: ["trade"], reason: ["what-is-it", "mis-sold"] } },
     text: "Cleaning would cost about {clean}. That is an estimate; we agree price and limits with you before we begin." },
 
+  { ...OURS, id: "asks-said-wet", version: 1, place: "asks", when: { is: { has: ["said-wet"] } },
+    text: "To help you well, we need to know, even where your letter has said it:\n{asks}" },
   { ...OURS, id: "asks-first", version: 1, place: "asks", when: { is: { has: ["photos", "questions"], certainty: ["unknown", "open"] } },
     text: "It would help us most to know or see this:\n{asks}" },
   { ...OURS, id: "asks-for-more", version: 1, place: "asks", when: { is: { has: ["photos", "questions"], advice: ["ask-for-more"] } },
@@ -35,6 +37,8 @@ export const ENDS: readonly ParagraphRow[] = [
 
   { ...OURS, id: "next-step-trade", version: 2, place: "next-step", when: { is: { who: ["trade"] } },
     text: "Only an inspection and tests settle the rest." },
+  { ...OURS, id: "next-step-said-wet", version: 1, place: "next-step", when: { is: { has: ["said-wet"] } },
+    text: "If it is still wet, please ring us on {telephone}: that is quicker than a letter. Or answer this letter, in a line or two." },
   { ...OURS, id: "next-step-ask", version: 1, place: "next-step", when: { is: { has: ["photos", "questions"], advice: ["ask-for-more"] } },
     text: "You can add photos on your own page or answer this letter, whichever is easier." },
   { ...OURS, id: "next-step-inspect-call", version: 1, place: "next-step", when: { is: { advice: UNDECIDED, has: ["telephone"] } },

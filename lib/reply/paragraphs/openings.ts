@@ -10,6 +10,10 @@ export const OPENINGS: readonly ParagraphRow[] = [
   { ...OURS, id: "greeting", version: 1, place: "greeting", when: { is: { has: ["name"] } }, text: "Dear {name}," },
   { ...OURS, id: "greeting-nameless", version: 1, place: "greeting", when: {}, text: "Good day," },
 
+  { ...TRADE, id: "first-aid-said-flood", version: 1, place: "first-aid", when: { is: { has: ["said-flood"] } },
+    text: "We are sorry to read this. Flood and waste water can make you ill. If any of it is still wet, please let nobody touch the rug, not even to blot it, and ask a flood-damage firm to see to the room first. Until then:\n– {emergency}\n– Keep everybody, children and pets too, out of the room. Keep off a wet plug, socket or heated floor.\n– No more water, no product and no heat. Leave the rug lying where it is.\nThe whole list: “First aid for a wet rug”, on your own page." },
+  { ...TRADE, id: "first-aid-said", version: 1, place: "first-aid", when: { is: { has: ["said-wet"] } },
+    text: "We are sorry to read this. If any of it is still wet, please do this first:\n{firstAidInShort}\nThe whole list: “First aid for a wet rug”, on your own page." },
   { ...TRADE, id: "first-aid-flood", version: 1, place: "first-aid", when: { is: { has: ["first-aid"], incidents: ["flood"] } },
     text: "Flood and waste water can make you ill. Please let nobody touch the rug, not even to blot it, and ask a flood-damage firm to see to the room first. Until then:\n– {emergency}\n– Keep everybody, children and pets too, out of the room. Keep off a wet plug, socket or heated floor.\n– No more water, no product and no heat. Leave the rug lying where it is.\nThe whole list: “First aid for a wet rug”, on your own page." },
   { ...TRADE, id: "first-aid", version: 2, place: "first-aid", when: { is: { has: ["first-aid"] } },
@@ -22,6 +26,8 @@ export const OPENINGS: readonly ParagraphRow[] = [
 
   { ...OURS, id: "heading", version: 1, place: "heading", when: { is: { rugs: ["several"] } }, text: "Rug {number}: {title}" },
 
+  { ...OURS, id: "fibre-said-wet", version: 1, place: "fibre", when: { is: { certainty: ["unknown"], has: ["said-wet"] } },
+    text: "What {rug} is made of, and what can be done for it, we cannot tell yet, and that can wait. First we would like to know how it stands now." },
   { ...OURS, id: "fibre-unknown-nothing", version: 1, place: "fibre", when: { is: { certainty: ["unknown"] }, not: { strongest: ["told", "photo", "label-typed", "label-photo", "bench", "laboratory"] } },
     text: "Thank you for writing. Your message is all we have so far: too little to tell what {rug} is or what can be done, and we would rather ask than guess." },
   { ...OURS, id: "fibre-unknown", version: 1, place: "fibre", when: { is: { certainty: ["unknown"] } },

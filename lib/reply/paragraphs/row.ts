@@ -17,6 +17,8 @@ export interface Place {
   readonly likeliestFirst?: true;
   /** Can wait where a letter grows too long: the rows from `from` on (counted from 0), those of the lowest rank first. */
   readonly spare?: { readonly rank: number; readonly from: number };
+  /** The place stays empty unless this holds, whatever its paragraphs say. */
+  readonly when?: Condition;
 }
 export type PlaceId =
   | "greeting" | "first-aid" | "trade-call" | "heading" | "fibre" | "outlook" | "evidence" | "sold-as" | "safety" | "refer" | "cause" | "care"

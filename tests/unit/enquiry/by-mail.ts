@@ -195,6 +195,16 @@ export function byMail(): void {
       // The judgement of the rug itself goes by answers: nobody has answered anything.
       expect((await viewOf(flood)).rugs[0]?.assessment?.urgency.level).toBe("can-wait");
     });
+    it("begin the draft with first aid and what we need to know, until an answer says more or a letter of ours has left", async () => {
+      const id = await opened(FLOOD);
+      const draft = async (minutes: number) => (await viewOf(id, later(minutes))).draft?.text ?? "";
+      expect(await draft(1)).toMatch(/If any of it is still wet, please do this first[\s\S]*we need to know/);
+      const { rugs, draft: shown } = await viewOf(id, later(1));
+      good(await assessRug(await staff("trainee", "Pia"), rugs[0]?.id ?? "", later(2)));
+      expect(await draft(2)).toBe(shown?.text);
+      good(await correctAnswer(await staff("trainee", "Pia"), { rugId: rugs[0]?.id ?? "", step: "wet-now", values: { answer: "no" }, seen: false }, later(3)));
+      expect(await draft(3)).not.toContain("do this first");
+    });
     it("are set aside once by whoever read them, and not while they say something new", async () => {
       const id = await opened(FLOOD);
       const { urgencyWhy: why } = await row(id);

@@ -1,0 +1,29 @@
+import { FIRST_AID } from "../trade/first-aid";
+import type { LetterSign } from "../trade/letter-signs";
+import type { EnquiryAnswers, RugAnswers } from "../trade/questions";
+import type { Assessment } from "../triage/assessment";
+import { findingsFromAnswers } from "../triage/findings-from-answers";
+import { letterUrgency, type LetterUrgency } from "../triage/letter-signs";
+import { readTold } from "../triage/told";
+
+export type FirstAidKind = NonNullable<LetterSign["firstAid"]>;
+type Judged = Pick<Assessment, "firstAid">;
+
+const answeredAid = (assessments: readonly Judged[]) => assessments.find((a) => a.firstAid !== null)?.firstAid ?? null;
+
+/** What first aid words call for that nobody has asked about yet; null where something wet was answered, and where they speak of none. */
+export function wetByWords(assessments: readonly Judged[], byWords: readonly LetterUrgency[]): FirstAidKind | null {
+  const said = answeredAid(assessments) ? [] : byWords.flatMap((u) => u.firstAid ?? []);
+  return said.includes("hands-off") ? "hands-off" : (said[0] ?? null);
+}
+
+/** Which first aid is for this enquiry: by what was answered, else by words nobody has read; null where nothing is wet by either. */
+export function firstAidOf(assessments: readonly Judged[], byWords: readonly LetterUrgency[]): FirstAidKind | null {
+  const answered = answeredAid(assessments);
+  if (!answered) return wetByWords(assessments, byWords);
+  return FIRST_AID.handsOff.every((s) => answered.includes(s)) ? "hands-off" : "whole";
+}
+
+/** What is urgent in the words somebody began with, by what they have answered beside them. */
+export const urgencyOfStory = (answers: RugAnswers, enquiry: EnquiryAnswers): LetterUrgency | null =>
+  (answers.story ? letterUrgency(answers.story, readTold(findingsFromAnswers(answers, enquiry)).answered) : null);
