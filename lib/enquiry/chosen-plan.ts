@@ -1,13 +1,28 @@
 import "server-only";
-import type { Measurement } from "../store/database";
+import type { Measurement, Photo } from "../store/database";
 import type { PlanMarks } from "./mark-schema";
 import { measuredIn } from "./measurement-result";
+import type { PlanLack } from "./views";
 
 type Marked = { measurements: readonly Measurement[] };
 
-/** The newest standing plan of a rug on which a way of cutting it down was chosen; null where none was. */
-export function chosenPlan(photos: readonly Marked[]): PlanMarks | null {
+/** The newest standing plan of a rug and the photo it was marked in; null where there is none. */
+function standingPlan(photos: readonly Marked[]) {
   const standing = photos.flatMap((p) => p.measurements).filter((m) => m.withdrawnAt === null && m.kind === "plan").sort((a, b) => b.at.getTime() - a.at.getTime());
   const newest = standing[0] && measuredIn(standing[0]);
-  return newest?.kind === "plan" && newest.result.chosen ? newest.marks : null;
+  return standing[0] && newest?.kind === "plan" ? { ...newest, photoId: standing[0].photoId } : null;
+}
+
+/** The newest standing plan of a rug on which a way of cutting it down was chosen; null where none was. */
+export function chosenPlan(photos: readonly Marked[]): PlanMarks | null {
+  const plan = standingPlan(photos);
+  return plan?.result.chosen ? plan.marks : null;
+}
+
+/** What a cut-down plan of this rug still needs, and the photo in which to mark it; null where it can be made. */
+export function planLack(photos: readonly (Marked & Pick<Photo, "id" | "kind">)[]): PlanLack | null {
+  const plan = standingPlan(photos);
+  if (plan) return plan.result.chosen ? null : { lacks: plan.marks.damaged.length === 0 ? "damage" : "way", photoId: plan.photoId };
+  const from = photos.find((p) => p.kind === "whole") ?? photos.find((p) => p.kind === "trouble");
+  return from ? { lacks: "corners", photoId: from.id } : { lacks: "photo", photoId: null };
 }

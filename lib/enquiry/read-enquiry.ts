@@ -9,7 +9,7 @@ import { readSettings } from "../workshop/settings";
 import { authorise, NOT_THERE } from "./authorise";
 import { benchTestView } from "./bench-view";
 import { ok, type Caller, type Result } from "./caller";
-import { chosenPlan } from "./chosen-plan";
+import { planLack } from "./chosen-plan";
 import { STANDING_INSPECTIONS } from "./document-facts";
 import { DOCUMENT_PARTS, documentView } from "./document-view";
 import { historyOf } from "./history";
@@ -104,7 +104,8 @@ function rugView(rug: Row["rugs"][number], nameOf: (staffId: string | null) => s
     colours: rugColours(rug.photos),
     assessment,
     inspection: inspectionView(rug.inspections[0]),
-    offers: documentsOffered({ answers, assessment, hasPlan: chosenPlan(rug.photos) !== null }),
+    offers: documentsOffered({ answers, assessment, hasPlan: planLack(rug.photos) === null }),
+    planLack: planLack(rug.photos),
     measured: rug.photos.flatMap((p) => p.measurements).flatMap((m) => measurementView(m, nameOf)),
     tests: rug.benchTests.map((t) => benchTestView(t, assessment, nameOf)),
   };

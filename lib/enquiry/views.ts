@@ -176,6 +176,9 @@ export interface PhotoDeskView {
 /** What the client marked in a photo, by the photo's id. */
 export type ClientSpots = Readonly<Record<string, { id: string; marks: SpotMarks }>>;
 
+/** The first thing that a cut-down plan lacks, and the photo in which it is marked; no photo where there is none of the rug's face. */
+export type PlanLack = { lacks: "photo"; photoId: null } | { lacks: "corners" | "damage" | "way"; photoId: string };
+
 export interface RugView {
   id: string;
   title: string;
@@ -191,6 +194,8 @@ export interface RugView {
   inspection: InspectionView | null;
   /** Which documents can be made for it. */
   offers: DocumentKind[];
+  /** What a cut-down plan still needs; null where one can be made. */
+  planLack: PlanLack | null;
   /** What stands of what was measured in its photos, oldest first. */
   measured: MeasurementView[];
 }

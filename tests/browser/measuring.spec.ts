@@ -119,7 +119,11 @@ test("a reviewer moves a spot with the mouse and the keyboard, and the numbers f
 test("a reviewer marks corners and damage by keyboard alone, chooses a cut-down, and prints the plan", async ({ person }) => {
   const page = await person({ storageState: owner });
   const enquiry = await opens(page);
-  await page.getByRole("link", { name: "Plan and cut-down" }).click();
+  // The document that needs a plan says so, and leads here.
+  await page.goto(enquiry);
+  await page.getByText("Make a document").click();
+  await expect(page.getByText("Not yet: its corners and its damage are not marked in a photo.")).toBeVisible();
+  await page.getByRole("link", { name: "Mark them for the cut-down plan" }).click();
   await loaded(page);
   for (const n of [1, 2, 3, 4]) {
     await page.getByRole("button", { name: new RegExp(`^Corner ${n},`) }).focus();

@@ -81,7 +81,7 @@ export function onPaper(): void {
       expect((await view()).rugs[0]?.offers).toEqual(["condition-report", "letter-to-seller", "care-card"]);
       const wool = await submitted({ wetNow: "no", rug: { labelText: "100% wool", labelFound: "typed", incidents: ["nothing"] } });
       const [rug] = good(await readEnquiry(await nell(), wool.enquiryId, NOW)).rugs;
-      expect(rug?.offers).toEqual(["condition-report"]);
+      expect(rug).toMatchObject({ offers: ["condition-report"], planLack: { lacks: "photo", photoId: null } });
       expect(await makeDocument(await nell(), { enquiryId: wool.enquiryId, rugId: rug?.id ?? "", kind: "care-card", filled: {} }, NOW)).toMatchObject({ ok: false, code: "invalid" });
       expect(await makeDocument(await nell(), { enquiryId: wool.enquiryId, rugId, kind: "condition-report", filled: {} }, NOW)).toMatchObject({ ok: false, code: "not-found" });
       expect(await makeDocument({ kind: "public", addressHash: null }, { enquiryId, rugId, kind: "care-card", filled: {} }, NOW)).toMatchObject({ ok: false, code: "not-signed-in" });
@@ -91,11 +91,16 @@ export function onPaper(): void {
       const photoId = (await view()).rugs[0]?.photos[0]?.id ?? "";
       const corners = [{ x: 0, y: 0 }, { x: 1, y: 0 }, { x: 1, y: 1 }, { x: 0, y: 1 }];
       const plan = { corners, widthCm: 200, lengthCm: 300, damaged: [[{ x: 0, y: 0 }, { x: 1, y: 0 }, { x: 1, y: 0.1 }, { x: 0, y: 0.1 }]], borderCm: 0, isSymmetric: false };
-      const mark = async (chosen: string | null, replaces: string | null) => good(await recordMeasurement(await nell(), { id: randomUUID(), photoId, marked: { kind: "plan", marks: { ...plan, chosen } }, replaces }, later(2))).id;
-      const first = await mark(null, null);
-      expect((await view()).rugs[0]?.offers).not.toContain("cut-down-plan");
+      const mark = async (chosen: string | null, replaces: string | null, damaged = plan.damaged) => good(await recordMeasurement(await nell(), { id: randomUUID(), photoId, marked: { kind: "plan", marks: { ...plan, damaged, chosen } }, replaces }, later(2))).id;
+      const lack = async () => { const [rug] = (await view()).rugs; expect(rug?.offers.includes("cut-down-plan")).toBe(rug?.planLack === null); return rug?.planLack; };
+      // Until it can be made, the page says what is missing, one thing after the other.
+      expect(await lack()).toEqual({ lacks: "corners", photoId });
+      const bare = await mark(null, null, []);
+      expect(await lack()).toEqual({ lacks: "damage", photoId });
+      const first = await mark(null, bare);
+      expect(await lack()).toEqual({ lacks: "way", photoId });
       await mark("equal-ends", first);
-      expect((await view()).rugs[0]?.offers).toContain("cut-down-plan");
+      expect(await lack()).toBeNull();
       const text = await textOf(await make("cut-down-plan"), enquiryId);
       expect(text).toMatch(/The rug measures about 200 × 300 cm.*1\. The same strip comes off both ends.*2\. One edge comes off/);
       // 30 cm off each end: 200 × 240 remain, two new edges of 200 cm with a turn of 2 cm, at EUR 35 a metre.

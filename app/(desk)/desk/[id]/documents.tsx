@@ -1,5 +1,5 @@
 import Link from "next/link";
-import type { DocumentView, EnquiryView, RugView } from "@/lib/enquiry/views";
+import type { DocumentView, EnquiryView, PlanLack, RugView } from "@/lib/enquiry/views";
 import { longDay } from "@/lib/enquiry/workshop-day";
 import { DOCUMENTS } from "@/lib/reply/documents/offered";
 import { dayAndClock, type Place } from "@/lib/ui/time";
@@ -36,6 +36,24 @@ function Made({ document: d, view, now, place }: { document: DocumentView } & Sh
   );
 }
 
+const LACKS = {
+  photo: { why: "there is no photo of the rug from above", mend: "" },
+  corners: { why: "its corners and its damage are not marked in a photo", mend: "Mark them" },
+  damage: { why: "no damage is outlined on its plan", mend: "Outline it" },
+  way: { why: "no way of cutting it down is chosen on its plan", mend: "Choose one" },
+} as const satisfies Record<PlanLack["lacks"], { why: string; mend: string }>;
+
+/** Why no cut-down plan can be made yet, and the way to what is missing. */
+function PlanLacks({ lacks, photoId, enquiryId }: PlanLack & { enquiryId: string }) {
+  const { why, mend } = LACKS[lacks];
+  return (
+    <li>
+      {DOCUMENTS["cut-down-plan"].name}
+      <small>Not yet: {why}.{photoId && <> <Link href={`/desk/${enquiryId}/photos/${photoId}?mark=plan`}>{mend}<span className="unseen"> for the cut-down plan</span></Link></>}</small>
+    </li>
+  );
+}
+
 /** The inspection of a rug that a report goes by, and what can be made of it. */
 function OfRug({ rug, view, place }: { rug: RugView; view: EnquiryView; place: Place }) {
   const at = `/desk/${view.id}/documents/${rug.id}`;
@@ -55,7 +73,10 @@ function OfRug({ rug, view, place }: { rug: RugView; view: EnquiryView; place: P
       {rug.offers.length > 0 && (
         <details className={`${css.make} no-print`}>
           <summary>Make a document</summary>
-          <ul>{rug.offers.map((kind) => <li key={kind}><Link href={`${at}/${kind}`}>{DOCUMENTS[kind].name}</Link> <small>{DOCUMENTS[kind].tells}</small></li>)}</ul>
+          <ul>
+            {rug.offers.map((kind) => <li key={kind}><Link href={`${at}/${kind}`}>{DOCUMENTS[kind].name}</Link> <small>{DOCUMENTS[kind].tells}</small></li>)}
+            {rug.planLack && <PlanLacks {...rug.planLack} enquiryId={view.id} />}
+          </ul>
         </details>
       )}
     </div>
