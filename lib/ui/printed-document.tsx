@@ -7,12 +7,35 @@ export function PrintedSheet({ document: { title, head, blocks, language } }: { 
     <article className={css.sheet} lang={language} aria-label={title}>
       {head && <p className={css.head}>{[head.name, ...head.lines].join(" · ")}</p>}
       {!blocks.some((b) => b.kind === "title") && <h2 className={css.title}>{title}</h2>}
-      {blocks.map((block, i) => <Part key={i} block={block} />)}
+      {runsOf(blocks).map((run, i) => (Array.isArray(run) ? <Photos key={i} photos={run} /> : <Part key={i} block={run} />))}
     </article>
   );
 }
 
-function Part({ block: b }: { block: Block }) {
+type Photo = Extract<Block, { kind: "photo" }>;
+
+/** The blocks in their order, photos that stand one after the other together. */
+function runsOf(blocks: readonly Block[]): (Photo[] | Exclude<Block, Photo>)[] {
+  const runs: (Photo[] | Exclude<Block, Photo>)[] = [];
+  for (const block of blocks) {
+    const last = runs.at(-1);
+    if (block.kind !== "photo") runs.push(block);
+    else if (Array.isArray(last)) last.push(block);
+    else runs.push([block]);
+  }
+  return runs;
+}
+
+/** Photos with their captions, two beside each other where there is room, as in the file. */
+function Photos({ photos }: { photos: readonly Photo[] }) {
+  return (
+    <div className={css.photos}>
+      {photos.map((p, i) => <figure key={i}><img src={`/photos/${p.photoId}/1600`} alt={p.alternative} loading="lazy" /><figcaption>{p.caption}</figcaption></figure>)}
+    </div>
+  );
+}
+
+function Part({ block: b }: { block: Exclude<Block, Photo> }) {
   switch (b.kind) {
     case "heading": return b.level === 2 ? <h3 className={css.heading}>{b.text}</h3> : <h4 className={css.sub}>{b.text}</h4>;
     case "title": return <h2 className={css.title}>{b.text}</h2>;
@@ -21,7 +44,6 @@ function Part({ block: b }: { block: Block }) {
     case "small": return <p className={css.small}>{b.text}</p>;
     case "list": return <ul>{b.items.map((item, i) => <li key={i} dir="auto">{item}</li>)}</ul>;
     case "table": return <Table table={b} />;
-    case "photo": return <figure><img src={`/photos/${b.photoId}/1600`} alt={b.alternative} loading="lazy" /><figcaption>{b.caption}</figcaption></figure>;
     case "plan": return <Plan plan={b} />;
     case "signature": return <p className={css.signature}>{b.lines.map((line, i) => (line === "" ? <span key={i} className={css.room} /> : <span key={i} dir="auto">{line}</span>))}</p>;
   }

@@ -4,7 +4,9 @@ import { letter } from "../unit/enquiry/mail-files";
 import { fitsAndIsAccessible } from "./axe";
 import { expect, test } from "./fixtures";
 import type { Caught, Desk } from "./harness";
+import { begin, giveContact, send } from "./homeowner";
 import { holdFor, linkSentTo, OWNER, PHONE, settledDesk, SETTLE_MS, takesIn, type Session } from "./people";
+import { makePhotoFiles } from "./photo-files";
 
 // The frame of a letter lets no script run; the test runner tries to put one of its own into every frame.
 test.use({ expectedErrors: /^Blocked script execution in '(about:blank|http:\/\/[\w.:]+\/preview\/[\w-]+)'/ });
@@ -92,6 +94,55 @@ test("Staff make a condition report, read it in the page and send it with the le
   await expect(enclosed).toHaveAttribute("href", `/documents/${documentId}`);
   expect((await client.request.get(`${desk.url}/documents/${documentId}`)).status()).toBe(200);
   await fitsAndIsAccessible(client);
+});
+
+/** A homeowner sends two photos of a marked rug; its page at the desk, by way of the queue's slip. */
+async function opensFromQueue(page: Page, phone: Page, name: string): Promise<{ slip: string }> {
+  const files = await makePhotoFiles();
+  await begin(phone, desk);
+  await phone.goto(`${desk.url}/ask/photos`);
+  for (const kind of ["whole", "trouble"] as const) {
+    await phone.locator(`#gallery-${kind}`).setInputFiles(files.whole);
+    await expect(phone.getByText("Kept")).toHaveCount(kind === "whole" ? 1 : 2);
+  }
+  await giveContact(phone, desk, { name, email: email(name) });
+  await phone.goto(`${desk.url}/ask/send`);
+  await send(phone);
+  const reference = await phone.locator("main strong").first().innerText();
+  await page.goto(`${desk.url}/desk`);
+  const slip = page.getByRole("main").getByRole("listitem").filter({ hasText: reference });
+  const words = await slip.innerText();
+  await slip.getByRole("link").first().click();
+  await expect(page.getByRole("region", { name: "The letter" })).toBeVisible();
+  return { slip: words };
+}
+
+test("Staff read the same improvement in the queue, beside the evidence and in the letter", async ({ person }) => {
+  const page = await person({ storageState: owner });
+  const { slip } = await opensFromQueue(page, await person(PHONE), "Jessamy Tolk");
+  const [, figures = ""] = /comes back (\d+(?:–\d+)?\s%)/.exec(slip) ?? [];
+  expect(figures).not.toBe("");
+  await expect(page.getByText("Comes back by").locator("xpath=..")).toContainText(figures);
+  expect((await page.locator("textarea").first().inputValue()).replaceAll("\u00a0", " ")).toContain(`(${figures.replaceAll("\u00a0", " ")})`);
+});
+
+test("Staff read a report’s photos two beside each other on a wide screen, and below each other on a phone", async ({ person }) => {
+  const page = await person({ storageState: owner });
+  await opensFromQueue(page, await person(PHONE), "Perran Dool");
+  await opensForm(page, "Condition report");
+  await page.getByRole("button", { name: "Make it" }).click();
+  const photos = page.getByRole("article", { name: /^Condition report/ }).getByRole("figure");
+  await expect(photos).toHaveCount(2);
+  const places = async () => Promise.all([0, 1].map(async (i) => (await photos.nth(i).boundingBox())!));
+  await page.setViewportSize({ width: 1280, height: 900 });
+  const [left, right] = await places();
+  expect(right!.y).toBe(left!.y);
+  expect(right!.x).toBeGreaterThanOrEqual(left!.x + left!.width);
+  await page.setViewportSize({ width: 390, height: 900 });
+  const [upper, lower] = await places();
+  expect(lower!.x).toBe(upper!.x);
+  expect(lower!.y).toBeGreaterThanOrEqual(upper!.y + upper!.height);
+  await looksRight(page);
 });
 
 test("Staff send the letter tomorrow at eight", async ({ person }) => {
