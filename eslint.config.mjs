@@ -20,7 +20,7 @@ const MAY_IMPORT = {
   store: ["generated", "config"],
   triage: ["trade"],
   reply: ["trade", "words", "triage"],
-  print: ["reply"],
+  print: ["reply", "words"],
   workshop: ["trade", "words", "store", "config"],
   staff: ["words", "store", "config", "workshop"],
   mail: ["words", "store", "config", "workshop"],

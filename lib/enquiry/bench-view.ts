@@ -1,8 +1,9 @@
 import "server-only";
 import type { BenchTest } from "../store/database";
-import { fibreName } from "../trade/fibres";
 import type { Reading } from "../trade/bench-tests";
+import { percent } from "../reply/phrases";
 import type { Assessment } from "../triage/assessment";
+import { wordsIn, type Words } from "../words/words";
 import { readingsIn, reportIn } from "./bench-findings";
 import { isTestId, testRow, type Readings } from "./bench-test-schema";
 import { LABORATORY, REPORTED_FIBRES } from "./laboratory-schema";
@@ -12,27 +13,28 @@ import type { LaboratoryReport } from "./weighings-schema";
 
 type NameOf = (staffId: string | null) => string;
 
-const sayReading = (reading: Reading, value: string | number): string => {
-  if (reading.kind === "choice") return reading.answers[value]?.label ?? String(value);
+const DESK = wordsIn("en-GB");
+const sayReading = (key: string, reading: Reading, value: string | number, words: Words): string => {
+  if (reading.kind === "choice") return reading.answers[value] ? words.table(`test.${key}.${value}`) : String(value);
   return reading.kind === "number" && reading.unit ? `${value} ${reading.unit}` : String(value);
 };
 
-/** What was read, in the words of the form, in its order. */
-export function sayReadings(test: string, readings: Readings | null): BenchTestView["readings"] {
+/** What was read, in the words of the form, in its order. `words`: of the answers; what was asked is the desk's. */
+export function sayReadings(test: string, readings: Readings | null, words = DESK): BenchTestView["readings"] {
   if (!readings || !isTestId(test)) return [];
   return Object.entries(testRow(test).readings).flatMap(([id, reading]) => {
     const value = readings[id];
-    return value === undefined ? [] : [{ ask: reading.ask, says: sayReading(reading, value) }];
+    return value === undefined ? [] : [{ ask: reading.ask, says: sayReading(`${test}.${id}`, reading, value, words) }];
   });
 }
 
-export function sayReport({ laboratory, reportedOn, reference, percents, weighings }: LaboratoryReport): BenchTestView["readings"] {
+export function sayReport({ laboratory, reportedOn, reference, percents, weighings }: LaboratoryReport, words = DESK): BenchTestView["readings"] {
   const found = REPORTED_FIBRES.map((f) => [f, percents[f] ?? 0] as const).filter(([, p]) => p > 0).sort(([, a], [, b]) => b - a);
   return [
     { ask: "Laboratory", says: laboratory },
     { ask: "Dated", says: reportedOn },
     ...(reference ? [{ ask: "Reference", says: reference }] : []),
-    { ask: weighings ? "From its weighings, with agreed allowances" : "Found, by mass", says: found.map(([fibre, p]) => `${p} % ${fibreName(fibre)}`).join(", ") },
+    { ask: weighings ? "From its weighings, with agreed allowances" : "Found, by mass", says: found.map(([fibre, p]) => `${percent(p)} ${words.table(`fibre.${fibre}.name`)}`).join(", ") },
   ];
 }
 

@@ -8,7 +8,7 @@ import { letterToSeller, type Tested } from "../reply/documents/letter-to-seller
 import { chanceOfViscose, type DocumentKind } from "../reply/documents/offered";
 import { rugWordsOf } from "../reply/describe";
 import { likelihood } from "../reply/phrases";
-import { PHOTO_KINDS, type RugAnswers } from "../trade/questions";
+import type { RugAnswers } from "../trade/questions";
 import type { Assessment } from "../triage/assessment";
 import { cutDownCost } from "../triage/money";
 import { money } from "../words/measures";
@@ -63,10 +63,9 @@ function report(f: DocumentFacts, { theirReference }: { theirReference: string }
   const { inspection: seen, settings } = f;
   return conditionReport({
     reference: f.reference, theirReference: theirReference || null, client: f.client.name, rug: capital(rugOf(f)), account: f.answers.story ?? null, assessment: f.assessment,
-    photos: f.photos.map((p) => ({ id: p.id, shows: PHOTO_KINDS[photoView(p).kind].ask, takenOn: p.takenAt && dayOf(f, p.takenAt) })),
-    measured: f.assessment.findings.filter((x) => x.what === "colour-change").map((x) => x.staff),
+    photos: f.photos.map((p) => ({ id: p.id, shows: wordsIn(settings.locale).table(`photo.${photoView(p).kind}.ask`), takenOn: p.takenAt && dayOf(f, p.takenAt) })),
     inspection: seen && { by: seen.by, on: longDay(seen.day, settings.locale), found: seen.found, isBeyondRepair: seen.isBeyondRepair },
-    workshop: headOf(settings), today: dayOf(f, f.now), figures: settings,
+    workshop: headOf(settings), today: dayOf(f, f.now), judgedOn: longDay(f.assessment.asOf.slice(0, 10), settings.locale), figures: settings,
   });
 }
 
@@ -86,7 +85,7 @@ function cutDown(f: DocumentFacts): PrintedDocument {
   const { prices, currency } = f.settings;
   const cost = (bindingM: number) => (f.answers.age === "antique" ? null : { range: cutDownCost({ widthCm, lengthCm }, prices, bindingM), currency });
   return cutDownPlan({
-    rug: capital(rugOf(f)), size: { widthCm, lengthCm }, damaged: places.map((p) => p.outline), isTufted: f.answers.back === "cloth", workshop: headOf(f.settings), figures: f.settings,
+    rug: rugOf(f), size: { widthCm, lengthCm }, damaged: places.map((p) => p.outline), isTufted: f.answers.back === "cloth", workshop: headOf(f.settings), figures: f.settings,
     ways: [...ways].sort((a, b) => Number(b.kind === chosen?.kind) - Number(a.kind === chosen?.kind)).map((w) => ({ kind: w.kind, pieces: w.pieces, shareKept: w.shareKept, bindingM: w.bindingM, cost: cost(w.bindingM) })),
   });
 }
@@ -97,10 +96,11 @@ const isOfThePile = ({ test, yarn }: BenchTest): boolean => isSampleId(yarn) && 
 /** A test as a letter names it: what was seen, never more than that. */
 function testedOf(row: BenchTest, f: DocumentFacts): Tested[] {
   const report = reportIn(row);
-  if (report) return [{ by: report.laboratory, on: longDay(report.reportedOn, f.settings.locale), found: sayReport(report).at(-1)?.says ?? "", kind: "laboratory" }];
+  const words = wordsIn(f.settings.locale);
+  if (report) return [{ by: report.laboratory, on: longDay(report.reportedOn, f.settings.locale), found: sayReport(report, words).at(-1)?.says ?? "", kind: "laboratory" }];
   if (!isTestId(row.test)) return [];
-  const seen = sayReadings(row.test, readingsIn(row)).map((r) => r.says.charAt(0).toLowerCase() + r.says.slice(1));
-  return seen.length > 0 ? [{ by: f.settings.name, on: dayOf(f, row.at), found: `${testRow(row.test).name}, ${seen.join(", ")}`, kind: "bench" }] : [];
+  const seen = sayReadings(row.test, readingsIn(row), words).map((r) => r.says.charAt(0).toLowerCase() + r.says.slice(1));
+  return seen.length > 0 ? [{ by: f.settings.name, on: dayOf(f, row.at), found: [words.table(`test.${row.test}`), ...seen].join(", "), kind: "bench" }] : [];
 }
 
 /** What stands in a document's form at first: what the enquiry knows already. */

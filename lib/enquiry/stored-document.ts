@@ -1,5 +1,6 @@
 import * as z from "zod/mini";
 import type { PrintedDocument } from "../reply/documents/blocks";
+import { LOCALES } from "../words/locales";
 
 const text = z.string();
 const lines = z.array(text);
@@ -16,10 +17,11 @@ const block = z.discriminatedUnion("kind", [
   z.object({
     kind: z.literal("plan"), widthCm: z.number(), lengthCm: z.number(), keep: z.array(rectangle),
     damaged: z.array(z.array(z.object({ x: z.number(), y: z.number() }))), alternative: text,
+    sizes: z.optional(z.object({ across: text, along: text, kept: lines })),
   }),
   z.object({ kind: z.literal("signature"), lines }),
 ]);
-const schema = z.object({ title: text, language: text, head: z.nullable(z.object({ name: text, lines })), blocks: z.array(block) });
+const schema = z.object({ title: text, language: z.enum(LOCALES), head: z.nullable(z.object({ name: text, lines })), blocks: z.array(block) });
 
 /** The blocks of a stored document. */
 export const contentOf = (stored: unknown): PrintedDocument => schema.parse(stored);

@@ -1,4 +1,5 @@
 import type { Locale } from "../words/locales";
+import { tied } from "../words/unbroken";
 import { wordsIn, type Words } from "../words/words";
 import { html, Html } from "./html";
 
@@ -31,7 +32,7 @@ function block(text: string): Html {
 
 /** A range of figures with its unit: "25–50 %". A line may not end at its dash. */
 const RANGE = /([0-9][0-9.,½]*[–-][€£$]?[0-9][0-9.,½]*(?:\u00a0\S+)?)/u;
-const unbroken = (line: string): Html => html`${line.split(RANGE).map((part, at) => (at % 2 === 0 ? html`${part}` : html`<span style="white-space:nowrap">${part}</span>`))}`;
+const unbroken = (line: string): Html => html`${tied(line).split(RANGE).map((part, at) => (at % 2 === 0 ? html`${part}` : html`<span style="white-space:nowrap">${part}</span>`))}`;
 
 const LINK = "\u0000";
 /** The line with the client's own page, the address to be followed. */

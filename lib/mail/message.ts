@@ -2,6 +2,7 @@ import "server-only";
 import MailComposer from "nodemailer/lib/mail-composer";
 import { config } from "../config/config";
 import type { Letter } from "../store/database";
+import { unbroken } from "../words/unbroken";
 import { withLinks } from "../workshop/client-link";
 import { headerText } from "./address";
 import { signed } from "./sign";
@@ -32,7 +33,7 @@ export async function messageOf(letter: LetterMessage, { sender, date, attachmen
     date,
     headers: letter.automatic ? { "Auto-Submitted": "auto-replied" } : {},
     attachments: attachments.map(({ fileName, bytes, type }) => ({ filename: fileName, content: bytes, contentType: type, contentDisposition: "attachment" as const })),
-    text: withLinks(letter.text), html: withLinks(letter.html),
+    text: withLinks(unbroken(letter.text)), html: withLinks(letter.html),
     disableFileAccess: true, disableUrlAccess: true, newline: "win",
   }).compile();
   const { from, to } = node.getEnvelope();

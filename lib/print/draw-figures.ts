@@ -1,5 +1,6 @@
 import "server-only";
 import type { Block } from "../reply/documents/blocks";
+import type { Words } from "../words/words";
 import { GRAPHITE, keepTogether, KEPT, LOST, MARGIN, SLATE, SMALL, tagged, write, type Pdf, type Structure } from "./pen";
 
 /** Points, by eye. */
@@ -7,6 +8,8 @@ const MOST_PHOTO_HEIGHT = 260;
 const PLAN_SIDE = 220;
 const BETWEEN = 14;
 const CAPTION_ROOM = 30;
+/** For a side's length along it. */
+const SIDE_ROOM = 16;
 
 type Photo = Extract<Block, { kind: "photo" }>;
 type Plan = Extract<Block, { kind: "plan" }>;
@@ -15,7 +18,7 @@ export type PhotoBytes = (photoId: string) => Buffer | null;
 
 /** What a drawn block takes at once; 0 for text, which may break. */
 export const heightOf = (block: Block | undefined): number =>
-  block?.kind === "photo" ? MOST_PHOTO_HEIGHT : block?.kind === "plan" ? (PLAN_SIDE * block.lengthCm) / Math.max(block.widthCm, block.lengthCm) : 0;
+  block?.kind === "photo" ? MOST_PHOTO_HEIGHT : block?.kind === "plan" ? SIDE_ROOM + (PLAN_SIDE * block.lengthCm) / Math.max(block.widthCm, block.lengthCm) : 0;
 
 /** Where a figure stands on its page, from the upper left corner. */
 interface Place { readonly left: number; readonly top: number; readonly width: number; readonly height: number }
@@ -26,12 +29,12 @@ function figure(pdf: Pdf, root: Structure, { alternative, at, draw }: { alternat
 }
 
 /** Photos that follow each other stand two abreast; one by itself is larger. */
-export function drawPhotos(pdf: Pdf, root: Structure, photos: readonly Photo[], bytesOf: PhotoBytes): void {
+export function drawPhotos(pdf: Pdf, root: Structure, photos: readonly Photo[], { bytesOf, words }: { bytesOf: PhotoBytes; words: Words }): void {
   const there = photos.flatMap((p) => { const bytes = bytesOf(p.photoId); return bytes ? [{ ...p, bytes }] : []; });
   const full = pdf.page.width - 2 * MARGIN;
   const width = there.length > 1 ? (full - BETWEEN) / 2 : full;
   for (let i = 0; i < there.length; i += 2) drawRow(pdf, root, there.slice(i, i + 2), width);
-  for (const { caption } of photos.filter((p) => bytesOf(p.photoId) === null)) tagged(pdf, root, "P", () => write(pdf, `${caption} (The photo is no longer there.)`, { size: SMALL, colour: SLATE }));
+  for (const { caption } of photos.filter((p) => bytesOf(p.photoId) === null)) tagged(pdf, root, "P", () => write(pdf, words.say("print.photo-gone", { caption }), { size: SMALL, colour: SLATE }));
 }
 
 function drawRow(pdf: Pdf, root: Structure, row: readonly (Photo & { bytes: Buffer })[], width: number): void {
@@ -53,23 +56,50 @@ function drawRow(pdf: Pdf, root: Structure, row: readonly (Photo & { bytes: Buff
   pdf.y = bottom;
 }
 
-/** The rug from above, to scale: what remains is tinted and outlined, the rug as it is dashed, the damage filled. */
-export function drawPlan(pdf: Pdf, root: Structure, { widthCm, lengthCm, keep, damaged, alternative }: Plan): void {
+/** Where the plan's own corner stands, and how large a centimetre is drawn. */
+interface Sheet { readonly left: number; readonly top: number; readonly scale: number }
+
+/** The rug from above, to scale, with its sides: what remains is tinted, outlined and measured, the rug as it is dashed, the damage filled. */
+export function drawPlan(pdf: Pdf, root: Structure, plan: Plan): void {
+  const { widthCm, lengthCm, sizes, alternative } = plan;
   const scale = PLAN_SIDE / Math.max(widthCm, lengthCm);
-  const at: Place = { left: MARGIN, top: 0, width: widthCm * scale, height: lengthCm * scale };
+  const room = sizes ? SIDE_ROOM : 0;
+  const at = { width: widthCm * scale + room, height: lengthCm * scale + room };
   keepTogether(pdf, at.height + CAPTION_ROOM);
   const top = pdf.y;
-  const on = (x: number, y: number): [number, number] => [MARGIN + x * scale, top + y * scale];
-  const draw = () => {
-    for (const r of keep) pdf.rect(...on(r.left, r.top), (r.right - r.left) * scale, (r.bottom - r.top) * scale).fillColor(KEPT).fill();
-    for (const outline of damaged) {
-      outline.forEach((p, i) => { if (i === 0) pdf.moveTo(...on(p.x, p.y)); else pdf.lineTo(...on(p.x, p.y)); });
-      pdf.closePath().fillColor(LOST).fill();
-    }
-    pdf.rect(MARGIN, top, at.width, at.height).lineWidth(0.6).dash(3, { space: 3 }).strokeColor(LOST).stroke().undash();
-    for (const r of keep) pdf.rect(...on(r.left, r.top), (r.right - r.left) * scale, (r.bottom - r.top) * scale).lineWidth(1.4).strokeColor(GRAPHITE).stroke();
-  };
-  figure(pdf, root, { alternative, at: { ...at, top }, draw });
+  const sheet: Sheet = { left: MARGIN + room, top: top + room, scale };
+  figure(pdf, root, { alternative, at: { left: MARGIN, top, ...at }, draw: () => { drawRug(pdf, plan, sheet); if (sizes) drawSizes(pdf, plan, { sizes, sheet }); } });
+  pdf.x = MARGIN;
   pdf.y = top + at.height + 8;
   tagged(pdf, root, "Caption", () => write(pdf, alternative, { size: SMALL, colour: SLATE, gap: 8 }));
+}
+
+function drawRug(pdf: Pdf, { widthCm, lengthCm, keep, damaged }: Plan, { left, top, scale }: Sheet): void {
+  const on = (x: number, y: number): [number, number] => [left + x * scale, top + y * scale];
+  for (const r of keep) pdf.rect(...on(r.left, r.top), (r.right - r.left) * scale, (r.bottom - r.top) * scale).fillColor(KEPT).fill();
+  for (const outline of damaged) {
+    outline.forEach((p, i) => { if (i === 0) pdf.moveTo(...on(p.x, p.y)); else pdf.lineTo(...on(p.x, p.y)); });
+    pdf.closePath().fillColor(LOST).fill();
+  }
+  pdf.rect(left, top, widthCm * scale, lengthCm * scale).lineWidth(0.6).dash(3, { space: 3 }).strokeColor(LOST).stroke().undash();
+  for (const r of keep) pdf.rect(...on(r.left, r.top), (r.right - r.left) * scale, (r.bottom - r.top) * scale).lineWidth(1.4).strokeColor(GRAPHITE).stroke();
+}
+
+/** The two sides along them, and in each piece its size where there is room for it. */
+function drawSizes(pdf: Pdf, { widthCm, lengthCm, keep }: Plan, { sizes, sheet: { left, top, scale } }: { sizes: NonNullable<Plan["sizes"]>; sheet: Sheet }): void {
+  const centred = (text: string, x: number, y: number) => {
+    pdf.font("plain").fontSize(SMALL).fillColor(SLATE);
+    pdf.text(text, x - pdf.widthOfString(text) / 2, y - SMALL / 2, { lineBreak: false });
+  };
+  const [middle, centre] = [left + (widthCm * scale) / 2, top + (lengthCm * scale) / 2];
+  centred(sizes.across, middle, top - SIDE_ROOM / 2);
+  pdf.save().rotate(-90, { origin: [left - SIDE_ROOM / 2, centre] });
+  centred(sizes.along, left - SIDE_ROOM / 2, centre);
+  pdf.restore();
+  keep.forEach((r, i) => {
+    const text = sizes.kept[i] ?? "";
+    pdf.font("plain").fontSize(SMALL);
+    if (pdf.widthOfString(text) + 2 * SMALL > (r.right - r.left) * scale || 2 * SMALL > (r.bottom - r.top) * scale) return;
+    centred(text, left + ((r.left + r.right) / 2) * scale, top + ((r.top + r.bottom) / 2) * scale);
+  });
 }

@@ -1,8 +1,10 @@
 import "server-only";
 import PDFDocument from "pdfkit";
 import type { Block, PrintedDocument } from "../reply/documents/blocks";
+import { unbroken } from "../words/unbroken";
+import { wordsIn, type Words } from "../words/words";
 import { drawPhotos, drawPlan, heightOf, type PhotoBytes } from "./draw-figures";
-import { FONT_NAMES, fontBytes, runsOf } from "./fonts";
+import { fontBytes, registerFonts, runsOf } from "./fonts";
 import { artifact, BODY, keepTogether, LINE, MARGIN, SLATE, SMALL, tagged, write, type Pdf, type Structure } from "./pen";
 
 const SIZES = { 2: 13.5, 3: 11.5 } as const;
@@ -31,7 +33,8 @@ export async function drawPdf(document: PrintedDocument, { photo, createdAt }: {
     pdf.on("end", () => resolve(Buffer.concat(parts)));
     pdf.on("error", reject);
   });
-  for (const name of FONT_NAMES) pdf.registerFont(name, fontBytes(name));
+  registerFonts(pdf);
+  const words = wordsIn(document.language);
   const root = pdf.struct("Document");
   pdf.addStructure(root);
   drawHead(pdf, root, document);
@@ -40,7 +43,7 @@ export async function drawPdf(document: PrintedDocument, { photo, createdAt }: {
     const block = document.blocks[i] as Block;
     if (block.kind === "photo") {
       const photos = photosFrom(document.blocks, i);
-      drawPhotos(pdf, root, photos, photo);
+      drawPhotos(pdf, root, photos, { bytesOf: photo, words });
       i += photos.length - 1;
     } else {
       if (block.kind === "heading") keepTogether(pdf, HEADING_ROOM + heightOf(document.blocks[i + 1]));
@@ -49,7 +52,7 @@ export async function drawPdf(document: PrintedDocument, { photo, createdAt }: {
     }
   }
   root.end();
-  numberPages(pdf, parts);
+  numberPages(pdf, parts, words);
   pdf.end();
   return done;
 }
@@ -97,7 +100,7 @@ function drawBlock(pdf: Pdf, root: Structure, block: Exclude<Block, { kind: "pho
 /** A short paragraph is not parted; a long one may run on. */
 function drawText(pdf: Pdf, root: Structure, text: string, pen: { size?: number; colour?: string }): void {
   pdf.font("plain").fontSize(pen.size ?? BODY);
-  keepTogether(pdf, Math.min(pdf.heightOfString(text, { width: pdf.page.width - 2 * MARGIN, lineGap: 2 }), MOST_KEPT));
+  keepTogether(pdf, Math.min(pdf.heightOfString(unbroken(text), { width: pdf.page.width - 2 * MARGIN, lineGap: 2 }), MOST_KEPT));
   tagged(pdf, root, "P", () => write(pdf, text, pen));
 }
 
@@ -170,16 +173,16 @@ function drawCells(pdf: Pdf, { cells, widths, weight }: Row & { weight: "bold" |
 }
 
 /** Numbers each part by itself, so that one can be sent without the other. */
-function numberPages(pdf: Pdf, parts: readonly { title: string; from: number }[]): void {
+function numberPages(pdf: Pdf, parts: readonly { title: string; from: number }[], words: Words): void {
   const { start, count } = pdf.bufferedPageRange();
   parts.forEach(({ title, from }, n) => {
     const end = parts[n + 1]?.from ?? count;
-    const name = runsOf(title, "plain").map((r) => (r.font === "plain" ? r.text : "")).join("");
     for (let page = from; page < end; page += 1) {
       pdf.switchToPage(start + page);
       const { bottom } = pdf.page.margins;
       pdf.page.margins.bottom = 0;
-      artifact(pdf, () => { pdf.font("plain").fontSize(SMALL).fillColor(SLATE).text(`${name}, page ${page - from + 1} of ${end - from}`, MARGIN, pdf.page.height - MARGIN, { lineBreak: false }); });
+      const foot = runsOf(words.say("print.page", { title, page: page - from + 1, pages: end - from }), "plain").map((r) => (r.font === "plain" ? r.text : "")).join("");
+      artifact(pdf, () => { pdf.font("plain").fontSize(SMALL).fillColor(SLATE).text(foot, MARGIN, pdf.page.height - MARGIN, { lineBreak: false }); });
       pdf.page.margins.bottom = bottom;
     }
   });

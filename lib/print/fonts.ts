@@ -2,6 +2,7 @@ import "server-only";
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import { create, type Font } from "fontkit";
+import { asTyped } from "../words/unbroken";
 
 /** The typefaces shipped with the project, embedded in every document. Found from the folder that the server runs in. */
 const FILES = {
@@ -38,12 +39,29 @@ export function runsOf(text: string, weight: "plain" | "bold"): Run[] {
   const runs: { font: FontName; text: string }[] = [];
   for (const character of text) {
     const code = character.codePointAt(0) as number;
-    const font = ORDER[weight].find((name) => load(name).font.hasGlyphForCodePoint(code));
     const last = runs[runs.length - 1];
+    // What only breaks or holds a line is drawn by none, so it never changes the typeface.
+    if (last && asTyped(character) === "") { last.text += character; continue; }
+    const font = ORDER[weight].find((name) => load(name).font.hasGlyphForCodePoint(code));
     const name = font ?? ORDER[weight][0] as FontName;
     const drawn = font ? character : MISSING;
     if (last?.font === name) last.text += drawn;
     else runs.push({ font: name, text: drawn });
   }
   return runs;
+}
+
+/** A typeface of a document, as far as it is reached here: what turns text into glyphs, once its lines are broken. */
+interface Drawn { layoutRun(text: string, features?: unknown): unknown }
+
+/**
+ * Takes every typeface into a document. What holds a line together has done its work before glyphs are chosen: it is drawn as
+ * the plain characters, so that whoever searches or copies the text finds what was typed.
+ */
+export function registerFonts(pdf: PDFKit.PDFDocument): void {
+  for (const name of FONT_NAMES) {
+    const drawn = (pdf.registerFont(name, fontBytes(name)).font(name) as unknown as { _font: Drawn })._font;
+    const layoutRun = drawn.layoutRun.bind(drawn);
+    drawn.layoutRun = (text, features) => layoutRun(asTyped(text), features);
+  }
 }

@@ -1,5 +1,6 @@
 import "server-only";
 import type PDFDocument from "pdfkit";
+import { unbroken } from "../words/unbroken";
 import { runsOf } from "./fonts";
 
 /** Points. A4; sizes and leading by eye. */
@@ -16,7 +17,7 @@ interface Pen { weight?: "plain" | "bold"; size?: number; colour?: string; gap?:
 
 /** Text in the typefaces that can draw it, flowing as one paragraph, marked as one piece of the structure. */
 export function write(pdf: Pdf, text: string, { weight = "plain", size = BODY, colour = GRAPHITE, gap = 6, x, width }: Pen = {}): void {
-  const runs = runsOf(text === "" ? " " : text, weight);
+  const runs = runsOf(text === "" ? " " : unbroken(text), weight);
   pdf.fontSize(size).fillColor(colour);
   if (x !== undefined) pdf.x = x;
   runs.forEach((run, i) => {

@@ -2,7 +2,8 @@ import type { EnquiryAnswers, RugAnswers } from "../trade/questions";
 import { colourWord } from "./colour-word";
 import { changeWords, happenedWords, reasonWords, soldAsWords } from "./happened";
 import { size, type Figures } from "../words/measures";
-import { plain } from "./rug-title";
+import { wordsIn } from "../words/words";
+import { colourName, plain } from "./rug-title";
 
 export interface RugSketch {
   answers: RugAnswers;
@@ -25,10 +26,13 @@ export function rugTitleOf({ answers, colours }: RugSketch): string {
 
 /** A rug inside a sentence of a document: "a grey rug, 170 × 240 cm". */
 export function rugWordsOf({ answers, colours }: RugSketch, figures: Figures): string {
+  const words = wordsIn(figures.locale);
   const main = [...colours].sort((a, b) => b.share - a.share)[0];
-  const sides = answers.widthCm && answers.lengthCm ? `, ${size(Math.round(answers.widthCm), Math.round(answers.lengthCm), figures)}` : "";
-  const words = main ? `${colourWord(main.hex)} rug` : "rug";
-  return `${/^[aeiou]/.test(words) ? "an" : "a"} ${words}${sides}`;
+  const sides = answers.widthCm && answers.lengthCm ? size(Math.round(answers.widthCm), Math.round(answers.lengthCm), figures) : null;
+  if (!main) return sides ? words.say("rug.a-size", { size: sides }) : words.say("rug.a");
+  const word = colourWord(main.hex);
+  const coloured = { an: /^[aeiou]/.test(word) ? "yes" : "no", colour: colourName(word, words) };
+  return sides ? words.say("rug.a-colour-size", { ...coloured, size: sides }) : words.say("rug.a-colour", coloured);
 }
 
 /** What a slip is headed with: "Grey 170 × 240, urine, then household cleaner". */

@@ -38,7 +38,8 @@ const shareWord = (percent: number, { say }: Words) => say(`share.${(SHARES.find
 /** Keeps a number and its unit on one line. */
 const NBSP = "\u00a0";
 /** Whole per cent, the sign after a space that does not break (ISO 80000-1, from memory). */
-const percents = (low: number, high: number) => (low === high ? `${low}${NBSP}%` : `${low}–${high}${NBSP}%`);
+export const percent = (n: number | string): string => `${n}${NBSP}%`;
+const percents = (low: number, high: number) => percent(low === high ? low : `${low}–${high}`);
 /** An improvement in figures, the same in a letter, in the queue and beside the evidence: "0–32 %". Per cent 0–100; ends are rounded to whole per cent. */
 export const improvementFigures = ({ low, high }: Pick<Range, "low" | "high">): string => percents(Math.round(low), Math.round(high));
 

@@ -103,6 +103,17 @@ export const CAUTIONS: readonly CautionRow[] = [
   { when: "wet-now", methods: ["low-moisture", "wet-hand-clean", "immersion-wash", "solvent-dry"], atMost: "needs-testing-first", from: 0.5, why: "it has to be dry and seen before anything is tried", ...practice },
 ];
 
+/** How the judgement of a method is said. `why` stands after its opening; `chance` in per cent. */
+export const METHOD_SENTENCES = {
+  "ruled-out-pile": (why: string, fibre: string, chance: string) => `Ruled out: ${why} (${fibre} is the likeliest of those; together ${chance}).`,
+  "ruled-out": (why: string) => `Ruled out: ${why}.`,
+  test: (why: string) => `Only after a test: ${why}.`,
+  seen: (why: string) => `Only after it was seen: ${why}.`,
+  suitable: (why: string) => `Suitable: ${why}.`,
+  "left-but": (why: string) => `Always possible: it costs nothing, ${why}.`,
+  left: (why: string) => `Always possible: ${why}.`,
+} as const;
+
 /** What leaving it as it is means where something goes on by itself: the first row that holds is said. Common practice, no published source. */
 export const LEFT_AS_IT_IS: readonly { readonly when: CautionRow["when"] | "urine-fresh" | "urine-old" | "food-fresh"; readonly from: number; readonly say: string }[] = [
   { when: "wet-now", from: 0.5, say: "not while it is wet: it has to dry first, and what forms while it dries may stay" },

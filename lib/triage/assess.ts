@@ -1,6 +1,7 @@
 import { CAPS } from "../trade/evidence-caps";
 import { ONLY_INSPECTION } from "../trade/inspection";
 import type { FibreId } from "../trade/fibres";
+import { NOT_STATED } from "../trade/not-stated";
 import { advise, referTo, weighActions, type Decision } from "./advice";
 import type { Assessment, TriageSettings } from "./assessment";
 import { believe, type Belief } from "./belief";
@@ -46,8 +47,8 @@ const BEYOND_REPAIR_MOST = CAPS.told;
 
 /** Why an improvement cannot be stated, or null where it can. */
 function whyNoImprovement(told: Told, happened: WhatHappened, fibres: Record<FibreId, number>): string | null {
-  if (saysNothingIsWrong(told)) return "No mark or damage was described, so there is nothing to bring back.";
-  if (chanceOfRepairOnly(happened, fibres) >= REPAIR_ONLY_FROM) return "What was described is mended, not cleaned: insects, a failing back and shrinkage are repairs.";
+  if (saysNothingIsWrong(told)) return NOT_STATED["no-damage"];
+  if (chanceOfRepairOnly(happened, fibres) >= REPAIR_ONLY_FROM) return NOT_STATED.repair;
   return null;
 }
 
@@ -97,7 +98,7 @@ function outlookOf(c: Case) {
 function whysOf(o: ReturnType<typeof outlookOf>, firstAid: string[] | null): Assessment["why"] {
   return {
     ...(o.noImprovement ? { improvement: o.noImprovement, worse: o.noImprovement, beyondRepair: o.noImprovement } : {}),
-    ...(o.lifeYears ? {} : { lifeYears: "An antique gets no figure: how long it lasts hangs on how it is kept. A conservator can say more." }),
+    ...(o.lifeYears ? {} : { lifeYears: NOT_STATED["antique-life"] }),
     ...(firstAid ? {} : { firstAid: "Nothing is wet or fresh by what we were told." }),
     ...(o.money.why ? { money: o.money.why } : {}),
   };

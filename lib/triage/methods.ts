@@ -1,5 +1,5 @@
 import {
-  CARE_COLUMNS_OF, CAUTIONS, LEFT_AS_IT_IS, METHODS, METHOD_IDS, VERDICT_LIMITS, VERDICTS_STRICT_FIRST, type CareColumn, type MethodId, type Verdict,
+  CARE_COLUMNS_OF, CAUTIONS, LEFT_AS_IT_IS, METHODS, METHOD_IDS, METHOD_SENTENCES, VERDICT_LIMITS, VERDICTS_STRICT_FIRST, type CareColumn, type MethodId, type Verdict,
 } from "../trade/care";
 import { FIBRE_IDS, fibreName, type FibreId } from "../trade/fibres";
 import type { Assessment } from "./assessment";
@@ -49,10 +49,10 @@ function likeliestForbidden(method: MethodId, fibres: Fibres): FibreId {
 
 function whyOf(method: MethodId, verdict: Verdict, fibres: Fibres, forbidden: number): string {
   const row = METHODS[method];
-  if (verdict === "suitable") return `Suitable: ${row.fine}.`;
-  if (verdict === "needs-testing-first") return `Only after a test: ${row.test}.`;
-  if (method === "at-home") return `Ruled out: ${row.forbidden}.`;
-  return `Ruled out: ${row.forbidden} (${fibreName(likeliestForbidden(method, fibres))} is the likeliest of those; together ${percent(forbidden)}).`;
+  if (verdict === "suitable") return METHOD_SENTENCES.suitable(row.fine);
+  if (verdict === "needs-testing-first") return METHOD_SENTENCES.test(row.test);
+  if (method === "at-home") return METHOD_SENTENCES["ruled-out"](row.forbidden);
+  return METHOD_SENTENCES["ruled-out-pile"](row.forbidden, fibreName(likeliestForbidden(method, fibres)), percent(forbidden));
 }
 
 /** How far what a caution or a note names holds, 0–1. Spots that were told are handled as mould, however likely that is. */
@@ -72,7 +72,7 @@ function holdsBy(told: Told, chance: Chance): (when: string) => number {
 /** Why nothing may be done at all, and what that leaves. */
 function whyNone(holds: (when: string) => number): string {
   const note = LEFT_AS_IT_IS.find((n) => holds(n.when) >= n.from);
-  return `Always possible: ${note ? `it costs nothing, ${note.say}` : METHODS.none.fine}.`;
+  return note ? METHOD_SENTENCES["left-but"](note.say) : METHOD_SENTENCES.left(METHODS.none.fine);
 }
 
 /** Every method with its verdict and a sentence that says why. `chance` gives the marginal chance of a mechanism. */
@@ -86,7 +86,7 @@ export function judgeMethods(told: Told, fibres: Fibres, chance: Chance): Assess
     for (const c of CAUTIONS) {
       if (!c.methods.includes(method) || holds(c.when) < c.from || strictest([verdict, c.atMost]) === verdict) continue;
       verdict = c.atMost;
-      why = `${verdict === "ruled-out" ? "Ruled out" : "Only after it was seen"}: ${c.why}.`;
+      why = METHOD_SENTENCES[verdict === "ruled-out" ? "ruled-out" : "seen"](c.why);
     }
     return { method, verdict, why };
   });

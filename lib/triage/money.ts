@@ -1,5 +1,6 @@
 import type { FibreId } from "../trade/fibres";
 import { fromPoundsOf2024 } from "../trade/price-index";
+import { NOT_STATED } from "../trade/not-stated";
 import type { Make } from "../trade/prices";
 import { CURRENCIES, type Currency } from "../trade/questions";
 import { CLEANING_SPREAD, CUT_DOWN } from "../trade/value";
@@ -77,25 +78,18 @@ function valued(v: Valued, { currency, size, clean }: { currency: Currency; size
   return { replace, valueToday: rangeOf(valueParts(v)), notWorthIt: chanceNotWorthIt(clean, servingParts(v), scale) };
 }
 
-const WHY = {
-  size: "The size of the rug is not known, and every price goes by the square metre.",
-  antique: "An antique is valued by a valuer, never from photos.",
-  currency: "Prices new are known in pounds, euros and dollars only, so neither replacement nor value is stated.",
-  old: "A hand-knotted rug of this age is past every published table of depreciation: a valuer says what it is worth.",
-} as const;
-
 /** All sums in the workshop's currency; null with a sentence where they cannot be said. Antiques get no value and no replacement: a valuer does that. */
 export function judgeMoney(told: Told, fibres: Fibres, { settings, year }: MoneyContext): Money {
   const size = sizeOf(told);
-  if (!size) return { money: null, why: WHY.size, notWorthIt: 0 };
+  if (!size) return { money: null, why: NOT_STATED.size, notWorthIt: 0 };
   const currency = CURRENCIES.find((c) => c === settings.currency);
   const clean = cleaningCost(size, settings.prices);
   const cutDown = cutDownCost(size, settings.prices, plannedBindingM(told));
   const plain = { currency: settings.currency, clean, replace: null, valueToday: null };
-  if (told.has("age:antique")) return { money: { ...plain, cutDown: null }, why: WHY.antique, notWorthIt: 0 };
-  if (!currency) return { money: { ...plain, cutDown }, why: WHY.currency, notWorthIt: 0 };
+  if (told.has("age:antique")) return { money: { ...plain, cutDown: null }, why: NOT_STATED.antique, notWorthIt: 0 };
+  if (!currency) return { money: { ...plain, cutDown }, why: NOT_STATED.currency, notWorthIt: 0 };
   const make = makeOf(told);
   const paid = readPrice(told.value("price-per-m2") ?? "", { currency, year, make });
   const { replace, valueToday, notWorthIt } = valued({ told, fibres, yearNow: year, make, paid }, { currency, size, clean });
-  return { money: { ...plain, cutDown, replace, valueToday }, why: valueToday ? null : WHY.old, notWorthIt };
+  return { money: { ...plain, cutDown, replace, valueToday }, why: valueToday ? null : NOT_STATED.old, notWorthIt };
 }

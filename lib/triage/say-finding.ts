@@ -1,3 +1,4 @@
+import { COMPARED, comparedBy } from "../trade/compared";
 import { fibreName, isFibreId, type FibreId } from "../trade/fibres";
 import { QUESTIONS, type QuestionId } from "../trade/questions";
 import type { WeightBalance } from "./assessment";
@@ -37,13 +38,8 @@ function priceClause(value: Record<string, unknown>): Told {
 
 const percentOf = (share: unknown) => `${number(100 * Number(share))} %`;
 
-/** How an affected spot compares, by the direction of its change as the photo's arithmetic names it. */
-const COMPARED: Readonly<Record<string, string>> = {
-  none: "no different from", "yellower-darker": "browner than", yellower: "yellower than", "lighter-paler": "lighter and paler than", darker: "darker than",
-  greyer: "darker and duller than", "lightness-only": "lighter or darker, and nothing else, than", "another-hue": "of another hue than",
-};
 function changeClause(v: Record<string, unknown>): Told {
-  const compared = COMPARED[String(v["direction"])] ?? "different from";
+  const compared = COMPARED[comparedBy(v["direction"])];
   const [deltaE, sd] = [Number(v["deltaE"]), Number(v["uncertainty"])];
   return {
     staff: `in one photo the affected spot is ${compared} the untouched one (ΔE00 ${deltaE.toFixed(1)}${sd > 0 ? ` ± ${sd.toFixed(1)}` : ""})`,

@@ -1,6 +1,6 @@
 import type { PlanView } from "../enquiry/views";
 import type { CutKind } from "../photo/cut-down";
-import { CUT_NAMES } from "../reply/documents/cut-down-plan";
+import { CUT_NAMES } from "../photo/cut-names";
 import { run, size, smallArea, type Figures } from "../words/measures";
 import { percent } from "./figures";
 

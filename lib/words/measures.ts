@@ -25,6 +25,9 @@ function numberFormat(locale: Locale, options: Intl.NumberFormatOptions): Intl.N
 /** A number with at most so many decimals, by locale: "1,234.5". */
 export const number = (value: number, locale: Locale, decimals = 0): string => numberFormat(locale, { maximumFractionDigits: decimals }).format(value);
 
+/** A number with exactly so many decimals, by locale: "5.0". */
+export const decimal = (value: number, locale: Locale, decimals: number): string => numberFormat(locale, { minimumFractionDigits: decimals, maximumFractionDigits: decimals }).format(value);
+
 /** An amount: "£4,200", "€45.50". `currency` ISO 4217; whole amounts unless `decimals` says otherwise. */
 export const money = (amount: number, currency: string, locale: Locale, decimals = 0): string =>
   numberFormat(locale, { style: "currency", currency, minimumFractionDigits: decimals, maximumFractionDigits: decimals }).format(amount);

@@ -1,16 +1,27 @@
 import { NOT_A_PHOTO, NOT_TAKEN, REMARKS } from "../photo/sentences";
+import { CUT_NAMES } from "../photo/cut-names";
+import { BENCH_TESTS, type BenchTestRow } from "../trade/bench-tests";
+import { CAUTIONS, LEFT_AS_IT_IS, METHOD_IDS, METHOD_SENTENCES, METHODS, type MethodId } from "../trade/care";
+import { COMPARED, type Compared } from "../trade/compared";
+import { DAMAGE_IDS, mechanismName, type MechanismId } from "../trade/damage";
 import { FIBRES, type FibreId } from "../trade/fibres";
 import { FIRST_AID } from "../trade/first-aid";
+import { NOT_STATED } from "../trade/not-stated";
 import type { QuestionRow } from "../trade/question-row";
 import { PHOTO_KINDS, QUESTIONS, type PhotoKind, type QuestionId } from "../trade/questions";
+import { NOT_LEGAL_ADVICE, RIGHTS } from "../trade/rights";
 import { WORDING_FOR_TRADE, type TradeWording } from "../trade/wording-for-trade";
 
 /**
- * The texts of the trade's tables that a client reads, by key. Their English stands in the tables themselves, beside what it
+ * The texts of the trade's tables that a client reads, on a page or on paper, by key. Their English stands in the tables themselves, beside what it
  * means; another language answers to the same keys. `trade.` before a question: as a colleague reads it.
  */
 type Asked = "ask" | "hint" | `answer.${string}` | `answer.${string}.hint`;
-export type TableKey = `question.${QuestionId}.${Asked}` | `trade.question.${QuestionId}.${Asked}` | `photo.${PhotoKind}.${"ask" | "hint"}` | `first-aid.${string}` | `${"not-a-photo" | "not-taken" | "remark"}.${string}` | `fibre.${FibreId}.short`;
+export type TableKey = `question.${QuestionId}.${Asked}` | `trade.question.${QuestionId}.${Asked}` | `photo.${PhotoKind}.${"ask" | "hint"}` | `first-aid.${string}` | `${"not-a-photo" | "not-taken" | "remark"}.${string}` | `fibre.${FibreId}.${"short" | "name"}` | OfDocuments;
+/** What documents take from the tables. `why`: why a method may or may not be used, the sentence and what stands in it. */
+type OfDocuments =
+  | `mechanism.${MechanismId}` | `treatment.${MethodId}` | `why.${string}` | `not-stated.${keyof typeof NOT_STATED}` | `compared.${Compared}`
+  | `cut.${keyof typeof CUT_NAMES}` | `test.${string}` | `right.${string}`;
 
 type Entry = readonly [TableKey, string];
 const entry = (key: TableKey, text: string | undefined): Entry[] => (text === undefined ? [] : [[key, text]]);
@@ -25,8 +36,27 @@ function ofQuestion(prefix: `question.${QuestionId}` | `trade.question.${Questio
 const ofPhotos = (prefix: "not-a-photo" | "not-taken" | "remark", texts: Readonly<Record<string, string>>): Entry[] =>
   Object.entries(texts).map(([id, text]) => [`${prefix}.${id}`, text]);
 
+/** A bench test and its answers, as a letter to a seller names them. */
+const ofTest = ([id, { name, readings }]: [string, BenchTestRow]): Entry[] => [
+  [`test.${id}`, name],
+  ...Object.entries(readings).flatMap(([reading, r]) => (r.kind === "choice" ? Object.entries(r.answers).map(([answer, { label }]): Entry => [`test.${id}.${reading}.${answer}`, label]) : [])),
+];
+
+const ofDocuments: Entry[] = [
+  ...([...DAMAGE_IDS, "soil-only"] as const).map((id): Entry => [`mechanism.${id}`, mechanismName(id)]),
+  ...METHOD_IDS.flatMap((id): Entry[] => [[`treatment.${id}`, METHODS[id].name], ...(["fine", "test", "forbidden"] as const).map((verdict): Entry => [`why.${id}.${verdict}`, METHODS[id][verdict]])]),
+  ...CAUTIONS.map(({ why }, at): Entry => [`why.caution.${at}`, why]), ...LEFT_AS_IT_IS.map(({ say }, at): Entry => [`why.left.${at}`, say]),
+  ...Object.entries(METHOD_SENTENCES).map(([id, sentence]): Entry => [`why.sentence.${id}`, sentence("{why}", "{fibre}", "{chance}")]),
+  ...Object.entries(NOT_STATED).map(([id, text]): Entry => [`not-stated.${id as keyof typeof NOT_STATED}`, text]),
+  ...Object.entries(COMPARED).map(([id, text]): Entry => [`compared.${id as Compared}`, text]),
+  ...Object.entries(CUT_NAMES).map(([id, text]): Entry => [`cut.${id as keyof typeof CUT_NAMES}`, text]),
+  ...Object.entries(BENCH_TESTS).flatMap(ofTest),
+  ...Object.entries(RIGHTS).flatMap(([place, rows]) => rows.map(({ say }, at): Entry => [`right.${place}.${at}`, say])), ["right.not-legal-advice", NOT_LEGAL_ADVICE],
+];
+
 const entries: Entry[] = [
-  ...FIBRES.map(({ id, short }): Entry => [`fibre.${id}.short`, short]),
+  ...FIBRES.flatMap(({ id, short, name }): Entry[] => [[`fibre.${id}.short`, short], [`fibre.${id}.name`, name]]),
+  ...ofDocuments,
   ...(Object.keys(QUESTIONS) as QuestionId[]).flatMap((id) => [
     ...ofQuestion(`question.${id}`, QUESTIONS[id]), ...ofQuestion(`trade.question.${id}`, WORDING_FOR_TRADE[id] ?? {}),
   ]),

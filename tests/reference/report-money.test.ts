@@ -14,8 +14,8 @@ function printed(answers: RugAnswers, percents: Record<string, number>) {
   }).rugs;
   const { blocks } = conditionReport({
     figures: { locale: "en-GB", areaUnit: "m2" },
-    reference: "K7-204", theirReference: null, client: "Ana Example", rug: "A rug", account: null, assessment: rug!.assessment, photos: [], measured: [], inspection: null,
-    workshop: { name: "Lantern Yard", lines: [] }, today: "1 June 2026",
+    reference: "K7-204", theirReference: null, client: "Ana Example", rug: "A rug", account: null, assessment: rug!.assessment, photos: [], inspection: null,
+    workshop: { name: "Lantern Yard", lines: [] }, today: "1 June 2026", judgedOn: "1 June 2026",
   });
   const from = blocks.findIndex((b) => b.kind === "heading" && b.text === "Cost and value");
   const table = blocks[from + 1];

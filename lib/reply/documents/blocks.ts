@@ -1,3 +1,5 @@
+import type { Locale } from "../../words/locales";
+
 /** What a printed document is made of; whoever draws it keeps the order, so that it reads the same aloud. */
 export type Block =
   | { readonly kind: "heading"; readonly level: 2 | 3; readonly text: string }
@@ -11,14 +13,15 @@ export type Block =
   | { readonly kind: "table"; readonly caption: string; readonly head: readonly string[]; readonly rows: readonly (readonly string[])[] }
   | { readonly kind: "photo"; readonly photoId: string; readonly alternative: string; readonly caption: string }
   /** Lengths in centimetres from the rug's first corner; `keep` is what remains. */
-  | { readonly kind: "plan"; readonly widthCm: number; readonly lengthCm: number; readonly keep: readonly Rectangle[]; readonly damaged: readonly (readonly { readonly x: number; readonly y: number }[])[]; readonly alternative: string }
+  | { readonly kind: "plan"; readonly widthCm: number; readonly lengthCm: number; readonly keep: readonly Rectangle[]; readonly damaged: readonly (readonly { readonly x: number; readonly y: number }[])[]; readonly alternative: string;
+      /** What is written on the drawing: the rug's two sides, and each piece that is kept. Absent in documents made before there was any. */
+      readonly sizes?: { readonly across: string; readonly along: string; readonly kept: readonly string[] } | undefined }
   | { readonly kind: "signature"; readonly lines: readonly string[] };
 export interface Rectangle { readonly left: number; readonly top: number; readonly right: number; readonly bottom: number }
 
 export interface PrintedDocument {
   readonly title: string;
-  /** BCP 47 */
-  readonly language: string;
+  readonly language: Locale;
   /** Who it comes from: the workshop's head; null for the client's own letter. */
   readonly head: { readonly name: string; readonly lines: readonly string[] } | null;
   readonly blocks: readonly Block[];

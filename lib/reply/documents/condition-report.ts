@@ -1,8 +1,7 @@
-import { fibreName } from "../../trade/fibres";
-import { mechanismName } from "../../trade/damage";
-import { METHODS } from "../../trade/care";
-import type { Assessment, Range } from "../../triage/assessment";
-import type { Figures } from "../../words/measures";
+import type { Assessment } from "../../triage/assessment";
+import { comparedBy } from "../../trade/compared";
+import { methodWhyIn, notStatedIn } from "../../words/judged";
+import { decimal, type Figures } from "../../words/measures";
 import { wordsIn, type Words } from "../../words/words";
 import { moneyPhrase, yearsPhrase } from "../phrases";
 import { heading, list, paragraph, small, type Block, type PrintedDocument } from "./blocks";
@@ -20,11 +19,11 @@ export interface ConditionReport {
   readonly account: string | null;
   readonly assessment: Assessment;
   readonly photos: readonly ReportPhoto[];
-  /** Measured changes of colour, each a sentence with its range. */
-  readonly measured: readonly string[];
   readonly inspection: Inspection | null;
   readonly workshop: { readonly name: string; readonly lines: readonly string[] };
   readonly today: string;
+  /** The day that ages were counted to, written out. */
+  readonly judgedOn: string;
   /** How sums are written. */
   readonly figures: Figures;
 }
@@ -37,84 +36,111 @@ const NAMED_FROM = 0.05;
  * a named person's inspection; not a word on cover, fault or what an insurer decides; our own interest disclosed.
  */
 export function conditionReport(r: ConditionReport): PrintedDocument {
+  const words = wordsIn(r.figures.locale);
+  const { say } = words;
   return {
-    title: `Condition report ${r.reference}`, language: r.figures.locale, head: r.workshop,
+    title: say("report.title", { reference: r.reference }), language: r.figures.locale, head: r.workshop,
     blocks: [
-      paragraph(`${r.rug}, owned by ${r.client}. Written on ${r.today}.${r.theirReference ? ` Your reference: ${r.theirReference}.` : ""}`),
-      paragraph(r.inspection ? `Inspected by ${r.inspection.by} on ${r.inspection.on}.` : "Provisional, not inspected: this report goes by photos and by what we were told."),
-      heading("What the owner told us"),
-      paragraph(r.account ? `“${r.account}”` : "No account was given beyond the answers to our questions."),
-      heading("What was seen"),
-      ...(r.inspection ? [paragraph(r.inspection.found)] : []),
-      ...(r.measured.length > 0 ? list(r.measured) : [paragraph("No change of colour was measured.")]),
-      ...r.photos.map((p): Block => ({ kind: "photo", photoId: p.id, alternative: `Photo: ${p.shows}`, caption: `${p.shows}${p.takenOn ? `, taken ${p.takenOn}` : ""}.` })),
-      heading("What it is probably made of"),
-      fibreTable(r.assessment),
-      heading("What has probably happened"),
-      ...causeBlocks(r.assessment),
-      heading("What was considered"),
-      { kind: "table", caption: "Methods and why", head: ["Method", "Judgement"], rows: r.assessment.methods.map((m) => [sentence(METHODS[m.method].name), m.why]) },
-      heading("Prospects"),
-      ...prospectBlocks(r),
-      heading("Cost and value"),
-      ...moneyBlocks(r.assessment, wordsIn(r.figures.locale)),
-      heading("What this report does not say"),
-      paragraph("It says nothing about cover, fault or what anybody owes: those are for others to decide, by your local law. Probabilities are stated as they were worked out from the evidence named; an inspection and tests would change them."),
-      paragraph(`${r.workshop.name} earns its living from cleaning and repairing rugs. Weigh this report with that in mind.`),
-      small(`Model of judgement ${r.assessment.modelVersion}; ages counted from ${r.assessment.asOf.slice(0, 10)}.`),
+      paragraph([say("report.of", { rug: r.rug, client: r.client, day: r.today }), ...(r.theirReference ? [say("report.their-reference", { reference: r.theirReference })] : [])].join(" ")),
+      paragraph(r.inspection ? say("report.inspected", { by: r.inspection.by, day: r.inspection.on }) : say("report.provisional")),
+      heading(say("report.told")),
+      paragraph(r.account ? say("report.quoted", { account: r.account }) : say("report.no-account")),
+      heading(say("report.seen")),
+      ...seenBlocks(r, words),
+      heading(say("report.fibres")),
+      fibreTable(r.assessment, words),
+      heading(say("report.causes")),
+      ...causeBlocks(r.assessment, words),
+      heading(say("report.considered")),
+      {
+        kind: "table", caption: say("report.methods-caption"), head: [say("report.method"), say("report.judgement")],
+        rows: r.assessment.methods.map((m) => [sentence(words.table(`treatment.${m.method}`)), methodWhyIn(words, m.method, m.why)]),
+      },
+      heading(say("report.prospects")),
+      ...prospectBlocks(r, words),
+      heading(say("report.money")),
+      ...moneyBlocks(r.assessment, words),
+      heading(say("report.limits")),
+      paragraph(say("report.no-cover")),
+      paragraph(say("report.interest", { workshop: r.workshop.name })),
+      small(say("report.model", { version: r.assessment.modelVersion, day: r.judgedOn })),
       { kind: "signature", lines: ["", r.inspection?.by ?? r.workshop.name] },
     ],
   };
 }
 
-const percent = (p: number) => `${Math.round(p * 100)} in 100`;
 const sentence = (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+const inHundred = (p: number, { say }: Words) => say("print.in-hundred", { n: Math.round(p * 100) });
 
-function fibreTable({ fibres, findings }: Assessment): Block {
-  const strongest = findings.some((f) => f.strength === "laboratory") ? "a laboratory's report" : findings.some((f) => f.strength === "bench") ? "a bench test" : "words and photos";
-  return {
-    kind: "table", caption: `Fibre of the pile, by ${strongest}`, head: ["Fibre", "Chance", "Range"],
-    rows: fibres.filter((f) => f.probability >= NAMED_FROM).map((f) => [sentence(fibreName(f.fibre)), percent(f.probability), `${percent(f.low)} to ${percent(f.high)}`]),
-  };
-}
-
-function causeBlocks({ mechanisms }: Assessment): Block[] {
-  const named = mechanisms.filter((m) => m.probability >= NAMED_FROM);
-  if (named.length === 0) return [paragraph("Nothing that we were told or shown points to a cause.")];
+/** What an inspection found, what was measured, and the photos. */
+function seenBlocks({ inspection, assessment, photos, figures }: ConditionReport, words: Words): Block[] {
+  const { say } = words;
+  const measured = assessment.findings.filter((f) => f.what === "colour-change").map((f) => changeSentence(f.value, words, figures));
   return [
-    { kind: "table", caption: "Causes, each by itself; several can hold together", head: ["Cause", "Chance"], rows: named.map((m) => [sentence(mechanismName(m.mechanism)), percent(m.probability)]) },
+    ...(inspection ? [paragraph(inspection.found)] : []),
+    ...(measured.length > 0 ? list(measured) : [paragraph(say("report.not-measured"))]),
+    ...photos.map(({ id, shows, takenOn }): Block => ({
+      kind: "photo", photoId: id, alternative: say("report.photo", { shows }), caption: takenOn ? say("report.photo-caption-day", { shows, day: takenOn }) : say("report.photo-caption", { shows }),
+    })),
   ];
 }
 
-const perCentRange = ({ low, high }: Range) => `between ${Math.round(low)} and ${Math.round(high)} per cent`;
+/** A measured change of colour with its range (ΔE00 of CIEDE2000, ISO/CIE 11664-6). */
+function changeSentence(value: Assessment["findings"][number]["value"], words: Words, { locale }: Figures): string {
+  const { direction, deltaE, uncertainty } = (typeof value === "object" && !Array.isArray(value) ? value : {}) as Record<string, unknown>;
+  const range = Number(uncertainty) > 0 ? ` ± ${decimal(Number(uncertainty), locale, 1)}` : "";
+  return words.say("report.change", { compared: words.table(`compared.${comparedBy(direction)}`), deltaE: `${decimal(Number(deltaE), locale, 1)}${range}` });
+}
 
-function prospectBlocks({ assessment: a, inspection, figures }: ConditionReport): Block[] {
+function fibreTable({ fibres, findings }: Assessment, words: Words): Block {
+  const { say } = words;
+  const evidence = (["laboratory", "bench"] as const).find((strength) => findings.some((f) => f.strength === strength)) ?? "told";
+  return {
+    kind: "table", caption: say("report.fibre-caption", { evidence }), head: [say("report.fibre"), say("report.chance"), say("report.range")],
+    rows: fibres.filter((f) => f.probability >= NAMED_FROM).map((f) => [
+      sentence(words.table(`fibre.${f.fibre}.name`)), inHundred(f.probability, words), say("print.in-hundred-range", { low: Math.round(f.low * 100), high: Math.round(f.high * 100) }),
+    ]),
+  };
+}
+
+function causeBlocks({ mechanisms }: Assessment, words: Words): Block[] {
+  const { say } = words;
+  const named = mechanisms.filter((m) => m.probability >= NAMED_FROM);
+  if (named.length === 0) return [paragraph(say("report.no-cause"))];
+  return [{
+    kind: "table", caption: say("report.causes-caption"), head: [say("report.cause"), say("report.chance")],
+    rows: named.map((m) => [sentence(words.table(`mechanism.${m.mechanism}`)), inHundred(m.probability, words)]),
+  }];
+}
+
+function prospectBlocks({ assessment: a, inspection }: ConditionReport, words: Words): Block[] {
+  const { say } = words;
+  const instead = (why: string | undefined, else_: string) => (why === undefined ? else_ : notStatedIn(words, why));
   return [
     ...list([
-      a.improvement ? `With the best method still open, ${perCentRange(a.improvement)} of the colour change may come back.` : (a.why.improvement ?? "No improvement can be stated."),
-      ...(a.worse === null ? [] : [`The chance that cleaning makes it worse is about ${percent(a.worse)}.`]),
-      a.lifeYears ? `In ordinary use it has ${yearsPhrase(a.lifeYears, wordsIn(figures.locale))} left.` : (a.why.lifeYears ?? "No life can be stated."),
+      a.improvement ? say("report.improvement", { low: Math.round(a.improvement.low), high: Math.round(a.improvement.high) }) : instead(a.why.improvement, say("report.no-improvement")),
+      ...(a.worse === null ? [] : [say("report.worse", { chance: inHundred(a.worse, words) })]),
+      a.lifeYears ? say("report.life", { years: yearsPhrase(a.lifeYears, words) }) : instead(a.why.lifeYears, say("report.no-life")),
     ]),
-    paragraph(beyondRepair(a, inspection)),
+    paragraph(beyondRepair(a, inspection, words)),
   ];
 }
 
 /** The verdict is a person's; the chance is the program's and stays provisional. */
-function beyondRepair({ beyondRepair: chance }: Assessment, inspection: Inspection | null): string {
-  if (inspection) return inspection.isBeyondRepair ? `Beyond economic repair, in the judgement of ${inspection.by}, who inspected it on ${inspection.on}.` : `Not beyond economic repair, in the judgement of ${inspection.by}, who inspected it on ${inspection.on}.`;
-  return chance === null ? "Whether it is beyond economic repair was not judged: provisional, not inspected." : `Provisional, not inspected: the chance that it is beyond economic repair is about ${percent(chance)}.`;
+function beyondRepair({ beyondRepair: chance }: Assessment, inspection: Inspection | null, words: Words): string {
+  if (inspection) return words.say(inspection.isBeyondRepair ? "report.beyond" : "report.not-beyond", { by: inspection.by, day: inspection.on });
+  return chance === null ? words.say("report.beyond-not-judged") : words.say("report.beyond-chance", { chance: inHundred(chance, words) });
 }
 
-/** How value today is worked out (lib/trade/depreciation.ts), for a reader who has a table of their own. */
-const HOW_VALUED =
-  "Value today is the price of a new one less the years of use, by a straight line over the useful lives that published tables give floor coverings of this kind. The tables contradict each other, so the range is wide.";
-
+/** Ranges of money; how value today is worked out (lib/trade/depreciation.ts), for a reader who has a table of their own. */
 function moneyBlocks({ money, why }: Assessment, words: Words): Block[] {
-  if (!money) return [paragraph(why.money ?? "No costs can be stated.")];
-  const rows = ([["Cleaning", money.clean], ["Cutting down and new edges", money.cutDown], ["A new one like it", money.replace], ["Value today: new, less depreciation", money.valueToday]] as const)
-    .flatMap(([what, r]) => (r ? [[what, moneyPhrase(r, money.currency, words)]] : []));
+  const { say } = words;
+  if (!money) return [paragraph(why.money ? notStatedIn(words, why.money) : say("report.no-money"))];
+  const rows = ([["report.clean", money.clean], ["report.cut-down", money.cutDown], ["report.replace", money.replace], ["report.value-today", money.valueToday]] as const)
+    .flatMap(([what, r]) => (r ? [[say(what), moneyPhrase(r, money.currency, words)]] : []));
   return [
-    { kind: "table", caption: "Ranges; confirmed only when the rug was seen", head: ["What", "Range"], rows },
-    ...(money.valueToday && money.replace ? [small(`${HOW_VALUED} In the middle of it, ${percent(money.valueToday.median / money.replace.median)} of the price new are left.`)] : []), ...(why.money ? [paragraph(why.money)] : []),
+    { kind: "table", caption: say("report.money-caption"), head: [say("report.what"), say("report.range")], rows },
+    ...(money.valueToday && money.replace ? [small(say("report.how-valued", { share: inHundred(money.valueToday.median / money.replace.median, words) }))] : []),
+    ...(why.money ? [paragraph(notStatedIn(words, why.money))] : []),
   ];
 }

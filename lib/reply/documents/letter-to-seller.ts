@@ -1,6 +1,7 @@
-import { NOT_LEGAL_ADVICE, RIGHTS, type Jurisdiction } from "../../trade/rights";
-import { heading, list, paragraph, small, type PrintedDocument } from "./blocks";
+import { RIGHTS, type Jurisdiction } from "../../trade/rights";
 import type { Locale } from "../../words/locales";
+import { wordsIn, type Words } from "../../words/words";
+import { heading, list, paragraph, small, type Block, type PrintedDocument } from "./blocks";
 
 /** A bench test or a laboratory's report as the letter names it. */
 export interface Tested { readonly by: string; readonly on: string; readonly found: string; readonly kind: "bench" | "laboratory" }
@@ -31,64 +32,58 @@ const DAYS_TO_ANSWER = 14;
  * for nothing else.
  */
 export function letterToSeller(l: SellerLetter): PrintedDocument {
-  const isTested = l.tests.length > 0;
+  const words = wordsIn(l.locale);
+  const { say } = words;
+  const title = say("to-seller.title", { rug: l.rug });
   return {
-    title: `The fibre of ${l.rug}`, language: l.locale, head: null,
+    title, language: l.locale, head: null,
     blocks: [
       { kind: "signature", lines: [l.client.name, ...linesOf(l.client.address)] },
       { kind: "signature", lines: [l.seller.name, ...linesOf(l.seller.address)] },
       paragraph(l.today),
-      { kind: "title", text: `The fibre of ${l.rug}` },
-      paragraph("Dear Sir or Madam,"),
-      paragraph(boughtSentence(l)),
-      ...(l.saidWords ? [paragraph(`When I bought it, it was described to me as “${l.saidWords}”.`)] : []),
-      paragraph(l.labelWords ? `The label on it reads “${l.labelWords}”.` : "I have found no label on it that names its fibres."),
-      ...(isTested ? testedBlocks(l.tests) : []),
-      paragraph(isTested ? "I should like to know how this fits the description." : "I am not sure what the pile is made of, and I should be glad if you could tell me."),
-      paragraph("Please let me have, in writing:"),
-      ...list([
-        "what the pile, the ground and the fringe are made of, each with its share in per cent;",
-        "how you know: the supplier's declaration, the invoice of purchase, or a laboratory's report;",
-        ...(isTested ? ["what you propose, where the rug is not what it was described as."] : []),
-      ]),
-      paragraph(`I should be grateful for an answer within ${DAYS_TO_ANSWER} days. I make no accusation: a wrong name may have come from further up the line.`),
-      paragraph("Yours faithfully,"),
+      { kind: "title", text: title },
+      ...letterBlocks(l, words),
       { kind: "signature", lines: ["", l.client.name] },
-      { kind: "part", text: "For your own information, not part of the letter" },
-      heading("What a laboratory shows", 3),
-      paragraph(WHAT_A_LABORATORY_SHOWS),
-      heading("What rights there are, in general", 3),
-      ...rightsBlocks(l.jurisdiction),
-      small(NOT_LEGAL_ADVICE),
+      { kind: "part", text: say("to-seller.information") },
+      heading(say("to-seller.laboratory"), 3),
+      paragraph(say("to-seller.laboratory-shows")),
+      heading(say("to-seller.rights"), 3),
+      ...rightsBlocks(l.jurisdiction, words),
+      small(words.table("right.not-legal-advice")),
     ],
   };
 }
 
-/** What a laboratory has to show and by which published method. */
-const WHAT_A_LABORATORY_SHOWS =
-  "A textile laboratory identifies fibres under the microscope and by what dissolves them, and measures the shares of a mixture by the methods of Regulation (EU) No 1007/2011, Annex VIII, or of AATCC TM20 and TM20A. " +
-  "Its report should name the sample and where on the rug it was taken, the method, and every fibre with its per cent of mass. Ask beforehand what it costs and how much pile it needs.";
+/** From the salutation to the close. */
+function letterBlocks(l: SellerLetter, words: Words): Block[] {
+  const { say } = words;
+  const isTested = l.tests.length > 0;
+  return [
+    paragraph(say("to-seller.dear")),
+    paragraph(boughtSentence(l, words)),
+    ...(l.saidWords ? [paragraph(say("to-seller.said", { words: l.saidWords }))] : []),
+    paragraph(l.labelWords ? say("to-seller.label", { words: l.labelWords }) : say("to-seller.no-label")),
+    ...(isTested ? [paragraph(say("to-seller.tested")), ...list(l.tests.map(({ kind, by, on, found }) => say("to-seller.test", { kind, by, day: on, found })))] : []),
+    paragraph(isTested ? say("to-seller.how-does-it-fit") : say("to-seller.not-sure")),
+    paragraph(say("to-seller.please")),
+    ...list([say("to-seller.composition"), say("to-seller.proof"), ...(isTested ? [say("to-seller.propose")] : [])]),
+    paragraph(say("to-seller.answer", { days: DAYS_TO_ANSWER })),
+    paragraph(say("to-seller.yours")),
+  ];
+}
 
 /** A year, or a month of one: bought in it, not on it. */
 const A_TIME = /^(?:[\p{L}.]+ )?\d{4}$/u;
 
-function boughtSentence({ rug, bought }: SellerLetter): string {
-  const on = bought.on ? ` ${A_TIME.test(bought.on) ? "in" : "on"} ${bought.on}` : "";
-  const price = bought.price ? ` for ${bought.price}` : "";
-  const invoice = bought.invoice ? ` (invoice ${bought.invoice})` : "";
-  return `I bought ${rug}${rug.includes(",") ? "," : ""} from you${on}${price}${invoice}.`;
-}
+const boughtSentence = ({ rug, bought: { on, price, invoice } }: SellerLetter, { say }: Words): string =>
+  say("to-seller.bought", {
+    rug, mid: rug.includes(",") ? "yes" : "no", on: on ?? "", when: on === null ? "unknown" : A_TIME.test(on) ? "in" : "on",
+    price: price ?? "", priced: price === null ? "no" : "yes", invoice: invoice ?? "", invoiced: invoice === null ? "no" : "yes",
+  });
 
-function testedBlocks(tests: readonly Tested[]) {
-  return [
-    paragraph("It has been tested since:"),
-    ...list(tests.map((t) => `${t.kind === "laboratory" ? "a laboratory's report" : "a test of a few fibres"} by ${t.by}, ${t.on}: ${t.found}.`)),
-  ];
-}
-
-function rightsBlocks(jurisdiction: Jurisdiction) {
-  const rows = RIGHTS[jurisdiction].filter((r) => r.about !== "service");
-  return rows.length > 0 ? list(rows.map((r) => `${r.say} Source: ${r.source}.`)) : [paragraph("What rights you have where you live, a consumer advice centre or a lawyer there can say.")];
+function rightsBlocks(jurisdiction: Jurisdiction, words: Words): readonly Block[] {
+  const rows = RIGHTS[jurisdiction].flatMap(({ about, source }, at) => (about === "service" ? [] : [words.say("to-seller.right", { right: words.table(`right.${jurisdiction}.${at}`), source })]));
+  return rows.length > 0 ? list(rows) : [paragraph(words.say("to-seller.rights-elsewhere"))];
 }
 
 const linesOf = (address: string): string[] => address.split(/\r?\n/u).map((line) => line.trim()).filter((line) => line !== "");

@@ -1,4 +1,5 @@
 import { BROWSER } from "./browser";
+import { DOCUMENTS } from "./documents";
 import { LABEL } from "./label";
 import { LETTERS } from "./letters";
 import { MAIL } from "./mail";
@@ -9,5 +10,5 @@ import { REFUSALS } from "./refusals";
 import { WRONG } from "./wrong";
 
 /** The whole catalogue in English. Its keys and their arguments are what every other language must have. */
-export const EN = { ...PAGES, ...QUESTIONNAIRE, ...OWN_PAGE, ...LABEL, ...LETTERS, ...MAIL, ...BROWSER, ...WRONG, ...REFUSALS } as const;
+export const EN = { ...PAGES, ...QUESTIONNAIRE, ...OWN_PAGE, ...LABEL, ...LETTERS, ...DOCUMENTS, ...MAIL, ...BROWSER, ...WRONG, ...REFUSALS } as const;
 export type Messages = typeof EN;

@@ -104,7 +104,7 @@ export function onPaper(): void {
       const text = await textOf(await make("cut-down-plan"), enquiryId);
       expect(text).toMatch(/The rug measures about 200 × 300 cm.*1\. The same strip comes off both ends.*2\. One edge comes off/);
       // 30 cm off each end: 200 × 240 remain, two new edges of 200 cm with a turn of 2 cm, at EUR 35 a metre.
-      expect(text).toContain("Remains: 200 × 240 cm, about 80 % of the rug.");
+      expect(text).toContain("Remains: 200 × 240 cm, about 80\u00a0% of the rug.");
       expect(text).toContain("New edges: about 4.0 m of binding.");
       const [, low, high] = /about 4\.0 m of binding\.","Cost: about (?:€(\d+) to )?€(\d+)/.exec(text) ?? [];
       // Two significant figures, as every estimate in a letter.
@@ -124,7 +124,7 @@ export function onPaper(): void {
       good(await recordBenchTest(await nell(), { id: randomUUID(), rugId, test: "wet-strength", sample: "pile:field", readings: { wet: "much-weaker" } }, later(3)));
       expect(await textOf(await make("letter-to-seller", SELLER, 3), enquiryId)).toMatch(/a test of a few fibres by [^:]+: Thread pulled wet, much weaker\..*what you propose/);
       good(await recordLaboratoryReport(await nell(), { id: randomUUID(), rugId, sample: "pile:whole", laboratory: "Fenwick Fibre Laboratory", reportedOn: "2026-11-20", reference: "", percents: { viscose: 82, cotton: 18 } }, later(3)));
-      expect(await textOf(await make("letter-to-seller", SELLER, 4), enquiryId)).toContain("a laboratory's report by Fenwick Fibre Laboratory, 20 November 2026: 82 % viscose, 18 % cotton.");
+      expect(await textOf(await make("letter-to-seller", SELLER, 4), enquiryId)).toContain("a laboratory’s report by Fenwick Fibre Laboratory, 20 November 2026: 82\u00a0% viscose, 18\u00a0% cotton.");
       expect(good(await readDocumentForm(await nell(), { enquiryId, rugId, kind: "letter-to-seller" }, NOW)).filled).toMatchObject({ labelWords: "100% viscose" });
     });
   });

@@ -120,8 +120,22 @@ describe("drawPdf", () => {
     expect(pages).toBeGreaterThan(3);
     if (has("pdftotext")) expect(run("pdftotext", await kept(long, "long.pdf"), "-")).toContain(`page ${pages} of ${pages}`);
   });
+  it.skipIf(!has("pdftotext"))("ends no line inside a range or before its unit, however wide the text before it, and is found as it is typed (poppler)", async () => {
+    // One letter more in each paragraph, and a narrow column of a table: somewhere every place of the sentence meets the margin.
+    const said = "between 20–35 % and 3–6 years of it, 170 × 240 cm or 5 ft 7 in, 70 in 100";
+    const paragraphs = Array.from({ length: 90 }, (_, n) => ({ kind: "paragraph" as const, text: `${"m".repeat(n)} ${said}.` }));
+    const table = { kind: "table" as const, caption: "Narrow", head: ["A", "B", "C", "D", "E"], rows: Array.from({ length: 12 }, (_, n) => Array.from({ length: 5 }, (_, m) => `${"n".repeat(n + m)} 20–35 % or 3–6 years`)) };
+    const file = await kept({ ...DOCUMENT, blocks: [...paragraphs, table] }, "ranges.pdf");
+    const inOrder = run("pdftotext", "-raw", file, "-");
+    const ends = inOrder.split("\n").map((line) => line.trimEnd());
+    expect(ends.filter((line) => /\d–$|(?:20–35|3–6|240|\bft|\bft 7|100)$/u.test(line) && !/70 in 100$/u.test(line))).toEqual([]);
+    expect(ends.some((line) => /\bbetween$/u.test(line)) && ends.some((line) => / or$/u.test(line))).toBe(true);
+    expect(inOrder.match(/20–35 %/gu)).toHaveLength(150);
+    expect(inOrder.match(/3–6 years/gu)).toHaveLength(150);
+    expect(inOrder).not.toMatch(/[\u00a0\u2060?]/u);
+  });
   it("draws a cut-down plan with its alternative in words", async () => {
-    const plan = cutDownPlan({ rug: "A grey rug", size: { widthCm: 200, lengthCm: 300 }, damaged: [[{ x: 0, y: 0 }, { x: 200, y: 0 }, { x: 200, y: 30 }]], isTufted: false, figures: { locale: "en-GB", areaUnit: "m2" }, workshop: { name: "Lantern Yard", lines: [] },
+    const plan = cutDownPlan({ rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, damaged: [[{ x: 0, y: 0 }, { x: 200, y: 0 }, { x: 200, y: 30 }]], isTufted: false, figures: { locale: "en-GB", areaUnit: "m2" }, workshop: { name: "Lantern Yard", lines: [] },
       ways: [{ kind: "edge-off", pieces: [{ left: 0, top: 30, right: 200, bottom: 300 }], shareKept: 0.9, bindingM: 2.02, cost: { range: range(60, 70, 90), currency: "EUR" } }] });
     expect((await drawn(plan)).toString("latin1")).toMatch(/\/Alt/);
   });

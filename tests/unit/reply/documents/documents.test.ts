@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { Block, PrintedDocument } from "../../../../lib/reply/documents/blocks";
+import type { PrintedDocument } from "../../../../lib/reply/documents/blocks";
 import { viscoseCareCard } from "../../../../lib/reply/documents/care-card";
 import { conditionReport, type ConditionReport } from "../../../../lib/reply/documents/condition-report";
 import { cutDownPlan } from "../../../../lib/reply/documents/cut-down-plan";
@@ -10,18 +10,9 @@ import { RIGHTS, type Jurisdiction } from "../../../../lib/trade/rights";
 import type { Figures } from "../../../../lib/words/measures";
 import { anyInput } from "../any-input";
 import { assessmentOf, range } from "../make";
+import { allWordsOf, wordsOf } from "./made";
 
-const wordsOf = (b: Block): string[] => {
-  switch (b.kind) {
-    case "list": return [...b.items];
-    case "table": return [b.caption, ...b.head, ...b.rows.flat()];
-    case "photo": return [b.alternative, b.caption];
-    case "plan": return [b.alternative];
-    case "signature": return [...b.lines];
-    default: return [b.text];
-  }
-};
-const textOf = (d: PrintedDocument) => [d.title, ...d.blocks.flatMap(wordsOf)].join("\n");
+const textOf = (d: PrintedDocument) => allWordsOf(d).join("\n");
 const METRIC = { locale: "en-GB", areaUnit: "m2" } as const;
 const WORKSHOP = { name: "Lantern Yard Rug Workshop", lines: ["3 Lantern Yard, Harrowmere"] };
 
@@ -34,7 +25,7 @@ const TEST = { by: "Lantern Yard Rug Workshop", on: "20 November 2026", found: "
 
 describe("figures by locale and unit", () => {
   const way = { kind: "edge-off", pieces: [{ left: 0, top: 30, right: 200, bottom: 300 }], shareKept: 0.9, bindingM: 2, cost: { range: range(120, 150, 180), currency: "USD" } } as const;
-  const plan = (figures: Figures) => textOf(cutDownPlan({ rug: "A grey rug", size: { widthCm: 200, lengthCm: 300 }, damaged: [], isTufted: false, workshop: WORKSHOP, ways: [way], figures }));
+  const plan = (figures: Figures) => textOf(cutDownPlan({ rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, damaged: [], isTufted: false, workshop: WORKSHOP, ways: [way], figures }));
   it("tells a plan in feet where the workshop counts so, and the same price", () => {
     expect(plan(METRIC)).toMatch(/about 200 × 300 cm\.[\s\S]*200 × 270 cm[\s\S]*2\.0 m of binding[\s\S]*US\$120 to US\$180/);
     const feet = plan({ locale: "en-US", areaUnit: "sqft" });
@@ -106,7 +97,7 @@ const REPORT: ConditionReport = {
   figures: METRIC,
   reference: "K7-204", theirReference: "CL/118", client: "Ana Example", rug: "A grey rug, 170 × 240 cm", account: "The vase fell over.",
   assessment: assessmentOf({ fibres: { viscose: 0.8, silk: 0.06 }, mechanisms: { "water-mark": 0.7 }, rest: { improvement: range(5, 20, 45), worse: 0.2, beyondRepair: 0.6, lifeYears: range(1, 2, 4), money: { currency: "EUR", clean: range(90, 110, 150), cutDown: range(60, 110, 300), replace: range(500, 900, 1600), valueToday: range(50, 200, 500) } } }),
-  photos: [{ id: "p1", shows: "the whole rug", takenOn: "27 November 2026" }], measured: ["The affected spot is browner (ΔE00 5.1 to 8.0)."], inspection: null, workshop: WORKSHOP, today: "28 November 2026",
+  photos: [{ id: "p1", shows: "the whole rug", takenOn: "27 November 2026" }], inspection: null, workshop: WORKSHOP, today: "28 November 2026", judgedOn: "28 November 2026",
 };
 const INSPECTION = { by: "Ivo Castellane", on: "27 November 2026", found: "The pile is distorted over a hand's breadth.", isBeyondRepair: true };
 
@@ -134,10 +125,10 @@ describe("the condition report", () => {
 });
 
 describe("the cut-down plan", () => {
-  const plan = cutDownPlan({ rug: "A grey rug", size: { widthCm: 200, lengthCm: 300 }, damaged: [[{ x: 0, y: 0 }, { x: 200, y: 0 }, { x: 200, y: 30 }]], isTufted: true, workshop: WORKSHOP, figures: METRIC,
+  const plan = cutDownPlan({ rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, damaged: [[{ x: 0, y: 0 }, { x: 200, y: 0 }, { x: 200, y: 30 }]], isTufted: true, workshop: WORKSHOP, figures: METRIC,
     ways: [{ kind: "edge-off", pieces: [{ left: 0, top: 30, right: 200, bottom: 300 }], shareKept: 0.9, bindingM: 2.02, cost: { range: range(60, 70, 90), currency: "EUR" } }] });
   it("says what remains, what it costs and that cutting cannot be undone", () => {
-    expect(textOf(plan)).toMatch(/Remains: 200 × 270 cm, about 90 % of the rug\.\nNew edges: about 2\.0 m of binding\.\nCost: about €60 to €90, confirmed when we have seen it/);
+    expect(textOf(plan)).toMatch(/Remains: 200 × 270 cm, about 90\u00a0% of the rug\.\nNew edges: about 2\.0 m of binding\.\nCost: about €60 to €90, confirmed when we have seen it/);
     expect(textOf(plan)).toMatch(/latex[\s\S]*Cutting cannot be undone/);
   });
   it("tells the drawing in words", () => expect(plan.blocks.find((b) => b.kind === "plan")).toMatchObject({ alternative: expect.stringMatching(/200 × 270 cm remains of 200 × 300 cm/) as string }));

@@ -72,7 +72,7 @@ export function PlanDesk({ view }: { view: PhotoDeskView }) {
       {measured && typeof measured === "object" && (
         <>
           <WhichSide sides={sidesIn(view.photo, marks.corners, marks)} isSquare={marks.widthCm === marks.lengthCm} swap={() => draft.change(swapped)} />
-          <PlanDrawing measured={measured} borderCm={marks.borderCm} way={chosen} />
+          <PlanDrawing measured={measured} borderCm={marks.borderCm} way={chosen} figures={view.money} />
           <Places measured={measured} figures={view.money} />
           <Ways measured={measured} chosen={chosen?.kind ?? null} choose={(kind) => set({ chosen: kind })} money={view.money} name={ways} />
         </>

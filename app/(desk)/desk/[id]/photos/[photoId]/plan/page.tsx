@@ -41,11 +41,11 @@ export default async function Page({ params }: Props) {
           <img src={`/photos/${photoId}/1600`} alt={`${PHOTO_KINDS[photo.kind].ask} of ${rug.title}, as it was marked`} width={photo.width} height={photo.height} />
           <svg viewBox={`0 0 ${photo.width} ${photo.height}`} aria-hidden="true" focusable="false"><PlanOutline photo={photo} corners={marks.corners} outlines={marks.damaged} /></svg>
         </div>
-        <div><PlanDrawing measured={measured} borderCm={marks.borderCm} way={null} /><Places measured={measured} figures={money} /></div>
+        <div><PlanDrawing measured={measured} borderCm={marks.borderCm} way={null} figures={money} /><Places measured={measured} figures={money} /></div>
       </div>
       {[...measured.ways].sort((a, b) => Number(b.kind === marks.chosen) - Number(a.kind === marks.chosen)).map((way) => (
         <section key={way.kind} className={css.way} aria-label={cutName(way.kind)}>
-          <PlanDrawing measured={measured} borderCm={marks.borderCm} way={way} />
+          <PlanDrawing measured={measured} borderCm={marks.borderCm} way={way} figures={money} />
           <div>
             <h2>{cutName(way.kind)}</h2>
             <p className="num">{wayInWords(way, money)}.</p>
