@@ -6,6 +6,7 @@ import { authorise, NOT_THERE } from "./authorise";
 import { emptyDraft, enclosedWithDraft, unlessAsSeen } from "./enclosures";
 import { ok, refuse, type Caller, type Refusal, type Result } from "./caller";
 import { inOneStep } from "./one-step";
+import { lengthOf, type Length } from "./letter-length";
 import { holdToPromises, type Allowed } from "./promises";
 import { changedMeanwhile, NOT_WAITING } from "./save-draft";
 import { chosenInstant, leavesAt, type ChosenTime } from "./send-at";
@@ -24,6 +25,8 @@ export interface Approval {
   number: number;
   /** Needed where the letter says more than is known. */
   reason?: string | null | undefined;
+  /** Why the letter is longer than people read; kept where it is, and never required. */
+  longReason?: string | null | undefined;
   /** Absent or null: as soon as the holding time is over. */
   sendAt?: ChosenTime | null | undefined;
   /** Ids of the documents that the person saw with it; absent: not looked at, so not compared. */
@@ -37,7 +40,7 @@ export interface Approval {
  */
 export async function approveReply(
   caller: Caller,
-  { enquiryId, number, reason = null, sendAt = null, documents }: Approval,
+  { enquiryId, number, reason = null, longReason = null, sendAt = null, documents }: Approval,
   now: Date,
 ): Promise<Result<Approved>> {
   const no = authorise(caller, "approve");
@@ -48,7 +51,7 @@ export async function approveReply(
   const done = await inOneStep<Approved>(async (tx) => {
     const changed = await unlessAsSeen(tx, enquiryId, documents);
     if (changed) return changed;
-    const held = await holdRevision(tx, { enquiryId, number, kind: "reply", reason });
+    const held = await holdRevision(tx, { enquiryId, number, kind: "reply", reason, longReason });
     if (!held.ok) return held;
     if (caller.role === "trainee") return waitForSecond(tx, caller, { enquiryId, number, kind: "reply", allowed: held.value, sendAt: chosen.value, now });
     const sent = await sendRevision(tx, caller, {
@@ -69,10 +72,14 @@ export async function approveReply(
   return done;
 }
 
-/** A revision against what is known. One that is not there is left to the step that sends it. */
-export async function holdRevision(tx: Tx, { enquiryId, number, kind, reason }: { enquiryId: string; number: number; kind: "reply" | "question"; reason: string | null }): Promise<Result<Allowed>> {
-  const revision = await tx.revision.findFirst({ where: { number, draft: { enquiryId } }, select: { text: true } });
-  return revision ? holdToPromises(tx, { enquiryId, kind, text: revision.text, reason }) : ok({ promises: null, reason: null });
+/** A revision against what is known, and how long it is. One that is not there is left to the step that sends it. */
+export async function holdRevision(tx: Tx, r: { enquiryId: string; number: number; kind: "reply" | "question"; reason: string | null; longReason: string | null }): Promise<Result<Allowed & Length>> {
+  const revision = await tx.revision.findFirst({ where: { number: r.number, draft: { enquiryId: r.enquiryId } }, select: { text: true } });
+  if (!revision) return ok({ promises: null, reason: null });
+  const held = await holdToPromises(tx, { ...r, text: revision.text });
+  if (!held.ok || r.kind === "question") return held;
+  const length = await lengthOf(tx, { enquiryId: r.enquiryId, text: revision.text, reason: r.longReason });
+  return length.ok ? ok({ ...held.value, ...length.value }) : length;
 }
 
 interface Sending {
@@ -112,7 +119,7 @@ export async function sendRevision(tx: Tx, caller: StaffCaller, s: Sending): Pro
 export async function waitForSecond(
   tx: Tx,
   caller: StaffCaller,
-  w: { enquiryId: string; number: number; kind: "reply" | "question"; allowed: Allowed; sendAt: Date | null; now: Date },
+  w: { enquiryId: string; number: number; kind: "reply" | "question"; allowed: Allowed & Length; sendAt: Date | null; now: Date },
 ): Promise<Result<Approved>> {
   const enquiry = await tx.enquiry.findUnique({ where: { id: w.enquiryId }, select: { state: true } });
   if (!enquiry || !isWaitingForUs(enquiry.state)) return alreadyDone(tx, caller, w.enquiryId);

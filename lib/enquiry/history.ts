@@ -13,7 +13,18 @@ const movedSchema = z.object({ from: z.string(), to: z.string() });
 const testedSchema = z.object({ test: z.string() });
 const documentSchema = z.object({ document: documentKindSchema, version: z.number() });
 const reasonedSchema = z.object({ reason: z.string() });
+const longSchema = z.object({ words: z.number(), longReason: z.optional(z.string()) });
 const stateName = (id: string) => (Object.hasOwn(STATE_NAMES, id) ? STATE_NAMES[id as keyof typeof STATE_NAMES] : id);
+
+/** Deeds that let a letter go. */
+const SENT = /-(?:approved|waits|seconded)$|^question-asked$/u;
+
+/** What stood against a letter that went all the same, with the reasons that were given. */
+function sentAllTheSame(detail: Audit["detail"]): string {
+  const [reasoned, long] = [reasonedSchema.safeParse(detail), longSchema.safeParse(detail)];
+  const quoted = (reason: string | undefined) => (reason ? `: “${reason}”` : "");
+  return `${reasoned.success ? `, though it says more than we know${quoted(reasoned.data.reason)}` : ""}${long.success ? `, ${long.data.words} words long${quoted(long.data.longReason)}` : ""}`;
+}
 
 function wordsOf({ action, detail }: Audit): string {
   const words = Object.hasOwn(HISTORY_WORDS, action) ? HISTORY_WORDS[action as AuditAction] : action;
@@ -21,8 +32,7 @@ function wordsOf({ action, detail }: Audit): string {
   if (tested?.success && isTestId(tested.data.test)) return `${words}: ${testRow(tested.data.test).name}`;
   const made = action === "document-made" ? documentSchema.safeParse(detail) : null;
   if (made?.success) return `${words}: ${DOCUMENTS[made.data.document].name}${made.data.version > 1 ? `, version ${made.data.version}` : ""}`;
-  const reasoned = action.endsWith("-approved") || action.endsWith("-waits") || action.endsWith("-seconded") || action === "question-asked" ? reasonedSchema.safeParse(detail) : null;
-  if (reasoned?.success) return `${words}, though it says more than we know: “${reasoned.data.reason}”`;
+  if (SENT.test(action)) return `${words}${sentAllTheSame(detail)}`;
   const lifted = action === "address-lifted" ? reasonedSchema.safeParse(detail) : null;
   if (lifted?.success) return `${words}: “${lifted.data.reason}”`;
   const moved = action === "moved" ? movedSchema.safeParse(detail) : null;

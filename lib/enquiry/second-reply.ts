@@ -7,7 +7,7 @@ import { authorise, NOT_THERE } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
 import { unlessAsSeen } from "./enclosures";
 import { inOneStep } from "./one-step";
-import { reasonGiven } from "./promises";
+import { reasonsGiven } from "./promises";
 import { leavesAt } from "./send-at";
 import { pokeOutbox } from "./write-letter";
 
@@ -23,7 +23,7 @@ export async function secondReply(caller: Caller, { enquiryId, documents }: { en
     const changed = await unlessAsSeen(tx, enquiryId, documents);
     if (changed) return changed;
     const number = draft.waitingNumber;
-    const held = await holdRevision(tx, { enquiryId, number, kind: draft.waitingKind, reason: await reasonGiven(tx, { enquiryId, number }) });
+    const held = await holdRevision(tx, { enquiryId, number, kind: draft.waitingKind, ...(await reasonsGiven(tx, { enquiryId, number })) });
     if (!held.ok) return held;
     const sent = await sendRevision(tx, caller, {
       enquiryId,

@@ -1,7 +1,7 @@
 import "server-only";
 import type { Block } from "../reply/documents/blocks";
 import type { Words } from "../words/words";
-import { GRAPHITE, keepTogether, KEPT, LOST, MARGIN, SLATE, SMALL, tagged, write, type Pdf, type Structure } from "./pen";
+import { BELOW, GRAPHITE, keepTogether, KEPT, LOST, MARGIN, SLATE, SMALL, tagged, textHeight, write, type Pdf, type Structure } from "./pen";
 
 /** Points, by eye. */
 const MOST_PHOTO_HEIGHT = 260;
@@ -16,9 +16,11 @@ type Plan = Extract<Block, { kind: "plan" }>;
 /** The JPEG bytes of a photo by its id, or null where it is gone. */
 export type PhotoBytes = (photoId: string) => Buffer | null;
 
-/** What a drawn block takes at once; 0 for text, which may break. */
-export const heightOf = (block: Block | undefined): number =>
-  block?.kind === "photo" ? MOST_PHOTO_HEIGHT : block?.kind === "plan" ? SIDE_ROOM + (PLAN_SIDE * block.lengthCm) / Math.max(block.widthCm, block.lengthCm) : 0;
+/** What a photo takes at most, with its caption. */
+export const PHOTO_ROOM = MOST_PHOTO_HEIGHT + CAPTION_ROOM;
+/** What a plan takes, with its sides and its caption. */
+export const planHeight = (pdf: Pdf, { widthCm, lengthCm, sizes, alternative }: Plan): number =>
+  (sizes ? SIDE_ROOM : 0) + (PLAN_SIDE * lengthCm) / Math.max(widthCm, lengthCm) + BELOW.drawing + textHeight(pdf, alternative, { size: SMALL }) + BELOW.caption;
 
 /** Where a figure stands on its page, from the upper left corner. */
 interface Place { readonly left: number; readonly top: number; readonly width: number; readonly height: number }
@@ -65,13 +67,12 @@ export function drawPlan(pdf: Pdf, root: Structure, plan: Plan): void {
   const scale = PLAN_SIDE / Math.max(widthCm, lengthCm);
   const room = sizes ? SIDE_ROOM : 0;
   const at = { width: widthCm * scale + room, height: lengthCm * scale + room };
-  keepTogether(pdf, at.height + CAPTION_ROOM);
   const top = pdf.y;
   const sheet: Sheet = { left: MARGIN + room, top: top + room, scale };
   figure(pdf, root, { alternative, at: { left: MARGIN, top, ...at }, draw: () => { drawRug(pdf, plan, sheet); if (sizes) drawSizes(pdf, plan, { sizes, sheet }); } });
   pdf.x = MARGIN;
-  pdf.y = top + at.height + 8;
-  tagged(pdf, root, "Caption", () => write(pdf, alternative, { size: SMALL, colour: SLATE, gap: 8 }));
+  pdf.y = top + at.height + BELOW.drawing;
+  tagged(pdf, root, "Caption", () => write(pdf, alternative, { size: SMALL, colour: SLATE, gap: BELOW.caption }));
 }
 
 function drawRug(pdf: Pdf, { widthCm, lengthCm, keep, damaged }: Plan, { left, top, scale }: Sheet): void {
@@ -85,21 +86,26 @@ function drawRug(pdf: Pdf, { widthCm, lengthCm, keep, damaged }: Plan, { left, t
   for (const r of keep) pdf.rect(...on(r.left, r.top), (r.right - r.left) * scale, (r.bottom - r.top) * scale).lineWidth(1.4).strokeColor(GRAPHITE).stroke();
 }
 
-/** The two sides along them, and in each piece its size where there is room for it. */
+/** The two sides along them, and in each piece its size, where there is room for it this way or upright. */
 function drawSizes(pdf: Pdf, { widthCm, lengthCm, keep }: Plan, { sizes, sheet: { left, top, scale } }: { sizes: NonNullable<Plan["sizes"]>; sheet: Sheet }): void {
   const centred = (text: string, x: number, y: number) => {
     pdf.font("plain").fontSize(SMALL).fillColor(SLATE);
     pdf.text(text, x - pdf.widthOfString(text) / 2, y - SMALL / 2, { lineBreak: false });
   };
+  const upright = (text: string, x: number, y: number) => {
+    pdf.save().rotate(-90, { origin: [x, y] });
+    centred(text, x, y);
+    pdf.restore();
+  };
   const [middle, centre] = [left + (widthCm * scale) / 2, top + (lengthCm * scale) / 2];
   centred(sizes.across, middle, top - SIDE_ROOM / 2);
-  pdf.save().rotate(-90, { origin: [left - SIDE_ROOM / 2, centre] });
-  centred(sizes.along, left - SIDE_ROOM / 2, centre);
-  pdf.restore();
+  upright(sizes.along, left - SIDE_ROOM / 2, centre);
   keep.forEach((r, i) => {
     const text = sizes.kept[i] ?? "";
     pdf.font("plain").fontSize(SMALL);
-    if (pdf.widthOfString(text) + 2 * SMALL > (r.right - r.left) * scale || 2 * SMALL > (r.bottom - r.top) * scale) return;
-    centred(text, left + ((r.left + r.right) / 2) * scale, top + ((r.top + r.bottom) / 2) * scale);
+    const [wide, high, needed] = [(r.right - r.left) * scale, (r.bottom - r.top) * scale, pdf.widthOfString(text) + 2 * SMALL];
+    const at: [number, number] = [left + ((r.left + r.right) / 2) * scale, top + ((r.top + r.bottom) / 2) * scale];
+    if (needed <= wide && 2 * SMALL <= high) centred(text, ...at);
+    else if (needed <= high && 2 * SMALL <= wide) upright(text, ...at);
   });
 }

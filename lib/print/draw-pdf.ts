@@ -1,19 +1,13 @@
 import "server-only";
 import PDFDocument from "pdfkit";
 import type { Block, PrintedDocument } from "../reply/documents/blocks";
-import { unbroken } from "../words/unbroken";
 import { wordsIn, type Words } from "../words/words";
-import { drawPhotos, drawPlan, heightOf, type PhotoBytes } from "./draw-figures";
+import { drawPhotos, drawPlan, type PhotoBytes } from "./draw-figures";
+import { drawTable } from "./draw-table";
 import { fontBytes, registerFonts, runsOf } from "./fonts";
-import { artifact, BODY, keepTogether, LINE, MARGIN, SLATE, SMALL, tagged, write, type Pdf, type Structure } from "./pen";
+import { roomFor } from "./page-room";
+import { artifact, BELOW, HEADING, keepTogether, LINE, LIST_INDENT, MARGIN, SLATE, SMALL, tagged, textHeight, write, type Pdf, type Structure } from "./pen";
 
-const SIZES = { 2: 13.5, 3: 11.5 } as const;
-/** A heading keeps so much of what it heads on its own page. */
-const HEADING_ROOM = 60;
-/** So much of a paragraph stays on one page, and of a table with its head. */
-const MOST_KEPT = 60;
-const TABLE_ROOM = 90;
-const ROW_ROOM = 40;
 
 /**
  * Draws a document as a tagged PDF (PDF/UA-1: ISO 14289-1): title, language, headings, lists, tables and figures with their
@@ -46,7 +40,7 @@ export async function drawPdf(document: PrintedDocument, { photo, createdAt }: {
       drawPhotos(pdf, root, photos, { bytesOf: photo, words });
       i += photos.length - 1;
     } else {
-      if (block.kind === "heading") keepTogether(pdf, HEADING_ROOM + heightOf(document.blocks[i + 1]));
+      keepTogether(pdf, roomFor(pdf, document.blocks.slice(i)));
       if (block.kind === "part") parts.push({ title: block.text, from: pdf.addPage().bufferedPageRange().count - 1 });
       drawBlock(pdf, root, block);
     }
@@ -78,98 +72,40 @@ function drawHead(pdf: Pdf, root: Structure, { head, title, blocks }: PrintedDoc
 
 function drawBlock(pdf: Pdf, root: Structure, block: Exclude<Block, { kind: "photo" }>): void {
   switch (block.kind) {
-    case "title": return tagged(pdf, root, "H1", () => write(pdf, block.text, { weight: "bold", size: SIZES[2], gap: 8 }));
-    case "part": return tagged(pdf, root, "H2", () => write(pdf, block.text, { weight: "bold", size: SIZES[2], gap: 8 }));
+    case "title": return tagged(pdf, root, "H1", () => write(pdf, block.text, { weight: "bold", size: HEADING.sizes[2], gap: 8 }));
+    case "part": return tagged(pdf, root, "H2", () => write(pdf, block.text, { weight: "bold", size: HEADING.sizes[2], gap: 8 }));
     case "heading": {
-      pdf.y += 6;
-      return tagged(pdf, root, `H${block.level}`, () => write(pdf, block.text, { weight: "bold", size: SIZES[block.level], gap: 5 }));
+      pdf.y += HEADING.above;
+      return tagged(pdf, root, `H${block.level}`, () => write(pdf, block.text, { weight: "bold", size: HEADING.sizes[block.level], gap: HEADING.below }));
     }
-    case "paragraph": return drawText(pdf, root, block.text, {});
-    case "small": return drawText(pdf, root, block.text, { size: SMALL, colour: SLATE });
+    case "paragraph": return tagged(pdf, root, "P", () => write(pdf, block.text));
+    case "small": return tagged(pdf, root, "P", () => write(pdf, block.text, { size: SMALL, colour: SLATE }));
     case "list": return drawList(pdf, root, block.items);
     case "table": return drawTable(pdf, root, block);
     case "plan": return drawPlan(pdf, root, block);
     case "signature": {
-      keepTogether(pdf, 20 * block.lines.length);
-      tagged(pdf, root, "P", () => block.lines.forEach((line) => write(pdf, line, { gap: line === "" ? 26 : 1 })));
-      pdf.y += 8;
+      tagged(pdf, root, "P", () => block.lines.forEach((line) => write(pdf, line, { gap: line === "" ? BELOW.toSign : BELOW.signed })));
+      pdf.y += BELOW.signature;
     }
   }
-}
-
-/** A short paragraph is not parted; a long one may run on. */
-function drawText(pdf: Pdf, root: Structure, text: string, pen: { size?: number; colour?: string }): void {
-  pdf.font("plain").fontSize(pen.size ?? BODY);
-  keepTogether(pdf, Math.min(pdf.heightOfString(unbroken(text), { width: pdf.page.width - 2 * MARGIN, lineGap: 2 }), MOST_KEPT));
-  tagged(pdf, root, "P", () => write(pdf, text, pen));
 }
 
 function drawList(pdf: Pdf, root: Structure, items: readonly string[]): void {
   const list = pdf.struct("L");
   root.add(list);
   for (const item of items) {
-    keepTogether(pdf, 30);
+    const width = pdf.page.width - 2 * MARGIN - LIST_INDENT;
+    keepTogether(pdf, textHeight(pdf, item, { width }));
     const entry = pdf.struct("LI");
     list.add(entry);
     const top = pdf.y;
     tagged(pdf, entry, "Lbl", () => write(pdf, "–", { gap: 0 }));
     pdf.y = top;
-    tagged(pdf, entry, "LBody", () => write(pdf, item, { x: MARGIN + 14, width: pdf.page.width - 2 * MARGIN - 14, gap: 3 }));
+    tagged(pdf, entry, "LBody", () => write(pdf, item, { x: MARGIN + LIST_INDENT, width, gap: BELOW.entry }));
     entry.end();
   }
   list.end();
-  pdf.y += 5;
-}
-
-function drawTable(pdf: Pdf, root: Structure, { caption, head, rows }: Extract<Block, { kind: "table" }>): void {
-  const table = pdf.struct("Table");
-  root.add(table);
-  keepTogether(pdf, TABLE_ROOM);
-  tagged(pdf, table, "Caption", () => write(pdf, caption, { size: SMALL, colour: SLATE, gap: 4 }));
-  const full = pdf.page.width - 2 * MARGIN;
-  const first = firstShare([head, ...rows]) * full;
-  const widths = head.map((_, i) => (i === 0 ? first : (full - first) / (head.length - 1)));
-  drawRow(pdf, table, { cells: head, widths, isHead: true });
-  for (const cells of rows) {
-    // On a new page the head is drawn once more, for the eye alone.
-    if (keepTogether(pdf, ROW_ROOM)) artifact(pdf, () => drawCells(pdf, { cells: head, widths, weight: "bold" }, (draw) => draw()));
-    drawRow(pdf, table, { cells, widths, isHead: false });
-  }
-  table.end();
-  pdf.y += 8;
-}
-
-/** Of the width of a table, what its first column gets: by the longest words of each column, within bounds by eye. */
-function firstShare(rows: readonly (readonly string[])[]): number {
-  const longest = (rows[0] ?? []).map((_, column) => Math.max(...rows.map((cells) => cells[column]?.length ?? 0)));
-  return Math.min(0.6, Math.max(0.28, (longest[0] ?? 1) / longest.reduce((sum, n) => sum + n, 0)));
-}
-
-interface Row { readonly cells: readonly string[]; readonly widths: readonly number[] }
-
-function drawRow(pdf: Pdf, table: Structure, { isHead, ...row }: Row & { isHead: boolean }): void {
-  const parent = pdf.struct("TR");
-  table.add(parent);
-  drawCells(pdf, { ...row, weight: isHead ? "bold" : "plain" }, (draw, i) => {
-    const scope = isHead ? "Column" : i === 0 ? "Row" : null;
-    parent.add(pdf.struct(scope ? "TH" : "TD", (scope ? { scope } : {}) as object, draw));
-  });
-  parent.end();
-  artifact(pdf, () => { pdf.moveTo(MARGIN, pdf.y).lineTo(pdf.page.width - MARGIN, pdf.y).lineWidth(0.5).strokeColor(LINE).stroke(); });
-  pdf.y += 4;
-}
-
-/** Cells side by side, each by way of `put`; the next thing stands below the longest. */
-function drawCells(pdf: Pdf, { cells, widths, weight }: Row & { weight: "bold" | "plain" }, put: (draw: () => void, column: number) => void): void {
-  const top = pdf.y;
-  let bottom = top;
-  cells.forEach((cell, i) => {
-    pdf.y = top;
-    const x = MARGIN + widths.slice(0, i).reduce((a, b) => a + b, 0);
-    put(() => write(pdf, cell, { weight, size: 9.5, x, width: (widths[i] as number) - 10, gap: 3 }), i);
-    bottom = Math.max(bottom, pdf.y);
-  });
-  pdf.y = bottom;
+  pdf.y += BELOW.list;
 }
 
 /** Numbers each part by itself, so that one can be sent without the other. */

@@ -4,6 +4,13 @@ import { readingOf } from "./reading";
 const MOST_WORDS = { oneRug: 350, eachFurther: 175 } as const;
 export const mostWords = (rugs: number): number => MOST_WORDS.oneRug + MOST_WORDS.eachFurther * (rugs - 1);
 
+/** A letter with more words than people read to the end; null where it has not. `rugs`: how many it is about, at least one. */
+export function overlong(text: string, rugs: number): { readonly words: number; readonly most: number } | null {
+  const most = mostWords(Math.max(1, rugs));
+  const { words } = readingOf(text);
+  return words > most ? { words, most } : null;
+}
+
 interface Spared { text: string; spare: number | null }
 
 /**

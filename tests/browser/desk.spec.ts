@@ -1,6 +1,7 @@
 import { readFile } from "node:fs/promises";
 import path from "node:path";
 import type { Page } from "@playwright/test";
+import { expectAccessible } from "./axe";
 import { expect, test } from "./fixtures";
 import { startDesk, type Desk } from "./harness";
 import { becomeOwner, holdFor, settledDesk, SETTLE_MS, takesIn, type Session } from "./people";
@@ -124,6 +125,22 @@ test("a letter that promises too much is shown so while it is written, and goes 
   await page.getByRole("button", { name: "Approve and send" }).click();
   await expect(page.getByRole("article", { name: "Reply" })).toContainText("the stain will come out");
   await expect(page.getByText("though it says more than we know: “The client saw the test with us on Friday.”")).toBeAttached();
+});
+
+test("a letter longer than people read is shown so while it is written, and goes out with or without a reason", async ({ person }) => {
+  const page = await person({ storageState: reviewer });
+  await calls(page, { name: "Odette Marlowe", email: "odette@mail.example" });
+  const note = page.getByRole("region", { name: "A long letter" });
+  await expect(letterOf(page)).toHaveValue(/Dear Odette/);
+  await expect(note).toHaveCount(0);
+  await adds(page, "We wrote this down for you. ".repeat(60).trim());
+  await expect(note).toContainText(/\d{3} words: longer than most people read/);
+  const reason = note.getByLabel("Why it has to be this long, if you like");
+  await reason.fill("Three kinds of damage.");
+  await expectAccessible(page);
+  await page.keyboard.press("Tab");
+  await page.getByRole("button", { name: "Approve and send" }).click();
+  await expect(page.getByText(/approved the reply, \d{3} words long: “Three kinds of damage\.”/)).toBeAttached();
 });
 
 test("a question goes to the client, and the reply stays where it was", async ({ person }) => {

@@ -70,7 +70,9 @@ export function conditionReport(r: ConditionReport): PrintedDocument {
 }
 
 const sentence = (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
-const inHundred = (p: number, { say }: Words) => say("print.in-hundred", { n: Math.round(p * 100) });
+/** A chance on paper is never rounded to certainty, nor to none. */
+const hundredths = (p: number) => Math.min(99, Math.max(1, Math.round(p * 100)));
+const inHundred = (p: number, { say }: Words) => say("print.in-hundred", { n: hundredths(p) });
 
 /** What an inspection found, what was measured, and the photos. */
 function seenBlocks({ inspection, assessment, photos, figures }: ConditionReport, words: Words): Block[] {
@@ -98,7 +100,7 @@ function fibreTable({ fibres, findings }: Assessment, words: Words): Block {
   return {
     kind: "table", caption: say("report.fibre-caption", { evidence }), head: [say("report.fibre"), say("report.chance"), say("report.range")],
     rows: fibres.filter((f) => f.probability >= NAMED_FROM).map((f) => [
-      sentence(words.table(`fibre.${f.fibre}.name`)), inHundred(f.probability, words), say("print.in-hundred-range", { low: Math.round(f.low * 100), high: Math.round(f.high * 100) }),
+      sentence(words.table(`fibre.${f.fibre}.name`)), inHundred(f.probability, words), say("print.in-hundred-range", { low: hundredths(f.low), high: hundredths(f.high) }),
     ]),
   };
 }

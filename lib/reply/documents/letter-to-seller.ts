@@ -66,7 +66,7 @@ function letterBlocks(l: SellerLetter, words: Words): Block[] {
     ...(isTested ? [paragraph(say("to-seller.tested")), ...list(l.tests.map(({ kind, by, on, found }) => say("to-seller.test", { kind, by, day: on, found })))] : []),
     paragraph(isTested ? say("to-seller.how-does-it-fit") : say("to-seller.not-sure")),
     paragraph(say("to-seller.please")),
-    ...list([say("to-seller.composition"), say("to-seller.proof"), ...(isTested ? [say("to-seller.propose")] : [])]),
+    ...list([say("to-seller.composition"), say("to-seller.proof", { last: isTested ? "no" : "yes" }), ...(isTested ? [say("to-seller.propose")] : [])]),
     paragraph(say("to-seller.answer", { days: DAYS_TO_ANSWER })),
     paragraph(say("to-seller.yours")),
   ];

@@ -147,6 +147,38 @@ export function answering(): void {
     });
   });
 
+  describe("a letter longer than people read", () => {
+    const WHY = "Three kinds of damage, each with its own answer.";
+    const of = (words: number) => ({ subject: "Your rug", text: `Keep children off it.\n\n${Array.from({ length: words - 4 }, () => "slowly").join(" ")}` });
+    const said = async (enquiryId: string) => good(await readEnquiry(await staff("owner", "Nell Harrow"), enquiryId, later(9))).history.at(-1)?.what;
+    it.each([[350, WHY, "approved the reply"], [351, null, "approved the reply, 351 words long"], [351, "  ", "approved the reply, 351 words long"], [360, WHY, `approved the reply, 360 words long: “${WHY}”`]])("goes out, of %i words and with the reason %j, and the history says so where it is long", async (words, longReason, what) => {
+      const { enquiryId } = await submitted();
+      const ivo = await staff("reviewer", "Ivo Castellane");
+      const { number } = good(await saveDraft(ivo, { enquiryId, from: 1, ...of(words) }, later(1)));
+      const missing = "Enough was tested on Monday, see the book.";
+      good(await approveReply(ivo, { enquiryId, number, reason: missing, longReason }, later(2)));
+      expect(await replies(enquiryId)).toHaveLength(1);
+      expect((await said(enquiryId))?.replace(`, though it says more than we know: “${missing}”`, "")).toBe(what);
+    });
+    it("does not take a reason that is itself a letter", async () => {
+      const { enquiryId } = await submitted();
+      const ivo = await staff("reviewer", "Ivo Castellane");
+      const { number } = good(await saveDraft(ivo, { enquiryId, from: 1, ...of(351) }, later(1)));
+      const approval = (chars: number) => approveReply(ivo, { enquiryId, number, reason: "Enough was tested on Monday.", longReason: "x".repeat(chars) }, later(2));
+      expect(await approval(501)).toMatchObject({ ok: false, code: "invalid", fields: { longReason: "At most 500 characters." } });
+      expect(await replies(enquiryId)).toHaveLength(0);
+      good(await approval(500));
+    });
+    it("of a trainee keeps the trainee's reason for the second person", async () => {
+      const { enquiryId } = await submitted();
+      const [pia, ivo] = [await staff("trainee", "Pia Wetherby"), await staff("reviewer", "Ivo Castellane")];
+      const { number } = good(await saveDraft(pia, { enquiryId, from: 1, ...of(400) }, later(1)));
+      good(await approveReply(pia, { enquiryId, number, reason: "Enough was tested on Monday.", longReason: WHY }, later(2)));
+      good(await secondReply(ivo, { enquiryId }, later(3)));
+      expect(await said(enquiryId)).toContain(`400 words long: “${WHY}”`);
+    });
+  });
+
   describe("a trainee's approval", () => {
     it("writes no letter; a second person who is not the trainee sends exactly what was approved", async () => {
       const { enquiryId } = await submitted();

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { mostWords, shortened } from "../../../lib/reply/length";
+import { mostWords, overlong, shortened } from "../../../lib/reply/length";
 
 const piece = (text: string, spare: number | null) => ({ text, spare });
 const ALL = [piece("one two three.", null), piece("four five.", 2), piece("six seven.", 1), piece("eight nine ten.", 2)];
@@ -10,6 +10,11 @@ describe("shortened", () => {
   it("leaves out the least needed first", () => expect(texts(9)).toEqual(["one two three.", "four five.", "eight nine ten."]));
   it("leaves out the last of equals first, and no more than it must", () => expect(texts(5)).toEqual(["one two three.", "four five."]));
   it("keeps what cannot wait however long it is", () => expect(texts(0)).toEqual(["one two three."]));
+});
+
+describe("overlong", () => {
+  const of = (words: number) => Array.from({ length: words }, () => "word").join(" ");
+  it.each([[350, 1, null], [351, 1, { words: 351, most: 350 }], [351, 2, null], [526, 2, { words: 526, most: 525 }], [0, 1, null], [351, 0, { words: 351, most: 350 }]])("says of %i words about %i rugs: %j", (words, rugs, said) => expect(overlong(of(words), rugs)).toEqual(said));
 });
 
 describe("mostWords", () => {

@@ -38,7 +38,7 @@ export async function save(input: z.infer<typeof draftSchema>): Promise<Result<{
 
 const documents = z.optional(z.array(id).check(z.maxLength(100)));
 const sendAt = z.optional(z.nullable(z.strictObject({ day: z.string(), hour: z.string() })));
-const approveSchema = z.strictObject({ enquiryId: id, number, reason, sendAt, documents });
+const approveSchema = z.strictObject({ enquiryId: id, number, reason, longReason: reason, sendAt, documents });
 export async function approve(input: z.infer<typeof approveSchema>): Promise<Result<Approved>> {
   return asStaff(approveSchema, input, (caller, value) => approveReply(caller, value, new Date()));
 }

@@ -3,9 +3,11 @@ import { useRouter } from "next/navigation";
 import { useEffect, useState, useTransition, type ReactNode } from "react";
 import { reach } from "@/app/(desk)/_parts/reach";
 import type { EnquiryView } from "@/lib/enquiry/views";
+import { overlong } from "@/lib/reply/length";
 import { readingOf } from "@/lib/reply/reading";
 import { DeskSheet, WritingSheet } from "@/lib/ui/desk-sheet";
 import { Enclosed } from "@/lib/ui/enclosed";
+import { LengthNote } from "@/lib/ui/length-note";
 import { PromiseNotes, SendingReason } from "@/lib/ui/promise-notes";
 import { REASON_CHARS } from "@/lib/enquiry/reason-limits";
 import type { ChosenTime } from "@/lib/enquiry/send-at";
@@ -26,6 +28,8 @@ export function ReplyDesk({ view, draft, to, tomorrow, children, tell }: {
   const { words, write, keep, take, isDirty, theirs } = useDraft(view.id, draft);
   const promises = usePromises(view, words.text, "reply");
   const [missing, setMissing] = useState<string | null>(null);
+  const [longReason, setLongReason] = useState("");
+  const [refusedLength, setRefusedLength] = useState<string | null>(null);
   const [isSending, start] = useTransition();
   const router = useRouter();
   useWarnBeforeLeaving(isDirty);
@@ -36,6 +40,7 @@ export function ReplyDesk({ view, draft, to, tomorrow, children, tell }: {
     if ("number" in kept) tell("Kept.");
     else refused(kept);
   };
+  const over = overlong(words.text, view.rugs.length);
   const refused = ({ say, isConflict }: { say: string; isConflict: boolean }) => {
     tell(say, true);
     if (isConflict) router.refresh();
@@ -45,8 +50,9 @@ export function ReplyDesk({ view, draft, to, tomorrow, children, tell }: {
   const send = (sendAt: ChosenTime | null) => start(async () => {
     const kept = await keep();
     if (!("number" in kept)) return refused(kept);
-    const result = await reach(() => approve({ enquiryId: view.id, number: kept.number, sendAt, documents: enclosed.map((d) => d.id), ...(promises.found.length > 0 ? { reason: promises.reason } : {}) }));
+    const result = await reach(() => approve({ enquiryId: view.id, number: kept.number, sendAt, documents: enclosed.map((d) => d.id), ...(promises.found.length > 0 ? { reason: promises.reason } : {}), ...(longReason && over ? { longReason } : {}) }));
     setMissing(result.ok ? null : (result.fields?.["reason"] ?? null));
+    setRefusedLength(result.ok ? null : (result.fields?.["longReason"] ?? null));
     setRefusedTime(result.ok ? null : (result.fields?.["sendAt"] ?? null));
     if (!result.ok) return refused({ say: result.say, isConflict: result.code === "changed-meanwhile" });
     tell(result.value.waitsForSecond ? WAITS : "Approved.", true);
@@ -62,6 +68,7 @@ export function ReplyDesk({ view, draft, to, tomorrow, children, tell }: {
       <p id="reply-state" className={`small num ${css.state}`}>
         {count} words, reading grade {Math.round(grade)}. {isDirty ? "Not kept yet." : `Version ${draft.number}, by ${draft.by}.`}
       </p>
+      {over && <LengthNote over={over} value={longReason} most={REASON_CHARS.most} write={view.may.approve ? setLongReason : null} error={refusedLength} />}
       <Enclosed enclosures={enclosed} />
       <PromiseNotes found={promises.found}>
         {view.may.approve && <SendingReason value={promises.reason} most={REASON_CHARS.most} write={promises.write} error={missing} />}

@@ -1,0 +1,53 @@
+import { execFileSync } from "node:child_process";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import { afterAll, describe, expect, it } from "vitest";
+import { drawPdf } from "../../../lib/print/draw-pdf";
+import type { Block, PrintedDocument } from "../../../lib/reply/documents/blocks";
+
+const folder = mkdtempSync(path.join(tmpdir(), "pages-"));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+const has = (program: string) => { try { execFileSync("which", [program], { stdio: "ignore" }); return true; } catch { return false; } };
+
+const line = (n: number): Block => ({ kind: "paragraph", text: `Line ${n}.` });
+/** The pages, as text, of blocks that begin after so many lines. */
+async function pagesAfter(lines: number, blocks: readonly Block[]): Promise<string[]> {
+  const document: PrintedDocument = { title: "Pages", language: "en-GB", head: null, blocks: [...Array.from({ length: lines }, (_, n) => line(n)), ...blocks] };
+  const file = path.join(folder, "pages.pdf");
+  writeFileSync(file, await drawPdf(document, { photo: () => null, createdAt: new Date("2026-11-28T09:00:00Z") }));
+  return execFileSync("pdftotext", ["-layout", file, "-"], { encoding: "utf8" }).split("\f");
+}
+const heading = (text: string): Block => ({ kind: "heading", level: 2, text });
+const rows = (n: number) => Array.from({ length: n }, (_, i) => [`Row ${i}`, "80 in 100"]);
+const plan: Block = { kind: "plan", widthCm: 200, lengthCm: 150, keep: [{ left: 0, top: 0, right: 100, bottom: 150 }], damaged: [], alternative: "The drawing.", sizes: { across: "200 cm", along: "150 cm", kept: ["100 × 150 cm"] } };
+
+// A line more each time moves the end of the page, of some 33 lines, through everything that is drawn after them.
+describe.skipIf(!has("pdftotext"))("the end of a page (poppler)", { timeout: 120_000 }, () => {
+  const together = async (blocks: readonly Block[], first: string, last: string) => {
+    let parted = 0;
+    for (let lines = 16; lines < 34; lines += 1) {
+      const pages = await pagesAfter(lines, blocks);
+      const [at, end] = [pages.findIndex((p) => p.includes(first)), pages.findIndex((p) => p.includes(last))];
+      expect(at, first).toBeGreaterThanOrEqual(0);
+      expect(end, `${first} and ${last} after ${lines} lines`).toBe(at);
+      if (at > 0) parted += 1;
+    }
+    // Some began on the first page, some on the next: the place was met.
+    expect(parted).toBeGreaterThan(0);
+    expect(parted).toBeLessThan(18);
+  };
+  it("never stands between a heading and what it heads, nor inside a short table or before its small print", () =>
+    together([heading("Headed"), { kind: "table", caption: "Short", head: ["A", "B"], rows: rows(7) }, { kind: "small", text: "The small print." }], "Headed", "The small print."));
+  it("never stands between a drawing, its heading and the list that explains it", () =>
+    together([heading("Headed"), plan, { kind: "list", items: ["Remains.", "New edges.", "The cost."] }], "Headed", "The cost."));
+  it("never leaves a signature alone", () =>
+    together([heading("At the close"), line(100), line(101), { kind: "small", text: "Small." }, { kind: "signature", lines: ["", "Ivo Castellane"] }], "At the close", "Ivo Castellane"));
+  it("parts a long table between its rows, never inside one", async () => {
+    const tall = Array.from({ length: 40 }, (_, i) => [`Begin ${i}`, `${"word ".repeat(30)}end ${i}.`]);
+    const pages = await pagesAfter(3, [heading("Headed"), { kind: "table", caption: "Long", head: ["A", "B"], rows: tall }]);
+    expect(pages.filter((p) => p.includes("Begin")).length).toBeGreaterThan(2);
+    expect(pages[0]).toMatch(/Headed[\s\S]*Begin 0/);
+    for (let i = 0; i < 40; i += 1) expect(pages.find((p) => new RegExp(`Begin ${i}\\b`).test(p)), `row ${i}`).toMatch(new RegExp(`end ${i}\\.`));
+  });
+});
