@@ -4,16 +4,18 @@ import { fileOf } from "../mail/enclosures";
 import { database, type Prisma } from "../store/database";
 import { photosWithoutFiles, photoPath } from "../store/photo-files";
 import { readPostFile } from "../store/post-files";
+import type { Assessment } from "../triage/assessment";
+import { wordsIn, type Words } from "../words/words";
 import { withoutLinks } from "../workshop/client-link";
 import { readSettings } from "../workshop/settings";
 import { audit } from "./audit";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, type Caller, type Result } from "./caller";
-import { documentFileNames } from "./copy-names";
+import { copyNames, readMe, type CopyNames } from "./copy-names";
 import { historyOf } from "./history";
 import { inOneStep } from "./one-step";
+import { retell } from "./retell";
 import { assessmentOf } from "./stored";
-import { STATE_NAMES } from "./states";
 import { WORDS_READ } from "./unread-letters";
 
 /** One file of a copy; its bytes are read only when it is its turn. */
@@ -64,22 +66,23 @@ export async function copyEnquiry(caller: Caller, enquiryId: string, now: Date):
   const shown = caller.kind === "client" ? asTheClientSees(row, now) : { ...row, mayJudge: true };
   const photoIds = shown.rugs.flatMap((r) => r.photos).map((p) => p.id);
   const lost = new Set(await photosWithoutFiles(photoIds));
-  const names = documentFileNames(shown.documents);
-  const everything = { madeAt: now.toISOString(), workshop: { name: workshop.name, email: workshop.email, telephone: workshop.telephone }, ...(await plainly(shown, { names, lost })) };
+  const words = wordsIn(workshop.locale);
+  const names = copyNames(shown.documents, words);
+  const copied = { reference: row.reference, letters: shown.letters.length, photos: photoIds.length - lost.size, documents: shown.documents.length, messages: shown.post.length };
+  const everything = { madeAt: now.toISOString(), workshop: { name: workshop.name, email: workshop.email, telephone: workshop.telephone }, ...(await plainly(shown, { names, lost, words })) };
   return ok({
     fileName: `${row.reference}-${now.toISOString().slice(0, 10)}.zip`,
     files: [
-      { name: "everything.json", read: () => [Buffer.from(`${JSON.stringify(everything, null, 2)}\n`)] },
-      ...shown.letters.map((l, i) => ({ name: letterName(i), read: () => [Buffer.from(`${l.subject}\n\n${withoutLinks(l.text)}\n`)] })),
-      ...photoIds.filter((id) => !lost.has(id)).map((id) => ({ name: photoName(id), read: () => createReadStream(photoPath(id, "full")) as AsyncIterable<Uint8Array> })),
-      ...shown.documents.map((d) => ({ name: names.get(d.id) ?? d.id, read: () => [fileOf(d).bytes] })),
-      ...shown.post.map((p) => ({ name: `messages/${p.id}.eml`, read: () => once(() => readPostFile(p.id)) })),
+      { name: names.readMe, read: () => [Buffer.from(readMe(copied, { words, workshop, now }))] },
+      { name: names.everything, read: () => [Buffer.from(`${JSON.stringify(everything, null, 2)}\n`)] },
+      ...shown.letters.map((l, i) => ({ name: names.letter(i), read: () => [Buffer.from(`${l.subject}\n\n${withoutLinks(l.text)}\n`)] })),
+      ...photoIds.filter((id) => !lost.has(id)).map((id) => ({ name: names.photo(id), read: () => createReadStream(photoPath(id, "full")) as AsyncIterable<Uint8Array> })),
+      ...shown.documents.map((d) => ({ name: names.document(d.id), read: () => [fileOf(d).bytes] })),
+      ...shown.post.map((p) => ({ name: names.message(p.id), read: () => once(() => readPostFile(p.id)) })),
     ],
   });
 }
 
-const letterName = (at: number): string => `letters/${String(at + 1).padStart(2, "0")}.txt`;
-const photoName = (id: string): string => `photos/${id}.jpg`;
 async function* once(read: () => Promise<Uint8Array>): AsyncGenerator<Uint8Array> {
   yield await read();
 }
@@ -99,28 +102,37 @@ function asTheClientSees(row: Stored, now: Date): Row {
   };
 }
 
-async function plainly(row: Row, { names, lost }: { names: ReadonlyMap<string, string>; lost: ReadonlySet<string> }) {
+/** An assessment as it is kept; the sentences of its tables in a client's words. */
+const retold = (words: Words, { advice, urgency, onlyInspection, ...rest }: Assessment): Assessment => ({
+  ...rest,
+  advice: { ...advice, why: retell(words, advice.why), referTo: advice.referTo && retell(words, advice.referTo) },
+  urgency: { ...urgency, why: retell(words, urgency.why) },
+  onlyInspection: onlyInspection.map((sentence) => retell(words, sentence)),
+});
+
+async function plainly(row: Row, { names, lost, words }: { names: CopyNames; lost: ReadonlySet<string>; words: Words }) {
   const { client } = row;
+  const { say } = words;
   return {
-    enquiry: { reference: row.reference, state: STATE_NAMES[row.state], since: row.stateSince, channel: row.channel, sentAt: row.submittedAt, ...(row.mayJudge ? { urgency: row.urgency, why: row.urgencyWhy } : {}), answers: row.answers },
+    enquiry: { reference: row.reference, state: say(`state.${row.state}`), since: row.stateSince, channel: row.channel, sentAt: row.submittedAt, ...(row.mayJudge ? { urgency: row.urgency, why: retell(words, row.urgencyWhy) } : {}), answers: row.answers },
     client: { name: client.name, email: client.email, telephone: client.telephone, language: client.language, isTrade: client.isTrade },
     others: row.parties.map(({ kind, name, reference }) => ({ kind, name, reference })),
     rugs: row.rugs.map((r) => ({
       title: r.title,
-      answers: r.answers.filter((a) => a.question !== WORDS_READ).map(({ question, value, from, at }) => ({ question, value, from: from === "client" ? "you" : "the workshop", at })),
+      answers: r.answers.filter((a) => a.question !== WORDS_READ).map(({ question, value, from, at }) => ({ question, value, from: say(from === "client" ? "copy.you" : "copy.workshop"), at })),
       photos: r.photos.map((p) => ({
-        file: lost.has(p.id) ? null : photoName(p.id), kind: p.kind, originalName: p.originalName, takenAt: p.takenAt, exposure: p.exposure, width: p.width, height: p.height, measured: p.measured,
+        file: lost.has(p.id) ? null : names.photo(p.id), kind: p.kind, originalName: p.originalName, takenAt: p.takenAt, exposure: p.exposure, width: p.width, height: p.height, measured: p.measured,
         marked: p.measurements.map(({ kind, marks, result, at, withdrawnAt }) => ({ kind, marks, result, at, withdrawnAt })),
         label: p.label && { read: p.label.text, corrected: p.label.corrected, state: p.label.state },
       })),
-      judged: r.assessments.map((a) => ({ at: a.createdAt, model: a.modelVersion, result: assessmentOf(a.result) })),
+      judged: r.assessments.map((a) => ({ at: a.createdAt, model: a.modelVersion, result: retold(words, assessmentOf(a.result)) })),
       tests: r.benchTests.map(({ test, yarn, response, at, withdrawnAt, withdrawnWhy }) => ({ test, yarn, response, at, withdrawnAt, withdrawnWhy })),
       inspections: r.inspections.map(({ by, day, found, isBeyondRepair, withdrawnAt }) => ({ by, day, found, isBeyondRepair, withdrawnAt })),
       outcomes: r.outcomes.map(({ value, at }) => ({ value, at })),
     })),
-    letters: row.letters.map((l, i) => ({ file: letterName(i), kind: l.kind, state: l.state, to: l.toAddress, subject: l.subject, at: l.sentAt ?? l.notBefore })),
-    documents: row.documents.map((d) => ({ file: names.get(d.id), title: d.title, madeAt: d.createdAt })),
-    messages: row.post.map((p) => ({ file: `messages/${p.id}.eml`, from: p.fromAddress, subject: p.subject, text: p.text, arrivedAt: p.arrivedAt })),
-    history: await historyOf(row),
+    letters: row.letters.map((l, i) => ({ file: names.letter(i), kind: l.kind, state: l.state, to: l.toAddress, subject: l.subject, at: l.sentAt ?? l.notBefore })),
+    documents: row.documents.map((d) => ({ file: names.document(d.id), title: d.title, madeAt: d.createdAt })),
+    messages: row.post.map((p) => ({ file: names.message(p.id), from: p.fromAddress, subject: p.subject, text: p.text, arrivedAt: p.arrivedAt })),
+    history: await historyOf(row, words),
   };
 }

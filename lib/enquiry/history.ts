@@ -2,50 +2,57 @@ import "server-only";
 import * as z from "zod/mini";
 import { DOCUMENTS } from "../reply/documents/offered";
 import type { Audit } from "../store/database";
-import { HISTORY_WORDS, type AuditAction } from "./audit";
-import { isTestId, testRow } from "./bench-test-schema";
+import { HISTORY } from "../words/en/history";
+import type { Words } from "../words/words";
+import type { AuditAction } from "./audit";
+import { isTestId } from "./bench-test-schema";
 import { documentKindSchema } from "./document-view";
 import { peopleNames } from "./people-names";
 import { STATE_NAMES } from "./states";
-import type { EnquiryView } from "./views";
+import type { EnquiryStateId, EnquiryView } from "./views";
 
 const movedSchema = z.object({ from: z.string(), to: z.string() });
 const testedSchema = z.object({ test: z.string() });
 const documentSchema = z.object({ document: documentKindSchema, version: z.number() });
 const reasonedSchema = z.object({ reason: z.string() });
 const longSchema = z.object({ words: z.number(), longReason: z.optional(z.string()) });
-const stateName = (id: string) => (Object.hasOwn(STATE_NAMES, id) ? STATE_NAMES[id as keyof typeof STATE_NAMES] : id);
+const isState = (id: string): id is EnquiryStateId => Object.hasOwn(STATE_NAMES, id);
+const isAction = (action: string): action is AuditAction => Object.hasOwn(HISTORY, `did.${action}`);
 
 /** Deeds that let a letter go. */
 const SENT = /-(?:approved|waits|seconded)$|^question-asked$/u;
 
 /** What stood against a letter that went all the same, with the reasons that were given. */
-function sentAllTheSame(detail: Audit["detail"]): string {
+function sentAllTheSame(did: string, detail: Audit["detail"], { say }: Words): string {
   const [reasoned, long] = [reasonedSchema.safeParse(detail), longSchema.safeParse(detail)];
-  const quoted = (reason: string | undefined) => (reason ? `: “${reason}”` : "");
-  return `${reasoned.success ? `, though it says more than we know${quoted(reasoned.data.reason)}` : ""}${long.success ? `, ${long.data.words} words long${quoted(long.data.longReason)}` : ""}`;
+  const though = reasoned.success ? say("history.though", { did, reason: reasoned.data.reason }) : did;
+  if (!long.success) return though;
+  const { words, longReason } = long.data;
+  return longReason ? say("history.long-because", { did: though, words, reason: longReason }) : say("history.long", { did: though, words });
 }
 
-function wordsOf({ action, detail }: Audit): string {
-  const words = Object.hasOwn(HISTORY_WORDS, action) ? HISTORY_WORDS[action as AuditAction] : action;
+function wordsOf({ action, detail }: Audit, words: Words): string {
+  const { say } = words;
+  const stateName = (id: string) => (isState(id) ? say(`state.${id}`) : id);
+  const did = isAction(action) ? say(`did.${action}`) : action;
   const tested = action === "test-recorded" ? testedSchema.safeParse(detail) : null;
-  if (tested?.success && isTestId(tested.data.test)) return `${words}: ${testRow(tested.data.test).name}`;
+  if (tested?.success && isTestId(tested.data.test)) return say("history.which", { did, which: words.table(`test.${tested.data.test}`) });
   const made = action === "document-made" ? documentSchema.safeParse(detail) : null;
-  if (made?.success) return `${words}: ${DOCUMENTS[made.data.document].name}${made.data.version > 1 ? `, version ${made.data.version}` : ""}`;
-  if (SENT.test(action)) return `${words}${sentAllTheSame(detail)}`;
+  if (made?.success) return say(made.data.version > 1 ? "history.version" : "history.which", { did, which: DOCUMENTS[made.data.document].name, n: made.data.version });
+  if (SENT.test(action)) return sentAllTheSame(did, detail, words);
   const lifted = action === "address-lifted" ? reasonedSchema.safeParse(detail) : null;
-  if (lifted?.success) return `${words}: “${lifted.data.reason}”`;
+  if (lifted?.success) return say("history.because", { did, reason: lifted.data.reason });
   const moved = action === "moved" ? movedSchema.safeParse(detail) : null;
-  return moved?.success ? `${words} from “${stateName(moved.data.from)}” to “${stateName(moved.data.to)}”` : words;
+  return moved?.success ? say("history.moved", { did, from: stateName(moved.data.from), to: stateName(moved.data.to) }) : did;
 }
 
 /** Who did what, oldest first, with names instead of ids. */
-export async function historyOf({ audit, client }: { audit: readonly Audit[]; client: { name: string } }): Promise<EnquiryView["history"]> {
+export async function historyOf({ audit, client }: { audit: readonly Audit[]; client: { name: string } }, words: Words): Promise<EnquiryView["history"]> {
   const ids = audit.flatMap((a) => (a.actorKind === "staff" && a.actorId ? [a.actorId] : []));
   const staffName = await peopleNames(ids);
   const nameOf = (a: Audit) => {
     if (a.actorKind === "staff") return staffName(a.actorId);
-    return a.actorKind === "system" ? "The program" : client.name;
+    return a.actorKind === "system" ? words.say("history.program") : client.name;
   };
-  return audit.map((a) => ({ at: a.at.toISOString(), who: nameOf(a), what: wordsOf(a) }));
+  return audit.map((a) => ({ at: a.at.toISOString(), who: nameOf(a), what: wordsOf(a, words) }));
 }

@@ -5,6 +5,7 @@ import { documentsOffered } from "../reply/documents/offered";
 import { suppressedWhy } from "../mail/suppression";
 import { forbids } from "../staff/deeds";
 import { database, type Prisma } from "../store/database";
+import { deskWords } from "../words/words";
 import { readSettings } from "../workshop/settings";
 import { authorise, NOT_THERE } from "./authorise";
 import { benchTestView } from "./bench-view";
@@ -57,8 +58,9 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
     ...row.rugs.flatMap((r) => [...r.benchTests.flatMap((t) => [t.staffId, t.withdrawnById]), ...markersOf(r.photos.flatMap((p) => p.measurements))]),
     ...row.post.map((p) => p.broughtById),
   ];
-  const [settings, earlier, place, history, nameOf, suppressed] = await Promise.all([
-    readSettings(), earlierOf(row), placeOf(enquiryId), historyOf(row), peopleNames(named), row.client.email ? suppressedWhy(database(), row.client.email) : null,
+  const settings = await readSettings();
+  const [earlier, place, history, nameOf, suppressed] = await Promise.all([
+    earlierOf(row), placeOf(enquiryId), historyOf(row, deskWords(settings.locale)), peopleNames(named), row.client.email ? suppressedWhy(database(), row.client.email) : null,
   ]);
   const { answers } = enquiryAnswersOf(row.answers);
   const isMailConfigured = mailConfigured();

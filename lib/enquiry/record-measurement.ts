@@ -74,5 +74,6 @@ async function makeRoom(tx: Tx, { id, photoId, kind, replaced, by, now }: { id: 
   }
   const standing = await tx.measurement.count({ where: { photoId, kind, withdrawnAt: null } });
   if (kind === "plan") return standing === 0 ? null : MOVED;
-  return standing < MARK_LIMITS.spotPairs ? null : refuse("too-many", `A photo carries ${MARK_LIMITS.spotPairs} pairs of spots at most. Take one away first.`);
+  if (standing < MARK_LIMITS.spotPairs) return null;
+  return refuse("too-many", by === CLIENT ? wrong("refusal.spots-often") : `A photo carries ${MARK_LIMITS.spotPairs} pairs of spots at most. Take one away first.`);
 }

@@ -4,6 +4,7 @@ import { removePhotoFiles } from "../store/photo-files";
 import { removePostFile } from "../store/post-files";
 import { audit } from "./audit";
 import { refuse, type Caller, type Refusal } from "./caller";
+import { wrong } from "./wrong";
 
 /** Files whose rows are gone: to be removed once the transaction holds. */
 export interface Leftover {
@@ -18,7 +19,7 @@ const PARTS = {
   rugs: { select: { photos: { select: { id: true } } } },
   intake: { select: { photos: { where: { rugId: null }, select: { id: true } } } },
 } as const satisfies Prisma.EnquiryInclude;
-const LEAVING: Refusal = refuse("changed-meanwhile", "A letter is leaving at this moment. Please try again in a minute.");
+const LEAVING: Refusal = refuse("changed-meanwhile", wrong("refusal.letter-leaving"));
 
 /**
  * Removes an enquiry with everything that hangs on it: rugs, photos, answers, letters, messages, documents, its questionnaire and, where

@@ -1,3 +1,4 @@
+import { HISTORY } from "../words/en/history";
 import type { EnquiryStateId } from "./views";
 
 /**
@@ -8,19 +9,19 @@ import type { EnquiryStateId } from "./views";
 export type Mover = "letter" | "client" | "taken-back" | "staff";
 
 export const STATE_NAMES: Record<EnquiryStateId, string> = {
-  new: "new",
-  our_turn: "our turn",
-  their_turn: "their turn",
-  waiting_elsewhere: "waiting for someone else",
-  quoted: "quoted",
-  agreed: "agreed",
-  coming_in: "coming in",
-  in_workshop: "in the workshop",
-  ready: "ready",
-  finished: "finished",
-  declined: "declined",
-  withdrawn: "withdrawn",
-  closed_unanswered: "closed without answer",
+  new: HISTORY["state.new"],
+  our_turn: HISTORY["state.our_turn"],
+  their_turn: HISTORY["state.their_turn"],
+  waiting_elsewhere: HISTORY["state.waiting_elsewhere"],
+  quoted: HISTORY["state.quoted"],
+  agreed: HISTORY["state.agreed"],
+  coming_in: HISTORY["state.coming_in"],
+  in_workshop: HISTORY["state.in_workshop"],
+  ready: HISTORY["state.ready"],
+  finished: HISTORY["state.finished"],
+  declined: HISTORY["state.declined"],
+  withdrawn: HISTORY["state.withdrawn"],
+  closed_unanswered: HISTORY["state.closed_unanswered"],
 };
 export const STATES = Object.keys(STATE_NAMES) as EnquiryStateId[];
 

@@ -1,5 +1,6 @@
 import { differenceOf, type Difference, type Lab } from "./colour";
 import { greyScaleGrade } from "./grey-scale";
+import { NOT_COMPARED } from "./sentences";
 import { spotColour, type Spot, type SpotColour } from "./spot";
 import type { Rgb } from "./strip";
 import { yellownessOf } from "./yellowness";
@@ -39,8 +40,8 @@ const DRAWS = 400;
 /** Compares two spots of one picture. A string, in words, where one of them is too small or lost in black or white. */
 export function compareSpots(picture: Rgb, spots: { untouched: Spot; affected: Spot }): Comparison | string {
   const [untouched, affected] = [spotColour(picture, spots.untouched), spotColour(picture, spots.affected)];
-  if (!untouched || !affected) return "The spot is too small to measure. Make it larger, or come closer with the camera.";
-  if (Math.max(untouched.clipped, affected.clipped) > MOST_CLIPPED) return "The spot is burnt out by light or lost in shadow, so its colour cannot be measured. Take the photo again in daylight.";
+  if (!untouched || !affected) return NOT_COMPARED.small;
+  if (Math.max(untouched.clipped, affected.clipped) > MOST_CLIPPED) return NOT_COMPARED.lost;
   const difference = differenceOf(untouched.mean, affected.mean);
   const sd = errorOf(untouched, affected, distance(picture, spots));
   const drawn = draws(untouched.mean, affected.mean, sd);

@@ -31,6 +31,12 @@ export const NOT_TAKEN = {
   damaged: "We could not open this photo: the file seems to be damaged or cut short. Please choose it again, or take a new one.",
 } as const;
 
+/** Why two spots were not compared. */
+export const NOT_COMPARED = {
+  small: "The spot is too small to measure. Make it larger, or come closer with the camera.",
+  lost: "The spot is burnt out by light or lost in shadow, so its colour cannot be measured. Take the photo again in daylight.",
+} as const;
+
 /** The one thing to do better in a photo. */
 export const REMARKS = {
   dark: "This photo is rather dark. Could you take it again in daylight, by a window, with the lamp off?",

@@ -5,6 +5,7 @@ import type { Assessment, MethodId } from "../triage/assessment";
 import { emergencyIn, firstAidIn } from "../words/first-aid";
 import type { Locale } from "../words/locales";
 import type { AreaUnit } from "../words/measures";
+import { referralIn } from "../words/referral";
 import { wordsIn, type Words } from "../words/words";
 import { askLine, asksOf } from "./asks";
 import { cleaning, labelFibre, likelyMechanisms, namedFibres, replacePrice, strengthsOf, type RugForDraft } from "./facts";
@@ -113,7 +114,7 @@ export function slotsOf(input: SlotsInput): Slots {
     asks: [...asks.questions, ...asks.photos].map((q) => askLine(q, words)).join("\n") || null, ask: asks.one && askLine(asks.one, words),
     firstAid: a.firstAid && lines(firstAidIn(words, a.firstAid, workshop.emergencyNumber)), firstAidInShort: lines([emergency, ...FIRST_AID.inShort.map((_, at) => words.table(`first-aid.short.${at}`))]),
     emergency,
-    referTo: a.advice.referTo, telephone: workshop.telephone || null,
+    referTo: a.advice.referTo && referralIn(words, a.advice.referTo), telephone: workshop.telephone || null,
     signature: workshop.signature.trim() || workshop.name,
   };
 }

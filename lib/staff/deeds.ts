@@ -65,5 +65,5 @@ export function forbids(caller: Caller, deed: Deed): Refusal | null {
     return rule.staff.includes(caller.role) ? null : refuse("not-allowed", "Your role does not include this. Ask the owner of the workshop.");
   }
   if (rule.others.includes(caller.kind)) return null;
-  return rule.staff.length > 0 ? refuse("not-signed-in", "Please sign in first.") : refuse("not-allowed", REFUSALS["refusal.not-open"]);
+  return rule.staff.length > 0 ? refuse("not-signed-in", REFUSALS["refusal.sign-in-first"]) : refuse("not-allowed", REFUSALS["refusal.not-open"]);
 }

@@ -124,8 +124,9 @@ export const ACTIONS: Readonly<Record<ActionId, { readonly name: string; readonl
   "not-our-work": { name: "not our work", why: "What we do would cost more than it is worth." },
 };
 
+export type ReferralId = "antique" | "flood" | "mould" | "insects";
 /** Who a rug is referred to, the first row that holds; chances from `from`. Common practice, no published source. */
-export const REFERRALS: readonly { readonly when: "antique" | "flood" | "mould" | "insects"; readonly from: number; readonly to: string }[] = [
+export const REFERRALS: readonly { readonly when: ReferralId; readonly from: number; readonly to: string }[] = [
   { when: "antique", from: 0.5, to: "a textile conservator, and a valuer" },
   { when: "flood", from: 0.5, to: "a flood-damage firm, before anybody touches it" },
   { when: "mould", from: 0.5, to: "a firm equipped to treat mould in textiles" },

@@ -1,6 +1,6 @@
 import { FIBRE_IDS, type FibreId } from "../trade/fibres";
 import { ROW_IDS, type RowId } from "../trade/improvement";
-import { ACTIONS, FIRST_AID_MISDONE, LOSSES, NEEDS, REFERRALS, RISKS, SETTLES, type ActionId, type ChanceId, type Factor, type LossId, type TerminalId } from "../trade/losses";
+import { ACTIONS, FIRST_AID_MISDONE, LOSSES, NEEDS, REFERRALS, RISKS, SETTLES, type ActionId, type ChanceId, type Factor, type LossId, type ReferralId, type TerminalId } from "../trade/losses";
 import type { Assessment } from "./assessment";
 import { ofFibres } from "./of-fibres";
 import { failsOn, type RulingRows } from "./prospects";
@@ -183,7 +183,7 @@ export function riskContributions(d: Decision): { action: TerminalId; loss: Loss
 }
 
 /** Who it goes to, where it is a referral. */
-export function referTo(holds: (when: "antique" | "flood" | "mould" | "insects") => number): string | null {
+export function referTo(holds: (when: ReferralId) => number): string | null {
   return REFERRALS.find((r) => holds(r.when) >= r.from)?.to ?? null;
 }
 

@@ -6,7 +6,7 @@ import type { Words } from "../words/words";
 import { Components } from "./components";
 import { percent, percentRange, sentenceCase } from "./figures";
 import { Interval } from "./interval";
-import { Length } from "./length";
+import { Length, spoken } from "./length";
 import { Measure, Measures } from "./measure-row";
 import { ACTION_NAMES, STRENGTH_NAMES } from "./names";
 import { Expected, Prospects } from "./prospects";
@@ -102,7 +102,7 @@ function Mechanisms({ mechanisms }: { mechanisms: Assessment["mechanisms"] }) {
 
 function Mechanism({ mechanism, probability: p }: Assessment["mechanisms"][number]) {
   const [name, words] = [sentenceCase(mechanismName(mechanism)), wordsForChance({ probability: p, low: p })];
-  return <Measure name={name} note={words} chart={<Length share={p} of={name} words={words} />} figures={percent(p)} />;
+  return <Measure name={name} note={words} chart={<Length share={p} says={spoken(name, words, p)} />} figures={percent(p)} />;
 }
 
 function Open({ assessment: a, as: H }: { assessment: Assessment; as: HeadingLevel }) {

@@ -1,46 +1,49 @@
-import type { CSSProperties } from "react";
+import type { CSSProperties, ReactNode } from "react";
 import type { Source } from "../trade/fibres";
 import type { Cell, FactTable, TableColumn, TableRow, Unit } from "../trade/table";
-import { percent } from "./figures";
+import { number } from "../words/measures";
+import { printedIn } from "../words/printed-tables";
+import type { Words } from "../words/words";
+import { inPage } from "./in-page";
 import css from "./printed-table.module.css";
 
 /** How a row is known, in plain words. */
-export const HOW_WORDS: Readonly<Record<Source["how"], string>> = {
-  read: "read in a published text", memory: "from memory", computed: "worked out", "common practice": "common practice", elicited: "our own judgement (elicited)",
-};
+export const sayHow = (how: Source["how"], { say }: Words): string => (how === "common practice" ? say("how.common-practice") : say(`how.${how}`));
 
 /** Tables of what the trade knows, each folded behind its name. */
-export function Tables({ tables }: { tables: readonly FactTable[] }) {
-  return <div className={css.tables}>{tables.map((t) => <Folded key={t.id} table={t} />)}</div>;
+export function Tables({ tables, words }: { tables: readonly FactTable[]; words: Words }) {
+  return <div className={css.tables}>{tables.map((t) => <Folded key={t.id} table={t} words={words} />)}</div>;
 }
 
-function Folded({ table }: { table: FactTable }) {
+function Folded({ table, words }: { table: FactTable; words: Words }) {
+  const { say } = words;
+  const print = printedIn(words);
   const sources = sourcesOf(table.rows);
   return (
     <details className={css.folded} id={`table-${table.id}`}>
-      <summary>{table.name}<span className={css.count}> {table.rows.length === 1 ? "one row" : `${table.rows.length} rows`}</span></summary>
-      <p className={css.about}>{table.about}</p>
-      <div className={css.scroll} tabIndex={0} role="region" aria-label={table.name}>
+      <summary>{print(table.name)}<span className={css.count}> {say("table.rows", { n: table.rows.length })}</span></summary>
+      <p className={css.about}>{print(table.about)}</p>
+      <div className={css.scroll} tabIndex={0} role="region" aria-label={print(table.name)}>
         <table className={css.table}>
           <thead>
             <tr>
-              <th scope="col"><span className="unseen">Row</span></th>
-              {table.columns.map((c) => <th key={c.name} scope="col" className={c.unit === "text" ? css.words : undefined}>{headOf(c)}</th>)}
-              {sources.length > 1 && <th scope="col">source</th>}
+              <th scope="col"><span className="unseen">{say("table.row")}</span></th>
+              {table.columns.map((c) => <th key={c.name} scope="col" className={c.unit === "text" ? css.words : undefined}>{headOf(c, words)}</th>)}
+              {sources.length > 1 && <th scope="col">{say("table.source")}</th>}
             </tr>
           </thead>
           <tbody>
             {table.rows.map((r) => (
               <tr key={r.id}>
-                <th scope="row">{r.name}</th>
-                {table.columns.map((c, i) => <Figure key={c.name} cell={r.cells[i] ?? null} unit={c.unit} />)}
+                <th scope="row">{print(r.name)}</th>
+                {table.columns.map((c, i) => <Figure key={c.name} cell={r.cells[i] ?? null} unit={c.unit} words={words} />)}
                 {sources.length > 1 && <td className={css.mark}>{sources.findIndex((s) => isFrom(r, s)) + 1}</td>}
               </tr>
             ))}
           </tbody>
         </table>
       </div>
-      <ol className={sources.length > 1 ? css.sources : css.source}>{sources.map((s) => <li key={`${s.how} ${s.source}`}>{sayHow(s)}</li>)}</ol>
+      <ol className={sources.length > 1 ? css.sources : css.source}>{sources.map((s) => <li key={`${s.how} ${s.source}`}>{known(s, words)}</li>)}</ol>
     </details>
   );
 }
@@ -48,24 +51,37 @@ function Folded({ table }: { table: FactTable }) {
 const isFrom = (row: Source, s: Source) => row.how === s.how && row.source === s.source;
 /** The sources of a table's rows, each once, in the order of the rows. */
 const sourcesOf = (rows: readonly TableRow[]): Source[] => rows.filter((r, i) => rows.findIndex((o) => isFrom(o, r)) === i);
-/** A source says by itself where it is elicited or common practice; the others are told how they are known. */
-const sayHow = ({ how, source }: Source): string => (/^(elicited|common practice)/iu.test(source) ? `${source}.` : `${HOW_WORDS[how].replace(/^./u, (c) => c.toUpperCase())}: ${source}.`).replace(/\.+$/u, ".");
 
-const UNIT_WORDS: Readonly<Partial<Record<Unit, string>>> = { years: "years", pounds: "£ a m²", cleans: "cleans", decibans: "dB", minutes: "min", percent: "%", times: "×" };
-function headOf({ name, unit }: TableColumn): string {
-  const words = UNIT_WORDS[unit];
-  return words === undefined || name.includes(words) ? name : `${name}, ${words}`;
+/** A source says by itself where it is elicited or common practice; the others are told how they are known. */
+function known({ how, source: recorded }: Source, words: Words) {
+  const source = recorded.replace(/\.+$/u, "");
+  const cite = (parts: ReactNode[]) => <cite lang="en">{inPage(parts)}</cite>;
+  return inPage(/^(elicited|common practice)/iu.test(source) ? words.parts("table.source-alone", { source, cite }) : words.parts("table.known", { how: sayHow(how, words), source, cite }));
+}
+
+function headOf({ name, unit }: TableColumn, words: Words): string {
+  const said = printedIn(words)(name);
+  if (unit === "chance" || unit === "range" || unit === "number" || unit === "text") return said;
+  const inUnit = words.say(`unit.${unit}`);
+  return said.includes(inUnit) ? said : words.say("table.in-unit", { name: said, unit: inUnit });
 }
 
 const style = (vars: Readonly<Record<`--${string}`, number>>) => vars as CSSProperties;
+/** Decimals beyond those that any table states. */
+const DECIMALS = 6;
 
 /** One cell: a chance with its length, a range with its band, another number, or words. */
-function Figure({ cell, unit }: { cell: Cell; unit: Unit }) {
-  if (cell === null) return <td><span className="unseen">none</span></td>;
-  if (typeof cell === "string") return <td className={css.words}>{cell}</td>;
-  if (typeof cell === "object") return <td className={`num ${css.range}`} style={style({ "--low": cell.low, "--mid": cell.median, "--high": cell.high })}>{cell.low}–{cell.median}–{cell.high}</td>;
-  return unit === "chance" ? <td className={`num ${css.chance}`} style={style({ "--share": cell })}>{chanceOf(cell)}</td> : <td className="num">{cell}</td>;
+function Figure({ cell, unit, words }: { cell: Cell; unit: Unit; words: Words }) {
+  const figure = (n: number) => number(n, words.locale, DECIMALS);
+  if (cell === null) return <td><span className="unseen">{words.say("table.none")}</span></td>;
+  if (typeof cell === "string") return <td className={css.words}>{printedIn(words)(cell)}</td>;
+  if (typeof cell === "object") return <td className={`num ${css.range}`} style={style({ "--low": cell.low, "--mid": cell.median, "--high": cell.high })}>{figure(cell.low)}–{figure(cell.median)}–{figure(cell.high)}</td>;
+  return unit === "chance" ? <td className={`num ${css.chance}`} style={style({ "--share": cell })}>{sayShare(cell, words)}</td> : <td className="num">{figure(cell)}</td>;
 }
 
-/** A chance to the whole per cent; smaller than one, to a tenth or two figures, as the table states it. */
-const chanceOf = (p: number): string => (p > 0 && p < 0.1 ? `${Number((p * 100).toPrecision(2))}\u00a0%` : percent(p));
+/** A share, 0–1, to the whole per cent; smaller than a tenth, to two figures, as the tables state it; never more than is known. */
+export function sayShare(p: number, { say, locale }: Words): string {
+  if (p < 1 && p >= 0.995) return say("table.over-percent", { figure: number(99, locale) });
+  const figure = p < 0.1 ? Number((p * 100).toPrecision(2)) : Math.round(p * 100);
+  return say("table.percent", { figure: number(figure, locale, DECIMALS) });
+}

@@ -6,7 +6,7 @@ import { wordsForChance } from "../triage/words";
 import { ComesBackLine } from "./comes-back-line";
 import { percent, sentenceCase } from "./figures";
 import type { HeadingLevel } from "./judgement";
-import { Length } from "./length";
+import { Length, spoken } from "./length";
 import { Measure, Measures } from "./measure-row";
 import { VERDICT_NAMES } from "./names";
 import type { Words } from "../words/words";
@@ -52,7 +52,7 @@ export function Prospects({ assessment: a, as: H, words }: { assessment: Assessm
 function Chance({ name, share, note }: { name: string; share: number | null; note?: string | undefined }) {
   if (share === null) return null;
   const words = wordsForChance({ probability: share, low: share });
-  return <Measure name={name} note={[words, note].filter(Boolean).join("; ")} chart={<Length share={share} of={name} words={words} />} figures={percent(share)} />;
+  return <Measure name={name} note={[words, note].filter(Boolean).join("; ")} chart={<Length share={share} says={spoken(name, words, share)} />} figures={percent(share)} />;
 }
 
 /** The texture apart from the colour: the chance that it stays plainly flat or rough, and the likeliest grade now. */

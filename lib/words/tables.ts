@@ -1,23 +1,28 @@
-import { NOT_A_PHOTO, NOT_TAKEN, REMARKS } from "../photo/sentences";
 import { CUT_NAMES } from "../photo/cut-names";
+import { NOT_A_PHOTO, NOT_COMPARED, NOT_TAKEN, REMARKS } from "../photo/sentences";
 import { BENCH_TESTS, type BenchTestRow } from "../trade/bench-tests";
 import { CAUTIONS, LEFT_AS_IT_IS, METHOD_IDS, METHOD_SENTENCES, METHODS, type MethodId } from "../trade/care";
 import { COMPARED, type Compared } from "../trade/compared";
 import { DAMAGE_IDS, mechanismName, type MechanismId } from "../trade/damage";
 import { FIBRES, type FibreId } from "../trade/fibres";
 import { FIRST_AID } from "../trade/first-aid";
+import { ONLY_INSPECTION } from "../trade/inspection";
+import { ACTIONS, REFERRALS, type ActionId, type ReferralId } from "../trade/losses";
 import { NOT_STATED } from "../trade/not-stated";
 import type { QuestionRow } from "../trade/question-row";
 import { PHOTO_KINDS, QUESTIONS, type PhotoKind, type QuestionId } from "../trade/questions";
 import { NOT_LEGAL_ADVICE, RIGHTS } from "../trade/rights";
+import { URGENCY } from "../trade/urgency";
 import { WORDING_FOR_TRADE, type TradeWording } from "../trade/wording-for-trade";
 
 /**
  * The texts of the trade's tables that a client reads, on a page or on paper, by key. Their English stands in the tables themselves, beside what it
  * means; another language answers to the same keys. `trade.` before a question: as a colleague reads it.
  */
+type PhotoTexts = "not-a-photo" | "not-taken" | "not-compared" | "remark";
 type Asked = "ask" | "hint" | `answer.${string}` | `answer.${string}.hint`;
-export type TableKey = `question.${QuestionId}.${Asked}` | `trade.question.${QuestionId}.${Asked}` | `photo.${PhotoKind}.${"ask" | "hint"}` | `first-aid.${string}` | `${"not-a-photo" | "not-taken" | "remark"}.${string}` | `fibre.${FibreId}.${"short" | "name"}` | OfDocuments;
+export type TableKey = `question.${QuestionId}.${Asked}` | `trade.question.${QuestionId}.${Asked}` | `photo.${PhotoKind}.${"ask" | "hint"}` | `first-aid.${string}` | `${PhotoTexts}.${string}` | `fibre.${FibreId}.${"short" | "name"}`
+  | `action.${ActionId}.why` | `referral.${ReferralId}` | `urgency.${number}.why` | `inspection.${number}` | OfDocuments;
 /** What documents take from the tables. `why`: why a method may or may not be used, the sentence and what stands in it. */
 type OfDocuments =
   | `mechanism.${MechanismId}` | `treatment.${MethodId}` | `why.${string}` | `not-stated.${keyof typeof NOT_STATED}` | `compared.${Compared}`
@@ -33,7 +38,7 @@ function ofQuestion(prefix: `question.${QuestionId}` | `trade.question.${Questio
   ];
 }
 
-const ofPhotos = (prefix: "not-a-photo" | "not-taken" | "remark", texts: Readonly<Record<string, string>>): Entry[] =>
+const ofPhotos = (prefix: PhotoTexts, texts: Readonly<Record<string, string>>): Entry[] =>
   Object.entries(texts).map(([id, text]) => [`${prefix}.${id}`, text]);
 
 /** A bench test and its answers, as a letter to a seller names them. */
@@ -61,7 +66,11 @@ const entries: Entry[] = [
     ...ofQuestion(`question.${id}`, QUESTIONS[id]), ...ofQuestion(`trade.question.${id}`, WORDING_FOR_TRADE[id] ?? {}),
   ]),
   ...(Object.keys(PHOTO_KINDS) as PhotoKind[]).flatMap((kind) => [...entry(`photo.${kind}.ask`, PHOTO_KINDS[kind].ask), ...entry(`photo.${kind}.hint`, PHOTO_KINDS[kind].hint)]),
-  ...ofPhotos("not-a-photo", NOT_A_PHOTO), ...ofPhotos("not-taken", NOT_TAKEN), ...ofPhotos("remark", REMARKS),
+  ...ofPhotos("not-a-photo", NOT_A_PHOTO), ...ofPhotos("not-taken", NOT_TAKEN), ...ofPhotos("not-compared", NOT_COMPARED), ...ofPhotos("remark", REMARKS),
+  ...(Object.keys(ACTIONS) as ActionId[]).map((id): Entry => [`action.${id}.why`, ACTIONS[id].why]),
+  ...REFERRALS.map(({ when, to }): Entry => [`referral.${when}`, to]),
+  ...URGENCY.map(({ why }, at): Entry => [`urgency.${at}.why`, why]),
+  ...ONLY_INSPECTION.map(({ say }, at): Entry => [`inspection.${at}`, say]),
   ["first-aid.lead", FIRST_AID.lead],
   ["first-aid.emergency", FIRST_AID.emergency("{number}")],
   ...FIRST_AID.steps.map((s, at): Entry => [`first-aid.step.${at}`, s]),

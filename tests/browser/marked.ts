@@ -41,7 +41,9 @@ function outsideMarks(page: Page): Promise<string[]> {
 
 /** Fails where a page says anything to a client that is not in the catalogue. `data`: what is the client's or the workshop's own. */
 export async function expectMarked(page: Page, data: readonly string[] = []): Promise<void> {
-  const left = (await outsideMarks(page)).map((text) => data.reduce((rest, own) => rest.replaceAll(own, " "), text))
+  // The longest first, since one may stand within another.
+  const own = data.toSorted((a, b) => b.length - a.length);
+  const left = (await outsideMarks(page)).map((text) => own.reduce((rest, part) => rest.replaceAll(part, " "), text))
     .filter((text) => (text.match(/[\p{L}²]+/gu) ?? []).some((word) => !NOT_WORDS.test(word)));
   expect(left, `said outside the catalogue at ${new URL(page.url()).pathname}`).toEqual([]);
 }

@@ -41,7 +41,7 @@ export async function POST(request: Request): Promise<Response> {
 async function callerAs(who: string | undefined): Promise<Result<Caller>> {
   if (who === undefined || who === "intake") return intakeCallerOrOpen();
   const caller = who === "staff" ? await staffCallerOrNull() : who === "client" ? await clientCaller() : null;
-  return caller ? ok(caller) : refuse("not-signed-in", who === "staff" ? "Please sign in first." : wrong("refusal.open-link-again"));
+  return caller ? ok(caller) : refuse("not-signed-in", wrong(who === "staff" ? "refusal.sign-in-first" : "refusal.open-link-again"));
 }
 
 function answer(result: Result<unknown>): Response {

@@ -3,6 +3,7 @@ import { clientWords } from "@/app/_server/client-words";
 import { INERT_HEADERS } from "@/app/_server/route-headers";
 import { refuse, STATUS_OF, type Refusal } from "@/lib/enquiry/caller";
 import { retell } from "@/lib/enquiry/retell";
+import { wrong } from "@/lib/enquiry/wrong";
 import { documentFile } from "@/lib/enquiry/document-file";
 
 /** Not sandboxed: browsers show no PDF in a sandbox. Nothing in the file runs, and nothing may be fetched from it. */
@@ -11,7 +12,7 @@ const HEADERS = { ...INERT_HEADERS, "content-security-policy": "default-src 'non
 /** A printed document as it was made, for whoever on this device may read it. */
 export async function GET(_request: Request, { params }: { params: Promise<{ id: string }> }): Promise<Response> {
   const { id } = await params;
-  let refusal: Refusal = refuse("not-signed-in", "Please sign in first.");
+  let refusal: Refusal = refuse("not-signed-in", wrong("refusal.open-link-first"));
   for (const caller of await callersOfRequest()) {
     const found = await documentFile(caller, id, new Date());
     if (found.ok) {

@@ -45,7 +45,7 @@ export function FrameMarker({ photo, found, read, says }: Props) {
   return (
     <div className={css.marker}>
       <p id={help} className={css.ask}>{says["label.frame"]}</p>
-      <Stage photo={photo} alt={says["label.photo"]} describedBy={help} handles={frameHandles(draft)} active={active} onActive={(key) => setActive(key as Grip)} onTouch={touch} onUndo={undo}
+      <Stage photo={photo} alt={says["label.photo"]} describedBy={help} handles={frameHandles(draft, (grip) => says[`label.${grip}`])} active={active} onActive={(key) => setActive(key as Grip)} onTouch={touch} onUndo={undo}
         onMove={(key, to, isBegun) => { if (isBegun) begin(); adjust((d) => moveFrame(d, key as Grip, to)); setSaid(placeInWords(to, say)); }}>
         <FrameOutline frame={draft.frame} photo={photo} />
       </Stage>

@@ -19,14 +19,12 @@ function withinPhoto({ x, y, width, height }: Frame): Frame {
   return { x: Math.min(1 - w, Math.max(0, x)), y: Math.min(1 - h, Math.max(0, y)), width: w, height: h };
 }
 
-const NAMES: Readonly<Record<Grip, { name: string; tag: string | null }>> = {
-  "upper-left": { name: "Upper left corner of the frame", tag: null }, "lower-right": { name: "Lower right corner of the frame", tag: null }, middle: { name: "The whole frame", tag: null },
-};
 const placeOf = ({ x, y, width, height }: Frame, grip: Grip): Point =>
   grip === "upper-left" ? { x, y } : grip === "lower-right" ? { x: x + width, y: y + height } : { x: x + width / 2, y: y + height / 2 };
 
-export const frameHandles = ({ frame }: FrameDraft): Handle[] =>
-  (["upper-left", "lower-right", "middle"] as const).map((key) => ({ key, ...NAMES[key], ...placeOf(frame, key), isWaiting: false, canGo: false }));
+/** The three grips, small ones without a tag, each by its name in the words of the page. */
+export const frameHandles = ({ frame }: FrameDraft, nameOf: (grip: Grip) => string): Handle[] =>
+  (["upper-left", "lower-right", "middle"] as const).map((key) => ({ key, name: nameOf(key), tag: null, ...placeOf(frame, key), isWaiting: false, canGo: false }));
 
 /** The draft after one of its handles was moved. A corner taken past the other one pushes it along, so that the frame never turns over. */
 export function moveFrame({ frame, touched }: FrameDraft, grip: Grip, to: Point): FrameDraft {

@@ -26,6 +26,9 @@ export const LABEL = {
   "label.moment": "One moment…",
   "label.photo": "The photo of the label",
   "label.frame": "Touch the label’s upper left corner, then its lower right one, or pull the frame around it. Close around the words is best.",
+  "label.upper-left": "Upper left corner of the frame",
+  "label.lower-right": "Lower right corner of the frame",
+  "label.middle": "The whole frame",
   "label.read-part": "Read this part",
   "label.undo": "Undo",
 } as const;

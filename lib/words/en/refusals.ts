@@ -7,6 +7,8 @@ export const REFUSALS = {
   "refusal.no-link": "This page is no longer open on this device. Follow the link in our letter again; what you wrote is still in the box.",
   "refusal.link-again": "This page is no longer open on this device. Follow the link in our letter again.",
   "refusal.ordered": "Work was ordered, and what belongs to an order is kept as long as the law asks. Please write to us or ring: we erase what may go.",
+  "refusal.sign-in-first": "Please sign in first.",
+  "refusal.letter-leaving": "A letter is leaving at this moment. Please try again in a minute.",
   "refusal.open-link-first": "Please open the link in our letter first.",
   "refusal.dead-link": "This link does not open a page any more. Write to us or telephone, and we send you a new one.",
   "refusal.open-link-again": "Please open the link in your letter again.",

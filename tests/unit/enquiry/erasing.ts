@@ -213,6 +213,8 @@ export function erasing(): void {
       const mark = `cobalt${randomUUID().slice(0, 8)}`;
       const { enquiryId, photoId, postId, email } = await everythingOf(mark);
       const { files, names, everything } = await unzipped(await ivo(), enquiryId);
+      const readMe = strFromU8(files["read me first.txt"] ?? new Uint8Array());
+      for (const part of ["everything.json", "letters", "photos", "documents", "messages", "25 November 2026"]) expect(readMe).toContain(part);
       expect(names).toEqual(expect.arrayContaining(["everything.json", "letters/01.txt", `photos/${photoId}.jpg`, `messages/${postId}.eml`]));
       expect(names.filter((n) => n.startsWith("documents/") && n.endsWith(".pdf"))).toHaveLength(1);
       expect(Buffer.from(files[`photos/${photoId}.jpg`] ?? []).equals(await readFile(photoPath(photoId, "full")))).toBe(true);
@@ -257,7 +259,7 @@ export function erasing(): void {
       const enquiry = good(await submitEnquiry(from, { contact: { name: "Ana Example", email: `${randomUUID()}@example.org` }, consent: true }, NOW));
       await rm(photoPath(lost, "full"));
       const { names, everything } = await unzipped(await clientOf(enquiry), enquiry.enquiryId);
-      expect(names).toEqual(["everything.json", "letters/01.txt"]);
+      expect(names).toEqual(["read me first.txt", "everything.json", "letters/01.txt"]);
       expect((JSON.parse(everything) as { rugs: { photos: { file: string | null }[] }[] }).rugs[0]?.photos).toMatchObject([{ file: null }]);
     });
   });

@@ -3,6 +3,10 @@ import { refuse } from "../../../lib/enquiry/caller";
 import { retell, retellResult } from "../../../lib/enquiry/retell";
 import { parseStep } from "../../../lib/enquiry/step-forms";
 import { SENTENCE_KEYS, wrong } from "../../../lib/enquiry/wrong";
+import { NOT_COMPARED } from "../../../lib/photo/sentences";
+import { ONLY_INSPECTION } from "../../../lib/trade/inspection";
+import { ACTIONS, REFERRALS } from "../../../lib/trade/losses";
+import { URGENCY } from "../../../lib/trade/urgency";
 import { wordsIn } from "../../../lib/words/words";
 
 const MARKED = wordsIn("en-XA");
@@ -19,6 +23,11 @@ describe("retell", () => {
   it("leaves English as it is, and what it does not know", () => {
     expect(retell(wordsIn("en-IE"), wrong("wrong.name"))).toBe("Write your name.");
     expect(retell(MARKED, "Somebody moved it.")).toBe("Somebody moved it.");
+  });
+  it("says again why a rug is advised so, why it is urgent, who should see it, and why two spots were not compared", () => {
+    const sentences = [...Object.values(ACTIONS).map((a) => a.why), ...REFERRALS.map((r) => r.to), ...URGENCY.map((u) => u.why), ...ONLY_INSPECTION.map((r) => r.say), ...Object.values(NOT_COMPARED)];
+    expect(sentences.length).toBeGreaterThan(50);
+    for (const sentence of sentences) expect(retell(MARKED, sentence)).toBe(`⟦${sentence}⟧`);
   });
   it("says a refusal and what belongs to its fields", () => {
     const no = refuse("invalid", wrong("wrong.look-again"), { "contact.email": wrong("refusal.no-way-back") });

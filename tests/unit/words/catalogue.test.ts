@@ -56,6 +56,9 @@ describe("the catalogue in English", () => {
       expect(said, key).not.toMatch(/[{}<>]/);
     }
   });
+  it("calls the files of a copy what every file system takes", () => {
+    for (const key of ["copy.read-me", "copy.everything", "copy.letters", "copy.photos", "copy.documents", "copy.messages"] as const) expect(EN[key], key).toMatch(/^[\p{L}\p{N}]+(?: [\p{L}\p{N}]+)*$/u);
+  });
   it("makes a missing value an error, not a hole", () => {
     expect(() => wordsIn("en-GB").say("own.enquiry", {} as never)).toThrow(/reference/);
   });

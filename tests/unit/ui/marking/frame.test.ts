@@ -53,7 +53,9 @@ describe("dueGrip", () => {
 });
 describe("frameHandles", () => {
   it("stand at the two corners and in the middle", () => {
-    const at = Object.fromEntries(frameHandles(begun).map((h) => [h.key, [h.x, h.y].map((v) => Math.round(1000 * v))]));
+    const handles = frameHandles(begun, (grip) => `the ${grip} grip`);
+    expect(handles.map((h) => h.name)).toEqual(["the upper-left grip", "the lower-right grip", "the middle grip"]);
+    const at = Object.fromEntries(handles.map((h) => [h.key, [h.x, h.y].map((v) => Math.round(1000 * v))]));
     expect(at).toEqual({ "upper-left": [200, 300], "lower-right": [600, 500], middle: [400, 400] });
   });
 });
