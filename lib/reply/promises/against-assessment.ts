@@ -2,7 +2,7 @@ import { FIBRES, type FibreId } from "../../trade/fibres";
 import type { Assessment, Range } from "../../triage/assessment";
 import type { RuleId } from "./rule";
 import { clausesOf, plainOf } from "./sentences";
-import { compiled } from "./vocabulary";
+import { expression } from "./vocabulary";
 
 /** What a sentence claims beyond an assessment; `suggestion` names what the assessment carries. */
 export interface Beyond { readonly rule: RuleId; readonly why: string; readonly suggestion: string }
@@ -23,7 +23,7 @@ const WORDS: readonly (readonly [RegExp, number])[] = [
 /** A stated chance may be rounded up so far. *elicited* */
 const WORD_SLACK = 0.02;
 
-const FIBRE = compiled("FIBRE");
+const FIBRE = expression("FIBRE");
 const namesOf = (f: (typeof FIBRES)[number]): readonly string[] => [f.name.replace(/ \(.*/, ""), f.short];
 const ALIASES: Readonly<Record<string, FibreId>> = { rayon: "viscose", "art silk": "viscose", "artificial silk": "viscose", "bamboo silk": "viscose", "bamboo viscose": "viscose", "pure silk": "silk", "real silk": "silk", "pure wool": "wool", nylon: "polyamide" };
 const fibreNamed = (name: string): FibreId | null => ALIASES[name] ?? FIBRES.find((f) => namesOf(f).includes(name))?.id ?? null;
@@ -31,7 +31,7 @@ const fibreNamed = (name: string): FibreId | null => ALIASES[name] ?? FIBRES.fin
 function wordsTooStrong(plain: string, { fibres }: Assessment): Beyond[] {
   return clausesOf(plain).flatMap((clause) => {
     const word = WORDS.find(([re]) => re.test(clause));
-    const name = word && FIBRE.exec(clause.slice(clause.search(word[0])))?.[0];
+    const name = word && FIBRE().exec(clause.slice(clause.search(word[0])))?.[0];
     const fibre = name ? fibreNamed(name) : null;
     if (!word || !fibre || /\bnot\b|\bunlikely\b|\bthan\b/u.test(clause)) return [];
     const chance = fibres.find((f) => f.fibre === fibre)?.probability ?? 0;
@@ -83,7 +83,7 @@ const NAMED_FROM = 0.95;
 
 /** True where the sentence names the fibre that a test has settled. */
 export function isTested(sentence: string, { fibres, findings }: Assessment): boolean {
-  const name = FIBRE.exec(plainOf(sentence))?.[0];
+  const name = FIBRE().exec(plainOf(sentence))?.[0];
   const fibre = name ? fibreNamed(name) : null;
   const chance = fibres.find((f) => f.fibre === fibre)?.probability ?? 0;
   return chance >= NAMED_FROM && findings.some((f) => f.strength === "bench" || f.strength === "laboratory");

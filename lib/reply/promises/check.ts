@@ -5,8 +5,8 @@ import { cautionsMissing, MUST_SAYS, type MustSay } from "./must-say";
 import type { Pattern, Rule, RuleId } from "./rule";
 import { RULES } from "./rules";
 import { clausesOf, plainOf, sentencesOf } from "./sentences";
-import { speaksTooSurely, speaksWithCare, surenessOf, TOO_SURE } from "./sureness";
-import { compiled } from "./vocabulary";
+import { isBeyondCare, speaksTooSurely, speaksWithCare, surenessOf, TOO_SURE } from "./sureness";
+import { expression } from "./vocabulary";
 
 /** A sentence that says more than is known; of something left out, `sentence` is empty. */
 export interface Overpromise { readonly sentence: string; readonly rule: RuleId | "left-out"; readonly why: string; readonly suggestion: string }
@@ -17,8 +17,8 @@ export const WORDS_AND_PHOTOS: Known = { assessment: null, inspected: false };
 /** What a letter about these rugs is held against: the assessment of an only rug; of several, words and photos. */
 export const knownOf = ([only, ...more]: readonly (Assessment | null)[]): Known => ({ assessment: more.length === 0 ? (only ?? null) : null, inspected: false });
 
-interface Compiled { readonly rule: Rule; readonly pattern: Pattern; readonly re: RegExp }
-const ALL: readonly Compiled[] = RULES.flatMap((rule) => rule.patterns.map((pattern) => ({ rule, pattern, re: new RegExp(compiled(pattern.catches), "gu") })));
+interface Compiled { readonly rule: Rule; readonly pattern: Pattern; readonly re: () => RegExp }
+const ALL: readonly Compiled[] = RULES.flatMap((rule) => rule.patterns.map((pattern) => ({ rule, pattern, re: expression(pattern.catches, "gu") })));
 
 /** What a sentence breaks, as it is told. */
 type Broken = Pick<Rule, "id" | "what" | "why" | "suggest">;
@@ -42,15 +42,33 @@ const MOST_JUDGED = 2_000;
 function judge(sentence: string): Broken[] {
   const sureness = surenessOf(sentence);
   const caught = caughtIn(plainOf(sentence));
-  const broken = RULES.filter((rule) => caught.some((c) => c.rule === rule && !c.excused) && (rule.id === "harm" || !speaksWithCare(sureness)));
+  const careful = speaksWithCare(sureness);
+  const broken = RULES.filter((rule) => caught.some((c) => c.rule === rule && !c.excused && (!careful || c.stands || isBold(c.clause))));
   if (broken.length > 0 || caught.length > 0 || !speaksTooSurely(sureness)) return broken;
   return [{ ...TOO_SURE, why: `${TOO_SURE.why} What weighs most: ${sureness.words.map((w) => `“${w}”`).join(", ")}.` }];
 }
 
+/** A clause that holds nothing back, though the sentence around it does: "the label may be right, but it is cotton". */
+const isBold = (clause: string): boolean => isBeyondCare(surenessOf(clause));
+
 /** Every catch of every pattern in a sentence, and whether something excuses it. */
-const caughtIn = (sentence: string): { rule: Rule; excused: boolean }[] =>
-  clausesOf(sentence).flatMap((clause) => ALL.flatMap((c) => [...clause.matchAll(c.re)].map(({ 0: text, index: start }) =>
-    ({ rule: c.rule, excused: isExcused(c, { sentence, clause, start, end: start + text.length }) }))));
+const caughtIn = (sentence: string): { rule: Rule; clause: string; excused: boolean; stands: boolean }[] =>
+  clausesOf(sentence).flatMap((clause) => ALL.flatMap((c) => placesIn(clause, c.re()).map((place) =>
+    ({ rule: c.rule, clause, stands: standsAmongCare(c), excused: isExcused(c, { sentence, clause, ...place }) }))));
+
+/** What holds in a sentence full of care all the same: harmful advice, and what hedges or denies by its own words ("could not tell it from new"). */
+const standsAmongCare = ({ rule, pattern }: Compiled): boolean => rule.id === "harm" || pattern.except?.some((e) => e === "hedged" || e === "undecided") === true;
+
+/** As `matchAll`, which would make a copy of the expression each time, and compile it anew. */
+function placesIn(clause: string, re: RegExp): { start: number; end: number }[] {
+  const places: { start: number; end: number }[] = [];
+  re.lastIndex = 0;
+  for (let m = re.exec(clause); m; m = re.exec(clause)) {
+    places.push({ start: m.index, end: m.index + m[0].length });
+    if (m[0] === "") re.lastIndex += 1;
+  }
+  return places;
+}
 
 function isExcused({ rule, pattern }: Compiled, found: Catch): boolean {
   if (pattern.except?.includes("negated") && saysNotThat(found.clause.slice(0, found.start))) return true;

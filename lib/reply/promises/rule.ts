@@ -7,7 +7,7 @@ export const RULE_IDS = ["certainty", "result", "safety", "number", "harm", "bla
 export type RuleId = (typeof RULE_IDS)[number];
 
 /** What takes the edge off a clause: see `excuses.ts`. */
-export type Excuse = "negated" | "denied" | "hedged" | "softened" | "undecided" | "reported" | "ranged" | "ours" | "warned";
+export type Excuse = "negated" | "denied" | "hedged" | "softened" | "undecided" | "reported" | "ranged" | "ours" | "warned" | "disowned";
 
 export interface Pattern {
   /** A regular expression over one clause, written with the words of vocabulary.ts in capitals. */

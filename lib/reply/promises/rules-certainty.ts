@@ -1,3 +1,4 @@
+import { IMPLIED } from "./implied";
 import { own, p, type Rule } from "./rule";
 
 /** What it is, how it came about, its age and place, its state: known before a test. */
@@ -5,7 +6,7 @@ export const CERTAINTY: Rule = {
   id: "certainty", what: "states as certain what the evidence only makes likely",
   why: "Words and photos never settle a fibre or a cause; a test or an inspection does.",
   suggest: "Say how likely it is and what would settle it: “It is probably …; a test of a few fibres would tell.”",
-  excuses: ["negated", "hedged", "undecided", "reported"],
+  excuses: ["negated", "hedged", "undecided", "reported", "disowned"],
   patterns: [
     // What it is
     p("(?:\\bPRON|\\bDET (?:\\w+ ){0,3}RUGPART)GAP (?:is|are|was|were|can only be|must be|has to be)(?: (?:just|only|simply|all|SURELY|WHOLLY|a|an|the|in fact|made (?:of|from|up of)|composed (?:of|entirely of)|woven (?:of|from)|knotted (?:in|from)|pure|real|genuine|true|authentic|finest|hand-spun|mulberry|kork|NUMBER ?(?:%|per ?cent)|of|from|in))* (?:\\w+ )?FIBRE\\b(?! than)", { also: ["softened"] }),
@@ -44,7 +45,7 @@ export const CERTAINTY: Rule = {
     p("\\b(?:PRON|DET (?:\\w+ ){0,2}(?:rug|carpet|piece|pile|item|article))GAP (?:is|are|was|were|dates?|comes?)(?: (?:SURELY|a|an|the|from|fine|old|early|late|rare|genuine|real|true|one of|beautiful|classic|good|made|woven|knotted|in|around|about))* (?:\\w+ )?(?:ORIGIN|(?:1[6-9]|20)[0-9][0-9]s?)\\b", { also: ["softened"] }),
     // Said in other words
     p("\\b(RUG|it|this|what you have|they|FRINGE) (is|are|'s|was|can only be|must be|has to be)( SURELY| clearly| plainly)?( made (of|from)| pure| real| genuine| true| a| an| the| in fact| NUMBER ?(%|per cent)| of)* ?FIBRE\\b"),
-    p("\\b(SURELY|(?:am|is|are|be|quite|absolutely) certain|prove[sd]?|proof that|identified|confirmed|clearly|we know that)\\b.*\\b(FIBRE|MARK|CAUSE)\\b"),
+    p("\\b(SURELY(?! (?:ring|call|ask|tell|write|let you|show|check|test)\\b)|(?:am|is|are|be|quite|absolutely) certain|prove[sd]?|proof that|identified|confirmed|clearly|we know that)\\b.*\\b(FIBRE|MARK|CAUSE)\\b"),
     p("\\bMARK (is|was|comes? from|came from|was caused by|is caused by|can only be) (the |a |an |old |fresh )?(CAUSE)"),
     p("\\b(can't|cannot|couldn't) (possibly )?be (anything (else|but)|FIBRE)\\b", { except: ["negated", "hedged"] }),
     p("\\b(dates? (from|back to)|was (woven|knotted|made) (in|by|around))\\b"),
@@ -52,5 +53,6 @@ export const CERTAINTY: Rule = {
     p("\\b(has|have) only (touched|reached|affected)\\b|\\bonly (on )?the surface\\b|\\bis (only )?superficial\\b"),
     own("\\b(tell|say|know|judge|assure)\\b.*\\bwithout (even )?(seeing|having seen|looking at) (it|RUG|the back)"),
     p("\\bis always (colou?rfast|fast|safe|genuine|washable)\\b"),
+    ...(IMPLIED.certainty ?? []),
   ],
 };

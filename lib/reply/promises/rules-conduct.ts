@@ -1,3 +1,4 @@
+import { IMPLIED } from "./implied";
 import { own, p, type Rule } from "./rule";
 
 /** Whom a letter accuses, what others will decide, and whom it gives up. */
@@ -15,13 +16,14 @@ export const CONDUCT: readonly Rule[] = [
       p("\\b(?:PARTY|most \\w+|these people|those people|that \\w+)\\b(?: \\w+){0,5} (?:should (?:never|not) have|has no (?:clue|idea|business)|have no (?:clue|idea|business)|had no (?:clue|idea|business)|did not (?:know|bother|care|test)|do(?:es)? not (?:know|care|understand)|never (?:tested|asked|checked|bothered))\\b", { except: ["negated"], also: ["softened", "denied"] }),
       p("\\b(?:took|taken|taking) you for a (?:ride|fool|mug)|\\bpull\\w* (?:a fast one|the wool)|\\bsaw you coming\\b|\\bsold you (?:a lie|short|a story|down)|\\btaken (?:in|advantage)\\b|\\bpulled one over\\b", { also: ["softened"] }),
       p("\\byou (?:\\w+ly )?(?:ruined|caused|destroyed|wrecked|brought this|should (?:not|never) have|ought not to have|have only yourself)\\b|\\b(?:your own|entirely your|your) (?:fault|doing|mistake|carelessness)\\b", { also: ["softened"] }),
-      p("\\b(?:unlike|better than|not like|other than us|nobody else|no other (?:firm|workshop|cleaner)|other (?:firms?|cleaners?|workshops?|companies))\\b.{0,50}\\b(?:ruin\\w*|damage\\w*|cut corners|cannot|do not know|spoil\\w*|charge|fail\\w*|clueless|bungle\\w*|never|lack|guess)\\b", { except: ["negated", "hedged"], also: ["warned"] }),
+      p("\\b(?:unlike|better than|not like(?! to)|other than us|nobody else|no other (?:firm|workshop|cleaner)|other (?:firms?|cleaners?|workshops?|companies))\\b.{0,50}\\b(?:ruin\\w*|damage\\w*|cut corners|cannot|do not know|spoil\\w*|charge|fail\\w*|clueless|bungle\\w*|never|lack|guess)\\b", { except: ["negated", "hedged"], also: ["warned"] }),
       // Said in other words
       p("\\b(cheated|swindled|deceived|lied|conned|tricked|defrauded|ripped off)\\b", { also: ["reported"] }),
       p("\\b(is|are|was|were) the reason\\b|\\b(they|he|she) should pay\\b|\\b(used|put on|applied) the wrong\\b|\\bsold you (a|an) (fake|dud|lie|imitation|pup)\\b|\\b(a|is|was) fakes?\\b|\\bask for your money back\\b|\\bthanks to (their|his|her|your (cleaner|seller|landlord))\\b|\\b(their|his|her) (mistake|carelessness|sloppiness|bad work|poor work)\\b"),
       p("\\b(fraud|fraudster|crook|fake on purpose|incompeten(t|ce)|careless(ness|ly)?|negligen(t|ce))\\b"),
       p("\\b((?<!whose )(?<!at )fault|to blame|responsible for the damage)\\b"),
       p("\\b(they|he|she|seller|shop|dealer|cleaner) knew\\b", { also: ["hedged"] }),
+      ...(IMPLIED.blame ?? []),
     ],
   },
   {
@@ -38,6 +40,7 @@ export const CONDUCT: readonly Rule[] = [
       p("\\b(?:advise|urge|recommend|suggest|encourage)\\b.{0,25}\\b(?:demand|sue|claim against|withhold|take (?:them|him|her) to court|insist on|report (?:them|him|her))\\b|\\bput (?:that|it|this) on (?:your|the) claim\\b|\\b(?:demand|insist on) (?:a|your|the|every|full)\\b"),
       // Said in other words
       p("\\b(cast[- ]iron|watertight|open[- ]and[- ]shut|strong|clear|good) (case|claim)\\b|\\byou (would |'d |will |'ll )?have a case\\b|\\byou (can|could|should) (sue|claim against|take them to court)\\b"),
+      ...(IMPLIED.cover ?? []),
     ],
   },
   {

@@ -1,3 +1,4 @@
+import { IMPLIED } from "./implied";
 import { p, type Rule } from "./rule";
 
 /** What may harm the rug or a person at home. */
@@ -9,7 +10,7 @@ export const HARM: Rule = {
   patterns: [
     p("(?:^|, |\\band |\\bthen |: |\\bor )LEADINACT\\b(?:(?!\\b(?:dry white|plain white|plain dry)\\b)[^.])*\\b(?:AGENT|HEAT)\\b(?!.*\\b(?:switched off|turned off|off and)\\b)", { also: ["ours"] }),
     p("(?:^|, |\\band |\\bthen |: )LEADINHARMACT\\b(?! (?:test|both|result|marks?|damage|with|is|can|in the|may|would)\\b)(?= (?:it|them|that|the|your|this|any|out|down|over|off|at|away|gently|well|hard|in|through|both|those|these|a|with|on|until|briskly|vigorously|from|back|everything|\\w+ly)\\b)", { also: ["ours"] }),
-    p("\\b(?:(?:recommend|suggest|advise|advocate|encourage|favour)(?! (?:you )?(?:\\w+ly )?against)|swear by|swears by|swore by|worth (?:a try|trying)|fine to|fine for|okay to|ok to|all right to|alright to|safe to|acceptable to|permissible to|happy for you to|welcome to|free to|feel free|appropriate to|sensible to|best to|good idea to|do well to|helps? to|ideal|suitable for|will suffice|is enough|does? the (?:trick|job)|tip is|trick is|remedy|works?(?: \\w+)?|wonders|effective)\\b(?=.*\\b(?:AGENT|HEAT|ACTING)\\b)|\\b(?:PRODUCT|HEAT|ACTING)\\b.*\\b(?:fine|okay|all right|suitable|recommended|acceptable|permissible|ideal|perfect|does? the (?:trick|job)|will (?:do|suffice|help|work|bring|lift|shift|clear|kill|remove|whiten|restore|sort|expedite|take|get|loosen|dissolve|deal)|works?|helps?|expedite\\w*|is all (?:it|you))\\b", { also: ["ours"] }),
+    p("\\b(?:(?:recommend|suggest|advise|advocate|encourage|favour)(?! (?:you )?(?:\\w+ly )?against)|swear by|swears by|swore by|worth (?:a try|trying)|fine to|fine for|okay to|ok to|all right to|alright to|safe to|acceptable to|permissible to|happy for you to|welcome to|free to|feel free|appropriate to|sensible to|best to|good idea to|do well to|helps? to|ideal|suitable for|will suffice|is enough|does? the (?:trick|job)|tip is|trick is|remedy|(?<!\\b(?:the|our|this|that|your|of|repair) )works?(?: \\w+)?|wonders|effective)\\b(?=.*\\b(?:AGENT|HEAT|ACTING)\\b)|\\b(?:PRODUCT|HEAT|ACTING)\\b.*\\b(?:fine|okay|all right|suitable|recommended|acceptable|permissible|ideal|perfect|does? the (?:trick|job)|will (?:do|suffice|help|work|bring|lift|shift|clear|kill|remove|whiten|restore|sort|expedite|take|get|loosen|dissolve|deal)|works?|helps?|expedite\\w*|is all (?:it|you))\\b", { also: ["ours"] }),
     p("\\b(?:may|can|could|might|should|ought to|must|needs? to) (?:SURELY |\\w+ly |simply |just )*(?:be )(?:SURELY |\\w+ly )*(?:saturated|soaked|scrubbed|steamed|bleached|ironed|hosed|tumble[- ]?dried|machine[- ]?washed|boiled|combined|mixed|poured|immersed|drenched|sponged|shampooed|rubbed|sprinkled|sprayed|rinsed|beaten|put (?:in|through|on|over|near)|placed (?:in|on|over|near|beside))\\b", { also: ["ours", "warned", "undecided"] }),
     p("\\byou (?:can|could|may|might|should|must|need to|ought to|will want to|would do well to)(?: \\w+ly| just| simply| also| always| even)* (?:ACT|HARMACT)\\b.*\\b(?:AGENT|HEAT|machine|bath|shower|patio|lawn|garden)\\b", { also: ["ours"] }),
     p("\\bPRODUCT\\b", { also: ["ours", "warned", "softened", "undecided"] }),
@@ -20,7 +21,7 @@ export const HARM: Rule = {
     p("\\b(?:put|leave|hang|lay|stand|take|drag|spread) (?:it|them|the rug|that)(?: \\w+){0,2} (?:outside|outdoors|in the (?:rain|sun|snow|frost)|on the (?:lawn|grass|line|balcony|patio))\\b", { also: ["ours"] }),
     p("\\b(?:so |and |just )?(?:crack on|go for it|knock yourself out|be my guest|do your worst|give it (?:some|plenty of|a bit of) (?:welly|elbow))\\b"),
     p("(?:^|, |\\band |\\bthen |: )LEADIN(?:put|move|place|set|push) (?:the |your )?(?:furniture|sofa|settee|table|chairs?|bed|cabinet|wardrobe)\\b.*\\b(?:back|on (?:it|top|the rug))\\b", { also: ["ours"] }),
-    p("(?:^|, |\\band |\\bthen |: )LEADIN(?:fold (?:it|the rug|them)|(?:brush|shake|sweep|wipe|pick|scrape|chip|knock|flick) (?:it|the (?:\\w+ )?TROUBLE|off|out|away|that|those|any|them)|give (?:it|the \\w+|them|that) (?:a|an|another|one) (?:\\w+ ){0,3}\\w+)\\b(?! (?:photo|picture|call|ring|rest|chance))", { also: ["ours"] }),
+    p("(?:^|, |\\band |\\bthen |: )LEADIN(?:fold (?:it|the rug|them)|(?:brush|shake|sweep|wipe|pick|scrape|chip|knock|flick) (?:it|the (?:\\w+ )?TROUBLE|off|out|away|that|those|any|them)|give (?:it|the \\w+|them|that) (?:a|an|another|one) (?!(?:\\w+ )?(?:photo|picture|call|ring|rest|chance)\\b)(?:\\w+ ){0,3}\\w+)\\b", { also: ["ours"] }),
     p("\\b(?:vacuum|hoover)\\w*\\b.{0,60}\\b(?:beater|brush bar|rotating brush|power head|full (?:power|suction)|highest|strongest|maximum|both sides|fringe|hard|vigorously|while (?:it is )?(?:damp|wet))\\b(?!.*\\b(?:off|without|raised|disengaged)\\b)", { also: ["ours"] }),
     p("(?:^|, |\\band |\\bthen |: )LEADIN(?:cut|snip|trim|pull|tug|pluck|yank|burn|singe|glue|superglue|tape|staple|nail|tack|stitch|sew|stretch|paint|dye|colour|color|touch) (?:it|them|out|off|up|in|down|away|the|any|that|those|over|at|loose)\\b(?!.*\\b(?:photo|picture)\\b)", { also: ["ours"] }),
     p("\\bDAMAGING\\b", { also: ["ours", "warned", "softened", "undecided"] }),
@@ -28,5 +29,6 @@ export const HARM: Rule = {
     // Said in other words
     p("\\bAGENT\\b.*\\b(will do|works?( well)?|helps?|does the trick|will (take|lift|get|remove)|is (fine|good|best(?! avoided| left)))\\b"),
     p("\\bturn (up )?(the )?(underfloor |floor )?heating (up|on|higher)|\\bturn (up|on) the\\b.*\\bheating"),
+    ...(IMPLIED.harm ?? []),
   ],
 };

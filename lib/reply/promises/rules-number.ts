@@ -5,7 +5,7 @@ export const NUMBER: Rule = {
   id: "number", what: "gives one number where only a range is known",
   why: "An improvement, a life left, a price or a value is a range until the rug was inspected.",
   suggest: "Give the range: “between … and …”, with what it hangs on.",
-  excuses: ["negated", "hedged", "ranged", "reported", "undecided"],
+  excuses: ["negated", "hedged", "ranged", "reported", "undecided", "disowned"],
   patterns: [
     p("\\bgood for (?:life|years|decades|ever|a lifetime|generations|another|NUMBER|ages)\\b", { also: ["softened"], except: ["ranged"] }),
     p("\\b(?:long|good|many|full|plenty of) (?:\\w+ )?(?:life|years) (?:ahead|left|in it|to come|still)\\b", { also: ["softened"] }),

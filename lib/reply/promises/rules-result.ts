@@ -1,3 +1,4 @@
+import { IMPLIED } from "./implied";
 import { own, p, type Rule } from "./rule";
 
 /** What is claimed of the work: that it comes out, comes back, is ready in time. */
@@ -5,7 +6,7 @@ export const RESULT: Rule = {
   id: "result", what: "promises a result",
   why: "What comes back is known after a test in a hidden corner, and even then within limits.",
   suggest: "Give the range and the limit: “In most cases between … and … comes back; we cannot promise it.”",
-  excuses: ["negated", "hedged", "undecided"],
+  excuses: ["negated", "hedged", "undecided", "disowned"],
   patterns: [
     p("(?:\\bSUBJECT|\\bPROCESS\\bGAP)(?: (?:all|just|simply|soon|SURELY|WHOLLY))* MUST (?:(?:\\w+ly|all|just|simply|soon|then|be) )*(?!OPEN)\\w+", { also: ["softened"] }),
     p("\\b(?:DET |our |this |that |a |one )?(?:treatment|process|wash|clean|cleaning|rinse|bath|procedure|method|service|repair|visit|appointment|technicians?|team|lads|people|specialists?|experts?|solution|formula|protector|protection|coating|proofing|finish|conditioner|wife|colleague)s?\\b(?: \\w+){0,4} (?:(?:will|shall|can|always|simply|just|SURELY) )*(?:RESTORE|render|renders|make|makes|protects?|seals?|guards?|puts?|brings?|gives?|leaves?|takes?) (?:[\\w.,%'-]+ ){0,4}(?:RUGPART|TROUBLE|it|them|any\\w*|every\\w*|all|out|back|right|off|away|impervious|proof|as new)\\b", { also: ["softened", "warned"] }),
@@ -20,10 +21,10 @@ export const RESULT: Rule = {
     p("\\bFORMER\\b", { also: ["softened", "reported"] }),
     p("\\bIDIOM\\b", { also: ["softened", "denied"], except: ["negated"] }),
     own("\\bOATH\\b"),
-    p("\\b(?:guarantee[ds]?|guaranteeing|warrant(?:s|ed)? (?:it|that|this|the|our|you)|pledge[sd]?|assurance|vouch|undertake that|certify|promise that|swear|vow|assured?(?: you)? (?:that|of)|rest assured|be (?:assured|confident|in no doubt)|count on|rely on (?:us|it|that)|can be relied)\\b", { except: ["hedged"] }),
+    p("\\b(?:guarantee[ds]?|guaranteeing|warrant(?:s|ed)? (?:it|that|this|the|our|you)|pledge[sd]?|assurance|vouch|undertake that|certify|promise that|swear(?! by)|vow|assured?(?: you)? (?:that|of)|rest assured|be (?:assured|confident|in no doubt)|count on|rely on (?:us|it|that)|can be relied)\\b", { except: ["hedged"] }),
     p("\\b(?:every|each|any) (?:single |last |remaining )*(?:trace|bit|scrap|speck|drop|vestige|hint|particle|sign|shred|fibre|spot|mark|stain|grain|remnant|whiff|germ|egg|one)s?\\b(?=.*\\b(?:RESTORE|COMES|gone|out|eradicated|eliminated)\\b)|\\b(?:RESTORE|COMES)\\b.{0,30}\\b(?:every|each) (?:single |last )*(?:trace|bit|scrap|speck|drop|vestige|hint|particle|sign|shred|grain|remnant|whiff|germ|egg|one)s?\\b", { also: ["softened"] }),
     own("\\b(?:no|not a|not one|not a single|zero|nothing|not the (?:least|slightest|faintest)) (?:\\w+ ){0,3}(?:traces?|vestiges?|hints?|signs?|residues?|specks?|whiffs?|remnants?|shadows?|evidence|memory)\\b(?: \\w+){0,6} (?:will|shall|can|could|would|remains?|left|persists?|is|are)\\b"),
-    own("\\byou (?:will|shall|would|are going to|are not going to|can)(?: \\w+ly)? (?:not|never|no longer|be unable|struggle|hardly|be hard (?:put|pressed))(?: \\w+){0,4} (?:know|see|notice|find|spot|tell|remember|recognise|recognize|believe|smell|think|guess|point|have|be troubled|worry)\\b(?! (?:that|what|how|whether))"),
+    own("(?<!\\b(?:corner|place|spot|side|where) )\\byou (?:will|shall|would|are going to|are not going to|can)(?: \\w+ly)? (?:not|never|no longer|be unable|struggle|hardly|be hard (?:put|pressed))(?: \\w+){0,4} (?:know|see|notice|find|spot|tell|remember|recognise|recognize|believe|smell|think|guess|point|have|be troubled|worry)\\b(?! (?:that|what|how|whether))"),
     p("\\byou (?:will|shall|are going to)(?: (?:be|just|simply|all|soon|\\w+ly))* (?:love|adore|amazed|delighted|thrilled|astonished|astounded|stunned|over the moon|proud|gobsmacked|surprised|pleased|impressed|wonder|swear|think it|cry with|have it (?:back|home|looking)|have (?:your|the) \\w+ back|get it back|see the last|have seen the last|be able to (?:walk|use|enjoy|show)|save)\\b", { also: ["softened"] }),
     own("\\b(?:nobody|no one|no-one|not a soul|(?:not )?even (?:an? )?(?:experts?|you|trained eye)|your (?:\\w+[- ])*(?:visitors?|guests?|friends?|mother|mother-in-law|wife|husband|neighbours?|neighbors?|family|landlord)|visitors?|guests?) (?:\\w+ )?(?:will|would|could|can|is going to|are going to)(?: \\w+){0,4} (?:know|see|tell|notice|find|spot|guess|think|ask|believe|suspect)\\b"),
     own("\\b(?:never|not|yet to|has yet to|have yet to|not yet)(?: \\w+){0,2} (?:met|meet|lost|lose|failed|fail|seen|see|encounter\\w*|had|known|come across|been beaten|let (?:us|them|a \\w+) down|disappoint\\w*|defeated|sent)\\b(?! (?:the|your|it|this|that|any of|so|you)\\b)(?=.*\\b(?:a|an|one|any|single|failure|beat|not|complaint|us|failed|could|to)\\b|$)"),
@@ -72,5 +73,6 @@ export const RESULT: Rule = {
     own("\\bnothing (will|is going to) (be left|remain)"),
     own("\\b(will|does) (not|never) (run|bleed|come back|return)\\b.*\\b(when we|after (our|the|this)|once we|if we)\\b"),
     own("\\b(never|not) (comes?|come) back after (our|the|this)"),
+    ...(IMPLIED.result ?? []),
   ],
 };

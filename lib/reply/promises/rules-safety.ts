@@ -1,3 +1,4 @@
+import { IMPLIED } from "./implied";
 import { own, p, type Rule } from "./rule";
 
 /** That nothing can go wrong. */
@@ -5,13 +6,13 @@ export const SAFETY: Rule = {
   id: "safety", what: "calls something safe that carries a risk",
   why: "Every cleaning can make a rug worse, some piles in one case in four; mould and dyes are not judged from photos.",
   suggest: "Name the risk and what is done about it: “Cleaning always carries some risk, so every colour is tested first.”",
-  excuses: ["negated", "hedged", "undecided"],
+  excuses: ["negated", "hedged", "undecided", "disowned"],
   patterns: [
     p("\\b(?:WHOLLY|entirely|all|SURELY|so|very|as|extremely|exceptionally|100 ?%)(?: \\w+)? (?:safe|harmless|gentle|mild|risk-free|non-toxic|innocuous|natural and safe|kind)\\b(?! (?:side|place))"),
     p("\\b(?:is|are|be)(?: \\w+){0,2} (?:safe|harmless|gentle|innocuous|suitable|kind) (?:for|to|on|with|around|enough)\\b", { also: ["softened", "reported"] }),
     p("\\bBABY\\b(?: \\w+)? (?:can|may|could|is free to|are free to|will be able to|will be safe)\\b(?: \\w+){0,3} (?:crawl|lie|play|sleep|roll|walk|sit|lick|nap|back on)", { also: ["warned"] }),
     p("\\b(?:let|permit|allow) (?:your|the) (?:\\w+ )?BABY\\b.*\\b(?:on it|on the rug|crawl|lie|play|back|again)\\b", { also: ["warned"] }),
-    own("\\b(?:no|not the (?:slightest|least)|zero|nil|without(?: the (?:slightest|least)| any)?|not any|never any|free of(?: any)?|free from(?: any)?|little or no|absolutely no|not an?) (?:[\\w-]+,? (?:and |or |of )?){0,4}?(?:risk|danger|harm|damage|shrinkage|migration|bleeding|bleed|run|running|fading|distortion|loss|adverse effects?|ill effects?|side effects?|chance|worry|worries|fear|cause for concern|consequence)\\b(?! (?:of (?:it )?(?:coming|success|a)|that it will|assessment|to your))(?!.*\\b(?:if|until|unless)\\b)"),
+    own("\\b(?:no|not the (?:slightest|least)|zero|nil|without(?: the (?:slightest|least)| any)?|not any|never any|free of(?: any)?|free from(?: any)?|little or no|absolutely no|not an?) (?:[\\w-]+,? (?:and |or |of )?){0,4}?(?:risk|danger|harm|damage|shrinkage|migration|bleeding|bleed|run|running|fading|distortion|loss|adverse effects?|ill effects?|side effects?|chance|worry|worries|fear|cause for concern|consequence)\\b(?! (?:of (?:it )?(?:coming|success|a)|that it will|assessment|to your|to (?:wait|ask|leave|let|look)))(?!.*\\b(?:if|until|unless)\\b)"),
     own("\\b(?:nothing|no (?:harm|damage|shrinkage|colou?r migration|loss|bleeding)|none of)\\b(?: \\w+){0,8} (?:will|can|could|shall|would|is going to) (?:\\w+ )?(?:go wrong|happen|occur|arise|harm|hurt|damage|spoil|come (?:to|of)|result|follow|run|bleed|shrink|fade)\\b"),
     own("\\b(?:will|shall|can|could|would|is going to|are going to)(?: \\w+ly)? (?:not|never|no way|no longer)(?: (?:possibly|ever|even|going to|do (?:it |them |the \\w+ )?(?:any |the slightest )?))* ?(?:harm|hurt|damage|run|bleed|shrink|fade|come back|return|recur|happen again|trouble you|move|budge|stretch|warp|distort|felt|go wrong|mark|stain again|happen|occur|arise|go (?:brown|yellow|stiff|hard|wrong)|brown|yellow|cause|flatten|shed|crush|fray|unravel|smell|peel|crumble|be (?:a problem|an issue|harmed|damaged|affected)|spoil|affect|suffer|lose)\\b(?! (?:well|to you|until|if|unless|from))"),
     own("\\bnothing (?:\\w+ ){0,2}(?:is|are|was) (?:ever )?(?:permanent|impossible|lost|beyond|too|set|for ever|forever|unfixable)\\b"),
@@ -26,18 +27,19 @@ export const SAFETY: Rule = {
     p("\\b(?:impervious|immune|impenetrable|waterproof|stain[- ]?proof|moth[- ]?proof|fade[- ]?proof|child[- ]?proof|pet[- ]?proof|invulnerable|bulletproof|foolproof|indestructible|unsinkable|repels? (?:any|every|all))\\b(?! (?:bag|cover|container|spray))"),
     own("\\bnever (?:again )?(?:be |need |have |worry|suffer|see|get)\\b.*\\b(?:again|moths?|stain\\w*|worry|trouble|problem)\\b|\\b(?:moth|stain|spill|problem|infestation|smell)\\w*\\b(?: \\w+){0,3} (?:cannot|can never|will never|could never) (?:\\w+ )?(?:return|come|recur|happen|take hold|touch|mark|get)\\b"),
     p("\\b(?:with|in) (?:full|complete|total|absolute|every|perfect|all) (?:confidence|safety)\\b|\\bwithout (?:adverse|ill|any adverse|any ill) effects?\\b|\\b(?:lifetime|lifelong|permanent) (?:protection|assurance|guarantee|warranty|cover|shield)\\b", { except: ["negated"] }),
-    own("\\bno (?:need|reason|cause|call) (?:to|for) (?:\\w+ )?(?:worry|concern|alarm|fear|panic|caution|care)\\b|\\b(?:nothing|not a thing) (?:to (?:worry|fear|fret)|for you to (?:worry|fear))|\\bneed (?:not|never) (?:\\w+ )?(?:worry|fear|fret|trouble|take (?:any )?(?:further )?(?:action|care|precautions?))"),
+    own("\\bno (?:need|reason|cause|call) (?:to|for) (?:\\w+ )?(?:worry|concern|alarm|fear|panic|caution|care)\\b|\\b(?:nothing|not a thing) (?:to (?:worry|fear|fret)|for you to (?:worry|fear))|\\bneed (?:not|never) (?:\\w+ )?(?:worry(?! about (?:the|our|your) (?:date|price|cost|form|parking|collection|delivery|day|time|address|papers?|deposit)s?\\b)|fear|fret|trouble|take (?:any )?(?:further )?(?:action|care|precautions?))"),
     p("\\b(?:worrying|worries) to us\\b|\\bbless you for worrying\\b"),
     // Said in other words
     p("\\brisk.?free\\b"),
     p("\\b(dyes?|colours?) (is|are) (safe|fast|stable)\\b"),
     p("\\bmould is harmless\\b"),
     own("\\bguaranteed not to\\b"),
-    own("\\bnot (with|under|in) (us|our (hands|care|workshop))\\b|\\b(not|isn't|without) the slightest (risk|danger|chance|doubt)\\b|\\bno (risk|danger|harm) (at all|whatever|whatsoever|to)\\b|\\bnothing( \\w+)? (can|could|will) (go|be) (wrong|harmed|damaged)\\b|\\bnothing (to fear|to worry about)\\b"),
+    own("\\bnot (with|under|in) (us|our (hands|care|workshop))\\b|\\b(not|isn't|without) the slightest (risk|danger|chance|doubt)\\b|\\bno (risk|danger|harm) (at all|whatever|whatsoever|to(?! (?:wait|ask|send|look|leave|keep|let)))\\b|\\bnothing( \\w+)? (can|could|will) (go|be) (wrong|harmed|damaged)\\b|\\bnothing (to fear|to worry about)\\b"),
     own("\\b(can't|cannot|won't|will not|doesn't|does not|wouldn't|never) (do )?(any |it any |the rug any |the least )?(harm|hurt|damage)\\b"),
     p("\\bnothing\\b.*\\b(could|can|will|would) (possibly |ever )?(hurt|harm|damage|spoil|go wrong)\\b", { except: ["negated", "hedged"] }),
     own("\\b(cannot|can't|won't|will not|never) (possibly |ever )?(bleed|run|shrink|fade|budge|felt|move|brown|yellow)\\b"),
     p("\\b(non-?toxic|child-?safe|pet-?safe|baby-?safe|perfectly gentle|harmless (on|to|for))\\b|\\ball harmless\\b|\\b(baby|children|kids|pets?|dog|cat) can\\b"),
     own("\\bno (spill|stain|mark|moth|dirt|water|wine) will (ever )?\\b|\\b(cannot|can't|will never|won't ever) (return|come back|happen again|mark|stain)\\b"),
+    ...(IMPLIED.safety ?? []),
   ],
 };

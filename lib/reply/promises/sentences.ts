@@ -19,6 +19,8 @@ export function sentencesOf(text: string): string[] {
 
 /** What somebody else's words are replaced by: they are not ours to answer for. */
 const QUOTED = " quoted ";
+/** Between single quotation marks that stand at the edges of words; an apostrophe within a word closes nothing. */
+const IN_SINGLE_QUOTES = /(?<=^|[\s([])'(?=\S)(?:[^']|(?<=\p{L})'(?=\p{L}))*(?<=\S)'(?![\p{L}\p{N}])/gu;
 
 /** Short forms written out, so that a rule knows one form of each; "let's" and possessives stay. */
 const WRITTEN_OUT: readonly (readonly [RegExp, string])[] = [
@@ -31,12 +33,13 @@ const WRITTEN_OUT: readonly (readonly [RegExp, string])[] = [
 /** Phrases that look like denials and are none: certainty, and comfort. */
 const NO_DENIALS: readonly (readonly [RegExp, string])[] = [
   [/\b(?:there is )?(?:no|not a|not the slightest|not any|without (?:a |any |the slightest )?)\s*(?:doubts?|question)(?: that| about it| whatever| whatsoever| at all)?\b(?! of)|\bno other explanation\b|\bno two ways about it\b/gu, "definitely"],
+  [/\bwhatever (?!the internet)(?:\w+ ){1,4}?(?:said|says?|told you|tells you|thinks?|thought|call(?:s|ed)? it)\b/gu, ""],
   [/\b(?:please )?(?:do not|stop|never|no need to) (?:you )?(?:worry|worrying|fret|fear|panic|stress)(?: at all| about (?:it|that|a thing))?\b|\bno worries\b|\bno matter\b(?! (?:what|how|who|which|where))|\bwith no (?:bother|trouble|fuss)\b|\bwithout (?:bother|trouble|fuss|delay)\b/gu, ""],
 ];
 
 /** Lower case, straight apostrophes, one space, quotations taken out, short forms written out, false denials made plain. */
 export function plainOf(sentence: string): string {
-  const flat = sentence.replace(/“[^”]*”|"[^"]*"|«[^»]*»|„[^“”]*[“”]/gu, QUOTED).toLowerCase().replace(/[’‘]/gu, "'");
+  const flat = sentence.replace(/“[^”]*”|"[^"]*"|«[^»]*»|„[^“”]*[“”]/gu, QUOTED).replace(/[’‘]/gu, "'").replace(IN_SINGLE_QUOTES, QUOTED).toLowerCase();
   return [...WRITTEN_OUT, ...NO_DENIALS].reduce((text, [what, by]) => text.replace(what, by), flat).replace(/\s+/gu, " ").trim();
 }
 
@@ -44,6 +47,7 @@ export function plainOf(sentence: string): string {
 const NEW_CLAUSE = new RegExp([
   ";", ":\\s", "\\s[–—-]\\s", ",? then (?=(?:it|we|you|they|that|the|your)\\b)", ",?\\s\\b(?:but|though|although|however|whereas|yet(?= (?:it|we|they|the|you|i)\\b))\\b",
   ",?\\s(?:because|since|so(?: that)?|which is why|after which)\\s(?=(?:it|we|you|they|there|this|that|the|your|he|she|i|no|nothing|nobody|any|some|all)\\b)",
+  ",\\s(?=so\\s(?!that|much|many|far|long|please|do|keep|leave|wait|tell|send))", "(?<=^if you [^,]{3,80}),\\s",
   ",\\s(?=(?:and |so |then )?(?:it|we|you|they|there|this|the law|that is|nothing|nobody|the pile|the rug|your|i (?:am|will|can|shall|would)|(?:the|these|those|every|its) (?:\\w+ ){1,3}(?:will|is|are|was|were|can))\\b)",
 ].join("|"), "u");
 

@@ -1,13 +1,13 @@
 import { excused } from "./excuses";
 import type { Excuse } from "./rule";
-import { compiled } from "./vocabulary";
+import { expression } from "./vocabulary";
 
 /** A sign in a sentence that it speaks surely, or with care. `shows`: its words, for whoever asks why; null where it is no word. */
 export interface SurenessMark { readonly id: string; readonly shows: (plain: string) => string | null; readonly holds: (plain: string) => boolean }
 
 const byWords = (id: string, pattern: string): SurenessMark => {
-  const re = compiled(pattern);
-  return { id, shows: (plain) => re.exec(plain)?.[0].trim() ?? null, holds: (plain) => re.test(plain) };
+  const re = expression(pattern);
+  return { id, shows: (plain) => re().exec(plain)?.[0].trim() ?? null, holds: (plain) => re().test(plain) };
 };
 const byExcuse = (excuse: Excuse): SurenessMark => ({ id: `is-${excuse}`, shows: () => null, holds: (plain) => isExcused(excuse, plain) });
 const isExcused = (excuse: Excuse, plain: string) => excused(excuse, { sentence: plain, clause: plain, start: plain.length, end: plain.length });
@@ -26,7 +26,8 @@ const SMALL: Readonly<Record<string, string>> = {
   know: "\\b(?:know|see|tell|say)\\b", need: "\\bneed\\w*\\b", quoted: "\\bquoted\\b", asked: "\\?", whether: "\\b(?:whether|how|what|which|who)\\b", like: "\\blike\\b", "it-is": "\\b(?:it|that|this) is\\b", loud: "!",
   forbids: "(?:^|\\band |, )LEADIN(?:never|do not|avoid|let nobody|refrain)\\b", "safe-act": "(?:^|, |\\band )LEADIN(?:press|blot|keep|let|leave|lift|vacuum|turn|roll|wait|send|call|ring|write|tell|bring|add|answer|live|ask|have|show|photograph)\\b", "you-will-hear": "\\byou will (?:hear|receive|be asked|be told|find|need|have to)\\b",
   "nobody-can": "^(?:no|nobody|no one|none|nothing)\\b", "will-not": "\\b(?:will|does|do|is|are|can) not\\b", "only-after": "\\b(?:only (?:after|when|once|if)|before any|after a test|hidden corner|in writing|white cloth|dry cloth)\\b", "when-it": "\\bwhen it\\b|\\bthe (?:longer|more|sooner)\\b", "made-of": "\\b(?:made (?:from|of)|means|is called|are called|stands for|is sold as|are sold as)\\b",
-  "a-warning": "\\b(?:dangerous|worse|weak|tricky|too|tempting|poison\\w*|spoil\\w*|fumes|line|ring|edge|gloves|ventilated|isolated)\\b|\\bcan (?:alter|change|leave|bleed|return|go|weaken|hide|come back|make you)\\b", "of-the-house": "\\b(?:collect|collection|deliver|driver|van|appointment|inspection|written|note|report|firm equipped|conservator|valuer|pest control|insured|dry store|at no charge|free of charge)\\b",
+  "a-warning": "\\b(?:dangerous|worse|weak|tricky|too|tempting|poison\\w*|spoil\\w*|fumes|line|ring|edge|gloves|ventilated|isolated)\\b|\\bcan (?:alter|change|leave|bleed|return|go|weaken|hide|come back|make you)\\b",
+  "of-the-house": "\\b(?:collect|collection|deliver|driver|van|appointment|inspection|written|note|report|firm equipped|conservator|valuer|pest control|insured|dry store|at no charge|free of charge)\\b",
 };
 
 export const SURENESS_MARKS: readonly SurenessMark[] = [

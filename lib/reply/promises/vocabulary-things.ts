@@ -17,7 +17,7 @@ export const THINGS: Readonly<Record<string, string>> = {
   RUGPART: nouns(RUG_PARTS),
   TROUBLE: nouns(TROUBLES),
   DET: words("the, your, its, this, that, these, those, any, every, each, all the, all of the, all your, all, such, their, our, his, her, my, a, an, both, most of the, the rest of the, every last, every single"),
-  PRON: words("it, this, that, they, these, those, she, everything, the lot, the thing, the whole thing, the whole lot, all of it, all of them, all of that, most of it, the rest, the rest of it, every bit of it, yours, this one"),
+  PRON: words("it, this, that, they, these, those, she, everything, the lot, the thing, the whole thing, the whole lot, all of it, all of them, all of that, most of it, the rest, the rest of it, every bit of it, yours, this one, what (?:you|we) (?:have|see|are looking at)(?: got)?(?: there| here)?"),
   THING: nouns(`${RUG_PARTS}, ${TROUBLES}`),
   /** What stands between a thing and its verb: "the red mark along the border". */
   GAP: "(?:,? (?!(?:we|i|and|or|if|whether|when|not|never|may|might|could|would|should|can|cannot|will|shall|is|are|was|were|has|have)\\b)[\\w'-]+)*",

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { rulesBroken } from "../../../../lib/reply/promises/check";
+import { CLASSES } from "./classes";
 import { HONEST } from "./honest";
 import { OVER_PROMISING } from "./over-promising";
 import { STRANGERS } from "./strangers";
@@ -35,6 +36,21 @@ describe.each(STRANGERS.map((set, n) => [n + 1, set] as const))("the check of pr
   it("leaves at least 95 in 100 of the honest ones alone", () => {
     const alarmed = honest.filter((say) => broken(say).length > 0);
     expect(share(alarmed, honest), alarmed.join("\n")).toBeLessThanOrEqual(0.05);
+  });
+});
+
+describe.each(CLASSES)("the check of promises on $meaning", ({ over, honest }) => {
+  it("is held to ten and more of each", () => {
+    expect(over.length).toBeGreaterThanOrEqual(10);
+    expect(honest.length).toBeGreaterThanOrEqual(10);
+  });
+  it("catches all but one of those that promise too much", () => {
+    const missed = over.filter((say) => broken(say).length === 0);
+    expect(missed.length, missed.join("\n")).toBeLessThanOrEqual(1);
+  });
+  it("leaves all but one of the honest ones that share their words alone", () => {
+    const alarmed = honest.filter((say) => broken(say).length > 0);
+    expect(alarmed.length, alarmed.map((s) => `${broken(s).join()}: ${s}`).join("\n")).toBeLessThanOrEqual(1);
   });
 });
 

@@ -1,3 +1,4 @@
+import { MANY_VOICES } from "./strangers-many-voices";
 import { VOICES } from "./strangers-voices";
 
 /**
@@ -645,4 +646,5 @@ export const STRANGERS: readonly StrangersSet[] = [
     ],
   },
   ...VOICES,
+  MANY_VOICES,
 ];

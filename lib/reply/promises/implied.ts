@@ -1,0 +1,77 @@
+import { own, p, type Pattern, type RuleId } from "./rule";
+
+const TELLING = "(?:told|sent|said|written|given|kept|mentioned|shown|it|the|a|an|any|no|time|room)\\b";
+const ONLY = "(?:only|sole|one|hardest|biggest|last|chief) (?:\\w+ )?(?:difficulty|problem|trouble|worry|thing|question|part|sign|reminder|evidence|job|decision|task|challenge|surprise|clue|memory)";
+
+/** What a sentence means without saying it outright, for the rule it breaks: by a sign, a joke, an old story, by what ought to have been. */
+export const IMPLIED: Readonly<Partial<Record<RuleId, readonly Pattern[]>>> = {
+  certainty: [
+    // A sign that proves a fibre, or rules one out
+    p("^(?!.*\\bCLOSER\\b).*\\bSIGN\\b.{0,60}?\\bSETTLES", { also: ["softened"] }),
+    own("(?<!\\bwe )(?<!\\bi )\\b(?:there (?:is|are)|contains?|holds?|you have|has|have) (?:no|zero|not (?:an?|one|any)(?: \\w+)?(?: (?:strand|thread|fibre|trace|scrap|shred|hint|bit) of)?) (?:\\w+ )?FIBRE\\b(?! (?:label|sample|yarn))"),
+    own("\\b(?:it|this|that|RUG) (?:is|are) (?:SURELY )*not (?:an? |any |real |pure |made of |made from )*FIBRE\\b(?! that\\b)"),
+    own("\\bFIBRE (?:does|do) not (?:come|enter) into it\\b"),
+    p("^(?!.*\\bCLOSER\\b).*\\b(?:(?:strike|cross|rule|count|scratch|write) (?:out |off )?FIBRE(?: (?:off|out)\\b)?|FIBRE can be (?:ruled out|struck off|crossed off|excluded|forgotten))", { also: ["softened"] }),
+    p("\\bFIBRE it is$", { except: ["reported"], also: ["softened"] }),
+    p("\\bFIBRE is what (?:it|this|you)\\b|\\b(?:answer|verdict|truth) is (?:\\w+ )?FIBRE\\b|\\byou (?:own|possess|are the (?:proud |lucky )?owner of) an? (?:\\w+ )?(?:FIBRE|ORIGIN)\\b", { also: ["softened"] }),
+    p("^(?:\\w+ ){0,3}(?:FIBRE|ORIGIN|CAUSE|TROUBLE|dyes?|colou?rs?), (?:every (?:one|single)|each (?:one|and)|all of|the lot|through and through|without exception|and nothing|plain and simple|pure and simple|no more and)", { also: ["softened"] }),
+    p("\\bas (?:any(?:body|one)|any fool|any \\w+|a child|a blind man|even a \\w+) (?:can|could|will|would) (?:see|tell|spot|know|say)\\b|\\b(?:you|any(?:body|one)|any fool|one|a child) can (?:see|tell|spot) (?:it |that |this )?(?:by|from) (?:the|its)\\b(?! (?:photo|picture))", { also: ["softened"] }),
+    // A mark named as a fact
+    p("\\bTROUBLE\\bGAP (?:is|are|was|were) (?:SURELY |WHOLLY |all |just |the |an? |old |dried |fresh |some |your |plain )*(?:\\w+ )?(?!damp\\b|cleaning\\b|heat\\b|dye\\b)CAUSE\\b(?! (?:free|test|resistant))", { also: ["softened"] }),
+    p("\\bwhat (?:has )?happened(?: here)? (?:is|was) (?:that|this|simple|clear|plain)\\b", { also: ["softened"] }),
+    // How it was made or dyed
+    p("\\b(?:dyes?|(?:the|these|those|every|all the|its|your) (?:colou?rs?|blues?|reds?|greens?|yellows?|browns?|oranges?|pinks?))\\bGAP (?:is|are|was|were) (?:SURELY |WHOLLY |all |an? |the |of )*(?:natural|vegetable|plant|synthetic|chemical|chrome|aniline|azo|indigo|madder|cochineal|set|fixed|steady)\\b", { also: ["softened"] }),
+    p("\\b(?:it|this|RUG|she) was (?:\\w+ly )?(?:woven|knotted|made|tufted|dyed) (?:before|after|during|under|for|between|long)\\b", { also: ["softened"] }),
+  ],
+  safety: [
+    p("\\bRISKY\\b(?: \\w+){0,6} (?:is|are|need|needs|will|does|do|should) (?:\\w+ly )?not (?:be )?(?:something (?:that )?(?:you |one |anyone )?(?:need|have|ought|should|will)\\b|an(?:ything|d)? (?:issue|you)|a (?:worry|concern|problem|thing)|on the cards|apply|arise|concern|trouble|bother|affect|enter into it|come into it|matter)\\b", { except: ["negated", "undecided", "hedged"] }),
+    p("\\bRISKY\\b(?: \\w+){0,4} (?:is|are) (?:SURELY |WHOLLY )*(?:neither here nor there|off the table|a non-?issue|no (?:issue|problem|concern|worry|obstacle)|irrelevant|nil|zero|nothing to (?:worry|think|fear)|something (?:that |which )?happens? to (?:other|some)|academic|immaterial|negligible|beside the point|ruled out)\\b", { except: ["negated", "undecided", "hedged"] }),
+    p("\\b(?:cross|strike|scratch|tick) (?:the |any )?(?:RISKY|TROUBLE) (?:off|out|from)\\b|\\bforget (?:all )?about (?:the |any )?RISKY\\b|\\b(?:give|spare) (?:the |any )?(?:RISKY|TROUBLE) (?:another|a second|a) thought\\b", { except: ["negated"] }),
+    own("\\bthere is nothing (?:\\w+ )?(?:to|worth) (?:test|testing|fear|worry)\\b"),
+  ],
+  result: [
+    // Sharp eyes that find nothing
+    p("\\bSHARP_EYE\\b(?: \\w+){0,2} (?:would|could|will|can|is going to|are going to)(?: (?:not|never|struggle to|fail to|be hard (?:put|pressed) to|be able to|even|ever|so much as|need a \\w+ to))* FINDS\\b(?<=\\b(?:not|never|no|struggle|fail|hard|need)\\b.*)(?! (?:from|whether|what|how|why|if|which|us|you|FIBRE|the fibre))(?!.*\\b(?:photos?|pictures?|without seeing|inspection|tests?)\\b)", { except: ["negated", "hedged"] }),
+    p("\\b(?:pass|inspect|examine|go over|goes over|look at|look over|walk past|walk over) (?:it|the|your|our|this)\\b.{0,40}\\b(?:without (?:a second (?:glance|look|thought)|noticing|seeing|spotting|knowing)|none the wiser|find nothing|be none)", { except: ["negated", "hedged"] }),
+    p("\\b(?:need|needs|take|takes) an? (?:\\w+ )?(?:microscope|magnifying glass|loupe|bloodhound|detective|sniffer dog|forensic \\w+) to (?:find|see|spot|tell|smell|know|detect)\\b(?!.*\\bfibre)"),
+    p("\\b(?:i|we) (?:would |will )?(?:defy|challenge|dare) (?:any(?:body|one)|you|your|the|an?)\\b", { except: ["negated"] }),
+    p("\\b(?:friends|guests|visitors|neighbours|neighbors|people|everyone|everybody|family|your \\w+) (?:will|are going to|is going to) (?:all )?(?:ask|think|swear|want to know|assume|take it for|wonder|suppose)\\b.{0,30}\\b(?:new|bought|where you|replaced|another)\\b", { except: ["negated", "undecided"] }),
+    own("\\byou will (?:\\w+ )?(?:have forgotten|forget|not (?:even )?remember|struggle to remember) (?:where|which|that|there|it (?:was|had)|what|all about)\\b"),
+    // A joke that it is over
+    own("\\bthe (?:only|hardest|biggest) (?:\\w+ ){1,6}(?:is|will be) (?:remembering|finding|recalling|pointing)\\b"),
+    p(`\\b(?:your ${ONLY}(?: \\w+){0,3} will be|the ${ONLY} (?:\\w+ ){0,3}?(?:for you|you (?:will )?(?:have|face|see|notice)|left|remaining|of (?:the|that|your) (?:\\w+ )?(?:TROUBLE|flood|fire|leak|party|puppy))(?: \\w+){0,3}? (?:will be|is going to be|is|are))\\b(?! (?:the (?:inspection|price|cost)|whether))`, { also: ["softened"] }),
+    p("\\bwe (?:say|tell you|answer) yes\\b|\\bof course (?:it|they|we|you|that) (?:can|will|is|are|does|do)(?:,|$)|\\b(?:they|it|these|we) always (?:can|do|does|will|have)$"),
+    p("\\bwhen (?:the |your |that )TROUBLE (?:has|have|is|are) (?:\\w+ )?(?:gone|out|lifted)\\b"),
+    // A trouble that is beaten
+    p("\\bTROUBLE\\bGAP (?:will|shall|would|can|could|does|do|has|have|did) not(?: \\w+ly)? (?:see|live|last|survive|outlive|withstand|resist|hold out|linger|make it (?:past|to|through)|know what hit|stand a chance|have a (?:chance|prayer|hope)|got? (?:past|by|the better)|gotten|slip past|get past|get the better)\\b(?! of (?:going|coming|leaving|being))", { except: ["negated", "hedged"] }),
+    p("\\bTROUBLE(?:'s?)?\\bGAP (?:(?:has|have) (?:finally |just )?met (?:its|their)|days are numbered|(?:is|are) (?:already )?(?:on (?:its|their) way out|living on borrowed time|no match for|no bother|nothing new)|stands? no chance|never (?:gets?|got|makes?) (?:past|it)|holds? no|is as good as)\\b", { except: ["negated"] }),
+    own("\\bno (?:\\w+ )?TROUBLE(?: \\w+){0,3} (?:outlives?|outlasts?|survives?|leaves?|escapes?|lasts?|beats?|resists?|gets? (?:past|away)|stays|holds? out)\\b"),
+    p("\\b(?:home|back|rug|returned?|leaves?|left|collected)\\b.{0,40}\\b(?:without|with no|with not|free (?:of|from)) (?:a |any |a single |the slightest )?TROUBLE\\b(?<!\\b(?:keep|bring|store|send)\\b.*)", { except: ["negated"] }),
+    // An old success told as a promise
+    p("\\b(?:we|i|they|he|she)(?: have| had)? (?:\\w+ly )?(?:seen off|seen|saved|fixed|had|handled|beaten|cleaned|rescued|shifted|dealt with|done|tackled|mended) (?:far |much |a lot |many )?(?:worse|tougher|harder|dirtier|older)\\b(?!,? (?:and|but|ones? (?:fail|stay)))", { also: ["denied"] }),
+    p("\\bwhat (?:works?|worked|did it|saved|was good enough)(?: \\w+)? (?:for|on|with)\\b.*\\b(?:works?|work|do|saves?|does|is good enough) (?:for|on|with|in) (?:this|it|yours|your|that)\\b", { also: ["softened"] }),
+    p("\\b(?:they|everyone|anyone|anybody|he|she) will (?:all )?(?:tell|say|vouch|swear)\\b.{0,30}\\b(?:what we did|how (?:good|well)|we (?:did|got|saved)|for theirs)\\b"),
+    p("\\b(?:yours|this one|your (?:rug|case|stain|mark)) is (?:SURELY )?an? (?:\\w+ )?(?:easy|simple|straightforward|mild|textbook|gentle) (?:one|case|job)\\b|\\b(?:yours|this one|it|they|that) holds? no (?:terrors?|fears?|mysteries|surprises?|secrets?)\\b", { except: ["negated"], also: ["softened"] }),
+    p("\\b(?:cried|wept|cry|weep) (?:for|with) joy\\b|\\btears of joy\\b|\\bcould not believe (?:her|his|their|my|your) (?:eyes|luck)\\b|\\bclean as a (?:whistle|pin|new pin)\\b", { except: ["negated"] }),
+  ],
+  harm: [
+    p("^(?!.*\\b(?:away from|keep\\w*|dry white|plain white|wait\\w*|leav\\w+|avoid\\w*)\\b)(?=.*\\b(?:AGENT|HEAT|ACTING)\\b).*\\b(?:(?:is|was|be|there is|see) (?:no (?:harm|danger)|nothing wrong) (?:in|with)|(?:does|do|did|will do|has done) (?:\\w+ )?no (?:harm|damage)|never (?:did|hurt|harmed|damaged|does|do)\\b|(?:will|would|does|do|can|could) not (?:\\w+ )?(?:hurt|harm|do (?:it |them |the rug )?any (?:harm|damage))|nobody (?:ever )?(?:hurt|harmed|ruined|damaged|spoilt|spoiled))\\b", { except: ["negated"], also: ["ours"] }),
+    p("\\b(?:an?|some|one|two|any|the|all) (?:[\\w-]+ ){0,2}?MEASURE (?:[\\w-]+ ){0,4}?(?:AGENT|HEAT)\\b.*\\bWORKS\\b(?!.*\\b(?:worse|harm\\w*|damag\\w*|ruin\\w*|risk\\w*|ring|for good|permanent\\w*|yellow|felt\\w*|bleed|run)\\b)", { also: ["ours", "undecided"] }),
+    p("\\b(?:any|some|ordinary|plain|supermarket|everyday) (?:\\w+ ){0,2}AGENT (?:\\w+ )?(?:does|do|will do|works?) (?:the (?:job|trick)|nicely|well|fine|wonders)\\b", { also: ["ours"] }),
+  ],
+  blame: [
+    own(`(?:^|\\b(?:and|but|because) )had (?:only )?(?:the |your |that |those |this |their )?(?:\\w+ ){0,3}?PARTY\\b(?: at \\w+ \\w+| \\w+){0,4}? (?!${TELLING})(?:\\w+ed|known|done|taken|thought|understood|bothered|cared|read)\\b`),
+    own(`\\bif (?:only )?(?:the |your |that |those |this )?(?:\\w+ ){0,3}?PARTY (?:had|would have) (?:only |just |even |not )*(?!${TELLING})\\w+`),
+    p("\\b(?:any|an?|every|no) (?:\\w+ )?(?:competent|decent|proper|good|careful|honest|reputable|half-decent|self-respecting|responsible|trained|qualified|real) (?:\\w+ )?(?:PARTY|person|professional|tradesman|workshop)\\b(?: \\w+){0,2} (?:would|should|could) (?:never |not |surely |\\w+ly )*(?:have \\w+|know better)\\b", { except: ["negated"] }),
+    p("\\b(?:this|that) is what (?:happens|you get|comes)\\b.{0,12}\\b(?:when|from|if|of) (?:people|they|somebody|someone|he|she|you (?:let|trust|hire)|PARTY|amateurs)\\b|\\byou get what you pay for\\b|\\b(?:and )?they know who they are\\b|\\b(?:was|were|been) asleep\\b|\\btakes a special (?:sort|kind) of\\b|\\bknow (?:their|his|her) (?:hand|handiwork|work) (?:when|anywhere|by)\\b", { also: ["softened"], except: ["undecided"] }),
+    p("\\b(?:PARTY|that (?:shop|firm|place|lot)) (?:has|have) (?:done|tried|sold|pulled|ruined) (?:this|it|that|the same)\\b(?!.*\\bquoted\\b)", { also: ["softened"] }),
+    p("\\b(?:undoing|undo|put right|putting right|clear up|clearing up|cleaning up after|mend|mending|repair|fixing|fix)\\b.{0,25}\\b(?:what|after|work|mess|messes|damage|handiwork)\\b.{0,30}\\bPARTY\\b|\\bput right (?:\\w+ ){0,3}of PARTY's|\\b(?:sort|kind|type) of (?:mess|botch|damage|job|work|thing)\\b.{0,20}\\bPARTY\\b", { also: ["softened"] }),
+    own("\\b(?:should|ought to) be (?:ashamed|struck off|closed down|shut down)\\b|\\b(?:should|ought) not (?:to )?be (?:let|allowed|trusted)\\b|\\bwould not (?:let|trust) (?:them|him|her|PARTY) (?:near|with)\\b|\\b(?:draw|reach) your own conclusions?\\b|\\bi should not say (?:so|this|it)\\b"),
+  ],
+  cover: [
+    p("\\b(?:no|any|every) (?:\\w+ )?(?:insurers?|insurance company|judge|court|tribunal|adjuster|policy|ombudsman|seller|shop|solicitor|lawyer)\\b(?: \\w+){0,4}? (?:would|will|could|is going to|dares?)(?: (?:not|dare|ever|never|have to|dream of))* RULES\\b", { except: ["negated", "hedged"] }),
+    own("\\b(?:not|without) a leg to stand\\b|\\bnot an? (?:\\w+ )?leg to stand\\b"),
+    p("\\bon the nod\\b|\\bas good as (?:in the bank|paid|settled|won)\\b|\\bsee it your way\\b|\\bexpect (?:an?|your|the) (?:\\w+ )?(?:cheque|check|payout|pay-?out|settlement|refund)\\b|\\b(?:claims?|losses|cases?)(?: like (?:this|that|yours|these))?(?: \\w+)? (?:goes?|sails?|gets?|get|is|are) (?:always )?(?:through|paid|settled|covered|approved|thrown out|turned down)\\b", { also: ["softened"] }),
+    own("\\b(?:insurers?|insurance|adjuster|they|policy|company) (?:will|would) not (?:touch|wear|stand for|look at|entertain|budge)\\b"),
+  ],
+};
