@@ -206,7 +206,7 @@ export function onTheBench(): void {
       expect(chanceOf(rugs[0]?.assessment, "viscose")).toBeGreaterThan(0.9);
       expect(rugs[0]?.assessment?.findings[0]).toMatchObject({ what: "laboratory", strength: "laboratory", from: "laboratory:Fenwick Fibre Laboratory" });
       expect(rugs[0]?.tests).toMatchObject([{ name: "laboratory report", of: "the pile as a whole" }]);
-      expect(rugs[0]?.tests[0]?.readings.map((r) => r.says)).toContain("99.2 % viscose, 0.8 % cotton");
+      expect(rugs[0]?.tests[0]?.readings.map((r) => r.says)).toContain("99.2\u00a0% viscose, 0.8\u00a0% cotton");
       expect(rugs[0]?.tests[0]?.says.length).toBeGreaterThan(0);
       expect(history.at(-1)?.what).toBe("entered a laboratory report");
     });
