@@ -179,16 +179,16 @@ test("a reviewer who begins the corners with the length finds the width along th
   const ratio = await picture(page).locator("img").evaluate((i: HTMLImageElement) => i.naturalWidth / i.naturalHeight);
   const half = 0.3 * (170 / 240) / ratio;
   for (const [x, y] of [[0.5 + half, 0.2], [0.5 + half, 0.8], [0.5 - half, 0.8], [0.5 - half, 0.2]] as const) await click(page, x, y);
-  await expect(page.getByText(/is the width, as the size and the shape of the rug in the photo agree/)).toBeVisible();
+  await expect(page.getByText(/agree on which edge is the width/)).toBeVisible();
   const first = page.getByRole("button", { name: /^Corner 1,/ });
   await expect(first).toHaveAccessibleName(/(79|80|81) % from the top/);
   await page.getByRole("button", { name: "Swap width and length" }).click();
-  await expect(page.getByText(/but the shape of the rug in the photo says that it is the length/)).toBeVisible();
+  await expect(page.getByText(/says that width and length are the other way round/)).toBeVisible();
   // What a person chose stays, whatever is typed.
   await page.getByLabel("Length, cm").fill("245");
-  await expect(page.getByText(/says that it is the length/)).toBeVisible();
+  await expect(page.getByText(/the other way round/)).toBeVisible();
   await page.getByLabel("Length, cm").fill("171");
-  await expect(page.getByText(/does not show clearly whether that is so/)).toBeVisible();
+  await expect(page.getByText(/does not show clearly which edge is the width/)).toBeVisible();
   await expectAccessible(page);
 });
 

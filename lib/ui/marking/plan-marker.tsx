@@ -66,7 +66,7 @@ export function PlanMarker({ photo, alt, draft: { value: draft, canUndo, begin, 
           <Stage photo={photo} alt={alt} describedBy={help} handles={tool === "corners" ? cornerHandles(draft) : pointHandles(draft)} active={active} onActive={(key) => { setActive(key); if (outlineOf(key) !== null) setIsNew(false); }}
             onMove={(key, to, isBegun) => { if (isBegun) begin(); adjust((d) => movePlanHandle(d, key, to)); setSaid(placeInWords(to, say)); }}
             onTouch={put} onUndo={undo} onRemove={(key) => drop((d) => removePoint(d, key), "The point is gone.")}>
-            <PlanOutline photo={photo} corners={[...draft.corners]} outlines={draft.outlines} cut={cut} isWaiting={!isRoundTheRug(draft)} sides={tool === "corners" ? ["width", "length"] : undefined} />
+            <PlanOutline photo={photo} corners={[...draft.corners]} outlines={draft.outlines} cut={cut} isWaiting={!isRoundTheRug(draft)} sides={["width", "length"]} />
           </Stage>
           <div className={css.tools}>
             <fieldset className={css.shapes}>

@@ -88,16 +88,16 @@ export function PlanDesk({ view }: { view: PhotoDeskView }) {
 }
 
 const SIDES_SAID: Record<Sides, string> = {
-  "as-marked": "From corner 1 to corner 2 is the width, as the size and the shape of the rug in the photo agree.",
-  swapped: "From corner 1 to corner 2 is the width, but the shape of the rug in the photo says that it is the length.",
-  unclear: "From corner 1 to corner 2 is the width. The photo does not show clearly whether that is so: please compare it with the rug.",
+  "as-marked": "The size and the shape of the rug in the photo agree on which edge is the width.",
+  swapped: "The shape of the rug in the photo says that width and length are the other way round.",
+  unclear: "The photo does not show clearly which edge is the width: please compare it with the rug.",
 };
 
 /** Which edge is the width, what the photo says of it, and the button that makes it the other one. */
 function WhichSide({ sides, isSquare, swap }: { sides: Sides; isSquare: boolean; swap: () => void }) {
   return (
     <p className={css.side}>
-      {isSquare ? "From corner 1 to corner 2 is the width; both sides are of one length." : SIDES_SAID[sides]}{" "}
+      {isSquare ? "Both sides are of one length, so either may be called the width." : SIDES_SAID[sides]}{" "}
       <button type="button" className={css.plain} onClick={swap}>Swap width and length</button>
     </p>
   );
