@@ -13,12 +13,23 @@ export const IMPLIED: Readonly<Partial<Record<RuleId, readonly Pattern[]>>> = {
     own("\\bFIBRE (?:does|do) not (?:come|enter) into it\\b"),
     p("^(?!.*\\bCLOSER\\b).*\\b(?:(?:strike|cross|rule|count|scratch|write) (?:out |off )?FIBRE(?: (?:off|out)\\b)?|FIBRE can be (?:ruled out|struck off|crossed off|excluded|forgotten))", { also: ["softened"] }),
     p("\\bFIBRE it is$", { except: ["reported"], also: ["softened"] }),
-    p("\\bFIBRE is what (?:it|this|you)\\b|\\b(?:answer|verdict|truth) is (?:\\w+ )?FIBRE\\b|\\byou (?:own|possess|are the (?:proud |lucky )?owner of) an? (?:\\w+ )?(?:FIBRE|ORIGIN)\\b", { also: ["softened"] }),
+    p("\\bFIBRE is what (?:it|this|you|lies|we)\\b|\\b(?:answer|verdict|truth) is (?:\\w+ )?FIBRE\\b|\\byou (?:own|possess|are the (?:proud |lucky )?owner of) an? (?:\\w+ )?(?:FIBRE|ORIGIN)\\b", { also: ["softened"] }),
     p("^(?:\\w+ ){0,3}(?:FIBRE|ORIGIN|CAUSE|TROUBLE|dyes?|colou?rs?), (?:every (?:one|single)|each (?:one|and)|all of|the lot|through and through|without exception|and nothing|plain and simple|pure and simple|no more and)", { also: ["softened"] }),
     p("\\bas (?:any(?:body|one)|any fool|any \\w+|a child|a blind man|even a \\w+) (?:can|could|will|would) (?:see|tell|spot|know|say)\\b|\\b(?:you|any(?:body|one)|any fool|one|a child) can (?:see|tell|spot) (?:it |that |this )?(?:by|from) (?:the|its)\\b(?! (?:photo|picture))", { also: ["softened"] }),
     // A mark named as a fact
     p("\\bTROUBLE\\bGAP (?:is|are|was|were) (?:SURELY |WHOLLY |all |just |the |an? |old |dried |fresh |some |your |plain )*(?:\\w+ )?(?!damp\\b|cleaning\\b|heat\\b|dye\\b)CAUSE\\b(?! (?:free|test|resistant))", { also: ["softened"] }),
+    p("\\bno other (?:way|thing|reason) (?:it|that|this|for)\\b", { except: ["negated", "hedged"] }),
+    p("^(?:(?:pure|real|genuine|proper|old|hand-knotted) )*FIBRE(?:,? (?:that|this|it is)|, (?:NUMBER|a hundred|one hundred|no question|all of it).*)?$", { also: ["softened"] }),
+    p("\\b(?:it|they|that) (?:is|are) (?:\\w+ly )?(?:fast|colou?rfast)\\b", { also: ["softened"] }),
+    // That nothing needs to be looked at
+    p("\\b(?:no|not|not have|not having|without) (?:to |the )?need to (?:see|look|hold|touch|inspect|handle|feel|send)\\b.*\\b(?:know|tell|say|judge)\\b|\\bno need to (?:see|look at|hold|touch|inspect|handle|feel)\\b|\\bnot have to (?:see|look|hold|touch|inspect|handle|feel)\\b.*\\bto (?:know|tell|say|judge)\\b", { except: ["negated", "undecided"] }),
+    p("\\bskip the (?:look\\w*|tests?|testing|visit|inspection|bench)\\b"),
+    p("\\bnothing (?:an?|the) (?:inspection|test|visit|laborator\\w+|look|microscope) (?:would|could|will|can) (?:tell|show|add|teach|change)\\b|\\byour (?:words?|photos?|pictures?|description|letter) (?:is|are) (?:plenty|enough|all (?:i|we) need)", { except: ["negated", "undecided", "hedged"] }),
     p("\\bwhat (?:has )?happened(?: here)? (?:is|was) (?:that|this|simple|clear|plain)\\b", { also: ["softened"] }),
+    // How far it goes
+    own("\\b(?:TROUBLE|wet|water|moisture|PRON|DET (?:\\w+ ){0,2}RUGPART)\\bGAP (?:(?:goes|go|went|gets?|got|reach(?:es|ed)?|travel(?:s|led)?) no (?:deeper|further|farther)|(?:has|have|did) not (?:travel\\w*|spread|reach\\w*|go(?:ne)? (?:deep\\w*|far\\w*|further|through)|got? (?:deep\\w*|far\\w*|further|through))|(?:was|were|is|are) (?:never|not) (?:touched|reached|affected|harmed|involved))\\b"),
+    p("\\b(?:TROUBLE|wet|water|PRON|burn)\\bGAP (?:(?:stops?|stopped|stays|stayed|ended|ends) (?:at|on|short of|before) (?:the|its)|(?:is|are|was|were) (?:SURELY |WHOLLY |only |just |all )*(?:confined to|limited to|skin[- ]deep|passing|short-lived))\\b", { also: ["softened"] }),
+    own("\\b(?:TROUBLE|stiffness|PRON|DET \\w+)\\bGAP (?:is|are) not (?:permanent|serious|deep|lasting|structural|active|anything serious|(?:here|there) to stay|for ever|forever)\\b"),
     // How it was made or dyed
     p("\\b(?:dyes?|(?:the|these|those|every|all the|its|your) (?:colou?rs?|blues?|reds?|greens?|yellows?|browns?|oranges?|pinks?))\\bGAP (?:is|are|was|were) (?:SURELY |WHOLLY |all |an? |the |of )*(?:natural|vegetable|plant|synthetic|chemical|chrome|aniline|azo|indigo|madder|cochineal|set|fixed|steady)\\b", { also: ["softened"] }),
     p("\\b(?:it|this|RUG|she) was (?:\\w+ly )?(?:woven|knotted|made|tufted|dyed) (?:before|after|during|under|for|between|long)\\b", { also: ["softened"] }),
@@ -27,6 +38,10 @@ export const IMPLIED: Readonly<Partial<Record<RuleId, readonly Pattern[]>>> = {
     p("\\bRISKY\\b(?: \\w+){0,6} (?:is|are|need|needs|will|does|do|should) (?:\\w+ly )?not (?:be )?(?:something (?:that )?(?:you |one |anyone )?(?:need|have|ought|should|will)\\b|an(?:ything|d)? (?:issue|you)|a (?:worry|concern|problem|thing)|on the cards|apply|arise|concern|trouble|bother|affect|enter into it|come into it|matter)\\b", { except: ["negated", "undecided", "hedged"] }),
     p("\\bRISKY\\b(?: \\w+){0,4} (?:is|are) (?:SURELY |WHOLLY )*(?:neither here nor there|off the table|a non-?issue|no (?:issue|problem|concern|worry|obstacle)|irrelevant|nil|zero|nothing to (?:worry|think|fear)|something (?:that |which )?happens? to (?:other|some)|academic|immaterial|negligible|beside the point|ruled out)\\b", { except: ["negated", "undecided", "hedged"] }),
     p("\\b(?:cross|strike|scratch|tick) (?:the |any )?(?:RISKY|TROUBLE) (?:off|out|from)\\b|\\bforget (?:all )?about (?:the |any )?RISKY\\b|\\b(?:give|spare) (?:the |any )?(?:RISKY|TROUBLE) (?:another|a second|a) thought\\b", { except: ["negated"] }),
+    // Every case alike
+    p("\\b(?:makes? no|does not make (?:any|a)|do not make a) (?:difference|odds)\\b(?! to (?:the|our) (?:price|date))(?=.*\\b(?:FIBRE|treat|wash|clean|bath|cure|same|out)\\b)|\\bmakes? no (?:difference|odds) (?:if|whether)\\b(?=.*\\bFIBRE\\b)", { except: ["negated", "undecided"] }),
+    own("\\b(?:does not|do not) matter (?:what|which|how (?:old|big|deep|bad|long))\\b(?=.*\\b(?:suits?|works?|out|comes?|same|safe|fine|clean|lifts?)\\b)|\\b(?:cause|fibre|age|dye) (?:does not matter|makes? no (?:odds|difference)|is irrelevant)\\b"),
+    p("\\b(?:suits?|fits?|works? (?:on|for|with)|agrees? with|right for|kind to|good for|safe (?:on|for|with)) (?:them all|all|everything|anything|any \\w+|every \\w+|whatever|each and every)\\b", { except: ["hedged"], also: ["warned"] }),
     own("\\bthere is nothing (?:\\w+ )?(?:to|worth) (?:test|testing|fear|worry)\\b"),
   ],
   result: [
@@ -37,6 +52,15 @@ export const IMPLIED: Readonly<Partial<Record<RuleId, readonly Pattern[]>>> = {
     p("\\b(?:i|we) (?:would |will )?(?:defy|challenge|dare) (?:any(?:body|one)|you|your|the|an?)\\b", { except: ["negated"] }),
     p("\\b(?:friends|guests|visitors|neighbours|neighbors|people|everyone|everybody|family|your \\w+) (?:will|are going to|is going to) (?:all )?(?:ask|think|swear|want to know|assume|take it for|wonder|suppose)\\b.{0,30}\\b(?:new|bought|where you|replaced|another)\\b", { except: ["negated", "undecided"] }),
     own("\\byou will (?:\\w+ )?(?:have forgotten|forget|not (?:even )?remember|struggle to remember) (?:where|which|that|there|it (?:was|had)|what|all about)\\b"),
+    // Surprise at any other ending
+    p("(?<!\\bnot )(?<!\\bnot be )\\b(?:surpris\\w+|astonish\\w*|astound\\w*|amaze\\w*|shock\\w*|stagger\\w*)(?: \\w+){0,3} if\\b.*\\b(?:left|remain\\w*|still|trace|not (?:\\w+ )?(?:come|go|lift|shift|work|clean|be gone)|stay\\w*|fail\\w*|any(?:thing)?)\\b", { except: ["negated", "hedged", "undecided"] }),
+    p("\\b(?:cannot|can not|could not) (?:see|imagine|think|remember|recall|name|picture)(?: of)? (?:it|that|this|them|us|one|any|anything|a (?:\\w+ )?TROUBLE)(?: \\w+){0,3} (?:fail\\w*|not|stayed|beat\\w*|defeat\\w*|go(?:ing)? wrong|resist\\w*|getting the better)\\b", { except: ["negated", "hedged"] }),
+    own("\\b(?:no|not any|not a) (?:\\w+ )?(?:reason|cause|grounds)\\b.{0,12}\\b(?:why )?(?:it|they|that|this|we|yours|DET \\w+) (?:should|would|will|could|can)(?: not| never| fail)"),
+    own("\\bnothing (?:\\w+ )?(?:stands?|comes?|gets?) (?:between|in the way)\\b|\\bnot a question of if\\b|\\bnot if but when\\b|\\byou will not (?:be sorry|regret|be disappointed)\\b|\\bnot (?:expect|intend|plan|mean)(?: to have)? to (?:disappoint|fail|let you down)\\b|\\bnot as if (?:we|i) (?:ever|had ever|have ever)\\b"),
+    p("\\bwhat (?:could|can) (?:possibly )?go wrong\\b", { except: ["hedged"] }),
+    // Short forms
+    p("\\bno \\w+,? no (?:fee|charge|pay|bill|money|cost)\\b|\\bout (?:it|they) (?:comes?|goes?)\\b|\\b(?:it is|they are|that is) (?:gone|sorted|done|clean) (?:by|in|within|before)\\b|\\bone \\w+ (?:fits|cures|suits|does) (?:all|everything|them all)\\b|^(?:dead |so |really |very |quite )?(?:easy|simple|straightforward|no problem|not a problem|no bother|no trouble|piece of cake|sorted|done deal)(?:,|$)", { except: ["negated", "hedged"] }),
+    own("^(?:no|not a|not one|zero) (?:\\w+ )?TROUBLE (?:left|remaining|after|when|will)\\b"),
     // A joke that it is over
     own("\\bthe (?:only|hardest|biggest) (?:\\w+ ){1,6}(?:is|will be) (?:remembering|finding|recalling|pointing)\\b"),
     p(`\\b(?:your ${ONLY}(?: \\w+){0,3} will be|the ${ONLY} (?:\\w+ ){0,3}?(?:for you|you (?:will )?(?:have|face|see|notice)|left|remaining|of (?:the|that|your) (?:\\w+ )?(?:TROUBLE|flood|fire|leak|party|puppy))(?: \\w+){0,3}? (?:will be|is going to be|is|are))\\b(?! (?:the (?:inspection|price|cost)|whether))`, { also: ["softened"] }),

@@ -9,7 +9,7 @@ export const SAFETY: Rule = {
   excuses: ["negated", "hedged", "undecided", "disowned"],
   patterns: [
     p("\\b(?:WHOLLY|entirely|all|SURELY|so|very|as|extremely|exceptionally|100 ?%)(?: \\w+)? (?:safe|harmless|gentle|mild|risk-free|non-toxic|innocuous|natural and safe|kind)\\b(?! (?:side|place))"),
-    p("\\b(?:is|are|be)(?: \\w+){0,2} (?:safe|harmless|gentle|innocuous|suitable|kind) (?:for|to|on|with|around|enough)\\b", { also: ["softened", "reported"] }),
+    p("\\b(?:is|are|be)(?: \\w+){0,2} (?:(?:safe|harmless|gentle|innocuous|suitable|kind) (?:for|to|on|with|around|enough)|(?:fit|fine|ready|good) for (?:\\w+ ){0,3}BABY)\\b", { also: ["softened", "reported"] }),
     p("\\bBABY\\b(?: \\w+)? (?:can|may|could|is free to|are free to|will be able to|will be safe)\\b(?: \\w+){0,3} (?:crawl|lie|play|sleep|roll|walk|sit|lick|nap|back on)", { also: ["warned"] }),
     p("\\b(?:let|permit|allow) (?:your|the) (?:\\w+ )?BABY\\b.*\\b(?:on it|on the rug|crawl|lie|play|back|again)\\b", { also: ["warned"] }),
     own("\\b(?:no|not the (?:slightest|least)|zero|nil|without(?: the (?:slightest|least)| any)?|not any|never any|free of(?: any)?|free from(?: any)?|little or no|absolutely no|not an?) (?:[\\w-]+,? (?:and |or |of )?){0,4}?(?:risk|danger|harm|damage|shrinkage|migration|bleeding|bleed|run|running|fading|distortion|loss|adverse effects?|ill effects?|side effects?|chance|worry|worries|fear|cause for concern|consequence)\\b(?! (?:of (?:it )?(?:coming|success|a)|that it will|assessment|to your|to (?:wait|ask|leave|let|look)))(?!.*\\b(?:if|until|unless)\\b)"),

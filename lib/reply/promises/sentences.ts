@@ -51,6 +51,9 @@ const NEW_CLAUSE = new RegExp([
   ",\\s(?=(?:and |so |then )?(?:it|we|you|they|there|this|the law|that is|nothing|nobody|the pile|the rug|your|i (?:am|will|can|shall|would)|(?:the|these|those|every|its) (?:\\w+ ){1,3}(?:will|is|are|was|were|can))\\b)",
 ].join("|"), "u");
 
+/** Words that begin a clause in short forms: "gone by Saturday" says that it is. */
+const SHORT_FORM = /^(?=(?:(?:perfectly|completely|totally|quite|absolutely|definitely|easily|well) )?(?:worth|safe|gone|colou?rfast|fast|harmless|guaranteed|ruined|finished|salvageable|fixable|good for|good as|beyond repair|fit for)\b)(?!gone from|finished with|worth a (?:look|try))/u;
+
 /** Clauses: what a denial or a hedge reaches. What is asked is not said, so questions are left out. */
 export function clausesOf(plain: string): string[] {
   return plain
@@ -58,5 +61,6 @@ export function clausesOf(plain: string): string[] {
     .filter((part) => !part.endsWith("?"))
     .flatMap((part) => part.split(NEW_CLAUSE))
     .map((c) => c.trim().replace(/^[,.\s]+|[\s.!?…]+$/gu, ""))
-    .filter((c) => c !== "");
+    .filter((c) => c !== "")
+    .map((c) => c.replace(SHORT_FORM, "it is "));
 }

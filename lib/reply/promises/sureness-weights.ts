@@ -9,7 +9,7 @@ export const SURENESS_WEIGHTS: Readonly<Record<string, number>> = {
   please: -5, would: -5, should: 0, may: -2, can: 0, "we-will": -2, "you-will": 1, "it-will": 1, if: -3, test: -2, photo: -1, asks: 0, sorry: -2,
   thanks: -2, i: 0, we: -2, you: 1, your: 2, our: 2, is: 2, was: 0, has: 2, not: 0, no: 2, never: 2, cannot: 0, only: -1, just: 1, all: 1, some: 0,
   because: 0, so: -1, but: -3, risk: 2, money: -1, percent: 0, often: -2, than: -1, before: -2, again: 0, out: 0, good: -2, bad: 2, know: -1, need: 3,
-  quoted: -3, asked: -1, whether: -3, like: 0, "it-is": 1, loud: 0, forbids: -4, "safe-act": -4, "you-will-hear": -1, "nobody-can": 0, "will-not": -1,
+  quoted: -3, asked: -1, whether: -3, like: 0, "it-is": 0, loud: 0, forbids: -4, "safe-act": -4, "you-will-hear": -1, "nobody-can": 0, "will-not": -1,
   "only-after": -3, "when-it": 0, "made-of": -2, "a-warning": -5, "of-the-house": -3, "is-negated": 0, "is-hedged": -8, "is-undecided": -5,
   "is-reported": -4, "is-ranged": -2, "is-ours": -1, "is-warned": -2, "nothing-holds-it-back": 5,
 };
