@@ -27,13 +27,30 @@ function labelClause(value: Record<string, unknown>): Told {
   return both(isFibreId(says) ? `the label says ${String(value["pile"] ?? fibreName(says))}` : `no fibre could be read in the label’s words “${text}”`);
 }
 
+/** How measures and prices are written into a clause. */
+export interface Tells {
+  /** A price for a square metre; `currency` ISO 4217, null where it was not told. */
+  readonly perM2: (amount: number, currency: string | null) => string;
+  readonly total: (amount: number, currency: string | null) => string;
+  readonly cm2: (cm2: number) => string;
+  readonly run: (metres: number) => string;
+  readonly size: (widthCm: number, lengthCm: number) => string;
+}
+
 const number = (x: unknown) => Number(Number(x).toPrecision(3)).toLocaleString("en-GB");
 
-function priceClause(value: Record<string, unknown>): Told {
-  const amount = number(value["amount"]);
-  const money = typeof value["currency"] === "string" ? ` ${value["currency"]}` : "";
+const sum = (amount: number, currency: string | null) => `${number(amount)}${currency ? ` ${currency}` : ""}`;
+/** In square metres and by the code of the currency: as an assessment keeps them. */
+const PLAIN: Tells = {
+  perM2: (amount, currency) => `${sum(amount, currency)} per m²`, total: sum, cm2: (cm2) => `${number(cm2)} cm²`, run: (metres) => `${number(metres)} m`,
+  size: (widthCm, lengthCm) => `${number(widthCm)} by ${number(lengthCm)} cm`,
+};
+
+const currencyIn = ({ currency }: Record<string, unknown>) => (typeof currency === "string" ? currency : null);
+function priceClause(value: Record<string, unknown>, { perM2 }: Tells): Told {
+  const [amount, currency] = [Number(value["amount"]), currencyIn(value)];
   const year = typeof value["year"] === "number" ? ` in ${value["year"]}` : "";
-  return { staff: `the price was ${amount}${money} per m²${year}`, client: `you paid about ${amount}${money} a square metre${year}` };
+  return { staff: `the price was ${perM2(amount, currency)}${year}`, client: `you paid about ${sum(amount, currency)} a square metre${year}` };
 }
 
 const percentOf = (share: unknown) => `${number(100 * Number(share))} %`;
@@ -48,23 +65,23 @@ function changeClause(v: Record<string, unknown>): Told {
 }
 
 /** The findings that are no answers to a question, by their `what`. */
-const CLAUSES: Readonly<Record<string, (fields: Record<string, unknown>) => Told>> = {
+const CLAUSES: Readonly<Record<string, (fields: Record<string, unknown>, tells: Tells) => Told>> = {
   label: labelClause,
   "price-per-m2": priceClause,
-  price: (v) => both(`the price was ${number(v["priceTotal"])}${typeof v["currency"] === "string" ? ` ${v["currency"]}` : ""}`),
+  price: (v, { total }) => both(`the price was ${total(Number(v["priceTotal"]), currencyIn(v))}`),
   "colour-change": changeClause,
-  "damaged-area": (v) => both(`the damaged places drawn on the photo take ${number(v["cm2"])} cm² (${percentOf(v["share"])} of the rug, give or take ${number(v["uncertainty"])} cm²)`),
-  "cut-down": (v) => both(`the rug was planned to be cut down, with ${number(v["bindingM"])} m of new edges${typeof v["shareKept"] === "number" ? ` and ${percentOf(v["shareKept"])} of it kept` : ""}`),
-  size: (v) => both(`it measures ${number(v["widthCm"])} by ${number(v["lengthCm"])} cm`),
+  "damaged-area": (v, { cm2 }) => both(`the damaged places drawn on the photo take ${cm2(Number(v["cm2"]))} (${percentOf(v["share"])} of the rug, give or take ${cm2(Number(v["uncertainty"]))})`),
+  "cut-down": (v, { run }) => both(`the rug was planned to be cut down, with ${run(Number(v["bindingM"]))} of new edges${typeof v["shareKept"] === "number" ? ` and ${percentOf(v["shareKept"])} of it kept` : ""}`),
+  size: (v, { size }) => both(`it measures ${size(Number(v["widthCm"]), Number(v["lengthCm"]))}`),
 };
 
 /** What was found, as a clause without capital or full stop. */
-export function tellFinding(finding: Finding): Told {
+export function tellFinding(finding: Finding, tells: Tells = PLAIN): Told {
   const tested = tellTest(finding);
   if (tested) return tested;
   const fields = record(finding.value);
   const clause = Object.hasOwn(CLAUSES, finding.what) ? CLAUSES[finding.what] : undefined;
-  if (clause && fields) return clause(fields);
+  if (clause && fields) return clause(fields, tells);
   if (finding.what === "boughtYear") return both(`it was bought in ${finding.value}`);
   if (finding.what === "sellerSaid") {
     const said = answerText("sellerSaid", finding.value);

@@ -2,6 +2,7 @@ import { mechanismName } from "../trade/damage";
 import { fibreName } from "../trade/fibres";
 import type { Assessment, FibreBelief } from "../triage/assessment";
 import { wordsForChance } from "../triage/words";
+import type { AreaUnit } from "../words/measures";
 import type { Words } from "../words/words";
 import { Components } from "./components";
 import { percent, percentRange, sentenceCase } from "./figures";
@@ -18,7 +19,7 @@ import css from "./judgement.module.css";
 export type HeadingLevel = "h2" | "h3";
 
 /** What triage made of one rug: every figure with its doubt, every weight with its reason. */
-export function Judgement({ assessment: a, as: H, words }: { assessment: Assessment; as: HeadingLevel; words: Words }) {
+export function Judgement({ assessment: a, as: H, words, areaUnit }: { assessment: Assessment; as: HeadingLevel; words: Words; /** In which sizes and areas are told. */ areaUnit: AreaUnit }) {
   const Sub = H === "h2" ? "h3" : "h4";
   return (
     <>
@@ -39,7 +40,7 @@ export function Judgement({ assessment: a, as: H, words }: { assessment: Assessm
       <section>
         <H>What speaks for {fibreName(a.balance.leading)} rather than {fibreName(a.balance.rival)}</H>
         <Weights leading={fibreName(a.balance.leading)} rival={fibreName(a.balance.rival)} before={a.balance.prior} held={a.balance.damping} capped={a.balance.cap} total={a.balance.total}
-          findings={a.findings.map((f) => ({ says: shortFinding(f), decibans: f.decibans, from: f.strength === "told" ? undefined : STRENGTH_NAMES[f.strength] }))} />
+          findings={a.findings.map((f) => ({ says: shortFinding(f, { locale: words.locale, areaUnit }), decibans: f.decibans, from: f.strength === "told" ? undefined : STRENGTH_NAMES[f.strength] }))} />
       </section>
       <Prospects assessment={a} as={H} words={words} />
       <Open assessment={a} as={H} />

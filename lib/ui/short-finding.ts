@@ -1,15 +1,23 @@
 import { QUESTIONS, type QuestionId } from "../trade/questions";
 import type { Finding } from "../triage/finding";
-import { tellFinding } from "../triage/say-finding";
+import { tellFinding, type Tells } from "../triage/say-finding";
+import { money, number, ratePerArea, run, size, smallArea, type Figures } from "../words/measures";
 import { lowerFirst, sentenceCase } from "./figures";
 import { QUESTION_HEADS } from "./heads";
 import { labelOf } from "./told";
 
 const isQuestion = (what: string): what is QuestionId => Object.hasOwn(QUESTIONS, what);
 
+/** Measures and prices in the workshop's own units. */
+const tellsIn = (figures: Figures): Tells => ({
+  perM2: (amount, currency) => (currency ? ratePerArea(amount, currency, figures) : `${number(amount, figures.locale)} per m²`),
+  total: (amount, currency) => (currency ? money(amount, currency, figures.locale) : number(amount, figures.locale)),
+  cm2: (cm2) => smallArea(cm2, figures), run: (metres) => run(metres, figures), size: (widthCm, lengthCm) => size(widthCm, lengthCm, figures),
+});
+
 /** A finding in a few words, for a list: "Shine: light from one end, dark from the other". Its weight stands beside it. */
-export function shortFinding(finding: Finding): string {
+export function shortFinding(finding: Finding, figures: Figures): string {
   const { what, value } = finding;
-  if (!isQuestion(what)) return sentenceCase(tellFinding(finding).staff);
+  if (!isQuestion(what)) return sentenceCase(tellFinding(finding, tellsIn(figures)).staff);
   return `${QUESTION_HEADS[what]}: ${[value].flat().map((a) => lowerFirst(labelOf(what, String(a)))).join("; ")}`;
 }

@@ -82,6 +82,10 @@ export function ratePerArea(perM2: number, currency: string, { locale, areaUnit 
   return `${money(perM2 * one, currency, locale, 2)} per ${sign}`;
 }
 
+/** A rate for a metre of binding as it is told: "£35.00 per m", or "£10.67 per ft". */
+export const ratePerLength = (perM: number, currency: string, { locale, areaUnit }: Figures): string =>
+  (areaUnit === "m2" ? `${money(perM, currency, locale, 2)} per m` : `${money(perM * M_PER_FOOT, currency, locale, 2)} per ft`);
+
 /** A day at length, in the workshop's time zone: "28 November 2026", "November 28, 2026". */
 export const longDate = (at: Date, { locale, timeZone }: { locale: Locale; timeZone: string }): string =>
   new Intl.DateTimeFormat(figuresOf(locale), { timeZone, day: "numeric", month: "long", year: "numeric" }).format(at);

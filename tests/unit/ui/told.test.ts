@@ -47,11 +47,20 @@ describe("rugFacts", () => {
 
 describe("shortFinding", () => {
   it("heads an answer with its question in a word or two", () => {
-    expect(shortFinding({ what: "shine", value: "two-tone", strength: "told", from: "client" })).toBe("Shine: light from one end, dark from the other");
-    expect(shortFinding({ what: "treatedBy", value: "owner", strength: "told", from: "client" })).toBe("By whom: I did, or someone at home");
+    expect(shortFinding({ what: "shine", value: "two-tone", strength: "told", from: "client" }, METRIC)).toBe("Shine: light from one end, dark from the other");
+    expect(shortFinding({ what: "treatedBy", value: "owner", strength: "told", from: "client" }, METRIC)).toBe("By whom: I did, or someone at home");
   });
   it("joins several answers", () => {
-    expect(shortFinding({ what: "changes", value: ["stiff", "paler"], strength: "told", from: "client" })).toBe("How it changed: the pile is stiff or matted; paler, as if bleached");
+    expect(shortFinding({ what: "changes", value: ["stiff", "paler"], strength: "told", from: "client" }, METRIC)).toBe("How it changed: the pile is stiff or matted; paler, as if bleached");
+  });
+  it("tells measures and prices by the workshop's unit and locale", () => {
+    const feet = { locale: "en-US", areaUnit: "sqft" } as const;
+    const told = (what: string, value: Parameters<typeof shortFinding>[0]["value"]) => [METRIC, feet].map((figures) => shortFinding({ what, value, strength: "told", from: "client" }, figures));
+    // 100 per m² is 9.29 per square foot (0.09290304 m², exact); 300 cm are 118.11 in; 929.03 cm² are 144 sq in; 3.048 m are 10 ft.
+    expect(told("price-per-m2", { amount: 100, currency: "USD", year: 2019 })).toEqual(["The price was US$100.00 per m² in 2019", "The price was $9.29 per sq ft in 2019"]);
+    expect(told("size", { widthCm: 200, lengthCm: 300 })).toEqual(["It measures 200 × 300 cm", "It measures 6 ft 7 in × 9 ft 10 in"]);
+    expect(told("damaged-area", { cm2: 929.03, share: 0.02, uncertainty: 64.516 })[1]).toBe("The damaged places drawn on the photo take 144 sq in (2 % of the rug, give or take 10 sq in)");
+    expect(told("cut-down", { bindingM: 3.048 })[1]).toBe("The rug was planned to be cut down, with 10 ft of new edges");
   });
 });
 

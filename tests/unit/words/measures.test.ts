@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { OFFERED_LOCALES } from "../../../lib/words/locales";
-import { area, feetAndInches, length, longDate, M2_PER_SQFT, M_PER_FOOT, money, number, ratePerArea, run, size, smallArea, type Figures } from "../../../lib/words/measures";
+import { area, decimal, feetAndInches, length, longDate, M2_PER_SQFT, M_PER_FOOT, money, number, ratePerArea, ratePerLength, run, size, smallArea, type Figures } from "../../../lib/words/measures";
 
 const METRIC: Figures = { locale: "en-GB", areaUnit: "m2" };
 const FEET: Figures = { locale: "en-US", areaUnit: "sqft" };
@@ -53,6 +53,9 @@ describe("areas", () => {
     expect(ratePerArea(45, "GBP", METRIC)).toBe("£45.00 per m²");
     expect(ratePerArea(45, "GBP", { locale: "en-GB", areaUnit: "sqft" })).toBe("£4.18 per sq ft");
   });
+  // 35 × 0.3048 = 10.668.
+  it("writes a rate for a metre of binding by the foot too", () => expect([METRIC, FEET].map((f) => ratePerLength(35, "USD", f))).toEqual(["US$35.00 per m", "$10.67 per ft"]));
+  it("writes exactly so many decimals where it is asked to", () => expect([decimal(5, "en-GB", 1), decimal(13.86, "en-GB", 1), decimal(1234.5, "en-US", 1)]).toEqual(["5.0", "13.9", "1,234.5"]));
 });
 
 describe("money, numbers and dates", () => {

@@ -1,6 +1,7 @@
 import Link from "next/link";
 import { staffCallerOrRedirect } from "@/app/_server/caller";
 import { forbids } from "@/lib/staff/deeds";
+import { ratePerArea, ratePerLength } from "@/lib/words/measures";
 import { readSettings } from "@/lib/workshop/settings";
 import { Refused } from "../../_parts/refused";
 import css from "../page.module.css";
@@ -16,6 +17,8 @@ export default async function Page() {
   const caller = await staffCallerOrRedirect();
   const no = forbids(caller, "change-settings");
   if (no) return <Refused refusal={no} />;
+  const settings = await readSettings();
+  const { prices, currency } = settings;
   return (
     <div className={css.narrow}>
       <h1>{TITLE}</h1>
@@ -25,7 +28,7 @@ export default async function Page() {
         <li><Link href="/desk/settings/losses">What mistakes cost</Link> <small>The figures behind what is advised.</small></li>
         <li><Link href="/desk/settings/fibres">Which rugs write in</Link> <small>Where every judgement of a fibre begins.</small></li>
       </ul>
-      <SettingsForm title={TITLE} values={valuesOf(await readSettings())} />
+      <SettingsForm title={TITLE} values={valuesOf(settings)} rates={{ clean: ratePerArea(prices.cleanPerM2, currency, settings), binding: ratePerLength(prices.bindingPerM, currency, settings) }} />
     </div>
   );
 }

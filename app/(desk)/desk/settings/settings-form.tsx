@@ -17,7 +17,7 @@ const LOCALE_NAMES: Record<(typeof OFFERED_LOCALES)[number], string> = {
   "en-CA": "English, as in Canada", "en-AU": "English, as in Australia", "en-NZ": "English, as in New Zealand",
 };
 
-export function SettingsForm({ title, values }: { title: string; values: FormValues }) {
+export function SettingsForm({ title, values, rates }: { title: string; values: FormValues; /** The prices as they are kept, in the workshop's own unit. */ rates: Readonly<Record<"clean" | "binding", string>> }) {
   return (
     <CheckedForm schema={settingsFormSchema} action={keepSettings} values={values} title={title}>
       <fieldset className={css.group}>
@@ -38,9 +38,9 @@ export function SettingsForm({ title, values }: { title: string; values: FormVal
           <SelectField name="currency" label="Currency" options={CURRENCIES.map((c) => ({ id: c, label: c }))} />
         </div>
         <div className={css.pair}>
-          <TextField name="cleanPerM2" label="Cleaning, per square metre" inputMode="decimal" />
+          <TextField name="cleanPerM2" label="Cleaning, per square metre" hint={`Kept now: ${rates.clean}.`} inputMode="decimal" />
           <TextField name="cleanMinimum" label="Cleaning, at least" inputMode="decimal" />
-          <TextField name="bindingPerM" label="Binding, per metre" inputMode="decimal" />
+          <TextField name="bindingPerM" label="Binding, per metre" hint={`Kept now: ${rates.binding}.`} inputMode="decimal" />
         </div>
       </fieldset>
       <fieldset className={css.group}>
