@@ -23,6 +23,7 @@ export const IMPLIED: Readonly<Partial<Record<RuleId, readonly Pattern[]>>> = {
     p("\\b(?:it|they|that) (?:is|are) (?:\\w+ly )?(?:fast|colou?rfast)\\b", { also: ["softened"] }),
     // That nothing needs to be looked at
     p("\\b(?:no|not|not have|not having|without) (?:to |the )?need to (?:see|look|hold|touch|inspect|handle|feel|send)\\b.*\\b(?:know|tell|say|judge)\\b|\\bno need to (?:see|look at|hold|touch|inspect|handle|feel)\\b|\\bnot have to (?:see|look|hold|touch|inspect|handle|feel)\\b.*\\bto (?:know|tell|say|judge)\\b", { except: ["negated", "undecided"] }),
+    p("\\b(?:tests?|testing|inspection) (?:is|are) (?:only|just|merely|purely|simply|no more than) (?:an? )?(?:formality|form|show|habit|paperwork)\\b|\\b(?:only|just) (?:test|inspect|look) because\\b|\\bwho needs an? (?:\\w+ )?(?:laborator\\w+|lab|test|microscope|inspection|expert)\\b|\\bwe know the answer already\\b|\\b(?:i|we) knew (?:what|it|at once|straight)\\b", { except: ["hedged"] }),
     p("\\bskip the (?:look\\w*|tests?|testing|visit|inspection|bench)\\b"),
     p("\\bnothing (?:an?|the) (?:inspection|test|visit|laborator\\w+|look|microscope) (?:would|could|will|can) (?:tell|show|add|teach|change)\\b|\\byour (?:words?|photos?|pictures?|description|letter) (?:is|are) (?:plenty|enough|all (?:i|we) need)", { except: ["negated", "undecided", "hedged"] }),
     p("\\bwhat (?:has )?happened(?: here)? (?:is|was) (?:that|this|simple|clear|plain)\\b", { also: ["softened"] }),
@@ -38,6 +39,10 @@ export const IMPLIED: Readonly<Partial<Record<RuleId, readonly Pattern[]>>> = {
     p("\\bRISKY\\b(?: \\w+){0,6} (?:is|are|need|needs|will|does|do|should) (?:\\w+ly )?not (?:be )?(?:something (?:that )?(?:you |one |anyone )?(?:need|have|ought|should|will)\\b|an(?:ything|d)? (?:issue|you)|a (?:worry|concern|problem|thing)|on the cards|apply|arise|concern|trouble|bother|affect|enter into it|come into it|matter)\\b", { except: ["negated", "undecided", "hedged"] }),
     p("\\bRISKY\\b(?: \\w+){0,4} (?:is|are) (?:SURELY |WHOLLY )*(?:neither here nor there|off the table|a non-?issue|no (?:issue|problem|concern|worry|obstacle)|irrelevant|nil|zero|nothing to (?:worry|think|fear)|something (?:that |which )?happens? to (?:other|some)|academic|immaterial|negligible|beside the point|ruled out)\\b", { except: ["negated", "undecided", "hedged"] }),
     p("\\b(?:cross|strike|scratch|tick) (?:the |any )?(?:RISKY|TROUBLE) (?:off|out|from)\\b|\\bforget (?:all )?about (?:the |any )?RISKY\\b|\\b(?:give|spare) (?:the |any )?(?:RISKY|TROUBLE) (?:another|a second|a) thought\\b", { except: ["negated"] }),
+    // Health
+    p("\\b(?:spores?|mould|mold|mildew|black spots?|dust|mites?|moths?|eggs?|fumes?|breathing (?:it|them|that) in)\\b(?: \\w+){0,3} (?:is|are|does|do) (?:SURELY |WHOLLY |quite )*(?:harmless|safe|nothing|no harm|fine|dead|all dead|not dangerous)\\b", { except: ["negated"], also: ["softened"] }),
+    p("\\bclean enough to\\b|\\b(?:asthma|allerg\\w+|cough\\w*|chest|breathing)\\b(?: \\w+)? (?:will|is going to) (?:improve|clear|go|get better|disappear)\\b|\\b(?:can|may) go (?:straight |right )?back (?:on|in|over|under|to) (?:the|your|its)\\b"),
+    own("\\b(?:TROUBLE|dyes?|colou?rs?|reds?|blues?|greens?) (?:is|are) (?:going|moving) nowhere\\b"),
     // Every case alike
     p("\\b(?:makes? no|does not make (?:any|a)|do not make a) (?:difference|odds)\\b(?! to (?:the|our) (?:price|date))(?=.*\\b(?:FIBRE|treat|wash|clean|bath|cure|same|out)\\b)|\\bmakes? no (?:difference|odds) (?:if|whether)\\b(?=.*\\bFIBRE\\b)", { except: ["negated", "undecided"] }),
     own("\\b(?:does not|do not) matter (?:what|which|how (?:old|big|deep|bad|long))\\b(?=.*\\b(?:suits?|works?|out|comes?|same|safe|fine|clean|lifts?)\\b)|\\b(?:cause|fibre|age|dye) (?:does not matter|makes? no (?:odds|difference)|is irrelevant)\\b"),
@@ -58,6 +63,8 @@ export const IMPLIED: Readonly<Partial<Record<RuleId, readonly Pattern[]>>> = {
     own("\\b(?:no|not any|not a) (?:\\w+ )?(?:reason|cause|grounds)\\b.{0,12}\\b(?:why )?(?:it|they|that|this|we|yours|DET \\w+) (?:should|would|will|could|can)(?: not| never| fail)"),
     own("\\bnothing (?:\\w+ )?(?:stands?|comes?|gets?) (?:between|in the way)\\b|\\bnot a question of if\\b|\\bnot if but when\\b|\\byou will not (?:be sorry|regret|be disappointed)\\b|\\bnot (?:expect|intend|plan|mean)(?: to have)? to (?:disappoint|fail|let you down)\\b|\\bnot as if (?:we|i) (?:ever|had ever|have ever)\\b"),
     p("\\bwhat (?:could|can) (?:possibly )?go wrong\\b", { except: ["hedged"] }),
+    p("\\b(?:stands?|stand|comes?|rises?|lies?) (?:up |flat |back )*(?:again )?(?:by itself|by themselves|of its own accord|on its own|all on its own)\\b", { also: ["softened"] }),
+    p("\\bwould we (?:ever )?(?:let you down|lie|fail you)\\b|\\bwe have got (?:it|this|you)\\b|\\bthink no more (?:of|about) it\\b|^not (?:yours|this one)$|\\blook a picture\\b", { except: ["negated", "hedged"] }),
     // Short forms
     p("\\bno \\w+,? no (?:fee|charge|pay|bill|money|cost)\\b|\\bout (?:it|they) (?:comes?|goes?)\\b|\\b(?:it is|they are|that is) (?:gone|sorted|done|clean) (?:by|in|within|before)\\b|\\bone \\w+ (?:fits|cures|suits|does) (?:all|everything|them all)\\b|^(?:dead |so |really |very |quite )?(?:easy|simple|straightforward|no problem|not a problem|no bother|no trouble|piece of cake|sorted|done deal)(?:,|$)", { except: ["negated", "hedged"] }),
     own("^(?:no|not a|not one|zero) (?:\\w+ )?TROUBLE (?:left|remaining|after|when|will)\\b"),
@@ -84,6 +91,7 @@ export const IMPLIED: Readonly<Partial<Record<RuleId, readonly Pattern[]>>> = {
     p("\\b(?:any|some|ordinary|plain|supermarket|everyday) (?:\\w+ ){0,2}AGENT (?:\\w+ )?(?:does|do|will do|works?) (?:the (?:job|trick)|nicely|well|fine|wonders)\\b", { also: ["ours"] }),
   ],
   blame: [
+    p("\\b(?:nobody|no one|few|a child) (?:else )?could have (?:\\w+ )?(?:\\w+ ){0,2}(?:as badly|so badly|worse)\\b", { except: ["negated", "hedged"] }),
     own(`(?:^|\\b(?:and|but|because) )had (?:only )?(?:the |your |that |those |this |their )?(?:\\w+ ){0,3}?PARTY\\b(?: at \\w+ \\w+| \\w+){0,4}? (?!${TELLING})(?:\\w+ed|known|done|taken|thought|understood|bothered|cared|read)\\b`),
     own(`\\bif (?:only )?(?:the |your |that |those |this )?(?:\\w+ ){0,3}?PARTY (?:had|would have) (?:only |just |even |not )*(?!${TELLING})\\w+`),
     p("\\b(?:any|an?|every|no) (?:\\w+ )?(?:competent|decent|proper|good|careful|honest|reputable|half-decent|self-respecting|responsible|trained|qualified|real) (?:\\w+ )?(?:PARTY|person|professional|tradesman|workshop)\\b(?: \\w+){0,2} (?:would|should|could) (?:never |not |surely |\\w+ly )*(?:have \\w+|know better)\\b", { except: ["negated"] }),
@@ -93,9 +101,18 @@ export const IMPLIED: Readonly<Partial<Record<RuleId, readonly Pattern[]>>> = {
     own("\\b(?:should|ought to) be (?:ashamed|struck off|closed down|shut down)\\b|\\b(?:should|ought) not (?:to )?be (?:let|allowed|trusted)\\b|\\bwould not (?:let|trust) (?:them|him|her|PARTY) (?:near|with)\\b|\\b(?:draw|reach) your own conclusions?\\b|\\bi should not say (?:so|this|it)\\b"),
   ],
   cover: [
+    p("\\byou (?:will|would|shall|should|must) (?:\\w+ )?(?:win|be paid|get (?:it|the money|your money|every penny) back)\\b|(?<!\\bour )\\b(?:policy|insurance|cover|warranty|contract) (?:\\w+ )?(?:excludes?|includes?|covers?|does not cover|rules out|pays?)\\b|\\bdo not bother (?:claiming|asking them|with a claim|to claim)\\b", { except: ["negated"], also: ["softened"] }),
     p("\\b(?:no|any|every) (?:\\w+ )?(?:insurers?|insurance company|judge|court|tribunal|adjuster|policy|ombudsman|seller|shop|solicitor|lawyer)\\b(?: \\w+){0,4}? (?:would|will|could|is going to|dares?)(?: (?:not|dare|ever|never|have to|dream of))* RULES\\b", { except: ["negated", "hedged"] }),
     own("\\b(?:not|without) a leg to stand\\b|\\bnot an? (?:\\w+ )?leg to stand\\b"),
     p("\\bon the nod\\b|\\bas good as (?:in the bank|paid|settled|won)\\b|\\bsee it your way\\b|\\bexpect (?:an?|your|the) (?:\\w+ )?(?:cheque|check|payout|pay-?out|settlement|refund)\\b|\\b(?:claims?|losses|cases?)(?: like (?:this|that|yours|these))?(?: \\w+)? (?:goes?|sails?|gets?|get|is|are) (?:always )?(?:through|paid|settled|covered|approved|thrown out|turned down)\\b", { also: ["softened"] }),
     own("\\b(?:insurers?|insurance|adjuster|they|policy|company) (?:will|would) not (?:touch|wear|stand for|look at|entertain|budge)\\b"),
+  ],
+  verdict: [
+    p("\\b(?:RUG|it|this|this one) (?:cannot|can not|can never|will never) be (?:\\w+ )?(?:mended|repaired|restored|cleaned|put right|fixed|brought back)\\b(?! (?:at home|until|before|with|by|in|without))", { except: ["negated"] }),
+    p("\\bgood money after bad\\b|\\bflogging a dead horse\\b|\\bnot long for this world\\b", { except: ["hedged"] }),
+  ],
+  number: [
+    p("\\b(?:has|have|with|got) (?:\\w+ ){0,2}(?:years|decades) (?:in|of life in|of wear in|left in) (?:it|them|her|the|that)\\b", { also: ["softened"] }),
+    p("\\b(?:insur\\w+|valued?|worth \\w+ing) (?:it |that |this )?(?:for|at) (?:CURRENCY ?)?NUMBER\\b|\\bNUMBER(?: hundred| thousand)?(?: and NUMBER)? (?:all told|all in|in total|flat|and that is that)\\b|\\bno surprises\\b", { also: ["softened"], except: ["negated"] }),
   ],
 };

@@ -22,7 +22,7 @@ export const CONDUCT: readonly Rule[] = [
       p("\\b(is|are|was|were) the reason\\b|\\b(they|he|she) should pay\\b|\\b(used|put on|applied) the wrong\\b|\\bsold you (a|an) (fake|dud|lie|imitation|pup)\\b|\\b(a|is|was) fakes?\\b|\\bask for your money back\\b|\\bthanks to (their|his|her|your (cleaner|seller|landlord))\\b|\\b(their|his|her) (mistake|carelessness|sloppiness|bad work|poor work)\\b"),
       p("\\b(fraud|fraudster|crook|fake on purpose|incompeten(t|ce)|careless(ness|ly)?|negligen(t|ce))\\b"),
       p("\\b((?<!whose )(?<!at )fault|to blame|responsible for the damage)\\b"),
-      p("\\b(they|he|she|seller|shop|dealer|cleaner) knew\\b", { also: ["hedged"] }),
+      p("\\b(?<!what (?:the )?)(they|he|she|seller|shop|dealer|cleaner) knew\\b", { also: ["hedged"] }),
       ...(IMPLIED.blame ?? []),
     ],
   },
@@ -55,6 +55,7 @@ export const CONDUCT: readonly Rule[] = [
       p("\\b(cannot|can't|can never) be (saved|rescued)\\b"),
       p("\\bnothing (?:left )?(?:in (?:it|this) )?(to be done|can be done|more can be done|(?:left )?(?:to|worth) (?:save|saving|rescue|rescuing|keep|keeping))\\b"),
       p("\\bnot worth (cleaning|saving|repairing)\\b"),
+      ...(IMPLIED.verdict ?? []),
     ],
   },
 ];

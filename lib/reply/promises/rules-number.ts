@@ -1,3 +1,4 @@
+import { IMPLIED } from "./implied";
 import { p, type Rule } from "./rule";
 
 /** One figure for years, money or per cent. */
@@ -25,5 +26,6 @@ export const NUMBER: Rule = {
     p("\\b(last|lasts|live|lives|good for|left|remaining|enjoy it|has|have)\\b.*\\b(NUMBER( more)? years?|decades?|lifetime|rest of your life)\\b"),
     p("\\b(extend|extended|prolong|prolonged|add|adds|added|buys?|give|gives)\\b.*\\bNUMBER (more |extra |good )?years?\\b", { except: ["ranged"] }),
     p("^(?!.*\\b(inspection|tests?|testing|visit|collection|delivery|postage|laborator\\w+|report|estimate)\\b).*\\bcosts? (you )?(CURRENCY ?)?NUMBER"),
+    ...(IMPLIED.number ?? []),
   ],
 };

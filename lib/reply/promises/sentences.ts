@@ -33,6 +33,7 @@ const WRITTEN_OUT: readonly (readonly [RegExp, string])[] = [
 /** Phrases that look like denials and are none: certainty, and comfort. */
 const NO_DENIALS: readonly (readonly [RegExp, string])[] = [
   [/\b(?:there is )?(?:no|not a|not the slightest|not any|without (?:a |any |the slightest )?)\s*(?:doubts?|question)(?: that| about it| whatever| whatsoever| at all)?\b(?! of)|\bno other explanation\b|\bno two ways about it\b/gu, "definitely"],
+  [/\bwhy not (?=\w)/gu, ""],
   [/\bwhatever (?!the internet)(?:\w+ ){1,4}?(?:said|says?|told you|tells you|thinks?|thought|call(?:s|ed)? it)\b/gu, ""],
   [/\b(?:please )?(?:do not|stop|never|no need to) (?:you )?(?:worry|worrying|fret|fear|panic|stress)(?: at all| about (?:it|that|a thing))?\b|\bno worries\b|\bno matter\b(?! (?:what|how|who|which|where))|\bwith no (?:bother|trouble|fuss)\b|\bwithout (?:bother|trouble|fuss|delay)\b/gu, ""],
 ];
@@ -47,9 +48,12 @@ export function plainOf(sentence: string): string {
 const NEW_CLAUSE = new RegExp([
   ";", ":\\s", "\\s[–—-]\\s", ",? then (?=(?:it|we|you|they|that|the|your)\\b)", ",?\\s\\b(?:but|though|although|however|whereas|yet(?= (?:it|we|they|the|you|i)\\b))\\b",
   ",?\\s(?:because|since|so(?: that)?|which is why|after which)\\s(?=(?:it|we|you|they|there|this|that|the|your|he|she|i|no|nothing|nobody|any|some|all)\\b)",
-  ",\\s(?=so\\s(?!that|much|many|far|long|please|do|keep|leave|wait|tell|send))", "(?<=^if you [^,]{3,80}),\\s",
+  ",\\s(?=so\\s(?!that|much|many|far|long|please|do|keep|leave|wait|tell|send))", "(?<=^(?:if you|instead of|rather than|in place of) [^,]{2,80}),\\s",
   ",\\s(?=(?:and |so |then )?(?:it|we|you|they|there|this|the law|that is|nothing|nobody|the pile|the rug|your|i (?:am|will|can|shall|would)|(?:the|these|those|every|its) (?:\\w+ ){1,3}(?:will|is|are|was|were|can))\\b)",
 ].join("|"), "u");
+
+/** Questions that say or advise: "who needs a test?", "why not rinse it?", "could you just wash it first?". */
+const SAYS_BY_ASKING = /^(?:(?:and|but|so) )?(?:who (?:needs|would|could|wants)|why (?:not|wait|bother|worry|pay|risk)|(?:could|can|would|will) you (?:just|please|quickly|kindly|mind|perhaps|give|rinse|wash|run)|how (?:could|about)|have you (?:tried|thought of)|would we|do we ever|did we ever|is there (?:a|any) \w+ (?:we|that we) (?:cannot|have not)|what (?:could|can) )/u;
 
 /** Words that begin a clause in short forms: "gone by Saturday" says that it is. */
 const SHORT_FORM = /^(?=(?:(?:perfectly|completely|totally|quite|absolutely|definitely|easily|well) )?(?:worth|safe|gone|colou?rfast|fast|harmless|guaranteed|ruined|finished|salvageable|fixable|good for|good as|beyond repair|fit for)\b)(?!gone from|finished with|worth a (?:look|try))/u;
@@ -58,7 +62,7 @@ const SHORT_FORM = /^(?=(?:(?:perfectly|completely|totally|quite|absolutely|defi
 export function clausesOf(plain: string): string[] {
   return plain
     .split(/(?<=[a-z0-9)%'][.!?…]+)(?<!\b(?:mr|mrs|ms|dr|st|no|approx|e\.g|i\.e|a\.m|p\.m)\.?)\s+(?=[a-z(])/u)
-    .filter((part) => !part.endsWith("?"))
+    .filter((part) => !part.endsWith("?") || SAYS_BY_ASKING.test(part))
     .flatMap((part) => part.split(NEW_CLAUSE))
     .map((c) => c.trim().replace(/^[,.\s]+|[\s.!?…]+$/gu, ""))
     .filter((c) => c !== "")

@@ -27,6 +27,8 @@ const SMALL: Readonly<Record<string, string>> = {
   forbids: "(?:^|\\band |, )LEADIN(?:never|do not|avoid|let nobody|refrain)\\b", "safe-act": "(?:^|, |\\band )LEADIN(?:press|blot|keep|let|leave|lift|vacuum|turn|roll|wait|send|call|ring|write|tell|bring|add|answer|live|ask|have|show|photograph)\\b", "you-will-hear": "\\byou will (?:hear|receive|be asked|be told|find|need|have to)\\b",
   "nobody-can": "^(?:no|nobody|no one|none|nothing)\\b", "will-not": "\\b(?:will|does|do|is|are|can) not\\b", "only-after": "\\b(?:only (?:after|when|once|if)|before any|after a test|hidden corner|in writing|white cloth|dry cloth)\\b", "when-it": "\\bwhen it\\b|\\bthe (?:longer|more|sooner)\\b", "made-of": "\\b(?:made (?:from|of)|means|is called|are called|stands for|is sold as|are sold as)\\b",
   "a-warning": "\\b(?:dangerous|worse|weak|tricky|too|tempting|poison\\w*|spoil\\w*|fumes|line|ring|edge|gloves|ventilated|isolated)\\b|\\bcan (?:alter|change|leave|bleed|return|go|weaken|hide|come back|make you)\\b",
+  "in-general": "^(?!.*\\b(?:you|your|yours|we|us|our|i|my|me)\\b)(?:(?:most|many|some|certain|few|old|household|damage in the) )?(?:\\w+ )?(?:FIBRE|RUGPART|TROUBLE|AGENT|CAUSE|damage)\\b",
+  "bad-news": "\\b(?:chancy|brittle|no longer|gone under|worr(?:y|ies) (?:me|us)|not always|too (?:weak|late|far)|hides?|permanent(?:ly)?|cannot be (?:washed|undone)|more (?:\\w+ )?than (?:they|it) takes?|happens?|of no use|for good or ill)\\b",
   "of-the-house": "\\b(?:collect|collection|deliver|driver|van|appointment|inspection|written|note|report|firm equipped|conservator|valuer|pest control|insured|dry store|at no charge|free of charge)\\b",
 };
 

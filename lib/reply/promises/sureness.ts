@@ -12,7 +12,7 @@ export const TOO_SURE: Pick<Rule, "id" | "what" | "why" | "suggest"> = {
 };
 
 /** How surely a sentence speaks. `words`: those that weigh most towards too sure, the heaviest first. */
-export interface Sureness { readonly decibans: number; /** In words. */ readonly length: number; readonly advises: boolean; /** Speaks of when, where and whom, and of nothing about a rug. */ readonly ofTheHouse: boolean; readonly words: readonly string[] }
+export interface Sureness { readonly decibans: number; /** In words. */ readonly length: number; /** Is advice, told by the client, or said of many rugs. */ readonly advises: boolean; /** Speaks of when, where and whom, and of nothing about a rug. */ readonly ofTheHouse: boolean; readonly words: readonly string[] }
 
 /** The sum of the marks of a sentence, in decibans: above 0 it is more like those that promise too much. */
 export function surenessOf(sentence: string): Sureness {
@@ -29,12 +29,13 @@ const MOST_WORDS = 3;
  * out in turn: some 2 in 3 of the statements that promise too much lie above it, and 1 in 16 of the honest ones.
  */
 const TOO_SURE_DECIBANS = 3;
-export const isBeyondCare = ({ decibans }: Pick<Sureness, "decibans">): boolean => decibans > TOO_SURE_DECIBANS;
+/** By itself more like what promises too much than like what is honest. */
+export const isBeyondCare = ({ decibans }: Pick<Sureness, "decibans">): boolean => decibans > 0;
 /** Down to here a sentence is so full of care that only harmful advice is still looked for in it: some 1 in 90 that promise too much lie below. */
 const CAREFUL_DECIBANS = -10;
 export const speaksWithCare = ({ decibans }: Pick<Sureness, "decibans">): boolean => decibans <= CAREFUL_DECIBANS;
-/** Advice to do something claims nothing: whether it harms, the rules know. */
-const ADVICE = expression("^(?:–\\s*)?LEADIN(?:ACT|HARMACT|never|change|draw|press|blot|keep|turn|vacuum|roll|wait|fold|turning|airing|vacuuming|rotating|an? (?:\\w+ )?underlay)\\b");
+/** Advice to do something claims nothing: whether it harms, the rules know. Nor does what the client told, or what holds of many rugs. */
+const ADVICE = expression("^(?:–\\s*)?LEADIN(?:ACT|HARMACT|never|change|draw|press|blot|keep|turn|vacuum|roll|wait|fold|turning|airing|vacuuming|rotating|an? (?:\\w+ )?underlay|bring|read|ask|send|call)\\b|\\byou (?:wrote|told (?:us|me)|said|bought)\\b|^(?:most|many|some|certain|few|household)\\b(?!.*\\b(?:you|yours?|we|our|us|i|my)\\b)");
 const HOUSE = expression("\\b(?:(?:mon|tues|wednes|thurs|fri|satur|sun)days?|tomorrow|morning|afternoon|evening|noon|o'clock|miles?|opposite|parking|ramp|door|lane|street|slot|booking|deposit|invoice|phone|email|post|coffee|collection|driver|van|appointment|open|report)\\b|\\b(?:we|i) (?:will|shall|would|always|can)(?: SURELY| \\w+ly| always| also| first)* (?:ring|call|phone|write|ask|tell|let you|email|send|explain|discuss|talk|look|meet|help you|listen|answer|reply)\\b|\\byou (?:will|shall|can|may)(?: \\w+ly| always| then)* (?:hear|receive|be asked|be told|say no|stop|cancel|change your mind)\\b");
 /** What a sentence about the house would have to leave alone. */
 const OF_A_RUG = expression("\\b(?:(?<!\\b(?:will|to|would|and) )TROUBLE|PARTY|PERFECT|FORMER|IDIOM|OATH|FIBRE|ORIGIN|MISDEED|LEGAL|CURRENCY|gone|clean|new|saved|safe|fixed|better|ready|handed|pile|colou?rs?|disappear\\w*|vanish\\w*)\\b");
