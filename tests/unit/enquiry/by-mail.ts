@@ -216,6 +216,7 @@ export function byMail(): void {
       expect(all.filter((r) => r.ok)).toHaveLength(1);
       expect(await row(id)).toEqual({ urgency: "can_wait", urgencyWhy: "Nothing is lost by waiting." });
       const view = await viewOf(id);
+      expect([view.draft?.number, view.draft?.text.includes("do this first")]).toEqual([2, false]);
       expect([view.may.setAside, view.history.filter((h) => h.what.startsWith("read what the client wrote")).length]).toEqual([false, 1]);
       good(await assessRug(pia, view.rugs[0]?.id ?? "", later(2)));
       expect((await row(id)).urgency).toBe("can_wait");
