@@ -79,9 +79,11 @@ function Figure({ cell, unit, words }: { cell: Cell; unit: Unit; words: Words })
   return unit === "chance" ? <td className={`num ${css.chance}`} style={style({ "--share": cell })}>{sayShare(cell, words)}</td> : <td className="num">{figure(cell)}</td>;
 }
 
-/** A share, 0–1, to the whole per cent; smaller than a tenth, to two figures, as the tables state it; never more than is known. */
-export function sayShare(p: number, { say, locale }: Words): string {
-  if (p < 1 && p >= 0.995) return say("table.over-percent", { figure: number(99, locale) });
-  const figure = p < 0.1 ? Number((p * 100).toPrecision(2)) : Math.round(p * 100);
-  return say("table.percent", { figure: number(figure, locale, DECIMALS) });
-}
+const percents = (figure: number, { say, locale }: Words): string => say("table.percent", { figure: number(figure, locale, DECIMALS) });
+
+/** A share, 0–1, to the whole per cent. Under 1 it is never told as 100: nothing is that sure. */
+export const sayPercent = (p: number, words: Words): string =>
+  p < 1 && p >= 0.995 ? words.say("table.over-percent", { figure: number(99, words.locale) }) : percents(Math.round(p * 100), words);
+
+/** As above; smaller than a tenth, to two figures, as the tables state it. */
+const sayShare = (p: number, words: Words): string => (p < 0.1 ? percents(Number((p * 100).toPrecision(2)), words) : sayPercent(p, words));

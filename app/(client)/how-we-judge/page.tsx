@@ -9,7 +9,7 @@ import { publicTables, publishedSources, rowsByHow, TABLES } from "@/lib/trade/t
 import { MODEL_VERSION } from "@/lib/triage/assess";
 import { Length } from "@/lib/ui/length";
 import { Measure, Measures } from "@/lib/ui/measure-row";
-import { sayHow, sayShare, Tables } from "@/lib/ui/printed-table";
+import { sayHow, sayPercent, Tables } from "@/lib/ui/printed-table";
 import { printedIn } from "@/lib/words/printed-tables";
 import { wordsIn, type Words } from "@/lib/words/words";
 import { readSettings } from "@/lib/workshop/settings";
@@ -68,7 +68,7 @@ function HowSure({ words }: { words: Words }) {
       <p>{say("judge.sure-how")}</p>
       <Measures>
         {rowsByHow(TABLES).map(({ how, rows }) => {
-          const share = sayShare(rows / all, words);
+          const share = sayPercent(rows / all, words);
           const name = sayHow(how, words);
           return <Measure key={how} name={name} chart={<Length share={rows / all} says={say("judge.rows-of", { how: name, n: rows, all, share })} />} figures={say("judge.rows-share", { n: rows, share })} />;
         })}
@@ -79,7 +79,7 @@ function HowSure({ words }: { words: Words }) {
 
 function Fibre({ words }: { words: Words }) {
   const { say } = words;
-  const share = (p: number) => sayShare(p, words);
+  const share = (p: number) => sayPercent(p, words);
   const caps = { told: share(CAPS.told), typed: share(CAPS["label-typed"]), seen: share(CAPS["label-photo"]), silk: share(SILK_CEILING) };
   return (
     <>
