@@ -16,6 +16,7 @@ export const IMPLIED: Readonly<Partial<Record<RuleId, readonly Pattern[]>>> = {
     p("\\bFIBRE is what (?:it|this|you|lies|we)\\b|\\b(?:answer|verdict|truth) is (?:\\w+ )?FIBRE\\b|\\byou (?:own|possess|are the (?:proud |lucky )?owner of) an? (?:\\w+ )?(?:FIBRE|ORIGIN)\\b", { also: ["softened"] }),
     p("^(?:\\w+ ){0,3}(?:FIBRE|ORIGIN|CAUSE|TROUBLE|dyes?|colou?rs?), (?:every (?:one|single)|each (?:one|and)|all of|the lot|through and through|without exception|and nothing|plain and simple|pure and simple|no more and)", { also: ["softened"] }),
     p("\\bas (?:any(?:body|one)|any fool|any \\w+|a child|a blind man|even a \\w+) (?:can|could|will|would) (?:see|tell|spot|know|say)\\b|\\b(?:you|any(?:body|one)|any fool|one|a child) can (?:see|tell|spot) (?:it |that |this )?(?:by|from) (?:the|its)\\b(?! (?:photo|picture))", { also: ["softened"] }),
+    p("\\bSIGNs? (?:says?|speaks?|spells?|means?) (?:\\w+ )?(?:FIBRE|ORIGIN|NUMBER)\\b|\\bSIGN tells? its own story\\b|\\bSIGNs? speaks? for (?:itself|themselves)\\b", { also: ["softened"] }),
     // A mark named as a fact
     p("\\bTROUBLE\\bGAP (?:is|are|was|were) (?:SURELY |WHOLLY |all |just |the |an? |old |dried |fresh |some |your |plain )*(?:\\w+ )?(?!damp\\b|cleaning\\b|heat\\b|dye\\b)CAUSE\\b(?! (?:free|test|resistant))", { also: ["softened"] }),
     p("\\bno other (?:way|thing|reason) (?:it|that|this|for)\\b", { except: ["negated", "hedged"] }),
@@ -26,6 +27,7 @@ export const IMPLIED: Readonly<Partial<Record<RuleId, readonly Pattern[]>>> = {
     p("\\b(?:tests?|testing|inspection) (?:is|are) (?:only|just|merely|purely|simply|no more than) (?:an? )?(?:formality|form|show|habit|paperwork)\\b|\\b(?:only|just) (?:test|inspect|look) because\\b|\\bwho needs an? (?:\\w+ )?(?:laborator\\w+|lab|test|microscope|inspection|expert)\\b|\\bwe know the answer already\\b|\\b(?:i|we) knew (?:what|it|at once|straight)\\b", { except: ["hedged"] }),
     p("\\bskip the (?:look\\w*|tests?|testing|visit|inspection|bench)\\b"),
     p("\\bnothing (?:an?|the) (?:inspection|test|visit|laborator\\w+|look|microscope) (?:would|could|will|can) (?:tell|show|add|teach|change)\\b|\\byour (?:words?|photos?|pictures?|description|letter) (?:is|are) (?:plenty|enough|all (?:i|we) need)", { except: ["negated", "undecided", "hedged"] }),
+    p("\\bonly (?:be )?one (?:possible )?(?:culprit|cause|explanation|source|reason)\\b", { except: ["hedged"] }),
     p("\\bwhat (?:has )?happened(?: here)? (?:is|was) (?:that|this|simple|clear|plain)\\b", { also: ["softened"] }),
     // How far it goes
     own("\\b(?:TROUBLE|wet|water|moisture|PRON|DET (?:\\w+ ){0,2}RUGPART)\\bGAP (?:(?:goes|go|went|gets?|got|reach(?:es|ed)?|travel(?:s|led)?) no (?:deeper|further|farther)|(?:has|have|did) not (?:travel\\w*|spread|reach\\w*|go(?:ne)? (?:deep\\w*|far\\w*|further|through)|got? (?:deep\\w*|far\\w*|further|through))|(?:was|were|is|are) (?:never|not) (?:touched|reached|affected|harmed|involved))\\b"),
@@ -65,6 +67,8 @@ export const IMPLIED: Readonly<Partial<Record<RuleId, readonly Pattern[]>>> = {
     p("\\bwhat (?:could|can) (?:possibly )?go wrong\\b", { except: ["hedged"] }),
     p("\\b(?:stands?|stand|comes?|rises?|lies?) (?:up |flat |back )*(?:again )?(?:by itself|by themselves|of its own accord|on its own|all on its own)\\b", { also: ["softened"] }),
     p("\\bwould we (?:ever )?(?:let you down|lie|fail you)\\b|\\bwe have got (?:it|this|you)\\b|\\bthink no more (?:of|about) it\\b|^not (?:yours|this one)$|\\blook a picture\\b", { except: ["negated", "hedged"] }),
+    p("\\b(?:money back|refund(?:ed)?|free of charge|no charge|nothing to pay|not pay|do it again)\\b.*\\b(?:if|unless|until)\\b.*\\b(?:not|perfect|spotless|gone|happy|clean)\\b|\\b(?:might|may|could) never have (?:been|happened|existed)\\b|\\bas (?:if|though) nothing (?:had )?(?:ever )?happened\\b", { except: ["negated", "undecided", "hedged"] }),
+    p("(?:^|, )(?:\\w+ ){0,2}cleans? up (?:fine|well|nicely|lovely|beautifully|a treat)?$|\\bwhat others (?:leave|miss|fail|cannot|could not|ruin|give up)\\b", { also: ["softened"] }),
     // Short forms
     p("\\bno \\w+,? no (?:fee|charge|pay|bill|money|cost)\\b|\\bout (?:it|they) (?:comes?|goes?)\\b|\\b(?:it is|they are|that is) (?:gone|sorted|done|clean) (?:by|in|within|before)\\b|\\bone \\w+ (?:fits|cures|suits|does) (?:all|everything|them all)\\b|^(?:dead |so |really |very |quite )?(?:easy|simple|straightforward|no problem|not a problem|no bother|no trouble|piece of cake|sorted|done deal)(?:,|$)", { except: ["negated", "hedged"] }),
     own("^(?:no|not a|not one|zero) (?:\\w+ )?TROUBLE (?:left|remaining|after|when|will)\\b"),
@@ -86,11 +90,13 @@ export const IMPLIED: Readonly<Partial<Record<RuleId, readonly Pattern[]>>> = {
     p("\\b(?:cried|wept|cry|weep) (?:for|with) joy\\b|\\btears of joy\\b|\\bcould not believe (?:her|his|their|my|your) (?:eyes|luck)\\b|\\bclean as a (?:whistle|pin|new pin)\\b", { except: ["negated"] }),
   ],
   harm: [
+    p("\\bAGENT\\b.*\\b(?:pulls?|draws?|lifts?|loosens?|dissolves?|kills?|floats?) (?:out )?(?:the|any|it|them)\\b", { also: ["ours", "warned", "undecided", "softened"] }),
     p("^(?!.*\\b(?:away from|keep\\w*|dry white|plain white|wait\\w*|leav\\w+|avoid\\w*)\\b)(?=.*\\b(?:AGENT|HEAT|ACTING)\\b).*\\b(?:(?:is|was|be|there is|see) (?:no (?:harm|danger)|nothing wrong) (?:in|with)|(?:does|do|did|will do|has done) (?:\\w+ )?no (?:harm|damage)|never (?:did|hurt|harmed|damaged|does|do)\\b|(?:will|would|does|do|can|could) not (?:\\w+ )?(?:hurt|harm|do (?:it |them |the rug )?any (?:harm|damage))|nobody (?:ever )?(?:hurt|harmed|ruined|damaged|spoilt|spoiled))\\b", { except: ["negated"], also: ["ours"] }),
     p("\\b(?:an?|some|one|two|any|the|all) (?:[\\w-]+ ){0,2}?MEASURE (?:[\\w-]+ ){0,4}?(?:AGENT|HEAT)\\b.*\\bWORKS\\b(?!.*\\b(?:worse|harm\\w*|damag\\w*|ruin\\w*|risk\\w*|ring|for good|permanent\\w*|yellow|felt\\w*|bleed|run)\\b)", { also: ["ours", "undecided"] }),
     p("\\b(?:any|some|ordinary|plain|supermarket|everyday) (?:\\w+ ){0,2}AGENT (?:\\w+ )?(?:does|do|will do|works?) (?:the (?:job|trick)|nicely|well|fine|wonders)\\b", { also: ["ours"] }),
   ],
   blame: [
+    p("\\b(?:PARTY|they|he|she) (?:has|have|had) no (?:licence|license|training|clue|business|qualifications?|experience)\\b", { except: ["negated"], also: ["softened"] }),
     p("\\b(?:nobody|no one|few|a child) (?:else )?could have (?:\\w+ )?(?:\\w+ ){0,2}(?:as badly|so badly|worse)\\b", { except: ["negated", "hedged"] }),
     own(`(?:^|\\b(?:and|but|because) )had (?:only )?(?:the |your |that |those |this |their )?(?:\\w+ ){0,3}?PARTY\\b(?: at \\w+ \\w+| \\w+){0,4}? (?!${TELLING})(?:\\w+ed|known|done|taken|thought|understood|bothered|cared|read)\\b`),
     own(`\\bif (?:only )?(?:the |your |that |those |this )?(?:\\w+ ){0,3}?PARTY (?:had|would have) (?:only |just |even |not )*(?!${TELLING})\\w+`),
@@ -101,6 +107,7 @@ export const IMPLIED: Readonly<Partial<Record<RuleId, readonly Pattern[]>>> = {
     own("\\b(?:should|ought to) be (?:ashamed|struck off|closed down|shut down)\\b|\\b(?:should|ought) not (?:to )?be (?:let|allowed|trusted)\\b|\\bwould not (?:let|trust) (?:them|him|her|PARTY) (?:near|with)\\b|\\b(?:draw|reach) your own conclusions?\\b|\\bi should not say (?:so|this|it)\\b"),
   ],
   cover: [
+    p("\\b(?:your|the|this) (?:claim|case) is (?:SURELY |WHOLLY )*(?:sound|good|solid|strong|valid|watertight|safe|as good as)\\b", { also: ["softened"] }),
     p("\\byou (?:will|would|shall|should|must) (?:\\w+ )?(?:win|be paid|get (?:it|the money|your money|every penny) back)\\b|(?<!\\bour )\\b(?:policy|insurance|cover|warranty|contract) (?:\\w+ )?(?:excludes?|includes?|covers?|does not cover|rules out|pays?)\\b|\\bdo not bother (?:claiming|asking them|with a claim|to claim)\\b", { except: ["negated"], also: ["softened"] }),
     p("\\b(?:no|any|every) (?:\\w+ )?(?:insurers?|insurance company|judge|court|tribunal|adjuster|policy|ombudsman|seller|shop|solicitor|lawyer)\\b(?: \\w+){0,4}? (?:would|will|could|is going to|dares?)(?: (?:not|dare|ever|never|have to|dream of))* RULES\\b", { except: ["negated", "hedged"] }),
     own("\\b(?:not|without) a leg to stand\\b|\\bnot an? (?:\\w+ )?leg to stand\\b"),
@@ -109,10 +116,11 @@ export const IMPLIED: Readonly<Partial<Record<RuleId, readonly Pattern[]>>> = {
   ],
   verdict: [
     p("\\b(?:RUG|it|this|this one) (?:cannot|can not|can never|will never) be (?:\\w+ )?(?:mended|repaired|restored|cleaned|put right|fixed|brought back)\\b(?! (?:at home|until|before|with|by|in|without))", { except: ["negated"] }),
-    p("\\bgood money after bad\\b|\\bflogging a dead horse\\b|\\bnot long for this world\\b", { except: ["hedged"] }),
+    p("\\bno (?:bringing|saving|mending|rescuing) (?:this|it|that|your|the)\\b|\\bgood money after bad\\b|\\bflogging a dead horse\\b|\\bnot long for this world\\b", { except: ["hedged"] }),
   ],
   number: [
+    p("\\banother generation\\b|\\b(?:half|most|a third|two thirds|a quarter) (?:of )?the TROUBLE (?:goes|comes|lifts|will go)\\b", { also: ["softened"] }),
     p("\\b(?:has|have|with|got) (?:\\w+ ){0,2}(?:years|decades) (?:in|of life in|of wear in|left in) (?:it|them|her|the|that)\\b", { also: ["softened"] }),
-    p("\\b(?:insur\\w+|valued?|worth \\w+ing) (?:it |that |this )?(?:for|at) (?:CURRENCY ?)?NUMBER\\b|\\bNUMBER(?: hundred| thousand)?(?: and NUMBER)? (?:all told|all in|in total|flat|and that is that)\\b|\\bno surprises\\b", { also: ["softened"], except: ["negated"] }),
+    p("\\b(?:insur\\w+|valued?|worth \\w+ing) (?:it |that |this )?(?:for|at) (?:CURRENCY ?)?NUMBER\\b|\\bNUMBER(?: hundred| thousand)?(?: and NUMBER)?,? (?:all told|all in|in total|flat|and that is that|not a penny)\\b|\\bno surprises\\b", { also: ["softened"], except: ["negated"] }),
   ],
 };
