@@ -1,6 +1,5 @@
 import "server-only";
 import * as z from "zod/mini";
-import { DOCUMENTS } from "../reply/documents/offered";
 import type { Audit } from "../store/database";
 import { HISTORY } from "../words/en/history";
 import type { Words } from "../words/words";
@@ -38,7 +37,7 @@ function wordsOf({ action, detail }: Audit, words: Words): string {
   const tested = action === "test-recorded" ? testedSchema.safeParse(detail) : null;
   if (tested?.success && isTestId(tested.data.test)) return say("history.which", { did, which: words.table(`test.${tested.data.test}`) });
   const made = action === "document-made" ? documentSchema.safeParse(detail) : null;
-  if (made?.success) return say(made.data.version > 1 ? "history.version" : "history.which", { did, which: DOCUMENTS[made.data.document].name, n: made.data.version });
+  if (made?.success) return say(made.data.version > 1 ? "history.version" : "history.which", { did, which: say(`made.${made.data.document}`), n: made.data.version });
   if (SENT.test(action)) return sentAllTheSame(did, detail, words);
   const lifted = action === "address-lifted" ? reasonedSchema.safeParse(detail) : null;
   if (lifted?.success) return say("history.because", { did, reason: lifted.data.reason });

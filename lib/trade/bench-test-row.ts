@@ -33,6 +33,8 @@ export type ReagentId = "flame" | "hypochlorite" | "acetone" | "formic-acid" | "
  */
 export interface BenchTestRow extends Source {
   readonly name: string;
+  /** Its name to a client, where `name` says how strong something is: strengths are for trained people. */
+  readonly told?: string;
   /** What it tells, in one sentence. */
   readonly tells: string;
   /** Null: needs none and is always offered. */

@@ -34,7 +34,7 @@ export const SOLUBILITY_TESTS = {
     takes: TAKES, how: "read", source: `${ANNEX}, method 1; minutes elicited`,
   },
   "formic-acid": {
-    name: "Formic acid, 80 %", reagent: "formic-acid", speaksFor: "yarn",
+    name: "Formic acid, 80 %", told: "Formic acid", reagent: "formic-acid", speaksFor: "yarn",
     tells: "Whether it is polyamide (nylon), which dissolves.",
     readings: { outcome: OUTCOME },
     cautions: [...LABORATORY_CAUTIONS, "It burns skin, eyes and lungs. Never near hypochlorite or its waste."],
@@ -48,7 +48,7 @@ export const SOLUBILITY_TESTS = {
     takes: { ...TAKES, minutes: 160 }, how: "read", source: `${ANNEX}, method 3; minutes from its time in the bath`,
   },
   "sulphuric-acid-75": {
-    name: "Sulphuric acid, 75 %, at room temperature", reagent: "sulphuric-acid-75", speaksFor: "yarn",
+    name: "Sulphuric acid, 75 %, at room temperature", told: "Sulphuric acid", reagent: "sulphuric-acid-75", speaksFor: "yarn",
     tells: "Whether an animal fibre is silk, which dissolves, or wool, which stays. Plant fibres dissolve as well.",
     readings: { outcome: OUTCOME },
     cautions: [...LABORATORY_CAUTIONS, "It burns through skin and cloth and grows very hot with water. Never near hypochlorite or its waste."],

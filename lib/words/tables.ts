@@ -42,8 +42,8 @@ const ofPhotos = (prefix: PhotoTexts, texts: Readonly<Record<string, string>>): 
   Object.entries(texts).map(([id, text]) => [`${prefix}.${id}`, text]);
 
 /** A bench test and its answers, as a letter to a seller names them. */
-const ofTest = ([id, { name, readings }]: [string, BenchTestRow]): Entry[] => [
-  [`test.${id}`, name],
+const ofTest = ([id, { name, told = name, readings }]: [string, BenchTestRow]): Entry[] => [
+  [`test.${id}`, told],
   ...Object.entries(readings).flatMap(([reading, r]) => (r.kind === "choice" ? Object.entries(r.answers).map(([answer, { label }]): Entry => [`test.${id}.${reading}.${answer}`, label]) : [])),
 ];
 

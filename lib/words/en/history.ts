@@ -63,6 +63,11 @@ export const HISTORY = {
   "did.erased": "erased the enquiry",
   "did.settings-saved": "changed the workshop's settings",
 
+  "made.condition-report": "condition report",
+  "made.letter-to-seller": "letter to the seller",
+  "made.care-card": "care card",
+  "made.cut-down-plan": "cut-down plan",
+
   "history.program": "The program",
   "history.which": "{did}: {which}",
   "history.version": "{did}: {which}, version {n}",

@@ -110,5 +110,10 @@ describe("wordsIn", () => {
     expect(marked.open("form.again")).toMatch(/^⟦.*⟧$/);
     expect(marked.parts("front.wet-first", { link: (w: unknown[]) => ({ a: w.join("") }) })).toEqual(["⟦Then first this: ", { a: "what to do while it is wet" }, expect.stringMatching(/⟧$/)]);
   });
+  it("tells a client of a bench test no strength: those are for trained people", () => {
+    const told = [...TABLES_EN].filter(([key]) => key.startsWith("test."));
+    expect(told.length).toBeGreaterThan(20);
+    expect(told.filter(([, text]) => /\d\s*%/.test(text))).toEqual([]);
+  });
   it("never marks the desk", () => expect(deskWords("en-XA").say("front.title")).toBe(EN["front.title"]));
 });
