@@ -5,6 +5,7 @@ import { cautionsMissing, MUST_SAYS, type MustSay } from "./must-say";
 import type { Pattern, Rule, RuleId } from "./rule";
 import { RULES } from "./rules";
 import { clausesOf, plainOf, sentencesOf } from "./sentences";
+import { liftedByStance } from "./stances";
 import { isBeyondCare, speaksTooSurely, speaksWithCare, surenessOf, TOO_SURE } from "./sureness";
 import { expression } from "./vocabulary";
 
@@ -41,10 +42,12 @@ const MOST_JUDGED = 2_000;
 
 function judge(sentence: string): Broken[] {
   const sureness = surenessOf(sentence);
-  const caught = caughtIn(plainOf(sentence));
+  const plain = plainOf(sentence);
+  const caught = caughtIn(plain);
+  const held = liftedByStance(plain);
   const careful = speaksWithCare(sureness);
-  const broken = RULES.filter((rule) => caught.some((c) => c.rule === rule && !c.excused && (!careful || c.stands || isBold(c.clause))));
-  if (broken.length > 0 || caught.length > 0 || !speaksTooSurely(sureness)) return broken;
+  const broken = RULES.filter((rule) => !held.has(rule.id) && caught.some((c) => c.rule === rule && !c.excused && (!careful || c.stands || isBold(c.clause))));
+  if (broken.length > 0 || caught.length > 0 || held.has("sureness") || !speaksTooSurely(sureness)) return broken;
   return [{ ...TOO_SURE, why: `${TOO_SURE.why} What weighs most: ${sureness.words.map((w) => `“${w}”`).join(", ")}.` }];
 }
 
@@ -56,8 +59,8 @@ const caughtIn = (sentence: string): { rule: Rule; clause: string; excused: bool
   clausesOf(sentence).flatMap((clause) => ALL.flatMap((c) => placesIn(clause, c.re()).map((place) =>
     ({ rule: c.rule, clause, stands: standsAmongCare(c), excused: isExcused(c, { sentence, clause, ...place }) }))));
 
-/** What holds in a sentence full of care all the same: harmful advice, and what hedges or denies by its own words ("could not tell it from new"). */
-const standsAmongCare = ({ rule, pattern }: Compiled): boolean => rule.id === "harm" || pattern.except?.some((e) => e === "hedged" || e === "undecided") === true;
+/** What holds in a sentence full of care all the same: harmful advice, blame, and what hedges or denies by its own words ("could not tell it from new"). */
+const standsAmongCare = ({ rule, pattern }: Compiled): boolean => rule.id === "harm" || rule.id === "blame" || pattern.except?.some((e) => e === "hedged" || e === "undecided") === true;
 
 /** As `matchAll`, which would make a copy of the expression each time, and compile it anew. */
 function placesIn(clause: string, re: RegExp): { start: number; end: number }[] {

@@ -28,9 +28,11 @@ export const CERTAINTY: Rule = {
     p("\\b(?:photo|picture|snap|image|photograph|close-up|video|description|letter|email)s?\\b.*\\b(?:tells?|shows?|says?|gives?|is|are|leaves?|proves?|confirms?|establish\\w*|settles?|reveals?)(?: \\w+){0,2} (?:all|everything|enough|plain\\w*|clear\\w*|beyond|no doubt|conclusive\\w*|proof|definitely|that (?:it|the|your|this))\\b", { also: ["softened"] }),
     p("\\b(?:on the (?:evidence|strength|basis) of|as established from|going by|judging (?:by|from)) (?:\\w+ )?(?:\\w+ )?(?:photo|picture|image|photograph)\\w*\\b(?=.*\\b(?:certain|sure|is|are)\\b)", { also: ["softened"] }),
     p("\\b(?:certain|sure|positive|convinced|confident|satisfied|no doubt|SURELY|evident|plain|obvious|clear)\\b.{0,60}\\bthat (?:DET|it|they|this|we)\\b(?!.*\\b(?:may|might|could)\\b)", { also: ["softened"] }),
-    p("\\b(?:can be stated|be in no doubt|stand by (?:that|it)|swear to it|swear (?:it|that)|put it in writing|without (?:reservation|fear of contradiction)|no hesitation in (?:saying|declaring|stating|calling))\\b", { except: ["negated"] }),
+    p("\\b(?:can be stated|be in no doubt|without (?:reservation|fear of contradiction)|no hesitation in (?:saying|declaring|stating|calling))\\b", { except: ["negated"] }),
+    p("\\b(?:stand by (?:that|it)|swear to it|swear (?:it|that)|(?:i|we) (?:will|would|can) put it in writing)\\b"),
     // No test needed
-    own("\\b(?:no|without(?: the need for)?(?: an?| any)?|save yourself|spare you\\w*|do away with|unnecessary|superfluous|pointless|waste of \\w+|forget(?: about)?|need not|do not (?:bother|need|require)(?: with)?|does not (?:need|require)|not (?:needed|necessary|required)|hardly worth)\\b(?:(?!\\bdecline|\\bnever\\b|\\bbeyond\\b|\\buntil\\b|\\bbefore\\b|\\bexcept\\b)[^.])*?\\b(?:dye[- ]?tests?|patch[- ]?tests?|tests?|testing|inspections?|inspect|examination|examine|physical examination|visit|looked at|look(?:ing)? at)\\b(?! (?:results?|is|until|we))"),
+    own("\\b(?:no need|not need|need not|no reason|no point|pointless|needless|a waste(?: of \\w+)?)(?: in)?(?: to)? (?:test|check|look)(?:ing)? for\\b"),
+    own("\\b(?:no|(?<!\\bnot .*)without(?: the need for)?(?: an?| any)?|save yourself|spare you\\w*|do away with|unnecessary|superfluous|pointless|waste of \\w+|forget(?: about)?|need not|do not (?:bother|need|require)(?: with)?|does not (?:need|require)|not (?:needed|necessary|required)|hardly worth)\\b(?:(?!\\bdecline|\\bnever\\b|\\bbeyond\\b|\\buntil\\b|\\bbefore\\b|\\bexcept\\b)[^.])*?\\b(?:dye[- ]?tests?|patch[- ]?tests?|tests?|testing|inspections?|inspect|examination|examine|physical examination|visit|looked at|look(?:ing)? at)\\b(?! (?:results?|is|until|we))"),
     own("\\b(?:tests?|testing|inspection|examination|visit)\\b(?: \\w+){0,6} (?:will be (?:omitted|skipped|waived)|(?:is|are|would be) (?:unnecessary|superfluous|pointless|a waste|not (?:needed|necessary|required))|can be (?:skipped|omitted|waived|dispensed))"),
     p("\\b(?:skip\\w*|omit\\w*|dispens\\w+ with|dispense with|forgo|waive\\w*|bypass\\w*|leave out)\\b(?: \\w+){0,5} (?:tests?|testing|inspections?|examination|look|visit)\\b", { also: ["denied"], except: ["negated"] }),
     own("\\b(?:not|no)(?: even)? need to (?:see|look|inspect|test|send|bring|touch|feel|handle)\\b(?! (?:until|before|a photo))"),
@@ -53,6 +55,7 @@ export const CERTAINTY: Rule = {
     p("\\b(has|have) only (touched|reached|affected)\\b|\\bonly (on )?the surface\\b|\\bis (only )?superficial\\b"),
     own("\\b(tell|say|know|judge|assure)\\b.*\\bwithout (even )?(seeing|having seen|looking at) (it|RUG|the back)"),
     p("\\bis always (colou?rfast|fast|safe|genuine|washable)\\b"),
+    p("\\b(?:it|this|that|they) (?:is|are) (?:an? |the |old |plain )?(?:CAUSE|FIBRE|moths?|beetle),? (?:SURELY|and that is|plain and|pure and|end of|nothing (?:else|more))", { also: ["softened"] }),
     ...(IMPLIED.certainty ?? []),
   ],
 };

@@ -1,3 +1,5 @@
+import { CARE_CLASSES } from "./classes-of-care";
+
 /** Constructions that strangers used and the rules missed, or took amiss, each by its meaning. */
 export interface PromiseClass { readonly meaning: string; readonly over: readonly string[]; readonly honest: readonly string[] }
 
@@ -469,4 +471,5 @@ export const CLASSES: readonly PromiseClass[] = [
       "If it is a question of money, tell us where to stop.",
     ],
   },
+  ...CARE_CLASSES,
 ];

@@ -1,3 +1,4 @@
+import { DIALECT_VOICES } from "./strangers-dialects";
 import { MANY_VOICES } from "./strangers-many-voices";
 import { VOICES } from "./strangers-voices";
 
@@ -647,4 +648,5 @@ export const STRANGERS: readonly StrangersSet[] = [
   },
   ...VOICES,
   MANY_VOICES,
+  DIALECT_VOICES,
 ];

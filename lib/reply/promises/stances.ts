@@ -1,0 +1,58 @@
+import type { RuleId } from "./rule";
+import { expression } from "./vocabulary";
+
+/** What a whole sentence does with the claim in it, so that the claim is not ours: which rules it lifts, and what takes that back. Data, elicited. */
+interface Stance { readonly lifts: readonly RuleId[]; readonly shows: () => RegExp; readonly unless: () => RegExp }
+
+const OUR_BOAST = "\\b(?:ours|with us|not us|like us|because we|we (?:can|know|deliver|do|will|always|never)|(?:has|have) not (?:yet )?(?:met|seen|tried) (?:us|our\\w*|me|mine|my work)|proves? you right|wrong|mistaken)\\b";
+const OUR_NOT_KNOWING = "\\b(?:no (?:way|means) of (?:knowing|telling|saying)|(?:we|i|photos?|pictures?|anything we) (?:\\w+ )?(?:cannot|could not|can not|can neither|are not able to|do not|would not|were not|was not|are in no position|have (?:nothing|no (?:view|opinion|grounds|evidence))|had no part)|(?:and|or) (?:cannot|could not)|not (?:ours|for us|our place|something we|a thing we|anything we)|beyond (?:anything|what) we|only what can be known|neither confirm nor|take no side|leave that to others)\\b";
+const SAYERS = "(?:any(?:one|body)|some(?:one|body)|whoever|people|folk|those|firms?|companies|cleaners|workshops?|an?y? (?:\\w+ )?(?:firm|company|cleaner|workshop|shop|man|person|letter|leaflet|website|advert)|advertisements?|adverts?|websites?)";
+const SAYS = "(?:assur\\w+|promis\\w+|guarantee\\w*|says?|said|tells?|told|gives?|sells?|offers?|claims?|calls?|swears?|quot(?:es?|ing)|advertis\\w+|boasts?|vows?)";
+const DOUBTED = "\\b(?:guess\\w*|sell\\w* (?:you )?(?:hope|dreams?|a dream|snake oil)|selling (?:you )?(?:hope|dreams?)|wary|beware|suspicious|sceptical|skeptical|careful|caution|pinch of salt|run a mile|walk (?:away|on)|worth (?:very )?(?:little|nothing)|not worth|not yet (?:turned|seen|met|held|touched|looked|opened)|(?:has|have) (?:not|never) (?:yet )?(?:seen|turned|met|held|touched|looked|opened)|fewer|stopped (?:looking|thinking|learning)|ask (?:them|him|her|it) |bluff\\w*|lying|fibbing|dreaming|should have (?:seen|met)|cannot (?:know|have (?:seen|looked|tested))|no way of knowing|more than (?:they|he|she|anyone) (?:can|could|knows?)|do not (?:believe|trust)|not (?:believe|trust)|doubt (?:it|them|him|her)|taking a chance|in a hurry|not being (?:straight|honest|fair)|mislead\\w*|question (?:them|him|her))\\b";
+const DEED = "(?:(?:we|i|somebody|someone|one of us|two of us|both of us|our \\w+)(?: \\w+ly)? (?:will|shall|would|are going to|always)(?: \\w+ly| always| first| also)* (?:tell|ring|call|phone|write|ask|say|let you|inform|explain|stop|test|look|show|send|keep you|answer|reply|be (?:honest|frank|open|straight|careful)|treat|handle|do (?:our|my) best|try|take (?:care|photos?|our time|every care)|weigh|photograph|measure|give you an?|start no|do nothing|not (?:start|begin|touch|wash|charge|go ahead|proceed))|(?<=\\b(?:is|us|me|promise|undertake|pledge|guarantee|vow|word|and)) to (?:tell|ring|call|phone|write|ask|say so|say when|let you|inform|explain|stop|test|look|show|send|keep you|answer|reply|be (?:honest|frank|open|straight|careful)|do (?:our|my) best|try)|you (?:will|shall|can|may)(?: \\w+)? (?:hear|know (?:the|what|before|why|how)|get an? (?:\\w+ )?(?:estimate|quote|report|call|answer|letter|message|photo|reply)|receive|be (?:asked|told|given|shown|consulted|informed|kept|rung|called)|have (?:our|an?|the) (?:\\w+ )?(?:price|estimate|report|answer|last word|figures?|quote|say))|(?:no work|no washing|nothing|nobody|no one|not be (?:touched|washed|started|wetted)|no \\w+ (?:starts|begins|is done|touches|goes)).{0,40}\\b(?:before|until|without))\\b";
+const OFFERED = "(?: you| is| of|,)*(?: only| simply| just)*(?: an?| our| my| every)?(?: \\w+)? (?:look|answer|phone call|call|estimate|report|care|try|reply|letter|opinion|test|effort|attention|honesty|best efforts?)\\b";
+const VOW = "\\b(?:promis\\w+|guarantees?|guaranteed|(?:my|our) word|count on(?= us| me)|rely on(?= us| me)|be assured|rest assured|assure you|undertake|swear|vouch|pledge|certain of|sure of)\\b";
+const OUTCOME_VOWED = "(?<!\\bnot (?:that|of|for) .*)(?<!\\b(?:cannot|not|nothing|never|no) .*)\\b(?:PERFECT|FORMER|IDIOM|gone|as new|like new|(?:RUGPART|TROUBLE|it|they)(?: \\w+){0,2} (?:will|is going to|shall) (?:COMES|hold|last|be (?:clean|out|back|saved|fine|safe))|(?:RUGPART|TROUBLE) (?:out|off|away|back))\\b";
+const HARMS = "(?:leaves? (?:an? |the |its )?(?:[\\w-]+ ){0,3}(?:film|ring|residue|patch|mark|line|crust|bloom|halo|shadow|wet|sticky|stiff|dull)|attracts? (?:more )?(?:dirt|soil|dust)|draws? (?:more )?dirt|holds? (?:moisture|water|damp)|wander|weakens?|(?:take|takes|took|taking|lose|loses|losing|lift|lifts|strip|strips|move|moves|shift|shifts) (?:the |its |your |some )?(?:dyes?|colou?rs?)|pity|shame|gamble|poor friend|no friend|not kind|unkind|last thing|nowhere near|stays? sticky|find it in|two (?:problems|troubles)|makes? (?:matters|things|it|them) worse|(?:can|may|could|might|would|will) spread|spreads|lasting harm|real harm|do harm|ruin\\w*|felts?|felted|felting|eats?|scorch\\w*|rots?|shrinks?|shrink|cockle|sets? (?:the |a |that )?(?:stain|mark|wine|spill|ink|colou?r|it\\b)|fix (?:the|a) (?:\\w+ )?(?:stain|mark)|too (?:much|hot|strong|harsh|wet) for|think again|do without|resist|leave (?:it|them|that) (?:be|alone)|leave the \\w+ in|not near|keep (?:it|them|that|\\w+) (?:away|off|out)|hold off|steer clear|belongs? in)";
+
+/** What a claim is worth in a sentence that holds it off. */
+const STANCES: readonly Stance[] = [
+  { // A vow of what we shall do, and not of what comes of it
+    lifts: ["result", "certainty", "safety", "sureness"],
+    shows: expression(`${VOW}(?:.{0,70}\\b${DEED}|${OFFERED})|\\bguarantee (?:covers|is (?:only )?for|extends (?:only )?to)\\b.*\\b(?:not|only|no)\\b`), unless: expression(OUTCOME_VOWED),
+  },
+  { // Other people's promises, and how little they are worth
+    lifts: ["result", "certainty", "safety", "number", "sureness"],
+    shows: expression(`\\b(?:${SAYERS} (?:who |that |which )?(?:will |would |has |have |can |\\w+ly )?${SAYS}\\b.*${DOUBTED}|${DOUBTED}.*\\b${SAYERS} (?:who |that |which )?(?:will |would |\\w+ly )?${SAYS}\\b|(?:promise|guarantee|claim|talk|offer)s? of\\b.*${DOUBTED}|(?:easy|cheap|tempting|simple enough) (?:enough )?to (?:promise|guarantee|say|claim|tell)\\b.*\\b(?:when|before|without|if|and|until)\\b)`),
+    unless: expression(OUR_BOAST),
+  },
+  { // What the client says of somebody, of which we know nothing
+    lifts: ["blame", "sureness"],
+    shows: expression(`^(?:(?:as|that|when|if|i understand that|i see that|i know that|we read that|we understand that) )?(?:you|he|she|they|your \\w+)(?: \\w+ly| also)? (?:say|said|says|tell|told|tells|think|thinks|thought|believe|believes|believed|feel|feels|felt|wrote|write|writes|suspect|suspects|suspected|blame|blames|fear|are (?:sure|certain|angry|convinced)|mention|mentioned|report|reported|hold|ask|asked|reckon|reckons|suppose)\\b.*${OUR_NOT_KNOWING}`),
+    unless: expression("\\b(?:rightly|proves|so (?:he|she|it|they) did|plainly|clearly|you are right|definitely)\\b"),
+  },
+  { // A fibre or a cause that is still to be found or ruled out
+    lifts: ["certainty", "sureness"],
+    shows: expression("\\b(?:to (?:\\w+ly )?(?:rule|exclude|eliminate|check for|test for|tell \\w+ from|look for)|ruling (?:out|it)|let us (?:rule|exclude|check|test|eliminate)|has to be (?:ruled|excluded|eliminated)|(?:would|will|always|first) (?:\\w+ )?(?:test|check|look) for|need (?:an?|the) (?:thread|fibre|strand|test|tuft)|needs? (?:\\w+ )?(?:ruling out|excluding)|first thing to)\\b"),
+    unless: expression("\\b(?:no need|need not|not need|waste|pointless|no point|unnecessary|written all over|SURELY|picture shows|photos? shows?|never (?:run|bleed|shrink|fade)|(?:able|possible|easy|enough|enough for (?:me|us)) to (?:rule|tell)|it is (?:plainly |clearly )?FIBRE)\\b"),
+  },
+  { // A warning of what heat, water or a product does
+    lifts: ["harm", "sureness"],
+    shows: expression(`^(?!LEADIN(?:ACT|HARMACT)\\b(?! (?:from|of|on|in|alone|can|could|may|might|will|would|is|has|only|at home|leaves|takes|sets|eats|holds|ruins|makes|weakens)\\b))(?=.*\\b(?:AGENT|HEAT|PRODUCT|water|heat|sun|warmth)\\b).*\\b${HARMS}\\b`),
+    unless: expression(`\\b(?:not|no|never|nothing|nobody|cannot|hardly|scarcely|without) (?:\\w+ ){0,3}?(?:${HARMS}|hurt|harm|damage)\\b|\\bso (?:please )?(?:give|go|be|sponge|use|try|rinse|hang|put|lay|dab|run|leave it (?:out|in|on|under))\\b|\\b(?:works?|lifts?|cleans?|shifts?) (?:beautifully|nicely|well|wonders|it|the stain)\\b|\\b(?:keeps?|stops?|prevents?) (?:it|the|a|any)\\b.*\\bfrom\\b|\\b(?:before|so that|otherwise|or else|to stop|lest)\\b(?=.*\\b(?:sets?|rots?|ruin)\\b)`),
+  },
+  { // First aid, which is dry, white and patient
+    lifts: ["sureness"],
+    shows: expression("\\b(?:(?:dry|plain|white|clean) (?:white |dry |cotton |plain )*(?:cloth|towel|paper)|(?:was|is) (?:always |simply |just |only )?to (?:wait|leave it)|do nothing|nothing wet|leave it (?:be|alone)|away from (?:the|your|it)|nowhere near)\\b"),
+    unless: expression("\\b(?:gone|PERFECT|PRODUCT|HEAT|as new)\\b(?<!\\bno .*)(?<!\\bnot .*)"),
+  },
+  { // What the workshop does with rugs in its care, and what it charges for that
+    lifts: ["sureness", "number"],
+    shows: expression("\\b(?:(?:we|our \\w+|the workshop) (?:charge|ask|take|accept|deduct)|(?:inspection|call-out|collection|delivery|storage|laboratory|lab|minimum|booking|test|testing) (?:fee|charge|price|cost)s?|(?:a|the|your|our) deposit (?!scheme)|invoice|receipts?|price list|per (?:mile|week|month|fibre|sample)|a (?:mile|week|month)\\b|(?:stored?|kept|rolled|wrapped|labelled|labeled|numbered|tagged|hung|shelved|booked in|insured by us|insured while)|(?:days?|hours?) to dry|store|store-?room|shelves|alarm|courier|parcel|envelope)\\b"),
+    unless: expression("\\b(?:(?<!\\bany )TROUBLE (?:\\w+ ){0,3}(?:gone|out|in it)|PERFECT|FORMER|IDIOM|OATH|spotless|gone|last word|in all|whatever|worth|clean(?:ing)? it|the (?:repair|cleaning|wash|work) (?:costs?|comes|is)|never|nothing will|for good|guarantee|fixed|final|lasts?|years?)\\b"),
+  },
+];
+
+/** The rules that do not hold for a sentence, for how it holds off what it says. `plain`: in plain words. */
+export const liftedByStance = (plain: string): ReadonlySet<RuleId> =>
+  new Set(STANCES.filter(({ shows, unless }) => shows().test(plain) && !unless().test(plain)).flatMap(({ lifts }) => lifts));
