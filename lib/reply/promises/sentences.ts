@@ -3,14 +3,20 @@
 /** Full stops that end no sentence: "e.g.", "Mr.", "No. 5", figures. */
 const ABBREVIATED = /\b(?:e\.g|i\.e|mr|mrs|ms|dr|st|no|approx|ca|etc)\.$/iu;
 
-/** The sentences as they stand, in order; a line break ends one too. */
+/** A quotation begun and not closed: its full stops end no sentence of ours. */
+const QUOTING = /“[^”]*$/u;
+
+/** The sentences as they stand, in order; a line break ends one too. A quotation stays whole where it is closed. */
 export function sentencesOf(text: string): string[] {
   return text.split(/\n+/u).flatMap((line) => {
+    const closes = line.lastIndexOf("”");
     const parts = line.split(/(?<=[.!?…][”"’')]?)\s+(?=[\p{Lu}\p{N}“"‘'(])/u);
     const joined: string[] = [];
+    let from = 0;
     for (const part of parts) {
       const last = joined[joined.length - 1];
-      if (last !== undefined && ABBREVIATED.test(last)) joined[joined.length - 1] = `${last} ${part}`;
+      from = line.indexOf(part, from);
+      if (last !== undefined && (ABBREVIATED.test(last) || (QUOTING.test(last) && from <= closes))) joined[joined.length - 1] = `${last} ${part}`;
       else joined.push(part);
     }
     return joined.map((s) => s.trim()).filter((s) => s !== "");

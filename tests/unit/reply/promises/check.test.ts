@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { rulesBroken } from "../../../../lib/reply/promises/check";
+import { sentencesOf } from "../../../../lib/reply/promises/sentences";
 import { CLASSES } from "./classes";
 import { HONEST } from "./honest";
 import { OVER_PROMISING } from "./over-promising";
@@ -78,4 +79,15 @@ describe("the check of promises on every meaning it knows", () => {
   it.each([
     "Will it come out?", "We wish we could say that it will come out.", "You told us to use vinegar on it.", "It may be wool.", "The rug is “as good as new”, they told you.", "We would be wrong to promise that.",
   ])("lets pass: %s", (say) => expect(broken(say)).toEqual([]));
+});
+
+describe("the sentences of a letter", () => {
+  it("keep what they quote whole, full stops and all, where the quotation is closed", () => {
+    expect(sentencesOf("Going by the label (“100% Viscose. Made in India”), it is likely viscose. A test would tell."))
+      .toEqual(["Going by the label (“100% Viscose. Made in India”), it is likely viscose.", "A test would tell."]);
+  });
+  it("end as ever where a quotation is never closed, so that nothing hides behind a stray mark", () => {
+    expect(sentencesOf("You wrote “it ran. It is pure silk. It will come out.")).toEqual(["You wrote “it ran.", "It is pure silk.", "It will come out."]);
+    expect(sentencesOf("“It ran.” It is silk. “So. It ran.”")).toEqual(["“It ran.”", "It is silk.", "“So. It ran.”"]);
+  });
 });
