@@ -25,13 +25,13 @@ export function questionLetter({ reference, name, questions, signature, workshop
   return { subject: `A question about your rug (${reference})`, text };
 }
 
-/** A question that means nothing without its answers ("Does any of this apply?") brings them along. */
+/** A question that means nothing without its answers ("Does any of this apply?") brings them along, asked and not advised. */
 function questionLine({ ask, id }: { ask: string; id: string }): string {
   const rows: Readonly<Record<string, QuestionRow>> = QUESTIONS;
   const row = Object.hasOwn(rows, id) ? rows[id] : undefined;
   if (row?.kind !== "many") return `– ${ask}`;
   const named = Object.entries(row.answers).filter(([answer]) => !standsAlone(answer)).map(([, a]) => lowerFirst(a.label));
-  return `– ${ask} For instance: ${named.slice(0, MOST_NAMED).join("; ")}.`;
+  return `– ${ask} Perhaps: ${named.slice(0, MOST_NAMED).join("; ")}?`;
 }
 /** More would be a form, not a letter. Elicited. */
 const MOST_NAMED = 6;
@@ -40,5 +40,5 @@ const MOST_NAMED = 6;
 function photoLine({ ask, id }: { ask: string; id: string }): string {
   const kinds: Readonly<Record<string, { ask: string; hint: string }>> = PHOTO_KINDS;
   const kind = Object.hasOwn(kinds, id) ? kinds[id] : undefined;
-  return kind ? `– A photo. ${kind.ask}: ${lowerFirst(kind.hint)}.` : `– ${ask}`;
+  return kind ? `– A photo of ${lowerFirst(kind.ask)}. ${kind.hint}.` : `– ${ask}`;
 }

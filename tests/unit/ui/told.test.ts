@@ -1,4 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { rulesBroken } from "../../../lib/reply/promises/check";
+import { sentencesOf } from "../../../lib/reply/promises/sentences";
+import { PHOTO_KINDS, QUESTIONS } from "../../../lib/trade/questions";
 import { questionLetter } from "../../../lib/ui/question-letter";
 import { shortFinding } from "../../../lib/ui/short-finding";
 import { labelOf, rugFacts, toldOfEnquiry, toldOfRug } from "../../../lib/ui/told";
@@ -73,14 +76,22 @@ describe("questionLetter", () => {
     ] });
     expect(subject).toBe("A question about your rug (K7-204)");
     expect(text).toMatch(/^Dear Ada Birch,\n\n/);
-    expect(text).toContain("– A photo. The label: usually sewn under a corner. So close that you can read it.\n– What was it that got on it?");
+    expect(text).toContain("– A photo of the label. Usually sewn under a corner. So close that you can read it.\n– What was it that got on it?");
     expect(text).not.toContain("Burn");
     expect(text).toMatch(/Kind regards\nThe workshop$/);
   });
   it("brings along the answers of a question that means nothing without them", () => {
     const { text } = questionLetter({ ...letter, questions: [{ id: "household", kind: "question", ask: "Does any of this apply?", why }] });
-    expect(text).toContain("– Does any of this apply? For instance: a cat or a dog lives here; small children play on it;");
+    expect(text).toContain("– Does any of this apply? Perhaps: a cat or a dog lives here; small children play on it;");
     expect(text).not.toContain("none of these");
+  });
+  it("promises nothing and advises nothing, whatever it asks for", () => {
+    const photos = Object.entries(PHOTO_KINDS).map(([id, { ask }]) => ({ id, kind: "photo" as const, ask, why }));
+    const questions = Object.entries(QUESTIONS).map(([id, { ask }]) => ({ id, kind: "question" as const, ask, why }));
+    for (const asked of [...photos, ...questions]) {
+      const { text } = questionLetter({ ...letter, questions: [asked] });
+      expect(sentencesOf(text).filter((s) => rulesBroken(s).length > 0), asked.id).toEqual([]);
+    }
   });
   it("leaves room for a question where none is known to help, and signs with the workshop's name where there is no signature", () => {
     const { text } = questionLetter({ ...letter, signature: "", questions: [] });
