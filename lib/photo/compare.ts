@@ -118,8 +118,16 @@ export function directionOf(untouched: Lab, affected: Lab): Direction {
   if (dL > LIGHTER_FROM && dC < dL) return "lighter-paler";
   if (dB > MOVES_FROM && towardsYellow(untouched, affected)) return dL < -MOVES_FROM ? "yellower-darker" : "yellower";
   if (dL > MOVES_FROM && dC < 0) return "lighter-paler";
+  // Wine on blue darkens it and turns it: neither soil nor water does that.
+  if (dL < -MOVES_FROM && Math.min(c0, c1) > HUE_FROM_CHROMA && turned(untouched, affected) > SAME_HUE_DEG && isMoreHueThanChroma(untouched, affected)) return "another-hue";
   if (dL < -MOVES_FROM) return dC < -MOVES_FROM ? "greyer" : "darker";
   return turned(untouched, affected) > ANOTHER_HUE_DEG ? "another-hue" : dC < 0 ? "lighter-paler" : "another-hue";
+}
+
+/** In their parts of ΔE00. */
+function isMoreHueThanChroma(p: Lab, q: Lab): boolean {
+  const { hue, chroma } = differenceOf(p, q);
+  return Math.abs(hue) > Math.abs(chroma);
 }
 
 const DEGREES = 180 / Math.PI;

@@ -60,6 +60,7 @@ describe("directionOf", () => {
     ["bleached blue", { L: 45, a: 2, b: -30 }, { L: 64, a: 1, b: -14 }, "lighter-paler"],
     ["pile the other way", { L: 50, a: 10, b: 8 }, { L: 57, a: 10.3, b: 8.2 }, "lightness-only"],
     ["red on cream", CREAM, { L: 60, a: 38, b: 14 }, "another-hue"],
+    ["wine on dark blue: darker, and redder still", { L: 26, a: -2, b: -16 }, { L: 12, a: 5, b: -12 }, "another-hue"],
     ["nothing", CREAM, { L: 82.4, a: 1.1, b: 10.2 }, "none"],
   ])("%s", (_, from, to, direction) => expect(directionOf(from, to)).toBe(direction));
 });
