@@ -67,9 +67,10 @@ const luma = (r: number, g: number, b: number): number => (0.299 * r + 0.587 * g
 export interface Asked { fills?: boolean; /** What it shows may be white by itself, as a label is. */ white?: boolean; others?: readonly (string | null)[] }
 
 const SEEN: readonly { holds: (q: Quality, asked: Asked) => boolean; says: (q: Quality) => keyof typeof REMARKS }[] = [
-  // Light first: in the dark everything looks blurred as well, and light cures both.
+  // A screen's black bars first: no daylight helps a picture of a screen.
+  { holds: (q) => q.flat > LIMITS.flat && (q.flat - q.clippedDark > LIMITS.flat || q.mean / (1 - q.clippedDark) > LIMITS.tooDark), says: () => "drawn" },
+  // Then light: in the dark everything looks blurred as well, and light cures both.
   { holds: (q) => q.mean < LIMITS.tooDark || q.clippedDark > LIMITS.clippedDark, says: () => "dark" },
-  { holds: (q) => q.flat > LIMITS.flat, says: () => "drawn" },
   { holds: (q, { white }) => q.mean > (white ? LIMITS.whiteTooLight : LIMITS.tooLight) || q.clippedLight > (white ? LIMITS.whiteClipped : LIMITS.clippedLight), says: () => "light" },
   { holds: (q) => q.sharpness < LIMITS.sharpness, says: () => "blurred" },
   { holds: (q, { others = [] }) => q.likeness !== null && others.some((o) => o !== null && isSame(o, q.likeness as string)), says: () => "same" },

@@ -41,6 +41,11 @@ describe("remarkOn", () => {
     expect(remarkOn(fine, { others: ["0f0f0f0f0f0f0f00"] })).toContain("already"); // four
     expect(remarkOn({ ...fine, likeness: null }, { others: [null] })).toBeNull();
   });
+  it("says of a screen with black bars that it is a screen, and of a photo taken in the dark that it is dark", () => {
+    expect(remarkOn({ ...fine, flat: 0.64, mean: 0.21 })).toContain("screen"); // bars of a dark grey
+    expect(remarkOn({ ...fine, flat: 0.6, clippedDark: 0.6, mean: 0.18 })).toContain("screen"); // black bars about a well lit photo
+    expect(remarkOn({ ...fine, flat: 0.6, clippedDark: 0.6, mean: 0.06 })).toContain("dark"); // what is not black is dark too
+  });
   it("names the light first when a photo is dark and blurred", () => {
     expect(remarkOn({ ...fine, mean: 0.1, sharpness: 0.1 })).toContain("dark");
   });
