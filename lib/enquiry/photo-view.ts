@@ -39,7 +39,9 @@ export const photoViews = (photos: readonly Shown[]): PhotoView[] => photos.map(
 export function photoView(photo: Shown, earlier: readonly Photo[] = []): PhotoView {
   const measured = measuredSchema.parse(photo.measured);
   const kind = photoKindSchema.parse(photo.kind);
-  const others = earlier.map((p) => measuredSchema.parse(p.measured).quality.likeness);
+  const asked = { fills: PHOTO_KINDS[kind].fills, white: PHOTO_KINDS[kind].white };
+  // One that we asked to take again is no reason to find fault with the one taken again.
+  const others = earlier.map((p) => measuredSchema.parse(p.measured).quality).filter((q) => remarkOn(q, asked) === null).map((q) => q.likeness);
   return {
     id: photo.id,
     kind,
@@ -47,7 +49,7 @@ export function photoView(photo: Shown, earlier: readonly Photo[] = []): PhotoVi
     height: photo.height,
     takenAt: photo.takenAt?.toISOString() ?? null,
     colours: measured.colours,
-    remark: remarkOn(measured.quality, { fills: PHOTO_KINDS[kind].fills, white: PHOTO_KINDS[kind].white, others }),
+    remark: remarkOn(measured.quality, { ...asked, others }),
     likeness: measured.quality.likeness,
     label: photo.label ? labelReadingView(photo.label, photo) : null,
   };

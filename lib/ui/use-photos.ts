@@ -44,7 +44,7 @@ export function usePhotos(kept: readonly PhotoView[], options: Options) {
     const items = files.map((file) => ({ key: newKey(), kind, file, share: 0, refused: null, remark: null }));
     line.add(items);
     for (const { key, file } of items) {
-      void looker.look(file, { fills, white, others: photos.map((p) => p.likeness) }).then((remark) => {
+      void looker.look(file, { fills, white, others: photos.filter((p) => p.remark === null).map((p) => p.likeness) }).then((remark) => {
         if (!remark) return;
         line.remark(key, retell(remark));
         setSays(say("picker.remark", { name: file.name, remark: retell(remark) }));

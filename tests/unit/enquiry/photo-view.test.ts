@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { colourPhoto, facePhoto, rugColours } from "../../../lib/enquiry/photo-view";
+import { colourPhoto, facePhoto, photoViews, rugColours } from "../../../lib/enquiry/photo-view";
 
 const photo = (kind: string, hex: string) => ({ kind, measured: { colours: [{ hex, share: 1 }], quality: { remark: null } } });
 
@@ -22,4 +22,11 @@ describe("facePhoto", () => {
     expect(facePhoto([{ kind: "label" }, { kind: "back" }])).toEqual({ kind: "label" });
     expect(facePhoto([])).toBeUndefined();
   });
+});
+
+describe("photoViews", () => {
+  const taken = (id: string, mean: number) => ({ id, kind: "whole", width: 4, height: 3, takenAt: null, measured: { colours: [], quality: { mean, sharpness: 0.8, likeness: "6cc6815bce6438b3" } } });
+  const remarks = (...means: number[]) => photoViews(means.map((mean, k) => taken(String(k), mean)) as unknown as Parameters<typeof photoViews>[0]).map((p) => p.remark);
+  it("tell of two that are the same the later one", () => expect(remarks(0.5, 0.5)).toEqual([null, expect.stringContaining("already")]));
+  it("find no fault with one taken again because the first was dark", () => expect(remarks(0.1, 0.5)).toEqual([expect.stringContaining("dark"), null]));
 });
