@@ -59,7 +59,8 @@ export function Stage({ photo, alt, describedBy, handles, active, onActive, onMo
       e.stopPropagation();
       e.currentTarget.setPointerCapture(e.pointerId);
       onActive(h.key);
-      onMove(h.key, h, true);
+      // One that waits is wider than a corner is exact: it comes to where it was touched.
+      onMove(h.key, h.isWaiting ? at(e) : h, true);
       setDragged(h.key);
     },
     onPointerMove: (e: PointerEvent) => { if (dragged === h.key) onMove(h.key, at(e), false); },
