@@ -45,5 +45,5 @@ test("a person on a phone changes the size of a rug, and nothing typed is lost w
   await expectAccessible(page);
   await page.getByLabel("Width in cm").fill("200");
   await page.getByRole("button", { name: "Keep this answer" }).click();
-  await expect(page.getByText("200 × 300 cm")).toBeVisible();
+  await expect(page.getByText("200 × 300 cm.", { exact: true })).toBeVisible();
 });

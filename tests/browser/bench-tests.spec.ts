@@ -139,7 +139,7 @@ test("a laboratory’s report is entered in per cent, or from its weighings", as
   await expect(wrong(page)).toContainText("The residue cannot weigh more than the specimen.");
   await first.getByLabel("Dry mass of the residue, g").fill("0.7");
   await page.getByRole("button", { name: "Enter these weighings" }).click();
-  await expect(benchOf(page)).toContainText(/From its weighings, with agreed allowances\s*\d[\d.]* % viscose, \d[\d.]* % wool/);
+  await expect(benchOf(page)).toContainText(/From its weighings, with agreed allowances\s*\d[\d.]*\s% viscose, \d[\d.]*\s% wool/);
 });
 
 test("the owner writes down what mistakes cost and which rugs write in, and is told what does not fit", async ({ person }) => {

@@ -288,7 +288,7 @@ test("A client whose rug is wet finds first aid on their page before our answer,
   await client.reload();
   await expect(client.getByRole("article", { name: /^Our letter/ })).toContainText("Dear Juniper Vale");
   await expect(client.getByText("press straight down")).toBeHidden();
-  await client.getByRole("main").getByText("First aid for a wet rug").press("Enter");
+  await client.getByRole("main").getByText("First aid for a wet rug", { exact: true }).press("Enter");
   await expect(client.getByText("press straight down")).toBeVisible();
   await fitsAndIsAccessible(client);
 });
