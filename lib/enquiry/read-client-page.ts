@@ -1,6 +1,7 @@
 import "server-only";
 import { database, type Prisma } from "../store/database";
 import { withoutLinks } from "../workshop/client-link";
+import { lifeTold } from "../reply/phrases";
 import { titleIn } from "../reply/rug-title";
 import { wordsIn } from "../words/words";
 import { readSettings } from "../workshop/settings";
@@ -63,11 +64,13 @@ export async function readClientPage(caller: Caller, now: Date): Promise<Result<
 /** Of the assessment that stood when the reply was approved; a newer one was read by nobody yet. */
 function rugForClient(rug: Row["rugs"][number], replied: Date | null): Omit<ClientView["rugs"][number], "title"> {
   const approved = replied ? rug.assessments.find((a) => a.createdAt <= replied) : undefined;
+  const life = approved ? assessmentOf(approved.result).lifeYears : null;
   return {
     answers: rugAnswersOf(rug.answers.filter((a) => a.from === CLIENT)),
     photos: photoViews(rug.photos),
     spots: clientSpots(rug.photos),
     colours: rugColours(rug.photos),
-    lifeYears: approved ? assessmentOf(approved.result).lifeYears : null,
+    // Where the letter says that it cannot be told, the page draws no band beside it.
+    lifeYears: life && lifeTold(life) === "both" ? life : null,
   };
 }
