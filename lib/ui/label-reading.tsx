@@ -6,7 +6,7 @@ import type { PhotoView } from "../enquiry/views";
 import type { LabelSays } from "../words/label-says";
 import { FRESH_LABEL, type LabelDeeds, type LabelFormState } from "./label-form";
 import css from "./label-reading.module.css";
-import { isAsked, isToWrite, saysOf } from "./label-words";
+import { isAsked, isSettled, isToWrite, saysOf } from "./label-words";
 import { useLabelReading } from "./use-label-reading";
 
 const FrameMarker = lazy(() => import("./marking/frame-marker").then((m) => ({ default: m.FrameMarker })));
@@ -56,7 +56,7 @@ export function LabelReading({ photo, deeds, mayAnswer = true, isFramed = false 
           </form>
         )}
       </div>
-      {reading && mayAnswer && reading.state !== "reading" && (isFramed || reading.state !== "confirmed") && <Where photo={photo} reading={reading} says={says} isOpen={isFramed} readThere={readThere} />}
+      {reading && mayAnswer && reading.state !== "reading" && (isFramed || !isSettled(reading.state)) && <Where photo={photo} reading={reading} says={says} isOpen={isFramed} readThere={readThere} />}
     </div>
   );
 }
@@ -121,6 +121,7 @@ function Where({ photo, reading, says, isOpen: isOpenFirst, readThere }: { photo
   return (
     <details ref={fold} className={`no-print ${css.fold} ${css.where}`} open={isOpen} onToggle={(e) => setIsOpen(e.currentTarget.open)}>
       <summary>{says["label.show"]}</summary>
+      {isSettled(reading.state) && <p className="small">{says["label.no-more"]}</p>}
       {isOpen && <Suspense fallback={<p className="small">{says["label.moment"]}</p>}><FrameMarker photo={photo} found={reading.crop} read={readThere} says={says} /></Suspense>}
     </details>
   );

@@ -4,6 +4,7 @@ import type { IntakeAnswers } from "@/lib/enquiry/questionnaire";
 import { askedPhotos } from "@/lib/ui/asked-photos";
 import { FirstAid } from "@/lib/ui/first-aid";
 import { LabelReading } from "@/lib/ui/label-reading";
+import { isSettled } from "@/lib/ui/label-words";
 import { PrintButton } from "@/lib/ui/print-button";
 import { reviewOf } from "@/lib/ui/review";
 import { Strip } from "@/lib/ui/strip";
@@ -69,8 +70,8 @@ export function ClientPage({ view, words, place, areaUnit, emergencyNumber }: { 
 interface RugProps { rug: ClientView["rugs"][number]; /** Of the enquiry as a whole, where it stands with this rug. */ told: ClientView["answers"]; words: Words; unit: AreaUnit; isOneOfMany: boolean; mayShow: boolean }
 
 function Rug({ rug, told, words, unit, isOneOfMany, mayShow }: RugProps) {
-  // Asked as long as anything is awaited.
-  const labelled = mayShow ? rug.photos.filter((p) => p.kind === "label" || p.label !== null) : [];
+  // Asked as long as anything is awaited; of another photo only what the workshop found in it and agreed on.
+  const labelled = mayShow ? rug.photos.filter((p) => p.kind === "label" || (p.label !== null && isSettled(p.label.state))) : [];
   return (
     <section className={styles.rug}>
       {isOneOfMany && <><Strip colours={rug.colours} cells={38} /><h2><bdi>{rug.title}</bdi></h2></>}

@@ -29,6 +29,7 @@ export const LABEL = {
   "label.upper-left": "Upper left corner of the frame",
   "label.lower-right": "Lower right corner of the frame",
   "label.middle": "The whole frame",
+  "label.no-more": "When another part is read, the words agreed on count no more.",
   "label.read-part": "Read this part",
   "label.undo": "Undo",
 } as const;
