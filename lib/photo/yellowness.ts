@@ -5,3 +5,7 @@ export const yellownessOfXyz = ([x, y, z]: readonly [number, number, number]): n
 
 /** The same of a Lab colour. Black has none: NaN. */
 export const yellownessOf = (colour: Lab): number => yellownessOfXyz(xyzOf(colour));
+
+/** The index is made for near-white specimens; of a blue or a red it is a number without a meaning. Least L* and most chroma: *elicited* */
+const NEAR_WHITE = { lightness: 55, chroma: 20 } as const;
+export const isNearWhite = ({ L, a, b }: Lab): boolean => L >= NEAR_WHITE.lightness && Math.hypot(a, b) <= NEAR_WHITE.chroma;

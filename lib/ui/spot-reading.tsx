@@ -1,5 +1,6 @@
 import { hexOf } from "../photo/colour";
 import type { Comparison } from "../photo/compare";
+import { isNearWhite } from "../photo/yellowness";
 import { DoubtLine } from "./doubt-line";
 import { Measure, Measures } from "./measure-row";
 import css from "./spot-reading.module.css";
@@ -28,7 +29,7 @@ export function SpotReading({ measured: m }: { measured: Comparison }) {
         <div><dt>Lightness</dt><dd className="num">{signed(m.lightness)}</dd><dd className="small">{m.lightness < 0 ? "darker" : "lighter"}</dd></div>
         <div><dt>Chroma</dt><dd className="num">{signed(m.chroma)}</dd><dd className="small">{m.chroma < 0 ? "duller" : "stronger"}</dd></div>
         <div><dt>Hue</dt><dd className="num">{signed(m.hue)}</dd><dd className="small">parts of ΔE00</dd></div>
-        <div><dt>Yellowness</dt><dd className="num">{signed(m.yellowness)}</dd><dd className="small">ASTM E313, D65</dd></div>
+        {isNearWhite(m.untouched.mean) && <div><dt>Yellowness</dt><dd className="num">{signed(m.yellowness)}</dd><dd className="small">ASTM E313, D65</dd></div>}
         <div><dt>Grey scale</dt><dd className="num">{m.grade.toFixed(1)}</dd><dd className="small">indicative, 5 is none</dd></div>
       </dl>
     </div>

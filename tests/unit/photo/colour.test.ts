@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { deltaE00, hexOf, labOf, linearOf } from "../../../lib/photo/colour";
+import { isNearWhite } from "../../../lib/photo/yellowness";
 
 const level = fc.integer({ min: 0, max: 255 });
 const lab = fc.tuple(level, level, level).map(([r, g, b]) => labOf(r, g, b));
@@ -36,5 +37,12 @@ describe("deltaE00", () => {
       const d = deltaE00(p, q);
       return d >= 0 && Math.abs(d - deltaE00(q, p)) < 1e-9 && deltaE00(p, p) === 0 && (d > 0 || (p.L === q.L && p.a === q.a && p.b === q.b));
     }));
+  });
+});
+
+describe("isNearWhite", () => {
+  it("holds of cream and of wool as it grows, not of blue, of red or of a dark beige", () => {
+    expect([{ L: 82, a: 1, b: 10 }, { L: 70, a: 2, b: 16 }].map(isNearWhite)).toEqual([true, true]);
+    expect([{ L: 26, a: -2, b: -16 }, { L: 60, a: 38, b: 14 }, { L: 40, a: 3, b: 12 }].map(isNearWhite)).toEqual([false, false, false]);
   });
 });
