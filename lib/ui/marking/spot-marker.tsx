@@ -74,6 +74,8 @@ export function SpotMarker({ photo, alt, kept, names, asks, keepLabel, keep, rea
     setIsBusy(true);
     const result = await keep(draft.marks);
     setIsBusy(false);
+    // What was kept is no proposal any more.
+    if (result.ok) adjust((d) => ({ ...d, touched: WHICH, isProposed: false }));
     setOutcome(result.ok ? say("spots.kept") : result.say);
     status.current?.focus();
   };
