@@ -38,22 +38,25 @@ export function PhotoPicker({ kinds, photos: kept, fields = NO_FIELDS, remove, s
   const { photos, sending, says, ...act } = usePhotos(kept, { fields, remove, onChange: () => router.refresh() });
   // A page may show the places of several rugs.
   const ofRug = fields["rugId"] ? `-${fields["rugId"]}` : "";
+  const placeOf = (kind: PhotoKind) => `photo-${kind}${ofRug}`;
+  // The button that was pressed is gone: whoever works by keyboard or ear goes on at the same place.
+  const stayAt = (kind: PhotoKind) => document.getElementById(placeOf(kind))?.focus();
   const telling = photosOfChange(photos).map((p) => p.id);
   const onTheirWay = sending.filter((s) => !s.refused).length;
   return (
     <div className={styles.picker}>
       <noscript><p>{say("picker.no-script")}</p></noscript>
       {kinds.map((asked) => (
-        <section key={asked.kind} className={styles.place} aria-labelledby={`photo-${asked.kind}${ofRug}`}>
+        <section key={asked.kind} className={styles.place} aria-labelledby={placeOf(asked.kind)}>
           <div className={styles.asked}>
             {asked.picture}
             <div>
-              <h2 id={`photo-${asked.kind}${ofRug}`}>{asked.ask}</h2>
+              <h2 id={placeOf(asked.kind)} tabIndex={-1}>{asked.ask}</h2>
               <p className="small">{asked.hint}</p>
             </div>
           </div>
-          <Kept photos={photos.filter((p) => p.kind === asked.kind)} what={asked.ask} remove={remove && act.remove} spots={spots} telling={telling} labels={asked.kind === "label" ? labels : undefined} onChange={() => router.refresh()} />
-          <OnTheWay sending={sending.filter((s) => s.kind === asked.kind)} again={act.again} putAside={act.putAside} />
+          <Kept photos={photos.filter((p) => p.kind === asked.kind)} what={asked.ask} remove={remove && (async (id) => { if (await act.remove(id)) stayAt(asked.kind); })} spots={spots} telling={telling} labels={asked.kind === "label" ? labels : undefined} onChange={() => router.refresh()} />
+          <OnTheWay sending={sending.filter((s) => s.kind === asked.kind)} again={act.again} putAside={(key) => { act.putAside(key); stayAt(asked.kind); }} />
           <Inputs asked={asked} ofRug={ofRug} add={(files) => act.add(asked, files)} />
         </section>
       ))}

@@ -51,11 +51,13 @@ export function usePhotos(kept: readonly PhotoView[], options: Options) {
       });
     }
   };
-  const remove = async (photoId: string) => {
+  /** Whether it is gone. */
+  const remove = async (photoId: string): Promise<boolean> => {
     const answer = await options.remove?.(photoId);
     if (answer?.ok) setGone((all) => [...all, photoId]);
     setSays(answer?.ok ? say("picker.taken-away") : (answer?.say ?? ""));
     options.onChange();
+    return answer?.ok === true;
   };
   return { photos, sending, says, add, again: line.again, putAside: line.putAside, remove };
 }

@@ -45,6 +45,7 @@ test("a homeowner who thinks better of a photo leaves it out while it is sent, o
   await expect(phone.locator(TAKEN)).toHaveCount(1);
   await phone.getByRole("button", { name: /Take away/ }).click();
   await expect(phone.locator(TAKEN)).toHaveCount(0);
+  await expect(phone.getByRole("heading", { name: "The whole rug" })).toBeFocused();
   await phone.reload();
   await expect(phone.locator(TAKEN)).toHaveCount(0);
 });
