@@ -56,6 +56,6 @@ export function sentenceOf({ answers, enquiry }: { answers: RugAnswers; enquiry:
   const known = [labelWords(answers), sold && `sold as ${sold}`].filter((w) => w !== null);
   const wet = enquiry.wetNow === "wet" ? ["wet now"] : enquiry.wetNow === "damp" ? ["still damp"] : [];
   const parts = [known, [...wet, ...changeWords(answers).slice(0, 3)]].filter((p) => p.length > 0).map((p) => `${capital(p.join(", "))}.`);
-  if (parts.length === 0) return "Nothing is known about it yet.";
+  if (parts.length === 0) return "Nothing was answered about it yet.";
   return parts.reduce((said, part) => (`${said} ${part}`.length <= MAX_SENTENCE_CHARS ? `${said} ${part}` : said));
 }

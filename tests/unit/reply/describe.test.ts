@@ -53,7 +53,7 @@ describe("sentenceOf", () => {
     expect(sentenceOf({ answers: { labelText: "100 % viscose", sellerSaid: "silk", changes: ["stiff", "paler"] }, enquiry: {} })).toBe("Label 100 % viscose, sold as silk. Paler, stiff.");
   });
   it("says first what is wet", () => expect(sentenceOf({ answers: { changes: ["ring"] }, enquiry: { wetNow: "wet" } })).toBe("Wet now, a ring."));
-  it("says that nothing is known", () => expect(sentenceOf({ answers: {}, enquiry: {} })).toBe("Nothing is known about it yet."));
+  it("says that nothing was answered, though photos may tell something", () => expect(sentenceOf({ answers: {}, enquiry: {} })).toBe("Nothing was answered about it yet."));
   it("has room for 110 characters, whatever was answered", () => {
     const some = (q: "changes" | "sellerSaid") => fc.constantFrom(...Object.keys(QUESTIONS[q].answers));
     fc.assert(fc.property(fc.string({ maxLength: 2000 }), fc.uniqueArray(some("changes"), { maxLength: 9 }), some("sellerSaid"), (labelText, changes, sellerSaid) => {
