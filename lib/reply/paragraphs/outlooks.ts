@@ -11,6 +11,8 @@ export const OUTLOOKS: readonly ParagraphRow[] = [
     text: "An old piece is not cleaned on our word alone; were it cleaned, we would expect {improvement} of the marks to go." },
   { ...OURS, id: "outlook-unknown", version: 1, place: "outlook", when: { is: { has: ["improvement"], certainty: ["unknown"] } },
     text: "Until we know more, cleaning might take out {improvement} of the trouble; that is too wide to build on." },
+  { ...TRADE, id: "outlook-repair-first", version: 1, place: "outlook", when: { is: { has: ["improvement"], top: REPAIRS }, not: { certainty: ["open"] } },
+    text: "The main trouble is a matter for repair, not for cleaning; of the rest, careful cleaning may take out {improvement}." },
   { ...OURS, id: "outlook-little-pile", version: 1, place: "outlook", when: { is: { has: ["improvement"], top: PILE_TROUBLE }, not: { certainty: ["open"] }, below: { improvementHigh: 25 } },
     text: "We are sorry, but we expect little to change: with the best method left, {improvement} of what the pile has lost may come back." },
   { ...OURS, id: "outlook-little", version: 1, place: "outlook", when: { is: { has: ["improvement"] }, not: { top: ["soil-only"] }, below: { improvementHigh: 25 } },
