@@ -9,6 +9,8 @@ const UNDECIDED = ["routine-clean", "inspect-and-test", "quote-with-limits", "ad
 export const ENDS: readonly ParagraphRow[] = [
   { ...TRADE, id: "special-urine-smell", version: 1, place: "special", when: { is: { mechanisms: ["urine-fresh", "urine-old"] } },
     text: "The smell is another matter: after cleaning it may still come back in damp weather." },
+  { ...TRADE, id: "special-smell", version: 1, place: "special", when: { is: { changes: ["smell"] }, not: { mechanisms: ["urine-fresh", "urine-old"], wet: ["wet", "damp"], who: ["trade"] } },
+    text: "The smell is another matter: after cleaning it may still come back in damp weather." },
   { ...TRADE, id: "special-antique", version: 1, place: "special", when: { is: { age: ["antique"] } },
     text: "What it is worth is a question for a valuer, and we give no figure for the years an old piece has left." },
   { ...OURS, id: "special-refer", version: 2, place: "refer", when: { is: { advice: ["refer"], has: ["referral"] }, not: { mechanisms: ["insects"], age: ["antique"] } },
