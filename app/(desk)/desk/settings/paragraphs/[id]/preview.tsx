@@ -23,7 +23,8 @@ export function Preview({ found, say, isTrying }: { found: ParagraphPreview | nu
   );
 }
 
-function countOf({ tried, used }: ParagraphPreview): string {
+function countOf({ tried, used, faults }: ParagraphPreview): string {
+  if (faults.length > 0) return "It is tried on past letters once what is named below is put right.";
   if (tried === 0) return "There are no past enquiries to try it on.";
   const of = tried === 1 ? "the one past enquiry" : `the last ${tried} enquiries`;
   return used === 0 ? `No letter to ${of} would use it.` : `Used in ${used} of ${of}.`;
