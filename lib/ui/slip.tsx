@@ -58,6 +58,6 @@ export const fibreInWords = ({ name, words }: { name: string; words: string }): 
   (words.endsWith("unlikely") ? `cannot be told yet; ${name} comes first` : `${name}, ${words}`);
 
 function ComesBack({ improvement: r }: { improvement: SlipView["improvement"] }) {
-  if (!r) return <small>nothing to bring back</small>;
+  if (!r) return <small>not a matter of cleaning</small>;
   return <><ComesBackLine improvement={r} /><small>comes back {improvementFigures(r)}</small></>;
 }
