@@ -20,7 +20,7 @@ export const OWN_PAGE = {
   "own.add-photo": "Add a photo",
   "own.room-left": "{n, plural, one {There is room for one more.} other {There is room for {count} more.}}",
   "own.life": "How long it has left",
-  "own.life-how": "In ordinary use, counted from today. Eight in ten rugs like this end inside the band.",
+  "own.life-how": "In ordinary use, counted from today. The band is meant to hold eight in ten rugs like this; no one can know which.",
   "own.life-band": "{range}, the middle {middle}",
   "own.life-now": "now",
   "own.life-last": "{figure} {n, plural, one {year} other {years}}",
