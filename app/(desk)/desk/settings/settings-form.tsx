@@ -25,7 +25,7 @@ export function SettingsForm({ title, values, rates }: { title: string; values: 
         <TextField name="name" label="Name" />
         <div className={css.pair}><TextField name="town" label="Town" /><TextField name="address" label="Address" /></div>
         <div className={css.pair}><TextField name="email" type="email" label="E-mail address" hint="Letters go out in this name and answers come back to it." /><TextField name="telephone" type="tel" label="Telephone" /></div>
-        <div className={css.pair}><TextField name="hours" label="Hours" hint="As you would say them, such as “Monday to Friday, 9 to 17”." /><TextField name="emergencyNumber" label="Emergency number" hint="Told where somebody is hurt." /></div>
+        <div className={css.pair}><TextField name="hours" label="Hours" hint="As you would say them, such as “Monday to Friday, 9 to 17”." /><TextField name="emergencyNumber" label="Emergency number" hint="Told where somebody is hurt. Look at it again when you change where you are." /></div>
       </fieldset>
       <fieldset className={css.group}>
         <legend>Letters</legend>
