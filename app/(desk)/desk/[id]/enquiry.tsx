@@ -96,12 +96,13 @@ function questionOf({ view, workshop }: { view: EnquiryView; workshop: EnquiryPr
   return questionLetter({ reference: view.reference, name: view.client.name, questions, signature: workshop.signature, workshop: workshop.name });
 }
 
-/** What becomes of a letter once it is approved. */
+/** What becomes of a letter once it is approved; nothing where one has gone its way and says so itself. */
 function noteOf(view: EnquiryView, { now, place, mailConfigured }: Pick<EnquiryProps, "now" | "place" | "mailConfigured">): string {
   if (!view.client.email) return "There is no e-mail address: an approved letter waits here, to be read out or printed.";
   if (view.client.suppressedWhy !== null) return "This address refused our mail for good: a letter will not be sent there and counts as failed. Ring them, or say in the Post why it should be tried again.";
   if (!mailConfigured) return "No mail server is set up: approved letters wait here, not sent, and can be read as .eml.";
   if (view.waitsForSecond) return `It leaves only once a second person has read and sent it${view.waitsForSecond.sendAt ? `, and not before ${dayAndClock(view.waitsForSecond.sendAt, now, place)}` : ""}.`;
+  if (!view.draft) return "";
   const { holdMinutes: m } = view;
   if (m === 0) return "It leaves as soon as it is approved.";
   return `Held ${m === 1 ? "one minute" : m === 2 ? "two minutes" : `${m} minutes`} before it leaves; until then it can be taken back.`;

@@ -47,7 +47,7 @@ export function LetterDesk({ view, question, to, tomorrow, mailNote, held }: {
       </div>
       {asking && <AskDesk view={view} begin={question} to={to} done={asked} back={() => setAsking(false)} tell={tell} />}
       <p ref={status} role="status" tabIndex={-1} className={css.said}>{said}</p>
-      <p className={`small ${css.note}`}>{mailNote}</p>
+      {mailNote && <p className={`small ${css.note}`}>{mailNote}</p>}
     </section>
   );
 }
