@@ -1,7 +1,7 @@
 import type { Assessment } from "../../triage/assessment";
 import { comparedBy } from "../../trade/compared";
 import { methodWhyIn, notStatedIn } from "../../words/judged";
-import { decimal, type Figures } from "../../words/measures";
+import { decimal, smallArea, type Figures } from "../../words/measures";
 import { wordsIn, type Words } from "../../words/words";
 import { moneyPhrase, yearsPhrase } from "../phrases";
 import { heading, list, paragraph, small, type Block, type PrintedDocument } from "./blocks";
@@ -78,20 +78,31 @@ const inHundred = (p: number, { say }: Words) => say("print.in-hundred", { n: hu
 function seenBlocks({ inspection, assessment, photos, figures }: ConditionReport, words: Words): Block[] {
   const { say } = words;
   const measured = assessment.findings.filter((f) => f.what === "colour-change").map((f) => changeSentence(f.value, words, figures));
+  const areas = assessment.findings.filter((f) => f.what === "damaged-area").map((f) => areaSentence(f.value, words, figures));
+  const listed = [...measured, ...areas];
   return [
     ...(inspection ? [paragraph(inspection.found)] : []),
-    ...(measured.length > 0 ? list(measured) : [paragraph(say("report.not-measured"))]),
+    ...(measured.length > 0 ? [] : [paragraph(say("report.not-measured"))]),
+    ...(listed.length > 0 ? list(listed) : []),
     ...photos.map(({ id, shows, takenOn }): Block => ({
       kind: "photo", photoId: id, alternative: say("report.photo", { shows }), caption: takenOn ? say("report.photo-caption-day", { shows, day: takenOn }) : say("report.photo-caption", { shows }),
     })),
   ];
 }
 
-/** A measured change of colour with its range (ΔE00 of CIEDE2000, ISO/CIE 11664-6). */
+const fieldsOf = (value: Assessment["findings"][number]["value"]) => (typeof value === "object" && !Array.isArray(value) ? value : {}) as Record<string, unknown>;
+
+/** The area of the damage that was drawn on a photo, and its share of the rug. */
+function areaSentence(value: Assessment["findings"][number]["value"], { say }: Words, figures: Figures): string {
+  const { cm2, share } = fieldsOf(value);
+  return say("report.damaged", { area: smallArea(Number(cm2), figures), percent: Math.round(100 * Number(share)) });
+}
+
+/** A measured change of colour with its standard uncertainty (ΔE00 of CIEDE2000, ISO/CIE 11664-6; JCGM 100). */
 function changeSentence(value: Assessment["findings"][number]["value"], words: Words, { locale }: Figures): string {
-  const { direction, deltaE, uncertainty } = (typeof value === "object" && !Array.isArray(value) ? value : {}) as Record<string, unknown>;
-  const range = Number(uncertainty) > 0 ? ` ± ${decimal(Number(uncertainty), locale, 1)}` : "";
-  return words.say("report.change", { compared: words.table(`compared.${comparedBy(direction)}`), deltaE: `${decimal(Number(deltaE), locale, 1)}${range}` });
+  const { direction, deltaE, uncertainty } = fieldsOf(value);
+  const change = { compared: words.table(`compared.${comparedBy(direction)}`), deltaE: decimal(Number(deltaE), locale, 1) };
+  return Number(uncertainty) > 0 ? words.say("report.change-doubted", { ...change, doubt: decimal(Number(uncertainty), locale, 1) }) : words.say("report.change", change);
 }
 
 function fibreTable({ fibres, findings }: Assessment, words: Words): Block {

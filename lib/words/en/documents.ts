@@ -20,6 +20,8 @@ export const DOCUMENTS = {
   "report.no-account": "No account was given beyond the answers to our questions.",
   "report.seen": "What was seen",
   "report.change": "In one photo the affected spot is {compared} the untouched one, by a colour difference of {deltaE} (CIEDE2000).",
+  "report.change-doubted": "In one photo the affected spot is {compared} the untouched one, by a colour difference of {deltaE}, with a standard uncertainty of {doubt} (CIEDE2000).",
+  "report.damaged": "The damage drawn on a photo takes about {area}, {percent, number} per cent of the rug.",
   "report.not-measured": "No change of colour was measured.",
   "report.photo": "Photo: {shows}",
   "report.photo-caption": "{shows}.",

@@ -38,6 +38,20 @@ describe("figures by locale and unit", () => {
   });
 });
 
+describe("what was measured, in a condition report", () => {
+  const found = (what: string, value: object) => ({ what, value, strength: "photo", from: "m1", decibans: 0, staff: "", client: "" }) as unknown as ConditionReport["assessment"]["findings"][number];
+  const reported = (figures: Figures, ...findings: ReturnType<typeof found>[]) =>
+    textOf(conditionReport({ ...REPORT, figures, assessment: { ...REPORT.assessment, findings } as ConditionReport["assessment"] }));
+  it("names the doubt for what it is", () =>
+    expect(reported(METRIC, found("colour-change", { direction: "none", deltaE: 6.5, uncertainty: 1.4 }))).toContain("by a colour difference of 6.5, with a standard uncertainty of 1.4 (CIEDE2000)"));
+  it("tells the damage that was drawn, in the workshop's unit, and still that no colour was compared", () => {
+    const drawn = found("damaged-area", { cm2: 4849, uncertainty: 120, share: 0.1189 });
+    expect(reported(METRIC, drawn)).toMatch(/No change of colour was measured\.[\s\S]*takes about 4,849 cm², 12 per cent of the rug\./);
+    // 4849 / 2.54² = 751.6
+    expect(reported({ locale: "en-US", areaUnit: "sqft" }, drawn)).toContain("takes about 752 sq in, 12 per cent of the rug.");
+  });
+});
+
 describe("the letter to a seller", () => {
   it("quotes what was said and what the label says", () => {
     expect(textOf(letterToSeller(SELLER))).toMatch(/described to me as “pure silk”[\s\S]*label on it reads “100 % viscose”/);

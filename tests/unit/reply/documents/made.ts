@@ -43,6 +43,7 @@ const JUDGED = {
 } satisfies Partial<Assessment>;
 const change = (direction: string): Assessment["findings"][number] =>
   ({ what: "colour-change", value: { direction, deltaE: 6.5, uncertainty: 1.4 }, strength: "photo", from: "m1", decibans: 0, staff: "Not for paper.", client: "Not for paper." }) as unknown as Assessment["findings"][number];
+const DRAWN = { ...change("none"), what: "damaged-area", value: { cm2: 1200, uncertainty: 60, share: 0.03 } } as Assessment["findings"][number];
 
 export interface Judged { readonly name: string; readonly assessment: Assessment; readonly isInspected: boolean }
 const judged = (name: string, rest: Partial<Assessment>, isInspected: boolean): Judged =>
@@ -51,7 +52,7 @@ const judged = (name: string, rest: Partial<Assessment>, isInspected: boolean): 
 /** Rugs whose reports say everything that a report can say. `why` sentences are triage's own. */
 export const JUDGED_RUGS: readonly Judged[] = [
   judged("a damp viscose rug", { methods: methods({ viscose: 0.8, silk: 0.1, other: 0.1 }, 0.5) }, true),
-  judged("a sound wool rug, measured", { methods: methods({ wool: 1 }), findings: ["none", "yellower-darker", "something-new"].map(change) }, false),
+  judged("a sound wool rug, measured", { methods: methods({ wool: 1 }), findings: [...["none", "yellower-darker", "something-new"].map(change), DRAWN] }, false),
   judged("an antique of which little can be said", {
     methods: methods({ "hard-fibre": 1 }), improvement: null, worse: null, beyondRepair: null, lifeYears: null, money: null, mechanisms: [],
     why: {
