@@ -1,7 +1,7 @@
 import "server-only";
 import { database, type Prisma } from "../store/database";
 import { withoutLinks } from "../workshop/client-link";
-import { lifeTold } from "../reply/phrases";
+import { lifeTold, type LifeTold } from "../reply/phrases";
 import { titleIn } from "../reply/rug-title";
 import { wordsIn } from "../words/words";
 import { readSettings } from "../workshop/settings";
@@ -61,6 +61,9 @@ export async function readClientPage(caller: Caller, now: Date): Promise<Result<
   });
 }
 
+/** What a letter tells of the years left that a band from end to end does not contradict. */
+const BAND_TOLD: readonly LifeTold[] = ["both", "at-most"];
+
 /** Of the assessment that stood when the reply was approved; a newer one was read by nobody yet. */
 function rugForClient(rug: Row["rugs"][number], replied: Date | null): Omit<ClientView["rugs"][number], "title"> {
   const approved = replied ? rug.assessments.find((a) => a.createdAt <= replied) : undefined;
@@ -70,7 +73,7 @@ function rugForClient(rug: Row["rugs"][number], replied: Date | null): Omit<Clie
     photos: photoViews(rug.photos),
     spots: clientSpots(rug.photos),
     colours: rugColours(rug.photos),
-    // Where the letter says that it cannot be told, the page draws no band beside it.
-    lifeYears: life && lifeTold(life) === "both" ? life : null,
+    // Where the letter says that photos cannot tell, the page draws no band beside it.
+    lifeYears: life && BAND_TOLD.includes(lifeTold(life)) ? life : null,
   };
 }

@@ -109,6 +109,8 @@ test("A homeowner whose browser runs no script is asked about the label on their
   await expect(phone.getByText("This is what the label says, put right by hand. Thank you.")).toBeVisible();
   await phone.goto(`${desk.url}/your-enquiry`);
   await expect(words(phone)).toHaveText("100% viscose");
+  // A frame would put what was read in the place of what they wrote.
+  await expect(phone.getByText("Show where the label is")).toHaveCount(0);
 });
 
 test("A homeowner frames the right one of two labels with a finger, and it is read instead", async ({ person }, info) => {

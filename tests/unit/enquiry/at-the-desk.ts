@@ -22,6 +22,14 @@ const replies = (enquiryId: string) => database().letter.findMany({ where: { enq
 /** What staff and clients read, and what staff do beside the reply. */
 export function atTheDesk(): void {
   describe("readClientPage", () => {
+    it("draws the life left once a reply is out, where the letter does not say that it cannot be told", async () => {
+      const urine = await submitted({ wetNow: "no", reason: "older-trouble", rug: { labelFound: "typed", labelText: "Pile: 100% viscose. Backing: cotton.", sellerSaid: "art-silk", boughtYear: 2023, touch: "cool-slippery", incidents: ["pet-urine"], changes: ["browner"] } });
+      const ivo = await staff("reviewer", "Ivo Castellane");
+      good(await approveReply(ivo, { enquiryId: urine.enquiryId, number: 1 }, later(2)));
+      const page = good(await readClientPage(await clientOf(urine), later(7)));
+      expect(page.letters[0]?.text).not.toMatch(/no number of years|cannot tell/);
+      expect(page.rugs[0]?.lifeYears).toEqual(good(await readEnquiry(ivo, urine.enquiryId, later(7))).rugs[0]?.assessment?.lifeYears);
+    });
     it("carries no judgement before a reply was approved and its hold is over", async () => {
       const enquiry = await submitted(CURIOUS);
       const ivo = await staff("reviewer", "Ivo Castellane");
@@ -33,7 +41,8 @@ export function atTheDesk(): void {
       expect(good(await readClientPage(me, later(6)))).toMatchObject({ letters: [] });
       const after = good(await readClientPage(me, later(7)));
       expect(after.letters).toHaveLength(1);
-      expect(after.rugs[0]?.lifeYears).toEqual(good(await readEnquiry(ivo, enquiry.enquiryId, later(7))).rugs[0]?.assessment?.lifeYears);
+      expect(after.letters[0]?.text).toMatch(/no number of years|cannot tell/);
+      expect(after.rugs[0]?.lifeYears).toBeNull();
       expect(Object.keys(after).sort()).toEqual([
         "answers",
         "canAddPhotos",
