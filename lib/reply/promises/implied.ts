@@ -42,6 +42,11 @@ export const IMPLIED: Readonly<Partial<Record<RuleId, readonly Pattern[]>>> = {
     p("\\bRISKY\\b(?: \\w+){0,6} (?:is|are|need|needs|will|does|do|should) (?:\\w+ly )?not (?:be )?(?:something (?:that )?(?:you |one |anyone )?(?:need|have|ought|should|will)\\b|an(?:ything|d)? (?:issue|you)|a (?:worry|concern|problem|thing)|on the cards|apply|arise|concern|trouble|bother|affect|enter into it|come into it|matter)\\b", { except: ["negated", "undecided", "hedged"] }),
     p("\\bRISKY\\b(?: \\w+){0,4} (?:is|are) (?:SURELY |WHOLLY )*(?:neither here nor there|off the table|a non-?issue|no (?:issue|problem|concern|worry|obstacle)|irrelevant|nil|zero|nothing to (?:worry|think|fear)|something (?:that |which )?happens? to (?:other|some)|academic|immaterial|negligible|beside the point|ruled out)\\b", { except: ["negated", "undecided", "hedged"] }),
     p("\\b(?:cross|strike|scratch|tick) (?:the |any )?(?:RISKY|TROUBLE) (?:off|out|from)\\b|\\bforget (?:all )?about (?:the |any )?RISKY\\b|\\b(?:give|spare) (?:the |any )?(?:RISKY|TROUBLE) (?:another|a second|a) thought\\b", { except: ["negated"] }),
+    p("\\b(?:cot|crib|playpen|highchair|pram)\\b.*\\b(?:on it|as soon as|straight away|right away|again|safely)\\b|\\bsafely put\\b", { also: ["warned"] }),
+    own("\\b(?:dyes?|colou?rs?|indigo|madder|cochineal|reds?|blues?|greens?) (?:does|do) not (?:ever |just |simply )?(?:move|run|bleed|fade|wander|budge|shift)\\b(?! (?:if|until|unless|when))"),
+    own("\\b(?:FIBRE|rugs?|pile)(?: of \\w+ \\w+| like (?:this|that|yours|these))? (?:does|do) not (?:ever |just |simply )?(?:shrink|felt|run|bleed|fade|rot)\\b(?! (?:if|until|unless|when|as))"),
+    own("\\bno (?:RUGPART|dye|colou?r|TROUBLE) (?:has|have) ever\\b"),
+    p("\\bnothing (?:we|i|they|you) (?:\\w+ )?(?:do|does|did|use|put on)\\b.*\\b(?:could|can|will|would) (?:make it (?:any )?worse|harm|hurt|damage)\\b", { except: ["negated", "hedged", "undecided"] }),
     // Health
     p("\\b(?:spores?|mould|mold|mildew|black spots?|dust|mites?|moths?|eggs?|fumes?|breathing (?:it|them|that) in)\\b(?: \\w+){0,3} (?:is|are|does|do) (?:SURELY |WHOLLY |quite )*(?:harmless|safe|nothing|no harm|fine|dead|all dead|not dangerous)\\b", { except: ["negated"], also: ["softened"] }),
     p("\\bclean enough to\\b|\\b(?:asthma|allerg\\w+|cough\\w*|chest|breathing)\\b(?: \\w+)? (?:will|is going to) (?:improve|clear|go|get better|disappear)\\b|\\b(?:can|may) go (?:straight |right )?back (?:on|in|over|under|to) (?:the|your|its)\\b"),
@@ -75,6 +80,10 @@ export const IMPLIED: Readonly<Partial<Record<RuleId, readonly Pattern[]>>> = {
     p("\\b(?:undertake|pledge|vow|promise) to (?:return|bring|make|get|give|RESTORE) (?:it|them|your|the|that|every)\\b"),
     own("(?<!\\b(?:we|i|nobody) (?:will|shall|would) .*), (?:(?:i|we) (?:can )?|that (?:i|we) )(?:promise|swear|guarantee)(?: you)?$"),
     p("^(?:it|that) (?:always |just |simply )?comes? (?:straight |right |clean )?out$|^(?:and |because )?we can RESTORE it$", { except: ["hedged"] }),
+    p("\\b(?:lying|fibbing|a liar) if (?:i|we) (?:said|told you|claimed)\\b.*\\b(?:not|never)\\b", { except: ["negated", "undecided", "hedged"] }),
+    own("\\b(?:cannot|could not|will not|would not|never) (?:\\w+ )?tell (?:old|new|the (?:repair|patch|mend|join|new \\w+)) from\\b"),
+    p("\\b(?:get|gets|take|bring|shift|lift|clean|save|mend|manage|do) (?:out |off |back )?what (?:nobody|no one) (?:else )?(?:can|could|will|does)\\b", { except: ["negated"] }),
+    p("\\b(?:will|would) be (?:quite |almost |all but )?(?:impossible|hard|difficult) (?:for \\w+(?: \\w+)? )?to (?:see|find|spot|notice|detect|make out)\\b", { except: ["negated", "hedged", "undecided"] }),
     // After our work, for good
     own("\\b(?:after|once|following|since|with) (?:our|the|a|we have|it is|we are|treated|cleaned|that)\\b.*\\b(?:no TROUBLE (?:returns?|comes|survives?|is left)|(?:do|does|will) not (?:\\w+ )?(?:come back|return|survive|fray|soak|recur|reappear|get in|get through|take hold|stick|come again))\\b(?! (?:to you|until|unless))"),
     own("\\bTROUBLE (?:do|does|will) not (?:\\w+ )?(?:come back|return|recur|reappear)(?: \\w+){0,3} (?:after|once|to a rug|from|when) "),
@@ -88,7 +97,7 @@ export const IMPLIED: Readonly<Partial<Record<RuleId, readonly Pattern[]>>> = {
     own("\\bthe (?:only|hardest|biggest) (?:\\w+ ){1,6}(?:is|will be) (?:remembering|finding|recalling|pointing)\\b"),
     p(`\\b(?:your ${ONLY}(?: \\w+){0,3} will be|the ${ONLY} (?:\\w+ ){0,3}?(?:for you|you (?:will )?(?:have|face|see|notice)|left|remaining|of (?:the|that|your) (?:\\w+ )?(?:TROUBLE|flood|fire|leak|party|puppy))(?: \\w+){0,3}? (?:will be|is going to be|is|are))\\b(?! (?:the (?:inspection|price|cost)|whether))`, { also: ["softened"] }),
     p("\\bwe (?:say|tell you|answer) yes\\b|\\bof course (?:it|they|we|you|that) (?:can|will|is|are|does|do)(?:,|$)|\\b(?:they|it|these|we) always (?:can|do|does|will|have)$"),
-    p("\\bwhen (?:the |your |that )TROUBLE (?:has|have|is|are) (?:\\w+ )?(?:gone|out|lifted)\\b"),
+    p("\\bwhen (?:the |your |that )(?!dust|dirt)TROUBLE (?:has|have|is|are) (?:\\w+ )?(?:gone|out|lifted)\\b"),
     // A trouble that is beaten
     p("\\bTROUBLE\\bGAP (?:will|shall|would|can|could|does|do|has|have|did) not(?: \\w+ly)? (?:see|live|last|survive|outlive|withstand|resist|hold out|linger|make it (?:past|to|through)|know what hit|stand a chance|have a (?:chance|prayer|hope)|got? (?:past|by|the better)|gotten|slip past|get past|get the better)\\b(?! of (?:going|coming|leaving|being))", { except: ["negated", "hedged"] }),
     p("\\bTROUBLE(?:'s?)?\\bGAP (?:(?:has|have) (?:finally |just )?met (?:its|their)|days are numbered|(?:is|are) (?:already )?(?:on (?:its|their) way out|living on borrowed time|no match for|no bother|nothing new)|stands? no chance|never (?:gets?|got|makes?) (?:past|it)|holds? no|is as good as)\\b", { except: ["negated"] }),
@@ -102,6 +111,7 @@ export const IMPLIED: Readonly<Partial<Record<RuleId, readonly Pattern[]>>> = {
     p("\\b(?:cried|wept|cry|weep) (?:for|with) joy\\b|\\btears of joy\\b|\\bcould not believe (?:her|his|their|my|your) (?:eyes|luck)\\b|\\bclean as a (?:whistle|pin|new pin)\\b", { except: ["negated"] }),
   ],
   harm: [
+    p("\\bfrom the (?:\\w+ )?(?:supermarket|hardware (?:shop|store)|chemist|corner shop|garage)\\b.*\\b(?:will (?:\\w+ )?(?:keep|do|shift|sort|get|lift|tide|clean)|does|shifts|works|is fine|is enough)\\b", { also: ["ours", "warned"] }),
     p("\\b(?:AGENT|HEAT)\\b.*\\b(?:hardly|scarcely|barely|could not possibly) (?:do|does|cause|harm|hurt)\\b|^do not be (?:afraid|scared|shy) (?:of|with) (?:\\w+ )*(?:AGENT|HEAT|ACTING)\\b|\\bon (?:FIBRE|RUGPART|DET \\w+) it works (?:beautifully|nicely|well|wonders|fine)\\b", { except: ["negated"], also: ["ours"] }),
     p("\\b(?:AGENT|wash|suds|sponge|talc|damp cloth|wet cloth)\\b.*\\b(?:(?:will )?(?:keeps?|stops?|holds?|prevents?) (?:it|the|your) (?:(?!away)\\w+ ){0,3}?(?:from|fresh|soft|where|until|down|in place)|you will be fine)\\b", { also: ["ours", "undecided"] }),
     p("\\bAGENT\\b.*\\b(?:pulls?|draws?|lifts?|loosens?|dissolves?|kills?|floats?) (?:out )?(?:the|any|it|them)\\b", { also: ["ours", "warned", "undecided", "softened"] }),
@@ -110,6 +120,8 @@ export const IMPLIED: Readonly<Partial<Record<RuleId, readonly Pattern[]>>> = {
     p("\\b(?:any|some|ordinary|plain|supermarket|everyday) (?:\\w+ ){0,2}AGENT (?:\\w+ )?(?:does|do|will do|works?) (?:the (?:job|trick)|nicely|well|fine|wonders)\\b", { also: ["ours"] }),
   ],
   blame: [
+    p("\\b(?:firm|people|company|men|man|shop|lot) (?:that|who) (?:moved|washed|cleaned|stored|sold|fitted|carried) (?:it|you|your \\w+)(?: \\w+){0,2} (?:did not|never|failed to) (?:\\w+ )?(?:wrap|protect|dry|rinse|check|pack|test|ask|bother|care|look)\\b", { except: ["negated"], also: ["hedged"] }),
+    p("\\bPARTY\\b(?: that| who| which)?(?: \\w+){0,3} (?:let it|let your \\w+|let the \\w+) (?:get|go|stand|lie|rot|sit|dry|become)\\b", { also: ["hedged"] }),
     p("\\b(?:(?:PARTY|people|firm)\\b(?: (?!(?:you|we|i|and|may|might|could)\\b)[\\w&'-]+){0,6}|whoever \\w+ it\\b[^.]{0,80}?),? (?:has|(?<!\\b(?:may|might|could) )have|had) (?:\\w+ly )?(?:felted|stripped|torn|faded|bled|matted|frayed|stretched|warped|stained|taken the (?:colou?r|dye|pile|life)|washed out|left it)\\b"),
     p("\\b(?:PARTY|cleaner|firm)\\b(?: \\w+){0,6} (?:stripped|felted|tore|matted|left (?:it|the \\w+|behind)(?: \\w+){0,2} (?:in the (?:wet|damp|sun|rain)|wet|damp|soaking)|rush(?:es|ed) (?:the|a|it|every)|dri(?:es|ed) (?:\\w+ ){0,2}too)\\b", { also: ["hedged"] }),
     p("\\b(?:sold (?:it|this|that|you (?:\\w+ )?FIBRE) (?:and called|at the price of)|passed (?:it|this|that|FIBRE) off as|called it (?:\\w+ )?FIBRE and (?:knew|charged)|knew (?:better|full well|very well))\\b", { also: ["hedged"] }),
@@ -125,6 +137,7 @@ export const IMPLIED: Readonly<Partial<Record<RuleId, readonly Pattern[]>>> = {
     own("\\b(?:should|ought to) be (?:ashamed|struck off|closed down|shut down)\\b|\\b(?:should|ought) not (?:to )?be (?:let|allowed|trusted)\\b|\\bwould not (?:let|trust) (?:them|him|her|PARTY) (?:near|with)\\b|\\b(?:draw|reach) your own conclusions?\\b|\\bi should not say (?:so|this|it)\\b"),
   ],
   cover: [
+    own("\\b(?:claim|case) (?:cannot|will not|could not) (?:fail|lose|be (?:refused|turned down|lost))\\b"),
     p("\\b(?:your|the|this) (?:claim|case) is (?:SURELY |WHOLLY )*(?:sound|good|solid|strong|valid|watertight|safe|as good as)\\b", { also: ["softened"] }),
     p("\\byou (?:will|would|shall|should|must) (?:\\w+ )?(?:win|be paid|get (?:it|the money|your money|every penny) back)\\b|(?<!\\bour )\\b(?:policy|insurance|cover|warranty|contract) (?:\\w+ )?(?:excludes?|includes?|covers?|does not cover|rules out|pays?)\\b|\\bdo not bother (?:claiming|asking them|with a claim|to claim)\\b", { except: ["negated"], also: ["softened"] }),
     p("\\b(?:no|any|every) (?:\\w+ )?(?:insurers?|insurance company|judge|court|tribunal|adjuster|policy|ombudsman|seller|shop|solicitor|lawyer)\\b(?: \\w+){0,4}? (?:would|will|could|is going to|dares?)(?: (?:not|dare|ever|never|have to|dream of))* RULES\\b", { except: ["negated", "hedged"] }),
@@ -133,10 +146,14 @@ export const IMPLIED: Readonly<Partial<Record<RuleId, readonly Pattern[]>>> = {
     own("\\b(?:insurers?|insurance|adjuster|they|policy|company) (?:will|would) not (?:touch|wear|stand for|look at|entertain|budge)\\b"),
   ],
   verdict: [
+    p("\\btoo far gone\\b", { also: ["softened", "undecided"] }),
+    p("\\b(?:do not|no point) (?:\\w+ )?(?:waste|wasting|throw|throwing|spend|spending) (?:your|any(?: more)?|good|more) (?:money|time)\\b|\\bit is (?:\\w+ )?(?:done for|a write-off|past (?:it|saving|mending))\\b", { except: ["hedged", "negated"] }),
     p("\\b(?:RUG|it|this|this one) (?:cannot|can not|can never|will never) be (?:\\w+ )?(?:mended|repaired|restored|cleaned|put right|fixed|brought back)\\b(?! (?:at home|until|before|with|by|in|without))", { except: ["negated"] }),
     p("\\bno (?:bringing|saving|mending|rescuing) (?:this|it|that|your|the)\\b|\\bgood money after bad\\b|\\bflogging a dead horse\\b|\\bnot long for this world\\b", { except: ["hedged"] }),
   ],
   number: [
+    p("CURRENCY ?NUMBER,? (?:start to finish|the lot|and done|everything included|no extras)|\\banother (?:\\w+ )?(?:winters|summers)\\b|\\b(?:lasts?|holds?|keeps?|stays?|wears?) (?:\\w+ )?(?:for ?ever|for life)\\b", { except: ["negated", "undecided", "ranged"] }),
+    p("^that will be CURRENCY|CURRENCY ?NUMBER\\b.*\\b(?:not|never) (?:ask|charge|pay|cost)(?: \\w+){0,2} more\\b", { except: ["negated", "undecided"], also: ["softened"] }),
     p("\\banother generation\\b|\\b(?:half|most|a third|two thirds|a quarter) (?:of )?the TROUBLE (?:goes|comes|lifts|will go)\\b", { also: ["softened"] }),
     p("\\b(?:has|have|with|got) (?:\\w+ ){0,2}(?:years|decades) (?:in|of life in|of wear in|left in) (?:it|them|her|the|that)\\b", { also: ["softened"] }),
     p("\\b(?:insur\\w+|valued?|worth \\w+ing) (?:it |that |this )?(?:for|at) (?:CURRENCY ?)?NUMBER\\b|\\bNUMBER(?: hundred| thousand)?(?: and NUMBER)?,? (?:all told|all in|in total|flat|and that is that|not a penny)\\b|\\bno surprises\\b", { also: ["softened"], except: ["negated"] }),

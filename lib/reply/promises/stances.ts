@@ -13,13 +13,18 @@ const DEED = "(?:(?:we|i|somebody|someone|one of us|two of us|both of us|our \\w
 const OFFERED = "(?: you| is| of|,)*(?: only| simply| just)*(?: an?| our| my| every)?(?: \\w+)? (?:look|answer|phone call|call|estimate|report|care|try|reply|letter|opinion|test|effort|attention|honesty|best efforts?)\\b";
 const VOW = "\\b(?:promis\\w+|guarantees?|guaranteed|(?:my|our) word|count on(?= us| me)|rely on(?= us| me)|be assured|rest assured|assure you|undertake|swear|vouch|pledge|certain of|sure of)\\b";
 const OUTCOME_VOWED = "(?<!\\bnot (?:that|of|for) .*)(?<!\\b(?:cannot|not|nothing|never|no) .*)\\b(?:PERFECT|FORMER|IDIOM|gone|as new|like new|(?:RUGPART|TROUBLE|it|they)(?: \\w+){0,2} (?:will|is going to|shall) (?:COMES|hold|last|be (?:clean|out|back|saved|fine|safe))|(?:RUGPART|TROUBLE) (?:out|off|away|back))\\b";
-const HARMS = "(?:leaves? (?:an? |the |its )?(?:[\\w-]+ ){0,3}(?:film|ring|residue|patch|mark|line|crust|bloom|halo|shadow|wet|sticky|stiff|dull)|attracts? (?:more )?(?:dirt|soil|dust)|draws? (?:more )?dirt|holds? (?:moisture|water|damp)|wander|weakens?|(?:take|takes|took|taking|lose|loses|losing|lift|lifts|strip|strips|move|moves|shift|shifts) (?:the |its |your |some )?(?:dyes?|colou?rs?)|pity|shame|gamble|poor friend|no friend|not kind|unkind|last thing|nowhere near|stays? sticky|find it in|two (?:problems|troubles)|makes? (?:matters|things|it|them) worse|(?:can|may|could|might|would|will) spread|spreads|lasting harm|real harm|do harm|ruin\\w*|felts?|felted|felting|eats?|scorch\\w*|rots?|shrinks?|shrink|cockle|sets? (?:the |a |that )?(?:stain|mark|wine|spill|ink|colou?r|it\\b)|fix (?:the|a) (?:\\w+ )?(?:stain|mark)|too (?:much|hot|strong|harsh|wet) for|think again|do without|resist|leave (?:it|them|that) (?:be|alone)|leave the \\w+ in|not near|keep (?:it|them|that|\\w+) (?:away|off|out)|hold off|steer clear|belongs? in)";
+const HARMS = "(?:leaves? (?:an? |the |its )?(?:[\\w-]+ ){0,3}(?:film|ring|residue|patch|mark|line|crust|bloom|halo|shadow|wet|sticky|stiff|dull)|attracts? (?:more )?(?:dirt|soil|dust)|draws? (?:more )?dirt|holds? (?:moisture|water|damp)|wander|weakens?|(?:take|takes|took|taking|lose|loses|losing|lift|lifts|strip|strips|move|moves|shift|shifts) (?:the |its |your |some )?(?:dyes?|colou?rs?)|pity|shame|gamble|poor friend|no friend|not (?:kind|pretty)|unkind|last thing|nowhere near|stays? sticky|find it in|two (?:problems|troubles)|makes? (?:matters|things|it|them) worse|(?:can|may|could|might|would|will) spread|spreads|(?:should|must|ought to|and \\w+ should) never (?:meet|touch|go|come|be)|unused|unopened|stays? (?:shut|closed|in the)|the (?:end|death|ruin) of|regret|no place|is for (?:hair|dishes|windows|cars|floors|clothes|teeth|salads?|chips|plates)|enem(?:y|ies)|(?:do|does) not (?:mix|get on|agree)|bad (?:pair|friends|company|mix)|crumbles?|brittle|yellows|burns|melts|swells|stiffens|dulls|flattens|tangles|(?:can|may|could|might|would|will) (?:yellow|burn|melt|swell|stiffen|dull|flatten|mat|tangle|break)|(?:more|further) (?:harm|trouble|damage) than|cost (?:you|us)|mistake|undo(?:es)?|worries me|does not forgive|unforgiving|brown(?:s|ing)? (?:the|it)|beyond (?:mending|repair|help)|lasting harm|real harm|do harm|ruin\\w*|felts?|felted|felting|eats?|scorch\\w*|rots?|shrinks?|shrink|cockle|sets? (?:the |a |that )?(?:stain|mark|wine|spill|ink|colou?r|it\\b)|fix (?:the|a) (?:\\w+ )?(?:stain|mark)|too (?:much|hot|strong|harsh|wet) for|think again|do without|resist|leave (?:it|them|that) (?:be|alone)|leave the \\w+ in|not near|keep (?:it|them|that|\\w+) (?:away|off|out)|hold off|steer clear|belongs? in)";
 
 /** What a claim is worth in a sentence that holds it off. */
 const STANCES: readonly Stance[] = [
   { // A vow of what we shall do, and not of what comes of it
     lifts: ["result", "certainty", "safety", "sureness"],
     shows: expression(`${VOW}(?:.{0,70}\\b${DEED}|${OFFERED})|\\bguarantee (?:covers|is (?:only )?for|extends (?:only )?to)\\b.*\\b(?:not|only|no)\\b`), unless: expression(OUTCOME_VOWED),
+  },
+  { // No promise, in so many words
+    lifts: ["result", "certainty", "sureness"],
+    shows: expression("\\b(?:not|never|nobody|no one|cannot|sooner \\w+ it than|rather \\w+ it than|rather than|less of) (?:\\w+ ){0,4}?(?:promis\\w+|guarantee|swear|vouch|certify|assure|say (?:for (?:sure|certain)|in good conscience)|bet|commit)\\b|\\b(?:sooner|rather)\\b.*\\bthan (?:to )?(?:promise|guarantee|swear|bet)\\b"),
+    unless: expression("\\b(?:but|however|although|though|still|yet|unless|because|hesitate|need (?:not|to)|SURELY|OATH|nobody else|no one else)\\b|[;:]|(?<!\\b(?:that|if|it|than|promise|guarantee) .*)\\b(?:IDIOM|PERFECT|FORMER)\\b"),
   },
   { // Other people's promises, and how little they are worth
     lifts: ["result", "certainty", "safety", "number", "sureness"],
@@ -43,13 +48,31 @@ const STANCES: readonly Stance[] = [
   },
   { // First aid, which is dry, white and patient
     lifts: ["sureness"],
-    shows: expression("\\b(?:(?:dry|plain|white|clean) (?:white |dry |cotton |plain )*(?:cloth|towel|paper)|(?:was|is) (?:always |simply |just |only )?to (?:wait|leave it)|do nothing|nothing wet|leave it (?:be|alone)|away from (?:the|your|it)|nowhere near)\\b"),
+    shows: expression("\\b(?:(?:dry|plain|white|clean) (?:white |dry |cotton |plain )*(?:cloth|towel|paper)|(?:was|is) (?:always |simply |just |only )?to (?:wait|leave it)|do nothing|nothing wet|worth (?:asking|keeping|looking|a photo)|leave it (?:be|alone)|away from (?:the|your|it)|nowhere near)\\b"),
     unless: expression("\\b(?:gone|PERFECT|PRODUCT|HEAT|as new)\\b(?<!\\bno .*)(?<!\\bnot .*)"),
+  },
+  { // A vacuum cleaner used with care
+    lifts: ["harm", "safety", "sureness"],
+    shows: expression("\\b(?:hoover|vacuum)\\w*\\b.*\\b(?:gently|slowly|low(?:est)?|without (?:the|a|its) (?:\\w+ )?(?:brush|beater|bar)|(?:brush|beater|bar) (?:turned |switched )?off|suction only|from the back)\\b|\\b(?:airing|shade|waiting|turning it|leaving it|resting it|dry cloth)\\b.*\\bno harm\\b"), unless: expression("\\b(?:hard|full|PRODUCT|wet|damp|TROUBLE (?:will|comes?|goes?))\\b"),
+  },
+  { // Praise for leaving a product alone
+    lifts: ["harm", "sureness"],
+    shows: expression("\\b(?:right|wise|sensible|quick|good) (?:of \\w+ )?to (?:stop|keep|leave|wait|avoid|put (?:it|them) away|take (?:it|them) away)\\b"), unless: expression("\\b(?:rinse|scrub|rub|sponge|soak)\\b"),
+  },
+  { // A limit told: what stays, what is lost
+    lifts: ["sureness"],
+    shows: expression("\\b(?:can (?:still )?be seen|(?:will|may|might) (?:still |always )?show|(?:remains?|stays?) visible|has lost|seldom|so far|for now|as yet|(?:harder|slower|dearer|older|weaker) than|(?:more|as much) harm (?:than|as)|no (?:bath|wash|test|photo\\w*) (?:can|has|will)|cannot be (?:undone|put back|given back)|not (?:small|cheap|quick|easy|simple))\\b"),
+    unless: expression("\\b(?:cannot be seen|PERFECT|FORMER|IDIOM|OATH|PRODUCT|HEAT|MISDEED|LEGAL|SURELY)\\b"),
+  },
+  { // Thanks, praise and comfort for what the client did
+    lifts: ["sureness"],
+    shows: expression("\\b(?:full marks|well done|good thinking|thanks?|thank you|(?:glad|pleased|grateful|sorry) (?:that )?(?:you|to (?:hear|read))|(?:kind|good|wise|sensible|right|quick) of you|you (?:did|were|have done) (?:right|well|wise|the right thing)|patience|your (?:own )?(?:choice|decision)|up to you|not the (?:first|only one))\\b"),
+    unless: expression("\\b(?:gone|PERFECT|FORMER|IDIOM|OATH|PRODUCT|HEAT|as new|FIBRE|will|PARTY)\\b(?<!\\bno .*)(?<!\\bwhoever)"),
   },
   { // What the workshop does with rugs in its care, and what it charges for that
     lifts: ["sureness", "number"],
-    shows: expression("\\b(?:(?:we|our \\w+|the workshop) (?:charge|ask|take|accept|deduct)|(?:inspection|call-out|collection|delivery|storage|laboratory|lab|minimum|booking|test|testing) (?:fee|charge|price|cost)s?|(?:a|the|your|our) deposit (?!scheme)|invoice|receipts?|price list|per (?:mile|week|month|fibre|sample)|a (?:mile|week|month)\\b|(?:stored?|kept|rolled|wrapped|labelled|labeled|numbered|tagged|hung|shelved|booked in|insured by us|insured while)|(?:days?|hours?) to dry|store|store-?room|shelves|alarm|courier|parcel|envelope)\\b"),
-    unless: expression("\\b(?:(?<!\\bany )TROUBLE (?:\\w+ ){0,3}(?:gone|out|in it)|PERFECT|FORMER|IDIOM|OATH|spotless|gone|last word|in all|whatever|worth|clean(?:ing)? it|the (?:repair|cleaning|wash|work) (?:costs?|comes|is)|never|nothing will|for good|guarantee|fixed|final|lasts?|years?)\\b"),
+    shows: expression("\\b(?:(?:we|our \\w+|the workshop) (?:charge|ask|take|accept|deduct)|(?:inspection|call-out|collection|delivery|storage|laboratory|lab|minimum|booking|test|testing) (?:fee|charge|price|cost)s?|(?:a|the|your|our) deposit (?!scheme)|invoice|receipts?|price list|cost (?:more|less)\\b.*\\b(?:if|when)|fee\\b.*\\b(?:covers?|includes?|is for|taken off|comes? off|refund\\w*|goes towards)|an hour|per hour|a square (?:metre|foot|meter)|stairs|(?:will|can|shall) (?:carry|fetch|collect|pick it up|drop (?:it|them) off|park|call at)|slip\\b|lab(?:oratory)? (?:will |would )?(?:want|need|take|ask|send|write)|lift to|bus|ring the bell|up (?:\\w+ )?steps|(?:we|i) (?:will |shall |always )?(?:write down|note|list|record|log|photograph)\\b|you (?:will|would|may) (?:need|have|want) to (?:bring|come|ask|send|ring|wait|sign|measure|lift|tell|hold|decide|choose)|(?:nobody|no one) (?:is going to|will|would) (?:laugh|mind|hurry|press|judge|rush|think (?:less|the worse))|easily (?:confused|mistaken)|mistaken for|hard to tell apart|train|gate|car park|entrance|price is an? (?:range|guess|estimate)|(?:needs?|takes?|took) (?:\\w+ ){0,4}(?:days?|weeks?)|per (?:mile|week|month|fibre|sample)|a (?:mile|week|month)\\b|(?:stored?|kept|rolled|wrapped|labelled|labeled|numbered|tagged|hung|shelved|booked in|insured by us|insured while)|(?:days?|hours?) to dry|store|store-?room|shelves|alarm|courier|parcel|envelope)\\b"),
+    unless: expression("\\b(?:(?<!\\bany )TROUBLE (?:\\w+ ){0,3}(?:gone|out|in it)|PERFECT|FORMER|IDIOM|OATH|spotless|gone|last word|in all|whatever|worth|clean(?:ing)? it|the (?:repair|cleaning|wash|work) (?:costs?|comes|is)|never|nothing will|for good|guarantee|fixed|final|extra|even if|lasts?|years?)\\b"),
   },
 ];
 

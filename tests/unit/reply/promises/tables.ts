@@ -13,7 +13,7 @@ const SHIPPED_SENTENCES = [...new Set(SHIPPED.flatMap((row) => [row.text, ...Obj
 /** What the program itself writes counts this often, because it has to pass. */
 const SHIPPED_COUNTS = 2;
 
-/** Every table of sentences as people write them (classes.ts is built of hard pairs, and is no measure of how people write), and what the shipped paragraphs say, which has to pass as honest. */
+/** Every table of sentences as people write them, but for those of own-voices-later.ts (classes.ts is built of hard pairs, and is no measure of how people write), and what the shipped paragraphs say, which has to pass as honest. */
 export const TABLES: readonly Table[] = [
   { over: OVER_PROMISING.map(([, say]) => say), honest: HONEST },
   ...[...STRANGERS, ...OWN_VOICES].map(({ overPromising, honest }) => ({ over: overPromising, honest })),
