@@ -88,6 +88,21 @@ test("two people write at once and nothing is lost", async ({ person }) => {
   await expect(letterOf(one)).toHaveValue(/Words of the second\.[\s\S]*And the second goes on\./);
 });
 
+test("a letter that somebody else sends meanwhile leaves what I was writing to be copied", async ({ person }) => {
+  const [one, other] = [await person({ storageState: owner }), await person({ storageState: reviewer })];
+  const at = await calls(one, { name: "Perpetua Lisle", email: "perpetua@mail.example" });
+  await other.goto(at);
+  await expect(letterOf(other)).toHaveValue(/Dear Perpetua/);
+  await one.getByRole("button", { name: "Approve and send" }).click();
+  await expect(one.getByRole("button", { name: "Take it back" })).toBeVisible();
+  await adds(other, "A line only I have.");
+  await expect(said(other)).toContainText("What you wrote is not lost");
+  const mine = other.getByRole("group", { name: "What you wrote" });
+  await expect(mine.getByRole("article")).toContainText("A line only I have.");
+  await mine.getByRole("button", { name: "I do not need it" }).click();
+  await expect(mine).toHaveCount(0);
+});
+
 test("a letter can be taken back while it is held, and what leaves later is what was written last", async ({ person }) => {
   const page = await person({ storageState: owner });
   const at = await calls(page, { name: "Tamsin Orrell", email: "tamsin@mail.example" });

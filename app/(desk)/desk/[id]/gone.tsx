@@ -25,12 +25,13 @@ export function Gone({ view, to, held, children, tell }: {
   if (!letter) return <div className={css.empty}><p>No letter is being written.</p><div className={css.bar}>{children}</div></div>;
   return (
     <>
-      <DeskSheet to={to} subject={letter.subject} text={letter.text} label={letter.kind === "question" ? "Question" : "Reply"} foot={<Foot letter={letter} when={held[letter.id]} />} />
-      <div className={`${css.bar} no-print`}>
+      {/* Above the letter: a long one reaches below the window, and there are minutes to take it back. */}
+      <div className={`${css.bar} ${css.above} no-print`}>
         {letter.canTakeBack && <button type="button" className="button quiet" disabled={isBusy} onClick={() => run(() => takeBack(letter.id), "Taken back. It has not left, and can be changed.")}>Take it back</button>}
         {children}
         <a href={`/desk/letters/${letter.id}/eml`} download>Read as .eml</a>
       </div>
+      <DeskSheet to={to} subject={letter.subject} text={letter.text} label={letter.kind === "question" ? "Question" : "Reply"} foot={<Foot letter={letter} when={held[letter.id]} />} />
     </>
   );
 }

@@ -3,11 +3,13 @@ import { useRouter } from "next/navigation";
 import { useCallback, useRef, useState, type ReactNode } from "react";
 import type { ChosenTime } from "@/lib/enquiry/send-at";
 import type { EnquiryView } from "@/lib/enquiry/views";
+import { DeskSheet } from "@/lib/ui/desk-sheet";
 import { AskDesk } from "./ask-desk";
 import css from "./letter-desk.module.css";
 import { Gone } from "./gone";
 import { ReplyDesk } from "./reply-desk";
 import { SecondDesk } from "./second-desk";
+import type { Words } from "./use-draft";
 
 /**
  * The letter beside the evidence. One of: a reply being written, a question being written, a trainee's letter waiting
@@ -27,6 +29,8 @@ export function LetterDesk({ view, question, to, tomorrow, mailNote, held }: {
 }) {
   const [asking, setAsking] = useState(false);
   const [said, setSaid] = useState("");
+  // Words of a reply that could not be kept: they stay to be copied, also where the draft is gone.
+  const [unkept, setUnkept] = useState<Words | null>(null);
   const status = useRef<HTMLParagraphElement>(null);
   const router = useRouter();
   const tell = useCallback((say: string, focus = false) => {
@@ -43,18 +47,19 @@ export function LetterDesk({ view, question, to, tomorrow, mailNote, held }: {
     <section id="letter" className={css.desk} aria-label="The letter">
       <h2 className="unseen">The letter</h2>
       <div hidden={asking}>
-        <Sheet view={view} to={to} tomorrow={tomorrow} held={held} tell={tell}>{askButton}</Sheet>
+        <Sheet view={view} to={to} tomorrow={tomorrow} held={held} tell={tell} unkept={setUnkept}>{askButton}</Sheet>
       </div>
       {asking && <AskDesk view={view} begin={question} to={to} done={asked} back={() => setAsking(false)} tell={tell} />}
       <p ref={status} role="status" tabIndex={-1} className={css.said}>{said}</p>
+      {unkept && !view.draft && <Unkept words={unkept} to={to} away={() => setUnkept(null)} />}
       {mailNote && <p className={`small ${css.note}`}>{mailNote}</p>}
     </section>
   );
 }
 
 /** The sheet that belongs on the desk as the enquiry stands. */
-function Sheet({ view, to, tomorrow, held, tell, children }: {
-  view: EnquiryView; to: ReactNode; tomorrow: ChosenTime; held: Readonly<Record<string, string>>; tell: (say: string, focus?: boolean) => void; children: ReactNode;
+function Sheet({ view, to, tomorrow, held, tell, unkept, children }: {
+  view: EnquiryView; to: ReactNode; tomorrow: ChosenTime; held: Readonly<Record<string, string>>; tell: (say: string, focus?: boolean) => void; unkept: (words: Words | null) => void; children: ReactNode;
 }) {
   const [changing, setChanging] = useState<number | null>(null);
   const { draft, waitsForSecond } = view;
@@ -62,5 +67,16 @@ function Sheet({ view, to, tomorrow, held, tell, children }: {
   if (waitsForSecond && changing !== draft.number) {
     return <SecondDesk view={view} by={waitsForSecond.by} draft={draft} to={to} change={() => setChanging(draft.number)} tell={tell} />;
   }
-  return <ReplyDesk view={view} draft={draft} to={to} tomorrow={tomorrow} tell={tell}>{children}</ReplyDesk>;
+  return <ReplyDesk view={view} draft={draft} to={to} tomorrow={tomorrow} tell={tell} unkept={unkept}>{children}</ReplyDesk>;
+}
+
+/** What was written while somebody else sent the letter: nobody has it but this page. */
+function Unkept({ words, to, away }: { words: Words; to: ReactNode; away: () => void }) {
+  return (
+    <div className={css.theirs} role="group" aria-label="What you wrote">
+      <p><b>What you wrote was not kept and not sent.</b> Copy from it what you need.</p>
+      <DeskSheet to={to} subject={words.subject} text={words.text} label="What you wrote" />
+      <div className={css.bar}><button type="button" className="button quiet" onClick={away}>I do not need it</button></div>
+    </div>
+  );
 }

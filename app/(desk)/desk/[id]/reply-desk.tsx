@@ -16,14 +16,16 @@ import { Arrival } from "./arrival";
 import { enclosedOf } from "./enclosed-of";
 import css from "./letter-desk.module.css";
 import { SendAt } from "./send-at";
-import { useDraft } from "./use-draft";
+import { useDraft, type Words } from "./use-draft";
 import { usePromises } from "./use-promises";
 
 export const WAITS = "Approved. It waits for a second person to read it before it leaves.";
 
 /** The reply on its sheet: written, kept, approved. `tell` says what came of it and takes the focus where the person has to be told. */
-export function ReplyDesk({ view, draft, to, tomorrow, children, tell }: {
+export function ReplyDesk({ view, draft, to, tomorrow, children, tell, unkept }: {
   view: EnquiryView; draft: NonNullable<EnquiryView["draft"]>; to: ReactNode; tomorrow: ChosenTime; children: ReactNode; tell: (say: string, focus?: boolean) => void;
+  /** Told of words that could not be kept, and of none once some were. */
+  unkept: (words: Words | null) => void;
 }) {
   const { words, write, keep, take, isDirty, theirs } = useDraft(view.id, draft);
   const promises = usePromises(view, words.text, "reply");
@@ -37,19 +39,25 @@ export function ReplyDesk({ view, draft, to, tomorrow, children, tell }: {
   const onLeave = async () => {
     if (!isDirty) return;
     const kept = await keep();
-    if ("number" in kept) tell("Kept.");
-    else refused(kept);
+    if (!("number" in kept)) return notKept(kept);
+    unkept(null);
+    tell("Kept.");
   };
   const over = overlong(words.text, view.rugs.length);
   const refused = ({ say, isConflict }: { say: string; isConflict: boolean }) => {
     tell(say, true);
     if (isConflict) router.refresh();
   };
+  const notKept = (why: { say: string; isConflict: boolean }) => {
+    unkept(words);
+    refused(why);
+  };
   const enclosed = enclosedOf(view);
   const [refusedTime, setRefusedTime] = useState<string | null>(null);
   const send = (sendAt: ChosenTime | null) => start(async () => {
     const kept = await keep();
-    if (!("number" in kept)) return refused(kept);
+    if (!("number" in kept)) return notKept(kept);
+    unkept(null);
     const result = await reach(() => approve({ enquiryId: view.id, number: kept.number, sendAt, documents: enclosed.map((d) => d.id), ...(promises.found.length > 0 ? { reason: promises.reason } : {}), ...(longReason && over ? { longReason } : {}) }));
     setMissing(result.ok ? null : (result.fields?.["reason"] ?? null));
     setRefusedLength(result.ok ? null : (result.fields?.["longReason"] ?? null));

@@ -5,7 +5,7 @@ import type { EnquiryView } from "@/lib/enquiry/views";
 import { save } from "./actions";
 
 type Draft = NonNullable<EnquiryView["draft"]>;
-type Words = { subject: string; text: string };
+export type Words = { subject: string; text: string };
 const same = (a: Words, b: Words): boolean => a.subject === b.subject && a.text === b.text;
 
 /**
