@@ -1,12 +1,23 @@
 import "server-only";
 import { randomUUID } from "node:crypto";
-import type { Tx } from "../store/database";
+import type { DocumentKind } from "../reply/documents/offered";
+import type { Prisma, Tx } from "../store/database";
 import { refuse, type Refusal } from "./caller";
+import { documentKindSchema } from "./document-view";
 
 /** Ids of what goes with the draft of an enquiry, in the order of their making. */
 export async function enclosedWithDraft(tx: Tx, enquiryId: string): Promise<string[]> {
-  const rows = await tx.document.findMany({ where: { enclosures: { some: { draft: { enquiryId } } } }, orderBy: [{ createdAt: "asc" }, { id: "asc" }], select: { id: true } });
+  const rows = await tx.document.findMany({ where: withDraftOf(enquiryId), orderBy: [{ createdAt: "asc" }, { id: "asc" }], select: { id: true } });
   return rows.map((r) => r.id);
+}
+
+/** Which documents lie with the draft of an enquiry. */
+export const withDraftOf = (enquiryId: string) => ({ enclosures: { some: { draft: { enquiryId } } } });
+
+/** Kinds of documents, in the order of their making. */
+export async function kindsOf(tx: Pick<Tx, "document">, where: Prisma.DocumentWhereInput): Promise<DocumentKind[]> {
+  const rows = await tx.document.findMany({ where, orderBy: [{ createdAt: "asc" }, { id: "asc" }], select: { kind: true } });
+  return rows.map((r) => documentKindSchema.parse(r.kind));
 }
 
 /** What went with a letter lies with the draft no more. */

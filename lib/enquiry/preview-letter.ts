@@ -4,6 +4,7 @@ import { database } from "../store/database";
 import { readSettings } from "../workshop/settings";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, type Caller, type Result } from "./caller";
+import { kindsOf, withDraftOf } from "./enclosures";
 import { readLetter } from "./save-draft";
 import type { LetterToTry } from "./send-test-letter";
 
@@ -15,6 +16,7 @@ export async function previewLetter(caller: Caller, given: LetterToTry): Promise
   if (!words.ok) return words;
   const [settings, there] = await Promise.all([readSettings(), database().enquiry.count({ where: { id: given.enquiryId } })]);
   if (there !== 1) return NOT_THERE;
-  const { html, text } = composeLetter({ kind: given.kind, ...words.value, workshop: settings });
+  const enclosed = given.kind === "reply" ? await kindsOf(database(), withDraftOf(given.enquiryId)) : [];
+  const { html, text } = composeLetter({ kind: given.kind, ...words.value, workshop: settings, enclosed });
   return ok({ html, text });
 }

@@ -9,6 +9,8 @@ import { readSettings } from "../workshop/settings";
 import { audit } from "./audit";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
+import { documentKindSchema } from "./document-view";
+import { withDraftOf } from "./enclosures";
 import { inOneStep } from "./one-step";
 import { readLetter } from "./save-draft";
 
@@ -27,8 +29,8 @@ export async function sendTestLetter(caller: Caller, given: LetterToTry, now: Da
   ]);
   if (there !== 1) return NOT_THERE;
   if (!(await takeOne(`test-letter:${caller.staffId}`, ALLOWANCES.testLetter, now))) return refuse("too-many", "That were many test letters within an hour. Wait a little before the next.");
-  const enclosed = kind === "reply" ? await database().document.findMany({ where: { enclosures: { some: { draft: { enquiryId } } } } }) : [];
-  const letter = composeLetter({ kind, ...words.value, workshop: settings });
+  const enclosed = kind === "reply" ? await database().document.findMany({ where: withDraftOf(enquiryId) }) : [];
+  const letter = composeLetter({ kind, ...words.value, workshop: settings, enclosed: enclosed.map((d) => documentKindSchema.parse(d.kind)) });
   const outcome = await sendTest({ to: { name: me.name, address: me.email }, letter, attachments: filesOf(enclosed), workshop: settings, now });
   const failed = whyNot(outcome);
   if (failed) return refuse("unavailable", failed);

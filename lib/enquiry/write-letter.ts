@@ -4,6 +4,7 @@ import { pokeDelivery } from "../mail/loop";
 import { queueLetter } from "../mail/outbox";
 import type { Tx } from "../store/database";
 import type { WorkshopSettings } from "../workshop/settings";
+import { kindsOf } from "./enclosures";
 
 export interface LetterToWrite {
   enquiryId: string;
@@ -33,7 +34,7 @@ export async function writeLetter(
     ...letter,
     to: { name: client.name, address: client.email ?? "" },
     workshop: settings,
-    letter: composeLetter({ kind, subject, text, workshop: settings }),
+    letter: composeLetter({ kind, subject, text, workshop: settings, enclosed: await kindsOf(tx, { id: { in: [...letter.documentIds] } }) }),
   });
 }
 

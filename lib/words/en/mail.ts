@@ -1,6 +1,11 @@
 /** Letters that go out by themselves, and what stands in every letter besides its words. */
 export const MAIL = {
   "mail.own-page": "Your own page: {link}",
+  "mail.enclosed": "With this letter:",
+  "enclosed.condition-report": "a condition report, for an insurer or whoever needs it on paper",
+  "enclosed.letter-to-seller": "a letter to the seller, for you to sign and send if you wish",
+  "enclosed.care-card": "a care card",
+  "enclosed.cut-down-plan": "a plan for cutting the rug down",
   "mail.subject": "Your rug",
   "ack.subject": "We have your enquiry {reference}",
   "ack.dear": "Dear {name},",

@@ -130,6 +130,7 @@ export function onTheWire(): void {
         const [message] = server.received;
         expect(message?.mail.html).toBe(seen.html);
         expect(message?.mail.text?.trim()).toBe(seen.text.trim());
+        expect(seen.text).toContain("With this letter:\n– a care card");
         expect(message?.mail.attachments).toHaveLength(1);
         const { pdf } = await database().document.findFirstOrThrow({ where: { enquiryId } });
         expect(message?.mail.attachments[0]?.content.toString("base64")).toBe(pdf);

@@ -104,6 +104,12 @@ describe("composeLetter", () => {
     expect(page).toMatch(/color-scheme/);
     expect(page).toMatch(/prefers-color-scheme:dark/);
   });
+  it("names what goes with it at its end, in text and HTML, each kind once", () => {
+    const { text, html: page } = composeLetter({ kind: "reply", subject: "Your rug", text: "Dear Ana", workshop: WORKSHOP, enclosed: ["care-card", "letter-to-seller", "care-card"] });
+    expect(text).toBe("Dear Ana\n\nWith this letter:\n– a care card\n– a letter to the seller, for you to sign and send if you wish\n");
+    expect(page).toContain('<p dir="auto">With this letter:</p><ul><li dir="auto">a care card</li>');
+    expect(letter("Dear Ana").text).not.toContain("With this letter");
+  });
   it("keeps the subject to one line, and never empty", () => {
     expect(composeLetter({ kind: "reply", subject: "Rug\r\nBcc: x@y.example", text: "", workshop: WORKSHOP }).subject).toBe("Rug Bcc: x@y.example");
     expect(composeLetter({ kind: "reply", subject: " \n", text: "", workshop: WORKSHOP }).subject).toBe("Your rug");
