@@ -32,7 +32,7 @@ export const PLACES: readonly Place[] = [
   { id: "special", name: "Smell, age and other matters", of: "rug", take: 2, joins: false },
   { id: "price", name: "Price", of: "rug", take: 1, joins: true, spare: { rank: 3, from: 0 } },
   { id: "asks", name: "What we ask for", of: "rug", take: 1, joins: false, spare: { rank: 2, from: 0 } },
-  { id: "claim", name: "Insurance and claims", of: "letter", take: 1, joins: false },
+  { id: "claim", name: "Insurance and claims", of: "letter", take: 1, joins: false, spare: { rank: 7, from: 0 } },
   { id: "notes", name: "Notes of your own", of: "letter", take: 3, joins: false },
   { id: "next-step", name: "The next step", of: "letter", take: 1, joins: false },
   { id: "visit", name: "Bringing it, or having it collected", of: "letter", take: 1, joins: true, spare: { rank: 1, from: 0 } },

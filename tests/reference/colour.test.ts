@@ -52,10 +52,10 @@ describe("labOf and hexOf", () => {
     fc.assert(fc.property(level, level, level, (r, g, b) => {
       const ours = labOf(r, g, b), { l, a, b: yellow } = toLab65({ mode: "rgb", r: r / 255, g: g / 255, b: b / 255 });
       return Math.abs(ours.L - l) < 1e-3 && Math.abs(ours.a - a) < 1e-3 && Math.abs(ours.b - yellow) < 1e-3;
-    }), { numRuns: 10_000, seed: 2 });
+    }), { numRuns: 10_000 });
   });
   it("comes back to the same level from Lab, as culori does", () => {
-    fc.assert(fc.property(level, level, level, (r, g, b) => hexOf(labOf(r, g, b)) === formatHex({ mode: "rgb", r: r / 255, g: g / 255, b: b / 255 })), { numRuns: 5000, seed: 3 });
+    fc.assert(fc.property(level, level, level, (r, g, b) => hexOf(labOf(r, g, b)) === formatHex({ mode: "rgb", r: r / 255, g: g / 255, b: b / 255 })), { numRuns: 5000 });
   });
 });
 

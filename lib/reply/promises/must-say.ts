@@ -8,7 +8,7 @@ const OFFERS = /\b(?:we (?:would|can|could) (?:clean|wash|try)|if it is cleaned|
 
 export const MUST_SAYS: readonly MustSay[] = [
   { id: "testing", when: OFFERS, needs: /\btest(?:s|ed|ing)?\b/u, unless: /\bno way of cleaning\b/u, why: "Nothing is cleaned before a test in a hidden corner, and the letter does not say so.", suggestion: "We clean nothing before a test in a hidden corner." },
-  { id: "limits", when: JUDGES, needs: /\b(?:mislead|guess|cannot (?:tell|promise|say)|only (?:an )?inspect|inspection|until|test(?:s|ed|ing)?|not sure|too little|provisional)\b/u, why: "A judgement by words and photos has limits, and the letter names none.", suggestion: "Words and photos can mislead; an inspection and a test decide." },
+  { id: "limits", when: JUDGES, needs: /\b(?:mislead|guess|cannot (?:tell|promise|say)|only (?:an )?inspect|inspection|until|test(?:s|ed|ing)?|not sure|too little|provisional|speaks? for the sample)\b/u, why: "A judgement by words and photos has limits, and the letter names none.", suggestion: "Words and photos can mislead; an inspection and a test decide." },
 ];
 
 /** Cautions that hang on the assessment. */
