@@ -58,6 +58,7 @@ function wayBlocks({ size: rug, damaged, figures }: CutDownPlan, way: CutWay, i:
       alternative: say("plan.alternative", { way: name, pieces, n: way.pieces.length, size: size(rug.widthCm, rug.lengthCm, figures) }),
     },
     ...list([
+      ...(i === 0 ? [say("plan.chosen")] : []),
       say("plan.remains", { pieces, share: percent(Math.round(way.shareKept * 100)) }), say("plan.edges", { length: run(way.bindingM, figures) }),
       ...(way.cost ? [say("plan.cost", { cost: moneyPhrase(way.cost.range, way.cost.currency, words) })] : []),
     ]),

@@ -17,7 +17,7 @@ export const PAGES = {
   "front.wet-first": "Then first this: <link>what to do while it is wet</link>. It is right for every rug, and writing to us can wait.",
   "front.next": "What happens next",
   "front.next-answer": "<b>You answer a few questions and send photos.</b> Of the whole rug, its label, its back, the pile, and the trouble. What you can’t tell, you leave out.",
-  "front.next-person": "<b>A person looks at it.</b> A program puts the urgent ones first and gathers what speaks for what. It decides nothing and writes to nobody on its own account.",
+  "front.next-person": "<b>A person looks at it.</b> A program puts the urgent ones first and gathers what speaks for what. It decides nothing; the one letter it sends by itself tells you that yours is here.",
   "front.next-letter": "<b>You get an honest letter.</b> By e-mail, and on a page of your own. What is still wet or fresh is answered first.",
   "front.not-from-photos": "What we cannot tell from photos",
   "front.not-from-photos-which": "What a rug is made of for certain: for that a thread has to be looked at on the bench. How much of a mark will come out: we give a range, and we test a hidden corner before anything else. What it is worth, or what an insurer will pay: we do not say.",
