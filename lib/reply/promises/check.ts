@@ -6,7 +6,7 @@ import type { Pattern, Rule, RuleId } from "./rule";
 import { RULES } from "./rules";
 import { clausesOf, plainOf, sentencesOf } from "./sentences";
 import { liftedByStance } from "./stances";
-import { isBeyondCare, speaksTooSurely, speaksWithCare, surenessOf, TOO_SURE } from "./sureness";
+import { speaksTooSurely, speaksWithCare, surenessOf, TOO_SURE } from "./sureness";
 import { expression } from "./vocabulary";
 
 /** A sentence that says more than is known; of something left out, `sentence` is empty. */
@@ -26,7 +26,7 @@ type Broken = Pick<Rule, "id" | "what" | "why" | "suggest">;
 
 /**
  * The rules that one sentence breaks, in the order of RULES, each once, judged as if only words and photos were known. Of a
- * sentence that no rule speaks of, not even to excuse it: whether it is surer than it may be all the same.
+ * sentence that breaks none: whether it is surer than it may be all the same.
  */
 export function rulesBroken(sentence: string): Broken[] {
   const known = JUDGED.get(sentence);
@@ -43,24 +43,20 @@ const MOST_JUDGED = 2_000;
 function judge(sentence: string): Broken[] {
   const sureness = surenessOf(sentence);
   const plain = plainOf(sentence);
-  const caught = caughtIn(plain);
-  const held = liftedByStance(plain);
   const careful = speaksWithCare(sureness);
-  const broken = RULES.filter((rule) => !held.has(rule.id) && caught.some((c) => c.rule === rule && !c.excused && (!careful || c.stands || isBold(c.clause))));
-  if (broken.length > 0 || caught.length > 0 || held.has("sureness") || !speaksTooSurely(sureness)) return broken;
+  const held = liftedByStance(plain);
+  const caught = new Set(caughtIn(plain).filter((c) => !careful || deniesItself(c)).map((c) => c.rule));
+  const broken = RULES.filter((rule) => caught.has(rule) && !held.has(rule.id));
+  if (broken.length > 0 || held.has("sureness") || !speaksTooSurely(sureness)) return broken;
   return [{ ...TOO_SURE, why: `${TOO_SURE.why} What weighs most: ${sureness.words.map((w) => `“${w}”`).join(", ")}.` }];
 }
 
-/** A clause that holds nothing back, though the sentence around it does: "the label may be right, but it is cotton". */
-const isBold = (clause: string): boolean => isBeyondCare(surenessOf(clause));
+/** The patterns that catch a sentence at a place that nothing excuses. */
+const caughtIn = (sentence: string): Compiled[] =>
+  clausesOf(sentence).flatMap((clause) => ALL.filter((c) => placesIn(clause, c.re()).some((place) => !isExcused(c, { sentence, clause, ...place }))));
 
-/** Every catch of every pattern in a sentence, and whether something excuses it. */
-const caughtIn = (sentence: string): { rule: Rule; clause: string; excused: boolean; stands: boolean }[] =>
-  clausesOf(sentence).flatMap((clause) => ALL.flatMap((c) => placesIn(clause, c.re()).map((place) =>
-    ({ rule: c.rule, clause, stands: standsAmongCare(c), excused: isExcused(c, { sentence, clause, ...place }) }))));
-
-/** What holds in a sentence full of care all the same: harmful advice, blame, and what hedges or denies by its own words ("could not tell it from new"). */
-const standsAmongCare = ({ rule, pattern }: Compiled): boolean => rule.id === "harm" || rule.id === "blame" || pattern.except?.some((e) => e === "hedged" || e === "undecided") === true;
+/** What claims by denying ("nobody could tell it from new"): its denial counts as care, and is none. */
+const deniesItself = ({ pattern }: Compiled): boolean => pattern.except?.includes("negated") === true;
 
 /** As `matchAll`, which would make a copy of the expression each time, and compile it anew. */
 function placesIn(clause: string, re: RegExp): { start: number; end: number }[] {

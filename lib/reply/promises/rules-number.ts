@@ -20,6 +20,7 @@ export const NUMBER: Rule = {
     p("\\b(?:price|charge|fee|quote|figure|cost|sum|bill|total)\\b.*\\b(?:fixed|final|firm|guaranteed|whatever (?:we|happens)|will not (?:change|be revised|rise|go up)|under any|no matter what|to the penny|locked)\\b", { except: ["negated", "ranged"] }),
     p("\\b(?:doubles?|doubling|trebles?|triples?|quadruples?)\\b (?:the|its|what|your|in)\\b", { also: ["softened"] }),
     p("\\b(?:will|shall|can|going to|is bound to) (?:\\w+ )?(?:add|increase|double|treble|raise|boost|improve|enhance)\\b.{0,30}\\b(?:value|price|worth|resale)\\b|\\b(?:worth|value) (?:\\w+ )?(?:twice|double|more than (?:ever|you|before))\\b|\\b(?:good|safe|sound) investment\\b|\\bgain\\w*\\b.{0,25}\\bin value\\b", { also: ["softened"] }),
+    p("CURRENCY ?NUMBER\\b.*\\b(?:not|never) (?:\\w+ ){0,2}(?:ask|charge|pay|bill|be asked|be charged)\\b.*\\b(?:more|extra|a penny|else)\\b", { except: ["negated", "ranged"] }),
     // Said in other words
     p("\\bNUMBER ?(%|per ?cent)( chance)?\\b|\\b(chance|improv\\w+|better|back|gone|fade|comes? out)\\b.*\\bNUMBER ?(%|per ?cent)"),
     p("\\b(half|(one|two|three|four|nine|seven|eight) (tenths?|quarters?|thirds?|fifths?))\\b.*\\b(gone|better|back|out|less)\\b|\\b(fade|improve|lighten|recover|go)\\w* by (a |NUMBER )?(half|thirds?|quarters?|tenths?|fifths?)"),

@@ -57,6 +57,8 @@ export const RESULT: Rule = {
     p("\\bTROUBLE[- ]free\\b|\\byou will (?:soon |quickly )?(?:forget|be wondering)\\b", { also: ["softened"] }),
     p("\\b(?:takes|lifts|brings|gets|pulls|draws|works|floats|drives|pushes) (?:it|them|everything|any \\w+|(?:the|your|those|that) (?:[\\w-]+ ){0,2}TROUBLE) (?:right |straight |all |clean )?(?:out|off|away|up)\\b", { also: ["softened", "warned"] }),
     p("\\b(?:it|that|this|RUG) (?:only|just|simply|merely) (?:needs?|wants?|takes?|requires?)\\b", { also: ["softened"] }),
+    p("\\b(?:astonish|amaze|surprise|shock|astound)\\w* (?:me|us|the \\w+) if\\b.*\\b(?:not|no|never)\\b|\\bnothing stands between\\b", { except: ["negated", "ranged"] }),
+    p("\\b(?:rugs?|one|ones|carpets?|make|kind|sort|quality) (?:\\w+ )?(?:always|invariably|never fails? to|without exception) (?:wash|clean|come|respond|recover|dr[iy])\\w*\\b", { also: ["softened"] }),
     // When
     p("\\b(?:SUBJECT|you|we|delivery|collection|completion|work)\\b.*\\b(?:will|shall|is|are|have|be) (?:\\w+ ){0,5}(?:ready|back|done|finished|complete\\w*|confirmed|delivered|restored|returned|dry|clean|fixed|home|on your floor|in your (?:hands|home|hall))\\b.*\\b(?:by|on|within|before|in time for|tomorrow|in (?:a|NUMBER))\\b(?! (?:the rug|the test|we|you agree))", { also: ["softened"] }),
     // Said in other words

@@ -23,7 +23,7 @@ const STANCES: readonly Stance[] = [
   },
   { // No promise, in so many words
     lifts: ["result", "certainty", "sureness"],
-    shows: expression("\\b(?:not|never|nobody|no one|cannot|sooner \\w+ it than|rather \\w+ it than|rather than|less of) (?:\\w+ ){0,4}?(?:promis\\w+|guarantee|swear|vouch|certify|assure|say (?:for (?:sure|certain)|in good conscience)|bet|commit)\\b|\\b(?:sooner|rather)\\b.*\\bthan (?:to )?(?:promise|guarantee|swear|bet)\\b"),
+    shows: expression("\\b(?:not|never|nobody|no one|cannot|sooner \\w+ it than|rather \\w+ it than|rather than|less of) (?:\\w+ ){0,4}?(?:promis\\w+|guarantee|swear|vouch|certify|assure|say (?:for (?:sure|certain)|in good conscience)|bet|commit)\\b|\\b(?:am|is|are) not (?:saying|certain|sure)\\b(?! enough)|\\b(?:sooner|rather)\\b.*\\bthan (?:to )?(?:promise|guarantee|swear|bet)\\b"),
     unless: expression("\\b(?:but|however|although|though|still|yet|unless|because|hesitate|need (?:not|to)|SURELY|OATH|nobody else|no one else)\\b|[;:]|(?<!\\b(?:that|if|it|than|promise|guarantee) .*)\\b(?:IDIOM|PERFECT|FORMER)\\b"),
   },
   { // Other people's promises, and how little they are worth
@@ -63,6 +63,21 @@ const STANCES: readonly Stance[] = [
     lifts: ["sureness"],
     shows: expression("\\b(?:can (?:still )?be seen|(?:will|may|might) (?:still |always )?show|(?:remains?|stays?) visible|has lost|seldom|so far|for now|as yet|(?:harder|slower|dearer|older|weaker) than|(?:more|as much) harm (?:than|as)|no (?:bath|wash|test|photo\\w*) (?:can|has|will)|cannot be (?:undone|put back|given back)|not (?:small|cheap|quick|easy|simple))\\b"),
     unless: expression("\\b(?:cannot be seen|PERFECT|FORMER|IDIOM|OATH|PRODUCT|HEAT|MISDEED|LEGAL|SURELY)\\b"),
+  },
+  { // An answer in writing, which is ours to promise
+    lifts: ["sureness"],
+    shows: expression("\\b(?:you will (?:have|get|receive)|(?:we|i) (?:will|shall) (?:answer|send|write|reply)|(?:have|got) your)\\b.*\\b(?:e-?mail|letter|message|note|report|estimate|quote|answer|tonight|today|tomorrow|day|week)\\b"),
+    unless: expression("\\b(?:RUGPART|TROUBLE|PERFECT|FORMER|OATH|gone|back|clean|proof|proves?)\\b"),
+  },
+  { // A range of years, money or shares: what is known of it is held against the assessment
+    lifts: ["sureness"],
+    shows: expression("\\bbetween [€£$]?[0-9]|[0-9] ?(?:–|-|to) ?[€£$]?[0-9]"),
+    unless: expression("\\b(?:SURELY|WHOLLY|PERFECT|FORMER|IDIOM|OATH|worth|[0-9]{4})\\b"),
+  },
+  { // What the client told, given back
+    lifts: ["sureness"],
+    shows: expression("^(?:as )?you (?:bought|paid|told us|wrote|mentioned|sent|asked|used)\\b"),
+    unless: expression("\\b(?:will|shall|SURELY|WHOLLY|PERFECT|FORMER|IDIOM|OATH|MISDEED|so it is|so we know|proves?)\\b"),
   },
   { // Thanks, praise and comfort for what the client did
     lifts: ["sureness"],

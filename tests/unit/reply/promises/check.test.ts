@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { rulesBroken } from "../../../../lib/reply/promises/check";
 import { sentencesOf } from "../../../../lib/reply/promises/sentences";
 import { CLASSES } from "./classes";
+import { FORTY_VOICES } from "./forty-voices";
 import { HONEST } from "./honest";
 import { OVER_PROMISING } from "./over-promising";
 import { OWN_VOICES } from "./own-voices";
@@ -42,6 +43,12 @@ describe.each([...STRANGERS.map((set, n) => [`stranger ${n + 1}`, set] as const)
   });
 });
 
+describe("the check of promises on the sentences of forty voices, which its weights are fitted to", () => {
+  const share = (which: "overPromising" | "honest") => { const all = FORTY_VOICES.flatMap((v) => v[which]); return all.filter((say) => broken(say).length > 0).length / all.length; };
+  it("catches nine in ten and more of those that promise too much", () => expect(share("overPromising")).toBeGreaterThanOrEqual(0.9));
+  it("leaves nineteen in twenty of the honest ones alone", () => expect(share("honest")).toBeLessThanOrEqual(0.05));
+});
+
 describe.each(CLASSES)("the check of promises on $meaning", ({ over, honest }) => {
   it("is held to ten and more of each", () => {
     expect(over.length).toBeGreaterThanOrEqual(10);
@@ -60,8 +67,7 @@ describe.each(CLASSES)("the check of promises on $meaning", ({ over, honest }) =
 describe("the check of promises on sentences that its rules were not written by", () => {
   const of = (which: "overPromising" | "honest") => UNSEEN.flatMap((set) => set[which]);
   const found = (which: "overPromising" | "honest") => of(which).filter((say) => broken(say).length > 0).length / of(which).length;
-  // The aim is 85 in 100 caught; the first run caught 98 of 120 and alarmed at 12 of 120.
-  it("catches eight in ten of those that promise too much", () => expect(found("overPromising")).toBeGreaterThanOrEqual(0.8));
+  it("catches 85 in 100 of those that promise too much", () => expect(found("overPromising")).toBeGreaterThanOrEqual(0.85));
   it("leaves nine in ten of the honest ones alone", () => expect(found("honest")).toBeLessThanOrEqual(0.1));
 });
 

@@ -1,7 +1,8 @@
 import type { StrangersSet } from "./strangers";
+import more from "./voices/unseen.json";
 
 /**
- * Two strangers more: a restorer of long letters and a brisk shop assistant. Nobody who wrote the rules has read them, and nobody
+ * Strangers more: a restorer of long letters and a brisk shop assistant here, twelve and more voices in voices/unseen.json. Nobody who wrote the rules has read them, and nobody
  * should: what the check does with them is the one measure of sentences it has not seen. Once a rule is changed to please one of
  * them, the set belongs with the seen ones, and another stranger has to be asked.
  */
@@ -260,4 +261,5 @@ export const UNSEEN: readonly StrangersSet[] = [
       "It isn't possible to make faded dye come back, whatever the advert says.",
     ],
   },
+  ...more,
 ];
