@@ -2,6 +2,7 @@ import path from "node:path";
 import sharp from "sharp";
 import { labelSense } from "../../lib/enquiry/label-sense";
 import { readLabelPhoto } from "../../lib/photo/server/read-label-photo";
+import { ReaderTrouble } from "../../lib/photo/server/text-reader";
 import { readLabel } from "../../lib/triage/read-label";
 import { seeded } from "../../prisma/demo/canvas";
 import { conditionsOf, LEVELS, type Level } from "./conditions";
@@ -18,6 +19,8 @@ export interface Judged {
   readonly right: boolean;
   /** Wrong, and nothing says so: neither a doubt of the reading nor a word marked as unsure. */
   readonly silent: boolean;
+  /** The reader failed or took too long, as a client would be told. */
+  readonly gaveUp: boolean;
 }
 
 /** The n-th label of a level: language and typeface take turns, so that all of both come. */
@@ -38,9 +41,10 @@ export async function judgeLabel(level: Level, n: number, folder: string): Promi
   const { words, face, picture } = drawnLabel(level, n);
   const file = path.join(folder, `${level.replace(" ", "-")}-${n}.jpg`);
   await sharp(picture.data, { raw: { width: picture.width, height: picture.height, channels: 3 } }).jpeg({ quality: 88 }).toFile(file);
-  const label = await readLabelPhoto(file, { sense: labelSense });
+  const read = await readLabelPhoto(file, { sense: labelSense }).catch((error: unknown) => { if (error instanceof ReaderTrouble) return error; throw error; });
+  const label = read instanceof ReaderTrouble ? null : read;
   const reading = label && readLabel(label.text);
   const right = reading !== null && partsKey(reading.components) === partsKey(words.says);
   const said = reading !== null && (reading.components.length === 0 || reading.doubts.length > 0 || (label?.lines.flat().some((w) => w.unsure) ?? false));
-  return { words, level, face: face.name, read: label?.text ?? null, right, silent: !right && reading !== null && !said };
+  return { words, level, face: face.name, read: label?.text ?? null, right, silent: !right && reading !== null && !said, gaveUp: read instanceof ReaderTrouble };
 }

@@ -23,6 +23,7 @@ function outcomesOf(level: Level, judged: readonly Judged[]): Outcome[] {
   return [
     { name: `${level}: right fibres and per cents`, measured: percent(right, judged.length), required: `${100 * RIGHT[level]} % or more`, holds: right >= RIGHT[level] * judged.length },
     { name: `${level}: wrong, and nothing says so`, measured: percent(silent, judged.length), required: `${100 * SILENT} % or less`, holds: silent <= SILENT * judged.length },
+    { name: `${level}: given up, and said so (counts as not right)`, measured: percent(judged.filter((j) => j.gaveUp).length, judged.length), required: "", holds: null },
   ];
 }
 
