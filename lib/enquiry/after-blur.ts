@@ -1,8 +1,8 @@
 import "server-only";
 import type { Area } from "../photo/area";
 import { coversFrame, coversPoint, coversSpot } from "../photo/covered";
-import { database, type Measurement, type Tx } from "../store/database";
-import { cropSchema } from "./label-reading";
+import { database, NO_JSON, type Measurement, type Prisma, type Tx } from "../store/database";
+import { agreedBefore, cropSchema, type AgreedLabel } from "./label-reading";
 import type { LabelState } from "./label-view";
 import { CLIENT } from "./measurement-findings";
 import { measuredIn, measureMarks, type Measured } from "./measurement-result";
@@ -55,10 +55,17 @@ export async function forgetLabel(tx: Tx, photoId: string, areas: readonly Area[
   if (!row) return;
   const crop = cropSchema.parse(row.crop);
   const state = row.state as LabelState;
-  if (state === "reading") return void (await tx.labelReading.update({ where: { photoId }, data: readingDue(crop) }));
-  if (!areas.some((area) => coversFrame(area, crop))) return;
-  const isTyped = state === "corrected" && row.answeredBy === CLIENT;
-  const hadNothing = state === "unreadable" || state === "failed" || state === "refused";
-  const settled = isTyped || hadNothing ? {} : { state: "withdrawn" satisfies LabelState, corrected: null, answeredBy: null, answeredAt: null };
-  await tx.labelReading.update({ where: { photoId }, data: { text: "", words: [], ...settled } });
+  const agreed = agreedAfter(agreedBefore(row), areas);
+  const isBlurred = areas.some((area) => coversFrame(area, crop));
+  const own = state === "reading" ? readingDue(crop) : isBlurred ? { text: "", words: [], ...(isKept(row) ? {} : { state: "withdrawn" satisfies LabelState, corrected: null, answeredBy: null, answeredAt: null }) } : {};
+  await tx.labelReading.update({ where: { photoId }, data: { ...own, ...agreed } });
+}
+const isTyped = ({ state, answeredBy }: { state: string; answeredBy: string | null }): boolean => state === "corrected" && answeredBy === CLIENT;
+/** What says nothing of the words that stood there, or was never read from the photo. */
+const isKept = (row: { state: string; answeredBy: string | null }): boolean => isTyped(row) || row.state === "unreadable" || row.state === "failed" || row.state === "refused";
+
+/** What was agreed before another part was framed, by the same rule; empty where nothing of it changes. */
+function agreedAfter(agreed: AgreedLabel | null, areas: readonly Area[]): Pick<Prisma.LabelReadingUpdateInput, "agreed"> {
+  if (!agreed || !areas.some((area) => coversFrame(area, agreed.crop))) return {};
+  return { agreed: isTyped(agreed) ? toJson({ ...agreed, text: "", words: [] }) : NO_JSON };
 }

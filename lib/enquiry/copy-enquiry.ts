@@ -13,6 +13,7 @@ import { authorise, NOT_THERE } from "./authorise";
 import { ok, type Caller, type Result } from "./caller";
 import { copyNames, readMe, type CopyNames } from "./copy-names";
 import { historyOf } from "./history";
+import { agreedBefore } from "./label-reading";
 import { inOneStep } from "./one-step";
 import { retell } from "./retell";
 import { assessmentOf } from "./stored";
@@ -102,6 +103,12 @@ function asTheClientSees(row: Stored, now: Date): Row {
   };
 }
 
+/** What was agreed of a label before another part of its photo was read; null where nothing was. */
+function agreedWordsBefore(label: Parameters<typeof agreedBefore>[0]): string | null {
+  const agreed = agreedBefore(label);
+  return agreed && (agreed.corrected ?? agreed.text);
+}
+
 /** An assessment as it is kept; the sentences of its tables in a client's words. */
 const retold = (words: Words, { advice, urgency, onlyInspection, ...rest }: Assessment): Assessment => ({
   ...rest,
@@ -123,7 +130,7 @@ async function plainly(row: Row, { names, lost, words }: { names: CopyNames; los
       photos: r.photos.map((p) => ({
         file: lost.has(p.id) ? null : names.photo(p.id), kind: p.kind, originalName: p.originalName, takenAt: p.takenAt, exposure: p.exposure, width: p.width, height: p.height, measured: p.measured,
         marked: p.measurements.map(({ kind, marks, result, at, withdrawnAt }) => ({ kind, marks, result, at, withdrawnAt })),
-        label: p.label && { read: p.label.text, corrected: p.label.corrected, state: p.label.state },
+        label: p.label && { read: p.label.text, corrected: p.label.corrected, state: p.label.state, agreedBefore: agreedWordsBefore(p.label) },
       })),
       judged: r.assessments.map((a) => ({ at: a.createdAt, model: a.modelVersion, result: retold(words, assessmentOf(a.result)) })),
       tests: r.benchTests.map(({ test, yarn, response, at, withdrawnAt, withdrawnWhy }) => ({ test, yarn, response, at, withdrawnAt, withdrawnWhy })),

@@ -1,21 +1,21 @@
 import "server-only";
 import { ALLOWANCES, takeOne } from "../staff/rate-limit";
-import { database } from "../store/database";
+import { database, NO_JSON } from "../store/database";
 import { audit } from "./audit";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
 import { framedLabelSchema, type FramedLabel } from "./frame-schema";
-import { labelReadingView } from "./label-reading";
+import { agreedOf, isOpenToClient, labelReadingView } from "./label-reading";
 import type { LabelReadingView } from "./label-view";
 import { workOnLabel } from "./label-work";
 import { inOneStepOfMany } from "./one-step";
 import { readingDue } from "./read-photo-label";
-import { reconsider } from "./reconsider";
+import { toJson } from "./to-json";
 import { wrong } from "./wrong";
 
 /**
- * A person shows where in a photo the label lies: that part is read anew, whatever was read before, and what was agreed on
- * counts no more. Staff may frame a label in any photo; a client in one of the label, as long as staff have not settled it.
+ * A person shows where in a photo the label lies: that part is read anew, whatever was read before. What was agreed on counts
+ * until somebody agrees to the new reading, or says that there is none; so nothing is judged anew here. Staff may frame a label in any photo; a client in one of the label, as long as staff have not settled it.
  */
 export async function frameLabel(caller: Caller, given: FramedLabel, now: Date): Promise<Result<LabelReadingView>> {
   const parsed = framedLabelSchema.safeParse(given);
@@ -29,13 +29,11 @@ export async function frameLabel(caller: Caller, given: FramedLabel, now: Date):
   if (caller.kind !== "staff" && !(await takeOne(`label-frame:${photoId}`, ALLOWANCES.labelFrame, now))) return refuse("too-many", wrong("refusal.many-frames"));
   const framed = await inOneStepOfMany(async (tx) => {
     const before = await tx.labelReading.findUnique({ where: { photoId } });
-    if (caller.kind !== "staff" && before?.answeredBy && before.answeredBy !== "client") return refuse("changed-meanwhile", wrong("refusal.label-settled"));
+    if (caller.kind !== "staff" && before && !isOpenToClient(before)) return refuse("changed-meanwhile", wrong("refusal.label-settled"));
     const due = readingDue(frame);
-    const row = await tx.labelReading.upsert({ where: { photoId }, create: { ...due, photoId }, update: due });
-    if (photo.rugId && photo.rug) {
-      if (before?.answeredBy) await reconsider(tx, { rugId: photo.rugId, enquiryId: photo.rug.enquiryId }, now);
-      await audit(tx, caller, { action: "label-framed", enquiryId: photo.rug.enquiryId, at: now, detail: { photoId } });
-    }
+    const agreed = before && agreedOf(before);
+    const row = await tx.labelReading.upsert({ where: { photoId }, create: { ...due, photoId }, update: { ...due, agreed: agreed ? toJson(agreed) : NO_JSON } });
+    if (photo.rug) await audit(tx, caller, { action: "label-framed", enquiryId: photo.rug.enquiryId, at: now, detail: { photoId } });
     return ok(labelReadingView(row, photo));
   });
   if (framed.ok) void workOnLabel(photoId);

@@ -4,33 +4,58 @@ import type { LabelReading, Photo } from "../store/database";
 import type { Finding } from "../triage/finding";
 import { labelFinding } from "../triage/findings-from-answers";
 import { readLabel } from "../triage/read-label";
-import { LABEL_STATES, type LabelReadingView } from "./label-view";
+import { isSettled, LABEL_STATES, SETTLED_STATES, type LabelReadingView, type LabelWords } from "./label-view";
 
 /** What lies in the Json columns of a reading. */
 const wordsSchema = z.array(z.array(z.object({ text: z.string(), confidence: z.number(), unsure: z.boolean() })));
 export const cropSchema = z.object({ x: z.number(), y: z.number(), width: z.number(), height: z.number() });
 const stateSchema = z.enum(LABEL_STATES);
+const agreedSchema = z.object({
+  state: z.enum(SETTLED_STATES), text: z.string(), corrected: z.nullable(z.string()), words: wordsSchema, crop: cropSchema, degrees: z.number(), answeredBy: z.string(), answeredAt: z.nullable(z.iso.datetime()),
+});
+/** A reading that a person agreed to. */
+export type AgreedLabel = z.infer<typeof agreedSchema>;
 
 const isFibre = (word: string): boolean => readLabel(word).components.length > 0;
 
 const CLIENT = "client";
+const byOf = (answeredBy: string) => (answeredBy === CLIENT ? "client" : "staff");
 
-export function labelReadingView({ photoId, state, text, corrected, words, crop, answeredBy }: LabelReading, { width, height }: Pick<Photo, "width" | "height">): LabelReadingView {
+/** What a person agreed to and counts still: as the row stands, or as it stood before its newest frame was drawn. */
+export function agreedOf(row: LabelReading): AgreedLabel | null {
+  const { state, text, corrected, words, crop, degrees, answeredBy, answeredAt } = row;
+  if (answeredBy === null || !isSettled(state)) return agreedBefore(row);
+  return agreedSchema.parse({ state, text, corrected, words, crop, degrees, answeredBy, answeredAt: answeredAt?.toISOString() ?? null });
+}
+/** What was agreed before the newest frame was drawn, as long as nobody has chosen. */
+export const agreedBefore = ({ agreed }: Pick<LabelReading, "agreed">): AgreedLabel | null => (agreed === null ? null : agreedSchema.parse(agreed));
+
+/** Whether a client may still say something of a label: nobody of the workshop has settled it. */
+export const isOpenToClient = (row: LabelReading): boolean => [row.answeredBy, agreedOf(row)?.answeredBy].every((by) => by == null || by === CLIENT);
+
+function wordsOf({ text, corrected, words, crop }: Pick<LabelReading, "text" | "corrected" | "words" | "crop">): LabelWords {
   const lines = corrected === null ? wordsSchema.parse(words) : corrected.split("\n").map((l) => l.split(/\s+/u).filter(Boolean).map((w) => ({ text: w, unsure: false })));
+  return { text: corrected ?? text, crop: cropSchema.parse(crop), lines: lines.map((line) => line.map((w) => ({ text: w.text, unsure: w.unsure, isFibre: isFibre(w.text) }))) };
+}
+
+export function labelReadingView(row: LabelReading, { width, height }: Pick<Photo, "width" | "height">): LabelReadingView {
+  const before = agreedBefore(row);
+  const by = before?.answeredBy ?? row.answeredBy;
   return {
-    photoId, state: stateSchema.parse(state), by: answeredBy === null ? null : answeredBy === CLIENT ? "client" : "staff", text: corrected ?? text, crop: cropSchema.parse(crop), photo: { width, height },
-    lines: lines.map((line) => line.map((w) => ({ text: w.text, unsure: w.unsure, isFibre: isFibre(w.text) }))),
+    ...wordsOf(row), photoId: row.photoId, state: stateSchema.parse(row.state), by: by === null ? null : byOf(by), photo: { width, height },
+    agreed: before && { ...wordsOf(before), state: before.state, by: byOf(before.answeredBy) },
   };
 }
 
 /**
  * The labels that a person agreed to. Words read from the photo, or put right by staff who see it, stand as a label seen in a
- * photo; what a client wrote instead of what was read, as a label they typed. A reading nobody agreed to says nothing.
+ * photo; what a client wrote instead of what was read, as a label they typed. A reading nobody agreed to says nothing, and
+ * what was agreed before it goes on counting.
  */
 export const findingsOfLabels = (photos: readonly (Pick<Photo, "id"> & { label: LabelReading | null })[]): Finding[] =>
   photos.flatMap(({ label }) => {
-    if (!label || label.answeredBy === null) return [];
-    if (label.state === "confirmed") return labelFinding(label.text, "label-photo", label.answeredBy);
-    if (label.state !== "corrected" || label.corrected === null) return [];
-    return labelFinding(label.corrected, label.answeredBy === CLIENT ? "label-typed" : "label-photo", label.answeredBy);
+    const agreed = label && agreedOf(label);
+    if (!agreed) return [];
+    const { corrected, text, answeredBy } = agreed;
+    return labelFinding(corrected ?? text, corrected !== null && answeredBy === CLIENT ? "label-typed" : "label-photo", answeredBy);
   });

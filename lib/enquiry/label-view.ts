@@ -8,17 +8,35 @@ export interface Frame { x: number; y: number; width: number; height: number }
 export const LABEL_STATES = ["reading", "read", "unreadable", "failed", "confirmed", "corrected", "refused", "unsure", "withdrawn"] as const;
 export type LabelState = (typeof LABEL_STATES)[number];
 
-/** What was read of the label in a photo. `unsure`: the reader may be wrong; `isFibre`: it names one. */
-export interface LabelReadingView {
-  photoId: string;
-  state: LabelState;
-  /** Who said so last; null where nobody has yet. */
-  by: "client" | "staff" | null;
-  /** As it counts now: what a person wrote, else what was read. */
+export const SETTLED_STATES = ["confirmed", "corrected"] as const satisfies readonly LabelState[];
+type SettledState = (typeof SETTLED_STATES)[number];
+/** A person agreed on the words. */
+export const isSettled = (state: string): state is SettledState => SETTLED_STATES.some((s) => s === state);
+
+/** `unsure`: the reader may be wrong; `isFibre`: it names one. */
+export interface LabelWord { text: string; unsure: boolean; isFibre: boolean }
+
+/** Words of a label and where in the photo they stand. */
+export interface LabelWords {
+  /** As it counts: what a person wrote, else what was read. */
   text: string;
-  lines: { text: string; unsure: boolean; isFibre: boolean }[][];
+  lines: LabelWord[][];
   /** Of the label, in shares of the photo. */
   crop: Frame;
+}
+type By = "client" | "staff";
+
+/** What was read of the label in a photo. */
+export interface LabelReadingView extends LabelWords {
+  photoId: string;
+  state: LabelState;
+  /** Who said so last, or agreed on what counts still; null where nobody has yet. */
+  by: By | null;
+  /** What was agreed before the newest frame was drawn: it counts until somebody chooses. null: nothing, or no newer frame. */
+  agreed: (LabelWords & { state: SettledState; by: By }) | null;
   /** Pixels of the photo. */
   photo: { width: number; height: number };
 }
+
+/** A reading as it counts now: without what a newer frame gave that nobody has agreed to. */
+export const inForce = (reading: LabelReadingView): LabelReadingView => (reading.agreed ? { ...reading, ...reading.agreed, agreed: null } : reading);

@@ -1,6 +1,7 @@
 import "server-only";
 import path from "node:path";
 import { config } from "../config/config";
+import { Prisma } from "./generated/sqlite/client";
 import { applyMigrations } from "./migrate";
 import { openStore, USE_TX, type Db, type Store, type Tx } from "./open-store";
 
@@ -37,6 +38,9 @@ export function database(): Db {
  * since PostgreSQL answers nothing more after one. Rolled back after 15 s, whatever it waits for.
  */
 export const transact = <T>(work: (tx: Tx) => Promise<T>): Promise<T> => store().transact(work);
+
+/** What a Json field holds that has no value. */
+export const NO_JSON = Prisma.DbNull;
 
 /** Whether an error says that a value that must be unique is taken already. */
 export const isTaken = (error: unknown): boolean => (error as { code?: unknown } | null)?.code === "P2002";

@@ -1,12 +1,12 @@
 "use client";
 import { lazy, Suspense, useActionState, useEffect, useId, useRef, useState, useTransition, type FormEvent, type ReactNode } from "react";
 import type { LabelAnswer } from "../enquiry/label-answer-schema";
-import type { Frame, LabelReadingView } from "../enquiry/label-view";
+import { inForce, isSettled, type Frame, type LabelReadingView, type LabelWords } from "../enquiry/label-view";
 import type { PhotoView } from "../enquiry/views";
 import type { LabelSays } from "../words/label-says";
 import { FRESH_LABEL, type LabelDeeds, type LabelFormState } from "./label-form";
 import css from "./label-reading.module.css";
-import { isAsked, isSettled, isToWrite, saysOf } from "./label-words";
+import { isAsked, isToWrite, saysOf } from "./label-words";
 import { useLabelReading } from "./use-label-reading";
 
 const FrameMarker = lazy(() => import("./marking/frame-marker").then((m) => ({ default: m.FrameMarker })));
@@ -17,7 +17,9 @@ interface Props { photo: Pick<PhotoView, "id" | "width" | "height" | "label">; d
 export function LabelReading({ photo, deeds, mayAnswer = true, isFramed = false }: Props) {
   const { says } = deeds;
   const [posted, post] = useActionState(deeds.answer, FRESH_LABEL);
-  const { reading, trouble, take } = useLabelReading({ photoId: photo.id, kept: posted.reading ?? photo.label, look: deeds.look });
+  const { reading: newest, trouble, take } = useLabelReading({ photoId: photo.id, kept: posted.reading ?? photo.label, look: deeds.look });
+  // Whoever is not asked sees what counts.
+  const reading = newest && !mayAnswer ? inForce(newest) : newest;
   const [answered, setAnswered] = useState<LabelFormState | null>(null);
   const [isBusy, start] = useTransition();
   const status = useRef<HTMLParagraphElement>(null);
@@ -45,7 +47,15 @@ export function LabelReading({ photo, deeds, mayAnswer = true, isFramed = false 
   return (
     <div className={isFramed ? `${css.reading} ${css.framed}` : css.reading}>
       <div className={css.said}>
-        {reading && reading.lines.length > 0 && reading.state !== "refused" && <Words reading={reading} says={says} />}
+        {reading?.agreed && (
+          <>
+            <p className={css.part}>{says["label.agreed"]}</p>
+            <Words of={reading} words={reading.agreed} says={says} />
+            <p className={css.part}>{says["label.in-frame"]}</p>
+          </>
+        )}
+        {reading && reading.lines.length > 0 && reading.state !== "refused" && <Words of={reading} words={reading} says={says} />}
+        {reading && isAsked(reading.state) && hasUnsure(reading) && <p className="small">{says["label.dotted"]}</p>}
         <p ref={status} role="status" tabIndex={-1} className={css.status}>{reading ? saysOf(says, reading.state) : trouble === null && says["label.reading"]}</p>
         {(!reading || reading.state === "reading") && <noscript><p className={css.status}><a href="">{says["label.again"]}</a></p></noscript>}
         {say && <p role="alert" className={css.trouble}>{say}</p>}
@@ -61,31 +71,32 @@ export function LabelReading({ photo, deeds, mayAnswer = true, isFramed = false 
   );
 }
 
-/** The label, cut out of its photo, and its words; the names of fibres stand out, what is unsure is dotted. */
-function Words({ reading, says }: { reading: LabelReadingView; says: LabelSays }) {
-  const { x, y, width, height } = reading.crop;
-  const unsure = reading.lines.flat().some((w) => w.unsure);
+const hasUnsure = ({ lines }: LabelWords): boolean => lines.flat().some((w) => w.unsure);
+
+/** A label, cut out of its photo, and its words; the names of fibres stand out, what is unsure is dotted. */
+function Words({ of, words, says }: { of: Pick<LabelReadingView, "photoId" | "photo">; words: LabelWords; says: LabelSays }) {
+  const { x, y, width, height } = words.crop;
   return (
     <>
-      <div className={css.crop} role="img" aria-label={says["label.crop"]} style={{ aspectRatio: `${width * reading.photo.width} / ${height * reading.photo.height}` }}>
-        <img src={`/photos/${reading.photoId}/1600`} alt="" style={{ width: `${100 / width}%`, left: `${(-100 * x) / width}%`, top: `${(-100 * y) / height}%` }} />
+      <div className={css.crop} role="img" aria-label={says["label.crop"]} style={{ aspectRatio: `${width * of.photo.width} / ${height * of.photo.height}` }}>
+        <img src={`/photos/${of.photoId}/1600`} alt="" style={{ width: `${100 / width}%`, left: `${(-100 * x) / width}%`, top: `${(-100 * y) / height}%` }} />
       </div>
       <p className={css.words} dir="auto">
-        {reading.lines.map((line, n) => (
+        {words.lines.map((line, n) => (
           <span key={n} className={css.line}>
             {line.map((w, k) => <span key={k}>{k > 0 && " "}{w.isFibre ? <mark className={w.unsure ? css.unsure : undefined}>{w.text}</mark> : <span className={w.unsure ? css.unsure : undefined}>{w.text}</span>}</span>)}
           </span>
         ))}
       </p>
-      {unsure && isAsked(reading.state) && <p className="small">{says["label.dotted"]}</p>}
     </>
   );
 }
 
-/** Yes, no, or cannot tell; where nothing was read, only what stands there. */
+/** Yes, no, or cannot tell; where nothing was read, only what stands there. Beside words agreed before, which of the two are right. */
 function Answers({ reading, says, typed, isBusy }: { reading: LabelReadingView; says: LabelSays; typed: string | null; isBusy: boolean }) {
   const field = useId();
   const { state } = reading;
+  const isBeside = reading.agreed !== null;
   const isOpen = typed !== null || isToWrite(state);
   const other = (answer: LabelAnswer["answer"], key: keyof LabelSays) => <button className={css.plain} name="answer" value={answer} disabled={isBusy}>{says[key]}</button>;
   const write = (
@@ -95,15 +106,19 @@ function Answers({ reading, says, typed, isBusy }: { reading: LabelReadingView; 
       <button className="button" name="answer" value="corrected" disabled={isBusy}>{says["label.keep"]}</button>
     </div>
   );
-  if (isToWrite(state)) return <>{write}<p className={css.others}>{other("no-label", "label.no-label")}</p></>;
-  if (!isAsked(state) || reading.lines.length === 0) return <Fold title={says[state === "reading" || state === "refused" ? "label.write" : "label.correct"]} isOpen={isOpen}>{write}</Fold>;
+  const keep = isBeside && <button className="button quiet" name="answer" value="kept" disabled={isBusy}>{says["label.keep-agreed"]}</button>;
+  if (isToWrite(state)) return <>{keep}{write}<p className={css.others}>{other("no-label", "label.no-label")}</p></>;
+  if (!isAsked(state) || reading.lines.length === 0) return <>{keep}<Fold title={says[state === "reading" || state === "refused" ? "label.write" : "label.correct"]} isOpen={isOpen}>{write}</Fold></>;
   return (
     <fieldset className={css.question}>
-      <legend>{says["label.question"]}</legend>
-      <button className="button" name="answer" value="right" disabled={isBusy}>{says["label.yes"]}</button>
-      <Fold title={says["label.no"]} isOpen={isOpen}>{write}</Fold>
+      <legend>{says[isBeside ? "label.which" : "label.question"]}</legend>
+      <div className={css.choices}>
+        <button className="button" name="answer" value="right" disabled={isBusy}>{says[isBeside ? "label.take-new" : "label.yes"]}</button>
+        {keep}
+      </div>
+      <Fold title={says[isBeside ? "label.neither" : "label.no"]} isOpen={isOpen}>{write}</Fold>
       <div className={css.answers}>
-        {state !== "unsure" && other("unsure", "label.cannot-tell")}
+        {state !== "unsure" && !isBeside && other("unsure", "label.cannot-tell")}
         {other("no-label", "label.no-label")}
       </div>
     </fieldset>
@@ -121,7 +136,7 @@ function Where({ photo, reading, says, isOpen: isOpenFirst, readThere }: { photo
   return (
     <details ref={fold} className={`no-print ${css.fold} ${css.where}`} open={isOpen} onToggle={(e) => setIsOpen(e.currentTarget.open)}>
       <summary>{says["label.show"]}</summary>
-      {isSettled(reading.state) && <p className="small">{says["label.no-more"]}</p>}
+      {isSettled(reading.state) && <p className="small">{says["label.stays"]}</p>}
       {isOpen && <Suspense fallback={<p className="small">{says["label.moment"]}</p>}><FrameMarker photo={photo} found={reading.crop} read={readThere} says={says} /></Suspense>}
     </details>
   );

@@ -8,5 +8,3 @@ export const saysOf = (says: LabelSays, state: LabelState): string | null => (st
 export const isAsked = (state: LabelState): boolean => state === "read" || state === "unsure";
 /** There is nothing that could be right, only something to write. */
 export const isToWrite = (state: LabelState): boolean => state === "unreadable" || state === "failed" || state === "withdrawn";
-/** A person agreed on the words. */
-export const isSettled = (state: LabelState): boolean => state === "confirmed" || state === "corrected";

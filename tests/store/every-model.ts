@@ -36,6 +36,7 @@ export const ROWS = {
   labelReading: {
     id: "lr1", photoId: "p1", text: "80% WOOL", corrected: "80 % wool, 20 % silk", words: [[{ text: "80%", confidence: 0.91, unsure: false }]], crop: { x: 0.1, y: 0.2, width: 0.5, height: 0.25 },
     degrees: -88.5, state: "corrected", answeredBy: "s1", answeredAt: at(3), createdAt: at(2),
+    agreed: { state: "confirmed", text: "100% SILK", corrected: null, words: [], crop: { x: 0, y: 0, width: 1, height: 1 }, degrees: 0, answeredBy: "client", answeredAt: "2026-01-02T03:04:05.006Z" },
   },
   finding: { id: "f1", rugId: "rug1", what: "shine", value: "strong", strength: "said", from: "client", at: at(2) },
   assessment: { id: "as1", rugId: "rug1", modelVersion: "1", asOf: at(2), settings: { prices: null }, findings: [{ what: "shine" }], result: { fibres: [0.1, 0.2] }, createdAt: at(2) },

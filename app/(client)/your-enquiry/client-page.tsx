@@ -4,7 +4,7 @@ import type { IntakeAnswers } from "@/lib/enquiry/questionnaire";
 import { askedPhotos } from "@/lib/ui/asked-photos";
 import { FirstAid } from "@/lib/ui/first-aid";
 import { LabelReading } from "@/lib/ui/label-reading";
-import { isSettled } from "@/lib/ui/label-words";
+import { inForce, isSettled } from "@/lib/enquiry/label-view";
 import { PrintButton } from "@/lib/ui/print-button";
 import { reviewOf } from "@/lib/ui/review";
 import { Strip } from "@/lib/ui/strip";
@@ -71,7 +71,7 @@ interface RugProps { rug: ClientView["rugs"][number]; /** Of the enquiry as a wh
 
 function Rug({ rug, told, words, unit, isOneOfMany, mayShow }: RugProps) {
   // Asked as long as anything is awaited; of another photo only what the workshop found in it and agreed on.
-  const labelled = mayShow ? rug.photos.filter((p) => p.kind === "label" || (p.label !== null && isSettled(p.label.state))) : [];
+  const labelled = mayShow ? rug.photos.filter((p) => p.kind === "label" || (p.label !== null && isSettled(inForce(p.label).state))) : [];
   return (
     <section className={styles.rug}>
       {isOneOfMany && <><Strip colours={rug.colours} cells={38} /><h2><bdi>{rug.title}</bdi></h2></>}

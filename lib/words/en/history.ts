@@ -19,6 +19,7 @@ export const HISTORY = {
   "did.photo-added": "added a photo",
   "did.label-confirmed": "said that the label was read rightly",
   "did.label-corrected": "corrected what was read of the label",
+  "did.label-kept": "kept the words of a label that were agreed before",
   "did.label-refused": "said that a photo shows no label",
   "did.label-unsure": "could not tell whether the label was read rightly",
   "did.label-framed": "showed where the label lies in a photo",

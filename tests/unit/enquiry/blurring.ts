@@ -138,6 +138,19 @@ export function blurring(): void {
       expect(await database().labelReading.findUniqueOrThrow({ where: { photoId: third } })).toMatchObject({ state: "corrected", text: "", corrected: "100% viscose" });
       expect(await findings("label")).toMatchObject([{ strength: "label-typed" }]);
     });
+    it("forgets what was agreed of a label before another part was framed where that is blurred, unless a client wrote it", async () => {
+      const { ivo, photo, findings } = await withStain("label");
+      const under = { x: 0.2, y: 0.85, width: 0.2, height: 0.1 }, above = { x: 0.2, y: 0.1, width: 0.2, height: 0.1 };
+      const agreed = { state: "confirmed", text: "100% VISCOSE", corrected: null, words: [[word("100%"), word("VISCOSE")]], crop: under, degrees: 0, answeredBy: "client", answeredAt: NOW.toISOString() };
+      await readLabelAt(photo.id, above, { text: "100% SILK", agreed: { ...agreed, state: "corrected", corrected: "100% wool" } });
+      const first = good(await blurPhoto(ivo, { photoId: photo.id, areas: [BELOW] }, later(1))).photoId;
+      expect(await database().labelReading.findUniqueOrThrow({ where: { photoId: first } })).toMatchObject({ state: "read", text: "100% SILK", agreed: { corrected: "100% wool", text: "", words: [] } });
+      expect(await findings("label")).toMatchObject([{ strength: "label-typed" }]);
+      await database().labelReading.update({ where: { photoId: first }, data: { agreed } });
+      const second = good(await blurPhoto(ivo, { photoId: first, areas: [BELOW] }, later(2))).photoId;
+      expect(await database().labelReading.findUniqueOrThrow({ where: { photoId: second } })).toMatchObject({ state: "read", text: "100% SILK", agreed: null });
+      expect(await findings("label")).toEqual([]);
+    });
     it("lets no reading of the old picture end in a row of the new one", async () => {
       const { ivo, photo } = await withStain("label");
       const { id: before } = await readLabelAt(photo.id, { x: 0, y: 0, width: 1, height: 1 }, { state: "reading", text: "", words: [] });

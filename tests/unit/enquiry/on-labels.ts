@@ -6,10 +6,12 @@ import { addPhoto } from "../../../lib/enquiry/add-photo";
 import { answerLabelReading } from "../../../lib/enquiry/answer-label-reading";
 import type { Caller } from "../../../lib/enquiry/caller";
 import { frameLabel } from "../../../lib/enquiry/frame-label";
+import { judgeAnew } from "../../../lib/enquiry/judge-anew";
+import { inForce } from "../../../lib/enquiry/label-view";
 import { resumeLabels, workOnLabel } from "../../../lib/enquiry/label-work";
 import { readPhotoLabel } from "../../../lib/enquiry/read-photo-label";
 import { submitEnquiry } from "../../../lib/enquiry/submit-enquiry";
-import { database } from "../../../lib/store/database";
+import { database, transact } from "../../../lib/store/database";
 import { photoPath } from "../../../lib/store/photo-files";
 import { seeded } from "../../../prisma/demo/canvas";
 import { conditionsOf } from "../../labels/conditions";
@@ -38,9 +40,21 @@ async function beside(caller: Caller): Promise<string> {
   const whole = sharp({ create: { width: 2 * width, height, channels: 3, background: "#8d8577" } }).composite([{ input: label, left: width, top: 0 }]);
   return good(await addPhoto(caller, { kind: "label" }, Readable.from([await whole.jpeg({ quality: 90 }).toBuffer()]), { name: "label.jpg", type: "image/jpeg" }, NOW)).id;
 }
+const LEFT = { x: 0.05, y: 0.1, width: 0.3, height: 0.8 };
 const RIGHT = { x: 0.5, y: 0, width: 0.5, height: 1 };
 const stored = (photoId: string) => database().labelReading.findUniqueOrThrow({ where: { photoId } });
 const labelsOf = (enquiryId: string) => database().finding.findMany({ where: { rug: { enquiryId }, what: "label" }, select: { value: true, strength: true, from: true } });
+
+/** An enquiry whose label staff have said is read rightly. */
+async function settledBeside() {
+  const caller = await intake(CURIOUS);
+  const photoId = await beside(caller);
+  await read(caller, photoId);
+  const sent = good(await submitEnquiry(caller, ANA, later(1)));
+  const ivo = await staff("reviewer", "Ivo Castellane");
+  good(await answerLabelReading(ivo, { photoId, answer: "right" }, later(2)));
+  return { sent, photoId, ivo, client: await clientOf(sent) };
+}
 
 export function onLabels(): void {
   describe("the label in a photo", () => {
@@ -128,24 +142,69 @@ export function onLabels(): void {
       good(await frameLabel(caller, { photoId, frame: { x: 0, y: 0, width: 1, height: 0.99 } }, later(1)));
       expect(await read(caller, photoId)).toMatchObject({ state: "read", text: "80% WOOL\n20% VISCOSE" });
     });
-    it("is read within the frame that a person draws, and what was agreed on before counts no more", async () => {
+    it("is read within the frame that a person draws, and what was agreed on counts until somebody agrees to the new reading", async () => {
       const caller = await intake(CURIOUS);
       const photoId = await beside(caller);
       await read(caller, photoId);
       const sent = good(await submitEnquiry(caller, ANA, later(1)));
       const client = await clientOf(sent);
       good(await answerLabelReading(client, { photoId, answer: "corrected", text: "100% silk" }, later(2)));
-      expect(await labelsOf(sent.enquiryId)).toHaveLength(1);
-      expect(good(await frameLabel(client, { photoId, frame: RIGHT }, later(3)))).toMatchObject({ state: "reading", crop: RIGHT, by: null });
-      expect(await labelsOf(sent.enquiryId)).toEqual([]);
+      const silk = [{ strength: "label-typed", from: "client", value: { says: "silk", text: "100% silk" } }];
+      expect(await labelsOf(sent.enquiryId)).toMatchObject(silk);
+      expect(good(await frameLabel(client, { photoId, frame: RIGHT }, later(3)))).toMatchObject({ state: "reading", crop: RIGHT, by: "client", agreed: { text: "100% silk", by: "client", state: "corrected" } });
+      expect(await labelsOf(sent.enquiryId)).toMatchObject(silk);
       const framed = await read(client, photoId);
-      expect(framed).toMatchObject({ state: "read", text: "80% WOOL\n20% VISCOSE" });
+      expect(framed).toMatchObject({ state: "read", text: "80% WOOL\n20% VISCOSE", agreed: { text: "100% silk" } });
+      expect(inForce(framed)).toMatchObject({ state: "corrected", text: "100% silk", agreed: null });
       expect(framed.crop.x).toBeGreaterThanOrEqual(RIGHT.x);
+      expect(await labelsOf(sent.enquiryId)).toMatchObject(silk);
       expect(await database().audit.count({ where: { enquiryId: sent.enquiryId, action: "label-framed" } })).toBe(1);
-      // What staff have settled a client frames no more.
+      // Judged anew for whatever reason, it is judged by the words agreed on.
       const ivo = await staff("reviewer", "Ivo Castellane");
-      good(await answerLabelReading(ivo, { photoId, answer: "right" }, later(4)));
-      expect(await frameLabel(client, { photoId, frame: RIGHT }, later(5))).toMatchObject({ code: "changed-meanwhile" });
+      const { id: rugId } = await database().rug.findFirstOrThrow({ where: { enquiryId: sent.enquiryId } });
+      await transact((tx) => judgeAnew(tx, rugId, later(4)));
+      expect(await labelsOf(sent.enquiryId)).toMatchObject(silk);
+      good(await answerLabelReading(ivo, { photoId, answer: "right" }, later(5)));
+      expect(await labelsOf(sent.enquiryId)).toMatchObject([{ strength: "label-photo", from: ivo.staffId, value: { says: "wool-viscose" } }]);
+      expect(await stored(photoId)).toMatchObject({ state: "confirmed", agreed: null });
+      // What staff have settled a client frames no more.
+      expect(await frameLabel(client, { photoId, frame: RIGHT }, later(6))).toMatchObject({ code: "changed-meanwhile" });
+    });
+    it("framed anew by staff keeps what they agreed on from a client, through frames on frames, and is put back as it was", async () => {
+      const { sent, client, ivo, photoId } = await settledBeside();
+      const before = await stored(photoId);
+      const assessments = () => database().assessment.count({ where: { rug: { enquiryId: sent.enquiryId } } });
+      const judged = await assessments();
+      for (const [n, frame] of [RIGHT, LEFT].entries()) good(await frameLabel(ivo, { photoId, frame }, later(4 + n)));
+      expect(await read(ivo, photoId)).toMatchObject({ state: "unreadable", by: "staff", agreed: { text: "80% WOOL\n20% VISCOSE", by: "staff" } });
+      for (const answer of ["kept", "no-label", "right"] as const) expect(await answerLabelReading(client, { photoId, answer }, later(6))).toMatchObject({ code: "changed-meanwhile" });
+      expect(await frameLabel(client, { photoId, frame: RIGHT }, later(6))).toMatchObject({ code: "changed-meanwhile" });
+      // Who cannot tell what stands in the new frame says nothing of the words agreed on.
+      good(await answerLabelReading(ivo, { photoId, answer: "unsure" }, later(7)));
+      const unsure = await database().finding.findMany({ where: { rug: { enquiryId: sent.enquiryId }, what: "label" } });
+      expect(unsure).toMatchObject([{ from: ivo.staffId, value: { says: "wool-viscose" } }]);
+      const judgedUnsure = await assessments();
+      expect(good(await answerLabelReading(ivo, { photoId, answer: "kept" }, later(8)))).toMatchObject({ state: "confirmed", text: "80% WOOL\n20% VISCOSE", agreed: null });
+      const { id: _before, ...asBefore } = before;
+      expect(await stored(photoId)).toMatchObject(asBefore);
+      expect([judgedUnsure, await assessments()]).toEqual([judged + 1, judged + 1]);
+      expect(await database().audit.count({ where: { enquiryId: sent.enquiryId, action: "label-kept" } })).toBe(1);
+      expect(await answerLabelReading(ivo, { photoId, answer: "kept" }, later(9))).toMatchObject({ code: "changed-meanwhile" });
+    });
+    it.each([["no-label", []], ["corrected", [{ value: { says: "cotton" } }]]] as const)("framed anew by staff, answered %s, counts as answered and no longer as agreed before", async (answer, labels) => {
+      const { sent, ivo, photoId } = await settledBeside();
+      good(await frameLabel(ivo, { photoId, frame: RIGHT }, later(4)));
+      await workOnLabel(photoId);
+      good(await answerLabelReading(ivo, { photoId, answer, ...(answer === "corrected" ? { text: "100% cotton" } : {}) }, later(5)));
+      expect(await labelsOf(sent.enquiryId)).toMatchObject(labels);
+      expect(await stored(photoId)).toMatchObject({ agreed: null });
+    });
+    it("kept while the new frame is being read, is not changed by that reading when it ends", async () => {
+      const { ivo, photoId } = await settledBeside();
+      good(await frameLabel(ivo, { photoId, frame: LEFT }, later(4)));
+      good(await answerLabelReading(ivo, { photoId, answer: "kept" }, later(5)));
+      await workOnLabel(photoId);
+      expect(await stored(photoId)).toMatchObject({ state: "confirmed", text: "80% WOOL\n20% VISCOSE" });
     });
     it("is framed by staff in a photo of anything, by a client only in one of the label; a frame is inside the picture and not too small", async () => {
       const caller = await intake(CURIOUS);

@@ -1,3 +1,4 @@
+import { inForce, isSettled } from "@/lib/enquiry/label-view";
 import type { IntakeView } from "@/lib/enquiry/read-intake";
 import { valuesOf } from "@/lib/enquiry/step-forms";
 import { isFormStep } from "@/lib/enquiry/step-schemas";
@@ -35,6 +36,6 @@ export async function StepPage({ step, intake }: { step: StepId; intake: IntakeV
 
 /** The label as the person agreed to it beside its photo, so that nobody is asked twice; nothing once the page was answered. */
 function agreedLabel({ answers, photos }: IntakeView): { answer?: string; labelText?: string } {
-  const agreed = photos.find((p) => p.label?.state === "confirmed" || p.label?.state === "corrected")?.label;
+  const agreed = photos.map((p) => p.label && inForce(p.label)).find((l) => l && isSettled(l.state));
   return answers.rug?.labelFound === undefined && agreed ? { answer: "typed", labelText: agreed.text } : {};
 }

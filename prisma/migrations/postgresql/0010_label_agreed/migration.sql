@@ -1,0 +1,2 @@
+-- AlterTable
+ALTER TABLE "LabelReading" ADD COLUMN "agreed" JSONB;
