@@ -46,7 +46,7 @@ export function assessAnswers(e: EnquiryToAssess): AssessedEnquiry {
   const settings = triageSettings(e);
   const rugs = e.rugs.map(({ answers, colours, photos, seen = [], tests = [], measured = [] }) => {
     const told = findingsFromAnswers(answers, e.enquiry, seen);
-    const findings = [...told, ...photosSent(photos), ...measured.filter((m) => !repeats(m, told)), ...tests];
+    const findings = [...told.filter((t) => !isBelied(t, tests)), ...photosSent(photos), ...measured.filter((m) => !repeats(m, told)), ...tests];
     return { title: rugTitleOf({ answers, colours }), findings, settings, assessment: assess(findings, settings, e.asOf) };
   });
   const stories = e.rugs.flatMap(({ answers }) => urgencyOfStory(answers, e.enquiry) ?? []);
@@ -60,6 +60,9 @@ const photosSent = (kinds: readonly PhotoKind[]): Finding[] =>
 /** A plan stands on a size: where that is the one told, it is no news. */
 const repeats = (measured: Finding, told: readonly Finding[]): boolean =>
   measured.what === "size" && told.some((t) => t.what === "size" && JSON.stringify(t.value) === JSON.stringify(measured.value));
+
+/** Nobody found a label, but one was read in a photo since. */
+const isBelied = (told: Finding, later: readonly Finding[]): boolean => told.what === "labelFound" && later.some((t) => t.what === "label");
 
 /** A single rug speaks for itself; of several the first is named. */
 function enquiryTitle({ rugs, enquiry }: EnquiryToAssess): string {

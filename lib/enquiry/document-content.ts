@@ -7,6 +7,7 @@ import { cutDownPlan } from "../reply/documents/cut-down-plan";
 import { letterToSeller, type Tested } from "../reply/documents/letter-to-seller";
 import { chanceOfViscose, type DocumentKind } from "../reply/documents/offered";
 import { rugWordsOf } from "../reply/describe";
+import { labelTextOf } from "../reply/facts";
 import { likelihood } from "../reply/phrases";
 import type { RugAnswers } from "../trade/questions";
 import type { Assessment } from "../triage/assessment";
@@ -104,13 +105,13 @@ function testedOf(row: BenchTest, f: DocumentFacts): Tested[] {
 }
 
 /** What stands in a document's form at first: what the enquiry knows already. */
-export function filledAtFirst(kind: DocumentKind, f: Pick<DocumentFacts, "answers" | "parties" | "settings">): Record<string, string> {
+export function filledAtFirst(kind: DocumentKind, f: Pick<DocumentFacts, "answers" | "assessment" | "parties" | "settings">): Record<string, string> {
   const { answers, parties } = f;
   if (kind === "condition-report") return { theirReference: parties.find((p) => p.kind === "insurer")?.reference ?? "" };
   if (kind !== "letter-to-seller") return {};
   const price = answers.price && answers.currency ? money(answers.price, answers.currency, f.settings.locale) : "";
   return {
     sellerName: parties.find((p) => p.kind === "seller")?.name ?? answers.boughtPlace ?? "", boughtOn: answers.boughtYear ? String(answers.boughtYear) : "", price,
-    saidWords: answers.sellerWords ?? "", labelWords: answers.labelText ?? "",
+    saidWords: answers.sellerWords ?? "", labelWords: labelTextOf(f.assessment) ?? answers.labelText ?? "",
   };
 }

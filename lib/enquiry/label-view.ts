@@ -40,3 +40,10 @@ export interface LabelReadingView extends LabelWords {
 
 /** A reading as it counts now: without what a newer frame gave that nobody has agreed to. */
 export const inForce = (reading: LabelReadingView): LabelReadingView => (reading.agreed ? { ...reading, ...reading.agreed, agreed: null } : reading);
+
+/** The labels in photos of one rug whose words a person agreed to, as they count now. */
+export const agreedLabels = (photos: readonly { label: LabelReadingView | null }[]): { text: string; by: By }[] =>
+  photos.flatMap(({ label }) => {
+    const counts = label && inForce(label);
+    return counts && counts.by && isSettled(counts.state) ? [{ text: counts.text.replace(/\s+/gu, " "), by: counts.by }] : [];
+  });

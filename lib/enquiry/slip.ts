@@ -1,5 +1,6 @@
 import "server-only";
 import { sentenceOf } from "../reply/describe";
+import { labelTextOf } from "../reply/facts";
 import type { Prisma } from "../store/database";
 import { fibreName } from "../trade/fibres";
 import { facePhoto, rugColours } from "./photo-view";
@@ -62,7 +63,10 @@ export function slipOf(row: SlipRow): Slip {
 
 /** One sentence of what it is, from the first rug. */
 export function sentenceFor(row: Pick<SlipRow, "answers" | "rugs">): string {
-  return sentenceOf({ answers: rugAnswersOf(row.rugs[0]?.answers ?? []), enquiry: enquiryAnswersOf(row.answers).answers });
+  const [rug] = row.rugs;
+  const answers = rugAnswersOf(rug?.answers ?? []);
+  const labelText = (rug?.assessments[0] && labelTextOf(assessmentOf(rug.assessments[0].result))) ?? answers.labelText;
+  return sentenceOf({ answers: { ...answers, labelText }, enquiry: enquiryAnswersOf(row.answers).answers });
 }
 
 function standingOf({ state, draft }: SlipRow): string {

@@ -82,16 +82,16 @@ export const applies = (id: StepId, answers: IntakeAnswers): boolean => stepRow(
 /** The steps of one person's way, in order. */
 export const stepsFor = (answers: IntakeAnswers): StepId[] => ROWS.filter((r) => applies(r.id, answers)).map((r) => r.id);
 
-/** The step after this one that applies; null after the last. */
-export function nextStep(id: StepId, answers: IntakeAnswers): StepId | null {
+/** The step after this one that applies; null after the last. `known`: steps whose question was answered elsewhere, which are passed over. */
+export function nextStep(id: StepId, answers: IntakeAnswers, known: readonly StepId[] = []): StepId | null {
   const place = ROWS.findIndex((r) => r.id === id);
-  return ROWS.slice(place + 1).find((r) => applies(r.id, answers))?.id ?? null;
+  return ROWS.slice(place + 1).find((r) => applies(r.id, answers) && !known.includes(r.id))?.id ?? null;
 }
 
 /** The step before this one that applies; null before the first. */
-export function previousStep(id: StepId, answers: IntakeAnswers): StepId | null {
+export function previousStep(id: StepId, answers: IntakeAnswers, known: readonly StepId[] = []): StepId | null {
   const place = ROWS.findIndex((r) => r.id === id);
-  return ROWS.slice(0, place).findLast((r) => applies(r.id, answers))?.id ?? null;
+  return ROWS.slice(0, place).findLast((r) => applies(r.id, answers) && !known.includes(r.id))?.id ?? null;
 }
 
 const isGiven = (value: unknown): boolean => value !== undefined && value !== null && value !== "";
@@ -114,9 +114,9 @@ export function isAnswered(id: StepId, answers: IntakeAnswers, photoCount = 0): 
 }
 
 /** Where somebody who comes back goes on: after the last step they answered. */
-export function resumeAt(answers: IntakeAnswers, photoCount = 0): StepId {
+export function resumeAt(answers: IntakeAnswers, photoCount = 0, known: readonly StepId[] = []): StepId {
   const last = stepsFor(answers).findLast((id) => isAnswered(id, answers, photoCount));
-  return last === undefined ? FIRST_STEP : nextStep(last, answers) ?? "send";
+  return last === undefined ? FIRST_STEP : nextStep(last, answers, known) ?? "send";
 }
 
 /** The answer ids offered to a person, in order; `unsure` is not among them, it is always offered. */

@@ -42,6 +42,13 @@ export const strengthsOf = (a: Assessment): Strength[] =>
 const isUnread = ({ what, value }: Assessment["findings"][number]): boolean =>
   what === "label" && typeof value === "object" && !Array.isArray(value) && "says" in value && value.says === null && "pile" in value && value.pile === null;
 
+/** What stands on the label, as the judgement took it: by the strongest finding, at most 500 characters; null where none was found. */
+export function labelTextOf({ findings }: Assessment): string | null {
+  const labels = findings.filter((f) => f.what === "label").sort((a, b) => STRENGTHS.indexOf(a.strength) - STRENGTHS.indexOf(b.strength));
+  const value = labels[0]?.value;
+  return typeof value === "object" && "text" in value && typeof value.text === "string" ? value.text : null;
+}
+
 /** A mechanism is spoken of from here on. Source: elicited; the lower end of "about as likely as not" (IPCC). */
 const WORTH_SAYING = 0.33;
 

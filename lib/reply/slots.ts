@@ -8,7 +8,7 @@ import type { AreaUnit } from "../words/measures";
 import { referralIn } from "../words/referral";
 import { wordsIn, type Words } from "../words/words";
 import { askLine, asksOf } from "./asks";
-import { cleaning, labelFibre, likelyMechanisms, namedFibres, replacePrice, strengthsOf, type RugForDraft } from "./facts";
+import { cleaning, labelFibre, labelTextOf, likelyMechanisms, namedFibres, replacePrice, strengthsOf, type RugForDraft } from "./facts";
 import type { ParagraphRow } from "./paragraphs/row";
 import { fillWith, isSlot, slotsIn, type SlotName } from "./slot-words";
 import { colourIn, colourName, plain, titleIn } from "./rug-title";
@@ -57,7 +57,7 @@ function labelQuote(text: string | undefined): string | null {
 function evidence({ assessment, answers }: RugForDraft, words: Words): string {
   const kinds = strengthsOf(assessment);
   const quoted = kinds.find((s) => s.startsWith("label-"));
-  const quote = labelQuote(answers.labelText);
+  const quote = labelQuote(labelTextOf(assessment) ?? answers.labelText);
   const said = kinds.map((s) => (s === quoted && quote ? words.say("letter.label-quoted", { label: words.say(`evidence.${s}`), words: quote }) : words.say(`evidence.${s}`)));
   return said.length ? listed(said, "and", words) : words.say("letter.message-alone");
 }

@@ -57,8 +57,9 @@ function troubleOf({ id, kind }: Pick<Worth, "id" | "kind">, d: Decision): numbe
 /** Whether a question is open: not answered, and the one it hangs on is. */
 const isOpen = (id: QuestionId, told: Told): boolean =>
   !told.answered(id) && (ASKED_AFTER[id]?.anyOf.some((a) => told.has(a)) ?? true);
-/** Sent already, or a label that is not there to be photographed. */
-const hasPhoto = (kind: PhotoKind, told: Told): boolean => told.has(`photo:${kind}`) || (kind === "label" && told.has("labelFound:none"));
+/** Sent already; or a label that is not there to be photographed, or was read in a photo of something else. */
+const hasPhoto = (kind: PhotoKind, told: Told): boolean =>
+  told.has(`photo:${kind}`) || (kind === "label" && (told.has("labelFound:none") || told.strength("label") === "label-photo"));
 
 interface Candidate { readonly id: string; readonly kind: Kind; readonly what: string }
 

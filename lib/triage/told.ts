@@ -16,6 +16,8 @@ export interface Told {
   one(question: string): string | null;
   /** The value of the strongest finding of a kind; of equals the first by its text. */
   value(what: string): Finding["value"] | undefined;
+  /** How strong the strongest finding of a kind is; null where there is none. */
+  strength(what: string): Finding["strength"] | null;
   /** What tests of places show. */
   readonly signs: Signs;
 }
@@ -58,6 +60,7 @@ export function readTold(findings: readonly Finding[]): Told {
     answered: (question) => questions.has(question),
     one: (question) => { const f = questions.get(question); return f ? (sureAnswers(f.value)[0] ?? null) : null; },
     value: (what) => values.get(what)?.value,
+    strength: (what) => values.get(what)?.strength ?? null,
   };
 }
 

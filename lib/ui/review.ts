@@ -1,3 +1,4 @@
+import { agreedLabels } from "../enquiry/label-view";
 import type { IntakeAnswers } from "../enquiry/questionnaire";
 import { isAnswered, stepRow, stepsFor, type StepId } from "../enquiry/steps";
 import { length, money, size, type AreaUnit, type Figures } from "../words/measures";
@@ -11,12 +12,15 @@ export interface ReviewLine {
   told: string;
 }
 
-/** In which words, and in which unit sizes are said first. */
-export interface ToldIn { readonly words: Words; readonly areaUnit: AreaUnit }
+/** In which words, and in which unit sizes are said first. `labels`: those in its photos that were agreed on, each as it is told. */
+export interface ToldIn { readonly words: Words; readonly areaUnit: AreaUnit; readonly labels?: readonly string[] }
+
+/** The labels in a client's photos that were agreed on: the words, and that they were read there. */
+export const labelsRead = (photos: Parameters<typeof agreedLabels>[0], { say }: Words): string[] => agreedLabels(photos).map(({ text, by }) => say("review.label-read", { words: text, by }));
 
 type Head = Extract<MessageKey, `review.${string}` | "story.words">;
 /** Short heads of the lines whose page asks no question of the table. */
-const HEADS: Partial<Record<StepId, Exclude<Head, "review.photo-count" | "review.quoted" | "review.wide" | "review.long" | "review.change-what">>> = {
+const HEADS: Partial<Record<StepId, Exclude<Head, "review.photo-count" | "review.label-read" | "review.quoted" | "review.wide" | "review.long" | "review.change-what">>> = {
   photos: "review.photos", label: "review.label", price: "review.price", size: "review.size", story: "story.words", contact: "review.contact",
 };
 const joined = (parts: readonly (string | number | undefined | false)[]) => parts.filter(Boolean).join(", ");
@@ -40,6 +44,12 @@ function sizeTold({ widthCm, lengthCm }: NonNullable<IntakeAnswers["rug"]>, { wo
   return first && `${first} (${inUnit(areaUnit === "m2" ? "sqft" : "m2")})`;
 }
 
+/** What was read in a photo answers the question, whatever was told beside it. */
+function labelTold({ labelFound, labelText }: NonNullable<IntakeAnswers["rug"]>, { words: { say }, labels = [] }: ToldIn): string {
+  if (labels.length > 0) return labels.join("; ");
+  return labelFound === "none" ? say("review.no-label") : labelFound === "unsure" ? say("ask.unsure") : (labelText ?? "");
+}
+
 /** What was answered on a page, in words; empty where nothing was. */
 export function toldOn(step: StepId, answers: IntakeAnswers, photos: number, told: ToldIn): string {
   const rug = answers.rug ?? {};
@@ -47,7 +57,7 @@ export function toldOn(step: StepId, answers: IntakeAnswers, photos: number, tol
   const chosen = () => toldInChoice(step, answers, told.words);
   switch (step) {
     case "photos": return photos === 0 ? say("review.no-photos") : say("review.photo-count", { count: say("count.begins", { n: photos }), n: photos });
-    case "label": return rug.labelFound === "none" ? say("review.no-label") : rug.labelFound === "unsure" ? say("ask.unsure") : (rug.labelText ?? "");
+    case "label": return labelTold(rug, told);
     case "price": return joined([rug.boughtYear, rug.price !== undefined && (rug.currency ? money(rug.price, rug.currency, locale) : String(rug.price))]);
     case "size": return sizeTold(rug, told);
     case "story": return rug.story ?? "";
@@ -60,7 +70,7 @@ export function toldOn(step: StepId, answers: IntakeAnswers, photos: number, tol
 
 /** Everything that was answered and still applies, in the order it was asked. Photos and contact always stand there. */
 export function reviewOf(answers: IntakeAnswers, photos: number, told: ToldIn): ReviewLine[] {
-  const shown = stepsFor(answers).filter((step) => step === "photos" || step === "contact" || isAnswered(step, answers, photos));
+  const shown = stepsFor(answers).filter((step) => step === "photos" || step === "contact" || isAnswered(step, answers, photos) || (step === "label" && (told.labels?.length ?? 0) > 0));
   return shown.map((step) => {
     const { question } = stepRow(step);
     const head = HEADS[step];

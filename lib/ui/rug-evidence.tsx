@@ -10,7 +10,7 @@ import type { LabelDeeds } from "./label-form";
 import { LabelReading } from "./label-reading";
 import { Photos } from "./photos";
 import { Strip } from "./strip";
-import { rugFacts, toldOfRug } from "./told";
+import { labelsAtDesk, rugFacts, toldOfRug } from "./told";
 import { ToldList } from "./told-list";
 import { Judgement } from "./judgement";
 import { planInWords } from "./plan-words";
@@ -64,7 +64,7 @@ export function RugEvidence({ rug, locale, areaUnit, isOneOfSeveral, bench, corr
       {bench}
       <section className={css.told} aria-labelledby={`told-${rug.id}`}>
         <H id={`told-${rug.id}`}>As told</H>
-        <ToldList told={toldOfRug(rug.answers)} none="Nothing was answered about this rug." />
+        <ToldList told={toldOfRug(rug.answers, labelsAtDesk(rug.photos))} none="Nothing was answered about this rug." />
         {correct}
       </section>
     </article>

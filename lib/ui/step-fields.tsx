@@ -13,7 +13,7 @@ import { titleOf } from "./step-titles";
 
 const Title = ({ step, answers, words }: StepProps) => <h1>{titleOf(step, answers, words)}</h1>;
 
-function LabelFields(props: StepProps) {
+function LabelFields({ known, ...props }: StepProps & { known: readonly string[] }) {
   const { say } = props.words;
   const answers = [
     { id: "typed", label: say("label.typed"), hint: say("label.typed-hint") },
@@ -22,7 +22,7 @@ function LabelFields(props: StepProps) {
   ];
   return (
     <>
-      <Choice name="answer" kind="one" legend={<Title {...props} />} hint={say("label.hint")} options={answers} />
+      <Choice name="answer" kind="one" legend={<Title {...props} />} hint={known.length > 0 ? known.join("; ") : say("label.hint")} options={answers} />
       <div className={`${styles.beside} ${styles.whenTyped}`}>
         <TextArea name="labelText" label={say("label.words")} hint={say("label.words-hint")} rows={3} />
       </div>
@@ -120,15 +120,17 @@ function ContactFields(props: StepProps) {
   );
 }
 
+interface Asked { areaUnit: AreaUnit; known: readonly string[] }
+
 /** The pages that are more than one choice out of a list. */
-const OWN_FIELDS: Partial<Record<FormStepId, (props: StepProps & { areaUnit: AreaUnit }) => ReactNode>> = {
+const OWN_FIELDS: Partial<Record<FormStepId, (props: StepProps & Asked) => ReactNode>> = {
   label: LabelFields, seller: SellerFields, bought: BoughtFields, price: PriceFields, size: SizeFields, story: StoryFields, contact: ContactFields,
 };
 
-/** What is asked on a page: its fields, headed by the question. `areaUnit`: in which unit sizes are asked for at first. */
-export function StepFields({ step, answers, words, areaUnit }: { step: FormStepId; answers: StepProps["answers"]; words: StepProps["words"]; areaUnit: AreaUnit }) {
+/** What is asked on a page: its fields, headed by the question. `areaUnit`: in which unit sizes are asked for at first; `known`: what answers it already, from elsewhere. */
+export function StepFields({ step, answers, words, areaUnit, known = [] }: StepProps & { step: FormStepId; areaUnit: AreaUnit; known?: readonly string[] }) {
   const Fields = OWN_FIELDS[step];
   const { question } = stepRow(step);
   const props = { step, answers, words };
-  return Fields ? <Fields {...props} areaUnit={areaUnit} /> : question && <ChoiceFields {...props} question={question} />;
+  return Fields ? <Fields {...props} areaUnit={areaUnit} known={known} /> : question && <ChoiceFields {...props} question={question} />;
 }

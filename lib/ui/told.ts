@@ -1,3 +1,4 @@
+import { agreedLabels } from "../enquiry/label-view";
 import { QUESTIONS, type EnquiryAnswers, type QuestionId, type RugAnswers } from "../trade/questions";
 import { M2_PER_SQFT, money, size, type Figures } from "../words/measures";
 import { QUESTION_HEADS } from "./heads";
@@ -25,10 +26,15 @@ function answered(of: "enquiry" | "rug", answers: Readonly<Record<string, unknow
 
 export const toldOfEnquiry = (answers: EnquiryAnswers): Told[] => answered("enquiry", { ...answers });
 
-/** Everything told about a rug but its story, label first. */
-export function toldOfRug(answers: RugAnswers): Told[] {
+/** The labels in a rug's photos that were agreed on, as the desk tells them. */
+export const labelsAtDesk = (photos: Parameters<typeof agreedLabels>[0]): string[] =>
+  agreedLabels(photos).map(({ text, by }) => `“${text}”, read from the photo, agreed by the ${by === "client" ? "client" : "workshop"}`);
+
+/** Everything told about a rug but its story, label first. `labels`: those that were read in its photos. */
+export function toldOfRug(answers: RugAnswers, labels: readonly string[] = []): Told[] {
+  const read = labels.length > 0 ? [{ ask: "The label", says: [...labels] }] : [];
   const free: [string, string | undefined][] = [["The label, as typed", labelSays(answers)], ["In the seller's words", answers.sellerWords]];
-  return [...free.flatMap(([ask, says]) => (says ? [{ ask, says: [says] }] : [])), ...answered("rug", { ...answers })];
+  return [...read, ...free.flatMap(([ask, says]) => (says ? [{ ask, says: [says] }] : [])), ...answered("rug", { ...answers })];
 }
 
 function labelSays({ labelText, labelFound }: RugAnswers): string | undefined {

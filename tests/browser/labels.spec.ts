@@ -46,6 +46,16 @@ async function sends(phone: Page, photo: Awaited<ReturnType<typeof file>>, conta
   await send(phone);
   return phone.context().storageState();
 }
+/** Titles of slips do not name who wrote. */
+async function openEnquiryOf(page: Page, name: string): Promise<void> {
+  await page.goto(`${desk.url}/desk/everything`);
+  const links = await page.locator('main a[href^="/desk/"]').filter({ hasText: /rug|Rug/ }).evaluateAll((all) => all.map((a) => (a as HTMLAnchorElement).href));
+  for (const href of links) {
+    await page.goto(href);
+    if (await page.getByText(name).first().isVisible()) return;
+  }
+  throw new Error(`No enquiry of ${name} is at the desk.`);
+}
 async function at(on: Locator, { x, y }: { x: number; y: number }): Promise<{ x: number; y: number }> {
   await on.scrollIntoViewIfNeeded();
   const box = await on.boundingBox();
@@ -65,7 +75,11 @@ test("A homeowner photographs the label, sees what was read and says it is right
     await phone.screenshot({ path: info.outputPath("label-390.png"), fullPage: true });
     await question(phone).getByRole("button", { name: "Yes, that is what it says" }).press("Enter");
     await expect(phone.getByText("This is what the label says. Thank you.")).toBeFocused();
-    // Asked once: the page about the label holds what was agreed to.
+    // Asked once: the way on passes over the question, and its page holds what was agreed to.
+    await phone.getByRole("link", { name: "Go on" }).click();
+    await expect(phone.getByRole("heading", { level: 1 })).toContainText("seller");
+    await phone.goto(`${desk.url}/ask/send`);
+    await expect(phone.getByText("“80% WOOL 20% VISCOSE”, read from your photo, agreed by you")).toBeVisible();
     await phone.goto(`${desk.url}/ask/label`);
     await expect(phone.getByRole("radio", { name: /^Yes, it says/ })).toBeChecked();
     await expect(phone.getByLabel("What the label says")).toHaveValue("80% WOOL\n20% VISCOSE");
@@ -75,6 +89,7 @@ test("A homeowner photographs the label, sees what was read and says it is right
   await page.getByRole("link", { name: "A rug, a mark or damage" }).first().click();
   const seen = page.getByRole("heading", { name: "The label in the photo" }).locator("..");
   await expect(seen).toContainText("This is what the label says.");
+  await expect(page.getByRole("region", { name: "As told" })).toContainText("“80% WOOL 20% VISCOSE”, read from the photo, agreed by the client");
   await seen.getByText("Correct the words").click();
   await seen.getByLabel("What stands on the label").fill("");
   await seen.getByRole("button", { name: "Keep these words" }).click();
@@ -145,12 +160,7 @@ test("A reviewer frames a label that lies in a photo of the whole rug, by mouse 
   await giveContact(phone, desk, { name: "Tobiah Lund", email: "tobiah@example.org" });
   await phone.goto(`${desk.url}/ask/send`);
   await send(phone);
-  await page.goto(`${desk.url}/desk/everything`);
-  const links = await page.locator('main a[href^="/desk/"]').filter({ hasText: /rug|Rug/ }).evaluateAll((all) => all.map((a) => (a as HTMLAnchorElement).href));
-  for (const href of links) {
-    await page.goto(href);
-    if (await page.getByText("Tobiah Lund").first().isVisible()) break;
-  }
+  await openEnquiryOf(page, "Tobiah Lund");
   await page.getByRole("link", { name: /^Measure The whole rug/ }).click();
   await page.getByRole("link", { name: "Label", exact: true }).click();
   const photo = page.getByRole("group", { name: "The photo of the label" });
@@ -172,4 +182,54 @@ test("A reviewer frames a label that lies in a photo of the whole rug, by mouse 
   await question(page).getByRole("button", { name: "Yes, that is what it says" }).click();
   await expect(page.getByText("This is what the label says.")).toBeFocused();
   await page.screenshot({ path: info.outputPath("label-page-1280.png"), fullPage: true });
+});
+
+test("A reviewer frames another part of a label that was agreed on, sees both readings and chooses; until then the agreed words count", async ({ person }, info) => {
+  test.setTimeout(240_000);
+  const client = await sends(await person(PHONE), await twoLabels(), { name: "Linnet Marsh", email: "linnet@example.org" });
+  const phone = await person({ ...PHONE, storageState: client });
+  await expect(async () => {
+    await phone.goto(`${desk.url}/your-enquiry`);
+    await expect(question(phone)).toBeVisible({ timeout: 2_000 });
+  }).toPass(READ);
+  await phone.getByText("No, it says something else").click();
+  await phone.getByLabel("What stands on the label").fill("100% silk");
+  await phone.getByRole("button", { name: "Keep these words" }).click();
+  await expect(phone.getByText("This is what the label says, put right by hand. Thank you.")).toBeFocused();
+
+  const page = await person({ storageState: owner });
+  await openEnquiryOf(page, "Linnet Marsh");
+  const frameRight = async () => {
+    await page.getByRole("link", { name: /^Measure The label/ }).click();
+    await page.getByRole("link", { name: "Label", exact: true }).click();
+    const photo = page.getByRole("group", { name: "The photo of the label" });
+    for (const corner of [RIGHT.from, RIGHT.to]) {
+      const to = await at(photo, corner);
+      await page.mouse.click(to.x, to.y);
+    }
+    await page.getByRole("button", { name: "Read this part" }).click();
+  };
+  const both = page.getByRole("group", { name: "Which words are right?" });
+  await frameRight();
+  await expect(both).toBeVisible(READ);
+  await expect(words(page)).toHaveText(["100% silk", "80% WOOL20% VISCOSE"]);
+  await expect(page.getByText("Agreed before. These words count until you say which are right.")).toBeVisible();
+  await expectAccessible(page);
+  await page.screenshot({ path: info.outputPath("both-1280.png"), fullPage: true });
+  await page.setViewportSize({ width: 390, height: 844 });
+  await page.emulateMedia({ colorScheme: "dark" });
+  await page.screenshot({ path: info.outputPath("both-390-dark.png"), fullPage: true });
+  await page.emulateMedia({ colorScheme: "light" });
+  await page.setViewportSize({ width: 1280, height: 900 });
+  await page.goto(page.url().replace(/\/photos\/.*$/u, ""));
+  await expect(page.getByRole("region", { name: "As told" })).toContainText("“100% silk”, read from the photo, agreed by the client");
+  await page.getByRole("button", { name: "Keep the words agreed before" }).press("Enter");
+  await expect(page.getByText("This is what the label says, put right by hand.")).toBeFocused();
+  await frameRight();
+  await expect(both).toBeVisible(READ);
+  await both.getByRole("button", { name: "Take the words read in the new frame" }).click();
+  await expect(page.getByText("This is what the label says.")).toBeFocused();
+  await expect(words(page)).toHaveText(["80% WOOL20% VISCOSE"]);
+  await phone.reload();
+  await expect(words(phone)).toHaveText(["80% WOOL20% VISCOSE"]);
 });

@@ -1,4 +1,5 @@
 "use server";
+import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
 import { forgetIntake, intakeCaller, intakeCallerOrOpen, rememberClient } from "@/app/_server/caller";
 import { clientWords } from "@/app/_server/client-words";
@@ -72,7 +73,10 @@ export async function lookAtLabel(photoId: string): Promise<Result<LabelReadingV
 
 /** What the person says stands there. */
 export async function answerLabel(before: LabelFormState, form: FormData): Promise<LabelFormState> {
-  return answerOfForm(before, form, (given) => ofIntake((caller) => answerLabelReading(caller, given, new Date())));
+  const after = await answerOfForm(before, form, (given) => ofIntake((caller) => answerLabelReading(caller, given, new Date())));
+  // The way on passes over a question that is answered now.
+  if (after.say === null) revalidatePath("/ask", "layout");
+  return after;
 }
 
 /** Where the person says the label lies. */

@@ -2,7 +2,7 @@ import Link from "next/link";
 import { redirect } from "next/navigation";
 import type { ReactNode } from "react";
 import { clientWords } from "@/app/_server/client-words";
-import type { IntakeView } from "@/lib/enquiry/read-intake";
+import { knownOf, type IntakeView } from "@/lib/enquiry/read-intake";
 import { applies, FIRST_STEP, previousStep, resumeAt, type StepId } from "@/lib/enquiry/steps";
 import { Shell } from "../_parts/shell";
 import { coloursOfPhotos, intakeOfDevice } from "./intake";
@@ -12,9 +12,10 @@ export async function StepFrame({ step, children }: { step: StepId; children: (i
   const { caller, intake } = await intakeOfDevice();
   if (intake.submittedReference) redirect("/ask/sent");
   if (!caller && step !== FIRST_STEP) redirect(`/ask/${FIRST_STEP}`);
-  if (!applies(step, intake.answers)) redirect(`/ask/${resumeAt(intake.answers, intake.photos.length)}`);
+  const known = knownOf(intake);
+  if (!applies(step, intake.answers)) redirect(`/ask/${resumeAt(intake.answers, intake.photos.length, known)}`);
   const words = await clientWords();
-  const back = previousStep(step, intake.answers);
+  const back = previousStep(step, intake.answers, known);
   return (
     <Shell
       words={words}

@@ -50,7 +50,10 @@ export async function lookAtLabel(photoId: string): Promise<Result<LabelReadingV
 
 /** What the client says stands there. */
 export async function answerLabel(before: LabelFormState, form: FormData): Promise<LabelFormState> {
-  return answerOfForm(before, form, (given) => ofClient((caller) => answerLabelReading(caller, given, new Date())));
+  const after = await answerOfForm(before, form, (given) => ofClient((caller) => answerLabelReading(caller, given, new Date())));
+  // What they told us stands on the same page.
+  if (after.say === null) revalidatePath("/your-enquiry");
+  return after;
 }
 
 /** Where the client says the label lies. */

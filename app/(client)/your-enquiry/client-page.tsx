@@ -6,7 +6,7 @@ import { FirstAid } from "@/lib/ui/first-aid";
 import { LabelReading } from "@/lib/ui/label-reading";
 import { inForce, isSettled } from "@/lib/enquiry/label-view";
 import { PrintButton } from "@/lib/ui/print-button";
-import { reviewOf } from "@/lib/ui/review";
+import { labelsRead, reviewOf } from "@/lib/ui/review";
 import { Strip } from "@/lib/ui/strip";
 import { Telephone } from "@/lib/ui/telephone";
 import type { Place } from "@/lib/ui/time";
@@ -89,7 +89,7 @@ function Rug({ rug, told, words, unit, isOneOfMany, mayShow }: RugProps) {
         </div>
       )}
       {rug.photos.length > 0 && <ShownPhotos photos={rug.photos} spots={rug.spots} mayShow={mayShow} names={photoNames(rug.photos, words)} shown={words.say("spots.shown")} />}
-      <Answers answers={{ ...told, rug: rug.answers }} words={words} unit={unit} />
+      <Answers answers={{ ...told, rug: rug.answers }} labels={labelsRead(rug.photos, words)} words={words} unit={unit} />
     </section>
   );
 }
@@ -102,8 +102,8 @@ const photoNames = (photos: ClientView["rugs"][number]["photos"], { say, table }
 const SHOWN_ELSEWHERE: readonly string[] = ["photos", "story", "contact"];
 
 /** What they answered to our questions, folded. */
-function Answers({ answers, words, unit }: { answers: IntakeAnswers; words: Words; unit: AreaUnit }) {
-  const lines = reviewOf(answers, 0, { words, areaUnit: unit }).filter((line) => !SHOWN_ELSEWHERE.includes(line.step));
+function Answers({ answers, labels, words, unit }: { answers: IntakeAnswers; labels: string[]; words: Words; unit: AreaUnit }) {
+  const lines = reviewOf(answers, 0, { words, areaUnit: unit, labels }).filter((line) => !SHOWN_ELSEWHERE.includes(line.step));
   if (lines.length === 0) return null;
   return (
     <details className={styles.details}>

@@ -94,6 +94,7 @@ export const QUESTIONNAIRE = {
   "review.change": "Change",
   "review.change-what": "Change: {what}",
   "review.no-label": "No label",
+  "review.label-read": "“{words}”, read from your photo, agreed by {by, select, client {you} other {the workshop}}",
   "review.no-photos": "None yet",
   "review.photo-count": "{count} {n, plural, one {photo} other {photos}}",
   "review.nothing": "Nothing yet",

@@ -94,6 +94,9 @@ describe("resumeAt", () => {
   it("goes on after the last answer, over pages that were left empty", () => {
     expect(resumeAt({ wetNow: "no", reason: "routine", rug: { sellerSaid: "wool" } })).toBe("bought");
   });
+  it("passes over what was answered elsewhere, on the way on and back", () => {
+    expect([nextStep("photos", {}, ["label"]), previousStep("seller", {}, ["label"]), resumeAt({ wetNow: "no", reason: "routine" }, 2, ["label"])]).toEqual(["seller", "photos", "seller"]);
+  });
   it("counts photos as an answer", () => expect(resumeAt({ wetNow: "no", reason: "routine" }, 2)).toBe("label"));
   it("goes to the last look once the contact is known", () => expect(resumeAt({ wetNow: "no", contact: { name: "Ada Invented" } })).toBe("send"));
 });

@@ -23,6 +23,14 @@ describe("nextQuestions", () => {
     expect(asked.filter((id) => id in FULL || ["trouble", "whole", "back", "pile", "label"].includes(id))).toEqual([]);
   });
   it("asks for a photo of the label while nothing but the seller's word speaks for silk", () => expect(ids({ wetNow: "no", sellerSaid: "silk", reason: "mis-sold", incidents: ["nothing"], changes: ["none"] })).toContain("label"));
+  it("asks for no photo of a label that was read in a photo of something else; one that was only typed may still be photographed", () => {
+    const asks = (strength: "label-photo" | "label-typed") => {
+      const label: Finding = { what: "label", value: { says: null, text: "HAND MADE", pile: null }, strength, from: "s1" };
+      return assess([...findings({ wetNow: "no", sellerSaid: "silk", reason: "mis-sold", incidents: ["nothing"], changes: ["none"] }), label], defaultSettings(), "2026-03-01T00:00:00Z").nextQuestions.map((q) => q.id);
+    };
+    expect(asks("label-typed")).toContain("label");
+    expect(asks("label-photo")).not.toContain("label");
+  });
   it("asks what happened before what liquid it was", () => {
     expect(ids({ wetNow: "no" })).toContain("incidents");
     expect(ids({ wetNow: "no" })).not.toContain("liquid");

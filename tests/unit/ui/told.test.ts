@@ -23,6 +23,9 @@ describe("toldOfRug", () => {
     ]);
   });
   it("says that there is no label", () => {
+    expect(toldOfRug({ labelText: "silk" }, ["“100% WOOL”, read from the photo, agreed by the client"]).map((t) => [t.ask, t.says])).toEqual([
+      ["The label", ["“100% WOOL”, read from the photo, agreed by the client"]], ["The label, as typed", ["“silk”"]],
+    ]);
     expect(toldOfRug({ labelFound: "none" })[0]?.says).toEqual(["There is no label"]);
   });
   it("does not repeat the questions of the enquiry", () => {

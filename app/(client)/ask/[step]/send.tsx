@@ -1,6 +1,6 @@
 import Link from "next/link";
 import type { IntakeView } from "@/lib/enquiry/read-intake";
-import { reviewOf } from "@/lib/ui/review";
+import { labelsRead, reviewOf } from "@/lib/ui/review";
 import { titleOf } from "@/lib/ui/step-titles";
 import { wordsIn } from "@/lib/words/words";
 import { readSettings } from "@/lib/workshop/settings";
@@ -17,7 +17,7 @@ export async function Send({ intake }: { intake: IntakeView }) {
     <>
       <h1>{title}</h1>
       <dl className={styles.review}>
-        {reviewOf(intake.answers, intake.photos.length, { words, areaUnit }).map((line) => (
+        {reviewOf(intake.answers, intake.photos.length, { words, areaUnit, labels: labelsRead(intake.photos, words) }).map((line) => (
           <div key={line.step}>
             <dt>{line.asked}</dt>
             <dd>{line.told}</dd>

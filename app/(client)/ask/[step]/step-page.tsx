@@ -3,6 +3,7 @@ import type { IntakeView } from "@/lib/enquiry/read-intake";
 import { valuesOf } from "@/lib/enquiry/step-forms";
 import { isFormStep } from "@/lib/enquiry/step-schemas";
 import type { StepId } from "@/lib/enquiry/steps";
+import { labelsRead } from "@/lib/ui/review";
 import { StepFields } from "@/lib/ui/step-fields";
 import { titleOf } from "@/lib/ui/step-titles";
 import { wordsIn, type MessageKey } from "@/lib/words/words";
@@ -28,7 +29,7 @@ export async function StepPage({ step, intake }: { step: StepId; intake: IntakeV
   const unsure = UNSURE_BUTTON[step];
   return (
     <StepForm step={step} title={titleOf(step, answers, words)} values={{ ...valuesOf(step, answers, areaUnit), ...(step === "label" ? agreedLabel(intake) : {}) }}>
-      <StepFields step={step} answers={answers} words={words} areaUnit={areaUnit} />
+      <StepFields step={step} answers={answers} words={words} areaUnit={areaUnit} known={step === "label" ? labelsRead(intake.photos, words) : []} />
       <GoOn step={step} answers={answers} words={words} unsure={unsure && words.say(unsure)} />
     </StepForm>
   );

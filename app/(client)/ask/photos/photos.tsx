@@ -1,5 +1,5 @@
 import Link from "next/link";
-import type { IntakeView } from "@/lib/enquiry/read-intake";
+import { knownOf, type IntakeView } from "@/lib/enquiry/read-intake";
 import { retellRemark } from "@/lib/enquiry/retell";
 import { nextStep } from "@/lib/enquiry/steps";
 import { askedPhotos } from "@/lib/ui/asked-photos";
@@ -26,7 +26,7 @@ export function Photos({ intake, words }: { intake: IntakeView; words: Words }) 
       <PhotoPicker kinds={askedPhotos(words)} photos={intake.photos.map((p) => retellRemark(words, p))} remove={takePhotoAway} spots={{ kept: intake.spots, keep: showSpots, takeBack: takeSpotsBack }} labels={{ ...LABELS, says: labelSays(words) }} />
       <div className={styles.foot}>
         <div className={styles.onward}>
-          <Link className="button" href={`/ask/${nextStep("photos", intake.answers)}`}>{say("ask.go-on")}</Link>
+          <Link className="button" href={`/ask/${nextStep("photos", intake.answers, knownOf(intake))}`}>{say("ask.go-on")}</Link>
           <p className="small">{intake.photos.length === 0 && `${say("photos.without")} `}{progressWords("photos", intake.answers, words)}</p>
         </div>
         <SendAsItIs step="photos" words={words} />

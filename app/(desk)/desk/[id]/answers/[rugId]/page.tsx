@@ -6,6 +6,7 @@ import { readEnquiry } from "@/lib/enquiry/read-enquiry";
 import { isCorrectable } from "@/lib/enquiry/step-schemas";
 import { stepsFor } from "@/lib/enquiry/steps";
 import { toldOn } from "@/lib/ui/review";
+import { labelsAtDesk } from "@/lib/ui/told";
 import { titleOf } from "@/lib/ui/step-titles";
 import { deskWords } from "@/lib/words/words";
 import { readSettings } from "@/lib/workshop/settings";
@@ -33,7 +34,7 @@ export default async function Page({ params }: { params: Promise<{ id: string; r
         {stepsFor(answers).filter(isCorrectable).map((step) => (
           <li key={step}>
             <Link href={`/desk/${id}/answers/${rugId}/${step}`}>{titleOf(step, answers, words)}</Link>
-            <span className={css.said} dir="auto">{toldOn(step, answers, rug.photos.length, { words, areaUnit }) || "Not answered"}</span>
+            <span className={css.said} dir="auto">{toldOn(step, answers, rug.photos.length, { words, areaUnit, labels: labelsAtDesk(rug.photos) }) || "Not answered"}</span>
           </li>
         ))}
       </ul>

@@ -8,6 +8,7 @@ import { isCorrectable } from "@/lib/enquiry/step-schemas";
 import { stepRow } from "@/lib/enquiry/steps";
 import { SEEN_IN_A_PHOTO } from "@/lib/trade/questions";
 import { StepFields } from "@/lib/ui/step-fields";
+import { labelsAtDesk } from "@/lib/ui/told";
 import { titleOf } from "@/lib/ui/step-titles";
 import { deskWords } from "@/lib/words/words";
 import { readSettings } from "@/lib/workshop/settings";
@@ -37,7 +38,7 @@ export default async function Page({ params }: Props) {
       <p className="small"><Link href={`/desk/${id}/answers/${rugId}`}>All answers about <bdi>{rug.title}</bdi></Link> <span className="num">· {enquiry.value.reference}</span></p>
       <div className={css.form}>
         <AnswerForm rugId={rugId} step={step} title={titleOf(step, answers, words)} values={valuesOf(step, answers, areaUnit)} back={`/desk/${id}/answers/${rugId}`} seen={mayBeSeen ? rug.seen.includes(question) : null}>
-          <StepFields step={step} answers={answers} words={words} areaUnit={areaUnit} />
+          <StepFields step={step} answers={answers} words={words} areaUnit={areaUnit} known={step === "label" ? labelsAtDesk(rug.photos) : []} />
         </AnswerForm>
       </div>
     </div>
