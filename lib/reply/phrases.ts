@@ -1,6 +1,6 @@
 import type { Range } from "../triage/assessment";
 import { figuresOf } from "../words/locales";
-import { money } from "../words/measures";
+import { estimate } from "../words/measures";
 import { wordsIn, type MessageKey, type Words } from "../words/words";
 import { wordsForChance } from "../triage/words";
 
@@ -103,12 +103,9 @@ export const yearsEnd = (years: number, end: "low" | "high", words: Words = ENGL
 const PRICE_TOO_WIDE = 4;
 export const isTellingPrice = ({ low, high }: Range): boolean => high < low * PRICE_TOO_WIDE;
 
-/** Two significant figures: an estimate must not look like a price list. */
-const roundEstimate = (amount: number) => (amount === 0 ? 0 : Number(amount.toPrecision(2)));
-
 /** A range of money as an estimate: "£120 to £180". `currency` ISO 4217; ends rounded to two significant figures. */
 export function moneyPhrase({ low, high }: Range, currency: string, words: Words = ENGLISH): string {
-  const say = (amount: number) => money(roundEstimate(amount), currency, words.locale);
+  const say = (amount: number) => estimate(amount, currency, words.locale);
   return say(low) === say(high) ? say(high) : words.say("money.range", { low: say(low), high: say(high) });
 }
 

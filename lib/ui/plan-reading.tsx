@@ -2,7 +2,7 @@ import { edgesCost, type MeasuredPlan } from "../enquiry/measured-plan";
 import type { PhotoDeskView } from "../enquiry/views";
 import type { CutDown, CutKind } from "../photo/cut-down";
 import { cutName } from "./plan-words";
-import { length, money as amount, run, size, smallArea, type Figures } from "../words/measures";
+import { estimate, length, run, size, smallArea, type Figures } from "../words/measures";
 import { percent } from "./figures";
 import css from "./plan-reading.module.css";
 
@@ -27,7 +27,7 @@ export function Places({ measured: { places, damagedCm2, damagedSdCm2, share }, 
 /** One way of cutting down in figures: what remains, its new edges and what they cost. */
 export function wayInWords(way: CutDown, money: Money): string {
   const pieces = way.pieces.map((b) => size(Math.round(b.right - b.left), Math.round(b.bottom - b.top), money)).join(" and ");
-  return `${pieces}; ${percent(way.shareKept)} kept; ${run(way.bindingM, money)} of binding, ${amount(edgesCost(way, money.bindingPerM), money.currency, money.locale)}`;
+  return `${pieces}; ${percent(way.shareKept)} kept; ${run(way.bindingM, money)} of binding, about ${estimate(edgesCost(way, money.bindingPerM), money.currency, money.locale)}`;
 }
 
 /** The ways that leave something of use, to choose from. */

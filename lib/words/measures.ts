@@ -32,6 +32,11 @@ export const decimal = (value: number, locale: Locale, decimals: number): string
 export const money = (amount: number, currency: string, locale: Locale, decimals = 0): string =>
   numberFormat(locale, { style: "currency", currency, minimumFractionDigits: decimals, maximumFractionDigits: decimals }).format(amount);
 
+/** An estimate must not look like a price list. Common practice, no published source. */
+const ESTIMATE_FIGURES = 2;
+/** An amount that nobody has quoted yet, rounded to two significant figures: "£120" for 123.40. `currency` ISO 4217. */
+export const estimate = (amount: number, currency: string, locale: Locale): string => money(amount === 0 ? 0 : Number(amount.toPrecision(ESTIMATE_FIGURES)), currency, locale);
+
 const unit = (value: number, name: "centimeter" | "meter" | "foot" | "inch", locale: Locale, decimals = 0) =>
   numberFormat(locale, { style: "unit", unit: name, unitDisplay: "short", maximumFractionDigits: decimals }).format(value);
 

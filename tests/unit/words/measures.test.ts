@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { OFFERED_LOCALES } from "../../../lib/words/locales";
-import { area, decimal, feetAndInches, length, longDate, M2_PER_SQFT, M_PER_FOOT, money, number, ratePerArea, ratePerLength, run, size, smallArea, type Figures } from "../../../lib/words/measures";
+import { area, decimal, estimate, feetAndInches, length, longDate, M2_PER_SQFT, M_PER_FOOT, money, number, ratePerArea, ratePerLength, run, size, smallArea, type Figures } from "../../../lib/words/measures";
 
 const METRIC: Figures = { locale: "en-GB", areaUnit: "m2" };
 const FEET: Figures = { locale: "en-US", areaUnit: "sqft" };
@@ -70,6 +70,8 @@ describe("money, numbers and dates", () => {
     expect(number(1234.5, locale, 1)).toBe("1,234.5");
   });
   it("show pennies only where they are asked for", () => {
+    // To two significant figures, at and beside the middle between two of them.
+    expect([123.4, 124.99, 125.01, 9.4, 0, 4_260].map((amount) => estimate(amount, "GBP", "en-GB"))).toEqual(["£120", "£120", "£130", "£9", "£0", "£4,300"]);
     expect([money(45, "GBP", "en-GB", 2), money(0, "EUR", "en-IE"), money(-12, "GBP", "en-GB")]).toEqual(["£45.00", "€0", "-£12"]);
   });
   it("tell the day of the workshop, not of the server", () => {
