@@ -6,7 +6,7 @@ import { text } from "node:stream/consumers";
 import * as z from "zod/mini";
 import { assessAnswers } from "../enquiry/assess-answers";
 import { findingsOfFile } from "../enquiry/bench-findings";
-import { colourPhoto } from "../enquiry/photo-view";
+import { colourPhoto, sentKinds } from "../enquiry/photo-view";
 import { enquiryFileSchema, type EnquiryFile } from "../enquiry/enquiry-file";
 import { remarkOn } from "../photo/quality";
 import { receivePhoto, type ReceivedPhoto } from "../photo/server/receive";
@@ -112,7 +112,7 @@ async function assessFile(file: EnquiryFile, { folder, now }: { folder: string; 
       channel: file.channel ?? "web", asOf: file.writtenAt ?? now.toISOString(),
       enquiry: { wetNow: file.wetNow, reason: file.reason },
       rugs: file.rugs.map((rug, at) => ({
-        answers: answersOf(rug), tests: findingsOfFile(rug), photos: (photos[at] ?? []).map((t) => t.kind), colours: colourPhoto(photos[at] ?? [])?.photo.measured.colours ?? [],
+        answers: answersOf(rug), tests: findingsOfFile(rug), ...sentKinds((photos[at] ?? []).map(({ kind, photo }) => ({ kind, quality: photo.measured.quality }))), colours: colourPhoto(photos[at] ?? [])?.photo.measured.colours ?? [],
       })),
       client: { name: file.client?.name ?? "", isTrade: file.reason === "trade" }, workshop: DEFAULT_SETTINGS,
     });

@@ -3,7 +3,7 @@ import { rugTitleOf, titleOf } from "../reply/describe";
 import type { LibraryRow } from "../reply/library";
 import { assess } from "../triage/assess";
 import type { Assessment, TriageSettings } from "../triage/assessment";
-import type { Finding } from "../triage/finding";
+import { SPOILT_PHOTO, type Finding } from "../triage/finding";
 import { findingsFromAnswers } from "../triage/findings-from-answers";
 import type { EnquiryAnswers, PhotoKind, QuestionId, RugAnswers } from "../trade/questions";
 import { openTests } from "../workshop/open-tests";
@@ -18,11 +18,11 @@ export interface EnquiryToAssess {
   enquiry: EnquiryAnswers;
   /**
    * At least one; `colours` of its face photo, empty without photos; `photos`: the kinds that were sent, so that none is
-   * asked for again; `seen`: answers that the workshop saw in a photo; `tests`: what was found on the bench or by a laboratory, where anything was;
+   * asked for again; `spoilt`: those that came out too dark, light or blurred, so that they are; `seen`: answers that the workshop saw in a photo; `tests`: what was found on the bench or by a laboratory, where anything was;
    * `measured`: in its photos.
    */
   rugs: readonly {
-    answers: RugAnswers; colours: readonly ColourShare[]; photos: readonly PhotoKind[];
+    answers: RugAnswers; colours: readonly ColourShare[]; photos: readonly PhotoKind[]; spoilt?: readonly PhotoKind[];
     seen?: readonly QuestionId[]; tests?: readonly Finding[]; measured?: readonly Finding[];
   }[];
   client: { name: string; isTrade: boolean };
@@ -44,9 +44,9 @@ const SEED = 1;
 /** From what was told to what is believed and what to answer. Pure; the server and the command line call this one function. */
 export function assessAnswers(e: EnquiryToAssess): AssessedEnquiry {
   const settings = triageSettings(e);
-  const rugs = e.rugs.map(({ answers, colours, photos, seen = [], tests = [], measured = [] }) => {
+  const rugs = e.rugs.map(({ answers, colours, photos, spoilt = [], seen = [], tests = [], measured = [] }) => {
     const told = findingsFromAnswers(answers, e.enquiry, seen);
-    const findings = [...told.filter((t) => !isBelied(t, tests)), ...photosSent(photos), ...measured.filter((m) => !repeats(m, told)), ...tests];
+    const findings = [...told.filter((t) => !isBelied(t, tests)), ...photosSent("photo", photos), ...photosSent(SPOILT_PHOTO, spoilt), ...measured.filter((m) => !repeats(m, told)), ...tests];
     return { title: rugTitleOf({ answers, colours }), findings, settings, assessment: assess(findings, settings, e.asOf) };
   });
   const stories = e.rugs.flatMap(({ answers }) => urgencyOfStory(answers, e.enquiry) ?? []);
@@ -54,8 +54,8 @@ export function assessAnswers(e: EnquiryToAssess): AssessedEnquiry {
 }
 
 /** Which photos are there is a finding of its own: it says nothing of the fibre, but nothing is asked for twice. */
-const photosSent = (kinds: readonly PhotoKind[]): Finding[] =>
-  (kinds.length > 0 ? [{ what: "photo", value: [...new Set(kinds)].sort(), strength: "told", from: "client" }] : []);
+const photosSent = (what: string, kinds: readonly PhotoKind[]): Finding[] =>
+  (kinds.length > 0 ? [{ what, value: [...new Set(kinds)].sort(), strength: "told", from: "client" }] : []);
 
 /** A plan stands on a size: where that is the one told, it is no news. */
 const repeats = (measured: Finding, told: readonly Finding[]): boolean =>

@@ -15,7 +15,7 @@ import { ok, refuse, type Caller, type Refusal, type Result } from "./caller";
 import { readLibrary } from "./library";
 import { inOneStepOfMany } from "./one-step";
 import { addClientLink } from "./open-client-link";
-import { colourPhoto } from "./photo-view";
+import { colourPhoto, sentKinds } from "./photo-view";
 import { enquiryFileSchema, type EnquiryFile } from "./enquiry-file";
 import { storeEnquiry } from "./store-enquiry";
 import { pokeOutbox } from "./write-letter";
@@ -118,7 +118,7 @@ export async function writeEntered(
     client,
     workshop: settings,
     library: await readLibrary(),
-    rugs: rugs.map((r) => ({ answers: r.answers, colours: colourPhoto(r.photos)?.photo.measured.colours ?? [], photos: r.photos.map((p) => p.kind) })),
+    rugs: rugs.map((r) => ({ answers: r.answers, colours: colourPhoto(r.photos)?.photo.measured.colours ?? [], ...sentKinds(r.photos.map(({ kind, photo }) => ({ kind, quality: photo.measured.quality }))) })),
   });
   return inOneStepOfMany(async (tx) => {
     await addPhotoRows(tx, photos, submittedAt);

@@ -6,7 +6,7 @@ import { assessAnswers } from "./assess-answers";
 import { findingsOfTests } from "./bench-findings";
 import { findingsOfLabels } from "./label-reading";
 import { measuredOf } from "./measurement-findings";
-import { kindsOf } from "./photo-view";
+import { storedKinds } from "./photo-view";
 import { storeAssessment } from "./store-enquiry";
 import { enquiryAnswersOf, rugAnswersOf, seenOf } from "./stored";
 import { urgenciesOfRugs, urgenciesOfWords, WORDS_PARTS } from "./unread-letters";
@@ -30,7 +30,7 @@ export async function judgeAnew(tx: Tx, rugId: string, now: Date): Promise<Asses
     client: enquiry.client,
     workshop: await readSettings(tx),
     rugs: [{
-      answers: rugAnswersOf(rug.answers), colours: [], photos: kindsOf(rug.photos),
+      answers: rugAnswersOf(rug.answers), colours: [], ...storedKinds(rug.photos),
       seen: seenOf(rug.answers), tests: [...findingsOfTests(rug.benchTests), ...findingsOfLabels(rug.photos)], measured: measuredOf(rug.photos),
     }],
   }).rugs;

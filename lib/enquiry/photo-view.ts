@@ -1,7 +1,7 @@
 import "server-only";
 import * as z from "zod/mini";
 import type { LabelReading, Photo } from "../store/database";
-import { remarkOn } from "../photo/quality";
+import { isSpoilt, remarkOn, type Quality } from "../photo/quality";
 import { PHOTO_KINDS, type PhotoKind } from "../trade/questions";
 import { labelReadingView } from "./label-reading";
 import type { ColourShare, PhotoView } from "./views";
@@ -25,8 +25,16 @@ const measuredSchema = z.object({
   }),
 });
 
-/** The kinds among these photos, as often as they are there. */
-export const kindsOf = (photos: readonly Pick<Photo, "kind">[]): PhotoKind[] => photos.map((p) => photoKindSchema.parse(p.kind));
+/** Which kinds of photos there are to judge a rug by, and which came out so dark, light or blurred that they are asked for again. */
+export interface SentKinds { photos: PhotoKind[]; spoilt: PhotoKind[] }
+
+export function sentKinds(taken: readonly { kind: PhotoKind; quality: Quality }[]): SentKinds {
+  const photos = taken.filter(({ kind, quality }) => !isSpoilt(quality, PHOTO_KINDS[kind])).map((p) => p.kind);
+  return { photos, spoilt: taken.map((p) => p.kind).filter((kind) => !photos.includes(kind)) };
+}
+
+export const storedKinds = (photos: readonly Pick<Photo, "kind" | "measured">[]): SentKinds =>
+  sentKinds(photos.map((p) => ({ kind: photoKindSchema.parse(p.kind), quality: measuredSchema.parse(p.measured).quality })));
 
 export const coloursOf = (photo: Pick<Photo, "measured">): ColourShare[] => measuredSchema.parse(photo.measured).colours;
 

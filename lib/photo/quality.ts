@@ -78,6 +78,10 @@ const SEEN: readonly { holds: (q: Quality, asked: Asked) => boolean; says: (q: Q
   { holds: (q, { fills }) => fills === true && q.subject < LIMITS.subject && q.subject > LIMITS.speck, says: () => "small" },
 ];
 
+/** Too dark, too light or too blurred to judge a rug by: such a photo is asked for again. */
+const SPOILT: readonly (keyof typeof REMARKS)[] = ["dark", "light", "blurred"];
+export const isSpoilt = (quality: Quality, asked: Asked = {}): boolean => SEEN.some((r) => r.holds(quality, asked) && SPOILT.includes(r.says(quality)));
+
 /** The one thing to do better, in a sentence: the first that holds. null when the photo will do. */
 export function remarkOn(quality: Quality, asked: Asked = {}): string | null {
   const seen = SEEN.find((r) => r.holds(quality, asked));

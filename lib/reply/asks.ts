@@ -1,10 +1,12 @@
 import type { LetterSign } from "../trade/letter-signs";
+import { FIBRE_PHOTOS } from "../trade/questions-value";
 import { PHOTO_KINDS, QUESTIONS, type PhotoKind, type QuestionId } from "../trade/questions";
 import type { Assessment, MechanismId } from "../triage/assessment";
+import { SPOILT_PHOTO } from "../triage/finding";
 import type { Words } from "../words/words";
 
 type Next = Assessment["nextQuestions"][number];
-/** How many things of a kind, questions or photos, a letter asks for at once. Elicited. */
+/** How many things of a kind, questions, photos or photos once more, a letter asks for at once. Elicited. */
 const MOST_ASKS = 2;
 
 /** Questions that only make sense on their page, worded for a letter. */
@@ -16,12 +18,13 @@ const HANDS_ON: readonly string[] = ["back", "pile", "touch", "footprints", "fri
 /** A label under a corner is not looked for where nobody may touch the rug. */
 const NOBODY_TOUCHES: readonly string[] = [...HANDS_ON, "label" satisfies PhotoKind];
 
-/** Asked of everybody for safety or handling: they tell nothing of fibre or damage, so that a letter never asks for one of them alone. */
-const FOR_CARE: readonly string[] = ["household", "age", "wetNow"] satisfies QuestionId[];
+const WET = "wetNow" satisfies QuestionId;
+/** Asked of everybody for safety or handling: they tell nothing of fibre or damage and do not stand among what would help most, but where words of the client speak of water. */
+const FOR_CARE: readonly string[] = ["household", "age", WET] satisfies QuestionId[];
 
 /**
  * What a letter asks for, in the assessment's order: questions and photos. No photo of the trouble where there is none,
- * and nothing that means handling a wet or mouldy rug. `likely`: what has probably happened. `one`: the one thing that would
+ * and nothing that means handling a wet or mouldy rug; spoilt photos first. `likely`: what has probably happened. `one`: the one thing that would
  * tell most, a photo if there is one; null where nothing left to ask would tell anything. `wetByWords`: by what the client
  * wrote, before anybody asked.
  */
@@ -29,19 +32,35 @@ export function asksOf(a: Assessment, likely: readonly MechanismId[], wetByWords
   const trouble = likely.some((m) => m !== "soil-only");
   const handsOff = a.firstAid !== null || wetByWords !== null || likely.includes("mould");
   const barred = wetByWords === "hands-off" ? NOBODY_TOUCHES : handsOff ? HANDS_ON : [];
-  const fits = ({ id }: Next) => (id !== "trouble" || trouble) && !barred.includes(id);
-  const of = (kind: Next["kind"]) => a.nextQuestions.filter((q) => q.kind === kind && fits(q)).slice(0, MOST_ASKS);
-  const [questions, photos] = [of("question"), of("photo")];
-  return { questions, photos, one: photos[0] ?? questions.find((q) => !FOR_CARE.includes(q.id)) ?? null };
+  const isForCare = (id: string) => FOR_CARE.includes(id) && !(id === WET && wetByWords !== null);
+  const fits = ({ id }: Next) => (id !== "trouble" || trouble) && !barred.includes(id) && !isForCare(id) && !isTold(a, id);
+  const of = (all: readonly Next[], kind: Next["kind"]) => all.filter((q) => q.kind === kind && fits(q)).slice(0, MOST_ASKS);
+  const spoilt = spoiltPhotos(a);
+  const fresh = a.nextQuestions.filter((q) => !spoilt.some((s) => s.id === q.id));
+  const [questions, photos] = [of(fresh, "question"), [...of(spoilt, "photo"), ...of(fresh, "photo")]];
+  return { questions, photos, one: photos[0] ?? questions[0] ?? null };
 }
+
+/** The photos that came too dark, light or blurred to judge by: they were worth taking once, and are asked for again. */
+const spoiltPhotos = ({ findings }: Assessment): Next[] =>
+  findings.filter((f) => f.what === SPOILT_PHOTO).flatMap((f) => [f.value].flat()).map((kind) => ({ kind: "photo", id: String(kind), ask: "", why: "" }));
+
+/** A photo of what the client has told in words already: a letter does not ask for it again. A label is: its photo weighs more. */
+const isTold = ({ findings }: Assessment, id: string): boolean => {
+  const answers = FIBRE_PHOTOS[id as PhotoKind];
+  return answers !== undefined && id !== "label" && findings.some((f) => f.what === answers);
+};
+
+/** Whether nobody has said yet if any of it is wet: asked in a sentence of its own, for safety. */
+export const isWetUnknown = (a: Assessment): boolean => a.nextQuestions.some((q) => q.id === WET);
 
 const lower = (text: string) => text.charAt(0).toLowerCase() + text.slice(1);
 
 /** One line of a letter's list. */
-export function askLine(q: Next, words: Words): string {
+export function askLine(q: Next, a: Assessment, words: Words): string {
   if (q.kind === "photo" && q.id in PHOTO_KINDS) {
     const kind = q.id as PhotoKind;
-    return `– ${words.say("letter.photo-asked", { what: lower(words.table(`photo.${kind}.ask`)), hint: words.table(`photo.${kind}.hint`) })}`;
+    return `– ${words.say(spoiltPhotos(a).some((s) => s.id === q.id) ? "letter.photo-asked-again" : "letter.photo-asked", { what: lower(words.table(`photo.${kind}.ask`)), hint: words.table(`photo.${kind}.hint`) })}`;
   }
   const own = IN_A_LETTER.find((id) => id === q.id);
   if (own) return `– ${words.say(`ask.${own}`)}`;

@@ -4,7 +4,8 @@ import type { Assessment, Range } from "../triage/assessment";
 import type { Strength } from "../triage/finding";
 import type { EnquiryAnswers, RugAnswers } from "../trade/questions";
 import { isFibreId, type FibreId } from "../trade/fibres";
-import { asksOf } from "./asks";
+import { speaksAgainstSilk } from "../triage/price-evidence";
+import { asksOf, isWetUnknown } from "./asks";
 import type { Facts, NumberFact, WordFact } from "./condition";
 import { isTellingPrice, lifeTold } from "./phrases";
 
@@ -25,8 +26,11 @@ export interface FactsInput {
   hasName: boolean;
 }
 
+/** Piles that hold viscose. */
+export const VISCOSE_LIKE: readonly FibreId[] = ["viscose", "wool-viscose", "silk-viscose", "cotton-viscose"];
+
 /** Fibres that lose their strength and form in water as viscose does. Source: elicited, from the wet behaviour of regenerated cellulose. */
-export const WATER_SHY: readonly FibreId[] = ["viscose", "wool-viscose", "silk-viscose", "cotton-viscose", "lyocell", "acetate"];
+export const WATER_SHY: readonly FibreId[] = [...VISCOSE_LIKE, "lyocell", "acetate"];
 
 /** Strongest first. */
 const STRENGTHS: readonly Strength[] = ["laboratory", "bench", "label-photo", "label-typed", "photo", "told"];
@@ -37,6 +41,9 @@ const STRENGTHS: readonly Strength[] = ["laboratory", "bench", "label-photo", "l
  */
 export const strengthsOf = (a: Assessment): Strength[] =>
   STRENGTHS.filter((s) => a.findings.some((f) => f.strength === s && !isUnread(f) && (f.decibans !== 0 || (s !== "bench" && s !== "laboratory"))));
+
+/** Whether photos that can be judged by are part of what an assessment rests on: something was seen in one, or they were there to be looked at. */
+export const sawPhotos = (a: Assessment): boolean => a.findings.some((f) => f.strength === "photo" || f.what === "photo");
 
 /** A label in whose words no fibre could be read: nothing goes by it. */
 const isUnread = ({ what, value }: Assessment["findings"][number]): boolean =>
@@ -54,6 +61,12 @@ const WORTH_SAYING = 0.33;
 
 /** An improvement whose upper end is below this is little. Per cent, elicited; the bound of the paragraphs that are sorry for it. */
 const LITTLE_PERCENT = 25;
+
+/** Whether cleaning costs as much as the rug may be worth today, or where that is not known as much as a new one: middle against middle. Elicited. */
+const costsMore = ({ money }: Assessment): boolean => {
+  const worth = money?.valueToday ?? money?.replace;
+  return Boolean(money?.clean && worth && money.clean.median >= worth.median);
+};
 
 /** The methods that clean, in the order of the assessment: neither dusting, nor leaving it, nor what an owner does at home. */
 const CLEANS_NOTHING: readonly MethodId[] = ["dusting", "none", "at-home"];
@@ -93,6 +106,7 @@ function given({ rug: { assessment: a, wetByWords }, hasTelephone, hasName }: Fa
     improvement: a.improvement, "first-aid": a.firstAid, "said-wet": wetByWords, "said-flood": wetByWords === "hands-off",
     "clean-price": a.money?.clean, "cut-down-price": a.money?.cutDown, "replace-price": replacePrice(a),
     photos: asks.photos.length, questions: asks.questions.length, "one-ask": asks.one,
+    "costs-more": costsMore(a), "price-against-silk": speaksAgainstSilk(a), "wet-unknown": isWetUnknown(a) && !a.firstAid && !wetByWords,
     referral: a.advice.referTo, telephone: hasTelephone, name: hasName,
     "doubtful-worth": (a.beyondRepair ?? 0) >= WORTH_SAYING, "little-hope": a.improvement !== null && a.improvement.high < LITTLE_PERCENT,
   };

@@ -2,13 +2,14 @@ import type { FibreId } from "../trade/fibres";
 import { FIRST_AID } from "../trade/first-aid";
 import type { Tone } from "../trade/tones";
 import type { Assessment, MethodId } from "../triage/assessment";
+import type { Strength } from "../triage/finding";
 import { emergencyIn, firstAidIn } from "../words/first-aid";
 import type { Locale } from "../words/locales";
 import type { AreaUnit } from "../words/measures";
 import { referralIn } from "../words/referral";
 import { wordsIn, type Words } from "../words/words";
 import { askLine, asksOf } from "./asks";
-import { cleaning, labelFibre, labelTextOf, likelyMechanisms, namedFibres, replacePrice, strengthsOf, type RugForDraft } from "./facts";
+import { cleaning, labelFibre, labelTextOf, likelyMechanisms, namedFibres, replacePrice, sawPhotos, strengthsOf, type RugForDraft } from "./facts";
 import type { ParagraphRow } from "./paragraphs/row";
 import { fillWith, isSlot, slotsIn, type SlotName } from "./slot-words";
 import { colourIn, colourName, plain, titleIn } from "./rug-title";
@@ -54,8 +55,14 @@ function labelQuote(text: string | undefined): string | null {
   return /^[\p{L}\p{M}\d %.,:/&-]{2,40}$/u.test(label) ? label : null;
 }
 
+/** What a letter says it goes by; photos come last, and only where no label in one of them is named already. */
+function evidenceKinds(a: Assessment): Strength[] {
+  const kinds = strengthsOf(a).filter((s) => s !== "photo");
+  return sawPhotos(a) && !kinds.includes("label-photo") ? [...kinds, "photo"] : kinds;
+}
+
 function evidence({ assessment, answers }: RugForDraft, words: Words): string {
-  const kinds = strengthsOf(assessment);
+  const kinds = evidenceKinds(assessment);
   const quoted = kinds.find((s) => s.startsWith("label-"));
   const quote = labelQuote(labelTextOf(assessment) ?? answers.labelText);
   const said = kinds.map((s) => (s === quoted && quote ? words.say("letter.label-quoted", { label: words.say(`evidence.${s}`), words: quote }) : words.say(`evidence.${s}`)));
@@ -111,7 +118,7 @@ export function slotsOf(input: SlotsInput): Slots {
     worse: a.worse === null ? null : chancePhrase(a.worse, words), beyond: a.beyondRepair === null ? null : likelihood(a.beyondRepair, words),
     methods: offered.length ? listed(offered.map((m) => words.say(`method.${m}`)), "or", words) : null,
     clean: money("clean"), cutDown: money("cutDown"), replace: replacePrice(a) && money("replace"),
-    asks: [...asks.questions, ...asks.photos].map((q) => askLine(q, words)).join("\n") || null, ask: asks.one && askLine(asks.one, words),
+    asks: [...asks.questions, ...asks.photos].map((q) => askLine(q, a, words)).join("\n") || null, ask: asks.one && askLine(asks.one, a, words),
     firstAid: a.firstAid && lines(firstAidIn(words, a.firstAid, workshop.emergencyNumber)), firstAidInShort: lines([emergency, ...FIRST_AID.inShort.map((_, at) => words.table(`first-aid.short.${at}`))]),
     emergency,
     referTo: a.advice.referTo && referralIn(words, a.advice.referTo), telephone: workshop.telephone || null,

@@ -18,6 +18,9 @@ export interface Sample {
   readonly yarn: "whole" | "field" | "accent";
 }
 
+/** The finding that photos came out too dark, light or blurred to judge by: `value` is their kinds. They say nothing of the fibre. */
+export const SPOILT_PHOTO = "photo-spoilt";
+
 export interface Finding {
   /** The kind of evidence: a row of the evidence table, e.g. `shine`, `label`, `price-per-m2`, `liquid`. */
   readonly what: string;

@@ -4,6 +4,7 @@ import { CLASSES_WITH_SILK, LOOSE_LOG_SD, LOOSE_PLACES, PRICE_CLIP_DB, PRICE_STR
 import type { NamedFibre } from "../trade/likelihood-table";
 import { CURRENCIES, type Currency } from "../trade/questions";
 import { NAMED, type NamedVector } from "./classes";
+import type { Assessment } from "./assessment";
 import type { Finding, FindingValue } from "./finding";
 import { drawNormal, type Random } from "./random";
 
@@ -94,6 +95,19 @@ export function priceLikelihood(price: PriceEvidence, random: Random | null = nu
     if (!withSilk || price.logPounds <= usual) return clipped(densityAt(i, price.logPounds), viscose, withSilk);
     return clipped(densityAt(i, usual), densityAt(VISCOSE, usual), withSilk);
   });
+}
+
+/** From this many decibans against viscose on, a price speaks against silk clearly enough to say so. Elicited; the step of "clearly". */
+const AGAINST_SILK_DB = -4;
+const SILK = NAMED.indexOf("silk");
+
+/** Whether the price that was paid speaks clearly against silk: it is far below what silk costs. False where none was told, or none that can be read. */
+export function speaksAgainstSilk({ findings, asOf, money }: Pick<Assessment, "findings" | "asOf" | "money">): boolean {
+  const back = findings.find((f) => f.what === "back")?.value;
+  const price = readPrice(findings.find((f) => f.what === "price-per-m2")?.value ?? "", {
+    currency: money?.currency ?? "", year: Number(asOf.slice(0, 4)), make: typeof back === "string" ? back : null,
+  });
+  return price !== null && 10 * Math.log10(priceLikelihood(price)[SILK] as number) <= AGAINST_SILK_DB;
 }
 
 /** Sums per m² (pounds of 2024) that stand for five bands of price, and where the bands meet. Elicited. */

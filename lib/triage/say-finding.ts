@@ -2,7 +2,7 @@ import { COMPARED, comparedBy } from "../trade/compared";
 import { fibreName, isFibreId, type FibreId } from "../trade/fibres";
 import { QUESTIONS, type QuestionId } from "../trade/questions";
 import type { WeightBalance } from "./assessment";
-import type { Finding, FindingValue } from "./finding";
+import { SPOILT_PHOTO, type Finding, type FindingValue } from "./finding";
 import { tellTest } from "./tell-test";
 
 /** A finding as a clause that can stand in a sentence, once for staff and once for the client. */
@@ -93,6 +93,7 @@ export function tellFinding(finding: Finding, tells: Tells = PLAIN): Told {
   }
   if (finding.what === "labelFound") return both("no label was found on it");
   if (finding.what === "photo") return both(`photos came with it: ${[finding.value].flat().join(", ")}`);
+  if (finding.what === SPOILT_PHOTO) return both(`photos came out too dark, too light or too blurred to judge by: ${[finding.value].flat().join(", ")}`);
   const plain = fields ? Object.entries(fields).map(([k, v]) => `${k} ${v}`).join(", ") : String(finding.value);
   return both(`${finding.what}: ${plain.slice(0, 200)}`);
 }

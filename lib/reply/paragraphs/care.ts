@@ -1,9 +1,13 @@
-import { WATER_SHY } from "../facts";
+import { VISCOSE_LIKE, WATER_SHY } from "../facts";
 import type { ParagraphRow } from "./row";
 import { OURS, TRADE, WET_VISCOSE } from "./sources";
+import { HARM, OFFERED } from "./troubles";
 
 /** Loss of looks, not of use: the rug still serves. */
 const LOOKS = ["fading", "matting", "bleaching", "browning-use", "pile-distortion", "water-mark", "food-old"];
+const HARM_OR_FADING = [...HARM, "fading"];
+/** Cleaning costs what the rug is worth, or gains little. */
+const NOT_WORTH_IT = ["costs-more", "little-hope"];
 const WET = ["immersion-wash", "wet-hand-clean"];
 const CLEANING = ["immersion-wash", "wet-hand-clean", "low-moisture", "solvent-dry"];
 
@@ -26,8 +30,12 @@ export const CARE: readonly ParagraphRow[] = [
 
   { ...WET_VISCOSE, id: "refuse-wet-viscose", version: 1, place: "refuse", when: { is: { ruledOut: WET, leading: WATER_SHY }, not: { certainty: ["unknown", "open"], who: ["trade"] } },
     text: "We will not wash it, and please do not clean it at home: in water this fibre grows weak, and can burst, mat and turn brown." },
-  { ...WET_VISCOSE, id: "refuse-wet-trade", version: 1, place: "refuse", when: { is: { ruledOut: WET, who: ["trade"] }, atLeast: { waterShy: 0.2 } },
+  { ...WET_VISCOSE, id: "refuse-wet-trade", version: 2, place: "refuse", when: { is: { ruledOut: WET, who: ["trade"], leading: VISCOSE_LIKE } },
     text: "We would not wet it again: in water viscose grows weak, and can burst, mat and turn brown." },
+  { ...WET_VISCOSE, id: "refuse-wet-trade-fibre", version: 1, place: "refuse", when: { is: { ruledOut: WET, who: ["trade"], leading: WATER_SHY } },
+    text: "We would not wet it again: this fibre grows weak in water." },
+  { ...WET_VISCOSE, id: "refuse-wet-trade-perhaps", version: 1, place: "refuse", when: { is: { ruledOut: WET, who: ["trade"] }, atLeast: { waterShy: 0.2 } },
+    text: "As long as it may hold viscose, we would not wet it again: in water that fibre grows weak, and can burst, mat and turn brown." },
   { ...WET_VISCOSE, id: "refuse-wet-perhaps", version: 1, place: "refuse", when: { is: { ruledOut: WET }, atLeast: { waterShy: 0.2 } },
     text: "As long as it may hold viscose, we will not wash it, and please do not clean it at home: in water that fibre grows weak, and can burst, mat and turn brown." },
   { ...TRADE, id: "refuse-wet-jute", version: 1, place: "refuse", when: { is: { ruledOut: WET, leading: ["hard-fibre"] } },
@@ -42,8 +50,12 @@ export const CARE: readonly ParagraphRow[] = [
   { ...OURS, id: "worse", version: 1, place: "worse", when: { is: { offered: CLEANING }, not: { age: ["antique"], certainty: ["unknown"] }, atLeast: { worse: 0.1 } },
     text: "There is a real chance, {worse}, that cleaning makes it worse." },
 
-  { ...OURS, id: "beyond-repair", version: 3, place: "beyond", when: { atLeast: { beyondRepair: 0.33 }, not: { age: ["antique"], certainty: ["unknown"] } },
-    text: "It is {beyond} that saving it is not worth the cost. That is provisional: nobody here has inspected it." },
+  { ...OURS, id: "beyond-repair", version: 4, place: "beyond", when: { is: { has: ["costs-more"], top: HARM }, atLeast: { beyondRepair: 0.33 }, not: { age: ["antique"], certainty: ["unknown"], advice: OFFERED } },
+    text: "It is {beyond} that saving it is not worth the cost, set against what it may be worth today. That is provisional: nobody here has inspected it." },
+  { ...OURS, id: "little-gain", version: 1, place: "beyond", when: { is: { has: ["little-hope"], top: HARM_OR_FADING }, atLeast: { beyondRepair: 0.33 }, not: { age: ["antique"], certainty: ["unknown"], advice: OFFERED } },
+    text: "It is {beyond} that cleaning would bring back too little to be worth its cost. That is provisional: nobody here has inspected it." },
+  { ...OURS, id: "costs-more", version: 1, place: "beyond", when: { is: { has: ["costs-more"] }, not: { age: ["antique"], certainty: ["unknown"], advice: [...OFFERED, "leave-alone", "ask-for-more"], incidents: ["flood"], who: ["trade"] } },
+    text: "Cleaning may well cost more than the rug is worth today." },
   { ...TRADE, id: "cut-down-priced", version: 3, place: "repair", when: { is: { advice: ["advise-cut-down"], has: ["cut-down-price"] }, not: { age: ["antique"] } },
     text: "If an inspection finds the damage at one side or end, and sound ground beside it, it could be cut away and bound again, for {cutDown}." },
   { ...TRADE, id: "cut-down", version: 3, place: "repair", when: { is: { advice: ["advise-cut-down"] }, not: { age: ["antique"] } },
@@ -52,9 +64,9 @@ export const CARE: readonly ParagraphRow[] = [
     text: "What it has lost is looks and not use: you could well keep it as it is and spend nothing. If that will not do, a new rug like it costs very roughly {replace}." },
   { ...OURS, id: "keep", version: 1, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"], top: LOOKS }, not: { age: ["antique"] } },
     text: "What it has lost is looks and not use: you could well keep it as it is and spend nothing." },
-  { ...OURS, id: "replace-priced", version: 2, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"], has: ["replace-price"] }, not: { age: ["antique"] }, atLeast: { beyondRepair: 0.66 } },
+  { ...OURS, id: "replace-priced", version: 3, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"], has: NOT_WORTH_IT }, not: { age: ["antique"] }, atLeast: { beyondRepair: 0.66 } },
     text: "We would rather not take your money for cleaning. A new rug like it costs very roughly {replace}." },
-  { ...OURS, id: "replace", version: 2, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"] }, not: { age: ["antique"] }, atLeast: { beyondRepair: 0.66 } },
+  { ...OURS, id: "replace", version: 3, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"], has: NOT_WORTH_IT }, not: { age: ["antique"] }, atLeast: { beyondRepair: 0.66 } },
     text: "We would rather not take your money for cleaning, and would think about replacing it." },
   { ...OURS, id: "replace-doubtful", version: 1, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"] }, not: { age: ["antique"] } },
     text: "Please do not spend money on cleaning before someone has seen it and told you what it can gain." },

@@ -1,9 +1,12 @@
+import type { Condition } from "../condition";
 import type { ParagraphRow } from "./row";
 import { OURS, TRADE } from "./sources";
+import { HARM, OFFERED } from "./troubles";
 
-const PRICED = ["routine-clean", "inspect-and-test", "quote-with-limits", "first-aid"];
 const VISITED = ["routine-clean", "inspect-and-test", "quote-with-limits", "advise-cut-down"];
-const UNDECIDED = ["routine-clean", "inspect-and-test", "quote-with-limits", "advise-cut-down", "first-aid"];
+const UNDECIDED = [...OFFERED, "advise-cut-down"];
+/** Where a letter names no price for cleaning. */
+const NO_PRICE: Condition["not"] = { age: ["antique"], incidents: ["flood"], certainty: ["unknown"], who: ["trade"], reason: ["what-is-it", "mis-sold"] };
 
 /** Cautions, price, what we would like to see, the next step, claims, and how a letter ends. */
 export const ENDS: readonly ParagraphRow[] = [
@@ -18,7 +21,9 @@ export const ENDS: readonly ParagraphRow[] = [
   { ...OURS, id: "special-not-ours", version: 1, place: "special", when: { is: { advice: ["not-our-work"] } },
     text: "This is not work that we do, and we would rather say so at once." },
 
-  { ...OURS, id: "price-clean", version: 2, place: "price", when: { is: { advice: PRICED, has: ["clean-price"] }, not: { age: ["antique"], incidents: ["flood"], certainty: ["unknown"], who: ["trade"], reason: ["what-is-it", "mis-sold"] } },
+  { ...OURS, id: "price-clean-dear", version: 1, place: "price", when: { is: { advice: OFFERED, has: ["costs-more"] }, not: NO_PRICE },
+    text: "Cleaning would cost about {clean}, which may be more than the rug is worth today. That is an estimate; we agree price and limits with you before we begin." },
+  { ...OURS, id: "price-clean", version: 2, place: "price", when: { is: { advice: OFFERED, has: ["clean-price"] }, not: NO_PRICE },
     text: "Cleaning would cost about {clean}. That is an estimate; we agree price and limits with you before we begin." },
 
   { ...OURS, id: "asks-said-wet", version: 1, place: "asks", when: { is: { has: ["said-wet"] } },
@@ -29,6 +34,9 @@ export const ENDS: readonly ParagraphRow[] = [
     text: "It would help us most to know or see this:\n{asks}" },
   { ...OURS, id: "asks-one-more", version: 2, place: "asks", when: { is: { has: ["one-ask"], certainty: ["likely"], advice: ["inspect-and-test", "first-aid", "quote-with-limits"] } },
     text: "One thing would tell us more:\n{ask}" },
+
+  { ...TRADE, id: "wet-unknown", version: 1, place: "wet-unknown", when: { is: { has: ["wet-unknown"] }, not: { who: ["trade"] } },
+    text: "If any part of it is wet now, please tell us first of all: that cannot wait." },
 
   { ...TRADE, id: "claim-trade", version: 2, place: "claim", when: { is: { who: ["trade"] } },
     text: "For your insurer, keep dated photos and a note of what was used, when and for how long. We can set down what we find. What is covered or whose fault it is we cannot say: your local law decides." },
@@ -61,7 +69,7 @@ export const ENDS: readonly ParagraphRow[] = [
     text: "Bring it rolled and not folded, or ask us whether we can collect it.",
     tones: { warm: "You can bring it, rolled and not folded. If that is hard for you, ask us whether we can collect it." } },
 
-  { ...OURS, id: "closing-hard-news", version: 2, place: "closing", when: { is: { certainty: ["firm", "likely"], rugs: ["one"] }, not: { who: ["trade"], has: ["little-hope"] }, atLeast: { beyondRepair: 0.66 } },
+  { ...OURS, id: "closing-hard-news", version: 3, place: "closing", when: { is: { certainty: ["firm", "likely"], rugs: ["one"], top: HARM }, not: { who: ["trade"], has: ["little-hope"], advice: OFFERED }, atLeast: { beyondRepair: 0.66 } },
     text: "We know that you hoped for better news.", tones: { warm: "We know that you hoped for better news, and are sorry not to have it." } },
 
   { ...OURS, id: "signature", version: 1, place: "signature", when: {}, text: "With kind regards,\n{signature}",

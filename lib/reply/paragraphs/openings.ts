@@ -1,9 +1,9 @@
+import { VISCOSE_LIKE } from "../facts";
 import type { ParagraphRow } from "./row";
 import { OURS, TRADE, WET_VISCOSE } from "./sources";
 
 /** Trouble beside which a good fibre is no good news. */
 const GRAVE = ["mould", "insects", "dye-bleed", "pile-distortion", "backing-failure", "shrinkage"];
-const VISCOSE_LIKE = ["viscose", "wool-viscose", "silk-viscose", "cotton-viscose"];
 
 /** Greeting, first aid, and the answer to "what is it", with the strength of its evidence. */
 export const OPENINGS: readonly ParagraphRow[] = [
@@ -55,6 +55,9 @@ export const OPENINGS: readonly ParagraphRow[] = [
   { ...OURS, id: "evidence-told", version: 1, place: "evidence", when: { is: { strongest: ["told", "photo"] }, not: { certainty: ["unknown"] } },
     text: "Words and photos can mislead, so this stays a careful guess until the pile has been tested.",
     tones: { brief: "That is a careful guess until the pile has been tested." } },
+
+  { ...TRADE, id: "paid-little", version: 1, place: "paid", when: { is: { soldAs: ["silk", "wool-and-silk"], has: ["price-against-silk"] }, not: { leading: ["silk", "wool-silk"], who: ["trade"] } },
+    text: "What you paid speaks against silk as well: a silk rug mostly costs far more." },
 
   { ...WET_VISCOSE, id: "art-silk", version: 1, place: "sold-as", when: { is: { leading: VISCOSE_LIKE, soldAs: ["art-silk"] }, not: { who: ["trade"] } },
     text: "“Art silk”, like bamboo or banana silk, is mostly a trade name for viscose: a fibre made from wood or plant pulp. It shines like silk but is weak when wet." },

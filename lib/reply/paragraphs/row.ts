@@ -21,8 +21,8 @@ export interface Place {
   readonly when?: Condition;
 }
 export type PlaceId =
-  | "greeting" | "first-aid" | "trade-call" | "heading" | "fibre" | "outlook" | "evidence" | "sold-as" | "safety" | "refer" | "cause" | "care"
-  | "refuse" | "worse" | "beyond" | "repair" | "living" | "life" | "special" | "price" | "asks" | "next-step" | "claim" | "notes" | "visit" | "closing" | "signature";
+  | "greeting" | "first-aid" | "trade-call" | "heading" | "fibre" | "outlook" | "evidence" | "paid" | "sold-as" | "safety" | "refer" | "cause" | "care"
+  | "refuse" | "worse" | "beyond" | "repair" | "living" | "life" | "special" | "price" | "asks" | "wet-unknown" | "next-step" | "claim" | "notes" | "visit" | "closing" | "signature";
 
 /**
  * One paragraph of the workshop's letters. Plain data, edited in a form; `version` goes up with every change of its text

@@ -11,6 +11,7 @@ export const LETTERS = {
   "letter.label-quoted": "{label} (“{words}”)",
   "letter.message-alone": "your message alone",
   "letter.photo-asked": "A photo of {what}. {hint}.",
+  "letter.photo-asked-again": "Once more, a photo of {what}, as the one we have is too dark, too light or blurred. {hint}.",
 
   "rug.colour-size": "{colour}, {size}",
   "rug.size": "Rug, {size}",

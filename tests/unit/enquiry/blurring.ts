@@ -164,7 +164,8 @@ export function blurring(): void {
       const { enquiryId } = enquiry;
       const { documentId } = good(await makeDocument(ivo, { enquiryId, rugId, kind: "condition-report", filled: {} }, later(1)));
       good(await encloseDocument(ivo, { documentId, isEnclosed: true }, later(1)));
-      const { letterId } = good(await approveReply(ivo, { enquiryId, number: 1, documents: [documentId] }, later(2)));
+      const { draft } = good(await readEnquiry(ivo, enquiryId, later(1)));
+      const { letterId } = good(await approveReply(ivo, { enquiryId, number: draft?.number ?? 0, documents: [documentId] }, later(2)));
       const before = good(await documentFile(ivo, documentId, later(3)));
       expect(await contrast(pictureIn(before.bytes), FACE)).toBeGreaterThan(60);
       const was = (await database().document.findUniqueOrThrow({ where: { id: documentId } })).sha256;

@@ -74,7 +74,8 @@ export async function intake(answers: IntakeAnswers = WET_VISCOSE, now = NOW): P
 
 let picture: Promise<Buffer> | undefined;
 const jpeg = () =>
-  (picture ??= sharp({ create: { width: 64, height: 48, channels: 3, background: "#8a8f98" } })
+  // A weave, as a plain picture counts as blurred and is asked for again.
+  (picture ??= sharp({ create: { width: 64, height: 48, channels: 3, background: "#8a8f98", noise: { type: "gaussian", mean: 140, sigma: 25 } } })
     .jpeg()
     .toBuffer());
 export const photoBody = async (): Promise<Readable> => Readable.from([await jpeg()]);

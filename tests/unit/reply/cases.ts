@@ -59,8 +59,9 @@ export const CASES: Record<string, Case> = {
   "dye ran after a wash, wool": {
     sketch: { fibres: { wool: 0.9 }, methods: WOOL_METHODS, evidence: [told("touch", "springy")], mechanisms: { "dye-bleed": 0.92 }, rest: { improvement: range(5, 22, 50), beyondRepair: 0.45, worse: 0.05, lifeYears: range(3, 8, 15) } },
     answers: { changes: ["ran"] }, enquiry: { reason: "after-cleaning" },
-    says: [/dye has run/, /keep it dry/, "5–50 %", "hidden corner", /about as likely as not that saving it/, /provisional/],
-    never: [/certainly|guarantee/],
+    says: [/dye has run/, /keep it dry/, "5–50 %", "hidden corner"],
+    // No price is known, so that no cost can be set against a worth.
+    never: [/certainly|guarantee/, /worth the cost/],
   },
   "moths": {
     sketch: { fibres: { wool: 0.9 }, methods: WOOL_METHODS, evidence: [told("touch", "springy")], mechanisms: { insects: 0.9 }, rest: { lifeYears: range(1, 4, 9), advice: { action: "refer", why: "", referTo: "pest control", losses: [] } } },
@@ -138,7 +139,7 @@ export const CASES: Record<string, Case> = {
   "wool and viscose browned by damp, even odds of being worth it": {
     sketch: { fibres: { "wool-viscose": 0.9 }, evidence: [{ what: "label", value: "wool-viscose", strength: "label-typed" }], mechanisms: { "browning-cleaning": 0.7 },
       rest: { improvement: range(27, 75, 91), beyondRepair: 0.52, worse: 0.34, lifeYears: range(1, 2, 5), advice: { action: "advise-claim-or-replacement", why: "", referTo: null, losses: [] },
-        money: { currency: "GBP", clean: range(170, 200, 270), cutDown: null, replace: range(500, 2000, 4000), valueToday: null } } },
+        money: { currency: "GBP", clean: range(170, 200, 270), cutDown: null, replace: range(500, 2000, 4000), valueToday: range(100, 180, 300) } } },
     answers: { changes: ["browner"] }, enquiry: { wetNow: "no", reason: "older-trouble" },
     says: [/about as likely as not that saving it/, /before someone has seen it/, "27–91 %"],
     never: [/rather not take your money/, /£500/],

@@ -9,7 +9,7 @@ import type { RugAnswers } from "../../../lib/trade/questions";
 import { anyInput } from "./any-input";
 import { CASES } from "./cases";
 import { FIRST_AID } from "../../../lib/trade/first-aid";
-import { assessmentOf, FIRST_AID_SAID, inputOf, range, WORKSHOP } from "./make";
+import { assessmentOf, FIRST_AID_SAID, inputOf, range, WORKSHOP, worthless } from "./make";
 
 const FIRST_AID_SHORT = [FIRST_AID.emergency(WORKSHOP.emergencyNumber), ...FIRST_AID.inShort];
 /** Spaces that do not break, read as spaces. */
@@ -179,7 +179,7 @@ describe("composeDraft, edges", () => {
     expect(text(["spots", "ring"])).toMatch(/the spots are mould[^]*the ring is a water mark/);
   });
   it("warns of beyond repair and of harm from their thresholds on (.33 and .10)", () => {
-    const at = (beyondRepair: number, worse: number) => composeDraft(inputOf({ sketch: { fibres: { viscose: 0.9 }, evidence: [{ what: "touch", value: "cool-slippery", strength: "told" }], rest: { beyondRepair, worse, improvement: range(10, 30, 60) } } })).text;
+    const at = (beyondRepair: number, worse: number) => composeDraft(worthless({ beyondRepair, worse })).text;
     expect(at(0.32, 0.09)).not.toMatch(/provisional|real chance/);
     expect(at(0.33, 0.1)).toMatch(/provisional/);
     expect(at(0.33, 0.1)).toMatch(/about 10 in 100/);
@@ -193,7 +193,7 @@ describe("composeDraft, edges", () => {
     for (const beyond of [null, 0.32, 0.65, 0.66, 1]) expect([instead("advise-cut-down", beyond), instead("advise-claim-or-replacement", beyond)]).toEqual([1, 1]);
   });
   it("would rather not take the money only from likely on (.66)", () => {
-    const at = (beyondRepair: number) => composeDraft(inputOf({ sketch: { fibres: { wool: 0.9 }, mechanisms: { "dye-bleed": 0.9 }, rest: { beyondRepair, advice: { action: "advise-claim-or-replacement", why: "", referTo: null, losses: [] } } } })).text;
+    const at = (beyondRepair: number) => composeDraft(worthless({ beyondRepair })).text;
     expect(at(0.65)).not.toMatch(/rather not take your money/);
     expect(at(0.66)).toMatch(/rather not take your money/);
   });

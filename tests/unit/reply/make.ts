@@ -1,7 +1,7 @@
 import { FIBRE_IDS, type FibreId } from "../../../lib/trade/fibres";
 import { firstAidSentences } from "../../../lib/trade/first-aid";
 import type { EnquiryAnswers, RugAnswers } from "../../../lib/trade/questions";
-import type { Assessment, MechanismId, MethodId, Range, Verdict } from "../../../lib/triage/assessment";
+import type { ActionId, Assessment, MechanismId, MethodId, Range, Verdict } from "../../../lib/triage/assessment";
 import type { FindingValue, Strength } from "../../../lib/triage/finding";
 import type { DraftInput } from "../../../lib/reply/draft";
 
@@ -59,3 +59,10 @@ export interface OneRug { sketch: Sketch; answers?: RugAnswers; enquiry?: Enquir
 export const inputOf = ({ sketch, answers = {}, enquiry = {}, title = "Grey, 170 × 240", client = { name: "Ana Example", isTrade: false } }: OneRug): DraftInput => ({
   assessments: [{ title, assessment: assessmentOf(sketch), answers }], client, workshop: WORKSHOP, enquiry,
 });
+
+export const action = (id: ActionId) => ({ action: id, why: "", referTo: null, losses: [] });
+/** A rug with harm to it, whose cleaning costs more than it is worth; each of it can be drawn otherwise. */
+export const worthless = (rest: Partial<Assessment> = {}, mechanism: MechanismId = "dye-bleed") => inputOf({ sketch: {
+  fibres: { viscose: 0.9 }, evidence: [{ what: "touch", value: "cool-slippery", strength: "told" }], mechanisms: { [mechanism]: 0.9 },
+  rest: { beyondRepair: 0.8, improvement: range(10, 30, 60), advice: action("advise-claim-or-replacement"), money: { currency: "GBP", clean: range(150, 200, 250), cutDown: null, replace: range(300, 400, 500), valueToday: range(80, 150, 220) }, ...rest },
+} });

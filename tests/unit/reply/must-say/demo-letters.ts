@@ -11,6 +11,10 @@ import { DEFAULT_SETTINGS } from "../../../../lib/workshop/settings-schema";
 const AS_OF = "2026-11-28T09:00:00.000Z";
 const WORKSHOP = { ...DEFAULT_SETTINGS, ...DEMO_WORKSHOP };
 
+type DemoPhoto = DemoEnquiry["photos"][number][number];
+const kindOf = ({ kind }: DemoPhoto) => (kind === "bad" ? "whole" as const : kind);
+const isBad = ({ kind, quality = "good" }: DemoPhoto) => kind === "bad" || quality !== "good";
+
 /** The letter of one enquiry of the demo in a tone, judged as the demo judges it; colours as they were drawn instead of measured. */
 function letterOf({ file, photos }: DemoEnquiry, tone: Tone): AssessedEnquiry {
   return assessAnswers({
@@ -18,7 +22,7 @@ function letterOf({ file, photos }: DemoEnquiry, tone: Tone): AssessedEnquiry {
     client: { name: file.client?.name ?? "", isTrade: file.reason === "trade" },
     rugs: file.rugs.map((answers, at) => ({
       answers, colours: (photos[at]?.[0]?.colours ?? []).map((hex, n) => ({ hex, share: 0.5 / (n + 1) })),
-      photos: (photos[at] ?? []).map((p) => (p.kind === "bad" ? "whole" as const : p.kind)),
+      photos: (photos[at] ?? []).filter((p) => !isBad(p)).map(kindOf), spoilt: (photos[at] ?? []).filter(isBad).map(kindOf),
     })),
   });
 }

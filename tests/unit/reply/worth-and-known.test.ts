@@ -1,0 +1,69 @@
+import { describe, expect, it } from "vitest";
+import { composeDraft } from "../../../lib/reply/draft";
+import type { Assessment } from "../../../lib/triage/assessment";
+import { action, inputOf, range, worthless, type Sketch } from "./make";
+
+describe("composeDraft, worth", () => {
+  const says = (...of: Parameters<typeof worthless>) => composeDraft(worthless(...of)).text;
+  const money = (value: number | null) => ({ money: { currency: "GBP", clean: range(150, 200, 250), cutDown: null, replace: range(300, 400, 500), valueToday: value === null ? null : range(value / 2, value, value * 2) } });
+  it("says that saving is not worth the cost where there is harm and the cost reaches the worth, not a pound before", () => {
+    expect(says(money(200))).toMatch(/likely that saving it is not worth the cost, set against what it may be worth today/);
+    expect(says(money(201))).not.toMatch(/worth/);
+  });
+  it.each(["soil-only", "matting", "fading", "food-fresh"] as const)("does not say it for %s alone, however dear the cleaning", (mechanism) => {
+    expect(says({}, mechanism)).not.toMatch(/worth the cost/);
+    expect(says({}, mechanism)).toMatch(/Cleaning may well cost more than the rug is worth today/);
+  });
+  it.each(["inspect-and-test", "quote-with-limits", "routine-clean", "first-aid"] as const)("does not say it beside the price of a cleaning that we offer (%s), but says that the price may be more than the worth", (id) => {
+    const text = says({ advice: action(id) });
+    expect(text).not.toMatch(/worth the cost|better news/);
+    expect(text).toMatch(/Cleaning would cost about £150 to £250, which may be more than the rug is worth today/);
+  });
+  it("says that cleaning gains too little where little comes back, whatever the rug is worth", () => {
+    expect(says({ ...money(5000), improvement: range(0, 1, 3) })).toMatch(/cleaning would bring back too little to be worth its cost/);
+    expect(says({ ...money(5000), improvement: range(0, 1, 3) }, "soil-only")).not.toMatch(/worth/);
+  });
+  it("measures the cost by a new rug where no worth today is known", () => {
+    expect(says(money(null))).not.toMatch(/worth/);
+  });
+});
+
+describe("composeDraft, what is known already", () => {
+  const sold = (price: number, sellerSaid: "silk" | "viscose" = "silk") => composeDraft(inputOf({
+    sketch: { fibres: { viscose: 0.6, polyester: 0.2 }, words: "likely", evidence: [{ what: "price-per-m2", value: { amount: price, priceTotal: price, currency: "GBP", year: 2024, place: null }, strength: "told" }] }, answers: { sellerSaid },
+  })).text;
+  it("tells the owner that a price far below silk's speaks against silk, and not that one like silk's does", () => {
+    expect(sold(25)).toMatch(/What you paid speaks against silk as well/);
+    expect(sold(1800)).not.toMatch(/What you paid/);
+    expect(sold(25, "viscose")).not.toMatch(/What you paid/);
+  });
+  const asked = (evidence: Sketch["evidence"], nextQuestions: Assessment["nextQuestions"]) =>
+    composeDraft(inputOf({ sketch: { fibres: { viscose: 0.5, wool: 0.3 }, words: "about as likely as not", evidence: [{ what: "touch", value: "cool-slippery", strength: "told" }, ...evidence ?? []], rest: { nextQuestions, advice: action("ask-for-more") } } })).text;
+  const photo = (id: "whole" | "back" | "pile" | "label") => ({ id, kind: "photo" as const, ask: "", why: "" });
+  const question = (id: "household" | "wetNow" | "age") => ({ id, kind: "question" as const, ask: "", why: "" });
+  it("says that it goes by the photos where some came that can be judged by", () => {
+    expect(asked([{ what: "photo", value: ["whole"], strength: "told", decibans: 0 }], [])).toMatch(/^Going by what you told us and your photos,/m);
+    expect(asked([{ what: "photo-spoilt", value: ["whole"], strength: "told", decibans: 0 }], [])).toMatch(/^Going by what you told us,/m);
+  });
+  it("asks first for a spoilt photo once more, and says why", () => {
+    const text = asked([{ what: "photo-spoilt", value: ["pile"], strength: "told", decibans: 0 }], [photo("whole"), photo("label"), photo("pile")]);
+    expect(text).toMatch(/– Once more, a photo of the pile[^\n]*too dark, too light or blurred[^]*– A photo of the whole rug[^]*– A photo of the label/);
+  });
+  it("asks for no photo of what was told in words, but for one of the label", () => {
+    const text = asked([{ what: "back", value: "loomed", strength: "told" }, { what: "label", value: "x", strength: "label-typed" }], [photo("back"), photo("label")]);
+    expect(text).not.toMatch(/folded corner/);
+    expect(text).toMatch(/photo of the label/);
+  });
+  it("does not list pets, floor, age and water among what would help most, and asks whether it is wet in a sentence of its own", () => {
+    const text = asked([], [question("household"), question("wetNow"), question("age"), photo("back")]);
+    expect(text).not.toMatch(/pets|How old|wet right now/);
+    expect(text).toMatch(/If any part of it is wet now, please tell us first of all/);
+  });
+  it("tells another cleaner that viscose grows weak in water only where viscose leads or may be there", () => {
+    const trade = (fibres: Sketch["fibres"]) => composeDraft(inputOf({ sketch: { fibres }, client: { name: "Ana Example", isTrade: true }, enquiry: { reason: "trade" } })).text;
+    expect(trade({ viscose: 0.9 })).toMatch(/in water viscose grows weak/);
+    expect(trade({ acetate: 0.9 })).toMatch(/this fibre grows weak in water/);
+    expect(trade({ polyamide: 0.7, viscose: 0.25 })).toMatch(/As long as it may hold viscose/);
+    for (const fibres of [{ acetate: 0.9 }, { polyamide: 0.7, viscose: 0.25 }]) expect(trade(fibres)).not.toMatch(/viscose grows weak/);
+  });
+});
