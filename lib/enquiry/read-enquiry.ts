@@ -78,7 +78,7 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
     client: { name: row.client.name, email: row.client.email, telephone: row.client.telephone, isTrade: row.client.isTrade, suppressedWhy: suppressed, earlier },
     parties: row.parties.map(({ kind, name, reference }) => ({ kind, name, reference })),
     answers,
-    rugs: row.rugs.map((r) => rugView(r, nameOf)),
+    rugs: row.rugs.map((r) => rugView(r, { nameOf, currency: settings.currency })),
     draft: draftView(row),
     letters: row.letters.map((l) => letterView(l, { now, isMailConfigured })),
     documents: row.documents.map((d) => documentView(d, row.draft?.id ?? null)),
@@ -92,7 +92,7 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
   });
 }
 
-function rugView(rug: Row["rugs"][number], nameOf: (staffId: string | null) => string): RugView {
+function rugView(rug: Row["rugs"][number], { nameOf, currency }: { nameOf: (staffId: string | null) => string; currency: string }): RugView {
   const answers = rugAnswersOf(rug.answers);
   const later = messagesOf(rug.answers).map((m) => `[${m.at.toISOString().slice(0, 10)}] ${m.text}`);
   const story = [answers.story, ...later].filter(Boolean).join("\n\n");
@@ -105,6 +105,7 @@ function rugView(rug: Row["rugs"][number], nameOf: (staffId: string | null) => s
     photos: photoViews(rug.photos),
     colours: rugColours(rug.photos),
     assessment,
+    currencyNow: assessment?.money && assessment.money.currency !== currency ? currency : null,
     inspection: inspectionView(rug.inspections[0]),
     offers: documentsOffered({ answers, assessment, hasPlan: planLack(rug.photos) === null }),
     planLack: planLack(rug.photos),

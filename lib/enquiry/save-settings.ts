@@ -1,4 +1,5 @@
 import "server-only";
+import { broughtAlong, type Brought } from "../workshop/brought-along";
 import { readSettings, writeSettings, type WorkshopSettings } from "../workshop/settings";
 import { workshopSettingsSchema } from "../workshop/settings-schema";
 import { audit } from "./audit";
@@ -6,17 +7,21 @@ import { authorise } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
 import { inOneStep } from "./one-step";
 
-/** The owner's alone. Assessments made before keep the settings they were made with. Reagents are switched one by one, elsewhere. */
-export async function saveSettings(caller: Caller, values: WorkshopSettings, now: Date = new Date()): Promise<Result<WorkshopSettings>> {
+/**
+ * The owner's alone. Assessments made before keep the settings they were made with, their currency among them. Prices and the emergency number
+ * follow a new currency and place where they were left as they stood; `says` tells so. Reagents are switched one by one, elsewhere.
+ */
+export async function saveSettings(caller: Caller, values: WorkshopSettings, now: Date = new Date()): Promise<Result<Brought>> {
   const no = authorise(caller, "change-settings");
   if (no) return no;
   const parsed = workshopSettingsSchema.safeParse(values);
   if (!parsed.success)
     return refuse("invalid", "Please look at the settings again.", Object.fromEntries(parsed.error.issues.map((i) => [i.path.join("."), i.message])));
   return inOneStep(async (tx) => {
-    const kept = { ...parsed.data, reagents: (await readSettings(tx)).reagents };
-    await writeSettings(tx, kept);
+    const before = await readSettings(tx);
+    const brought = broughtAlong(before, { ...parsed.data, reagents: before.reagents });
+    await writeSettings(tx, brought.settings);
     await audit(tx, caller, { action: "settings-saved", enquiryId: null, at: now });
-    return ok(kept);
+    return ok(brought);
   });
 }

@@ -30,6 +30,9 @@ export const WAITING_FOR_US = ["new", "our_turn"] as const satisfies readonly En
 
 const ENDS = ["declined", "withdrawn", "closed_unanswered"] as const;
 
+/** Whether the matter has ended; whoever takes it up again is our turn. */
+export const isOver = (state: EnquiryStateId): boolean => state === "finished" || ENDS.some((end) => end === state);
+
 /** By hand. What a client or a letter does stands below. */
 const BY_STAFF: Record<EnquiryStateId, readonly EnquiryStateId[]> = {
   new: ["their_turn", "waiting_elsewhere", "coming_in", ...ENDS],

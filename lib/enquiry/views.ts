@@ -188,6 +188,8 @@ export interface RugView {
   photos: PhotoView[];
   colours: ColourShare[];
   assessment: Assessment | null;
+  /** The workshop's currency, where its amounts were judged in another; else null. ISO 4217. */
+  currencyNow: string | null;
   /** Oldest first. */
   tests: BenchTestView[];
   /** The newest that counts. */

@@ -59,6 +59,12 @@ export function poundsOf2024(amount: number, currency: Currency, year: number): 
   return row ? amount * rate(row, currency) * (BASE.cpi / row.cpi) : null;
 }
 
+/** The year whose mean rates the newest exchange goes by. */
+export const LATEST_RATE_YEAR = LATEST.year;
+
+/** An amount of one currency in another, at the mean rate of the table's last year. */
+export const exchanged = (amount: number, from: Currency, to: Currency): number => (amount * rate(LATEST, from)) / rate(LATEST, to);
+
 /** Pounds of 2024 in units of `currency` of the table's last year. */
 export function fromPoundsOf2024(pounds: number, currency: Currency): number {
   return (pounds * (LATEST.cpi / BASE.cpi)) / rate(LATEST, currency);

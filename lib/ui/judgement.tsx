@@ -19,7 +19,7 @@ import css from "./judgement.module.css";
 export type HeadingLevel = "h2" | "h3";
 
 /** What triage made of one rug: every figure with its doubt, every weight with its reason. */
-export function Judgement({ assessment: a, as: H, words, areaUnit }: { assessment: Assessment; as: HeadingLevel; words: Words; /** In which sizes and areas are told. */ areaUnit: AreaUnit }) {
+export function Judgement({ assessment: a, currencyNow, as: H, words, areaUnit }: { assessment: Assessment; /** Where its amounts are in another currency than the workshop's of today: that one. */ currencyNow: string | null; as: HeadingLevel; words: Words; /** In which sizes and areas are told. */ areaUnit: AreaUnit }) {
   const Sub = H === "h2" ? "h3" : "h4";
   return (
     <>
@@ -42,7 +42,7 @@ export function Judgement({ assessment: a, as: H, words, areaUnit }: { assessmen
         <Weights leading={fibreName(a.balance.leading)} rival={fibreName(a.balance.rival)} before={a.balance.prior} held={a.balance.damping} capped={a.balance.cap} total={a.balance.total}
           findings={a.findings.map((f) => ({ says: shortFinding(f, { locale: words.locale, areaUnit }), decibans: f.decibans, from: f.strength === "told" ? undefined : STRENGTH_NAMES[f.strength] }))} />
       </section>
-      <Prospects assessment={a} as={H} words={words} />
+      <Prospects assessment={a} currencyNow={currencyNow} as={H} words={words} />
       <Open assessment={a} as={H} />
       <p className={`small ${css.model}`}>Judged by model {a.modelVersion}. From what was told and photographed: inspection and testing decide.</p>
     </>

@@ -30,7 +30,7 @@ export function Expected({ assessment: a }: { assessment: Assessment }) {
 }
 
 /** By which method, how long the rug has left and what it comes to in money. */
-export function Prospects({ assessment: a, as: H, words }: { assessment: Assessment; as: HeadingLevel; words: Words }) {
+export function Prospects({ assessment: a, currencyNow, as: H, words }: { assessment: Assessment; currencyNow: string | null; as: HeadingLevel; words: Words }) {
   return (
     <>
       <section>
@@ -44,6 +44,7 @@ export function Prospects({ assessment: a, as: H, words }: { assessment: Assessm
       <section>
         <H>Money</H>
         {a.money ? <Money money={a.money} words={words} /> : <p className={css.plain}>{a.why.money ?? "No figure."}</p>}
+        {a.money && currencyNow && <p className={css.plain}>In {a.money.currency}, the workshop’s currency when this was judged. Judged anew, it comes in {currencyNow}.</p>}
       </section>
     </>
   );

@@ -60,7 +60,7 @@ export function RugEvidence({ rug, locale, areaUnit, isOneOfSeveral, bench, corr
         </details>
       )}
       {rug.answers.story && <Story text={rug.answers.story} />}
-      {rug.assessment ? <Judgement assessment={rug.assessment} as={H} words={deskWords(locale)} areaUnit={areaUnit} /> : <p className={css.none}>This rug has not been judged yet.</p>}
+      {rug.assessment ? <Judgement assessment={rug.assessment} currencyNow={rug.currencyNow} as={H} words={deskWords(locale)} areaUnit={areaUnit} /> : <p className={css.none}>This rug has not been judged yet.</p>}
       {bench}
       <section className={css.told} aria-labelledby={`told-${rug.id}`}>
         <H id={`told-${rug.id}`}>As told</H>

@@ -1,5 +1,6 @@
 import * as z from "zod/mini";
 import { FIBRE_IDS, type FibreId } from "../trade/fibres";
+import { EMERGENCY_NUMBERS } from "../trade/emergency-numbers";
 import { REAGENTS, type ReagentId } from "../trade/reagents";
 import { CURRENCIES } from "../trade/questions";
 import { TONE_IDS } from "../trade/tones";
@@ -75,7 +76,7 @@ export const DEFAULT_SETTINGS: WorkshopSettings = {
   email: "",
   telephone: "",
   hours: "",
-  emergencyNumber: "112",
+  emergencyNumber: EMERGENCY_NUMBERS.EU.number,
   currency: "EUR",
   jurisdiction: "EU",
   locale: "en-GB",

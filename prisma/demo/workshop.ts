@@ -1,3 +1,5 @@
+import { EMERGENCY_NUMBERS } from "../../lib/trade/emergency-numbers";
+
 /** The invented workshop of the demo. Parsed by lib/workshop like any other settings. */
 export const DEMO_WORKSHOP = {
   name: "Lantern Yard Rug Workshop",
@@ -6,7 +8,7 @@ export const DEMO_WORKSHOP = {
   email: "desk@lantern-yard.example",
   telephone: "01632 960 200",
   hours: "Monday to Friday, 8 to 17",
-  emergencyNumber: "112",
+  emergencyNumber: EMERGENCY_NUMBERS.UK.number,
   currency: "GBP",
   jurisdiction: "UK",
   locale: "en-GB",

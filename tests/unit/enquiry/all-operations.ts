@@ -4,6 +4,7 @@ import { blurring } from "./blurring";
 import { byMail } from "./by-mail";
 import { correcting } from "./correcting";
 import { erasing } from "./erasing";
+import { judgingAnew } from "./judging-anew";
 import { measuring } from "./measuring";
 import { onLabels } from "./on-labels";
 import { onPaper } from "./on-paper";
@@ -27,4 +28,5 @@ export function allOperations(): void {
   measuring();
   onLabels();
   erasing();
+  judgingAnew();
 }

@@ -232,7 +232,7 @@ export function atTheDesk(): void {
       });
       expect(await saveSettings(nell, { ...settings, timeZone: "Mars/Base" })).toMatchObject({ ok: false, code: "invalid" });
       expect(await saveSettings(nell, { ...settings, colour: "red" } as never)).toMatchObject({ ok: false, code: "invalid" });
-      expect(good(await saveSettings(nell, { ...settings, hours: "Monday to Friday, 9 to 17" })).hours).toBe("Monday to Friday, 9 to 17");
+      expect(good(await saveSettings(nell, { ...settings, hours: "Monday to Friday, 9 to 17" })).settings.hours).toBe("Monday to Friday, 9 to 17");
       expect((await readSettings()).hours).toBe("Monday to Friday, 9 to 17");
     });
   });

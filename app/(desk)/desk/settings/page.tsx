@@ -2,9 +2,12 @@ import Link from "next/link";
 import { staffCallerOrRedirect } from "@/app/_server/caller";
 import { forbids } from "@/lib/staff/deeds";
 import { ratePerArea, ratePerLength } from "@/lib/words/measures";
+import { countJudgedOtherwise } from "@/lib/enquiry/judge-open-anew";
+import { EMERGENCY_NUMBERS } from "@/lib/trade/emergency-numbers";
 import { readSettings } from "@/lib/workshop/settings";
 import { Refused } from "../../_parts/refused";
 import css from "../page.module.css";
+import { JudgedEarlier } from "./judged-earlier";
 import { valuesOf } from "./schema";
 import { SettingsForm } from "./settings-form";
 import tables from "./tables.module.css";
@@ -18,7 +21,9 @@ export default async function Page() {
   const no = forbids(caller, "change-settings");
   if (no) return <Refused refusal={no} />;
   const settings = await readSettings();
-  const { prices, currency } = settings;
+  const { prices, currency, jurisdiction } = settings;
+  const earlier = await countJudgedOtherwise(caller);
+  const usual = EMERGENCY_NUMBERS[jurisdiction];
   return (
     <div className={css.narrow}>
       <h1>{TITLE}</h1>
@@ -28,7 +33,8 @@ export default async function Page() {
         <li><Link href="/desk/settings/losses">What mistakes cost</Link> <small>The figures behind what is advised.</small></li>
         <li><Link href="/desk/settings/fibres">Which rugs write in</Link> <small>Where every judgement of a fibre begins.</small></li>
       </ul>
-      <SettingsForm title={TITLE} values={valuesOf(settings)} rates={{ clean: ratePerArea(prices.cleanPerM2, currency, settings), binding: ratePerLength(prices.bindingPerM, currency, settings) }} />
+      <JudgedEarlier count={earlier.ok ? earlier.value : 0} />
+      <SettingsForm title={TITLE} values={valuesOf(settings)} usualEmergency={`${usual.number} (${usual.source}${usual.how === "memory" ? ", from memory" : ""})`} rates={{ clean: ratePerArea(prices.cleanPerM2, currency, settings), binding: ratePerLength(prices.bindingPerM, currency, settings) }} />
     </div>
   );
 }

@@ -17,7 +17,7 @@ const LOCALE_NAMES: Record<(typeof OFFERED_LOCALES)[number], string> = {
   "en-CA": "English, as in Canada", "en-AU": "English, as in Australia", "en-NZ": "English, as in New Zealand",
 };
 
-export function SettingsForm({ title, values, rates }: { title: string; values: FormValues; /** The prices as they are kept, in the workshop's own unit. */ rates: Readonly<Record<"clean" | "binding", string>> }) {
+export function SettingsForm({ title, values, usualEmergency, rates }: { title: string; values: FormValues; /** The number of the place that is set, with its source. */ usualEmergency: string; /** The prices as they are kept, in the workshop's own unit. */ rates: Readonly<Record<"clean" | "binding", string>> }) {
   return (
     <CheckedForm schema={settingsFormSchema} action={keepSettings} values={values} title={title}>
       <fieldset className={css.group}>
@@ -25,7 +25,7 @@ export function SettingsForm({ title, values, rates }: { title: string; values: 
         <TextField name="name" label="Name" />
         <div className={css.pair}><TextField name="town" label="Town" /><TextField name="address" label="Address" /></div>
         <div className={css.pair}><TextField name="email" type="email" label="E-mail address" hint="Letters go out in this name and answers come back to it." /><TextField name="telephone" type="tel" label="Telephone" /></div>
-        <div className={css.pair}><TextField name="hours" label="Hours" hint="As you would say them, such as “Monday to Friday, 9 to 17”." /><TextField name="emergencyNumber" label="Emergency number" hint="Told where somebody is hurt. Look at it again when you change where you are." /></div>
+        <div className={css.pair}><TextField name="hours" label="Hours" hint="As you would say them, such as “Monday to Friday, 9 to 17”." /><TextField name="emergencyNumber" label="Emergency number" hint={`Told where somebody is hurt. Usual where you are: ${usualEmergency}.`} /></div>
       </fieldset>
       <fieldset className={css.group}>
         <legend>Letters</legend>
@@ -35,7 +35,7 @@ export function SettingsForm({ title, values, rates }: { title: string; values: 
       <fieldset className={css.group}>
         <legend>Prices</legend>
         <div className={css.pair}>
-          <SelectField name="currency" label="Currency" options={CURRENCIES.map((c) => ({ id: c, label: c }))} />
+          <SelectField name="currency" label="Currency" hint="Prices that you leave as they stand are exchanged. What was judged before keeps its currency until it is judged anew." options={CURRENCIES.map((c) => ({ id: c, label: c }))} />
         </div>
         <div className={css.pair}>
           <TextField name="cleanPerM2" label="Cleaning, per square metre" hint={`Kept now: ${rates.clean}.`} inputMode="decimal" />
