@@ -4,7 +4,6 @@ import { fileOf } from "../mail/enclosures";
 import { database, type Prisma } from "../store/database";
 import { photosWithoutFiles, photoPath } from "../store/photo-files";
 import { readPostFile } from "../store/post-files";
-import type { Assessment } from "../triage/assessment";
 import { wordsIn, type Words } from "../words/words";
 import { withoutLinks } from "../workshop/client-link";
 import { readSettings } from "../workshop/settings";
@@ -16,6 +15,7 @@ import { historyOf } from "./history";
 import { agreedBefore } from "./label-reading";
 import { inOneStep } from "./one-step";
 import { retell } from "./retell";
+import { retellAssessment } from "./retell-assessment";
 import { assessmentOf } from "./stored";
 import { WORDS_READ } from "./unread-letters";
 
@@ -70,7 +70,7 @@ export async function copyEnquiry(caller: Caller, enquiryId: string, now: Date):
   const words = wordsIn(workshop.locale);
   const names = copyNames(shown.documents, words);
   const copied = { reference: row.reference, letters: shown.letters.length, photos: photoIds.length - lost.size, documents: shown.documents.length, messages: shown.post.length };
-  const everything = { madeAt: now.toISOString(), workshop: { name: workshop.name, email: workshop.email, telephone: workshop.telephone }, ...(await plainly(shown, { names, lost, words })) };
+  const everything = { madeAt: now.toISOString(), workshop: { name: workshop.name, email: workshop.email, telephone: workshop.telephone }, ...(await plainly(shown, { names, lost, words, emergencyNumber: workshop.emergencyNumber })) };
   return ok({
     fileName: `${row.reference}-${now.toISOString().slice(0, 10)}.zip`,
     files: [
@@ -109,15 +109,7 @@ function agreedWordsBefore(label: Parameters<typeof agreedBefore>[0]): string | 
   return agreed && (agreed.corrected ?? agreed.text);
 }
 
-/** An assessment as it is kept; the sentences of its tables in a client's words. */
-const retold = (words: Words, { advice, urgency, onlyInspection, ...rest }: Assessment): Assessment => ({
-  ...rest,
-  advice: { ...advice, why: retell(words, advice.why), referTo: advice.referTo && retell(words, advice.referTo) },
-  urgency: { ...urgency, why: retell(words, urgency.why) },
-  onlyInspection: onlyInspection.map((sentence) => retell(words, sentence)),
-});
-
-async function plainly(row: Row, { names, lost, words }: { names: CopyNames; lost: ReadonlySet<string>; words: Words }) {
+async function plainly(row: Row, { names, lost, words, emergencyNumber }: { names: CopyNames; lost: ReadonlySet<string>; words: Words; emergencyNumber: string }) {
   const { client } = row;
   const { say } = words;
   return {
@@ -132,7 +124,7 @@ async function plainly(row: Row, { names, lost, words }: { names: CopyNames; los
         marked: p.measurements.map(({ kind, marks, result, at, withdrawnAt }) => ({ kind, marks, result, at, withdrawnAt })),
         label: p.label && { read: p.label.text, corrected: p.label.corrected, state: p.label.state, agreedBefore: agreedWordsBefore(p.label) },
       })),
-      judged: r.assessments.map((a) => ({ at: a.createdAt, model: a.modelVersion, result: retold(words, assessmentOf(a.result)) })),
+      judged: r.assessments.map((a) => ({ at: a.createdAt, model: a.modelVersion, result: retellAssessment(words, assessmentOf(a.result), emergencyNumber) })),
       tests: r.benchTests.map(({ test, yarn, response, at, withdrawnAt, withdrawnWhy }) => ({ test, yarn, response, at, withdrawnAt, withdrawnWhy })),
       inspections: r.inspections.map(({ by, day, found, isBeyondRepair, withdrawnAt }) => ({ by, day, found, isBeyondRepair, withdrawnAt })),
       outcomes: r.outcomes.map(({ value, at }) => ({ value, at })),

@@ -1,4 +1,5 @@
 import type { WorkshopSettings } from "../workshop/settings-schema";
+import { longDate } from "../words/measures";
 import { ok, refuse, type Result } from "./caller";
 import { dayAndHour, instantAt } from "./workshop-day";
 
@@ -9,18 +10,18 @@ export interface ChosenTime { day: string; hour: string }
 export const SEND_AHEAD_DAYS = 30;
 const DAY_MS = 86_400_000;
 const MINUTE_MS = 60_000;
-type Clock = Pick<WorkshopSettings, "timeZone" | "holdMinutes">;
+type Clock = Pick<WorkshopSettings, "timeZone" | "holdMinutes" | "locale">;
 
 /** When a letter leaves that is approved now: once it was held for as long as the workshop lets itself take letters back. */
 export const afterHolding = ({ holdMinutes }: Clock, now: Date): Date => new Date(now.getTime() + holdMinutes * MINUTE_MS);
 
 /** The instant of a chosen time, or in words why no letter leaves then; null where none was chosen. */
-export function chosenInstant(chosen: ChosenTime | null, { timeZone }: Clock, now: Date): Result<Date | null> {
+export function chosenInstant(chosen: ChosenTime | null, { timeZone, locale }: Clock, now: Date): Result<Date | null> {
   if (!chosen) return ok(null);
   const at = instantAt(chosen.day, chosen.hour, timeZone);
   const no = (say: string) => refuse("invalid", say, { sendAt: say });
   if (!at) return no("There is no such time at the workshop: write a day and an hour. Where the clocks go forward, one hour is left out.");
-  if (at <= now) return no(`That is past: at the workshop it is ${dayAndHour(now, timeZone).hour} on ${dayAndHour(now, timeZone).day}.`);
+  if (at <= now) return no(`That is past: at the workshop it is ${dayAndHour(now, timeZone).hour} on ${longDate(now, { locale, timeZone })}.`);
   if (at.getTime() - now.getTime() > SEND_AHEAD_DAYS * DAY_MS) return no(`Choose a time within the next ${SEND_AHEAD_DAYS} days.`);
   return ok(at);
 }

@@ -11,7 +11,7 @@ export interface RightRow extends Source {
   readonly say: string;
 }
 const read = (about: RightRow["about"], say: string, source: string): RightRow => ({ about, say, how: "read", source });
-const memory = (about: RightRow["about"], say: string, source: string): RightRow => ({ about, say, how: "memory", source: `${source} (from memory)` });
+const memory = (about: RightRow["about"], say: string, source: string): RightRow => ({ about, say, how: "memory", source });
 
 const EU_LABEL = read("label", "Textile products are to carry their fibre composition; false information about it falls under the rules against misleading commercial practices.", "Regulation (EU) No 1007/2011, recital 19");
 

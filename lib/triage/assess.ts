@@ -99,7 +99,7 @@ function whysOf(o: ReturnType<typeof outlookOf>, firstAid: string[] | null): Ass
   return {
     ...(o.noImprovement ? { improvement: o.noImprovement, worse: o.noImprovement, beyondRepair: o.noImprovement } : {}),
     ...(o.lifeYears ? {} : { lifeYears: NOT_STATED["antique-life"] }),
-    ...(firstAid ? {} : { firstAid: "Nothing is wet or fresh by what we were told." }),
+    ...(firstAid ? {} : { firstAid: NOT_STATED["first-aid"] }),
     ...(o.money.why ? { money: o.money.why } : {}),
   };
 }

@@ -1,6 +1,6 @@
 import { COMPARED, comparedBy } from "../trade/compared";
 import { fibreName, isFibreId, type FibreId } from "../trade/fibres";
-import { QUESTIONS, type QuestionId } from "../trade/questions";
+import { CURRENCIES, QUESTIONS, type QuestionId } from "../trade/questions";
 import type { WeightBalance } from "./assessment";
 import { SPOILT_PHOTO, type Finding, type FindingValue } from "./finding";
 import { tellTest } from "./tell-test";
@@ -39,10 +39,12 @@ export interface Tells {
 
 const number = (x: unknown) => Number(Number(x).toPrecision(3)).toLocaleString("en-GB");
 
-const sum = (amount: number, currency: string | null) => `${number(amount)}${currency ? ` ${currency}` : ""}`;
-/** In square metres and by the code of the currency: as an assessment keeps them. */
+/** "£192"; to three figures, and the bare number where no currency was told. */
+const sum = (amount: number, currency: string | null) =>
+  (CURRENCIES.some((c) => c === currency) && currency ? new Intl.NumberFormat("en-GB", { style: "currency", currency, maximumSignificantDigits: 3 }).format(amount) : `${number(amount)}${currency ? ` ${currency}` : ""}`);
+/** In square metres and whole figures: as an assessment keeps them. */
 const PLAIN: Tells = {
-  perM2: (amount, currency) => `${sum(amount, currency)} per m²`, total: sum, cm2: (cm2) => `${number(cm2)} cm²`, run: (metres) => `${number(metres)} m`,
+  perM2: (amount, currency) => `${sum(amount, currency)} a square metre`, total: sum, cm2: (cm2) => `${number(cm2)} cm²`, run: (metres) => `${number(metres)} m`,
   size: (widthCm, lengthCm) => `${number(widthCm)} by ${number(lengthCm)} cm`,
 };
 

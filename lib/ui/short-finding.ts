@@ -10,7 +10,7 @@ const isQuestion = (what: string): what is QuestionId => Object.hasOwn(QUESTIONS
 
 /** Measures and prices in the workshop's own units. */
 const tellsIn = (figures: Figures): Tells => ({
-  perM2: (amount, currency) => (currency ? ratePerArea(amount, currency, figures) : `${number(amount, figures.locale)} per m²`),
+  perM2: (amount, currency) => (currency ? ratePerArea(amount, currency, figures) : `${number(amount, figures.locale)} a square metre`),
   total: (amount, currency) => (currency ? money(amount, currency, figures.locale) : number(amount, figures.locale)),
   cm2: (cm2) => smallArea(cm2, figures), run: (metres) => run(metres, figures), size: (widthCm, lengthCm) => size(widthCm, lengthCm, figures),
 });

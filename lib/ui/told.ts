@@ -1,6 +1,6 @@
 import { agreedLabels } from "../enquiry/label-view";
 import { QUESTIONS, type EnquiryAnswers, type QuestionId, type RugAnswers } from "../trade/questions";
-import { M2_PER_SQFT, money, size, type Figures } from "../words/measures";
+import { money, ratePerArea, size, type Figures } from "../words/measures";
 import { QUESTION_HEADS } from "./heads";
 
 /** One question in a word or two, and what was answered to it in the words the client saw. */
@@ -45,11 +45,11 @@ function labelSays({ labelText, labelFound }: RugAnswers): string | undefined {
 
 /** Where, when and for how much it was bought, and how large it is: "Bought 2024 for £4,200 at Harrow & Daughters. 170 × 240 cm, £1,029 a square metre." */
 export function rugFacts(a: RugAnswers, figures: Figures): string {
-  const { locale, areaUnit } = figures;
+  const { locale } = figures;
   const price = a.price !== undefined && a.currency ? money(a.price, a.currency, locale) : undefined;
   const bought = [a.boughtYear, price && `for ${price}`, a.boughtPlace ? `at ${a.boughtPlace}` : placeOf(a)].filter(Boolean).join(" ");
   const areaM2 = a.widthCm && a.lengthCm ? (a.widthCm * a.lengthCm) / 10_000 : undefined;
-  const perArea = areaM2 && a.price && a.currency ? `${money((a.price / areaM2) * (areaUnit === "m2" ? 1 : M2_PER_SQFT), a.currency, locale)} a ${areaUnit === "m2" ? "square metre" : "square foot"}` : undefined;
+  const perArea = areaM2 && a.price && a.currency ? ratePerArea(a.price / areaM2, a.currency, figures) : undefined;
   const sides = [a.widthCm && a.lengthCm && size(a.widthCm, a.lengthCm, figures), perArea].filter(Boolean).join(", ");
   return [bought && `Bought ${bought}`, sides].filter(Boolean).map((s) => `${s}.`).join(" ");
 }

@@ -81,15 +81,17 @@ const CM2_PER_SQUARE_INCH = CM_PER_INCH ** 2;
 export const smallArea = (cm2: number, { locale, areaUnit }: Figures): string =>
   areaUnit === "m2" ? `${number(cm2, locale)} cm²` : `${number(cm2 / CM2_PER_SQUARE_INCH, locale)} sq in`;
 
-/** A rate for a square metre as it is told: "£45.00 per m²", or "£4.18 per sq ft". Prices are worked out from the rate itself. */
+/** From this many units on an amount is told without its hundredths. */
+const WHOLE_FROM = 100;
+/** What a square metre cost as it is told: "£192 a square metre", or "£17.84 a square foot". Prices are worked out from the rate itself. */
 export function ratePerArea(perM2: number, currency: string, { locale, areaUnit }: Figures): string {
-  const { m2: one, sign } = AREAS[areaUnit];
-  return `${money(perM2 * one, currency, locale, 2)} per ${sign}`;
+  const amount = perM2 * AREAS[areaUnit].m2;
+  return `${money(amount, currency, locale, amount < WHOLE_FROM ? 2 : 0)} a ${areaUnit === "m2" ? "square metre" : "square foot"}`;
 }
 
-/** A rate for a metre of binding as it is told: "£35.00 per m", or "£10.67 per ft". */
+/** A rate for a metre of binding as it is told: "£35.00 a metre", or "£10.67 a foot". */
 export const ratePerLength = (perM: number, currency: string, { locale, areaUnit }: Figures): string =>
-  (areaUnit === "m2" ? `${money(perM, currency, locale, 2)} per m` : `${money(perM * M_PER_FOOT, currency, locale, 2)} per ft`);
+  (areaUnit === "m2" ? `${money(perM, currency, locale, 2)} a metre` : `${money(perM * M_PER_FOOT, currency, locale, 2)} a foot`);
 
 /** A day at length, in the workshop's time zone: "28 November 2026", "November 28, 2026". */
 export const longDate = (at: Date, { locale, timeZone }: { locale: Locale; timeZone: string }): string =>

@@ -2,16 +2,16 @@ import type { ParsedMail } from "mailparser";
 
 /**
  * Why a message was written by a machine, or null where a person wrote it. Nothing that this names is ever answered
- * (RFC 3834, section 2). Beside the standard's own header stand marks that are common practice, no published source.
+ * (RFC 3834, section 2; lists RFC 2919; an empty return path RFC 5321, section 4.5.5). Other marks are common practice, no published source.
  */
 export function automaticWhy(mail: Pick<ParsedMail, "headers" | "subject" | "from">): string | null {
   const header = (name: string): string => valueOf(mail.headers.get(name)).toLowerCase();
   const submitted = header("auto-submitted");
-  if (submitted !== "" && !/^no\b/u.test(submitted)) return "Auto-Submitted says so (RFC 3834).";
-  if (header("list-id") !== "" || mail.headers.has("list")) return "It came by a mailing list (RFC 2919).";
-  if (/\b(?:bulk|junk|list|auto_reply)\b/u.test(header("precedence"))) return "Precedence says that it is sent in bulk.";
+  if (submitted !== "" && !/^no\b/u.test(submitted)) return "Its head says that a machine sent it.";
+  if (header("list-id") !== "" || mail.headers.has("list")) return "It came by a mailing list.";
+  if (/\b(?:bulk|junk|list|auto_reply)\b/u.test(header("precedence"))) return "Its head says that it was sent to many at once.";
   if (header("x-autoreply") !== "" || header("x-autorespond") !== "" || header("x-auto-response-suppress") !== "") return "Its head says that a machine answered.";
-  if (mail.headers.has("return-path") && !JSON.stringify(mail.headers.get("return-path")).includes("@")) return "It names no address to answer to (RFC 5321, section 4.5.5).";
+  if (mail.headers.has("return-path") && !JSON.stringify(mail.headers.get("return-path")).includes("@")) return "It names no address to answer to.";
   const from = mail.from?.value[0]?.address ?? "";
   if (/^(?:mailer-daemon|postmaster|no-?reply|do-?not-?reply)@/iu.test(from)) return "Its sender takes no answers.";
   if (/^(?:automatic reply|auto(?:matic)?[- ]?response|out of (?:the )?office|abwesenheits|réponse automatique)\b/iu.test(mail.subject ?? "")) return "Its subject says that a machine answered.";

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { chosenInstant, leavesAt, SEND_AHEAD_DAYS } from "../../../lib/enquiry/send-at";
 import { dayAndHour, instantAt, longDay, tomorrowAtEight } from "../../../lib/enquiry/workshop-day";
 
-const DUBLIN = { timeZone: "Europe/Dublin", holdMinutes: 5 };
+const DUBLIN = { timeZone: "Europe/Dublin", holdMinutes: 5, locale: "en-GB" as const };
 const NOW = new Date("2026-11-28T09:12:00Z");
 const chosen = (day: string, hour: string, now = NOW, clock = DUBLIN) => {
   const found = chosenInstant({ day, hour }, clock, now);
@@ -19,7 +19,7 @@ describe("chosenInstant", () => {
   });
   it("is none where none was chosen", () => expect(chosenInstant(null, DUBLIN, NOW)).toEqual({ ok: true, value: null }));
   it("refuses this very minute and what is past, says what the clock shows, and takes the minute after", () => {
-    expect(chosen("2026-11-28", "09:12")).toBe("That is past: at the workshop it is 09:12 on 2026-11-28.");
+    expect(chosen("2026-11-28", "09:12")).toBe("That is past: at the workshop it is 09:12 on 28 November 2026.");
     expect(chosen("2025-11-29", "08:00")).toMatch(/^That is past/);
     expect(chosen("2026-11-28", "09:13")).toBe("2026-11-28T09:13:00.000Z");
   });

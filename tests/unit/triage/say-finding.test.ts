@@ -44,7 +44,7 @@ describe("tellFinding", () => {
     [told("label", { says: "other", text: "x" }), "the label names a fibre that is rare in rugs"],
     [told("label", { says: null, text: "ბამბა" }), "no fibre could be read in the label’s words “ბამბა”"],
     [told("sellerSaid", "nothing"), "the seller did not say what it is made of"],
-    [told("price-per-m2", { amount: 250.4, currency: "EUR", year: 2019 }), "you paid about 250 EUR a square metre in 2019"],
+    [told("price-per-m2", { amount: 250.4, currency: "EUR", year: 2019 }), "you paid about €250 a square metre in 2019"],
     [told("price", { priceTotal: 1234.5, currency: null }), "the price was 1,230"],
     [told("size", { widthCm: 200, lengthCm: 300, m2: 6 }), "it measures 200 by 300 cm"],
     [told("changes", ["browner", "stiff"]), "you answered “Browner or yellower than it was”, “The pile is stiff or matted” to “How has the rug changed?”"],

@@ -41,7 +41,7 @@ describe("rugFacts", () => {
       .toBe("Bought 2024 for £4,080 at Harrow & Daughters. 170 × 240 cm, £1,000 a square metre.");
   });
   it("tells the price by the square foot where the workshop reckons so", () => {
-    expect(rugFacts({ price: 1000, currency: "USD", widthCm: 304.8, lengthCm: 304.8 }, { locale: "en-US", areaUnit: "sqft" })).toContain("$10 a square foot");
+    expect(rugFacts({ price: 1000, currency: "USD", widthCm: 304.8, lengthCm: 304.8 }, { locale: "en-US", areaUnit: "sqft" })).toContain("$10.00 a square foot");
   });
   it("says nothing of what is not known", () => {
     expect(rugFacts({}, METRIC)).toBe("");
@@ -63,7 +63,7 @@ describe("shortFinding", () => {
     const feet = { locale: "en-US", areaUnit: "sqft" } as const;
     const told = (what: string, value: Parameters<typeof shortFinding>[0]["value"]) => [METRIC, feet].map((figures) => shortFinding({ what, value, strength: "told", from: "client" }, figures));
     // 100 per m² is 9.29 per square foot (0.09290304 m², exact); 300 cm are 118.11 in; 929.03 cm² are 144 sq in; 3.048 m are 10 ft.
-    expect(told("price-per-m2", { amount: 100, currency: "USD", year: 2019 })).toEqual(["The price was US$100.00 per m² in 2019", "The price was $9.29 per sq ft in 2019"]);
+    expect(told("price-per-m2", { amount: 100, currency: "USD", year: 2019 })).toEqual(["The price was US$100 a square metre in 2019", "The price was $9.29 a square foot in 2019"]);
     expect(told("size", { widthCm: 200, lengthCm: 300 })).toEqual(["It measures 200 × 300 cm", "It measures 6 ft 7 in × 9 ft 10 in"]);
     expect(told("damaged-area", { cm2: 929.03, share: 0.02, uncertainty: 64.516 })[1]).toBe("The damaged places drawn on the photo take 144 sq in (2 % of the rug, give or take 10 sq in)");
     expect(told("cut-down", { bindingM: 3.048 })[1]).toBe("The rug was planned to be cut down, with 10 ft of new edges");

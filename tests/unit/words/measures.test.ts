@@ -49,12 +49,12 @@ describe("areas", () => {
     expect([area(9.75, METRIC), area(4.08, METRIC), area(4.08, FEET)]).toEqual(["9.75 m²", "4.08 m²", "43.9 sq ft"]);
     expect([smallArea(420.4, METRIC), smallArea(420, FEET)]).toEqual(["420 cm²", "65 sq in"]);
   });
-  it("give a rate by the same exact factor: £45.00 per m² is £4.18 per sq ft (45 × 0.09290304 = 4.1806)", () => {
-    expect(ratePerArea(45, "GBP", METRIC)).toBe("£45.00 per m²");
-    expect(ratePerArea(45, "GBP", { locale: "en-GB", areaUnit: "sqft" })).toBe("£4.18 per sq ft");
+  it("give a rate by the same exact factor: £45.00 a square metre is £4.18 a square foot (45 × 0.09290304 = 4.1806)", () => {
+    expect(ratePerArea(45, "GBP", METRIC)).toBe("£45.00 a square metre");
+    expect(ratePerArea(45, "GBP", { locale: "en-GB", areaUnit: "sqft" })).toBe("£4.18 a square foot");
   });
   // 35 × 0.3048 = 10.668.
-  it("writes a rate for a metre of binding by the foot too", () => expect([METRIC, FEET].map((f) => ratePerLength(35, "USD", f))).toEqual(["US$35.00 per m", "$10.67 per ft"]));
+  it("writes a rate for a metre of binding by the foot too", () => expect([METRIC, FEET].map((f) => ratePerLength(35, "USD", f))).toEqual(["US$35.00 a metre", "$10.67 a foot"]));
   it("writes exactly so many decimals where it is asked to", () => expect([decimal(5, "en-GB", 1), decimal(13.86, "en-GB", 1), decimal(1234.5, "en-US", 1)]).toEqual(["5.0", "13.9", "1,234.5"]));
 });
 

@@ -76,7 +76,7 @@ export function ReplyDesk({ view, draft, to, tomorrow, children, tell, unkept }:
       <p id="reply-state" className={`small num ${css.state}`}>
         {count} words, reading grade {Math.round(grade)}. {isDirty ? "Not kept yet." : `Version ${draft.number}, by ${draft.by}.`}
       </p>
-      {over && <LengthNote over={over} value={longReason} most={REASON_CHARS.most} write={view.may.approve ? setLongReason : null} error={refusedLength} />}
+      {over && <LengthNote over={over} rugs={view.rugs.length} value={longReason} most={REASON_CHARS.most} write={view.may.approve ? setLongReason : null} error={refusedLength} />}
       <Enclosed enclosures={enclosed} />
       <PromiseNotes found={promises.found}>
         {view.may.approve && <SendingReason value={promises.reason} most={REASON_CHARS.most} write={promises.write} error={missing} />}
