@@ -3,9 +3,11 @@ import type { Block } from "../reply/documents/blocks";
 import type { Words } from "../words/words";
 import { BELOW, GRAPHITE, keepTogether, KEPT, LOST, MARGIN, SLATE, SMALL, tagged, textHeight, write, type Pdf, type Structure } from "./pen";
 
-/** Points, by eye. */
-const MOST_PHOTO_HEIGHT = 260;
-const PLAN_SIDE = 220;
+/** Points, by eye: of one photo by itself, and of photos side by side, of which so many stand in a row at most. */
+const MOST_PHOTO_HEIGHT = { alone: 260, abreast: 170 } as const;
+const MOST_ABREAST = 3;
+/** Two ways of cutting a rug stand on one page. */
+const PLAN_SIDE = 150;
 const BETWEEN = 14;
 const CAPTION_ROOM = 30;
 /** For a side's length along it. */
@@ -17,7 +19,7 @@ type Plan = Extract<Block, { kind: "plan" }>;
 export type PhotoBytes = (photoId: string) => Buffer | null;
 
 /** What a photo takes at most, with its caption. */
-export const PHOTO_ROOM = MOST_PHOTO_HEIGHT + CAPTION_ROOM;
+export const PHOTO_ROOM = MOST_PHOTO_HEIGHT.abreast + CAPTION_ROOM;
 /** What a plan takes, with its sides and its caption. */
 export const planHeight = (pdf: Pdf, { widthCm, lengthCm, sizes, alternative }: Plan): number =>
   (sizes ? SIDE_ROOM : 0) + (PLAN_SIDE * lengthCm) / Math.max(widthCm, lengthCm) + BELOW.drawing + textHeight(pdf, alternative, { size: SMALL }) + BELOW.caption;
@@ -30,31 +32,32 @@ function figure(pdf: Pdf, root: Structure, { alternative, at, draw }: { alternat
   root.add(pdf.struct("Figure", { alt: alternative, ...({ bbox, placement: "Block" } as object) }, draw));
 }
 
-/** Photos that follow each other stand two abreast; one by itself is larger. */
+/** Photos that follow each other stand side by side, as many in each row as in the next or one more, and all of a row equally high; one by itself is larger. */
 export function drawPhotos(pdf: Pdf, root: Structure, photos: readonly Photo[], { bytesOf, words }: { bytesOf: PhotoBytes; words: Words }): void {
   const there = photos.flatMap((p) => { const bytes = bytesOf(p.photoId); return bytes ? [{ ...p, bytes }] : []; });
-  const full = pdf.page.width - 2 * MARGIN;
-  const width = there.length > 1 ? (full - BETWEEN) / 2 : full;
-  for (let i = 0; i < there.length; i += 2) drawRow(pdf, root, there.slice(i, i + 2), width);
+  const abreast = Math.ceil(there.length / Math.ceil(there.length / MOST_ABREAST));
+  for (let i = 0; i < there.length; i += abreast) drawRow(pdf, root, there.slice(i, i + abreast), MOST_PHOTO_HEIGHT[there.length > 1 ? "abreast" : "alone"]);
   for (const { caption } of photos.filter((p) => bytesOf(p.photoId) === null)) tagged(pdf, root, "P", () => write(pdf, words.say("print.photo-gone", { caption }), { size: SMALL, colour: SLATE }));
 }
 
-function drawRow(pdf: Pdf, root: Structure, row: readonly (Photo & { bytes: Buffer })[], width: number): void {
-  const sized = row.map((p) => {
-    const { width: w, height: h } = pdf.openImage(p.bytes);
-    const scale = Math.min(width / w, MOST_PHOTO_HEIGHT / h);
-    return { ...p, width: w * scale, height: h * scale };
+function drawRow(pdf: Pdf, root: Structure, row: readonly (Photo & { bytes: Buffer })[], most: number): void {
+  const shaped = row.map((p) => {
+    const { width, height } = pdf.openImage(p.bytes);
+    return { ...p, shape: width / height };
   });
-  keepTogether(pdf, Math.max(...sized.map((p) => p.height)) + CAPTION_ROOM);
+  const room = pdf.page.width - 2 * MARGIN - BETWEEN * (row.length - 1);
+  const height = Math.min(most, room / shaped.reduce((sum, p) => sum + p.shape, 0));
+  keepTogether(pdf, height + CAPTION_ROOM);
   const top = pdf.y;
-  let bottom = top;
-  sized.forEach(({ alternative, caption, bytes, width: w, height }, i) => {
-    const left = MARGIN + i * (width + BETWEEN);
-    figure(pdf, root, { alternative, at: { left, top, width: w, height }, draw: () => { pdf.image(bytes, left, top, { width: w, height }); } });
+  let [left, bottom] = [MARGIN, top];
+  for (const { alternative, caption, bytes, shape } of shaped) {
+    const at: Place = { left, top, width: shape * height, height };
+    figure(pdf, root, { alternative, at, draw: () => { pdf.image(bytes, at.left, top, { width: at.width, height }); } });
     pdf.y = top + height + 6;
-    tagged(pdf, root, "Caption", () => write(pdf, caption, { size: SMALL, colour: SLATE, gap: 10, x: left, width }));
+    tagged(pdf, root, "Caption", () => write(pdf, caption, { size: SMALL, colour: SLATE, gap: 10, x: at.left, width: at.width }));
     bottom = Math.max(bottom, pdf.y);
-  });
+    left += at.width + BETWEEN;
+  }
   pdf.y = bottom;
 }
 

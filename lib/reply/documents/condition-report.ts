@@ -136,6 +136,7 @@ function prospectBlocks({ assessment: a, inspection }: ConditionReport, words: W
       a.lifeYears ? say("report.life", { years: yearsPhrase(a.lifeYears, words) }) : instead(a.why.lifeYears, say("report.no-life")),
     ]),
     paragraph(beyondRepair(a, inspection, words)),
+    small(say("report.beyond-means")),
   ];
 }
 

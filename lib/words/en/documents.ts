@@ -49,6 +49,7 @@ export const DOCUMENTS = {
   "report.not-beyond": "Not beyond economic repair, in the judgement of {by}, who inspected it on {day}.",
   "report.beyond-not-judged": "Whether it is beyond economic repair was not judged: provisional, not inspected.",
   "report.beyond-chance": "Provisional, not inspected: the chance that it is beyond economic repair is about {chance}.",
+  "report.beyond-means": "“Beyond economic repair” means here that putting it right would cost more than the rug is worth when it is done, or that no work brings back enough to be worth its cost. The term is used so by common practice; no published standard defines it.",
   "report.money": "Cost and value",
   "report.no-money": "No costs can be stated.",
   "report.money-caption": "Ranges; confirmed only when the rug was seen",
