@@ -82,11 +82,11 @@ function sellerLetter(f: DocumentFacts, l: ReturnType<typeof sellerLetterFields.
 function cutDown(f: DocumentFacts): PrintedDocument {
   const measured = f.plan ? measurePlan(f.plan) : "No plan was drawn of this rug.";
   if (typeof measured === "string") throw new Error(measured);
-  const { plan: { widthCm, lengthCm }, places, ways, chosen } = measured;
+  const { plan: { widthCm, lengthCm }, photoTop, places, ways, chosen } = measured;
   const { prices, currency } = f.settings;
   const cost = (bindingM: number) => (f.answers.age === "antique" ? null : { range: cutDownCost({ widthCm, lengthCm }, prices, bindingM), currency });
   return cutDownPlan({
-    rug: rugOf(f), size: { widthCm, lengthCm }, damaged: places.map((p) => p.outline), isTufted: f.answers.back === "cloth", workshop: headOf(f.settings), figures: f.settings,
+    rug: rugOf(f), size: { widthCm, lengthCm }, photoTop, damaged: places.map((p) => p.outline), isTufted: f.answers.back === "cloth", workshop: headOf(f.settings), figures: f.settings,
     ways: [...ways].sort((a, b) => Number(b.kind === chosen?.kind) - Number(a.kind === chosen?.kind)).map((w) => ({ kind: w.kind, pieces: w.pieces, shareKept: w.shareKept, bindingM: w.bindingM, cost: cost(w.bindingM) })),
   });
 }

@@ -1,5 +1,5 @@
 import { cutDowns, type CutDown } from "../photo/cut-down";
-import { areaSdCm2, damagedPlace, planOf, type Damaged, type Plan } from "../photo/plan";
+import { areaSdCm2, damagedPlace, edgeAtTop, planOf, type Damaged, type Plan, type PlanEdge } from "../photo/plan";
 import { coveredArea } from "../photo/polygon";
 import { CUT_DOWN } from "../trade/value";
 import type { PlanMarks } from "./mark-schema";
@@ -11,6 +11,8 @@ const ROW_CM = 0.25;
 
 export interface MeasuredPlan {
   plan: Plan;
+  /** Which of its edges lies towards the top of the photo. */
+  photoTop: PlanEdge;
   places: readonly Damaged[];
   /** Of all places together, each centimetre once. */
   damagedCm2: number;
@@ -37,7 +39,7 @@ export function measurePlan({ corners, widthCm, lengthCm, damaged, borderCm, isS
   const damagedCm2 = places.length > 0 ? coveredArea(outlines, ROW_CM) : 0;
   const ways = cutDowns(plan, outlines, { turnCm: CUT_DOWN.turnCm, leastSideCm: LEAST_SIDE_CM, borderCm, isSymmetric });
   return {
-    plan, places, damagedCm2, ways,
+    plan, places, damagedCm2, ways, photoTop: edgeAtTop(corners),
     damagedSdCm2: damaged.reduce((sum, outline) => sum + areaSdCm2(corners, size, outline), 0),
     share: damagedCm2 / (widthCm * lengthCm),
     chosen: ways.find((w) => w.kind === chosen) ?? null,

@@ -18,6 +18,7 @@ const block = z.discriminatedUnion("kind", [
     kind: z.literal("plan"), widthCm: z.number(), lengthCm: z.number(), keep: z.array(rectangle),
     damaged: z.array(z.array(z.object({ x: z.number(), y: z.number() }))), alternative: text,
     sizes: z.optional(z.object({ across: text, along: text, kept: lines })),
+    photoTop: z.optional(z.object({ edge: z.enum(["top", "right", "bottom", "left"]), words: text })),
   }),
   z.object({ kind: z.literal("signature"), lines }),
 ]);

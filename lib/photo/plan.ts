@@ -32,6 +32,16 @@ export function planOf(corners: Corners, size: { widthCm: number; lengthCm: numb
   return { widthCm, lengthCm, toPlan: (p) => mapped(forth, p), toPhoto: (p) => mapped(back, p) };
 }
 
+/** The edges of a plan, each from a corner to the next. */
+const PLAN_EDGES = ["top", "right", "bottom", "left"] as const;
+export type PlanEdge = (typeof PLAN_EDGES)[number];
+
+/** The edge of the plan that lies towards the top of the photo: whose middle stands highest there; of equals the first. */
+export function edgeAtTop(corners: Corners): PlanEdge {
+  const height = corners.map((p, i) => p.y + (corners[(i + 1) % corners.length] as Point).y);
+  return PLAN_EDGES[height.indexOf(Math.min(...height))] ?? "top";
+}
+
 /** A damaged place on the plan. */
 export interface Damaged {
   readonly outline: Polygon;

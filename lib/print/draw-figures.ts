@@ -1,5 +1,5 @@
 import "server-only";
-import type { Block } from "../reply/documents/blocks";
+import type { Block, PlanSide } from "../reply/documents/blocks";
 import type { Words } from "../words/words";
 import { BELOW, GRAPHITE, keepTogether, KEPT, LOST, MARGIN, SLATE, SMALL, tagged, textHeight, write, type Pdf, type Structure } from "./pen";
 
@@ -10,8 +10,11 @@ const MOST_ABREAST = 3;
 const PLAN_SIDE = 150;
 const BETWEEN = 14;
 const CAPTION_ROOM = 30;
-/** For a side's length along it. */
+/** For a side's length along it, and for the mark of the photo's top beside that. */
 const SIDE_ROOM = 16;
+const TOP_ROOM = 13;
+/** Half of the arrow of that mark. */
+const ARROW = 3.2;
 
 type Photo = Extract<Block, { kind: "photo" }>;
 type Plan = Extract<Block, { kind: "plan" }>;
@@ -21,8 +24,17 @@ export type PhotoBytes = (photoId: string) => Buffer | null;
 /** What a photo takes at most, with its caption. */
 export const PHOTO_ROOM = MOST_PHOTO_HEIGHT.abreast + CAPTION_ROOM;
 /** What a plan takes, with its sides and its caption. */
-export const planHeight = (pdf: Pdf, { widthCm, lengthCm, sizes, alternative }: Plan): number =>
-  (sizes ? SIDE_ROOM : 0) + (PLAN_SIDE * lengthCm) / Math.max(widthCm, lengthCm) + BELOW.drawing + textHeight(pdf, alternative, { size: SMALL }) + BELOW.caption;
+export function planHeight(pdf: Pdf, plan: Plan): number {
+  const { widthCm, lengthCm, alternative } = plan;
+  const { top, bottom } = roomsOf(plan);
+  return top + bottom + (PLAN_SIDE * lengthCm) / Math.max(widthCm, lengthCm) + BELOW.drawing + textHeight(pdf, alternative, { size: SMALL }) + BELOW.caption;
+}
+/** What stands round the rug, in points. */
+const roomsOf = ({ sizes, photoTop }: Plan): Record<PlanSide, number> => {
+  const room = (edge: PlanSide, beside: number) => beside + (photoTop?.edge === edge ? TOP_ROOM : 0);
+  const side = sizes ? SIDE_ROOM : 0;
+  return { top: room("top", side), left: room("left", side), right: room("right", 0), bottom: room("bottom", 0) };
+};
 
 /** Where a figure stands on its page, from the upper left corner. */
 interface Place { readonly left: number; readonly top: number; readonly width: number; readonly height: number }
@@ -66,13 +78,16 @@ interface Sheet { readonly left: number; readonly top: number; readonly scale: n
 
 /** The rug from above, to scale, with its sides: what remains is tinted, outlined and measured, the rug as it is dashed, the damage filled. */
 export function drawPlan(pdf: Pdf, root: Structure, plan: Plan): void {
-  const { widthCm, lengthCm, sizes, alternative } = plan;
+  const { widthCm, lengthCm, sizes, photoTop, alternative } = plan;
   const scale = PLAN_SIDE / Math.max(widthCm, lengthCm);
-  const room = sizes ? SIDE_ROOM : 0;
-  const at = { width: widthCm * scale + room, height: lengthCm * scale + room };
+  const room = roomsOf(plan);
+  const at = { width: widthCm * scale + room.left + room.right, height: lengthCm * scale + room.top + room.bottom };
   const top = pdf.y;
-  const sheet: Sheet = { left: MARGIN + room, top: top + room, scale };
-  figure(pdf, root, { alternative, at: { left: MARGIN, top, ...at }, draw: () => { drawRug(pdf, plan, sheet); if (sizes) drawSizes(pdf, plan, { sizes, sheet }); } });
+  const sheet: Sheet = { left: MARGIN + room.left, top: top + room.top, scale };
+  figure(pdf, root, {
+    alternative, at: { left: MARGIN, top, ...at },
+    draw: () => { drawRug(pdf, plan, sheet); if (sizes) drawSizes(pdf, plan, { sizes, sheet }); if (photoTop) drawTop(pdf, plan, { photoTop, sheet }); },
+  });
   pdf.x = MARGIN;
   pdf.y = top + at.height + BELOW.drawing;
   tagged(pdf, root, "Caption", () => write(pdf, alternative, { size: SMALL, colour: SLATE, gap: BELOW.caption }));
@@ -89,26 +104,42 @@ function drawRug(pdf: Pdf, { widthCm, lengthCm, keep, damaged }: Plan, { left, t
   for (const r of keep) pdf.rect(...on(r.left, r.top), (r.right - r.left) * scale, (r.bottom - r.top) * scale).lineWidth(1.4).strokeColor(GRAPHITE).stroke();
 }
 
+/** Words about a point, along the page or up it. */
+function centred(pdf: Pdf, text: string, x: number, y: number): void {
+  pdf.font("plain").fontSize(SMALL).fillColor(SLATE);
+  pdf.text(text, x - pdf.widthOfString(text) / 2, y - SMALL / 2, { lineBreak: false });
+}
+function upright(pdf: Pdf, text: string, x: number, y: number): void {
+  pdf.save().rotate(-90, { origin: [x, y] });
+  centred(pdf, text, x, y);
+  pdf.restore();
+}
+
 /** The two sides along them, and in each piece its size, where there is room for it this way or upright. */
 function drawSizes(pdf: Pdf, { widthCm, lengthCm, keep }: Plan, { sizes, sheet: { left, top, scale } }: { sizes: NonNullable<Plan["sizes"]>; sheet: Sheet }): void {
-  const centred = (text: string, x: number, y: number) => {
-    pdf.font("plain").fontSize(SMALL).fillColor(SLATE);
-    pdf.text(text, x - pdf.widthOfString(text) / 2, y - SMALL / 2, { lineBreak: false });
-  };
-  const upright = (text: string, x: number, y: number) => {
-    pdf.save().rotate(-90, { origin: [x, y] });
-    centred(text, x, y);
-    pdf.restore();
-  };
-  const [middle, centre] = [left + (widthCm * scale) / 2, top + (lengthCm * scale) / 2];
-  centred(sizes.across, middle, top - SIDE_ROOM / 2);
-  upright(sizes.along, left - SIDE_ROOM / 2, centre);
+  centred(pdf, sizes.across, left + (widthCm * scale) / 2, top - SIDE_ROOM / 2);
+  upright(pdf, sizes.along, left - SIDE_ROOM / 2, top + (lengthCm * scale) / 2);
   keep.forEach((r, i) => {
     const text = sizes.kept[i] ?? "";
     pdf.font("plain").fontSize(SMALL);
     const [wide, high, needed] = [(r.right - r.left) * scale, (r.bottom - r.top) * scale, pdf.widthOfString(text) + 2 * SMALL];
     const at: [number, number] = [left + ((r.left + r.right) / 2) * scale, top + ((r.top + r.bottom) / 2) * scale];
-    if (needed <= wide && 2 * SMALL <= high) centred(text, ...at);
-    else if (needed <= high && 2 * SMALL <= wide) upright(text, ...at);
+    if (needed <= wide && 2 * SMALL <= high) centred(pdf, text, ...at);
+    else if (needed <= high && 2 * SMALL <= wide) upright(pdf, text, ...at);
   });
+}
+
+/** Beside the edge that lies towards the top of the photo: an arrow away from the rug, and its words along the edge. */
+function drawTop(pdf: Pdf, { widthCm, lengthCm, sizes }: Plan, { photoTop: { edge, words }, sheet: { left, top, scale } }: { photoTop: NonNullable<Plan["photoTop"]>; sheet: Sheet }): void {
+  const [wide, high, away] = [widthCm * scale, lengthCm * scale, (sizes ? SIDE_ROOM : 0) + TOP_ROOM / 2];
+  const middle = { top: [left + wide / 2, top - away], bottom: [left + wide / 2, top + high + TOP_ROOM / 2], left: [left - away, top + high / 2], right: [left + wide + TOP_ROOM / 2, top + high / 2] } as const;
+  const [x, y] = middle[edge];
+  pdf.font("plain").fontSize(SMALL);
+  const before = pdf.widthOfString(words) / 2 + 2 * ARROW;
+  const isUpright = edge === "left" || edge === "right";
+  (isUpright ? upright : centred)(pdf, words, x, y);
+  const [atX, atY] = isUpright ? [x, y + before] : [x - before, y];
+  const tip = edge === "top" || edge === "left" ? -ARROW : ARROW;
+  const tips: [number, number][] = isUpright ? [[atX - tip, atY - ARROW], [atX - tip, atY + ARROW], [atX + tip, atY]] : [[atX - ARROW, atY - tip], [atX + ARROW, atY - tip], [atX, atY + tip]];
+  pdf.polygon(...tips).fillColor(SLATE).fill();
 }

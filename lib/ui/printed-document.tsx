@@ -1,4 +1,5 @@
 import type { Block, PrintedDocument } from "../reply/documents/blocks";
+import { PieceSizes, planBox, PlanSides } from "./plan-sides";
 import css from "./printed-document.module.css";
 
 /** A printed document as a page: the same blocks, in the same order, as its file is drawn from. */
@@ -61,14 +62,19 @@ function Table({ table: { caption, head, rows } }: { table: Extract<Block, { kin
   );
 }
 
-/** The rug from above: what remains is outlined, the damage is filled. */
-function Plan({ plan: { widthCm, lengthCm, keep, damaged, alternative } }: { plan: Extract<Block, { kind: "plan" }> }) {
+/** Height of the letters of a plan, as a share of the rug's longer side. By eye. */
+const LETTERS = 0.05;
+
+/** The rug from above, as in the file: what remains is outlined and measured, the damage is filled, its sides stand beside it. */
+function Plan({ plan: { widthCm, lengthCm, keep, damaged, sizes, photoTop, alternative } }: { plan: Extract<Block, { kind: "plan" }> }) {
+  const sheet = { widthCm, lengthCm, text: Math.max(widthCm, lengthCm) * LETTERS };
   return (
     <figure>
-      <svg className={css.plan} viewBox={`-1 -1 ${widthCm + 2} ${lengthCm + 2}`} role="img" aria-label={alternative}>
+      <svg className={css.plan} viewBox={sizes ? planBox(sheet, photoTop?.edge ?? null) : `-1 -1 ${widthCm + 2} ${lengthCm + 2}`} style={{ fontSize: sheet.text }} role="img" aria-label={alternative}>
         <rect className={css.whole} width={widthCm} height={lengthCm} />
         {damaged.map((outline, i) => <polygon key={i} className={css.lost} points={outline.map((p) => `${p.x},${p.y}`).join(" ")} />)}
         {keep.map((r, i) => <rect key={i} className={css.kept} x={r.left} y={r.top} width={r.right - r.left} height={r.bottom - r.top} />)}
+        {sizes && <><PieceSizes pieces={keep} sizes={sizes.kept} text={sheet.text} /><PlanSides sheet={sheet} across={sizes.across} along={sizes.along} photoTop={photoTop ?? null} /></>}
       </svg>
       <figcaption>{alternative}</figcaption>
     </figure>

@@ -15,8 +15,11 @@ export type Block =
   /** Lengths in centimetres from the rug's first corner; `keep` is what remains. */
   | { readonly kind: "plan"; readonly widthCm: number; readonly lengthCm: number; readonly keep: readonly Rectangle[]; readonly damaged: readonly (readonly { readonly x: number; readonly y: number }[])[]; readonly alternative: string;
       /** What is written on the drawing: the rug's two sides, and each piece that is kept. Absent in documents made before there was any. */
-      readonly sizes?: { readonly across: string; readonly along: string; readonly kept: readonly string[] } | undefined }
+      readonly sizes?: { readonly across: string; readonly along: string; readonly kept: readonly string[] } | undefined;
+      /** The edge that lies towards the top of the photo, and the words for it. Absent in documents made before it was drawn. */
+      readonly photoTop?: { readonly edge: PlanSide; readonly words: string } | undefined }
   | { readonly kind: "signature"; readonly lines: readonly string[] };
+export type PlanSide = "top" | "right" | "bottom" | "left";
 export interface Rectangle { readonly left: number; readonly top: number; readonly right: number; readonly bottom: number }
 
 export interface PrintedDocument {

@@ -2,7 +2,7 @@ import type { Range } from "../../triage/assessment";
 import { length, run, size, type Figures } from "../../words/measures";
 import { wordsIn } from "../../words/words";
 import { listed, moneyPhrase, percent } from "../phrases";
-import { heading, list, paragraph, small, type Block, type PrintedDocument, type Rectangle } from "./blocks";
+import { heading, list, paragraph, small, type Block, type PlanSide, type PrintedDocument, type Rectangle } from "./blocks";
 
 export interface CutWay {
   readonly kind: "edge-off" | "equal-ends" | "split-in-two" | "smaller-rectangle" | "centred";
@@ -17,6 +17,8 @@ export interface CutDownPlan {
   /** Inside a sentence: "a grey rug, 200 × 300 cm". */
   readonly rug: string;
   readonly size: { readonly widthCm: number; readonly lengthCm: number };
+  /** Which of its edges lies towards the top of the photo it was drawn on. */
+  readonly photoTop: PlanSide;
   readonly damaged: readonly (readonly { readonly x: number; readonly y: number }[])[];
   /** The one that was chosen first; at least one. */
   readonly ways: readonly CutWay[];
@@ -37,7 +39,7 @@ export function cutDownPlan(p: CutDownPlan): PrintedDocument {
     title: say("plan.title", { rug: p.rug }), language: p.figures.locale, head: p.workshop,
     blocks: [
       paragraph(say("plan.measures", { size: size(p.size.widthCm, p.size.lengthCm, p.figures) })),
-      small(say("plan.drawings")),
+      small(say("plan.drawings", { edge: p.photoTop })),
       ...p.ways.flatMap((way, i) => wayBlocks(p, way, i)),
       heading(say("plan.how")),
       ...list([say("plan.cut", { turn: length(TURN_CM, p.figures) }), ...(p.isTufted ? [say("plan.latex")] : []), say("plan.new-edges"), say("plan.antique")]),
@@ -46,7 +48,7 @@ export function cutDownPlan(p: CutDownPlan): PrintedDocument {
   };
 }
 
-function wayBlocks({ size: rug, damaged, figures }: CutDownPlan, way: CutWay, i: number): Block[] {
+function wayBlocks({ size: rug, damaged, photoTop, figures }: CutDownPlan, way: CutWay, i: number): Block[] {
   const words = wordsIn(figures.locale);
   const { say } = words;
   const sizes = way.pieces.map((r) => size(Math.round(r.right - r.left), Math.round(r.bottom - r.top), figures));
@@ -55,6 +57,7 @@ function wayBlocks({ size: rug, damaged, figures }: CutDownPlan, way: CutWay, i:
     heading(say("plan.way", { n: i + 1, way: name })),
     {
       kind: "plan", ...rug, damaged, keep: way.pieces, sizes: { across: length(rug.widthCm, figures), along: length(rug.lengthCm, figures), kept: sizes },
+      photoTop: { edge: photoTop, words: say("plan.photo-top") },
       alternative: say("plan.alternative", { way: name, pieces, n: way.pieces.length, size: size(rug.widthCm, rug.lengthCm, figures) }),
     },
     ...list([

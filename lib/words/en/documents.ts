@@ -89,7 +89,8 @@ export const DOCUMENTS = {
 
   "plan.title": "Cutting down {rug}",
   "plan.measures": "The rug measures about {size}. These are the ways to go on using the sound part of it. All measures were taken from a photo and are confirmed on the rug before anything is cut.",
-  "plan.drawings": "In the drawings the rug as it is now is dashed, the damage is filled, and what remains is outlined. Up is as in the photo.",
+  "plan.drawings": "In the drawings the rug as it is now is dashed, the damage is filled, and what remains is outlined. The small arrow shows which edge lies towards the top of the photo: here the {edge, select, top {upper} right {right} bottom {lower} other {left}} one.",
+  "plan.photo-top": "top of the photo",
   "plan.way": "{n, number}. {way}",
   "plan.chosen": "The way we propose.",
   "plan.alternative": "Plan of the rug from above, to scale. {way}: {pieces} {n, plural, one {remains} other {remain}} of {size}.",

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cutDowns, type CutDown } from "../../../lib/photo/cut-down";
 import { homographyOf, type Corners, type Point } from "../../../lib/photo/homography";
-import { areaSdCm2, damagedPlace, planOf, POINTING_SD, PLAN_LIMITS, type Plan } from "../../../lib/photo/plan";
+import { areaSdCm2, damagedPlace, edgeAtTop, planOf, POINTING_SD, PLAN_LIMITS, type Plan } from "../../../lib/photo/plan";
 import { areaOf, crossesItself, type Polygon } from "../../../lib/photo/polygon";
 import { seeded } from "../../reference/seeded";
 
@@ -130,5 +130,18 @@ describe("cutDowns", () => {
           }
       }
     }), { numRuns: 60 });
+  });
+});
+
+describe("edgeAtTop", () => {
+  const FLAT: Corners = [{ x: 0.2, y: 0.1 }, { x: 0.8, y: 0.15 }, { x: 0.9, y: 0.9 }, { x: 0.1, y: 0.8 }];
+  const from = (k: number): Corners => [0, 1, 2, 3].map((i) => FLAT[(i + k) % 4]) as unknown as Corners;
+  it.each([[0, "top"], [1, "left"], [2, "bottom"], [3, "right"]] as const)("is where what stands above the rug in the photo comes to lie on its plan, begun at corner %i", (k, edge) => {
+    const plan = planOf(from(k), { widthCm: 200, lengthCm: 300 });
+    if (typeof plan === "string") throw new Error(plan);
+    const above = plan.toPlan({ x: 0.5, y: 0.05 });
+    const beyond = { top: -above.y, left: -above.x, bottom: above.y - 300, right: above.x - 200 };
+    expect(edgeAtTop(from(k))).toBe(edge);
+    expect(beyond[edge]).toBeGreaterThan(0);
   });
 });

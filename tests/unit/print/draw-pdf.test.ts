@@ -135,7 +135,7 @@ describe("drawPdf", () => {
     expect(inOrder).not.toMatch(/[\u00a0\u2060?]/u);
   });
   it("draws a cut-down plan with its alternative in words", async () => {
-    const plan = cutDownPlan({ rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, damaged: [[{ x: 0, y: 0 }, { x: 200, y: 0 }, { x: 200, y: 30 }]], isTufted: false, figures: { locale: "en-GB", areaUnit: "m2" }, workshop: { name: "Lantern Yard", lines: [] },
+    const plan = cutDownPlan({ rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [[{ x: 0, y: 0 }, { x: 200, y: 0 }, { x: 200, y: 30 }]], isTufted: false, figures: { locale: "en-GB", areaUnit: "m2" }, workshop: { name: "Lantern Yard", lines: [] },
       ways: [{ kind: "edge-off", pieces: [{ left: 0, top: 30, right: 200, bottom: 300 }], shareKept: 0.9, bindingM: 2.02, cost: { range: range(60, 70, 90), currency: "EUR" } }] });
     expect((await drawn(plan)).toString("latin1")).toMatch(/\/Alt/);
   });

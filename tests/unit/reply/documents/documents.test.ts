@@ -25,7 +25,7 @@ const TEST = { by: "Lantern Yard Rug Workshop", on: "20 November 2026", found: "
 
 describe("figures by locale and unit", () => {
   const way = { kind: "edge-off", pieces: [{ left: 0, top: 30, right: 200, bottom: 300 }], shareKept: 0.9, bindingM: 2, cost: { range: range(120, 150, 180), currency: "USD" } } as const;
-  const plan = (figures: Figures) => textOf(cutDownPlan({ rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, damaged: [], isTufted: false, workshop: WORKSHOP, ways: [way], figures }));
+  const plan = (figures: Figures) => textOf(cutDownPlan({ rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [], isTufted: false, workshop: WORKSHOP, ways: [way], figures }));
   it("tells a plan in feet where the workshop counts so, and the same price", () => {
     expect(plan(METRIC)).toMatch(/about 200 × 300 cm\.[\s\S]*200 × 270 cm[\s\S]*2\.0 m of binding[\s\S]*US\$120 to US\$180/);
     const feet = plan({ locale: "en-US", areaUnit: "sqft" });
@@ -139,11 +139,15 @@ describe("the condition report", () => {
 });
 
 describe("the cut-down plan", () => {
-  const plan = cutDownPlan({ rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, damaged: [[{ x: 0, y: 0 }, { x: 200, y: 0 }, { x: 200, y: 30 }]], isTufted: true, workshop: WORKSHOP, figures: METRIC,
+  const plan = cutDownPlan({ rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [[{ x: 0, y: 0 }, { x: 200, y: 0 }, { x: 200, y: 30 }]], isTufted: true, workshop: WORKSHOP, figures: METRIC,
     ways: [{ kind: "edge-off", pieces: [{ left: 0, top: 30, right: 200, bottom: 300 }], shareKept: 0.9, bindingM: 2.02, cost: { range: range(60, 70, 90), currency: "EUR" } }] });
   it("says what remains, what it costs and that cutting cannot be undone", () => {
     expect(textOf(plan)).toMatch(/Remains: 200 × 270 cm, about 90\u00a0% of the rug\.\nNew edges: about 2\.0 m of binding\.\nCost: about €60 to €90, confirmed when we have seen it/);
     expect(textOf(plan)).toMatch(/latex[\s\S]*Cutting cannot be undone/);
+  });
+  it("says and draws which edge lies towards the top of the photo", () => {
+    expect(textOf(plan)).toContain("The small arrow shows which edge lies towards the top of the photo: here the left one.");
+    expect(plan.blocks.find((b) => b.kind === "plan")).toMatchObject({ photoTop: { edge: "left", words: "top of the photo" } });
   });
   it("tells the drawing in words", () => expect(plan.blocks.find((b) => b.kind === "plan")).toMatchObject({ alternative: expect.stringMatching(/200 × 270 cm remains of 200 × 300 cm/) as string }));
 });
