@@ -116,7 +116,40 @@ test("a reviewer moves a spot with the mouse and the keyboard, and the numbers f
   await expect(page.getByRole("main")).toContainText(/In one photo the affected spot is .* the untouched one \(ΔE00 \d+\.\d ± \d+\.\d\)/);
 });
 
-test("a reviewer marks corners and damage by keyboard alone, chooses a cut-down, and prints the plan", async ({ person }) => {
+test("a reviewer marks small rectangles on a narrow screen: nothing covers what lies in them, and the grip outside stretches them", async ({ person }, info) => {
+  const page = await person({ storageState: owner, viewport: { width: 390, height: 844 } });
+  await opens(page);
+  await page.getByRole("button", { name: "Compare another pair" }).click();
+  await loaded(page);
+  await click(page, 0.35, 0.7);
+  await click(page, 0.6, 0.4);
+  await page.getByRole("radio", { name: "Rectangle" }).check();
+  const grip = page.getByRole("button", { name: /corner.*, \d+ % from the left/i }).last();
+  const photo = await picture(page).boundingBox();
+  const sides = async () => {
+    const [, left, top] = /(\d+) % from the left, (\d+) % from the top/u.exec((await grip.getAttribute("aria-label")) ?? "") ?? [];
+    return { left: Number(left), top: Number(top) };
+  };
+  const before = await sides();
+  const box = await grip.boundingBox();
+  if (!photo || !box) throw new Error("The photo and its grip are not on the page.");
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+  // Its dot of 12 px lies outside of the corner, to the right and below.
+  expect(x - 6 - photo.x).toBeGreaterThan((photo.width * before.left) / 100 + 1);
+  expect(y - 6 - photo.y).toBeGreaterThan((photo.height * before.top) / 100 + 1);
+  expect(await spot(page, "Affected spot").evaluate((button) => getComputedStyle(button, "::before").content)).toBe("none");
+  await page.screenshot({ path: info.outputPath("rectangle-390.png") });
+  await page.mouse.move(x + 4, y + 4);
+  await page.mouse.down();
+  await page.mouse.move(x + 4 + photo.width * 0.1, y + 4, { steps: 4 });
+  await page.mouse.up();
+  const after = await sides();
+  expect(Math.abs(after.left - before.left - 10)).toBeLessThanOrEqual(1);
+  expect(Math.abs(after.top - before.top)).toBeLessThanOrEqual(1);
+  await expectAccessible(page);
+});
+
+test("a reviewer marks corners and damage by keyboard alone, chooses a cut-down, and prints the plan", async ({ person }, info) => {
   const page = await person({ storageState: owner });
   const enquiry = await opens(page);
   // The document that needs a plan says so, and leads here.
@@ -150,12 +183,15 @@ test("a reviewer marks corners and damage by keyboard alone, chooses a cut-down,
   await expect(plan).toBeVisible();
   await page.getByRole("radio", { name: /^One edge comes off/ }).focus();
   await page.keyboard.press("Space");
-  await expect(plan).toHaveAccessibleName(/One edge comes off: \d+ × \d+ cm remains\./);
+  await expect(plan).toHaveAccessibleName(/One edge comes off: \d+ × \d+ cm remains\. The left edge lies towards the top of the photo\./);
+  await expect(plan).toContainText("top of the photo");
   await expectAccessible(page);
   await page.getByRole("button", { name: "Keep this plan" }).click();
   await expect(page.getByText("The plan is kept, and the rug judged anew with it.")).toBeFocused();
   await page.getByRole("link", { name: "To print" }).click();
   await expect(page.getByRole("heading", { level: 1 })).toContainText("Plan of");
+  await expect(page.getByRole("img", { name: /The left edge lies towards the top of the photo/ }).last()).toContainText(/\d+ × \d+ cm170 cm240 cmtop of the photo/);
+  await page.screenshot({ path: info.outputPath("plan-1280.png"), fullPage: true });
   await page.emulateMedia({ media: "print" });
   await expect(page.getByRole("region", { name: "One edge comes off" })).toContainText("Chosen");
   await expect(page.getByRole("button", { name: "Print this page" })).toBeHidden();

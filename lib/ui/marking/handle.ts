@@ -12,6 +12,10 @@ export interface Handle extends Point {
   isWaiting: boolean;
   /** Can be taken away with the Delete key. */
   canGo: boolean;
+  /** Its outline shows where it is: no dot hides what lies there. */
+  isBare?: boolean;
+  /** Sides, in shares of the photo, of what it is the lower right corner of: it is drawn outside of that. */
+  outside?: { width: number; height: number };
 }
 
 /** How far an arrow key moves a handle, in shares; with Shift, ten times as far. Elicited. */

@@ -29,9 +29,9 @@ export function spotHandles({ marks, touched }: SpotDraft, names: Readonly<Recor
   return WHICH.flatMap((which) => {
     const spot = marks[which];
     const { name, tag } = names[which];
-    const middle: Handle = { key: which, name, tag, ...centreOf(spot), isWaiting: !touched.includes(which), canGo: false };
+    const middle: Handle = { key: which, name, tag, ...centreOf(spot), isWaiting: !touched.includes(which), canGo: false, isBare: true };
     if (spot.shape === "circle") return [middle];
-    return [middle, { key: `${which}${GRIP}`, name: cornerOf(name), tag: null, x: spot.x + spot.width, y: spot.y + spot.height, isWaiting: false, canGo: false }];
+    return [middle, { key: `${which}${GRIP}`, name: cornerOf(name), tag: null, x: spot.x + spot.width, y: spot.y + spot.height, isWaiting: false, canGo: false, outside: { width: spot.width, height: spot.height } }];
   });
 }
 

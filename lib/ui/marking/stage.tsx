@@ -2,7 +2,7 @@
 import { useEffect, useRef, useState, type KeyboardEvent, type PointerEvent, type ReactNode } from "react";
 import type { Point } from "../../photo/homography";
 import { useSay } from "../browser-words";
-import { held, keyTarget, placeInWords, type Handle } from "./handle";
+import { heldPoint, keyTarget, placeInWords, type Handle } from "./handle";
 import { Loupe } from "./loupe";
 import css from "./stage.module.css";
 
@@ -28,6 +28,12 @@ interface Props {
 
 /** Pixels of the screen within which a touch is a tap, and not a drag or a scroll. Elicited. */
 const TAP_PX = 8;
+/** How far outside of a corner its grip stands, how far at least from the middle, so that two fingertips have room, and at most beyond the photo. By eye. */
+const [OUTSIDE_PX, APART_PX, BEYOND_PX] = [12, 32, 8];
+
+/** Where a handle is drawn along one side; `outside`: the share of the photo that it is the end of. */
+const placed = (at: number, outside: number | undefined): string =>
+  (outside === undefined ? `${100 * at}%` : `min(max(${100 * at}% + ${OUTSIDE_PX}px, ${100 * (at - outside / 2)}% + ${APART_PX}px), 100% + ${BEYOND_PX}px)`);
 
 /** A photo with places on it that are moved by finger, mouse and keyboard. A touch of the photo brings the active place there. */
 export function Stage({ photo, alt, describedBy, handles, active, onActive, onMove, onTouch, onRemove, onUndo, onPicture, children }: Props) {
@@ -36,6 +42,8 @@ export function Stage({ photo, alt, describedBy, handles, active, onActive, onMo
   const image = useRef<HTMLImageElement>(null);
   const pressed = useRef<{ x: number; y: number } | null>(null);
   const [dragged, setDragged] = useState<string | null>(null);
+  /** From the place of what is dragged to the finger. */
+  const grabbed = useRef<Point>({ x: 0, y: 0 });
   const given = useRef(false);
   const give = () => {
     if (given.current || !image.current?.complete || image.current.naturalWidth === 0) return;
@@ -44,10 +52,11 @@ export function Stage({ photo, alt, describedBy, handles, active, onActive, onMo
   };
   // A picture may have come before its listener did.
   useEffect(give);
-  const at = (e: PointerEvent): Point => {
+  const under = (e: PointerEvent): Point => {
     const { left, top, width, height } = (box.current as HTMLDivElement).getBoundingClientRect();
-    return { x: held((e.clientX - left) / width), y: held((e.clientY - top) / height) };
+    return { x: (e.clientX - left) / width, y: (e.clientY - top) / height };
   };
+  const at = (e: PointerEvent): Point => heldPoint(under(e));
   const tap = (e: PointerEvent) => {
     const from = pressed.current;
     pressed.current = null;
@@ -60,10 +69,13 @@ export function Stage({ photo, alt, describedBy, handles, active, onActive, onMo
       e.currentTarget.setPointerCapture(e.pointerId);
       onActive(h.key);
       // One that waits is wider than a corner is exact: it comes to where it was touched.
-      onMove(h.key, h.isWaiting ? at(e) : h, true);
+      const finger = h.isWaiting ? at(e) : under(e);
+      const place = h.isWaiting ? finger : h;
+      grabbed.current = { x: finger.x - place.x, y: finger.y - place.y };
+      onMove(h.key, place, true);
       setDragged(h.key);
     },
-    onPointerMove: (e: PointerEvent) => { if (dragged === h.key) onMove(h.key, at(e), false); },
+    onPointerMove: (e: PointerEvent) => { if (dragged === h.key) onMove(h.key, heldPoint({ x: under(e).x - grabbed.current.x, y: under(e).y - grabbed.current.y }), false); },
     onLostPointerCapture: () => setDragged(null),
     onFocus: () => onActive(h.key),
     onKeyDown: (e: KeyboardEvent) => {
@@ -80,8 +92,8 @@ export function Stage({ photo, alt, describedBy, handles, active, onActive, onMo
       <img ref={image} src={`/photos/${photo.id}/1600`} alt={alt} width={photo.width} height={photo.height} draggable={false} onLoad={give} />
       <svg className={css.drawn} viewBox={`0 0 ${photo.width} ${photo.height}`} aria-hidden="true" focusable="false">{children}</svg>
       {handles.map((h) => (
-        <button key={h.key} type="button" className={css.handle} data-waiting={h.isWaiting || undefined} data-active={h.key === active || undefined} data-grip={h.tag === null || undefined}
-          style={{ left: `${100 * h.x}%`, top: `${100 * h.y}%` }} aria-label={say("mark.named-place", { name: h.name, place: placeInWords(h, say) })} aria-roledescription={say("mark.role")} {...grip(h)}>
+        <button key={h.key} type="button" className={css.handle} data-waiting={h.isWaiting || undefined} data-active={h.key === active || undefined} data-grip={h.tag === null || undefined} data-bare={h.isBare || undefined}
+          style={{ left: placed(h.x, h.outside?.width), top: placed(h.y, h.outside?.height) }} aria-label={say("mark.named-place", { name: h.name, place: placeInWords(h, say) })} aria-roledescription={say("mark.role")} {...grip(h)}>
           {h.tag !== null && <span className={css.tag} data-low={h.y < 0.12 || undefined} aria-hidden="true">{h.tag}</span>}
         </button>
       ))}
