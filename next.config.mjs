@@ -7,6 +7,6 @@ export default {
   typescript: { ignoreBuildErrors: true },
   serverExternalPackages: [
     "better-sqlite3", "@prisma/adapter-better-sqlite3", "@prisma/adapter-pg", "@prisma/client", "pg",
-    "@node-rs/argon2", "sharp", "heic-decode", "libheif-js", "nodemailer", "imapflow", "mailparser", "tesseract.js",
+    "@node-rs/argon2", "sharp", "libheif-js", "nodemailer", "imapflow", "mailparser", "tesseract.js",
   ],
 };
