@@ -130,7 +130,7 @@ function OnTheWay({ sending, again, putAside }: { sending: readonly Sending[]; a
               {item.remark && <p className={styles.seen}>{item.remark}</p>}
             </>
           )}
-          <button type="button" className={styles.plain} onClick={() => putAside(item.key)}>{say("picker.leave-out")}<span className="unseen">{say("picker.of", { what: item.file.name })}</span></button>
+          <button type="button" className={styles.plain} onClick={() => putAside(item.key)}>{say(item.refused ? "picker.clear" : "picker.leave-out")}<span className="unseen">{say("picker.of", { what: item.file.name })}</span></button>
         </li>
       ))}
     </ul>

@@ -23,7 +23,7 @@ test("a homeowner who mistypes is told what to mend and loses nothing", async ({
     await phone.locator("#gallery-label").setInputFiles(notes);
     const refused = phone.getByRole("listitem").filter({ hasText: "Not taken." });
     await expect(refused).toContainText(path.basename(notes));
-    await refused.getByRole("button", { name: "Leave it out" }).click();
+    await refused.getByRole("button", { name: "Clear this note" }).click();
     await phone.locator("#gallery-whole").setInputFiles(Array.from({ length: 13 }, (_, n) => photo(n)));
     await expect(refused).toContainText("That is 12 photos already");
     await expect(phone.locator(TAKEN)).toHaveCount(12);

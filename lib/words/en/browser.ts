@@ -18,6 +18,7 @@ export const BROWSER = {
   "picker.again": "Try again",
   "picker.sending": "Sending {name}",
   "picker.leave-out": "Leave it out",
+  "picker.clear": "Clear this note",
   "picker.one-sending": "One photo is still being sent. Please stay a moment.",
   "picker.some-sending": "Photos still being sent: {n}. Please stay a moment.",
   "picker.is-with-us": "{name} is with us.",
