@@ -20,9 +20,10 @@ function Folded({ table, words }: { table: FactTable; words: Words }) {
   const print = printedIn(words);
   const sources = sourcesOf(table.rows);
   return (
-    <details className={css.folded} id={`table-${table.id}`}>
+    <details className={css.folded}>
       <summary>{print(table.name)}<span className={css.count}> {say("table.rows", { n: table.rows.length })}</span></summary>
-      <p className={css.about}>{print(table.about)}</p>
+      {/* A link to what stands inside opens what is folded. */}
+      <p className={css.about} id={`table-${table.id}`}>{print(table.about)}</p>
       <div className={css.scroll} tabIndex={0} role="region" aria-label={print(table.name)}>
         <table className={css.table}>
           <thead>
@@ -36,7 +37,7 @@ function Folded({ table, words }: { table: FactTable; words: Words }) {
             {table.rows.map((r) => (
               <tr key={r.id}>
                 <th scope="row">{print(r.name)}</th>
-                {table.columns.map((c, i) => <Figure key={c.name} cell={r.cells[i] ?? null} unit={c.unit} words={words} />)}
+                {table.columns.map((c, i) => <Figure key={i} cell={r.cells[i] ?? null} unit={c.unit} words={words} />)}
                 {sources.length > 1 && <td className={css.mark}>{sources.findIndex((s) => isFrom(r, s)) + 1}</td>}
               </tr>
             ))}
@@ -70,13 +71,13 @@ const style = (vars: Readonly<Record<`--${string}`, number>>) => vars as CSSProp
 /** Decimals beyond those that any table states. */
 const DECIMALS = 6;
 
-/** One cell: a chance with its length, a range with its band, another number, or words. */
+/** One cell: a chance with its length, a range with its band, another number, or words. There are thousands: what they look like hangs on the table and on what they carry, not on a class each. */
 function Figure({ cell, unit, words }: { cell: Cell; unit: Unit; words: Words }) {
   const figure = (n: number) => number(n, words.locale, DECIMALS);
-  if (cell === null) return <td><span className="unseen">{words.say("table.none")}</span></td>;
+  if (cell === null) return <td>–</td>;
   if (typeof cell === "string") return <td className={css.words}>{printedIn(words)(cell)}</td>;
-  if (typeof cell === "object") return <td className={`num ${css.range}`} style={style({ "--low": cell.low, "--mid": cell.median, "--high": cell.high })}>{figure(cell.low)}–{figure(cell.median)}–{figure(cell.high)}</td>;
-  return unit === "chance" ? <td className={`num ${css.chance}`} style={style({ "--share": cell })}>{sayShare(cell, words)}</td> : <td className="num">{figure(cell)}</td>;
+  if (typeof cell === "object") return <td style={style({ "--low": cell.low, "--mid": cell.median, "--high": cell.high })}>{figure(cell.low)}–{figure(cell.median)}–{figure(cell.high)}</td>;
+  return unit === "chance" && cell > 0 ? <td style={style({ "--share": Number(cell.toPrecision(3)) })}>{sayShare(cell, words)}</td> : <td>{unit === "chance" ? sayShare(cell, words) : figure(cell)}</td>;
 }
 
 const percents = (figure: number, { say, locale }: Words): string => say("table.percent", { figure: number(figure, locale, DECIMALS) });

@@ -1,19 +1,16 @@
 import type { Metadata } from "next";
 import Link from "next/link";
-import { METHODS } from "@/lib/trade/care";
-import { CAPS, SILK_CEILING } from "@/lib/trade/evidence-caps";
 import { ONLY_INSPECTION } from "@/lib/trade/inspection";
-import { LOSSES } from "@/lib/trade/losses";
-import type { PartId } from "@/lib/trade/table";
 import { publicTables, publishedSources, rowsByHow, TABLES } from "@/lib/trade/tables";
 import { MODEL_VERSION } from "@/lib/triage/assess";
 import { Length } from "@/lib/ui/length";
 import { Measure, Measures } from "@/lib/ui/measure-row";
-import { sayHow, sayPercent, Tables } from "@/lib/ui/printed-table";
+import { sayHow, sayPercent } from "@/lib/ui/printed-table";
 import { printedIn } from "@/lib/words/printed-tables";
 import { wordsIn, type Words } from "@/lib/words/words";
 import { readSettings } from "@/lib/workshop/settings";
 import { Shell } from "../_parts/shell";
+import { chaptersIn, type Chapter } from "./chapters";
 import styles from "./how-we-judge.module.css";
 
 export async function generateMetadata(): Promise<Metadata> {
@@ -21,7 +18,7 @@ export async function generateMetadata(): Promise<Metadata> {
   return { title: say("judge.title"), description: say("judge.description") };
 }
 
-/** The method in plain words, and every table it goes by with its source, printed from the tables themselves. */
+/** The method in plain words, the way to every table it goes by, and every published source. */
 export default async function HowWeJudge() {
   const { name, locale } = await readSettings();
   const words = wordsIn(locale);
@@ -32,10 +29,7 @@ export default async function HowWeJudge() {
         <h1>{say("judge.title")}</h1>
         <p className={styles.lead}>{say("judge.lead")}</p>
         <HowSure words={words} />
-        <Fibre words={words} />
-        <Part title={say("judge.happened")} how={say("judge.happened-how")} parts={["happened"]} words={words} />
-        <Outlook words={words} />
-        <Advice words={words} />
+        {chaptersIn(words).map((chapter) => <InShort key={chapter.id} chapter={chapter} words={words} />)}
         <NeverSaid words={words} />
         <section>
           <h2>{say("judge.sources")}</h2>
@@ -48,13 +42,19 @@ export default async function HowWeJudge() {
   );
 }
 
-/** One part of the method: what it does, and the tables it goes by. */
-function Part({ title, how, parts, words }: { title: string; how: readonly string[] | string; parts: readonly PartId[]; words: Words }) {
+/** One part of the method: what it does, and the way to each table it goes by; plain links, because a browser then unfolds the table they lead to. */
+function InShort({ chapter: { id, title, how, parts }, words }: { chapter: Chapter; words: Words }) {
+  const print = printedIn(words);
+  const tables = publicTables(...parts);
   return (
     <section>
       <h2>{title}</h2>
-      {[how].flat().map((p) => <p key={p}>{p}</p>)}
-      <Tables tables={publicTables(...parts)} words={words} />
+      {how.map((p) => <p key={p}>{p}</p>)}
+      <details className={styles.tables}>
+        <summary>{words.say("judge.tables", { n: tables.length })}</summary>
+        <ul>{tables.map((t) => <li key={t.id}><a href={`/how-we-judge/${id}#table-${t.id}`}>{print(t.name)}</a> <small>{words.say("table.rows", { n: t.rows.length })}</small></li>)}</ul>
+      </details>
+      <p><Link href={`/how-we-judge/${id}`}>{words.say("judge.open-tables", { title })}</Link></p>
     </section>
   );
 }
@@ -75,35 +75,6 @@ function HowSure({ words }: { words: Words }) {
       </Measures>
     </section>
   );
-}
-
-function Fibre({ words }: { words: Words }) {
-  const { say } = words;
-  const share = (p: number) => sayPercent(p, words);
-  const caps = { told: share(CAPS.told), typed: share(CAPS["label-typed"]), seen: share(CAPS["label-photo"]), silk: share(SILK_CEILING) };
-  return (
-    <>
-      <Part title={say("judge.fibre")} how={[say("judge.fibre-begins"), say("judge.fibre-caps", caps)]} parts={["fibre", "labels", "words"]} words={words} />
-      <Part title={say("judge.tests")} how={say("judge.tests-how")} parts={["tests"]} words={words} />
-    </>
-  );
-}
-
-function Outlook({ words }: { words: Words }) {
-  const { say } = words;
-  const print = printedIn(words);
-  return (
-    <>
-      <Part title={say("judge.cleaning")} how={say("judge.cleaning-how", { most: print(METHODS["immersion-wash"].name), least: print(METHODS.none.name) })} parts={["prospects"]} words={words} />
-      <Part title={say("judge.life")} how={say("judge.life-how")} parts={["life"]} words={words} />
-      <Part title={say("judge.money")} how={say("judge.money-how")} parts={["money"]} words={words} />
-    </>
-  );
-}
-
-function Advice({ words }: { words: Words }) {
-  const costs = { failed: LOSSES["promised-and-failed"].loss, worse: LOSSES["made-worse"].loss, declined: LOSSES["declined-cleanable"].loss };
-  return <Part title={words.say("judge.advice")} how={words.say("judge.advice-how", costs)} parts={["decision"]} words={words} />;
 }
 
 function NeverSaid({ words }: { words: Words }) {
