@@ -9,6 +9,8 @@ interface Found { violations: { id: string; help: string; nodes: { html: string 
 
 /** Checks a page as it stands now against WCAG 2.2, levels A and AA, as far as a program can. */
 export async function expectAccessible(page: Page): Promise<void> {
+  // A page that was come to by a link gets its title a moment after its heading.
+  await expect(page).toHaveTitle(/\S/);
   await page.evaluate(await readFile(SOURCE, "utf8"));
   const { violations } = (await page.evaluate(`axe.run({ runOnly: ${JSON.stringify(RULES)} })`)) as Found;
   expect(violations.map((v) => `${v.id}: ${v.help} ${v.nodes.map((n) => n.html).join(" ")}`), page.url()).toEqual([]);
