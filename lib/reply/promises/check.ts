@@ -45,7 +45,7 @@ function judge(sentence: string): Broken[] {
   const plain = plainOf(sentence);
   const careful = speaksWithCare(sureness);
   const held = liftedByStance(plain);
-  const caught = new Set(caughtIn(plain).filter((c) => !careful || deniesItself(c)).map((c) => c.rule));
+  const caught = new Set(caughtIn(plain).filter((c) => !careful || standsAmongCare(c)).map((c) => c.rule));
   const broken = RULES.filter((rule) => caught.has(rule) && !held.has(rule.id));
   if (broken.length > 0 || held.has("sureness") || !speaksTooSurely(sureness)) return broken;
   return [{ ...TOO_SURE, why: `${TOO_SURE.why} What weighs most: ${sureness.words.map((w) => `“${w}”`).join(", ")}.` }];
@@ -55,8 +55,12 @@ function judge(sentence: string): Broken[] {
 const caughtIn = (sentence: string): Compiled[] =>
   clausesOf(sentence).flatMap((clause) => ALL.filter((c) => placesIn(clause, c.re()).some((place) => !isExcused(c, { sentence, clause, ...place }))));
 
-/** What claims by denying ("nobody could tell it from new"): its denial counts as care, and is none. */
-const deniesItself = ({ pattern }: Compiled): boolean => pattern.except?.includes("negated") === true;
+/**
+ * What no care takes back: advice that harms, however gently it is given (a product that is only named, a hedge softens, and so does
+ * care), and what claims by denying ("nobody could tell it from new"), whose denial counts as care.
+ */
+const standsAmongCare = ({ rule, pattern }: Compiled): boolean =>
+  (rule.id === "harm" && pattern.also?.includes("softened") !== true) || pattern.except?.includes("negated") === true;
 
 /** As `matchAll`, which would make a copy of the expression each time, and compile it anew. */
 function placesIn(clause: string, re: RegExp): { start: number; end: number }[] {
