@@ -15,8 +15,8 @@ import { toJson } from "./to-json";
 export const MOST_AT_ONCE = 25;
 
 /** What of the settings a judgement hangs on, beside the bench tests, which only change what is proposed. */
-const judgedBy = ({ currency, prices, priors, losses, emergencyNumber }: Pick<WorkshopSettings, "currency" | "prices" | "priors" | "losses" | "emergencyNumber">) =>
-  toJson({ currency, prices, priors, losses, emergencyNumber });
+const JUDGED_BY: readonly string[] = ["currency", "prices", "priors", "losses", "emergencyNumber"] satisfies (keyof WorkshopSettings)[];
+const judgedBy = (settings: unknown) => toJson(Object.fromEntries(Object.entries(settings ?? {}).filter(([name]) => JUDGED_BY.includes(name))));
 
 /** The open enquiries with a rug whose newest assessment was made with other settings, the longest waiting first. */
 async function judgedOtherwise(db: Db | Tx): Promise<string[]> {
@@ -25,7 +25,7 @@ async function judgedOtherwise(db: Db | Tx): Promise<string[]> {
     where: { enquiry: { state: { in: STATES.filter((s) => !isOver(s)) } } }, orderBy: [{ enquiry: { submittedAt: "asc" } }, { id: "asc" }],
     select: { enquiryId: true, assessments: { orderBy: { createdAt: "desc" }, take: 1, select: { settings: true } } },
   });
-  const stale = rugs.filter(({ assessments: [newest] }) => newest && !isDeepStrictEqual(judgedBy(newest.settings as never), now));
+  const stale = rugs.filter(({ assessments: [newest] }) => newest && !isDeepStrictEqual(judgedBy(newest.settings), now));
   return [...new Set(stale.map((r) => r.enquiryId))];
 }
 

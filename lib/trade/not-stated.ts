@@ -1,4 +1,4 @@
-/** Why an assessment states no figure: or no first aid: the sentence that stands in its place. */
+/** Why an assessment states no figure, or no first aid: the sentence that stands in its place. */
 export const NOT_STATED = {
   "no-damage": "No mark or damage was described, so there is nothing to bring back.",
   repair: "What was described is mended, not cleaned: insects, a failing back and shrinkage are repairs.",

@@ -1,17 +1,14 @@
 import { expectAccessible } from "./axe";
 import { expect, test } from "./fixtures";
 import type { Desk } from "./harness";
-import { PHONE, settledDesk, SETTLE_MS, takesIn, type Session } from "./people";
+import { ownDesk } from "./own-desk";
+import { PHONE, takesIn, type Session } from "./people";
 
 // One desk of this file's own.
 let desk: Desk;
 let owner: Session;
 
-test.beforeAll(async ({ browser, database }) => {
-  test.setTimeout(SETTLE_MS);
-  ({ desk, owner } = await settledDesk({ browser, database }));
-});
-test.afterAll(() => desk.stop());
+ownDesk((settled) => { ({ desk, owner } = settled); });
 
 test("staff add what the client told on the telephone, and the rug is judged anew", async ({ person }) => {
   const page = await person({ storageState: owner });

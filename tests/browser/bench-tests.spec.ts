@@ -2,7 +2,8 @@ import type { Page } from "@playwright/test";
 import { expectAccessible } from "./axe";
 import { expect, test } from "./fixtures";
 import type { Desk } from "./harness";
-import { PHONE, settledDesk, SETTLE_MS, takesIn, type Session } from "./people";
+import { ownDesk } from "./own-desk";
+import { PHONE, takesIn, type Session } from "./people";
 
 const REVIEWER = { name: "Ivo Castellane", email: "ivo@lantern-yard.example", password: "walnut-harbour-kettle-52", role: "Reviewer" };
 
@@ -11,13 +12,7 @@ let desk: Desk;
 let owner: Session;
 let reviewer: Session;
 
-test.beforeAll(async ({ browser, database }) => {
-  test.setTimeout(SETTLE_MS);
-  let others: Session[];
-  ({ desk, owner, others } = await settledDesk({ browser, database }, { colleagues: [REVIEWER] }));
-  [reviewer] = others as [Session];
-});
-test.afterAll(() => desk.stop());
+ownDesk((settled) => { ({ desk, owner } = settled); [reviewer] = settled.others as [Session]; }, { colleagues: [REVIEWER] });
 
 /** What a form says when it was not taken. */
 const wrong = (page: Page) => page.getByRole("alert", { name: "Please look at this once more" });

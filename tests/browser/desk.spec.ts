@@ -4,7 +4,8 @@ import type { Page } from "@playwright/test";
 import { expectAccessible } from "./axe";
 import { expect, test } from "./fixtures";
 import { startDesk, type Desk } from "./harness";
-import { becomeOwner, holdFor, settledDesk, SETTLE_MS, takesIn, type Session } from "./people";
+import { ownDesk } from "./own-desk";
+import { becomeOwner, holdFor, takesIn, type Session } from "./people";
 
 const REVIEWER = { name: "Ivo Castellane", email: "ivo@lantern-yard.example", password: "walnut-harbour-kettle-52" };
 const TRAINEE = { name: "Pia Wetherby", email: "pia@lantern-yard.example", password: "willow-anchor-teapot-38" };
@@ -17,14 +18,8 @@ let owner: Session;
 let reviewer: Session;
 let trainee: Session;
 
-test.beforeAll(async ({ browser, database }) => {
-  test.setTimeout(SETTLE_MS);
-  let others: Session[];
-  const colleagues = [{ ...REVIEWER, role: "Reviewer" }, { ...TRAINEE, role: "Trainee" }];
-  ({ desk, owner, others } = await settledDesk({ browser, database }, { colleagues, first: (page, at) => holdFor(page, HELD_MINUTES, at) }));
-  [reviewer, trainee] = others as [Session, Session];
-});
-test.afterAll(() => desk.stop());
+const colleagues = [{ ...REVIEWER, role: "Reviewer" }, { ...TRAINEE, role: "Trainee" }];
+ownDesk((settled) => { ({ desk, owner } = settled); [reviewer, trainee] = settled.others as [Session, Session]; }, { colleagues, first: (page, at) => holdFor(page, HELD_MINUTES, at) });
 
 const calls = (page: Page, { name, email }: { name: string; email?: string }, at: Desk = desk) => takesIn(page, { name, ...(email ? { email } : {}), label: "100 % viscose" }, at);
 

@@ -4,7 +4,8 @@ import type { Page } from "@playwright/test";
 import { fitsAndIsAccessible } from "./axe";
 import { expect, test } from "./fixtures";
 import type { Desk } from "./harness";
-import { holdFor, linkSentTo, PHONE, settledDesk, SETTLE_MS, takesIn, type Session } from "./people";
+import { ownDesk } from "./own-desk";
+import { holdFor, linkSentTo, PHONE, takesIn, type Session } from "./people";
 
 // After an enquiry is erased its page is not found and its link gone.
 test.use({ expectedErrors: /404 \(Not Found\)|410 \(Gone\)/ });
@@ -12,11 +13,7 @@ test.use({ expectedErrors: /404 \(Not Found\)|410 \(Gone\)/ });
 let desk: Desk;
 let owner: Session;
 
-test.beforeAll(async ({ browser, database }) => {
-  test.setTimeout(SETTLE_MS);
-  ({ desk, owner } = await settledDesk({ browser, database }, { first: (page, at) => holdFor(page, "0", at) }));
-});
-test.afterAll(() => desk.stop());
+ownDesk((settled) => { ({ desk, owner } = settled); }, { first: (page, at) => holdFor(page, "0", at) });
 
 
 /** What `everything.json` of the downloaded copy says. */

@@ -8,16 +8,13 @@ import { expectAccessible } from "./axe";
 import { expect, test } from "./fixtures";
 import type { Desk } from "./harness";
 import { begin, giveContact, send } from "./homeowner";
-import { PHONE, settledDesk, SETTLE_MS, type Session } from "./people";
+import { ownDesk } from "./own-desk";
+import { PHONE, type Session } from "./people";
 
 // One desk of this file's own.
 let desk: Desk;
 let owner: Session;
-test.beforeAll(async ({ browser, database }) => {
-  test.setTimeout(SETTLE_MS);
-  ({ desk, owner } = await settledDesk({ browser, database }));
-});
-test.afterAll(() => desk.stop());
+ownDesk((settled) => { ({ desk, owner } = settled); });
 
 const label = (lines: readonly string[]) => {
   const random = seeded(3);

@@ -5,7 +5,8 @@ import { fitsAndIsAccessible } from "./axe";
 import { expect, test } from "./fixtures";
 import type { Caught, Desk } from "./harness";
 import { begin, giveContact, send } from "./homeowner";
-import { holdFor, linkSentTo, OWNER, PHONE, settledDesk, SETTLE_MS, takesIn, type Session } from "./people";
+import { ownDesk } from "./own-desk";
+import { holdFor, linkSentTo, OWNER, PHONE, takesIn, type Session } from "./people";
 import { makePhotoFiles } from "./photo-files";
 
 // The frame of a letter lets no script run; the test runner tries to put one of its own into every frame.
@@ -14,11 +15,7 @@ test.use({ expectedErrors: /^Blocked script execution in '(about:blank|http:\/\/
 let desk: Desk;
 let owner: Session;
 
-test.beforeAll(async ({ browser, database }) => {
-  test.setTimeout(SETTLE_MS);
-  ({ desk, owner } = await settledDesk({ browser, database }, { first: (page, at) => holdFor(page, "0", at) }));
-});
-test.afterAll(() => desk.stop());
+ownDesk((settled) => { ({ desk, owner } = settled); }, { first: (page, at) => holdFor(page, "0", at) });
 
 const documents = (page: Page) => page.getByRole("region", { name: "Documents" });
 const said = (page: Page) => page.getByRole("region", { name: "The letter" }).getByRole("status");

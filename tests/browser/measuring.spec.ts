@@ -4,7 +4,8 @@ import { expectAccessible } from "./axe";
 import { expect, test } from "./fixtures";
 import type { Desk } from "./harness";
 import { begin, giveContact, send } from "./homeowner";
-import { holdFor, PHONE, settledDesk, SETTLE_MS, type Session } from "./people";
+import { ownDesk } from "./own-desk";
+import { holdFor, PHONE, type Session } from "./people";
 import { makePhotoFiles, type PhotoFiles } from "./photo-files";
 
 // One desk of this file's own, with an owner and one enquiry whose photo is measured.
@@ -36,12 +37,7 @@ async function loaded(page: Page): Promise<void> {
   await expect.poll(() => picture(page).locator("img").evaluate((i: HTMLImageElement) => i.complete && i.naturalWidth > 0)).toBe(true);
 }
 
-test.beforeAll(async ({ browser, database }) => {
-  test.setTimeout(SETTLE_MS);
-  files = await makePhotoFiles();
-  ({ desk, owner } = await settledDesk({ browser, database }));
-});
-test.afterAll(() => desk.stop());
+ownDesk((settled) => { ({ desk, owner } = settled); }, { first: async () => { files = await makePhotoFiles(); } });
 
 test("a homeowner touches a clean and a changed spot with a finger, and sends them along", async ({ person, browser }) => {
   const phone = await person(PHONE);

@@ -2,7 +2,8 @@ import type { Page } from "@playwright/test";
 import { expectAccessible } from "./axe";
 import { expect, test } from "./fixtures";
 import type { Desk } from "./harness";
-import { PHONE, settledDesk, SETTLE_MS, takesIn, type Session } from "./people";
+import { ownDesk } from "./own-desk";
+import { PHONE, takesIn, type Session } from "./people";
 
 const REVIEWER = { name: "Ivo Castellane", email: "ivo@lantern-yard.example", password: "walnut-harbour-kettle-52", role: "Reviewer" };
 
@@ -10,14 +11,8 @@ const REVIEWER = { name: "Ivo Castellane", email: "ivo@lantern-yard.example", pa
 let desk: Desk;
 let owner: Session;
 let reviewer: Session;
-test.beforeAll(async ({ browser, database }) => {
-  test.setTimeout(SETTLE_MS);
-  let others: Session[];
-  const first = (page: Page, at: Desk) => takesIn(page, { name: "Ottilie Marchbank", label: "100 % viscose" }, at);
-  ({ desk, owner, others } = await settledDesk({ browser, database }, { colleagues: [REVIEWER], first }));
-  [reviewer] = others as [Session];
-});
-test.afterAll(() => desk.stop());
+const first = (page: Page, at: Desk) => takesIn(page, { name: "Ottilie Marchbank", label: "100 % viscose" }, at);
+ownDesk((settled) => { ({ desk, owner } = settled); [reviewer] = settled.others as [Session]; }, { colleagues: [REVIEWER], first });
 
 const list = () => `${desk.url}/desk/settings/paragraphs`;
 const preview = (page: Page) => page.getByRole("region", { name: "On past enquiries" });

@@ -17,17 +17,16 @@ export async function becomeOwner(page: Page, desk: Desk): Promise<void> {
   await expect(page).toHaveURL(/\/desk$/);
 }
 
-/** How long a desk may take to start and its people to come in. */
-export const SETTLE_MS = 300_000;
 interface Needs { readonly browser: Browser; readonly database: Parameters<typeof startDesk>[0] }
-interface More {
+/** What a settled desk is to have. */
+export interface Wishes {
   readonly colleagues?: readonly Parameters<typeof join>[2][];
   /** What the owner does first. */
   readonly first?: (page: Page, desk: Desk) => Promise<unknown>;
 }
 
 /** A desk of its own for the tests of one file, with its owner and the colleagues named. */
-export async function settledDesk({ browser, database }: Needs, { colleagues = [], first }: More = {}): Promise<{ desk: Desk; owner: Session; others: Session[] }> {
+export async function settledDesk({ browser, database }: Needs, { colleagues = [], first }: Wishes = {}): Promise<{ desk: Desk; owner: Session; others: Session[] }> {
   const desk = await startDesk(database);
   try {
     const fresh = async () => (await browser.newContext()).newPage();

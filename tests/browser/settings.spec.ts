@@ -1,16 +1,13 @@
 import { fitsAndIsAccessible } from "./axe";
 import { expect, test } from "./fixtures";
 import type { Desk } from "./harness";
-import { holdFor, linkSentTo, PHONE, settledDesk, SETTLE_MS, takesIn, type Session } from "./people";
+import { ownDesk } from "./own-desk";
+import { holdFor, linkSentTo, PHONE, takesIn, type Session } from "./people";
 
 let desk: Desk;
 let owner: Session;
 
-test.beforeAll(async ({ browser, database }) => {
-  test.setTimeout(SETTLE_MS);
-  ({ desk, owner } = await settledDesk({ browser, database }, { first: (page, at) => holdFor(page, "0", at) }));
-});
-test.afterAll(() => desk.stop());
+ownDesk((settled) => { ({ desk, owner } = settled); }, { first: (page, at) => holdFor(page, "0", at) });
 
 test("An owner who goes over to dollars and America sees what came along, and has open enquiries judged anew at one press", async ({ person }) => {
   const page = await person({ storageState: owner });
