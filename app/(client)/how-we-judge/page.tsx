@@ -23,6 +23,7 @@ export default async function HowWeJudge() {
   const { name, locale } = await readSettings();
   const words = wordsIn(locale);
   const { say } = words;
+  const sources = publishedSources(TABLES);
   return (
     <Shell words={words} start={<Link href="/">{name}</Link>} isWide>
       <article className={styles.text}>
@@ -34,7 +35,10 @@ export default async function HowWeJudge() {
         <section>
           <h2>{say("judge.sources")}</h2>
           <p>{say("judge.sources-which")}</p>
-          <ul className={styles.sources}>{publishedSources(TABLES).map((s) => <li key={s}><cite lang="en">{s}</cite></li>)}</ul>
+          <details className={styles.tables}>
+            <summary>{say("judge.sources-all", { n: sources.length })}</summary>
+            <ul className={styles.sources}>{sources.map((s) => <li key={s}><cite lang="en">{s}</cite></li>)}</ul>
+          </details>
           <p className="small">{say("judge.model", { version: MODEL_VERSION })}</p>
         </section>
       </article>

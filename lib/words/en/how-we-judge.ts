@@ -34,6 +34,7 @@ export const HOW_WE_JUDGE = {
   "judge.never-certain": "What it is made of, for certain.",
   "judge.never-blame": "Who is to blame, or what an insurer will pay. Your local law decides.",
   "judge.sources": "Published sources",
+  "judge.sources-all": "{n, plural, one {The text} other {All # texts}}",
   "judge.sources-which": "What was read in a published text. Other rows say beside themselves how they are known.",
   "judge.model": "Model {version}.",
 
