@@ -34,7 +34,7 @@ describe("workshopSettingsSchema", () => {
       { extra: 1 },
       { timeZone: "Mars/Base" },
       { locale: "not a tag" },
-      { currency: "XXX" },
+      { currency: "XTS" },
       { name: " " },
       { email: "two@example.org, b@example.org" },
       { areaUnit: "acre" },
