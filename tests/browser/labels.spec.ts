@@ -73,7 +73,9 @@ test("A homeowner photographs the label, sees what was read and says it is right
     await question(phone).getByRole("button", { name: "Yes, that is what it says" }).press("Enter");
     await expect(phone.getByText("This is what the label says. Thank you.")).toBeFocused();
     // Asked once: the way on passes over the question, and its page holds what was agreed to.
-    await phone.getByRole("link", { name: "Go on" }).click();
+    const on = phone.getByRole("link", { name: "Go on" });
+    await expect(on).toHaveAttribute("href", "/ask/seller"); // what was kept shows a moment before the rest of the page knows
+    await on.click();
     await expect(phone.getByRole("heading", { level: 1 })).toContainText("seller");
     await phone.goto(`${desk.url}/ask/send`);
     await expect(phone.getByText("“80% WOOL 20% VISCOSE”, read from your photo, agreed by you")).toBeVisible();

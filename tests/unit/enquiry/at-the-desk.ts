@@ -124,9 +124,9 @@ export function atTheDesk(): void {
       const { enquiryId } = await submitted();
       const ivo = await staff("reviewer", "Ivo Castellane");
       expect(await moveEnquiry(ivo, { enquiryId, from: "new", to: "finished" }, NOW)).toMatchObject({ ok: false, code: "invalid" });
-      const all = await Promise.all(Array.from({ length: 10 }, () => moveEnquiry(ivo, { enquiryId, from: "new", to: "declined" }, NOW)));
+      const all = await Promise.all(Array.from({ length: 10 }, () => moveEnquiry(ivo, { enquiryId, from: "new", to: "declined" }, later(1))));
       expect(all.filter((r) => r.ok)).toHaveLength(1);
-      expect(good(await readEnquiry(ivo, enquiryId, NOW)).history.at(-1)).toMatchObject({
+      expect(good(await readEnquiry(ivo, enquiryId, later(1))).history.at(-1)).toMatchObject({
         who: "Ivo Castellane",
         what: "moved the enquiry from “new” to “declined”",
       });
