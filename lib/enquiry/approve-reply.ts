@@ -1,5 +1,6 @@
 import "server-only";
 import { database, type Tx } from "../store/database";
+import { NEWEST_FIRST } from "../store/row-order";
 import { readSettings, type WorkshopSettings } from "../workshop/settings";
 import { audit } from "./audit";
 import { authorise, NOT_THERE } from "./authorise";
@@ -152,7 +153,7 @@ export async function alreadyDone(tx: Tx, caller: StaffCaller, enquiryId: string
     select: {
       letters: {
         where: { automatic: false, state: { not: "taken_back" } },
-        orderBy: { createdAt: "desc" },
+        orderBy: NEWEST_FIRST.createdAt,
         take: 1,
         select: { secondedBy: true, approvedBy: true },
       },

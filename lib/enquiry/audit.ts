@@ -1,6 +1,6 @@
 import "server-only";
-import { randomUUID } from "node:crypto";
 import type { Tx } from "../store/database";
+import { newRowId } from "../store/row-order";
 import type { HISTORY } from "../words/en/history";
 import type { Caller } from "./caller";
 
@@ -32,7 +32,7 @@ export async function audit(
 ): Promise<void> {
   await tx.audit.create({
     data: {
-      id: randomUUID(),
+      id: newRowId(),
       at: entry.at,
       actorKind: caller.kind,
       actorId: actorOf(caller),

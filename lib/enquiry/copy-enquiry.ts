@@ -2,6 +2,7 @@ import "server-only";
 import { createReadStream } from "node:fs";
 import { fileOf } from "../mail/enclosures";
 import { database, type Prisma } from "../store/database";
+import { OLDEST_FIRST } from "../store/row-order";
 import { photosWithoutFiles, photoPath } from "../store/photo-files";
 import { readPostFile } from "../store/post-files";
 import { wordsIn, type Words } from "../words/words";
@@ -35,14 +36,14 @@ const PARTS = {
   rugs: {
     orderBy: { position: "asc" },
     include: {
-      answers: { orderBy: { at: "asc" } }, photos: { orderBy: { position: "asc" }, include: { label: true, measurements: true } },
-      assessments: { orderBy: { createdAt: "asc" } }, benchTests: { orderBy: { at: "asc" } }, inspections: { orderBy: { at: "asc" } }, outcomes: { orderBy: { at: "asc" } },
+      answers: { orderBy: OLDEST_FIRST.at }, photos: { orderBy: { position: "asc" }, include: { label: true, measurements: true } },
+      assessments: { orderBy: OLDEST_FIRST.createdAt }, benchTests: { orderBy: OLDEST_FIRST.at }, inspections: { orderBy: OLDEST_FIRST.at }, outcomes: { orderBy: OLDEST_FIRST.at },
     },
   },
-  letters: { orderBy: { createdAt: "asc" }, include: { enclosures: { select: { documentId: true } } } },
-  documents: { orderBy: [{ createdAt: "asc" }, { id: "asc" }] },
-  audit: { orderBy: { at: "asc" } },
-  post: { orderBy: { arrivedAt: "asc" } },
+  letters: { orderBy: OLDEST_FIRST.createdAt, include: { enclosures: { select: { documentId: true } } } },
+  documents: { orderBy: OLDEST_FIRST.createdAt },
+  audit: { orderBy: OLDEST_FIRST.at },
+  post: { orderBy: OLDEST_FIRST.arrivedAt },
 } as const satisfies Prisma.EnquiryInclude;
 type Stored = Prisma.EnquiryGetPayload<{ include: typeof PARTS }>;
 /** What may be shown of it. `mayJudge`: whether what it was found to be, and how urgent, may stand in the copy. */

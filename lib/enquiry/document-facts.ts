@@ -1,18 +1,19 @@
 import "server-only";
 import { database, type Prisma } from "../store/database";
+import { NEWEST_FIRST, OLDEST_FIRST } from "../store/row-order";
 import { readSettings } from "../workshop/settings";
 import { chosenPlan } from "./chosen-plan";
 import type { DocumentFacts } from "./document-content";
 import { assessmentOf, rugAnswersOf } from "./stored";
 
 /** The inspections of a rug that count, the newest first. */
-export const STANDING_INSPECTIONS = { where: { withdrawnAt: null }, orderBy: [{ at: "desc" }, { id: "desc" }] } as const satisfies Prisma.Rug$inspectionsArgs;
+export const STANDING_INSPECTIONS = { where: { withdrawnAt: null }, orderBy: NEWEST_FIRST.at } as const satisfies Prisma.Rug$inspectionsArgs;
 const PARTS = {
   enquiry: { select: { reference: true, client: { select: { name: true } }, parties: true } },
   answers: true,
   photos: { orderBy: { position: "asc" }, include: { measurements: { where: { withdrawnAt: null } } } },
-  assessments: { orderBy: { createdAt: "desc" }, take: 1 },
-  benchTests: { where: { withdrawnAt: null }, orderBy: { at: "asc" } },
+  assessments: { orderBy: NEWEST_FIRST.createdAt, take: 1 },
+  benchTests: { where: { withdrawnAt: null }, orderBy: OLDEST_FIRST.at },
   inspections: { ...STANDING_INSPECTIONS, take: 1 },
 } as const satisfies Prisma.RugInclude;
 

@@ -2,12 +2,13 @@ import "server-only";
 import { randomUUID } from "node:crypto";
 import type { DocumentKind } from "../reply/documents/offered";
 import type { Prisma, Tx } from "../store/database";
+import { OLDEST_FIRST } from "../store/row-order";
 import { refuse, type Refusal } from "./caller";
 import { documentKindSchema } from "./document-view";
 
 /** Ids of what goes with the draft of an enquiry, in the order of their making. */
 export async function enclosedWithDraft(tx: Tx, enquiryId: string): Promise<string[]> {
-  const rows = await tx.document.findMany({ where: withDraftOf(enquiryId), orderBy: [{ createdAt: "asc" }, { id: "asc" }], select: { id: true } });
+  const rows = await tx.document.findMany({ where: withDraftOf(enquiryId), orderBy: OLDEST_FIRST.createdAt, select: { id: true } });
   return rows.map((r) => r.id);
 }
 
@@ -16,7 +17,7 @@ export const withDraftOf = (enquiryId: string) => ({ enclosures: { some: { draft
 
 /** Kinds of documents, in the order of their making. */
 export async function kindsOf(tx: Pick<Tx, "document">, where: Prisma.DocumentWhereInput): Promise<DocumentKind[]> {
-  const rows = await tx.document.findMany({ where, orderBy: [{ createdAt: "asc" }, { id: "asc" }], select: { kind: true } });
+  const rows = await tx.document.findMany({ where, orderBy: OLDEST_FIRST.createdAt, select: { kind: true } });
   return rows.map((r) => documentKindSchema.parse(r.kind));
 }
 

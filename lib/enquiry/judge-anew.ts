@@ -1,5 +1,6 @@
 import "server-only";
 import type { Tx } from "../store/database";
+import { OLDEST_FIRST } from "../store/row-order";
 import type { Assessment } from "../triage/assessment";
 import { readSettings } from "../workshop/settings";
 import { assessAnswers } from "./assess-answers";
@@ -20,7 +21,7 @@ import { worstUrgency } from "./urgency";
 export async function judgeAnew(tx: Tx, rugId: string, now: Date): Promise<Assessment> {
   const rug = await tx.rug.findUniqueOrThrow({
     where: { id: rugId },
-    include: { answers: true, photos: { include: { measurements: true, label: true } }, benchTests: { orderBy: { at: "asc" } }, enquiry: { include: { client: true } } },
+    include: { answers: true, photos: { include: { measurements: true, label: true } }, benchTests: { orderBy: OLDEST_FIRST.at }, enquiry: { include: { client: true } } },
   });
   const { enquiry } = rug;
   const [assessed] = assessAnswers({

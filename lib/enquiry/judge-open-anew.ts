@@ -1,6 +1,7 @@
 import "server-only";
 import { isDeepStrictEqual } from "node:util";
 import { database, type Db, type Tx } from "../store/database";
+import { NEWEST_FIRST } from "../store/row-order";
 import { readSettings, type WorkshopSettings } from "../workshop/settings";
 import { audit } from "./audit";
 import { authorise } from "./authorise";
@@ -23,7 +24,7 @@ async function judgedOtherwise(db: Db | Tx): Promise<string[]> {
   const now = judgedBy(await readSettings(db));
   const rugs = await db.rug.findMany({
     where: { enquiry: { state: { in: STATES.filter((s) => !isOver(s)) } } }, orderBy: [{ enquiry: { submittedAt: "asc" } }, { id: "asc" }],
-    select: { enquiryId: true, assessments: { orderBy: { createdAt: "desc" }, take: 1, select: { settings: true } } },
+    select: { enquiryId: true, assessments: { orderBy: NEWEST_FIRST.createdAt, take: 1, select: { settings: true } } },
   });
   const stale = rugs.filter(({ assessments: [newest] }) => newest && !isDeepStrictEqual(judgedBy(newest.settings), now));
   return [...new Set(stale.map((r) => r.enquiryId))];

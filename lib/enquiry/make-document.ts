@@ -1,8 +1,8 @@
 import "server-only";
-import { randomUUID } from "node:crypto";
 import type { PrintedDocument } from "../reply/documents/blocks";
 import { DOCUMENTS, documentsOffered, type DocumentKind } from "../reply/documents/offered";
 import { database } from "../store/database";
+import { newRowId } from "../store/row-order";
 import { audit } from "./audit";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
@@ -36,7 +36,7 @@ export async function makeDocument(caller: Caller, { enquiryId, rugId, kind, fil
     // One that was blurred meanwhile has another id, and the file would show it as it was.
     if ((await tx.photo.count({ where: { id: { in: photos } } })) !== photos.length) return refuse("changed-meanwhile", "A photo of this rug was changed meanwhile. Please make it once more.");
     const newest = await tx.document.findFirst({ where: { rugId, kind }, orderBy: { version: "desc" }, select: { version: true } });
-    const documentId = randomUUID();
+    const documentId = newRowId();
     const version = (newest?.version ?? 0) + 1;
     await tx.document.create({
       data: {

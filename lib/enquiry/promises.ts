@@ -2,6 +2,7 @@ import "server-only";
 import * as z from "zod/mini";
 import { checkLetter, checkSentences, knownOf, type Known, type Overpromise } from "../reply/promises/check";
 import type { Tx } from "../store/database";
+import { NEWEST_FIRST } from "../store/row-order";
 import { ok, refuse, type Result } from "./caller";
 import { sendingReasonSchema } from "./sending-reason";
 import { assessmentOf } from "./stored";
@@ -22,7 +23,7 @@ export async function holdToPromises(tx: Tx, { enquiryId, kind, text, reason }: 
 }
 
 async function knownIn(tx: Tx, enquiryId: string): Promise<Known> {
-  const rugs = await tx.rug.findMany({ where: { enquiryId }, select: { assessments: { orderBy: { createdAt: "desc" }, take: 1, select: { result: true } } } });
+  const rugs = await tx.rug.findMany({ where: { enquiryId }, select: { assessments: { orderBy: NEWEST_FIRST.createdAt, take: 1, select: { result: true } } } });
   return knownOf(rugs.map((r) => (r.assessments[0] ? assessmentOf(r.assessments[0].result) : null)));
 }
 
@@ -35,7 +36,7 @@ function sayPromises(found: readonly Overpromise[]): string {
 
 /** The reasons a first person gave for the same revision: why it says more than is known, and why it is long. */
 export async function reasonsGiven(tx: Tx, { enquiryId, number }: { enquiryId: string; number: number }): Promise<{ reason: string | null; longReason: string | null }> {
-  const waits = await tx.audit.findMany({ where: { enquiryId, action: { in: ["reply-waits", "question-waits"] } }, orderBy: { at: "desc" }, select: { detail: true } });
+  const waits = await tx.audit.findMany({ where: { enquiryId, action: { in: ["reply-waits", "question-waits"] } }, orderBy: NEWEST_FIRST.at, select: { detail: true } });
   const detail = z.object({ number: z.number(), reason: z.nullish(z.string()), longReason: z.nullish(z.string()) });
   for (const w of waits) {
     const parsed = detail.safeParse(w.detail);

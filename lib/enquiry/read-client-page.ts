@@ -1,5 +1,6 @@
 import "server-only";
 import { database, type Prisma } from "../store/database";
+import { NEWEST_FIRST, OLDEST_FIRST } from "../store/row-order";
 import { withoutLinks } from "../workshop/client-link";
 import { lifeTold, type LifeTold } from "../reply/phrases";
 import { titleIn } from "../reply/rug-title";
@@ -21,10 +22,10 @@ import type { ClientView } from "./client-view";
 
 const PARTS = {
   client: { select: { name: true } },
-  rugs: { orderBy: { position: "asc" }, include: { answers: true, photos: { orderBy: { position: "asc" }, include: { measurements: true, label: true } }, assessments: { orderBy: { createdAt: "desc" } } } },
+  rugs: { orderBy: { position: "asc" }, include: { answers: true, photos: { orderBy: { position: "asc" }, include: { measurements: true, label: true } }, assessments: { orderBy: NEWEST_FIRST.createdAt } } },
   letters: {
     where: { automatic: false, state: { not: "taken_back" } },
-    orderBy: { createdAt: "asc" },
+    orderBy: OLDEST_FIRST.createdAt,
     include: LETTER_PARTS,
   },
 } as const satisfies Prisma.EnquiryInclude;

@@ -5,6 +5,7 @@ import { documentsOffered } from "../reply/documents/offered";
 import { suppressedWhy } from "../mail/suppression";
 import { forbids } from "../staff/deeds";
 import { database, type Prisma } from "../store/database";
+import { NEWEST_FIRST, OLDEST_FIRST } from "../store/row-order";
 import { deskWords } from "../words/words";
 import { readSettings } from "../workshop/settings";
 import { authorise, NOT_THERE } from "./authorise";
@@ -31,8 +32,8 @@ const PARTS = {
   rugs: {
     orderBy: { position: "asc" },
     include: {
-      answers: true, photos: { orderBy: { position: "asc" }, include: { label: true, measurements: { where: { withdrawnAt: null }, orderBy: { at: "asc" } } } },
-      assessments: { orderBy: { createdAt: "desc" }, take: 1 }, benchTests: { orderBy: { at: "asc" } }, inspections: { ...STANDING_INSPECTIONS, take: 1 },
+      answers: true, photos: { orderBy: { position: "asc" }, include: { label: true, measurements: { where: { withdrawnAt: null }, orderBy: OLDEST_FIRST.at } } },
+      assessments: { orderBy: NEWEST_FIRST.createdAt, take: 1 }, benchTests: { orderBy: OLDEST_FIRST.at }, inspections: { ...STANDING_INSPECTIONS, take: 1 },
     },
   },
   draft: {
@@ -41,10 +42,10 @@ const PARTS = {
       revisions: { orderBy: { number: "desc" }, take: 1, include: { author: { select: { name: true } } } },
     },
   },
-  letters: { orderBy: { createdAt: "asc" }, include: LETTER_PARTS },
-  documents: { orderBy: [{ createdAt: "asc" }, { id: "asc" }], select: DOCUMENT_PARTS },
-  audit: { orderBy: { at: "asc" } },
-  post: { orderBy: { arrivedAt: "asc" } },
+  letters: { orderBy: OLDEST_FIRST.createdAt, include: LETTER_PARTS },
+  documents: { orderBy: OLDEST_FIRST.createdAt, select: DOCUMENT_PARTS },
+  audit: { orderBy: OLDEST_FIRST.at },
+  post: { orderBy: OLDEST_FIRST.arrivedAt },
 } as const satisfies Prisma.EnquiryInclude;
 type Row = Prisma.EnquiryGetPayload<{ include: typeof PARTS }>;
 

@@ -1,6 +1,7 @@
 import "server-only";
 import { mailConfigured } from "../mail/outbox";
 import { database } from "../store/database";
+import { NEWEST_FIRST } from "../store/row-order";
 import { authorise } from "./authorise";
 import { ok, type Caller, type Result } from "./caller";
 import { LETTER_PARTS, letterView } from "./letter-view";
@@ -17,7 +18,7 @@ export async function readLetters(caller: Caller, now: Date): Promise<Result<{ n
   if (no) return no;
   const isMailConfigured = mailConfigured();
   const include = { ...LETTER_PARTS, enquiry: { select: { reference: true, title: true } } } as const;
-  const orderBy = [{ createdAt: "desc" }, { id: "desc" }] as const;
+  const orderBy = NEWEST_FIRST.createdAt;
   const [open, left] = await Promise.all([
     database().letter.findMany({ where: { state: { notIn: ["sent", "taken_back"] } }, include, orderBy: [...orderBy] }),
     database().letter.findMany({ where: { state: "sent" }, include, orderBy: [...orderBy], take: SENT_SHOWN }),

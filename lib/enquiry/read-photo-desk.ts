@@ -1,6 +1,7 @@
 import "server-only";
 import { forbids } from "../staff/deeds";
 import { database } from "../store/database";
+import { OLDEST_FIRST } from "../store/row-order";
 import { readSettings } from "../workshop/settings";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, type Caller, type Result } from "./caller";
@@ -18,7 +19,7 @@ export async function readPhotoDesk(caller: Caller, { enquiryId, photoId }: { en
     where: { id: photoId },
     include: {
       label: true,
-      measurements: { orderBy: { at: "asc" } },
+      measurements: { orderBy: OLDEST_FIRST.at },
       rug: { include: { answers: true, photos: { orderBy: { position: "asc" } }, enquiry: { select: { reference: true } } } },
     },
   });

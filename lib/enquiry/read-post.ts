@@ -3,6 +3,7 @@ import { config } from "../config/config";
 import { mailboxName } from "../config/imap-url";
 import { forbids } from "../staff/deeds";
 import { database } from "../store/database";
+import { NEWEST_FIRST } from "../store/row-order";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, type Caller, type Result } from "./caller";
 import { enquiriesOfAddress, type EnquiryOfAddress } from "./enquiries-of-address";
@@ -36,7 +37,7 @@ export interface PostPageView {
 export async function readPost(caller: Caller): Promise<Result<PostPageView>> {
   const no = authorise(caller, "read-desk");
   if (no) return no;
-  const orderBy = [{ arrivedAt: "desc" as const }, { id: "desc" as const }];
+  const orderBy = NEWEST_FIRST.arrivedAt;
   const { post } = database();
   const [open, settled, suppressed, mailbox] = await Promise.all([
     post.findMany({ where: { state: { in: ["received", "waiting"] } }, include: ENQUIRY, orderBy }),

@@ -1,6 +1,7 @@
 import "server-only";
 import { mailConfigured } from "../mail/outbox";
 import { database } from "../store/database";
+import { OLDEST_FIRST } from "../store/row-order";
 import { readSettings } from "../workshop/settings";
 import { authorise } from "./authorise";
 import { ok, type Caller, type Result } from "./caller";
@@ -18,7 +19,7 @@ export async function readQueue(caller: Caller, now: Date): Promise<Result<Queue
     database().enquiry.findMany({ where: { state: { in: [...WAITING_FOR_US] } }, include: SLIP_PARTS }),
     readSettings(),
     lettersNotGone(),
-    database().post.findMany({ where: { state: "waiting" }, select: { state: true, kind: true, subject: true, text: true }, orderBy: { arrivedAt: "asc" } }),
+    database().post.findMany({ where: { state: "waiting" }, select: { state: true, kind: true, subject: true, text: true }, orderBy: OLDEST_FIRST.arrivedAt }),
   ]);
   const waiting = rows.sort(byNeed);
   const since = lastEvening(now, settings.timeZone);

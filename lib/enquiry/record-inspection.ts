@@ -1,5 +1,5 @@
 import "server-only";
-import { randomUUID } from "node:crypto";
+import { newRowId } from "../store/row-order";
 import { audit } from "./audit";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
@@ -16,7 +16,7 @@ export async function recordInspection(caller: Caller, given: { enquiryId: strin
   const { enquiryId, rugId } = given;
   return inOneStep(async (tx) => {
     if ((await tx.rug.count({ where: { id: rugId, enquiryId } })) !== 1) return NOT_THERE;
-    const inspectionId = randomUUID();
+    const inspectionId = newRowId();
     await tx.inspection.create({ data: { id: inspectionId, rugId, by, day, found, isBeyondRepair: beyondRepair === "yes", recordedById: caller.staffId, at: now } });
     await audit(tx, caller, { action: "inspection-recorded", enquiryId, at: now, detail: { rugId, inspectionId } });
     return ok({ inspectionId });

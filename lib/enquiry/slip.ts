@@ -2,6 +2,7 @@ import "server-only";
 import { sentenceOf } from "../reply/describe";
 import { labelTextOf } from "../reply/facts";
 import type { Prisma } from "../store/database";
+import { NEWEST_FIRST } from "../store/row-order";
 import { fibreName } from "../trade/fibres";
 import { facePhoto, rugColours } from "./photo-view";
 import { STATE_NAMES } from "./states";
@@ -15,7 +16,7 @@ export const SLIP_PARTS = {
   draft: { select: { waitingNumber: true, revisions: { orderBy: { number: "desc" }, take: 1, select: { author: { select: { name: true } } } } } },
   rugs: {
     orderBy: { position: "asc" },
-    include: { answers: true, photos: { orderBy: { position: "asc" } }, assessments: { orderBy: { createdAt: "desc" }, take: 1 } },
+    include: { answers: true, photos: { orderBy: { position: "asc" } }, assessments: { orderBy: NEWEST_FIRST.createdAt, take: 1 } },
   },
 } as const satisfies Prisma.EnquiryInclude;
 export type SlipRow = Prisma.EnquiryGetPayload<{ include: typeof SLIP_PARTS }>;

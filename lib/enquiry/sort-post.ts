@@ -4,6 +4,7 @@ import { senderOf } from "../mail/sender";
 import { suppressedWhy } from "../mail/suppression";
 import { ALLOWANCES, takeOne } from "../staff/rate-limit";
 import { database, transact, type Post, type Prisma, type Tx } from "../store/database";
+import { OLDEST_FIRST } from "../store/row-order";
 import { readPostFile } from "../store/post-files";
 import { readSettings } from "../workshop/settings";
 import type { Caller } from "./caller";
@@ -24,7 +25,7 @@ const BEGUN_MS = 10 * 60_000;
 
 /** Sorts every message that was kept and not sorted yet, the oldest first: what a process that died had begun, too. One that fails is tried again at the next call and holds up no other. */
 export async function sortReceived(now: Date): Promise<void> {
-  const received = await database().post.findMany({ where: { state: "received" }, orderBy: [{ arrivedAt: "asc" }, { id: "asc" }], select: { id: true } });
+  const received = await database().post.findMany({ where: { state: "received" }, orderBy: OLDEST_FIRST.arrivedAt, select: { id: true } });
   for (const { id } of received) await sortPost(id, now);
 }
 

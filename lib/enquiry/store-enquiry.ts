@@ -1,6 +1,7 @@
 import "server-only";
 import { randomUUID } from "node:crypto";
 import type { Tx } from "../store/database";
+import { newRowId } from "../store/row-order";
 import { firstAidSentences } from "../trade/first-aid";
 import type { EnquiryAnswers, RugAnswers } from "../trade/questions";
 import type { AssessedEnquiry, AssessedRug } from "./assess-answers";
@@ -120,7 +121,7 @@ export async function storeAssessment(
       at: now,
     })),
   });
-  const id = randomUUID();
+  const id = newRowId();
   await tx.assessment.create({
     data: {
       id,

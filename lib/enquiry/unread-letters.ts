@@ -4,6 +4,7 @@ import { letterUrgency, type LetterUrgency } from "../triage/letter-signs";
 import type { Assessment } from "../triage/assessment";
 import { readTold } from "../triage/told";
 import type { Answer, Letter, Prisma } from "../store/database";
+import { NEWEST_FIRST } from "../store/row-order";
 import { assessmentOf, enquiryAnswersOf, messagesOf, rugAnswersOf } from "./stored";
 
 /** Beside the questions: that somebody here has read what the client wrote until then. */
@@ -11,7 +12,7 @@ export const WORDS_READ = "words-read";
 
 /** What is read of an enquiry to know which words of its client nobody has read yet. */
 export const WORDS_PARTS = {
-  rugs: { orderBy: { position: "asc" }, include: { answers: true, assessments: { orderBy: { createdAt: "desc" }, take: 1 } } },
+  rugs: { orderBy: { position: "asc" }, include: { answers: true, assessments: { orderBy: NEWEST_FIRST.createdAt, take: 1 } } },
   letters: { where: { automatic: false, state: { not: "taken_back" } }, select: { createdAt: true } },
 } as const satisfies Prisma.EnquiryInclude;
 

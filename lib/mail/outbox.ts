@@ -1,6 +1,7 @@
 import "server-only";
 import { randomUUID } from "node:crypto";
 import { database, type Tx } from "../store/database";
+import { NEWEST_FIRST, newRowId } from "../store/row-order";
 import { readSettings } from "../workshop/settings";
 import { headerText } from "./address";
 import type { ComposedLetter } from "./compose";
@@ -32,15 +33,15 @@ export interface LetterToQueue {
  */
 export async function queueLetter(tx: Tx, { enquiryId, to, letter, workshop, now, documentIds = [], notBefore = now, approvedById = null, secondedById = null }: LetterToQueue): Promise<string> {
   const earlier = await tx.letter.findFirst({
-    where: { enquiryId, state: { not: "taken_back" } }, orderBy: [{ createdAt: "desc" }, { id: "desc" }], select: { messageId: true, references: true, createdAt: true },
+    where: { enquiryId, state: { not: "taken_back" } }, orderBy: NEWEST_FIRST.createdAt, select: { messageId: true, references: true, createdAt: true },
   });
   const since = earlier ? { arrivedAt: { gt: earlier.createdAt } } : {};
   const theirs = await tx.post.findFirst({
-    where: { enquiryId, kind: { in: ["letter", "reply"] }, messageId: { not: null }, ...since }, orderBy: [{ arrivedAt: "desc" }, { id: "desc" }], select: { messageId: true },
+    where: { enquiryId, kind: { in: ["letter", "reply"] }, messageId: { not: null }, ...since }, orderBy: NEWEST_FIRST.arrivedAt, select: { messageId: true },
   });
   const row = await tx.letter.create({
     data: {
-      id: randomUUID(), enquiryId, kind: letter.kind, automatic: letter.kind === "acknowledgement",
+      id: newRowId(), enquiryId, kind: letter.kind, automatic: letter.kind === "acknowledgement",
       state: notBefore > now ? "held" : "waiting", messageId: newMessageId(mailDomain(workshop)), ...threadAfter(earlier, theirs?.messageId),
       toName: headerText(to.name), toAddress: to.address.trim(), subject: letter.subject, text: letter.text, html: letter.html,
       notBefore, createdAt: now, approvedById, secondedById,

@@ -9,11 +9,12 @@ import { saveDraft } from "../../../lib/enquiry/save-draft";
 import { secondReply } from "../../../lib/enquiry/second-reply";
 import { sendFromClient } from "../../../lib/enquiry/answer-client";
 import { database } from "../../../lib/store/database";
+import { OLDEST_FIRST } from "../../../lib/store/row-order";
 import { clientOf, givePhoto, good, intake, later, NOW, staff, submitted, WET_VISCOSE } from "./workshop";
 
 const LETTER = { subject: "Your rug", text: "Please leave it flat and keep children and pets off it.\n\nWe look at it on Monday." };
-const actions = async (enquiryId: string) => (await database().audit.findMany({ where: { enquiryId }, orderBy: { at: "asc" } })).map((a) => a.action);
-const replies = (enquiryId: string) => database().letter.findMany({ where: { enquiryId, automatic: false }, orderBy: { createdAt: "asc" } });
+const actions = async (enquiryId: string) => (await database().audit.findMany({ where: { enquiryId }, orderBy: OLDEST_FIRST.at })).map((a) => a.action);
+const replies = (enquiryId: string) => database().letter.findMany({ where: { enquiryId, automatic: false }, orderBy: OLDEST_FIRST.createdAt });
 
 export function answering(): void {
   describe("saveDraft", () => {

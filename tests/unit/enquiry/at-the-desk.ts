@@ -14,10 +14,11 @@ import { saveSettings } from "../../../lib/enquiry/save-settings";
 import { submitEnquiry } from "../../../lib/enquiry/submit-enquiry";
 import { takeBackLetter } from "../../../lib/enquiry/take-back";
 import { database } from "../../../lib/store/database";
+import { OLDEST_FIRST } from "../../../lib/store/row-order";
 import { readSettings } from "../../../lib/workshop/settings";
 import { ANA, clientOf, CURIOUS, good, intake, later, NOW, staff, submitted, SYSTEM, WET_VISCOSE } from "./workshop";
 
-const replies = (enquiryId: string) => database().letter.findMany({ where: { enquiryId, automatic: false }, orderBy: { createdAt: "asc" } });
+const replies = (enquiryId: string) => database().letter.findMany({ where: { enquiryId, automatic: false }, orderBy: OLDEST_FIRST.createdAt });
 
 /** What staff and clients read, and what staff do beside the reply. */
 export function atTheDesk(): void {

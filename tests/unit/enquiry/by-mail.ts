@@ -19,6 +19,7 @@ import { setWordsAside } from "../../../lib/enquiry/set-words-aside";
 import { sortPost, sortReceived } from "../../../lib/enquiry/sort-post";
 import { suppressedWhy } from "../../../lib/mail/suppression";
 import { database, type Post } from "../../../lib/store/database";
+import { OLDEST_FIRST } from "../../../lib/store/row-order";
 import { photoFolder } from "../../../lib/store/photo-files";
 import { postFileName, postFolder, readPostFile } from "../../../lib/store/post-files";
 import { letter, photos, report } from "./mail-files";
@@ -33,7 +34,7 @@ async function came(bytes: Buffer, now = NOW): Promise<Post> {
   await sortPost(postId, now);
   return database().post.findUniqueOrThrow({ where: { id: postId } });
 }
-const lettersOf = (enquiryId: string) => database().letter.findMany({ where: { enquiryId }, orderBy: [{ createdAt: "asc" }, { id: "asc" }] });
+const lettersOf = (enquiryId: string) => database().letter.findMany({ where: { enquiryId }, orderBy: OLDEST_FIRST.createdAt });
 const photosOf = (enquiryId: string) => database().photo.findMany({ where: { rug: { enquiryId } }, orderBy: { position: "asc" } });
 const viewOf = async (enquiryId: string, now = NOW) => good(await readEnquiry(await staff("reviewer", "Ivo Castellane"), enquiryId, now));
 

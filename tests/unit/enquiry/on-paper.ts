@@ -22,6 +22,7 @@ import { takeBackLetter } from "../../../lib/enquiry/take-back";
 import { withdrawInspection } from "../../../lib/enquiry/withdraw-inspection";
 import type { Block } from "../../../lib/reply/documents/blocks";
 import { database } from "../../../lib/store/database";
+import { OLDEST_FIRST } from "../../../lib/store/row-order";
 import { clientOf, givePhoto, good, intake, later, NOW, staff, submitted, WET_VISCOSE } from "./workshop";
 import { submitEnquiry } from "../../../lib/enquiry/submit-enquiry";
 import type { DocumentKind } from "../../../lib/reply/documents/offered";
@@ -30,7 +31,7 @@ const SEEN = { by: "Ivo Castellane", day: "2026-11-24", found: "The pile is dist
 const SELLER = { clientAddress: "4 Quay Street", sellerName: "Kestrel Floors", sellerAddress: "", boughtOn: "", price: "", invoice: "", saidWords: "pure silk", labelWords: "100% viscose" };
 const nell = () => staff("owner", "Nell Harrow");
 const pia = () => staff("trainee", "Pia Wetherby");
-const audits = async (enquiryId: string) => (await database().audit.findMany({ where: { enquiryId }, orderBy: { at: "asc" } })).map((a) => a.action);
+const audits = async (enquiryId: string) => (await database().audit.findMany({ where: { enquiryId }, orderBy: OLDEST_FIRST.at })).map((a) => a.action);
 
 /** An enquiry about a wet rug sold as silk and labelled viscose, with one photo. */
 async function aRug() {

@@ -14,6 +14,7 @@ import { saveSettings } from "../../../lib/enquiry/save-settings";
 import { switchReagent } from "../../../lib/enquiry/switch-reagent";
 import { withdrawBenchTest } from "../../../lib/enquiry/withdraw-bench-test";
 import { database } from "../../../lib/store/database";
+import { NEWEST_FIRST, OLDEST_FIRST } from "../../../lib/store/row-order";
 import type { FibreId } from "../../../lib/trade/fibres";
 import type { Assessment } from "../../../lib/triage/assessment";
 import { readSettings } from "../../../lib/workshop/settings";
@@ -29,7 +30,7 @@ const report = (rugId: string, percents: Record<string, number>) =>
 const chanceOf = (a: Assessment | null | undefined, ...fibres: FibreId[]) =>
   (a?.fibres ?? []).filter((f) => fibres.includes(f.fibre)).reduce((sum, f) => sum + f.probability, 0);
 const rowsOf = (rugId: string) => database().benchTest.count({ where: { rugId } });
-const audits = async (enquiryId: string) => (await database().audit.findMany({ where: { enquiryId }, orderBy: { at: "asc" } })).map((a) => a.action);
+const audits = async (enquiryId: string) => (await database().audit.findMany({ where: { enquiryId }, orderBy: OLDEST_FIRST.at })).map((a) => a.action);
 
 /** A curious owner's rug, and the page of it as `caller` sees it. */
 async function aRug(caller: Caller) {
@@ -54,7 +55,7 @@ export function onTheBench(): void {
       expect(good(await readReagents(owner)).find((r) => r.id === "flame")?.on).toEqual({ by: "Nell Harrow", at: later(1).toISOString() });
       good(await switchReagent(owner, { reagent: "flame", to: "off", isAssessed: false }, later(2)));
       expect(good(await readReagents(owner)).find((r) => r.id === "flame")?.on).toBeNull();
-      const kept = await database().audit.findMany({ where: { action: { in: ["reagent-on", "reagent-off"] } }, orderBy: { at: "asc" } });
+      const kept = await database().audit.findMany({ where: { action: { in: ["reagent-on", "reagent-off"] } }, orderBy: OLDEST_FIRST.at });
       expect(kept.map((a) => [a.action, a.actorId, a.detail])).toEqual([
         ["reagent-on", owner.staffId, { reagent: "flame" }],
         ["reagent-off", owner.staffId, { reagent: "flame" }],
@@ -105,7 +106,7 @@ export function onTheBench(): void {
       expect(chanceOf(rug?.assessment, "silk", "wool", "wool-silk")).toBeLessThan(chanceOf(before, "silk", "wool", "wool-silk"));
       expect(after.draft).toMatchObject({ number: 2, by: "the program" });
       const revision = await database().revision.findFirstOrThrow({ where: { draft: { enquiryId }, number: 2 } });
-      expect(revision.assessmentId).toBe((await database().assessment.findFirstOrThrow({ where: { rugId }, orderBy: { createdAt: "desc" } })).id);
+      expect(revision.assessmentId).toBe((await database().assessment.findFirstOrThrow({ where: { rugId }, orderBy: NEWEST_FIRST.createdAt })).id);
       expect(await audits(enquiryId)).toEqual(["submitted", "test-recorded"]);
       expect(after.history.at(-1)).toMatchObject({ who: "Pia Wetherby", what: "recorded a bench test: Burn test" });
     });
