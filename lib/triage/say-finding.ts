@@ -61,7 +61,7 @@ function changeClause(v: Record<string, unknown>): Told {
   const compared = COMPARED[comparedBy(v["direction"])];
   const [deltaE, sd] = [Number(v["deltaE"]), Number(v["uncertainty"])];
   return {
-    staff: `in one photo the affected spot is ${compared} the untouched one (ΔE00 ${deltaE.toFixed(1)}${sd > 0 ? ` ± ${sd.toFixed(1)}` : ""})`,
+    staff: `in one photo the affected spot is ${compared} the untouched one (ΔE00 ${deltaE.toFixed(1)}${sd > 0 ? `, standard uncertainty ${sd.toFixed(1)}` : ""})`,
     client: `in your photo the changed spot is ${compared} the clean one`,
   };
 }

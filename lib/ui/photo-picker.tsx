@@ -35,7 +35,7 @@ export function PhotoPicker({ kinds, photos: kept, fields = NO_FIELDS, remove, s
 }) {
   const router = useRouter();
   const say = useSay();
-  const { photos, sending, says, ...act } = usePhotos(kept, { fields, remove, onChange: () => router.refresh() });
+  const { photos, stayed, sending, says, ...act } = usePhotos(kept, { fields, remove, onChange: () => router.refresh() });
   // A page may show the places of several rugs.
   const ofRug = fields["rugId"] ? `-${fields["rugId"]}` : "";
   const placeOf = (kind: PhotoKind) => `photo-${kind}${ofRug}`;
@@ -55,7 +55,7 @@ export function PhotoPicker({ kinds, photos: kept, fields = NO_FIELDS, remove, s
               <p className="small">{asked.hint}</p>
             </div>
           </div>
-          <Kept photos={photos.filter((p) => p.kind === asked.kind)} what={asked.ask} remove={remove && (async (id) => { if (await act.remove(id)) stayAt(asked.kind); })} spots={spots} telling={telling} labels={asked.kind === "label" ? labels : undefined} onChange={() => router.refresh()} />
+          <Kept photos={photos.filter((p) => p.kind === asked.kind)} stayed={stayed} what={asked.ask} remove={remove && (async (id) => { if (await act.remove(id)) stayAt(asked.kind); })} spots={spots} telling={telling} labels={asked.kind === "label" ? labels : undefined} onChange={() => router.refresh()} />
           <OnTheWay sending={sending.filter((s) => s.kind === asked.kind)} again={act.again} putAside={(key) => { act.putAside(key); stayAt(asked.kind); }} />
           <Inputs asked={asked} ofRug={ofRug} add={(files) => act.add(asked, files)} />
         </section>
@@ -89,8 +89,8 @@ function Inputs({ asked, ofRug, add }: { asked: AskedPhoto; ofRug: string; add: 
 
 export type SpotsOfPhotos = Pick<ClientSpotsProps, "keep" | "takeBack"> & { kept: KeptSpots };
 
-function Kept({ photos, what, remove, spots, telling, labels, onChange }: {
-  photos: readonly PhotoView[]; what: string; remove: ((id: string) => Promise<void>) | undefined; spots: SpotsOfPhotos | undefined; telling: readonly string[]; labels: LabelDeeds | undefined; onChange: () => void;
+function Kept({ photos, stayed, what, remove, spots, telling, labels, onChange }: {
+  photos: readonly PhotoView[]; stayed: Readonly<Record<string, string>>; what: string; remove: ((id: string) => Promise<void>) | undefined; spots: SpotsOfPhotos | undefined; telling: readonly string[]; labels: LabelDeeds | undefined; onChange: () => void;
 }) {
   const say = useSay();
   if (photos.length === 0) return null;
@@ -101,6 +101,7 @@ function Kept({ photos, what, remove, spots, telling, labels, onChange }: {
           <img src={`/photos/${photo.id}/320`} alt={say("picker.numbered", { what, number: k + 1 })} width={photo.width} height={photo.height} />
           <div>
             <p className="small">{say("picker.kept")}{photo.remark && ` ${photo.remark}`}</p>
+            {stayed[photo.id] && <p className={styles.refused} role="alert">{stayed[photo.id]}</p>}
             {remove && <button type="button" className={styles.plain} onClick={() => void remove(photo.id)}>{say("picker.take-away")}<span className="unseen">{say("picker.of", { what: say("picker.numbered", { what, number: k + 1 }) })}</span></button>}
           </div>
           {spots && telling.includes(photo.id) && <ClientSpots photo={photo} alt={what} kept={spots.kept[photo.id]} keep={spots.keep} takeBack={spots.takeBack} onChange={onChange} />}

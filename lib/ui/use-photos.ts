@@ -21,6 +21,8 @@ export function usePhotos(kept: readonly PhotoView[], options: Options) {
   const retell = useRetell();
   const [added, setAdded] = useState<PhotoView[]>([]);
   const [gone, setGone] = useState<string[]>([]);
+  /** Why a photo could not be taken away, by its id. */
+  const [stayed, setStayed] = useState<Readonly<Record<string, string>>>({});
   const [sending, setSending] = useState<readonly Sending[]>([]);
   const [says, setSays] = useState("");
   const [looker] = useState(photoLooker);
@@ -53,13 +55,15 @@ export function usePhotos(kept: readonly PhotoView[], options: Options) {
   };
   /** Whether it is gone. */
   const remove = async (photoId: string): Promise<boolean> => {
-    const answer = await options.remove?.(photoId);
-    if (answer?.ok) setGone((all) => [...all, photoId]);
-    setSays(answer?.ok ? say("picker.taken-away") : (answer?.say ?? ""));
+    const answer = await options.remove?.(photoId).catch(() => ({ ok: false as const, say: say("picker.not-taken-away") }));
+    if (!answer) return false;
+    if (answer.ok) setGone((all) => [...all, photoId]);
+    setStayed(({ [photoId]: _, ...others }) => (answer.ok ? others : { ...others, [photoId]: answer.say }));
+    if (answer.ok) setSays(say("picker.taken-away"));
     options.onChange();
-    return answer?.ok === true;
+    return answer.ok;
   };
-  return { photos, sending, says, add, again: line.again, putAside: line.putAside, remove };
+  return { photos, stayed, sending, says, add, again: line.again, putAside: line.putAside, remove };
 }
 
 /** A UUID (version 4). By random bytes, because `randomUUID` is missing where the page came over plain HTTP. */

@@ -109,7 +109,7 @@ test("a reviewer moves a spot with the mouse and the keyboard, and the numbers f
   const said = await kept.last().getByRole("paragraph").first().innerText();
   await page.goto(enquiry);
   await expect(page.getByText(said)).toBeVisible();
-  await expect(page.getByRole("main")).toContainText(/In one photo the affected spot is .* the untouched one \(ΔE00 \d+\.\d ± \d+\.\d\)/);
+  await expect(page.getByRole("main")).toContainText(/In one photo the affected spot is .* the untouched one \(ΔE00 \d+\.\d, standard uncertainty \d+\.\d\)/);
 });
 
 test("a reviewer marks small rectangles on a narrow screen: nothing covers what lies in them, and the grip outside stretches them", async ({ person }, info) => {

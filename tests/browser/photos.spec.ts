@@ -52,6 +52,23 @@ test("a homeowner who thinks better of a photo leaves it out while it is sent, o
 
 test.describe("on a bad line", () => {
   test.use({ expectedErrors: /net::ERR_/ });
+  test("a homeowner who cannot take a photo away reads that it is still there, and takes it away a moment later", async ({ desk, person }) => {
+    const phone = await person(PHONE);
+    await begin(phone, desk);
+    await phone.locator("#gallery-whole").setInputFiles({ name: "rug.jpg", mimeType: "image/jpeg", buffer: await drawRug({ ...RUG, kind: "whole" }, 1000, 750) });
+    await expect(phone.locator(TAKEN)).toHaveCount(1);
+    const cut = (url: URL) => url.pathname.startsWith("/ask");
+    await phone.route(cut, (route) => (route.request().method() === "POST" ? route.abort() : route.continue()));
+    await phone.getByRole("button", { name: /Take away/ }).click();
+    const why = phone.getByRole("alert").filter({ hasText: "still with us" });
+    await expect(why).toBeVisible();
+    await expect(phone.locator(TAKEN)).toHaveCount(1);
+    await shown(phone, "not-taken-away-390");
+    await phone.unroute(cut);
+    await phone.getByRole("button", { name: /Take away/ }).click();
+    await expect(phone.locator(TAKEN)).toHaveCount(0);
+    await expect(why).toHaveCount(0);
+  });
   test("a homeowner sends twelve photos over a slow line that breaks, and each arrives once and in order", async ({ desk, person }) => {
     const line = await badLine(Number(new URL(desk.url).port), ["pass", "cut", "pass", "lose-answer", "pass"]);
     const phone = await person(PHONE);

@@ -77,31 +77,39 @@ const inHundred = (p: number, { say }: Words) => say("print.in-hundred", { n: hu
 /** What an inspection found, what was measured, and the photos. */
 function seenBlocks({ inspection, assessment, photos, figures }: ConditionReport, words: Words): Block[] {
   const { say } = words;
-  const measured = assessment.findings.filter((f) => f.what === "colour-change").map((f) => changeSentence(f.value, words, figures));
-  const areas = assessment.findings.filter((f) => f.what === "damaged-area").map((f) => areaSentence(f.value, words, figures));
+  const measured = assessment.findings.filter((f) => f.what === "colour-change").map((f) => changeSentence(f, photos, words, figures));
+  const areas = assessment.findings.filter((f) => f.what === "damaged-area").map((f) => areaSentence(f, photos, words, figures));
   const listed = [...measured, ...areas];
   return [
     ...(inspection ? [paragraph(inspection.found)] : []),
     ...(measured.length > 0 ? [] : [paragraph(say("report.not-measured"))]),
     ...(listed.length > 0 ? list(listed) : []),
-    ...photos.map(({ id, shows, takenOn }): Block => ({
-      kind: "photo", photoId: id, alternative: say("report.photo", { shows }), caption: takenOn ? say("report.photo-caption-day", { shows, day: takenOn }) : say("report.photo-caption", { shows }),
+    ...photos.map(({ id, shows, takenOn }, at): Block => ({
+      kind: "photo", photoId: id, alternative: say("report.photo", { n: at + 1, shows }),
+      caption: takenOn ? say("report.photo-caption-day", { n: at + 1, shows, day: takenOn }) : say("report.photo-caption", { n: at + 1, shows }),
     })),
   ];
 }
 
-const fieldsOf = (value: Assessment["findings"][number]["value"]) => (typeof value === "object" && !Array.isArray(value) ? value : {}) as Record<string, unknown>;
+type Measured = Assessment["findings"][number];
+const fieldsOf = ({ value }: Measured) => (typeof value === "object" && !Array.isArray(value) ? value : {}) as Record<string, unknown>;
+
+/** In which of the report's photos something was marked, by its number, and by whom. */
+function markedIn({ from, strength }: Measured, photos: readonly ReportPhoto[]): { photo: string; by: "owner" | "workshop" } {
+  const at = photos.findIndex(({ id }) => from === `photo:${id}`);
+  return { photo: at < 0 ? "none" : String(at + 1), by: strength === "told" ? "owner" : "workshop" };
+}
 
 /** The area of the damage that was drawn on a photo, and its share of the rug. */
-function areaSentence(value: Assessment["findings"][number]["value"], { say }: Words, figures: Figures): string {
-  const { cm2, share } = fieldsOf(value);
-  return say("report.damaged", { area: smallArea(Number(cm2), figures), percent: Math.round(100 * Number(share)) });
+function areaSentence(found: Measured, photos: readonly ReportPhoto[], { say }: Words, figures: Figures): string {
+  const { cm2, share } = fieldsOf(found);
+  return say("report.damaged", { ...markedIn(found, photos), area: smallArea(Number(cm2), figures), percent: Math.round(100 * Number(share)) });
 }
 
 /** A measured change of colour with its standard uncertainty (ΔE00 of CIEDE2000, ISO/CIE 11664-6; JCGM 100). */
-function changeSentence(value: Assessment["findings"][number]["value"], words: Words, { locale }: Figures): string {
-  const { direction, deltaE, uncertainty } = fieldsOf(value);
-  const change = { compared: words.table(`compared.${comparedBy(direction)}`), deltaE: decimal(Number(deltaE), locale, 1) };
+function changeSentence(found: Measured, photos: readonly ReportPhoto[], words: Words, { locale }: Figures): string {
+  const { direction, deltaE, uncertainty } = fieldsOf(found);
+  const change = { ...markedIn(found, photos), compared: words.table(`compared.${comparedBy(direction)}`), deltaE: decimal(Number(deltaE), locale, 1) };
   return Number(uncertainty) > 0 ? words.say("report.change-doubted", { ...change, doubt: decimal(Number(uncertainty), locale, 1) }) : words.say("report.change", change);
 }
 

@@ -25,6 +25,7 @@ export const BROWSER = {
   "picker.was-not-taken": "{name} was not taken. {why}",
   "picker.remark": "{name}: {remark}",
   "picker.taken-away": "The photo is taken away.",
+  "picker.not-taken-away": "It could not be taken away just now and is still with us. Please try again in a moment.",
   "picker.lost": "The connection was lost while sending. Nothing else is lost: try this one again.",
   "page.moment": "One moment…",
 

@@ -78,7 +78,7 @@ export function measuring(): void {
       const { enquiryId, photoId } = await sent();
       const { id } = good(await mark(await ivo(), photoId, spots()));
       const rug = good(await readEnquiry(await ivo(), enquiryId, later(2))).rugs[0]!;
-      expect(rug.assessment!.findings.find((f) => f.what === "colour-change")?.staff).toMatch(/the affected spot is browner than the untouched one \(ΔE00 \d+\.\d ± \d\.\d\)/);
+      expect(rug.assessment!.findings.find((f) => f.what === "colour-change")?.staff).toMatch(/the affected spot is browner than the untouched one \(ΔE00 \d+\.\d, standard uncertainty \d\.\d\)/);
       expect(rug.measured).toMatchObject([{ id, photoId, kind: "spots", by: "Ivo Castellane", withdrawn: null }]);
       const history = good(await readEnquiry(await ivo(), enquiryId, later(2))).history;
       expect(history.at(-1)).toMatchObject({ who: "Ivo Castellane", what: "measured a photo" });

@@ -44,6 +44,16 @@ describe("what was measured, in a condition report", () => {
     textOf(conditionReport({ ...REPORT, figures, assessment: { ...REPORT.assessment, findings } as ConditionReport["assessment"] }));
   it("names the doubt for what it is", () =>
     expect(reported(METRIC, found("colour-change", { direction: "none", deltaE: 6.5, uncertainty: 1.4 }))).toContain("by a colour difference of 6.5, with a standard uncertainty of 1.4 (CIEDE2000)"));
+  it("says in which photo and by whose marks, so that one photo measured twice does not read as two", () => {
+    const photos = ["p1", "p2"].map((id) => ({ id, shows: "The spot, close", takenOn: null }));
+    const change = (strength: "told" | "photo", from: string, deltaE: number) => ({ ...found("colour-change", { direction: "browned", deltaE, uncertainty: 0 }), strength, from });
+    const findings = [change("told", "photo:p2", 9), change("photo", "photo:p2", 11), change("photo", "photo:gone", 4)] as ConditionReport["assessment"]["findings"];
+    const text = textOf(conditionReport({ ...REPORT, photos, assessment: { ...REPORT.assessment, findings } }));
+    expect(text).toMatch(/In photo 2, as the owner marked it, the affected spot is .* by a colour difference of 9\.0/);
+    expect(text).toMatch(/In photo 2, as the workshop marked it, the affected spot is .* by a colour difference of 11\.0/);
+    expect(text).toMatch(/In a photo, as the workshop marked it, the affected spot is .* by a colour difference of 4\.0/);
+    expect(text).toMatch(/Photo 1: The spot, close\.[\s\S]*Photo 2: The spot, close\./);
+  });
   it("tells the damage that was drawn, in the workshop's unit, and still that no colour was compared", () => {
     const drawn = found("damaged-area", { cm2: 4849, uncertainty: 120, share: 0.1189 });
     expect(reported(METRIC, drawn)).toMatch(/No change of colour was measured\.[\s\S]*takes about 4,849 cm², 12 per cent of the rug\./);
