@@ -2,7 +2,7 @@ import type { Source } from "./fibres";
 
 /**
  * What the law of a place says in general about goods that are not what they were described as, and about a service.
- * General terms only: local law decides, and none of it is legal advice. A text read under its heading alone is said so.
+ * General terms only: local law decides, and none of it is legal advice. What was read of a text under its heading alone is said beside its row.
  */
 export type Jurisdiction = "EU" | "UK" | "IE" | "US" | "other";
 export interface RightRow extends Source {
@@ -22,12 +22,14 @@ export const RIGHTS: Readonly<Record<Jurisdiction, readonly RightRow[]>> = {
     EU_LABEL,
   ],
   UK: [
-    read("goods", "Goods are to be as described; the Act names the right to reject, repair or replacement, and a lower price or a final right to reject.", "Consumer Rights Act 2015, sections 11, 20 and 22 to 24 (headings)"),
+    // Of section 11 the text was read, of the others the headings; the row says no more than they do.
+    read("goods", "Goods are to be as described; the Act names the right to reject, repair or replacement, and a lower price or a final right to reject.", "Consumer Rights Act 2015, sections 11, 20 and 22 to 24"),
     read("label", "The Textile Products (Labelling and Fibre Composition) Regulations 2012 enforce the rules on fibre names; local weights and measures authorities see to it.", "SI 2012/1102, regulations 1 to 3"),
     memory("service", "A service is to be done with reasonable care and skill.", "Consumer Rights Act 2015, section 49"),
   ],
   IE: [
-    read("goods", "Goods are to conform to the contract; the Act names the trader's liability, a short-term right to end the contract, repair or replacement, and a lower price or final ending.", "Consumer Rights Act 2022, sections 15 to 30 (headings)"),
+    // The headings were read; the row says no more than they do.
+    read("goods", "Goods are to conform to the contract; the Act names the trader's liability, a short-term right to end the contract, repair or replacement, and a lower price or final ending.", "Consumer Rights Act 2022, sections 15 to 30"),
     EU_LABEL,
   ],
   US: [
