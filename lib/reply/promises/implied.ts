@@ -26,6 +26,10 @@ export const IMPLIED: Readonly<Partial<Record<RuleId, readonly Pattern[]>>> = {
     // That nothing needs to be looked at
     p("\\b(?:no|not|not have|not having|without) (?:to |the )?need to (?:see|look|hold|touch|inspect|handle|feel|send)\\b.*\\b(?:know|tell|say|judge)\\b|\\bno need to (?:see|look at|hold|touch|inspect|handle|feel)\\b|\\bnot have to (?:see|look|hold|touch|inspect|handle|feel)\\b.*\\bto (?:know|tell|say|judge)\\b", { except: ["negated", "undecided"] }),
     p("\\b(?:tests?|testing|inspection) (?:is|are) (?:only|just|merely|purely|simply|no more than) (?:an? )?(?:formality|form|show|habit|paperwork)\\b|\\b(?:only|just) (?:test|inspect|look) because\\b|\\bwho needs an? (?:\\w+ )?(?:laborator\\w+|lab|test|microscope|inspection|expert)\\b|\\bwe know the answer already\\b|\\b(?:i|we) knew (?:what|it|at once|straight)\\b", { except: ["hedged"] }),
+    p("^why (?!we\\b|i\\b)(?:\\w+ ){0,3}?(?:pay|bother|waste|trouble|wait|spend|want|fuss)\\b.*\\b(?:tests?|testing|inspect\\w*|visit|laborator\\w+)\\b", { except: ["negated", "undecided"] }),
+    own("\\b(?:photo|picture|snap|image)s? (?:tells?|shows?|says?|gives?) (?:us |me |you )?(?:all|everything) (?:there is|(?:we|i|you) need)\\b"),
+    // "…, nothing but …": a clause ends before “but”
+    own("\\b(?:is|are|was|were) (?:\\w+ ){1,2}and nothing$"),
     p("\\bskip the (?:look\\w*|tests?|testing|visit|inspection|bench)\\b"),
     p("\\bnothing (?:an?|the) (?:inspection|test|visit|laborator\\w+|look|microscope) (?:would|could|will|can) (?:tell|show|add|teach|change)\\b|\\byour (?:words?|photos?|pictures?|description|letter) (?:is|are) (?:plenty|enough|all (?:i|we) need)", { except: ["negated", "undecided", "hedged"] }),
     p("\\bonly (?:be )?one (?:possible )?(?:culprit|cause|explanation|source|reason)\\b", { except: ["hedged"] }),
@@ -58,6 +62,10 @@ export const IMPLIED: Readonly<Partial<Record<RuleId, readonly Pattern[]>>> = {
     own("\\bthere is nothing (?:\\w+ )?(?:to|worth) (?:test|testing|fear|worry)\\b"),
   ],
   result: [
+    // Nothing that could change it
+    p("\\b(?:is|are) (?:certain|settled|fixed|guaranteed|assured|a given)\\b.*\\b(?:does|do|will|can) not (?:depend|hang|turn) on\\b", { except: ["negated", "undecided"] }),
+    p("\\b(?:even|nobody|no one)\\b.{0,50}\\b(?:can|could|cannot|would) (?:\\w+ )?(?:say|tell|see|find) where\\b(?=.*\\b(?:RUGPART|TROUBLE|tears?|holes?|patch|repair|darn\\w*)\\b)", { except: ["negated", "hedged", "undecided"] }),
+    own("\\b(?:stops?|ends|ceases)\\b.*\\b(?:does not|do not|never|will not) (?:starts?|begins?|come back|return)\\b"),
     // Sharp eyes that find nothing
     p("\\bSHARP_EYE\\b(?: \\w+){0,2} (?:would|could|will|can|is going to|are going to)(?: (?:not|never|struggle to|fail to|be hard (?:put|pressed) to|be able to|even|ever|so much as|need a \\w+ to))* FINDS\\b(?<=\\b(?:not|never|no|struggle|fail|hard|need)\\b.*)(?! (?:from|whether|what|how|why|if|which|us|you|FIBRE|the fibre))(?!.*\\b(?:photos?|pictures?|without seeing|inspection|tests?)\\b)", { except: ["negated", "hedged"] }),
     p("\\b(?:pass|inspect|examine|go over|goes over|look at|look over|walk past|walk over) (?:it|the|your|our|this)\\b.{0,40}\\b(?:without (?:a second (?:glance|look|thought)|noticing|seeing|spotting|knowing)|none the wiser|find nothing|be none)", { except: ["negated", "hedged"] }),

@@ -55,6 +55,7 @@ export const CONDUCT: readonly Rule[] = [
       p("\\b(cannot|can't|can never) be (saved|rescued)\\b"),
       p("\\bnothing (?:left )?(?:in (?:it|this) )?(to be done|can be done|more can be done|(?:left )?(?:to|worth) (?:save|saving|rescue|rescuing|keep|keeping))\\b"),
       p("\\bnot worth (cleaning|saving|repairing)\\b"),
+      p("\\b(?:bin|skip|tip|dump) job\\b|\\b(?:one|job|this is) for the (?:bin|skip|tip|dump)\\b"),
       ...(IMPLIED.verdict ?? []),
     ],
   },

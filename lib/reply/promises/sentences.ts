@@ -64,7 +64,7 @@ const NEW_CLAUSE = new RegExp([
 ].join("|"), "u");
 
 /** Questions that say or advise: "who needs a test?", "why not rinse it?", "could you just wash it first?". */
-const SAYS_BY_ASKING = /^(?:(?:and|but|so) )?(?:who (?:needs|would|could|wants)|why (?:not|wait|bother|worry|pay|risk)|(?:could|can|would|will) you (?:just|please|quickly|kindly|mind|perhaps|give|rinse|wash|run)|how (?:could|about)|have you (?:tried|thought of)|would we|do we ever|did we ever|is there (?:a|any) \w+ (?:we|that we) (?:cannot|have not)|what (?:could|can) )/u;
+const SAYS_BY_ASKING = /^(?:(?:and|but|so) )?(?:who (?:needs|would|could|wants)|why (?:(?:would|should) (?:you|anyone|anybody|we) )?(?:not|wait|bother|worry|pay|risk|waste|spend|want|trouble)|(?:could|can|would|will) you (?:just|please|quickly|kindly|mind|perhaps|give|rinse|wash|run)|how (?:could|about)|have you (?:tried|thought of)|would we|do we ever|did we ever|is there (?:a|any) \w+ (?:we|that we) (?:cannot|have not)|what (?:could|can) )/u;
 
 /** Words that begin a clause in short forms: "gone by Saturday" says that it is. */
 const SHORT_FORM = /^(?=(?:(?:perfectly|completely|totally|quite|absolutely|definitely|easily|well) )?(?:worth|safe|gone|colou?rfast|fast|harmless|guaranteed|ruined|finished|salvageable|fixable|good for|good as|beyond repair|fit for)\b)(?!gone from|finished with|worth a (?:look|try))/u;

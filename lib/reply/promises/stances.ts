@@ -13,7 +13,7 @@ const DEED = "(?:(?:we|i|somebody|someone|one of us|two of us|both of us|our \\w
 const OFFERED = "(?: you| is| of|,)*(?: only| simply| just)*(?: an?| our| my| every)?(?: \\w+)? (?:look|answer|phone call|call|estimate|report|care|try|reply|letter|opinion|test|effort|attention|honesty|best efforts?)\\b";
 const VOW = "\\b(?:promis\\w+|guarantees?|guaranteed|(?:my|our) word|count on(?= us| me)|rely on(?= us| me)|be assured|rest assured|assure you|undertake|swear|vouch|pledge|certain of|sure of)\\b";
 const OUTCOME_VOWED = "(?<!\\bnot (?:that|of|for) .*)(?<!\\b(?:cannot|not|nothing|never|no) .*)\\b(?:PERFECT|FORMER|IDIOM|gone|as new|like new|(?:RUGPART|TROUBLE|it|they)(?: \\w+){0,2} (?:will|is going to|shall) (?:COMES|hold|last|be (?:clean|out|back|saved|fine|safe))|(?:RUGPART|TROUBLE) (?:out|off|away|back))\\b";
-const HARMS = "(?:leaves? (?:an? |the |its )?(?:[\\w-]+ ){0,3}(?:film|ring|residue|patch|mark|line|crust|bloom|halo|shadow|wet|sticky|stiff|dull)|attracts? (?:more )?(?:dirt|soil|dust)|draws? (?:more )?dirt|holds? (?:moisture|water|damp)|wander|weakens?|(?:take|takes|took|taking|lose|loses|losing|lift|lifts|strip|strips|move|moves|shift|shifts) (?:the |its |your |some )?(?:dyes?|colou?rs?)|pity|shame|gamble|poor friend|no friend|not (?:kind|pretty)|unkind|last thing|nowhere near|stays? sticky|find it in|two (?:problems|troubles)|makes? (?:matters|things|it|them) worse|(?:can|may|could|might|would|will) spread|spreads|(?:should|must|ought to|and \\w+ should) never (?:meet|touch|go|come|be)|unused|unopened|stays? (?:shut|closed|in the)|the (?:end|death|ruin) of|regret|no place|is for (?:hair|dishes|windows|cars|floors|clothes|teeth|salads?|chips|plates)|enem(?:y|ies)|(?:do|does) not (?:mix|get on|agree)|bad (?:pair|friends|company|mix)|crumbles?|brittle|yellows|burns|melts|swells|stiffens|dulls|flattens|tangles|(?:can|may|could|might|would|will) (?:yellow|burn|melt|swell|stiffen|dull|flatten|mat|tangle|break)|(?:more|further) (?:harm|trouble|damage) than|cost (?:you|us)|mistake|undo(?:es)?|worries me|does not forgive|unforgiving|brown(?:s|ing)? (?:the|it)|beyond (?:mending|repair|help)|lasting harm|real harm|do harm|ruin\\w*|felts?|felted|felting|eats?|scorch\\w*|rots?|shrinks?|shrink|cockle|sets? (?:the |a |that )?(?:stain|mark|wine|spill|ink|colou?r|it\\b)|fix (?:the|a) (?:\\w+ )?(?:stain|mark)|too (?:much|hot|strong|harsh|wet) for|think again|do without|resist|leave (?:it|them|that) (?:be|alone)|leave the \\w+ in|not near|keep (?:it|them|that|\\w+) (?:away|off|out)|hold off|steer clear|belongs? in)";
+const HARMS = "(?:turns? (?:an? |the |it |your )?(?:\\w+ ){0,2}(?:yellow|brown|grey|gray|dull|stiff)|leaves? (?:an? |the |its )?(?:[\\w-]+ ){0,3}(?:film|ring|residue|patch|mark|line|crust|bloom|halo|shadow|wet|sticky|stiff|dull)|attracts? (?:more )?(?:dirt|soil|dust)|draws? (?:more )?dirt|holds? (?:moisture|water|damp)|wander|weakens?|(?:take|takes|took|taking|lose|loses|losing|lift|lifts|strip|strips|move|moves|shift|shifts) (?:the |its |your |some )?(?:dyes?|colou?rs?)|pity|shame|gamble|poor friend|no friend|not (?:kind|pretty)|unkind|last thing|nowhere near|stays? sticky|find it in|two (?:problems|troubles)|makes? (?:matters|things|it|them) worse|(?:can|may|could|might|would|will) spread|spreads|(?:should|must|ought to|and \\w+ should) never (?:meet|touch|go|come|be)|unused|unopened|stays? (?:shut|closed|in the)|the (?:end|death|ruin) of|regret|no place|is for (?:hair|dishes|windows|cars|floors|clothes|teeth|salads?|chips|plates)|enem(?:y|ies)|(?:do|does) not (?:mix|get on|agree)|bad (?:pair|friends|company|mix)|crumbles?|brittle|yellows|burns|melts|swells|stiffens|dulls|flattens|tangles|(?:can|may|could|might|would|will) (?:yellow|burn|melt|swell|stiffen|dull|flatten|mat|tangle|break)|(?:more|further) (?:harm|trouble|damage) than|cost (?:you|us)|mistake|undo(?:es)?|worries me|does not forgive|unforgiving|brown(?:s|ing)? (?:the|it)|beyond (?:mending|repair|help)|lasting harm|real harm|do harm|ruin\\w*|felts?|felted|felting|eats?|scorch\\w*|rots?|shrinks?|shrink|cockle|sets? (?:the |a |that )?(?:stain|mark|wine|spill|ink|colou?r|it\\b)|fix (?:the|a) (?:\\w+ )?(?:stain|mark)|too (?:much|hot|strong|harsh|wet) for|think again|do without|resist|leave (?:it|them|that) (?:be|alone)|leave the \\w+ in|not near|keep (?:it|them|that|\\w+) (?:away|off|out)|hold off|steer clear|belongs? in)";
 
 /** What a claim is worth in a sentence that holds it off. */
 const STANCES: readonly Stance[] = [
@@ -74,6 +74,26 @@ const STANCES: readonly Stance[] = [
     shows: expression("\\bbetween [€£$]?[0-9]|[0-9] ?(?:–|-|to) ?[€£$]?[0-9]"),
     unless: expression("\\b(?:SURELY|WHOLLY|PERFECT|FORMER|IDIOM|OATH|worth|[0-9]{4})\\b"),
   },
+  { // What nobody could offer
+    lifts: ["sureness"],
+    shows: expression("\\b(?:is|are) not (?:a thing|something|anything|what) (?:i|we|any(?:body|one)) (?:could|can|would|dare)(?: ever)? (?:offer|promise|give|say)\\b"),
+    unless: expression("\\b(?:but|however|although|though|still|yet|unless|because)\\b|[;:]"),
+  },
+  { // An appointment
+    lifts: ["result", "sureness"],
+    shows: expression("\\byour (?:appointment|visit|slot|booking|collection) is (?:now )?(?:confirmed|booked|set|fixed) for\\b"),
+    unless: expression("\\b(?:PERFECT|FORMER|IDIOM|OATH|RESTORE|spotless|gone|as new|by (?:the|then|tea|night|evening)|FIBRE)\\b"),
+  },
+  { // What is asked for, to judge by
+    lifts: ["sureness"],
+    shows: expression("\\b(?:i|we) (?:would )?need to (?:see|count|know|look|measure|read)\\b.*\\b(?:please|if you can)\\b"),
+    unless: expression("\\b(?:PERFECT|FORMER|IDIOM|OATH|FIBRE|will|gone|SURELY)\\b"),
+  },
+  { // A product refused in one word, or left in its cupboard
+    lifts: ["harm", "certainty", "sureness"],
+    shows: expression("(?:^|\\band )\\w+, no\\b|^(?:please )?leave the \\w+ (?:and the \\w+ )?in (?:the|its|their) (?:cupboard|drawer|box|bottle|shed|kitchen|garage)\\b"),
+    unless: expression("\\b(?:yes|but|no (?:problem|worries|doubt|trouble)|FIBRE|take|use|rub|scrub)\\b"),
+  },
   { // What the client told, given back
     lifts: ["sureness"],
     shows: expression("^(?:as )?you (?:bought|paid|told us|wrote|mentioned|sent|asked|used)\\b"),
@@ -81,7 +101,7 @@ const STANCES: readonly Stance[] = [
   },
   { // Thanks, praise and comfort for what the client did
     lifts: ["sureness"],
-    shows: expression("\\b(?:full marks|well done|good thinking|thanks?|thank you|(?:glad|pleased|grateful|sorry) (?:that )?(?:you|to (?:hear|read))|(?:kind|good|wise|sensible|right|quick) of you|you (?:did|were|have done) (?:right|well|wise|the right thing)|patience|your (?:own )?(?:choice|decision)|up to you|not the (?:first|only one))\\b"),
+    shows: expression("\\b(?:full marks|well done|(?:my|our) (?:\\w+ )?sympath\\w+|condolences|good thinking|thanks?|thank you|(?:glad|pleased|grateful|sorry) (?:that )?(?:you|to (?:hear|read))|(?:kind|good|wise|sensible|right|quick) of you|you (?:did|were|have done) (?:right|well|wise|the right thing)|patience|your (?:own )?(?:choice|decision)|up to you|not the (?:first|only one))\\b"),
     unless: expression("\\b(?:gone|PERFECT|FORMER|IDIOM|OATH|PRODUCT|HEAT|as new|FIBRE|will|PARTY)\\b(?<!\\bno .*)(?<!\\bwhoever)"),
   },
   { // What the workshop does with rugs in its care, and what it charges for that

@@ -72,7 +72,7 @@ async function withStain(kind = "trouble") {
   const ivo = await staff("reviewer", "Ivo Castellane");
   const { id: rugId } = await database().rug.findFirstOrThrow({ where: { enquiryId: enquiry.enquiryId } });
   const photo = good(await addPhoto(ivo, { kind, rugId }, Readable.from([await stained()]), PHOTO, NOW));
-  const mark = async (marked: object) => good(await recordMeasurement(ivo, { id: randomUUID(), photoId: photo.id, marked, replaces: null }, later(1))).id;
+  const mark = async (marked: object, at = later(1)) => good(await recordMeasurement(ivo, { id: randomUUID(), photoId: photo.id, marked, replaces: null }, at)).id;
   const findings = (what: string) => database().finding.findMany({ where: { rugId, what } });
   return { ...enquiry, ivo, rugId, photo, mark, findings };
 }
@@ -90,11 +90,11 @@ export function blurring(): void {
     it("measures anew, in the blurred picture, what lies outside of it, and withdraws with a reason what lies inside", async () => {
       const { enquiryId, ivo, photo, mark, findings } = await withStain();
       const above = await mark({ kind: "spots", marks: spotsAt(0.3) });
-      const below = await mark({ kind: "spots", marks: spotsAt(0.88) });
+      const below = await mark({ kind: "spots", marks: spotsAt(0.88) }, later(2));
       // What stands there must come from the picture, not from what was kept.
       const kept = await database().measurement.findUniqueOrThrow({ where: { id: above } });
       await database().measurement.update({ where: { id: above }, data: { result: { ...(kept.result as object), deltaE: 99 } } });
-      const { photoId } = good(await blurPhoto(ivo, { photoId: photo.id, areas: [BELOW] }, later(2)));
+      const { photoId } = good(await blurPhoto(ivo, { photoId: photo.id, areas: [BELOW] }, later(3)));
       const { measurements } = good(await readPhotoDesk(ivo, { enquiryId, photoId }));
       expect(measurements).toMatchObject([
         { id: above, withdrawn: null, marks: spotsAt(0.3) },

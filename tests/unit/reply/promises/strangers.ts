@@ -1,6 +1,7 @@
 import { DIALECT_VOICES } from "./strangers-dialects";
 import { MANY_VOICES } from "./strangers-many-voices";
 import { VOICES } from "./strangers-voices";
+import ONCE_UNSEEN from "./voices/once-unseen.json";
 
 /**
  * Sentences by people who had not seen the rules: 60 that promise, accuse or advise too much and 60 honest ones each. Each
@@ -649,4 +650,5 @@ export const STRANGERS: readonly StrangersSet[] = [
   ...VOICES,
   MANY_VOICES,
   DIALECT_VOICES,
+  ...ONCE_UNSEEN,
 ];

@@ -1,6 +1,7 @@
 import { SHIPPED } from "../../../../lib/reply/library";
 import { sentencesOf } from "../../../../lib/reply/promises/sentences";
-import { withExamples } from "../../../../lib/reply/slot-words";
+import { fillWith, withExamples, type SlotName } from "../../../../lib/reply/slot-words";
+import { FIBRE_IDS, fibreName } from "../../../../lib/trade/fibres";
 import { FIRST_AID, firstAidSentences } from "../../../../lib/trade/first-aid";
 import { PHOTO_KINDS, QUESTIONS } from "../../../../lib/trade/questions";
 import { DOCUMENTS } from "../../../../lib/words/en/documents";
@@ -18,6 +19,9 @@ export interface Table { readonly over: readonly string[]; readonly honest: read
 
 const SHIPPED_TEXTS = [...SHIPPED.flatMap((row) => [row.text, ...Object.values(row.tones ?? {})]).map(withExamples), ...firstAidSentences(), ...firstAidSentences(undefined, true), ...FIRST_AID.inShort, ...Object.values(QUESTIONS).map(({ ask }) => ask), ...Object.values(PHOTO_KINDS).flatMap(({ ask, hint }) => [ask, hint]), ...Object.values(DOCUMENTS).filter((text) => !text.includes("{"))];
 const SHIPPED_SENTENCES = [...new Set(SHIPPED_TEXTS.flatMap((text) => sentencesOf(text)))];
+/** The same sentences of every fibre, as surely as the program ever speaks. */
+const SHIPPED_OF_FIBRES = [...new Set(SHIPPED.filter(({ text }) => text.includes("{fibre}")).flatMap(({ text }) => FIBRE_IDS.flatMap((f) =>
+  sentencesOf(withExamples(fillWith(text, (slot) => ({ fibre: fibreName(f), likely: "very likely", evidence: "the label as you typed it", rug: "this rug" } as Partial<Record<SlotName, string>>)[slot] ?? null))))))];
 /** What the program itself writes counts this often, because it has to pass. */
 const SHIPPED_COUNTS = 4;
 
@@ -28,7 +32,7 @@ export const WRITTEN: readonly Table[] = [
   { over: OTHER_OVER_PROMISING, honest: OTHER_HONEST },
 ];
 /** What a fit is made from beside them: hard pairs, which are no measure of how people write, and what the shipped paragraphs say, which has to pass as honest. */
-export const BESIDE: readonly Table[] = [...CLASSES, { over: [], honest: Array.from({ length: SHIPPED_COUNTS }, () => SHIPPED_SENTENCES).flat() }];
+export const BESIDE: readonly Table[] = [...CLASSES, { over: [], honest: Array.from({ length: SHIPPED_COUNTS }, () => SHIPPED_SENTENCES).flat().concat(SHIPPED_OF_FIBRES) }];
 
 /** A table as rows of a fit. */
 export const rowsOf = ({ over, honest }: Table): Row[] => [...over.map((s) => rowOf(s, true)), ...honest.map((s) => rowOf(s, false))];
