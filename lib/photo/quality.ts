@@ -67,8 +67,8 @@ const luma = (r: number, g: number, b: number): number => (0.299 * r + 0.587 * g
 export interface Asked { fills?: boolean; /** What it shows may be white by itself, as a label is. */ white?: boolean; others?: readonly (string | null)[] }
 
 const SEEN: readonly { holds: (q: Quality, asked: Asked) => boolean; says: (q: Quality) => keyof typeof REMARKS }[] = [
-  // A screen's black bars first: no daylight helps a picture of a screen.
-  { holds: (q) => q.flat > LIMITS.flat && (q.flat - q.clippedDark > LIMITS.flat || q.mean / (1 - q.clippedDark) > LIMITS.tooDark), says: () => "drawn" },
+  // A screen's black bars first: no daylight helps a picture of a screen. In the dark without any form few levels are left, and so many are alike.
+  { holds: (q) => q.flat > LIMITS.flat && !(q.mean < LIMITS.tooDark && q.likeness === null) && (q.flat - q.clippedDark > LIMITS.flat || q.mean / (1 - q.clippedDark) > LIMITS.tooDark), says: () => "drawn" },
   // Then light: in the dark everything looks blurred as well, and light cures both.
   { holds: (q) => q.mean < LIMITS.tooDark || q.clippedDark > LIMITS.clippedDark, says: () => "dark" },
   { holds: (q, { white }) => q.mean > (white ? LIMITS.whiteTooLight : LIMITS.tooLight) || q.clippedLight > (white ? LIMITS.whiteClipped : LIMITS.clippedLight), says: () => "light" },

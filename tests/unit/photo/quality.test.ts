@@ -46,6 +46,15 @@ describe("remarkOn", () => {
     expect(remarkOn({ ...fine, flat: 0.6, clippedDark: 0.6, mean: 0.18 })).toContain("screen"); // black bars about a well lit photo
     expect(remarkOn({ ...fine, flat: 0.6, clippedDark: 0.6, mean: 0.06 })).toContain("dark"); // what is not black is dark too
   });
+  it("says of a photo too dark to show any form that it is dark, though the levels left in it are few and alike", async () => {
+    expect(remarkOn({ ...fine, flat: 0.8, mean: 0.06, likeness: null })).toContain("dark");
+    expect(remarkOn({ ...fine, flat: 0.8, mean: 0.45, likeness: null })).toContain("screen");
+    const rug = await drawRug({ seed: 10, kind: "whole", weave: "flatweave", colours: ["#8a2f2b", "#24406b", "#c9a24a"] }, 1024, 768);
+    const night = await sharp(await sharp(rug).linear(0.06, 0).jpeg({ quality: 60 }).toBuffer()).raw().toBuffer({ resolveWithObject: true });
+    const quality = qualityOf({ data: night.data, width: night.info.width, height: night.info.height });
+    expect(quality.flat).toBeGreaterThan(LIMITS.flat);
+    expect(remarkOn(quality)).toContain("dark");
+  });
   it("names the light first when a photo is dark and blurred", () => {
     expect(remarkOn({ ...fine, mean: 0.1, sharpness: 0.1 })).toContain("dark");
   });
