@@ -45,14 +45,24 @@ function stretched(spot: Spot, to: Point): Spot {
   return { ...spot, width: Math.max(LEAST_SIDE, held(to.x) - spot.x), height: Math.max(LEAST_SIDE, held(to.y) - spot.y) };
 }
 
+/** Shares below this are a rounding, and no movement. */
+const STILL = 1e-9;
+const isSameSize = (one: Spot, other: Spot): boolean =>
+  one.shape === "circle" || (other.shape === "rectangle" && Math.abs(one.width - other.width) < STILL && Math.abs(one.height - other.height) < STILL);
+
 const withSpot = (draft: SpotDraft, which: Which, spot: Spot): SpotDraft =>
   ({ marks: { ...draft.marks, [which]: spot }, touched: [...new Set([...draft.touched, which])], isProposed: false });
 
-/** The draft after a handle was moved. A proposal that a person moves is theirs, the other spot with it. */
+/**
+ * The draft after a handle was moved. A proposal that a person moves is theirs, the other spot with it. A grip that was touched
+ * and not moved agrees to nothing: it stands beside its spot, where somebody may have meant the photo.
+ */
 export function moveHandle(draft: SpotDraft, key: string, to: Point): SpotDraft {
   const which = whichOf(key);
   const spot = draft.marks[which];
-  const moved = withSpot(draft, which, key.endsWith(GRIP) ? stretched(spot, to) : movedSpot(spot, to));
+  const next = key.endsWith(GRIP) ? stretched(spot, to) : movedSpot(spot, to);
+  if (key.endsWith(GRIP) && isSameSize(spot, next)) return draft;
+  const moved = withSpot(draft, which, next);
   return draft.isProposed ? { ...moved, touched: WHICH } : moved;
 }
 

@@ -33,6 +33,12 @@ describe("moveHandle", () => {
     const proposed: SpotDraft = { ...FRESH_SPOTS, isProposed: true };
     expect(moveHandle(proposed, "affected", { x: 0.5, y: 0.5 })).toMatchObject({ isProposed: false, touched: ["untouched", "affected"] });
   });
+  it("agrees to no proposal where its grip was touched and not moved", () => {
+    const proposed: SpotDraft = { ...reshape(FRESH_SPOTS, "rectangle", 4 / 3), isProposed: true };
+    const grip = spotHandles(proposed, NAMES, (name) => `${name}, corner`).find((h) => h.key === "affected-corner")!;
+    expect(moveHandle(proposed, "affected-corner", grip)).toBe(proposed);
+    expect(moveHandle(proposed, "affected-corner", { x: grip.x + 0.01, y: grip.y })).toMatchObject({ isProposed: false, touched: ["untouched", "affected"] });
+  });
   it("stretches a rectangle from its upper left corner, never to nothing", () => {
     const draft = reshape(keptSpots(FRESH_SPOTS.marks), "rectangle", 4 / 3);
     const before = draft.marks.affected as { x: number; y: number };
