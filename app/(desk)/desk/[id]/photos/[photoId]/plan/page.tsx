@@ -43,6 +43,7 @@ export default async function Page({ params }: Props) {
         </div>
         <div><PlanDrawing measured={measured} borderCm={marks.borderCm} way={null} figures={money} /><Places measured={measured} figures={money} /></div>
       </div>
+      {measured.ways.length > 0 && marks.chosen === null && <p>No cut-down is chosen. What could be kept:</p>}
       {[...measured.ways].sort((a, b) => Number(b.kind === marks.chosen) - Number(a.kind === marks.chosen)).map((way) => (
         <section key={way.kind} className={css.way} aria-label={cutName(way.kind)}>
           <PlanDrawing measured={measured} borderCm={marks.borderCm} way={way} figures={money} />
