@@ -56,7 +56,7 @@ export function PhotoPicker({ kinds, photos: kept, fields = NO_FIELDS, remove, s
             </div>
           </div>
           <Kept photos={photos.filter((p) => p.kind === asked.kind)} stayed={stayed} what={asked.ask} remove={remove && (async (id) => { if (await act.remove(id)) stayAt(asked.kind); })} spots={spots} telling={telling} labels={asked.kind === "label" ? labels : undefined} onChange={() => router.refresh()} />
-          <OnTheWay sending={sending.filter((s) => s.kind === asked.kind)} again={act.again} putAside={(key) => { act.putAside(key); stayAt(asked.kind); }} />
+          <OnTheWay sending={sending.filter((s) => s.kind === asked.kind)} again={(key) => { act.again(key); stayAt(asked.kind); }} putAside={(key) => { act.putAside(key); stayAt(asked.kind); }} />
           <Inputs asked={asked} ofRug={ofRug} add={(files) => act.add(asked, files)} />
         </section>
       ))}
@@ -123,7 +123,7 @@ function OnTheWay({ sending, again, putAside }: { sending: readonly Sending[]; a
           {item.refused ? (
             <>
               <p className={styles.refused}><strong>{say("picker.not-taken")}</strong> {item.refused.say}</p>
-              {item.refused.code === "unavailable" && <button type="button" className={styles.plain} onClick={() => again(item.key)}>{say("picker.again")}</button>}
+              {item.refused.code === "unavailable" && <button type="button" className={styles.plain} onClick={() => again(item.key)}>{say("picker.again")}<span className="unseen">{say("picker.of", { what: item.file.name })}</span></button>}
             </>
           ) : (
             <>
