@@ -27,6 +27,7 @@ export function usePhotos(kept: readonly PhotoView[], options: Options) {
   const [says, setSays] = useState("");
   const [looker] = useState(photoLooker);
   useEffect(() => looker.end, [looker]);
+  useStayWhile(sending.some((s) => !s.refused));
   const [line] = useState<PhotoLine>(() => photoLine({
     send: (item, onProgress, signal) => sendPhoto(item.file, { kind: item.kind, key: item.key, ...options.fields }, { onProgress, signal, lost: say("picker.lost") }),
     pause,
@@ -64,6 +65,16 @@ export function usePhotos(kept: readonly PhotoView[], options: Options) {
     return answer.ok;
   };
   return { photos, stayed, sending, says, add, again: line.again, putAside: line.putAside, remove };
+}
+
+/** Asks before the page is closed or read anew while something would be lost by it. Going on to the next question loses nothing: the line goes on. */
+function useStayWhile(isNeeded: boolean): void {
+  useEffect(() => {
+    if (!isNeeded) return;
+    const ask = (e: BeforeUnloadEvent) => e.preventDefault();
+    window.addEventListener("beforeunload", ask);
+    return () => window.removeEventListener("beforeunload", ask);
+  }, [isNeeded]);
 }
 
 /** A UUID (version 4). By random bytes, because `randomUUID` is missing where the page came over plain HTTP. */

@@ -32,6 +32,26 @@ test("a homeowner hears that a photo is too dark while it is still being sent", 
   await expect(phone.getByText("Kept. This photo is rather dark.")).toBeVisible();
 });
 
+test("a homeowner who would leave the page while a photo is on its way is asked first, and afterwards is not", async ({ desk, person }) => {
+  const phone = await person(PHONE);
+  await begin(phone, desk);
+  await phone.getByRole("heading", { level: 1 }).click(); // browsers ask only those who have touched the page
+  await phone.route("**/api/photos", () => undefined);
+  await phone.locator("#gallery-whole").setInputFiles({ name: "rug.jpg", mimeType: "image/jpeg", buffer: await drawRug({ ...RUG, kind: "whole" }, 1000, 750) });
+  const onItsWay = phone.getByRole("listitem").filter({ hasText: "rug.jpg" });
+  await expect(onItsWay.getByRole("progressbar")).toBeVisible();
+  const asked: string[] = [];
+  phone.on("dialog", (dialog) => { asked.push(dialog.type()); void dialog.accept(); });
+  const anew = phone.waitForEvent("load");
+  await phone.evaluate(() => location.reload());
+  await anew;
+  expect(asked).toEqual(["beforeunload"]);
+  await expect(onItsWay).toHaveCount(0);
+  await phone.getByRole("heading", { level: 1 }).click();
+  await phone.reload();
+  expect(asked).toEqual(["beforeunload"]);
+});
+
 test("a homeowner who thinks better of a photo leaves it out while it is sent, or takes it away afterwards", async ({ desk, person }) => {
   const phone = await person(PHONE);
   await begin(phone, desk);
