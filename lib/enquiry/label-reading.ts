@@ -33,9 +33,11 @@ export const agreedBefore = ({ agreed }: Pick<LabelReading, "agreed">): AgreedLa
 /** Whether a client may still say something of a label: nobody of the workshop has settled it. */
 export const isOpenToClient = (row: LabelReading): boolean => [row.answeredBy, agreedOf(row)?.answeredBy].every((by) => by == null || by === CLIENT);
 
-function wordsOf({ text, corrected, words, crop }: Pick<LabelReading, "text" | "corrected" | "words" | "crop">): LabelWords {
+const quartersOf = (degrees: number): number => (Math.round(degrees / 90) + 4) % 4;
+
+function wordsOf({ text, corrected, words, crop, degrees }: Pick<LabelReading, "text" | "corrected" | "words" | "crop" | "degrees">): LabelWords {
   const lines = corrected === null ? wordsSchema.parse(words) : corrected.split("\n").map((l) => l.split(/\s+/u).filter(Boolean).map((w) => ({ text: w, unsure: false })));
-  return { text: corrected ?? text, crop: cropSchema.parse(crop), lines: lines.map((line) => line.map((w) => ({ text: w.text, unsure: w.unsure, isFibre: isFibre(w.text) }))) };
+  return { text: corrected ?? text, crop: cropSchema.parse(crop), quarters: quartersOf(degrees), lines: lines.map((line) => line.map((w) => ({ text: w.text, unsure: w.unsure, isFibre: isFibre(w.text) }))) };
 }
 
 export function labelReadingView(row: LabelReading, { width, height }: Pick<Photo, "width" | "height">): LabelReadingView {

@@ -23,6 +23,8 @@ export interface LabelWords {
   lines: LabelWord[][];
   /** Of the label, in shares of the photo. */
   crop: Frame;
+  /** How far its lines lie turned clockwise there, in quarters of a turn, 0 to 3. */
+  quarters: number;
 }
 type By = "client" | "staff";
 

@@ -73,13 +73,18 @@ export function LabelReading({ photo, deeds, mayAnswer = true, isFramed = false 
 
 const hasUnsure = ({ lines }: LabelWords): boolean => lines.flat().some((w) => w.unsure);
 
-/** A label, cut out of its photo, and its words; the names of fibres stand out, what is unsure is dotted. */
+/** A label, cut out of its photo and turned upright, and its words; the names of fibres stand out, what is unsure is dotted. */
 function Words({ of, words, says }: { of: Pick<LabelReadingView, "photoId" | "photo">; words: LabelWords; says: LabelSays }) {
   const { x, y, width, height } = words.crop;
+  const isOnItsSide = words.quarters % 2 === 1;
+  const [across, down] = [width * of.photo.width, height * of.photo.height];
+  const turned = { width: `${isOnItsSide ? (100 * across) / down : 100}%`, height: `${isOnItsSide ? (100 * down) / across : 100}%`, rotate: `${-90 * words.quarters}deg` };
   return (
     <>
-      <div className={css.crop} role="img" aria-label={says["label.crop"]} style={{ aspectRatio: `${width * of.photo.width} / ${height * of.photo.height}` }}>
-        <img src={`/photos/${of.photoId}/1600`} alt="" style={{ width: `${100 / width}%`, left: `${(-100 * x) / width}%`, top: `${(-100 * y) / height}%` }} />
+      <div className={css.crop} role="img" aria-label={says["label.crop"]} style={{ aspectRatio: isOnItsSide ? `${down} / ${across}` : `${across} / ${down}` }}>
+        <div className={css.turned} style={turned}>
+          <img src={`/photos/${of.photoId}/1600`} alt="" style={{ width: `${100 / width}%`, left: `${(-100 * x) / width}%`, top: `${(-100 * y) / height}%` }} />
+        </div>
       </div>
       <p className={css.words} dir="auto">
         {words.lines.map((line, n) => (

@@ -61,7 +61,15 @@ async function settledBeside() {
 
 export function onLabels(): void {
   describe("the label in a photo", () => {
-    it("is read once, marks the fibres, and is no finding until somebody says it is right", async () => {
+    it.each([[90, 1], [180, 2], [270, 3]])("knows of a label that lies turned by %d degrees how to show it upright", async (degrees, quarters) => {
+    const random = seeded(3);
+    const { data, width, height } = drawLabel(random, WORDS, TYPEFACES[6]!, conditionsOf(random, "clean"));
+    const turned = await sharp(data, { raw: { width, height, channels: 3 } }).rotate(degrees).jpeg({ quality: 90 }).toBuffer();
+    const caller = await intake(CURIOUS);
+    const { id } = good(await addPhoto(caller, { kind: "label" }, Readable.from([turned]), { name: "label.jpg", type: "image/jpeg" }, NOW));
+    expect(await read(caller, id)).toMatchObject({ state: "read", text: expect.stringContaining("80% WOOL"), quarters });
+  });
+  it("is read once, marks the fibres, and is no finding until somebody says it is right", async () => {
       const caller = await intake(CURIOUS);
       const photoId = await labelPhoto(caller);
       // Nobody waits for it.

@@ -25,14 +25,14 @@ describe("reviewOf", () => {
   });
   it("tells a label that was read in a photo, once it was agreed on, as the answer, whatever was told before", () => {
     const frame = { x: 0, y: 0, width: 1, height: 1 };
-    const photo = (more: Partial<LabelReadingView>) => ({ label: { photoId: "p", state: "read", by: null, text: "80% WOOL\n20% SILK", lines: [], crop: frame, agreed: null, photo: { width: 9, height: 9 }, ...more } satisfies LabelReadingView });
+    const photo = (more: Partial<LabelReadingView>) => ({ label: { photoId: "p", state: "read", by: null, text: "80% WOOL\n20% SILK", lines: [], crop: frame, quarters: 0, agreed: null, photo: { width: 9, height: 9 }, ...more } satisfies LabelReadingView });
     const label = (photos: Parameters<typeof labelsRead>[0], answers: IntakeAnswers = {}) =>
       reviewOf(answers, photos.length, { words: wordsIn("en-GB"), areaUnit: "m2", labels: labelsRead(photos, wordsIn("en-GB")) }).find((line) => line.step === "label")?.told;
     expect(label([photo({})])).toBeUndefined();
     expect(label([photo({ state: "confirmed", by: "client" })])).toBe("“80% WOOL 20% SILK”, read from your photo, agreed by you");
     expect(label([photo({ state: "corrected", by: "staff" })], { rug: { labelFound: "none" } })).toBe("“80% WOOL 20% SILK”, read from your photo, agreed by the workshop");
     // A newer frame that nobody has agreed to changes nothing.
-    expect(label([photo({ text: "HAND MADE", by: "client", agreed: { state: "confirmed", by: "client", text: "100% SILK", lines: [], crop: frame } })])).toBe("“100% SILK”, read from your photo, agreed by you");
+    expect(label([photo({ text: "HAND MADE", by: "client", agreed: { state: "confirmed", by: "client", text: "100% SILK", lines: [], crop: frame, quarters: 0 } })])).toBe("“100% SILK”, read from your photo, agreed by you");
     expect(label([photo({ state: "refused", by: "staff" })], { rug: { labelFound: "typed", labelText: "100% wool" } })).toBe("100% wool");
   });
   it("puts the seller's own words in quotation marks", () => expect(told({ rug: { sellerSaid: "silk", sellerWords: "finest" } })).toMatchObject({ seller: "Silk, “finest”" }));
