@@ -14,6 +14,8 @@ export interface Handle extends Point {
   canGo: boolean;
   /** Its outline shows where it is: no dot hides what lies there. */
   isBare?: boolean;
+  /** Its tag stands below it: another's stands above, close by. */
+  isTagBelow?: boolean;
   /** Sides, in shares of the photo, of what it is the lower right corner of: it is drawn outside of that. */
   outside?: { width: number; height: number };
 }

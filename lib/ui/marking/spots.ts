@@ -24,12 +24,19 @@ export const centreOf = (s: Spot): Point => (s.shape === "circle" ? { x: s.x, y:
 const GRIP = "-corner";
 const whichOf = (key: string): Which => (key.startsWith("untouched") ? "untouched" : "affected");
 
+/** Spots this near, in shares, would have one tag over the other on a phone. By eye. */
+const NEAR = { x: 0.28, y: 0.12 } as const;
+function areNear({ untouched, affected }: SpotMarks): boolean {
+  const [one, other] = [centreOf(untouched), centreOf(affected)];
+  return Math.abs(one.x - other.x) < NEAR.x && Math.abs(one.y - other.y) < NEAR.y;
+}
+
 /** A handle in the middle of each spot, and one at the corner of a rectangle. */
 export function spotHandles({ marks, touched }: SpotDraft, names: Readonly<Record<Which, { name: string; tag: string }>>, cornerOf: (name: string) => string): Handle[] {
   return WHICH.flatMap((which) => {
     const spot = marks[which];
     const { name, tag } = names[which];
-    const middle: Handle = { key: which, name, tag, ...centreOf(spot), isWaiting: !touched.includes(which), canGo: false, isBare: true };
+    const middle: Handle = { key: which, name, tag, ...centreOf(spot), isWaiting: !touched.includes(which), canGo: false, isBare: true, isTagBelow: which === "affected" && areNear(marks) };
     if (spot.shape === "circle") return [middle];
     return [middle, { key: `${which}${GRIP}`, name: cornerOf(name), tag: null, x: spot.x + spot.width, y: spot.y + spot.height, isWaiting: false, canGo: false, outside: { width: spot.width, height: spot.height } }];
   });

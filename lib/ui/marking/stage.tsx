@@ -35,6 +35,11 @@ const [OUTSIDE_PX, APART_PX, BEYOND_PX] = [12, 32, 8];
 const placed = (at: number, outside: number | undefined): string =>
   (outside === undefined ? `${100 * at}%` : `min(max(${100 * at}% + ${OUTSIDE_PX}px, ${100 * (at - outside / 2)}% + ${APART_PX}px), 100% + ${BEYOND_PX}px)`);
 
+/** Share of the photo's height that a tag above a handle takes. By eye. */
+const TAG_ROOM = 0.12;
+/** A tag stands above its handle where there is room; one that makes way for another stands on the other side. */
+const isLow = ({ y, isTagBelow = false }: Handle): boolean => isTagBelow !== (y < TAG_ROOM);
+
 /** A photo with places on it that are moved by finger, mouse and keyboard. A touch of the photo brings the active place there. */
 export function Stage({ photo, alt, describedBy, handles, active, onActive, onMove, onTouch, onRemove, onUndo, onPicture, children }: Props) {
   const say = useSay();
@@ -94,7 +99,7 @@ export function Stage({ photo, alt, describedBy, handles, active, onActive, onMo
       {handles.map((h) => (
         <button key={h.key} type="button" className={css.handle} data-waiting={h.isWaiting || undefined} data-active={h.key === active || undefined} data-grip={h.tag === null || undefined} data-bare={h.isBare || undefined}
           style={{ left: placed(h.x, h.outside?.width), top: placed(h.y, h.outside?.height) }} aria-label={say("mark.named-place", { name: h.name, place: placeInWords(h, say) })} aria-roledescription={say("mark.role")} {...grip(h)}>
-          {h.tag !== null && <span className={css.tag} data-low={h.y < 0.12 || undefined} aria-hidden="true">{h.tag}</span>}
+          {h.tag !== null && <span className={css.tag} data-low={isLow(h) || undefined} aria-hidden="true">{h.tag}</span>}
         </button>
       ))}
       {shown && <Loupe image={image} at={shown} />}

@@ -73,6 +73,12 @@ describe("reshape and resize", () => {
 });
 
 describe("spotHandles", () => {
+  it("puts one tag below its spot where both would lie over each other, and leaves them where they would not", () => {
+    const below = (x: number, y: number) => spotHandles(moveHandle(FRESH_SPOTS, "affected", { x, y }), NAMES, (name) => name).map((h) => h.isTagBelow);
+    expect(below(0.35, 0.5)).toEqual([false, true]); // the untouched spot waits at 0.3, 0.5
+    expect(below(0.6, 0.5)).toEqual([false, false]);
+    expect(below(0.3, 0.7)).toEqual([false, false]);
+  });
   it("has a middle for each spot, and a corner for a rectangle, named apart", () => {
     expect(spotHandles(FRESH_SPOTS, NAMES, (name) => sayEnglish("spots.corner", { name })).map((h) => [h.key, h.name, h.isWaiting])).toEqual([["untouched", "Clean spot", true], ["affected", "Changed spot", true]]);
     expect(spotHandles(reshape(FRESH_SPOTS, "rectangle", 1), NAMES, (name) => sayEnglish("spots.corner", { name })).map((h) => h.name)).toEqual(["Clean spot", "Clean spot, lower right corner", "Changed spot", "Changed spot, lower right corner"]);
