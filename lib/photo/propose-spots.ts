@@ -14,6 +14,8 @@ const OTHER_COLOUR = 7;
 /** A stain takes at least so many blocks that touch, and at most this share of the picture. */
 const LEAST_BLOCKS = 3;
 const MOST_SHARE = 0.4;
+/** Of what stands out, the stain's share: many things that stand out are a pattern, and a medallion is no stain. */
+const ALONE_SHARE = 0.6;
 /** Of each side, what is mostly floor. */
 const MARGIN = 2;
 
@@ -26,8 +28,9 @@ export function proposeSpots(picture: Rgb): { untouched: Spot; affected: Spot } 
   if (!ground || blocks.filter((b) => deltaE00(b, ground) < SAME_COLOUR).length < PLAIN_SHARE * blocks.length) return null;
   // What reaches the edge of the picture is floor rather than stain, or a stain of which too little is seen.
   const isAtEdge = (b: Block) => [b.column, b.row].some((at) => at === MARGIN || at === BLOCKS - MARGIN - 1);
-  const stain = groupsOf(blocks.filter((b) => deltaE00(b, ground) > OTHER_COLOUR)).filter((g) => !g.some(isAtEdge)).reduce<Block[]>((most, g) => (g.length > most.length ? g : most), []);
-  if (stain.length < LEAST_BLOCKS || stain.length > MOST_SHARE * blocks.length) return null;
+  const inside = groupsOf(blocks.filter((b) => deltaE00(b, ground) > OTHER_COLOUR)).filter((g) => !g.some(isAtEdge));
+  const stain = inside.reduce<Block[]>((most, g) => (g.length > most.length ? g : most), []);
+  if (stain.length < LEAST_BLOCKS || stain.length > MOST_SHARE * blocks.length || stain.length < ALONE_SHARE * inside.flat().length) return null;
   const middle = centreOf(stain);
   const affected = nearest(stain, middle);
   // Near it, so that the light is the same, but not at its edge.

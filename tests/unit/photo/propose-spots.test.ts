@@ -27,5 +27,9 @@ describe("proposeSpots", () => {
   });
   it("proposes nothing on a plain rug without a stain", () => expect(proposeSpots(drawnBy(() => CREAM))).toBeNull());
   it("proposes nothing on a pattern", () => expect(proposeSpots(drawnBy((x, y) => [CREAM, BROWN, BLUE][(Math.floor(x / 20) + Math.floor(y / 20)) % 3] as typeof CREAM))).toBeNull());
+  it("proposes nothing where medallions stand out beside a stain, for either could be the other", () => {
+    const isMedallion = (x: number, y: number) => x > 30 && x < 210 && y > 20 && y < 160 && ((x % 45) - 22) ** 2 + ((y % 45) - 22) ** 2 < 15 ** 2;
+    expect(proposeSpots(drawnBy((x, y) => (isStain(x, y) ? BROWN : isMedallion(x, y) ? BLUE : CREAM)))).toBeNull();
+  });
   it("proposes nothing where half the rug is another colour", () => expect(proposeSpots(drawnBy((x) => (x < WIDTH / 2 ? CREAM : BLUE)))).toBeNull());
 });
