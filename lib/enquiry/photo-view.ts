@@ -1,7 +1,7 @@
 import "server-only";
 import * as z from "zod/mini";
 import type { LabelReading, Photo } from "../store/database";
-import { isSpoilt, remarkOn, type Quality } from "../photo/quality";
+import { isSpoilt, LIMITS, remarkOn, type Quality } from "../photo/quality";
 import { PHOTO_KINDS, type PhotoKind } from "../trade/questions";
 import { labelReadingView } from "./label-reading";
 import type { ColourShare, PhotoView } from "./views";
@@ -22,6 +22,7 @@ const measuredSchema = z.object({
     castToward: z._default(z.nullable(z.enum(["yellow", "green", "blue"])), null),
     subject: z._default(z.number(), 1),
     likeness: z._default(z.nullable(z.string()), null),
+    longSide: z._default(z.number(), LIMITS.longSide),
   }),
 });
 

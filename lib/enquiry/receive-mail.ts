@@ -1,5 +1,6 @@
 import "server-only";
 import { randomUUID } from "node:crypto";
+import { setTimeout as wait } from "node:timers/promises";
 import { config } from "../config/config";
 import { mailboxName, type ImapBox } from "../config/imap-url";
 import { claimMailbox, leaveMailbox, noteRead, noteTrouble, type ReadSoFar } from "../mail/incoming/mailbox-place";
@@ -80,12 +81,7 @@ const kept = globalThis as { plainpileReceiving?: Receiving };
 
 function begin(settings: ImapBox | null): Receiving {
   const stop = new AbortController();
-  const pause = (ms: number) => new Promise<void>((resume) => {
-    if (stop.signal.aborted) return resume();
-    const timer = setTimeout(resume, ms);
-    timer.unref();
-    stop.signal.addEventListener("abort", () => { clearTimeout(timer); resume(); }, { once: true });
-  });
+  const pause = (ms: number) => wait(ms, undefined, { signal: stop.signal, ref: false }).catch(() => undefined);
   const run = async () => {
     let failures = 0;
     while (!stop.signal.aborted) {

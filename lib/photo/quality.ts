@@ -24,10 +24,12 @@ export interface Quality {
   subject: number;
   /** What the picture looks like in 64 bits; null where it shows no form. */
   likeness: string | null;
+  /** Pixels of its long side, of at most those it is measured at. */
+  longSide: number;
 }
 
 /** All *elicited* on drawn and phone pictures brought to 1024 pixels. Less subject than `speck` is one thing that fills the picture. */
-export const LIMITS = { sharpness: 0.35, tooDark: 0.22, tooLight: 0.86, whiteTooLight: 0.97, whiteClipped: 0.9, clippedDark: 0.3, clippedLight: 0.2, flat: 0.5, cast: 21, subject: 0.06, speck: 0.008 } as const;
+export const LIMITS = { sharpness: 0.35, tooDark: 0.22, tooLight: 0.86, whiteTooLight: 0.97, whiteClipped: 0.9, clippedDark: 0.3, clippedLight: 0.2, flat: 0.5, cast: 21, subject: 0.06, speck: 0.008, longSide: 640 } as const;
 
 /** The measurements one by one, so that a server can do something else between them. Each takes a picture of about 1024 pixels on its long side. */
 export const MEASURES = [lightOf, (p: Rgb) => ({ sharpness: sharpnessOf(p) }), tintOf, (p: Rgb) => ({ subject: subjectShareOf(p) }), (p: Rgb) => ({ likeness: likenessOf(p) })] as const;
@@ -35,7 +37,7 @@ export const MEASURES = [lightOf, (p: Rgb) => ({ sharpness: sharpnessOf(p) }), t
 /** Measures a picture of about 1024 pixels on its long side (the limits hold at that size). RGB, 8 bits each. */
 export const qualityOf = (picture: Rgb): Quality => Object.assign({}, ...MEASURES.map((measure) => measure(picture))) as Quality;
 
-function lightOf({ data, width, height }: Rgb): Pick<Quality, "mean" | "clippedDark" | "clippedLight" | "flat"> {
+function lightOf({ data, width, height }: Rgb): Pick<Quality, "mean" | "clippedDark" | "clippedLight" | "flat" | "longSide"> {
   const count = width * height;
   let sum = 0, dark = 0, light = 0, flat = 0;
   for (let i = 0; i < count; i++) {
@@ -46,7 +48,7 @@ function lightOf({ data, width, height }: Rgb): Pick<Quality, "mean" | "clippedD
     const left = at - 3, above = at - 3 * width;
     if (above >= 0 && r === data[left] && r === data[above] && g === data[left + 1] && g === data[above + 1] && b === data[left + 2] && b === data[above + 2]) flat++;
   }
-  return { mean: sum / count, clippedDark: dark / count, clippedLight: light / count, flat: flat / count };
+  return { mean: sum / count, clippedDark: dark / count, clippedLight: light / count, flat: flat / count, longSide: Math.max(width, height) };
 }
 
 function sharpnessOf({ data, width, height }: Rgb): number {
@@ -67,11 +69,12 @@ const luma = (r: number, g: number, b: number): number => (0.299 * r + 0.587 * g
 export interface Asked { fills?: boolean; /** What it shows may be white by itself, as a label is. */ white?: boolean; others?: readonly (string | null)[] }
 
 const SEEN: readonly { holds: (q: Quality, asked: Asked) => boolean; says: (q: Quality) => keyof typeof REMARKS }[] = [
-  // A screen's black bars first: no daylight helps a picture of a screen. In the dark without any form few levels are left, and so many are alike.
-  { holds: (q) => q.flat > LIMITS.flat && !(q.mean < LIMITS.tooDark && q.likeness === null) && (q.flat - q.clippedDark > LIMITS.flat || q.mean / (1 - q.clippedDark) > LIMITS.tooDark), says: () => "drawn" },
+  // A screen's black bars first: no daylight helps a picture of a screen. The words of a label are the same on a screen. In the dark without any form few levels are left, and so many are alike.
+  { holds: (q, { white }) => white !== true && q.flat > LIMITS.flat && !(q.mean < LIMITS.tooDark && q.likeness === null) && (q.flat - q.clippedDark > LIMITS.flat || q.mean / (1 - q.clippedDark) > LIMITS.tooDark), says: () => "drawn" },
   // Then light: in the dark everything looks blurred as well, and light cures both.
   { holds: (q) => q.mean < LIMITS.tooDark || q.clippedDark > LIMITS.clippedDark, says: () => "dark" },
   { holds: (q, { white }) => q.mean > (white ? LIMITS.whiteTooLight : LIMITS.tooLight) || q.clippedLight > (white ? LIMITS.whiteClipped : LIMITS.clippedLight), says: () => "light" },
+  { holds: (q, { white }) => white !== true && q.longSide < LIMITS.longSide, says: () => "coarse" },
   { holds: (q) => q.sharpness < LIMITS.sharpness, says: () => "blurred" },
   { holds: (q, { others = [] }) => q.likeness !== null && others.some((o) => o !== null && isSame(o, q.likeness as string)), says: () => "same" },
   { holds: (q) => q.cast > LIMITS.cast && q.castToward !== null, says: (q) => q.castToward as Light },

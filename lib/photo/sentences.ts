@@ -42,6 +42,7 @@ export const REMARKS = {
   dark: "This photo is rather dark. Could you take it again in daylight, by a window, with the lamp off?",
   drawn: "This looks like a drawing or a picture of a screen. Could you take a photo of the rug itself?",
   light: "Part of this photo is washed out by light. Could you take it again without flash or direct sun on the rug?",
+  coarse: "This is a very small copy of a photo. Could you send the photo itself, as it lies on the phone or camera?",
   blurred: "This photo is blurred. Could you take it again with the phone held still, and tap on the rug first so that it focuses there?",
   same: "This looks like a photo we have already. Another one, from nearer or from the other end, would tell us more.",
   yellow: "Everything in this photo looks yellow, as if by lamplight. If the rug is not so itself, could you take it again by a window, in daylight, with the lamps off?",

@@ -32,7 +32,7 @@ export interface Tells {
   /** A price for a square metre; `currency` ISO 4217, null where it was not told. */
   readonly perM2: (amount: number, currency: string | null) => string;
   readonly total: (amount: number, currency: string | null) => string;
-  readonly cm2: (cm2: number) => string;
+  readonly cm2: (cm2: number, significantFigures?: number) => string;
   readonly run: (metres: number) => string;
   readonly size: (widthCm: number, lengthCm: number) => string;
 }
@@ -44,7 +44,7 @@ const sum = (amount: number, currency: string | null) =>
   (CURRENCIES.some((c) => c === currency) && currency ? new Intl.NumberFormat("en-GB", { style: "currency", currency, maximumSignificantDigits: 3 }).format(amount) : `${number(amount)}${currency ? ` ${currency}` : ""}`);
 /** In square metres and whole figures: as an assessment keeps them. */
 const PLAIN: Tells = {
-  perM2: (amount, currency) => `${sum(amount, currency)} a square metre`, total: sum, cm2: (cm2) => `${number(cm2)} cm²`, run: (metres) => `${number(metres)} m`,
+  perM2: (amount, currency) => `${sum(amount, currency)} a square metre`, total: sum, cm2: (cm2, figures = 3) => `${number(Number(cm2.toPrecision(figures)))} cm²`, run: (metres) => `${number(metres)} m`,
   size: (widthCm, lengthCm) => `${number(widthCm)} by ${number(lengthCm)} cm`,
 };
 
@@ -72,7 +72,7 @@ const CLAUSES: Readonly<Record<string, (fields: Record<string, unknown>, tells: 
   "price-per-m2": priceClause,
   price: (v, { total }) => both(`the price was ${total(Number(v["priceTotal"]), currencyIn(v))}`),
   "colour-change": changeClause,
-  "damaged-area": (v, { cm2 }) => both(`the damaged places drawn on the photo take ${cm2(Number(v["cm2"]))} (${percentOf(v["share"])} of the rug, give or take ${cm2(Number(v["uncertainty"]))})`),
+  "damaged-area": (v, { cm2 }) => both(`the damaged places drawn on the photo take ${cm2(Number(v["cm2"]))} (${percentOf(v["share"])} of the rug, give or take ${cm2(Number(v["uncertainty"]), 2)})`),
   "cut-down": (v, { run }) => both(`the rug was planned to be cut down, with ${run(Number(v["bindingM"]))} of new edges${typeof v["shareKept"] === "number" ? ` and ${percentOf(v["shareKept"])} of it kept` : ""}`),
   size: (v, { size }) => both(`it measures ${size(Number(v["widthCm"]), Number(v["lengthCm"]))}`),
 };

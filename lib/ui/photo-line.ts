@@ -10,6 +10,8 @@ export interface Sending {
   file: File;
   /** How much of it was sent, 0–1. */
   share: number;
+  /** The connection was lost; it is tried again by itself. */
+  isWaiting: boolean;
   /** Why it was not taken; null while it is on its way. */
   refused: Refusal | null;
   /** What would make it a better photo, seen on this device before it is with us; null when nothing, or not looked at yet. */
@@ -49,6 +51,7 @@ export function photoLine(does: LineDoes) {
 
   const deliver = async (item: Sending): Promise<void> => {
     for (const pauseMs of [...PAUSES_MS, null]) {
+      change(item.key, { isWaiting: false });
       const stop = new AbortController();
       current = { key: item.key, stop };
       const answer = await does.send(item, (share) => change(item.key, { share }), stop.signal);
@@ -59,10 +62,10 @@ export function photoLine(does: LineDoes) {
         return does.onKept(item, answer.value);
       }
       if (answer.code !== "unavailable" || pauseMs === null) {
-        change(item.key, { refused: answer });
+        change(item.key, { refused: answer, isWaiting: false });
         return does.onRefused(item, answer);
       }
-      change(item.key, { share: 0 });
+      change(item.key, { share: 0, isWaiting: true });
       await does.pause(pauseMs);
       if (!isThere(item.key)) return;
     }

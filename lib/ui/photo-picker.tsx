@@ -128,6 +128,7 @@ function OnTheWay({ sending, again, putAside }: { sending: readonly Sending[]; a
           ) : (
             <>
               <progress max={1} value={item.share} aria-label={say("picker.sending", { name: item.file.name })} />
+              {item.isWaiting && <p className={styles.seen} role="status">{say("picker.waiting")}</p>}
               {item.remark && <p className={styles.seen}>{item.remark}</p>}
             </>
           )}

@@ -2,7 +2,7 @@ import { edgesCost, type MeasuredPlan } from "../enquiry/measured-plan";
 import type { PhotoDeskView } from "../enquiry/views";
 import type { CutDown, CutKind } from "../photo/cut-down";
 import { cutName } from "./plan-words";
-import { estimate, length, run, size, smallArea, type Figures } from "../words/measures";
+import { DOUBT_FIGURES, estimate, length, run, size, smallArea, type Figures } from "../words/measures";
 import { percent } from "./figures";
 import css from "./plan-reading.module.css";
 
@@ -14,7 +14,7 @@ export function Places({ measured: { places, damagedCm2, damagedSdCm2, share }, 
   if (places.length === 0) return <p className={css.none}>No damage is outlined yet.</p>;
   return (
     <>
-      <p className={css.all}>Damaged: about <b className="num">{smallArea(damagedCm2, figures)}</b>, give or take <span className="num">{smallArea(damagedSdCm2, figures)}</span>; {percent(share)} of the rug.</p>
+      <p className={css.all}>Damaged: about <b className="num">{smallArea(damagedCm2, figures)}</b>, give or take <span className="num">{smallArea(damagedSdCm2, figures, DOUBT_FIGURES)}</span>; {percent(share)} of the rug.</p>
       <ol className={css.places}>
         {places.map(({ areaCm2, toEdges: e }, i) => (
           <li key={i} className="small num">{smallArea(areaCm2, figures)}; to the edges {far(e.left)} left, {far(e.right)} right, {far(e.top)} top, {far(e.bottom)} bottom</li>

@@ -12,7 +12,7 @@ const isQuestion = (what: string): what is QuestionId => Object.hasOwn(QUESTIONS
 const tellsIn = (figures: Figures): Tells => ({
   perM2: (amount, currency) => (currency ? ratePerArea(amount, currency, figures) : `${number(amount, figures.locale)} a square metre`),
   total: (amount, currency) => (currency ? money(amount, currency, figures.locale) : number(amount, figures.locale)),
-  cm2: (cm2) => smallArea(cm2, figures), run: (metres) => run(metres, figures), size: (widthCm, lengthCm) => size(widthCm, lengthCm, figures),
+  cm2: (cm2, significant) => smallArea(cm2, figures, significant), run: (metres) => run(metres, figures), size: (widthCm, lengthCm) => size(widthCm, lengthCm, figures),
 });
 
 /** A finding in a few words, for a list: "Shine: light from one end, dark from the other". Its weight stands beside it. */

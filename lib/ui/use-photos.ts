@@ -44,7 +44,7 @@ export function usePhotos(kept: readonly PhotoView[], options: Options) {
   const photos = [...known.values()].filter((p) => !gone.includes(p.id));
 
   const add = ({ kind, fills, white }: { kind: PhotoKind; fills: boolean; white: boolean }, files: readonly File[]) => {
-    const items = files.map((file) => ({ key: newKey(), kind, file, share: 0, refused: null, remark: null }));
+    const items = files.map((file) => ({ key: newKey(), kind, file, share: 0, isWaiting: false, refused: null, remark: null }));
     line.add(items);
     for (const { key, file } of items) {
       void looker.look(file, { fills, white, others: photos.filter((p) => p.remark === null).map((p) => p.likeness) }).then((remark) => {

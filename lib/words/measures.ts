@@ -77,9 +77,15 @@ export function area(m2: number, { locale, areaUnit }: Figures): string {
 }
 
 const CM2_PER_SQUARE_INCH = CM_PER_INCH ** 2;
-/** A small area given in square centimetres, whole: "420 cm²", or "65 sq in". */
-export const smallArea = (cm2: number, { locale, areaUnit }: Figures): string =>
-  areaUnit === "m2" ? `${number(cm2, locale)} cm²` : `${number(cm2 / CM2_PER_SQUARE_INCH, locale)} sq in`;
+/** What is outlined by hand is known to a few hundredths at best. *elicited* */
+const AREA_FIGURES = 3;
+/** Significant figures of a standard uncertainty (JCGM 100:2008, 7.2.6, from memory: at most two). */
+export const DOUBT_FIGURES = 2;
+/** A small area given in square centimetres, whole, to so many significant figures: "420 cm²", or "65 sq in"; "2,660 cm²" for 2,663. */
+export function smallArea(cm2: number, { locale, areaUnit }: Figures, figures = AREA_FIGURES): string {
+  const [amount, sign] = areaUnit === "m2" ? [cm2, "cm²"] : [cm2 / CM2_PER_SQUARE_INCH, "sq in"];
+  return `${number(Number(amount.toPrecision(figures)), locale)} ${sign}`;
+}
 
 /** From this many units on an amount is told without its hundredths. */
 const WHOLE_FROM = 100;

@@ -96,7 +96,7 @@ function pointBeside(place: readonly Point[] | undefined): Point {
 }
 
 function askFor(tool: Tool, draft: PlanDraft, isNew: boolean): string {
-  if (tool === "damage") return isNew ? "Touch round the damaged place, point by point." : "Go on round it, or move the points. Delete takes away the point you are on.";
+  if (tool === "damage") return isNew ? "Touch round the damaged place, point by point." : "Go on round it, or move the points. On a keyboard, Delete takes away the point you are on.";
   const due = dueCorner(draft);
   if (due === null) return "Move the corners until they sit. From corner 1 to corner 2 is the width.";
   return due === 0 ? "Touch the four corners of the rug, one after the other, going round." : `Now corner ${due + 1}.`;

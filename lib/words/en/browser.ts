@@ -17,6 +17,7 @@ export const BROWSER = {
   "picker.not-taken": "Not taken.",
   "picker.again": "Try again",
   "picker.sending": "Sending {name}",
+  "picker.waiting": "The connection was lost. We try again by ourselves; you need not do anything.",
   "picker.leave-out": "Leave it out",
   "picker.clear": "Clear this note",
   "picker.one-sending": "One photo is still being sent. Please stay a moment.",

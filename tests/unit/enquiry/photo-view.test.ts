@@ -32,7 +32,7 @@ describe("photoViews", () => {
 });
 
 describe("sentKinds", () => {
-  const quality = { sharpness: 0.8, mean: 0.5, clippedDark: 0, clippedLight: 0, flat: 0, cast: 0, castToward: null, subject: 1, likeness: null };
+  const quality = { sharpness: 0.8, mean: 0.5, clippedDark: 0, clippedLight: 0, flat: 0, cast: 0, castToward: null, subject: 1, likeness: null, longSide: 1024 };
   it("asks again for a kind of which every photo came out dark or blurred, and not where one will do", () => {
     const dark = { ...quality, mean: 0.1 }, blurred = { ...quality, sharpness: 0.1 };
     expect(sentKinds([{ kind: "whole", quality: dark }, { kind: "pile", quality: blurred }, { kind: "pile", quality }])).toEqual({ photos: ["pile"], spoilt: ["whole"] });

@@ -5,7 +5,7 @@ import { blurOf } from "../../../lib/photo/blur";
 import { LIMITS, qualityOf, remarkOn, type Quality } from "../../../lib/photo/quality";
 import { drawRug } from "../../../prisma/demo/draw-rug";
 
-const fine: Quality = { sharpness: 0.8, mean: 0.45, clippedDark: 0, clippedLight: 0, flat: 0.01, cast: 3, castToward: "yellow", subject: 0.6, likeness: "0f0f0f0f0f0f0f0f" };
+const fine: Quality = { sharpness: 0.8, mean: 0.45, clippedDark: 0, clippedLight: 0, flat: 0.01, cast: 3, castToward: "yellow", subject: 0.6, likeness: "0f0f0f0f0f0f0f0f", longSide: 1024 };
 
 describe("remarkOn", () => {
   it.each([
@@ -24,6 +24,15 @@ describe("remarkOn", () => {
     expect(light(0.3, true)).toBeNull();
     expect(light(0.9, true)).toBeNull();
     expect(light(0.95, true)).toContain("light");
+  });
+  it("asks for the photo itself where a small copy came, and not of a label, whose words can be read all the same", () => {
+    expect(remarkOn({ ...fine, longSide: LIMITS.longSide - 1 })).toContain("small copy");
+    expect(remarkOn({ ...fine, longSide: LIMITS.longSide })).toBeNull();
+    expect(remarkOn({ ...fine, longSide: 300 }, { white: true })).toBeNull();
+    expect(qualityOf({ data: new Uint8Array(3 * 12 * 7), width: 7, height: 12 }).longSide).toBe(12);
+  });
+  it("does not send anybody from a picture of a label to a photo of the rug", () => {
+    expect(remarkOn({ ...fine, flat: 0.9 }, { white: true })).toBeNull();
   });
   it("says that the rug is small only where it was to fill the picture, and never of a picture that one thing fills", () => {
     const small = (subject: number, fills = true) => remarkOn({ ...fine, subject }, { fills });

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { OFFERED_LOCALES } from "../../../lib/words/locales";
-import { area, decimal, estimate, feetAndInches, length, longDate, M2_PER_SQFT, M_PER_FOOT, money, number, ratePerArea, ratePerLength, run, size, smallArea, type Figures } from "../../../lib/words/measures";
+import { area, decimal, DOUBT_FIGURES, estimate, feetAndInches, length, longDate, M2_PER_SQFT, M_PER_FOOT, money, number, ratePerArea, ratePerLength, run, size, smallArea, type Figures } from "../../../lib/words/measures";
 
 const METRIC: Figures = { locale: "en-GB", areaUnit: "m2" };
 const FEET: Figures = { locale: "en-US", areaUnit: "sqft" };
@@ -48,6 +48,8 @@ describe("areas", () => {
   it("are told in the unit that is set", () => {
     expect([area(9.75, METRIC), area(4.08, METRIC), area(4.08, FEET)]).toEqual(["9.75 m²", "4.08 m²", "43.9 sq ft"]);
     expect([smallArea(420.4, METRIC), smallArea(420, FEET)]).toEqual(["420 cm²", "65 sq in"]);
+    // 2663 / 2.54² = 412.8; to three figures, and a doubt to two.
+    expect([smallArea(2663, METRIC), smallArea(2663, FEET), smallArea(104, METRIC, DOUBT_FIGURES), smallArea(0, METRIC)]).toEqual(["2,660 cm²", "413 sq in", "100 cm²", "0 cm²"]);
   });
   it("give a rate by the same exact factor: £45.00 a square metre is £4.18 a square foot (45 × 0.09290304 = 4.1806)", () => {
     expect(ratePerArea(45, "GBP", METRIC)).toBe("£45.00 a square metre");
