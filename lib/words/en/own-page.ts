@@ -32,7 +32,7 @@ export const OWN_PAGE = {
   "data.copy": "A copy of everything",
   "data.erase": "Erase everything",
   "erase.at-once": "Your answers, your photos, your name and how to reach you, and all letters between us are erased at once and for good. If nobody has answered yet, nobody will.",
-  "erase.not": "What you have in your own e-mail stays there. A backup that was made before today holds it until the workshop removes that backup.",
+  "erase.not": "What you have in your own e-mail stays there. A backup that was made before now holds it until the workshop removes that backup.",
   "erase.copy-first": "You may want <copy>a copy of everything</copy> first.",
   "erase.sure": "Yes, erase everything for good",
   "erase.back": "Back to your enquiry",

@@ -27,7 +27,7 @@ export default async function Page({ params }: Props) {
             Everything of <bdi>{client.name}</bdi>’s enquiry {reference} goes for good: answers, photos, findings, letters sent and unsent, messages, documents,
             and their name and address where this is their only enquiry. That somebody erased it, and when, stays.
           </p>
-          <p>What belongs to an order may have to be kept for some years; local law decides. Backups made before today still hold it; a restored one is freed of it again.</p>
+          <p>What belongs to an order may have to be kept for some years; local law decides. Backups made before now still hold it; a restored one is freed of it again.</p>
           <p>Did they ask for a copy? <a href={`/copies/${id}`} download>Take a copy of everything</a> first.</p>
           <EraseForm enquiryId={id} reference={reference} />
         </>

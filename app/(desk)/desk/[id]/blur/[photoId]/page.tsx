@@ -26,7 +26,7 @@ export default async function Page({ params }: Props) {
         <>
           <p className={css.about}>
             For faces, papers and number plates. What is blurred is gone for good, in every size, here, on the client’s page and in every document
-            that shows this photo. What was measured or read there no longer counts. Backups made before today, and letters that have left, still
+            that shows this photo. What was measured or read there no longer counts. Backups made before now, and letters that have left, still
             hold the old picture.
           </p>
           <BlurForm enquiryId={id} photo={{ id: photo.id, width: photo.width, height: photo.height, shows: PHOTO_KINDS[photo.kind].ask }} />
