@@ -55,7 +55,7 @@ export const DOCUMENTS = {
   "report.money-caption": "Ranges; confirmed only when the rug was seen",
   "report.what": "What",
   "report.clean": "Cleaning",
-  "report.cut-down": "Cutting down and new edges",
+  "report.cut-down": "New edges after cutting down",
   "report.replace": "A new one like it",
   "report.value-today": "Value today: new, less depreciation",
   "report.how-valued": "Value today is the price of a new one less the years of use, by a straight line over the useful lives that published tables give floor coverings of this kind. The tables contradict each other, so the range is wide. In the middle of it, {share} of the price new are left.",
