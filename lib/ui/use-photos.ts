@@ -40,7 +40,8 @@ export function usePhotos(kept: readonly PhotoView[], options: Options) {
     onChange: setSending,
   }));
 
-  const known = new Map([...kept, ...added].map((p) => [p.id, p]));
+  // In the order they came, each as it was told last: the twin of a photo that was taken away is a twin no longer.
+  const known = new Map([...kept, ...added, ...kept].map((p) => [p.id, p]));
   const photos = [...known.values()].filter((p) => !gone.includes(p.id));
 
   const add = ({ kind, fills, white }: { kind: PhotoKind; fills: boolean; white: boolean }, files: readonly File[]) => {

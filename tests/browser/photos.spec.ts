@@ -70,6 +70,21 @@ test("a homeowner who thinks better of a photo leaves it out while it is sent, o
   await expect(phone.locator(TAKEN)).toHaveCount(0);
 });
 
+test("a homeowner who sent a photo twice and takes the first away no longer hears that the other is there already", async ({ desk, person }) => {
+  const phone = await person(PHONE);
+  await begin(phone, desk);
+  const photo = { name: "rug.jpg", mimeType: "image/jpeg", buffer: await drawRug({ ...RUG, kind: "whole" }, 1000, 750) };
+  for (const sent of [1, 2]) {
+    await phone.locator("#gallery-whole").setInputFiles(photo);
+    await expect(phone.locator(TAKEN)).toHaveCount(sent);
+  }
+  const twin = phone.getByText("This looks like a photo we have already");
+  await expect(twin).toBeVisible();
+  await phone.getByRole("button", { name: /Take away/ }).first().click();
+  await expect(phone.locator(TAKEN)).toHaveCount(1);
+  await expect(twin).toHaveCount(0);
+});
+
 test.describe("on a bad line", () => {
   test.use({ expectedErrors: /net::ERR_/ });
   test("a homeowner who cannot take a photo away reads that it is still there, and takes it away a moment later", async ({ desk, person }) => {
