@@ -23,3 +23,14 @@ export const moved = (a: Area, right: number, down: number): Area => ({ ...a, le
 /** Its lower right corner moved, as far as the picture goes. */
 export const resized = (a: Area, right: number, down: number): Area =>
   ({ ...a, width: between(LEAST, a.width + right, 1 - a.left), height: between(LEAST, a.height + down, 1 - a.top) });
+
+/** One figure of an area set anew: a place moves it whole, as far as the picture goes; a size leaves it where it is. */
+export function withFigure(a: Area, figure: keyof Area, share: number): Area {
+  if (figure === "left") return moved(a, share - a.left, 0);
+  if (figure === "top") return moved(a, 0, share - a.top);
+  return inPicture({ ...a, [figure]: share });
+}
+
+/** The least and the most one figure of an area can be while the others stay. */
+export const limitsOf = (a: Area, figure: keyof Area): { least: number; most: number } =>
+  ({ left: { least: 0, most: 1 - a.width }, top: { least: 0, most: 1 - a.height }, width: { least: LEAST, most: 1 - a.left }, height: { least: LEAST, most: 1 - a.top } })[figure];

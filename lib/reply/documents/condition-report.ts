@@ -1,7 +1,7 @@
 import type { Assessment } from "../../triage/assessment";
 import { comparedBy } from "../../trade/compared";
 import { methodWhyIn, notStatedIn } from "../../words/judged";
-import { decimal, smallArea, type Figures } from "../../words/measures";
+import { decimal, DOUBT_FIGURES, smallArea, type Figures } from "../../words/measures";
 import { wordsIn, type Words } from "../../words/words";
 import { moneyPhrase, yearsPhrase } from "../phrases";
 import { heading, list, paragraph, small, type Block, type PrintedDocument } from "./blocks";
@@ -102,8 +102,8 @@ function markedIn({ from, strength }: Measured, photos: readonly ReportPhoto[]):
 
 /** The area of the damage that was drawn on a photo, and its share of the rug. */
 function areaSentence(found: Measured, photos: readonly ReportPhoto[], { say }: Words, figures: Figures): string {
-  const { cm2, share } = fieldsOf(found);
-  return say("report.damaged", { ...markedIn(found, photos), area: smallArea(Number(cm2), figures), percent: Math.round(100 * Number(share)) });
+  const { cm2, uncertainty, share } = fieldsOf(found);
+  return say("report.damaged", { ...markedIn(found, photos), area: smallArea(Number(cm2), figures), doubt: smallArea(Number(uncertainty), figures, DOUBT_FIGURES), percent: Math.round(100 * Number(share)) });
 }
 
 /** A measured change of colour with its standard uncertainty (ΔE00 of CIEDE2000, ISO/CIE 11664-6; JCGM 100). */

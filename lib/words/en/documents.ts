@@ -21,7 +21,7 @@ export const DOCUMENTS = {
   "report.seen": "What was seen",
   "report.change": "{photo, select, none {In a photo} other {In photo {photo}}}, {by, select, owner {as the owner marked it} other {as the workshop marked it}}, the affected spot is {compared} the untouched one, by a colour difference of {deltaE} (CIEDE2000).",
   "report.change-doubted": "{photo, select, none {In a photo} other {In photo {photo}}}, {by, select, owner {as the owner marked it} other {as the workshop marked it}}, the affected spot is {compared} the untouched one, by a colour difference of {deltaE}, with a standard uncertainty of {doubt} (CIEDE2000).",
-  "report.damaged": "{photo, select, none {In a photo} other {In photo {photo}}}, {by, select, owner {as the owner marked it} other {as the workshop marked it}}, the damage takes about {area}, {percent, number} per cent of the rug.",
+  "report.damaged": "{photo, select, none {In a photo} other {In photo {photo}}}, {by, select, owner {as the owner marked it} other {as the workshop marked it}}, the damage takes about {area}, give or take {doubt}, or {percent, number} per cent of the rug.",
   "report.not-measured": "No change of colour was measured.",
   "report.photo": "Photo {n, number}: {shows}",
   "report.photo-caption": "Photo {n, number}: {shows}.",

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { areaBetween, inPicture, LEAST, moved, resized } from "../../../lib/photo/area";
+import { areaBetween, inPicture, LEAST, limitsOf, moved, resized, withFigure } from "../../../lib/photo/area";
 
 const any = fc.double({ min: -2, max: 2, noNaN: true });
 const liesInside = ({ left, top, width, height }: ReturnType<typeof inPicture>) =>
@@ -21,6 +21,16 @@ describe("areas", () => {
     const area = { left: 0.4, top: 0.4, width: 0.2, height: 0.2 };
     expect(moved(area, 0.9, -0.9)).toEqual({ left: 0.8, top: 0, width: 0.2, height: 0.2 });
     expect(resized(area, 0.9, -0.9)).toEqual({ left: 0.4, top: 0.4, width: 0.6, height: LEAST });
+  });
+  it("keep their size where a place is typed that lies too far out, and stay inside by every figure", () => {
+    const area = { left: 0.4, top: 0.4, width: 0.2, height: 0.2 };
+    expect(withFigure(area, "left", 1.5)).toEqual({ left: 0.8, top: 0.4, width: 0.2, height: 0.2 });
+    const tall = withFigure(area, "height", 3);
+    expect([tall.left, tall.top, tall.width, tall.height].map((share) => Number(share.toFixed(9)))).toEqual([0.4, 0.4, 0.2, 0.6]);
+    fc.assert(fc.property(fc.constantFrom("left", "top", "width", "height" as const), any, (figure, share) => {
+      const set = withFigure(area, figure, share), { least, most } = limitsOf(area, figure);
+      return liesInside(set) && set[figure] >= least - 1e-12 && set[figure] <= most + 1e-12;
+    }));
   });
   it("are cut where they reach out", () => expect(inPicture({ left: -0.1, top: 0.5, width: 0.3, height: 0.9 })).toMatchObject({ left: 0, top: 0.5, height: 0.5 }));
 });

@@ -56,9 +56,9 @@ describe("what was measured, in a condition report", () => {
   });
   it("tells the damage that was drawn, in the workshop's unit, and still that no colour was compared", () => {
     const drawn = found("damaged-area", { cm2: 4849, uncertainty: 120, share: 0.1189 });
-    expect(reported(METRIC, drawn)).toMatch(/No change of colour was measured\.[\s\S]*takes about 4,850 cm², 12 per cent of the rug\./);
-    // 4849 / 2.54² = 751.6
-    expect(reported({ locale: "en-US", areaUnit: "sqft" }, drawn)).toContain("takes about 752 sq in, 12 per cent of the rug.");
+    expect(reported(METRIC, drawn)).toMatch(/No change of colour was measured\.[\s\S]*takes about 4,850 cm², give or take 120 cm², or 12 per cent of the rug\./);
+    // 4849 / 2.54² = 751.6, 120 / 2.54² = 18.6
+    expect(reported({ locale: "en-US", areaUnit: "sqft" }, drawn)).toContain("takes about 752 sq in, give or take 19 sq in, or 12 per cent of the rug.");
   });
 });
 

@@ -3,7 +3,7 @@ import Link from "next/link";
 import { useRouter } from "next/navigation";
 import { useRef, useState, useTransition } from "react";
 import { MOST_AREAS } from "@/lib/enquiry/blur-schema";
-import { inPicture, LEAST, type Area } from "@/lib/photo/area";
+import { limitsOf, withFigure, type Area } from "@/lib/photo/area";
 import { blur } from "./actions";
 import css from "./blur.module.css";
 import { useAreas } from "./use-areas";
@@ -26,6 +26,7 @@ export function BlurForm({ enquiryId, photo }: { enquiryId: string; photo: { id:
   });
   return (
     <form className={css.form} onSubmit={(event) => { event.preventDefault(); submit(); }}>
+      <noscript><p>Marking what is to be blurred needs JavaScript.</p></noscript>
       <div className={css.picture} {...picture}>
         <img src={`/photos/${photo.id}/1600`} alt={photo.shows} width={photo.width} height={photo.height} draggable={false} />
         {areas.map((area, i) => (
@@ -55,8 +56,8 @@ function Figures({ at, area, set, takeAway }: { at: number; area: Area; set: (at
         <legend>Area {at + 1}</legend>
         {FIGURES.map(([side, words]) => (
           <label key={side}>
-            <input type="number" className="num" min={side === "width" || side === "height" ? percent(LEAST) : 0} max={100} step="any" value={percent(area[side])}
-              onChange={(event) => set(at, (a) => inPicture({ ...a, [side]: event.target.valueAsNumber / 100 || 0 }))} />
+            <input type="number" className="num" min={percent(limitsOf(area, side).least)} max={percent(limitsOf(area, side).most)} step="any" value={percent(area[side])}
+              onChange={(event) => set(at, (a) => withFigure(a, side, event.target.valueAsNumber / 100 || 0))} />
             % {words}
           </label>
         ))}
