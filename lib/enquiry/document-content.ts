@@ -8,6 +8,7 @@ import { letterToSeller, type Tested } from "../reply/documents/letter-to-seller
 import { chanceOfViscose, type DocumentKind } from "../reply/documents/offered";
 import { rugWordsOf } from "../reply/describe";
 import { labelTextOf } from "../reply/facts";
+import { plain } from "../reply/rug-title";
 import { likelihood } from "../reply/phrases";
 import type { RugAnswers } from "../trade/questions";
 import type { Assessment } from "../triage/assessment";
@@ -112,6 +113,6 @@ export function filledAtFirst(kind: DocumentKind, f: Pick<DocumentFacts, "answer
   const price = answers.price && answers.currency ? money(answers.price, answers.currency, f.settings.locale) : "";
   return {
     sellerName: parties.find((p) => p.kind === "seller")?.name ?? answers.boughtPlace ?? "", boughtOn: answers.boughtYear ? String(answers.boughtYear) : "", price,
-    saidWords: answers.sellerWords ?? "", labelWords: labelTextOf(f.assessment) ?? answers.labelText ?? "",
+    saidWords: answers.sellerWords ?? "", labelWords: plain(labelTextOf(f.assessment) ?? answers.labelText ?? ""),
   };
 }

@@ -1,0 +1,11 @@
+import { expect, it } from "vitest";
+import { filledAtFirst, type DocumentFacts } from "../../../lib/enquiry/document-content";
+
+const facts = (label: object | null, typed: string) =>
+  ({ answers: { labelText: typed }, assessment: { findings: label ? [label] : [] }, parties: [], settings: { locale: "en-GB" } }) as unknown as DocumentFacts;
+
+it("quotes a label of several lines in the letter to the seller with a space between them: a field of one line drops the break, and two words became one", () => {
+  const read = { what: "label", strength: "label-photo", value: { text: "100% VISCOSE\nMADE IN INDIA" } };
+  expect(filledAtFirst("letter-to-seller", facts(read, "typed")).labelWords).toBe("100% VISCOSE MADE IN INDIA");
+  expect(filledAtFirst("letter-to-seller", facts(null, "80% wool\r\n20% viscose")).labelWords).toBe("80% wool 20% viscose");
+});
