@@ -1,6 +1,6 @@
 import { VISCOSE_LIKE, WATER_SHY } from "../facts";
 import type { ParagraphRow } from "./row";
-import { OURS, TRADE, WET_VISCOSE } from "./sources";
+import { OURS, TRADE, WET_LYOCELL, WET_VISCOSE } from "./sources";
 import { HARM, OFFERED } from "./troubles";
 
 /** Loss of looks, not of use: the rug still serves. */
@@ -28,6 +28,10 @@ export const CARE: readonly ParagraphRow[] = [
   { ...TRADE, id: "care-none", version: 1, place: "care", when: { is: { ruledOut: CLEANING } },
     text: "There is no way of cleaning it that we would put our name to." },
 
+  { ...WET_LYOCELL, id: "refuse-wet-lyocell", version: 1, place: "refuse", when: { is: { ruledOut: WET, leading: ["lyocell"] }, not: { certainty: ["unknown", "open"], who: ["trade"] } },
+    text: "We will not wash it, and please do not clean it at home: where this fibre is rubbed while it is wet, its surface splits and frays." },
+  { ...WET_LYOCELL, id: "refuse-wet-lyocell-trade", version: 1, place: "refuse", when: { is: { ruledOut: WET, who: ["trade"], leading: ["lyocell"] } },
+    text: "We would not wet it again: where this fibre is rubbed while it is wet, its surface splits and frays." },
   { ...WET_VISCOSE, id: "refuse-wet-viscose", version: 1, place: "refuse", when: { is: { ruledOut: WET, leading: WATER_SHY }, not: { certainty: ["unknown", "open"], who: ["trade"] } },
     text: "We will not wash it, and please do not clean it at home: in water this fibre grows weak, and can burst, mat and turn brown." },
   { ...WET_VISCOSE, id: "refuse-wet-trade", version: 2, place: "refuse", when: { is: { ruledOut: WET, who: ["trade"], leading: VISCOSE_LIKE } },

@@ -10,8 +10,8 @@ const NO_PRICE: Condition["not"] = { age: ["antique"], incidents: ["flood"], cer
 
 /** Cautions, price, what we would like to see, the next step, claims, and how a letter ends. */
 export const ENDS: readonly ParagraphRow[] = [
-  { ...TRADE, id: "special-urine-smell", version: 1, place: "special", when: { is: { mechanisms: ["urine-fresh", "urine-old"] } },
-    text: "The smell is another matter: after cleaning it may still come back in damp weather." },
+  { ...TRADE, id: "special-urine-smell", version: 2, place: "special", when: { is: { mechanisms: ["urine-fresh", "urine-old"] } },
+    text: "Any smell is another matter: after cleaning it may still come back in damp weather." },
   { ...TRADE, id: "special-smell", version: 1, place: "special", when: { is: { changes: ["smell"] }, not: { mechanisms: ["urine-fresh", "urine-old"], wet: ["wet", "damp"], who: ["trade"] } },
     text: "The smell is another matter: after cleaning it may still come back in damp weather." },
   { ...TRADE, id: "special-antique", version: 1, place: "special", when: { is: { age: ["antique"] } },
@@ -28,10 +28,10 @@ export const ENDS: readonly ParagraphRow[] = [
 
   { ...OURS, id: "asks-said-wet", version: 1, place: "asks", when: { is: { has: ["said-wet"] } },
     text: "To help you well, we need to know, even where your letter has said it:\n{asks}" },
-  { ...OURS, id: "asks-first", version: 1, place: "asks", when: { is: { has: ["photos", "questions"], certainty: ["unknown", "open"] } },
-    text: "It would help us most to know or see this:\n{asks}" },
-  { ...OURS, id: "asks-for-more", version: 1, place: "asks", when: { is: { has: ["photos", "questions"], advice: ["ask-for-more"] } },
-    text: "It would help us most to know or see this:\n{asks}" },
+  { ...OURS, id: "asks-first", version: 2, place: "asks", when: { is: { has: ["photos", "questions"], certainty: ["unknown", "open"] } },
+    text: "It would help us most to know or see this, as far as you have not told us already:\n{asks}" },
+  { ...OURS, id: "asks-for-more", version: 2, place: "asks", when: { is: { has: ["photos", "questions"], advice: ["ask-for-more"] } },
+    text: "It would help us most to know or see this, as far as you have not told us already:\n{asks}" },
   { ...OURS, id: "asks-one-more", version: 2, place: "asks", when: { is: { has: ["one-ask"], certainty: ["likely"], advice: ["inspect-and-test", "first-aid", "quote-with-limits"] } },
     text: "One thing would tell us more:\n{ask}" },
 
@@ -51,17 +51,17 @@ export const ENDS: readonly ParagraphRow[] = [
     text: "If it is still wet, please ring us on {telephone}: that is quicker than a letter. Or answer this letter, in a line or two." },
   { ...OURS, id: "next-step-ask", version: 1, place: "next-step", when: { is: { has: ["photos", "questions"], advice: ["ask-for-more"] } },
     text: "You can add photos on your own page or answer this letter, whichever is easier." },
-  { ...OURS, id: "next-step-inspect-call", version: 1, place: "next-step", when: { is: { advice: UNDECIDED, has: ["telephone"] } },
-    text: "Photos only go so far: an inspection and tests decide. To arrange one, ring us on {telephone} or answer this letter.",
+  { ...OURS, id: "next-step-inspect-call", version: 2, place: "next-step", when: { is: { advice: UNDECIDED, has: ["telephone"] } },
+    text: "From here nobody can be sure: an inspection and tests decide. To arrange one, ring us on {telephone} or answer this letter.",
     tones: {
-      warm: "Photos only go so far: an inspection and tests decide. We would be glad to see it: ring us on {telephone} or answer this letter.",
+      warm: "From here nobody can be sure: an inspection and tests decide. We would be glad to see it: ring us on {telephone} or answer this letter.",
       brief: "An inspection and tests decide. Ring us on {telephone} or answer this letter.",
     } },
-  { ...OURS, id: "next-step-inspect", version: 1, place: "next-step", when: { is: { advice: UNDECIDED } },
-    text: "Photos only go so far: an inspection and tests decide. To arrange one, answer this letter.",
-    tones: { warm: "Photos only go so far: an inspection and tests decide. We would be glad to see it: answer this letter.", brief: "An inspection and tests decide. To arrange one, answer this letter." } },
-  { ...OURS, id: "next-step-before-deciding", version: 1, place: "next-step", when: { is: { advice: ["advise-claim-or-replacement"] } },
-    text: "Photos only go so far. If you would like it inspected and tested before you decide, answer this letter." },
+  { ...OURS, id: "next-step-inspect", version: 2, place: "next-step", when: { is: { advice: UNDECIDED } },
+    text: "From here nobody can be sure: an inspection and tests decide. To arrange one, answer this letter.",
+    tones: { warm: "From here nobody can be sure: an inspection and tests decide. We would be glad to see it: answer this letter.", brief: "An inspection and tests decide. To arrange one, answer this letter." } },
+  { ...OURS, id: "next-step-before-deciding", version: 2, place: "next-step", when: { is: { advice: ["advise-claim-or-replacement"] } },
+    text: "From here nobody can be sure. If you would like it inspected and tested before you decide, answer this letter." },
   { ...OURS, id: "next-step", version: 1, place: "next-step", when: {},
     text: "If anything changes, or you would like us to look at it, answer this letter." },
 

@@ -56,8 +56,8 @@ export const OPENINGS: readonly ParagraphRow[] = [
     text: "Words and photos can mislead, so this stays a careful guess until the pile has been tested.",
     tones: { brief: "That is a careful guess until the pile has been tested." } },
 
-  { ...TRADE, id: "paid-little", version: 1, place: "paid", when: { is: { soldAs: ["silk", "wool-and-silk"], has: ["price-against-silk"] }, not: { leading: ["silk", "wool-silk"], who: ["trade"] } },
-    text: "What you paid speaks against silk as well: a silk rug mostly costs far more." },
+  { ...TRADE, id: "paid-little", version: 2, place: "paid", when: { is: { soldAs: ["silk", "wool-and-silk"], has: ["price-against-silk"] }, not: { leading: ["silk", "wool-silk"], who: ["trade"] } },
+    text: "What you paid speaks against silk: a silk rug mostly costs far more." },
 
   { ...WET_VISCOSE, id: "art-silk", version: 1, place: "sold-as", when: { is: { leading: VISCOSE_LIKE, soldAs: ["art-silk"] }, not: { who: ["trade"] } },
     text: "“Art silk”, like bamboo or banana silk, is mostly a trade name for viscose: a fibre made from wood or plant pulp. It shines like silk but is weak when wet." },
@@ -65,10 +65,10 @@ export const OPENINGS: readonly ParagraphRow[] = [
     text: "Viscose is made from wood pulp. It shines like silk but is weak when wet. In a shop, anyone could mix the two up." },
   { ...WET_VISCOSE, id: "what-viscose-is", version: 1, place: "sold-as", when: { is: { leading: ["viscose"], reason: ["what-is-it", "mis-sold"] }, not: { who: ["trade"], certainty: ["unknown", "open"] } },
     text: "Viscose is made from wood pulp. It shines like silk but is weak when wet." },
-  { ...TRADE, id: "silk-good", version: 3, place: "sold-as", when: { is: { leading: ["silk", "wool-silk"], certainty: ["firm", "likely"] }, not: { age: ["antique"], incidents: ["flood"], mechanisms: GRAVE, has: ["doubtful-worth"] }, atLeast: { improvementHigh: 50 } },
-    text: "That is good news: silk is a strong fibre, and in careful hands it mostly cleans well.",
-    tones: { warm: "We are glad to say that this is good news: silk is a strong fibre, and in careful hands it mostly cleans well." } },
-  { ...TRADE, id: "wool-good", version: 3, place: "sold-as", when: { is: { leading: ["wool"], certainty: ["firm", "likely"] }, not: { age: ["antique"], incidents: ["flood"], mechanisms: GRAVE, has: ["doubtful-worth"] }, atLeast: { improvementHigh: 50 } },
-    text: "That is good news: wool is a forgiving fibre and mostly cleans well.",
-    tones: { warm: "We are glad to say that this is good news: wool is a forgiving fibre and mostly cleans well." } },
+  { ...TRADE, id: "silk-good", version: 4, place: "sold-as", when: { is: { leading: ["silk", "wool-silk"], certainty: ["firm", "likely"] }, not: { age: ["antique"], incidents: ["flood"], mechanisms: GRAVE, has: ["doubtful-worth"] }, atLeast: { improvementHigh: 50 } },
+    text: "If so, that is good news: silk is a strong fibre, and in careful hands it mostly cleans well.",
+    tones: { warm: "If so, we are glad to say, that is good news: silk is a strong fibre, and in careful hands it mostly cleans well." } },
+  { ...TRADE, id: "wool-good", version: 4, place: "sold-as", when: { is: { leading: ["wool"], certainty: ["firm", "likely"] }, not: { age: ["antique"], incidents: ["flood"], mechanisms: GRAVE, has: ["doubtful-worth"] }, atLeast: { improvementHigh: 50 } },
+    text: "If so, that is good news: wool is a forgiving fibre and mostly cleans well.",
+    tones: { warm: "If so, we are glad to say, that is good news: wool is a forgiving fibre and mostly cleans well." } },
 ];

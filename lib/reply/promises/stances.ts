@@ -55,6 +55,10 @@ const STANCES: readonly Stance[] = [
     lifts: ["harm", "safety", "sureness"],
     shows: expression("\\b(?:hoover|vacuum)\\w*\\b.*\\b(?:gently|slowly|low(?:est)?|without (?:the|a|its) (?:\\w+ )?(?:brush|beater|bar)|(?:brush|beater|bar) (?:turned |switched )?off|suction only|from the back)\\b|\\b(?:airing|shade|waiting|turning it|leaving it|resting it|dry cloth)\\b.*\\bno harm\\b"), unless: expression("\\b(?:hard|full|PRODUCT|wet|damp|TROUBLE (?:will|comes?|goes?))\\b"),
   },
+  { // A warning of what must not come together
+    lifts: ["harm", "sureness"],
+    shows: expression("^(?:please )?(?:never|do not|nobody should)(?: \\w+)? (?:mix|combine|add)\\b"), unless: expression("\\b(?:but|except|unless|without|only)\\b|[;]"),
+  },
   { // Praise for leaving a product alone
     lifts: ["harm", "sureness"],
     shows: expression("\\b(?:right|wise|sensible|quick|good) (?:of \\w+ )?to (?:stop|keep|leave|wait|avoid|put (?:it|them) away|take (?:it|them) away)\\b"), unless: expression("\\b(?:rinse|scrub|rub|sponge|soak)\\b"),

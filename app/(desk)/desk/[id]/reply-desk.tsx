@@ -81,6 +81,7 @@ export function ReplyDesk({ view, draft, to, tomorrow, children, tell, unkept }:
       <PromiseNotes found={promises.found}>
         {view.may.approve && <SendingReason value={promises.reason} most={REASON_CHARS.most} write={promises.write} error={missing} />}
       </PromiseNotes>
+      <noscript><p className="small">Writing and sending here need JavaScript.</p></noscript>
       <div className={`${css.bar} no-print`}>
         {view.may.approve && <button type="button" className="button" onClick={() => send(null)} disabled={isSending || theirs !== null}>{isSending ? "One moment" : "Approve and send"}</button>}
         {children}

@@ -46,6 +46,7 @@ describe("what a letter leaves out", () => {
   it("asks for the test, the limits and the warning of water", () => {
     expect(missing("We would clean it nearly dry.", known({})).join(" ")).toMatch(/test in a hidden corner.*Please do not clean it at home/);
     expect(missing("It is likely viscose.", known({})).join(" ")).toMatch(/Words and photos can mislead/);
+    expect(missing("It is pure silk. It will come out, as good as new.", known({})).join(" "), "of a letter that is sure of everything too").toMatch(/Words and photos can mislead/);
     expect(missing("It is likely viscose, going by words and photos, which can mislead. We would clean it after a test. Please do not clean it at home.", known({}))).toEqual([]);
   });
   it("asks for the first aid where something is wet", () => {

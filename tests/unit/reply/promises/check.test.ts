@@ -75,7 +75,7 @@ describe("the check of promises on every meaning it knows", () => {
   it.each([
     ["certainty", "I can see from the photo that it is wool."], ["certainty", "You can skip the dye test."], ["result", "The ink will be gone by Friday."], ["result", "Nobody will ever notice the repair."],
     ["safety", "The colours cannot possibly run."], ["safety", "The baby can crawl on it straight away."], ["number", "It has another thirty years in it."], ["number", "It is worth four thousand."],
-    ["harm", "Dab it with vinegar."], ["harm", "Roll it up while it is still damp."], ["harm", "Vacuum it hard with the beater bar on."], ["harm", "Salt, then hot water from a height."],
+    ["harm", "Dab it with vinegar."], ["harm", "Mix a little bleach with vinegar and dab it on."], ["harm", "Never mix it dry; rinse it with bleach and hot water."], ["harm", "Roll it up while it is still damp."], ["harm", "Vacuum it hard with the beater bar on."], ["harm", "Salt, then hot water from a height."],
     ["blame", "Your landlord ruined it."], ["blame", "Other firms cut corners and ruin silk."], ["cover", "Your insurer is obliged to pay."], ["verdict", "This rug is a goner."],
   ])("%s: %s", (rule, say) => expect(broken(say)).toContain(rule));
 
@@ -84,7 +84,7 @@ describe("the check of promises on every meaning it knows", () => {
     expect(found?.why).toMatch(/“.+”/u);
   });
   it.each([
-    "Will it come out?", "We wish we could say that it will come out.", "You told us to use vinegar on it.", "It may be wool.", "The rug is “as good as new”, they told you.", "We would be wrong to promise that.",
+    "Will it come out?", "We wish we could say that it will come out.", "You told us to use vinegar on it.", "It may be wool.", "The rug is “as good as new”, they told you.", "We would be wrong to promise that.", "Never mix bleach with vinegar: the gas can hurt you.", "Please do not mix two cleaners on it.",
   ])("lets pass: %s", (say) => expect(broken(say)).toEqual([]));
 });
 
