@@ -1,4 +1,5 @@
 import type { Assessment } from "../../triage/assessment";
+import type { FibreId } from "../../trade/fibres";
 import { comparedBy } from "../../trade/compared";
 import { methodWhyIn, notStatedIn } from "../../words/judged";
 import { decimal, DOUBT_FIGURES, smallArea, type Figures } from "../../words/measures";
@@ -48,6 +49,7 @@ export function conditionReport(r: ConditionReport): PrintedDocument {
       heading(say("report.seen")),
       ...seenBlocks(r, words),
       heading(say("report.fibres")),
+      ...labelBlocks(r.assessment, words),
       fibreTable(r.assessment, words),
       heading(say("report.causes")),
       ...causeBlocks(r.assessment, words),
@@ -113,6 +115,12 @@ function changeSentence(found: Measured, photos: readonly ReportPhoto[], words: 
   return Number(uncertainty) > 0 ? words.say("report.change-doubted", { ...change, doubt: decimal(Number(uncertainty), locale, 1) }) : words.say("report.change", change);
 }
 
+/** What a label names; triage keeps its words with what they say. */
+function labelBlocks({ findings }: Assessment, { say }: Words): Block[] {
+  const [text] = findings.filter((f) => f.what === "label").map((f) => fieldsOf(f)["text"]).filter((t) => typeof t === "string" && t !== "");
+  return text ? [paragraph(say("report.label", { words: String(text).replace(/\s+/gu, " ") }))] : [];
+}
+
 function fibreTable({ fibres, findings }: Assessment, words: Words): Block {
   const { say } = words;
   const evidence = (["laboratory", "bench"] as const).find((strength) => findings.some((f) => f.strength === strength)) ?? "told";
@@ -154,14 +162,19 @@ function beyondRepair({ beyondRepair: chance }: Assessment, inspection: Inspecti
   return chance === null ? words.say("report.beyond-not-judged") : words.say("report.beyond-chance", { chance: inHundred(chance, words) });
 }
 
+const SILKS: readonly FibreId[] = ["silk", "wool-silk"];
+const isSoldAsSilk = (findings: readonly Measured[]): boolean => findings.some((f) => f.what === "sellerSaid" && (f.value === "silk" || f.value === "wool-and-silk"));
+
 /** Ranges of money; how value today is worked out (lib/trade/depreciation.ts), for a reader who has a table of their own. */
-function moneyBlocks({ money, why }: Assessment, words: Words): Block[] {
+function moneyBlocks({ money, why, findings, fibres }: Assessment, words: Words): Block[] {
   const { say } = words;
   if (!money) return [paragraph(why.money ? notStatedIn(words, why.money) : say("report.no-money"))];
   const rows = ([["report.clean", money.clean], ["report.cut-down", money.cutDown], ["report.replace", money.replace], ["report.value-today", money.valueToday]] as const)
     .flatMap(([what, r]) => (r ? [[say(what), moneyPhrase(r, money.currency, words)]] : []));
   return [
     { kind: "table", caption: say("report.money-caption"), head: [say("report.what"), say("report.range")], rows },
+    ...(money.replace ? [small(say("report.how-priced"))] : []),
+    ...(money.replace && isSoldAsSilk(findings) && !SILKS.includes(fibres[0]?.fibre ?? "other") ? [small(say("report.sold-as-silk"))] : []),
     ...(money.valueToday && money.replace ? [small(say("report.how-valued", { share: inHundred(money.valueToday.median / money.replace.median, words) }))] : []),
     ...(why.money ? [paragraph(notStatedIn(words, why.money))] : []),
   ];
