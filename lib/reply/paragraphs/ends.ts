@@ -20,6 +20,8 @@ export const ENDS: readonly ParagraphRow[] = [
     text: "This first belongs in the hands of {referTo}." },
   { ...OURS, id: "special-not-ours", version: 1, place: "special", when: { is: { advice: ["not-our-work"] } },
     text: "This is not work that we do, and we would rather say so at once." },
+  { ...TRADE, id: "special-shading", version: 1, place: "special", when: { is: { changes: ["shaded"] }, not: { wet: ["wet", "damp"], who: ["trade"] } },
+    text: "Where it is lighter from one side only, the pile may simply lie another way: cleaning does not change that for good." },
 
   { ...OURS, id: "price-clean-dear", version: 1, place: "price", when: { is: { advice: OFFERED, has: ["costs-more"] }, not: NO_PRICE },
     text: "Cleaning would cost about {clean}, which may be more than the rug is worth today. That is an estimate; we agree price and limits with you before we begin." },

@@ -127,5 +127,5 @@ export const DOCUMENTS = {
   "care.never-wash": "Never let anybody wash it, by hand, with a machine or in a bath: in water this fibre grows weak. Whatever else is tried, a hidden corner is tested first.",
   "care.never-beat": "Never beat, shake or hang it while it is damp.",
   "care.never-mix": "Never mix cleaning products, on this rug or anywhere.",
-  "care.questions": "Footprints and shading belong to this fibre and are no fault. Questions: {whom}.",
+  "care.questions": "Footprints and shading are usual in this fibre. Questions: {whom}.",
 } as const;
