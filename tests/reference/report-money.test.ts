@@ -25,8 +25,7 @@ function printed(answers: RugAnswers, percents: Record<string, number>) {
     const [low = NaN, high = low] = said.match(/€[\d,]+/gu)?.map((m) => Number(m.slice(1).replaceAll(",", ""))) ?? [];
     return { low, high };
   };
-  const small = blocks[from + 2];
-  return { money, small: small?.kind === "small" ? small.text : "" };
+  return { money, small: blocks.slice(from).flatMap((b) => (b.kind === "small" ? [b.text] : [])).join("\n") };
 }
 const SIZE = { widthCm: 170, lengthCm: 240 };
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { existsSync, readdirSync } from "node:fs";
 import { Readable } from "node:stream";
-import sharp from "sharp";
+import { drawRug } from "../../../prisma/demo/draw-rug";
 import { photoFile } from "../../../lib/enquiry/photo-file";
 import { LINK_DAYS, callerFromLink, openClientLink } from "../../../lib/enquiry/open-client-link";
 import { callerFromIntake, INTAKE_DAYS, openIntake } from "../../../lib/enquiry/open-intake";
@@ -148,7 +148,7 @@ export function submitting(): void {
     });
     it("says of a photo that is there already that it is", async () => {
       const caller = await intake();
-      const rough = await sharp({ create: { width: 40, height: 30, channels: 3, background: "#000", noise: { type: "gaussian", mean: 120, sigma: 40 } } }).jpeg().toBuffer();
+      const rough = await drawRug({ seed: 41, weave: "knotted", colours: ["#7d2e38", "#d8c7b0", "#2f3a4a"], kind: "whole" }, 1000, 750);
       const [first, second] = [await addPhoto(caller, { kind: "whole" }, Readable.from([rough]), PHOTO, NOW), await addPhoto(caller, { kind: "trouble" }, Readable.from([rough]), PHOTO, NOW)].map(good);
       expect([first?.remark, second?.remark]).toEqual([null, expect.stringContaining("already")]);
       expect(good(await readIntake(caller)).photos.map((p) => p.remark)).toEqual([first?.remark, second?.remark]);
