@@ -68,14 +68,15 @@ function yearsParts(years: number): { number: string; unit: "month" | "year" } {
 const told = ({ number, unit }: ReturnType<typeof yearsParts>, { say }: Words) => say(`years.${unit}s`, { figure: number, n: number === "1" ? 1 : 2 });
 
 /**
- * A range of years as people say it: "between 8 months and 3½ years". Ends within the same step: "about 2 years";
- * an upper end under a month: "less than a month".
+ * A range of years as people say it: "between 8 months and 3½ years", its ends as `yearsEnd` has them. Ends within the same
+ * step: "about 2 years"; an upper end under a month: "less than a month".
  */
 export function yearsPhrase({ low, high }: Range, words: Words = ENGLISH): string {
   const { say } = words;
   if (Math.round(high * 12) < 1) return say("years.under-month");
-  const [from, to] = [yearsParts(low), yearsParts(high)];
-  if (from.number === to.number && from.unit === to.unit) return say("years.about", { time: told(to, words) });
+  const [first, last] = [yearsParts(low), yearsParts(high)];
+  if (first.number === last.number && first.unit === last.unit) return say("years.about", { time: told(last, words) });
+  const [from, to] = [endParts(low, Math.floor), endParts(high, Math.ceil)];
   if (from.number === "0") return say("years.up-to", { time: told(to, words) });
   return say("years.between", { low: from.unit === to.unit ? from.number : told(from, words), high: told(to, words) });
 }
@@ -93,11 +94,12 @@ export function lifeTold({ low, high }: Range): LifeTold {
   return high <= TELLING_YEARS.high ? "at-most" : "nothing";
 }
 
+const endParts = (years: number, round: (n: number) => number) =>
+  yearsParts(years >= 5 ? round(years) : years < 1 ? round(years * 12) / 12 : round(years * 2) / 2);
+
 /** One end of a range of years: "8 years", "10 months". The lower end is rounded down and the upper one up: neither may say more than was worked out. */
-export const yearsEnd = (years: number, end: "low" | "high", words: Words = ENGLISH): string => {
-  const round = end === "low" ? Math.floor : Math.ceil;
-  return told(yearsParts(years >= 5 ? round(years) : years < 1 ? round(years * 12) / 12 : round(years * 2) / 2), words);
-};
+export const yearsEnd = (years: number, end: "low" | "high", words: Words = ENGLISH): string =>
+  told(endParts(years, end === "low" ? Math.floor : Math.ceil), words);
 
 /** A range of money whose upper end is this many times its lower one tells nobody what a thing costs. Elicited. */
 const PRICE_TOO_WIDE = 4;
