@@ -6,7 +6,7 @@ export interface MustSay { readonly id: string; readonly when: RegExp; readonly 
 const JUDGES = /\b(?:likely|probably|very likely|about as likely|we (?:think|believe)|fits?|going by)\b/u;
 /** A judgement without any edge: what may not be said has its rule, and what is left out is told besides. */
 const ASSERTS = /\b(?:it|this|that|your rug) is (?:\w+ ){0,2}(?:silk|viscose|wool|cotton|rayon|linen|jute)\b|\b(?:will (?:all )?(?:come out|come up|look like new)|as good as new|guarantee\w*)\b/u;
-const OFFERS = /\b(?:we (?:would|can|could) (?:clean|wash|try)|if it is cleaned|cleaning (?:should|would|may|might) (?!cost))/u;
+const OFFERS = /\b(?:we (?:would|can|could|will|shall|are going to) (?:clean|wash|try)|if it is cleaned|cleaning (?:should|would|may|might) (?!cost))/u;
 
 export const MUST_SAYS: readonly MustSay[] = [
   { id: "testing", when: OFFERS, needs: /\btest(?:s|ed|ing)?\b/u, unless: /\bno way of cleaning\b/u, why: "Nothing is cleaned before a test in a hidden corner, and the letter does not say so.", suggestion: "We clean nothing before a test in a hidden corner." },

@@ -45,6 +45,8 @@ const missing = (letter: string, k: Known) => checkLetter(letter, k).filter((o) 
 describe("what a letter leaves out", () => {
   it("asks for the test, the limits and the warning of water", () => {
     expect(missing("We would clean it nearly dry.", known({})).join(" ")).toMatch(/test in a hidden corner.*Please do not clean it at home/);
+    for (const offer of ["We will clean it for about £100 to £160.", "We’ll wash it next week.", "We are going to clean it on Friday."]) expect(missing(offer, known({})).join(" ")).toMatch(/test in a hidden corner/);
+    expect(missing("We will not wash it.", known({}))).toEqual([]);
     expect(missing("It is likely viscose.", known({})).join(" ")).toMatch(/Words and photos can mislead/);
     expect(missing("It is pure silk. It will come out, as good as new.", known({})).join(" "), "of a letter that is sure of everything too").toMatch(/Words and photos can mislead/);
     expect(missing("It is likely viscose, going by words and photos, which can mislead. We would clean it after a test. Please do not clean it at home.", known({}))).toEqual([]);
