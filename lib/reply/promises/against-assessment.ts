@@ -1,5 +1,6 @@
 import { FIBRES, type FibreId } from "../../trade/fibres";
 import type { Assessment, Range } from "../../triage/assessment";
+import { improvementFigures } from "../phrases";
 import type { RuleId } from "./rule";
 import { clausesOf, plainOf } from "./sentences";
 import { expression } from "./vocabulary";
@@ -54,7 +55,7 @@ function improvementBeyond(plain: string, { improvement }: Assessment): Beyond[]
   if (said.length === 0) return [];
   if (!improvement) return [{ rule: "number", why: "The assessment gives no improvement for this rug.", suggestion: "Leave the number out." }];
   if (!outside(said, improvement.low + SLACK.percent, improvement.high + SLACK.percent)) return [];
-  return [{ rule: "number", why: "This promises more improvement than the assessment.", suggestion: `The range is ${ranged(improvement)} per cent.` }];
+  return [{ rule: "number", why: "This promises more improvement than the assessment.", suggestion: `The range is ${improvementFigures(improvement)}.` }];
 }
 
 const LIFE = /\b(?:last|lasts|left|life|live|serve|good for|has)\b/u;

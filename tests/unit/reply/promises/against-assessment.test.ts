@@ -24,6 +24,8 @@ describe("a sentence against its assessment", () => {
     ["Cleaning would cost about €60.", ["number"]],
   ])("%s", (sentence, expected) => expect(rules(sentence)).toEqual(expected));
 
+  it("suggests the range in the figures of the letter", () =>
+    expect(checkSentence("Between 5 and 95 % of the mark may go.", known({ improvement: range(0.13, 8, 22.6) }))[0]?.suggestion).toBe("The range is 0–23\u00a0%."));
   it("lets no number stand where the assessment gives none", () => {
     expect(rules("Between 10 and 55 % of the mark may go.", known({ improvement: null }))).toEqual(["number"]);
     expect(rules("It should serve between 20 and 40 years.", known({ lifeYears: null }))).toEqual(["number"]);
