@@ -46,6 +46,8 @@ export const CARE: readonly ParagraphRow[] = [
     text: "We will not wash it, and please do not clean it at home: water leaves brown rings in plant fibres like this." },
   { ...TRADE, id: "refuse-wet", version: 1, place: "refuse", when: { is: { ruledOut: WET } },
     text: "We will not wash it, and please do not clean it at home." },
+  { ...TRADE, id: "refuse-home-again", version: 1, place: "refuse", when: { is: { ruledOut: ["at-home"], incidents: ["washed-home"] }, not: { who: ["trade"] } },
+    text: "Please do not clean it again at home: that sets more marks than it takes out." },
   { ...TRADE, id: "refuse-home", version: 1, place: "refuse", when: { is: { ruledOut: ["at-home"] }, not: { who: ["trade"] } },
     text: "Please do not clean it at home: a machine or a spray is how most harm is done." },
   { ...TRADE, id: "refuse-home-label", version: 1, place: "refuse", when: { not: { ruledOut: ["at-home"], who: ["trade"], certainty: ["unknown", "open"], mechanisms: ["mould"], wet: ["wet", "damp"] }, atLeast: { improvementHigh: 25 } },

@@ -9,7 +9,7 @@ import type { RugAnswers } from "../../../lib/trade/questions";
 import { anyInput } from "./any-input";
 import { CASES } from "./cases";
 import { FIRST_AID } from "../../../lib/trade/first-aid";
-import { assessmentOf, FIRST_AID_SAID, inputOf, range, WORKSHOP, worthless } from "./make";
+import { assessmentOf, FIRST_AID_SAID, inputOf, range, WOOL_METHODS, WORKSHOP, worthless } from "./make";
 
 const FIRST_AID_SHORT = [FIRST_AID.emergency(WORKSHOP.emergencyNumber), ...FIRST_AID.inShort];
 /** Spaces that do not break, read as spaces. */
@@ -35,6 +35,15 @@ describe("composeDraft, kind by kind", () => {
     });
   }
 
+  it("asks whoever washed it at home not to do so again, without telling them how harm is done", () => {
+    const about = (incidents: RugAnswers["incidents"], isTrade = false) => composeDraft(inputOf({
+      sketch: { fibres: { wool: 0.8 }, words: "likely", methods: WOOL_METHODS, rest: { improvement: range(5, 25, 50) } }, answers: { incidents }, client: { name: "Ana Example", isTrade },
+    })).text;
+    expect(about(["washed-home"])).toMatch(/do not clean it again at home/);
+    expect(about(["washed-home"])).not.toMatch(/a machine or a spray/);
+    expect(about(["spill"])).toMatch(/do not clean it at home: a machine or a spray/);
+    expect(about(["washed-home"], true)).not.toMatch(/at home/);
+  });
   it("covers at least a dozen kinds", () => expect(Object.keys(CASES).length).toBeGreaterThanOrEqual(12));
 });
 
