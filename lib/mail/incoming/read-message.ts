@@ -47,7 +47,7 @@ export async function readMessage(bytes: Buffer): Promise<Incoming> {
   } catch (error) {
     return { kind: "unreadable", why: `It is not a message that can be read: ${(error as Error).message}.` };
   }
-  const message = messageOf(mail);
+  const message = messageOf(mail, await wordsOf(mail));
   const bounce = bounceOf(mail);
   if (bounce) return { kind: "bounce", bounce, message };
   const why = automaticWhy(mail);
@@ -60,7 +60,21 @@ const ID = /<[^<>\s]{1,990}>/gu;
 /** The Message-IDs in a header's value, in their order. */
 export const idsIn = (value: string | readonly string[] | undefined): string[] => [value ?? []].flat().join(" ").match(ID) ?? [];
 
-function messageOf(mail: ParsedMail): IncomingMessage {
+/** What reading HTML gave where it held nothing that can be read; never nothing, so that nobody takes the letter for an empty one. */
+const UNREAD_HTML = "[Its words came as HTML that could not be read. Save the message as it came and open it in a mail program.]";
+
+/**
+ * The words of a message. The parser turns HTML into words only where it is the whole message or stands beside plain words; HTML that
+ * came with nothing but photos is read once more as a message of its own.
+ */
+async function wordsOf({ text, html }: ParsedMail): Promise<string> {
+  if (text?.trim() || !html) return text ?? "";
+  const alone = Buffer.from(`Content-Type: text/html; charset=utf-8\r\nContent-Transfer-Encoding: base64\r\n\r\n${Buffer.from(html).toString("base64")}`);
+  const { text: words, textConversionError } = await simpleParser(alone, { skipImageLinks: true, skipTextToHtml: true, skipTextLinks: true });
+  return words?.trim() || !textConversionError ? words ?? "" : UNREAD_HTML;
+}
+
+function messageOf(mail: ParsedMail, text: string): IncomingMessage {
   const sender = mail.from?.value[0];
   const isPicture = (a: Attachment) => a.contentType.startsWith("image/") || /\.(?:jpe?g|png|heic|heif|webp|avif)$/iu.test(a.filename ?? "");
   const enclosed = mail.attachments.filter((a) => !isSignatureMark(a));
@@ -70,7 +84,7 @@ function messageOf(mail: ParsedMail): IncomingMessage {
     from: sender?.address ? { name: oneLine(sender.name ?? ""), address: sender.address.toLowerCase() } : null,
     subject: oneLine(mail.subject ?? ""),
     sentAt: mail.date && !Number.isNaN(mail.date.getTime()) ? mail.date : null,
-    body: foldQuoted((mail.text ?? "").slice(0, MOST_TEXT_CHARS)),
+    body: foldQuoted(text.slice(0, MOST_TEXT_CHARS)),
     pictures: enclosed.filter(isPicture).map((a, i) => ({ name: oneLine(a.filename ?? `picture ${i + 1}`), type: a.contentType, content: a.content })),
     otherEnclosures: enclosed.filter((a) => !isPicture(a)).map((a) => oneLine(a.filename ?? a.contentType)),
   };

@@ -30,6 +30,21 @@ describe("readMessage", () => {
     const m = letterOf(await readMessage(lines(...head(), "Content-Type: text/html; charset=utf-8", "", "<p>The <b>red</b> ran.</p><script>alert(1)</script>")));
     expect(m.body.own).toBe("The red ran.");
   });
+  it("reads words that came as HTML beside nothing but a photo, or beside plain words that are empty, and folds what they repeat", async () => {
+    const html = ["--b", "Content-Type: text/html; charset=utf-8", "", "<div>The <b>red</b> ran.</div><blockquote><div>Dear Ana, please send a photo.</div></blockquote>"];
+    const photo = ["--b", 'Content-Type: image/jpeg; name="one.jpg"', "Content-Transfer-Encoding: base64", "", "AAAA", "--b--", ""];
+    const mixed = letterOf(await readMessage(lines(...head("MIME-Version: 1.0", "Content-Type: multipart/mixed; boundary=b"), "", ...html, ...photo)));
+    expect(mixed.body.own).toBe("The red ran.");
+    expect(mixed.body.quoted).toContain("please send a photo");
+    expect(mixed.pictures).toHaveLength(1);
+    const empty = letterOf(await readMessage(lines(...head("MIME-Version: 1.0", "Content-Type: multipart/alternative; boundary=b"), "", "--b", "Content-Type: text/plain", "", " ", ...html, "--b--", "")));
+    expect(empty.body.own).toBe("The red ran.");
+  });
+  it("says so where the words are HTML that cannot be read, instead of showing none", async () => {
+    const deep = `${"<div>".repeat(20_000)}The red ran.`;
+    const m = letterOf(await readMessage(lines(...head(), "Content-Type: text/html; charset=utf-8", "", deep)));
+    expect(m.body.own).toContain("could not be read");
+  });
 
   it.each([
     ["Auto-Submitted: auto-replied"], ["Precedence: bulk"], ["X-Autoreply: yes"], ["List-Id: <rugs.example.org>"], ["Return-Path: <>"],
