@@ -19,7 +19,7 @@ export function sayLetter({ state, toAddress, lastResponse, attempts }: LetterSt
     case "sent":
       return "Sent.";
     case "failed":
-      return lastResponse ? `Not sent: the mail server refused it. ${lastResponse}` : "Not sent: the mail server refused it.";
+      return sayFailed(lastResponse?.trim());
     case "unknown":
       return "Nobody knows whether it arrived. It is sent again under the same number and may arrive twice.";
     case "waiting":
@@ -27,3 +27,12 @@ export function sayLetter({ state, toAddress, lastResponse, attempts }: LetterSt
       return attempts > 0 ? `Not sent yet: tried ${attempts === 1 ? "once" : `${attempts} times`}, and it is tried again.` : "Goes out in a moment.";
   }
 }
+
+/** A reply of SMTP begins with its code (RFC 5321 §4.2); any other last word is ours and says itself what happened. */
+function sayFailed(last: string | undefined): string {
+  if (!last) return REFUSED;
+  const sentence = /[.!?]$/u.test(last) ? last : `${last}.`;
+  if (/^[45]\d\d\b/u.test(last)) return `${REFUSED} ${sentence}`;
+  return last.startsWith("Not sent: ") ? sentence : `Not delivered. ${sentence}`;
+}
+const REFUSED = "Not sent: the mail server refused it.";

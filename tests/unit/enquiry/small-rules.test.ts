@@ -35,6 +35,14 @@ describe("sayLetter", () => {
     expect(sayLetter({ ...letter, state: "waiting", attempts: 1 }, true)).toMatch(/^Not sent yet: tried once/);
     expect(sayLetter({ ...letter, state: "waiting", attempts: 2 }, true)).toMatch(/^Not sent yet: tried 2 times/);
   });
+  it("says once why a letter failed, and that the server refused it only where it did", () => {
+    const failed = (lastResponse: string | null) => sayLetter({ ...letter, state: "failed", lastResponse }, true);
+    expect(failed("550 5.1.1 No such user here")).toBe("Not sent: the mail server refused it. 550 5.1.1 No such user here.");
+    expect(failed(null)).toBe("Not sent: the mail server refused it.");
+    expect(failed("Not sent: this address was refused before (550 5.1.1).")).toBe("Not sent: this address was refused before (550 5.1.1).");
+    expect(failed("Our letter came back: 550 5.1.1 no such user.")).toBe("Not delivered. Our letter came back: 550 5.1.1 no such user.");
+    expect(failed("Given up after four days. 450 4.2.0 Later It may have arrived.")).not.toContain("refused");
+  });
   it("never promises mail to a client who left no address", () => {
     for (const state of states.filter((s) => s !== "taken_back"))
       expect(sayLetter({ ...letter, toAddress: "", state }, true)).toMatch(/^Not sent: the client left no/);

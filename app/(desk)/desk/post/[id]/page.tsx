@@ -39,7 +39,7 @@ export default async function Page({ params }: Props) {
           {post.says && <p dir="auto"><b>{post.says}</b></p>}
           {post.enquiry && <p>It lies with <Link href={`/desk/${post.enquiry.id}`}><bdi>{post.enquiry.title}</bdi></Link> <span className="num">{post.enquiry.reference}</span>.</p>}
           {post.state === "received" && <p>It is kept and will be read in a moment.</p>}
-          <Sort key={post.state} postId={post.id} state={post.state} canOpen={post.kind !== "unreadable" && post.from !== null} suggested={suggested.map(({ reference, title }) => ({ reference, title }))} />
+          <Sort key={post.state} postId={post.id} state={post.state} canOpen={post.kind !== "unreadable" && post.from !== null} isAnswered={post.kind === "letter"} suggested={suggested.map(({ reference, title }) => ({ reference, title }))} />
         </div>
       </div>
     </>

@@ -10,7 +10,7 @@ import css from "../post.module.css";
 interface Suggested { reference: string; title: string }
 
 /** What a person may do with a message: open an enquiry with it, put it to one, or put it aside. */
-export function Sort({ postId, state, canOpen, suggested }: { postId: string; state: PostStateId; canOpen: boolean; suggested: readonly Suggested[] }) {
+export function Sort({ postId, state, canOpen, isAnswered, suggested }: { postId: string; state: PostStateId; canOpen: boolean; isAnswered: boolean; suggested: readonly Suggested[] }) {
   const [said, setSaid] = useState("");
   const [isBusy, start] = useTransition();
   const status = useRef<HTMLParagraphElement>(null);
@@ -36,7 +36,7 @@ export function Sort({ postId, state, canOpen, suggested }: { postId: string; st
       {canOpen && (
         <section>
           <h2>A new enquiry</h2>
-          <p>Its words and photos become an enquiry, and its sender is told that it has come.</p>
+          <p>Its words and photos become an enquiry{isAnswered ? ", and its sender is told that it has come" : ". A machine wrote it, so its sender is told nothing"}.</p>
           <button type="button" className={isKnown ? "button quiet" : "button"} disabled={isBusy} onClick={() => run(() => open(postId), toEnquiry)}>Open an enquiry with it</button>
         </section>
       )}
