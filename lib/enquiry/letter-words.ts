@@ -17,7 +17,7 @@ export function sayLetter({ state, toAddress, lastResponse, attempts }: LetterSt
     case "sending":
       return "On its way.";
     case "sent":
-      return "Sent.";
+      return lastResponse?.endsWith("It may have arrived twice.") ? "Sent. It may have arrived twice." : "Sent.";
     case "failed":
       return sayFailed(lastResponse?.trim());
     case "unknown":

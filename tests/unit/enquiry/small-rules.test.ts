@@ -35,6 +35,10 @@ describe("sayLetter", () => {
     expect(sayLetter({ ...letter, state: "waiting", attempts: 1 }, true)).toMatch(/^Not sent yet: tried once/);
     expect(sayLetter({ ...letter, state: "waiting", attempts: 2 }, true)).toMatch(/^Not sent yet: tried 2 times/);
   });
+  it("says of a letter that was sent after a doubtful try that it may have arrived twice", () => {
+    expect(sayLetter({ ...letter, state: "sent", lastResponse: "250 taken" }, true)).toBe("Sent.");
+    expect(sayLetter({ ...letter, state: "sent", lastResponse: "250 taken It may have arrived twice." }, true)).toBe("Sent. It may have arrived twice.");
+  });
   it("says once why a letter failed, and that the server refused it only where it did", () => {
     const failed = (lastResponse: string | null) => sayLetter({ ...letter, state: "failed", lastResponse }, true);
     expect(failed("550 5.1.1 No such user here")).toBe("Not sent: the mail server refused it. 550 5.1.1 No such user here.");
