@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
 import type { DocumentKind } from "../reply/documents/offered";
-import { hasCome } from "./day-schema";
+import { hasCome, isOfOurTime, TOO_LONG_AGO } from "./day-schema";
 import type { FormValues } from "./step-schemas";
 
 /** What is filled in by hand for a document, checked by the browser and the server alike. *elicited* */
@@ -30,7 +30,7 @@ export const VERDICTS = ["yes", "no"] as const;
 export const inspectionSchema = z.object({
   by: needed("Write who inspected the rug."),
   /** YYYY-MM-DD */
-  day: z.iso.date("Write the day of the inspection.").check(z.refine(hasCome, "That day has not come yet.")),
+  day: z.iso.date("Write the day of the inspection.").check(z.refine(hasCome, "That day has not come yet."), z.refine(isOfOurTime, TOO_LONG_AGO)),
   found: upTo(DOCUMENT_LIMITS.foundChars).check(z.minLength(1, "Write what was seen.")),
   beyondRepair: z.enum(VERDICTS, "Say whether it is beyond economic repair."),
 });

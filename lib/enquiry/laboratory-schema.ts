@@ -1,7 +1,7 @@
 import * as z from "zod/mini";
 import { SINGLE_FIBRES, type SingleFibre } from "../trade/single-fibres";
 import { sampleSchema } from "./bench-test-schema";
-import { hasCome } from "./day-schema";
+import { hasCome, isOfOurTime, TOO_LONG_AGO } from "./day-schema";
 
 /** A laboratory's report as it is kept: what it says the sample is made of, in per cent by mass. */
 export const LABORATORY = "laboratory";
@@ -28,7 +28,7 @@ export const percentsSchema = z.partialRecord(z.enum(REPORTED_FIBRES), percent).
 export const reportHeadSchema = z.strictObject({
   laboratory: line(LABORATORY_LIMITS.nameChars).check(z.minLength(1, "Write the laboratory's name.")),
   /** The day on the report, YYYY-MM-DD. */
-  reportedOn: z.iso.date("Write the date of the report.").check(z.refine(hasCome, "That day has not come yet.")),
+  reportedOn: z.iso.date("Write the date of the report.").check(z.refine(hasCome, "That day has not come yet."), z.refine(isOfOurTime, TOO_LONG_AGO)),
   reference: line(LABORATORY_LIMITS.referenceChars),
 });
 /** A report that gives per cents, with what its sample was taken from. */

@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { wordsIn } from "../../../lib/words/words";
 import { clientStanding, isEnded } from "../../../lib/enquiry/client-standing";
+import { inspectionSchema } from "../../../lib/enquiry/document-forms";
+import { reportHeadSchema } from "../../../lib/enquiry/laboratory-schema";
 import { sayLetter } from "../../../lib/enquiry/letter-words";
 import { newReference, REFERENCE_LETTERS, REFERENCE_PATTERN } from "../../../lib/enquiry/reference";
 import { mergeAnswers } from "../../../lib/enquiry/save-intake";
@@ -17,6 +19,19 @@ describe("newReference", () => {
   it("uses no letter that is read as a digit or as another letter", () => {
     for (const letter of "BGILOQSZ") expect(REFERENCE_LETTERS).not.toContain(letter);
     expect(new Set(REFERENCE_LETTERS).size).toBe(REFERENCE_LETTERS.length);
+  });
+});
+
+describe("the day of an inspection, and of a laboratory's report", () => {
+  const thisYear = new Date().getUTCFullYear();
+  const inspection = (day: string) => inspectionSchema.safeParse({ by: "Ivo Castellane", day, found: "Sound.", beyondRepair: "no" });
+  const report = (reportedOn: string) => reportHeadSchema.safeParse({ laboratory: "A laboratory", reportedOn, reference: "" });
+  it("is one of these years: a slip in the year would be printed for an insurer", () => {
+    for (const read of [inspection, report]) {
+      expect(read(`${thisYear - 19}-06-01`).success).toBe(true);
+      for (const slip of ["0026-11-20", "1800-01-01", `${thisYear - 22}-01-01`]) expect(read(slip).error?.issues[0]?.message).toMatch(/look at the year/);
+      expect(read(`${thisYear + 1}-12-31`).error?.issues[0]?.message).toMatch(/has not come yet/);
+    }
   });
 });
 
