@@ -76,6 +76,10 @@ const sentence = (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(
 const hundredths = (p: number) => Math.min(99, Math.max(1, Math.round(p * 100)));
 const inHundred = (p: number, { say }: Words) => say("print.in-hundred", { n: hundredths(p) });
 
+/** Both ends alike are one number: certainty is never printed, so a laboratory's report leaves 99 and 99. */
+const rangeInHundred = ({ low, high }: { low: number; high: number }, words: Words) =>
+  hundredths(low) === hundredths(high) ? inHundred(low, words) : words.say("print.in-hundred-range", { low: hundredths(low), high: hundredths(high) });
+
 /** What an inspection found, what was measured, and the photos. */
 function seenBlocks({ inspection, assessment, photos, figures }: ConditionReport, words: Words): Block[] {
   const { say } = words;
@@ -115,10 +119,11 @@ function changeSentence(found: Measured, photos: readonly ReportPhoto[], words: 
   return Number(uncertainty) > 0 ? words.say("report.change-doubted", { ...change, doubt: decimal(Number(uncertainty), locale, 1) }) : words.say("report.change", change);
 }
 
-/** What a label names; triage keeps its words with what they say. */
+/** What a label names, and by whose reading; triage keeps its words with what they say. */
 function labelBlocks({ findings }: Assessment, { say }: Words): Block[] {
-  const [text] = findings.filter((f) => f.what === "label").map((f) => fieldsOf(f)["text"]).filter((t) => typeof t === "string" && t !== "");
-  return text ? [paragraph(say("report.label", { words: String(text).replace(/\s+/gu, " ") }))] : [];
+  const label = findings.find((f) => f.what === "label" && typeof fieldsOf(f)["text"] === "string" && fieldsOf(f)["text"] !== "");
+  if (!label) return [];
+  return [paragraph(say("report.label", { source: label.strength === "label-photo" ? "photo" : "typed", words: String(fieldsOf(label)["text"]).replace(/\s+/gu, " ") }))];
 }
 
 function fibreTable({ fibres, findings }: Assessment, words: Words): Block {
@@ -127,7 +132,7 @@ function fibreTable({ fibres, findings }: Assessment, words: Words): Block {
   return {
     kind: "table", caption: say("report.fibre-caption", { evidence }), head: [say("report.fibre"), say("report.chance"), say("report.range")],
     rows: fibres.filter((f) => f.probability >= NAMED_FROM).map((f) => [
-      sentence(words.table(`fibre.${f.fibre}.name`)), inHundred(f.probability, words), say("print.in-hundred-range", { low: hundredths(f.low), high: hundredths(f.high) }),
+      sentence(words.table(`fibre.${f.fibre}.name`)), inHundred(f.probability, words), rangeInHundred(f, words),
     ]),
   };
 }

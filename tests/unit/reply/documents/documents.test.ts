@@ -133,15 +133,26 @@ describe("the condition report", () => {
     expect(textOf(conditionReport({ ...REPORT, inspection: INSPECTION }))).toContain("Beyond economic repair, in the judgement of Ivo Castellane, who inspected it on 27 November 2026.");
     expect(textOf(conditionReport({ ...REPORT, inspection: { ...INSPECTION, isBeyondRepair: false } }))).toContain("Not beyond economic repair, in the judgement of Ivo Castellane");
   });
-  it("says what the label reads, and where the price of a new one comes from", () => {
-    const finding = (what: string, value: object | string) => ({ what, value, strength: "label-photo", from: "client", decibans: 0, staff: "", client: "" }) as unknown as ConditionReport["assessment"]["findings"][number];
+  it("says what the label reads and by whom, and where the price of a new one comes from", () => {
+    const finding = (what: string, value: object | string, strength = "label-photo") => ({ what, value, strength, from: "client", decibans: 0, staff: "", client: "" }) as unknown as ConditionReport["assessment"]["findings"][number];
     const told = (...findings: ReturnType<typeof finding>[]) => textOf(conditionReport({ ...REPORT, assessment: { ...REPORT.assessment, findings } }));
-    expect(told(finding("label", { says: "viscose", text: "100% VISCOSE\nMADE IN INDIA" }))).toContain("The label reads “100% VISCOSE MADE IN INDIA”.");
-    expect(told()).not.toContain("The label reads");
+    expect(told(finding("label", { says: "viscose", text: "100% VISCOSE\nMADE IN INDIA" }))).toContain("The label, as read in a photo, says “100% VISCOSE MADE IN INDIA”.");
+    expect(told(finding("label", { says: "viscose", text: "100% VISCOSE" }, "label-typed"))).toContain("The label, as it was written down for us, says “100% VISCOSE”.");
+    expect(told()).not.toContain("The label");
     expect(told()).toMatch(/A new one is priced by what was paid for this one in a shop, where we were told/);
     expect(told()).not.toContain("sold as silk");
-    expect(told(finding("sellerSaid", "silk"))).toContain("It was sold as silk or with silk in it. A new one of the fibre that it probably is may cost much less than was paid.");
+    expect(told(finding("sellerSaid", "silk"))).toContain("The owner says that it was sold as silk or with silk in it. A new one of the fibre that it probably is may cost much less than was paid.");
     expect(textOf(conditionReport({ ...REPORT, assessment: { ...assessmentOf({ fibres: { silk: 0.9 }, rest: { money: REPORT.assessment.money } }), findings: [finding("sellerSaid", "silk")] } }))).not.toContain("sold as silk");
+  });
+  it("prints a range whose ends are one number as that number", () => {
+    const text = textOf(conditionReport({ ...REPORT, assessment: { ...REPORT.assessment, fibres: REPORT.assessment.fibres.map((f) => ({ ...f, probability: 0.999, low: 0.998, high: 1 })) } }));
+    expect(text).toContain("99 in 100");
+    expect(text).not.toContain("99 in 100 to 99 in 100");
+  });
+  it("says of an inspected rug neither that it is still to be seen nor that an inspection is wanting", () => {
+    const text = textOf(conditionReport({ ...REPORT, inspection: INSPECTION }));
+    expect(text).not.toMatch(/when the rug was seen|an inspection and tests would/);
+    expect(text).toContain("further inspection or tests may change them");
   });
   it("has causes as chances, methods with their why, ranges of money, and our own interest", () => {
     const text = textOf(conditionReport(REPORT));
