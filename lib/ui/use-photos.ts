@@ -7,6 +7,7 @@ import { useRetell, useSay } from "./browser-words";
 import { photoLooker } from "./look-at-photo";
 import { photoLine, type PhotoLine, type Sending } from "./photo-line";
 import { pause, sendPhoto } from "./send-photo";
+import { useStayWhile } from "./use-stay-while";
 
 export type RemovePhoto = (photoId: string) => Promise<{ ok: true } | Refusal>;
 interface Options { fields: Readonly<Record<string, string>>; remove: RemovePhoto | undefined; onChange: () => void }
@@ -27,6 +28,7 @@ export function usePhotos(kept: readonly PhotoView[], options: Options) {
   const [says, setSays] = useState("");
   const [looker] = useState(photoLooker);
   useEffect(() => looker.end, [looker]);
+  // Going on to the next question loses nothing: the line goes on.
   useStayWhile(sending.some((s) => !s.refused));
   const [line] = useState<PhotoLine>(() => photoLine({
     send: (item, onProgress, signal) => sendPhoto(item.file, { kind: item.kind, key: item.key, ...options.fields }, { onProgress, signal, lost: say("picker.lost") }),
@@ -66,16 +68,6 @@ export function usePhotos(kept: readonly PhotoView[], options: Options) {
     return answer.ok;
   };
   return { photos, stayed, sending, says, add, again: line.again, putAside: line.putAside, remove };
-}
-
-/** Asks before the page is closed or read anew while something would be lost by it. Going on to the next question loses nothing: the line goes on. */
-function useStayWhile(isNeeded: boolean): void {
-  useEffect(() => {
-    if (!isNeeded) return;
-    const ask = (e: BeforeUnloadEvent) => e.preventDefault();
-    window.addEventListener("beforeunload", ask);
-    return () => window.removeEventListener("beforeunload", ask);
-  }, [isNeeded]);
 }
 
 /** A UUID (version 4). By random bytes, because `randomUUID` is missing where the page came over plain HTTP. */

@@ -11,6 +11,7 @@ import { LengthNote } from "@/lib/ui/length-note";
 import { PromiseNotes, SendingReason } from "@/lib/ui/promise-notes";
 import { REASON_CHARS } from "@/lib/enquiry/reason-limits";
 import type { ChosenTime } from "@/lib/enquiry/send-at";
+import { useStayWhile } from "@/lib/ui/use-stay-while";
 import { approve } from "./actions";
 import { Arrival } from "./arrival";
 import { enclosedOf } from "./enclosed-of";
@@ -34,7 +35,7 @@ export function ReplyDesk({ view, draft, to, tomorrow, children, tell, unkept }:
   const [refusedLength, setRefusedLength] = useState<string | null>(null);
   const [isSending, start] = useTransition();
   const router = useRouter();
-  useWarnBeforeLeaving(isDirty);
+  useStayWhile(isDirty);
 
   const onLeave = async () => {
     if (!isDirty) return;
@@ -104,16 +105,6 @@ function Theirs({ theirs, to, mine, take }: { theirs: NonNullable<EnquiryView["d
       </div>
     </div>
   );
-}
-
-/** The browser's own question before a page with unkept words is closed. */
-function useWarnBeforeLeaving(isDirty: boolean) {
-  useEffect(() => {
-    if (!isDirty) return;
-    const warn = (e: BeforeUnloadEvent) => e.preventDefault();
-    window.addEventListener("beforeunload", warn);
-    return () => window.removeEventListener("beforeunload", warn);
-  }, [isDirty]);
 }
 
 /** Fires `then` once when an instant has passed; never when it already had. */
