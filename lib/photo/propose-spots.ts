@@ -14,7 +14,7 @@ const OTHER_COLOUR = 7;
 /** A stain takes at least so many blocks that touch, and at most this share of the picture. */
 const LEAST_BLOCKS = 3;
 const MOST_SHARE = 0.4;
-/** Of what stands out, the stain's share: many things that stand out are a pattern, and a medallion is no stain. */
+/** Of what stands out, the stain’s share: many things that stand out are a pattern, and a medallion is no stain. *elicited* on the pictures of the demo */
 const ALONE_SHARE = 0.6;
 /** Of each side, what is mostly floor. */
 const MARGIN = 2;
