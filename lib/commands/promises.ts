@@ -1,5 +1,5 @@
 import { readFile } from "node:fs/promises";
-import { text } from "node:stream/consumers";
+import { buffer } from "node:stream/consumers";
 import * as z from "zod/mini";
 import { checkLetter, checkSentence, WORDS_AND_PHOTOS, type Known } from "../reply/promises/check";
 import type { Assessment } from "../triage/assessment";
@@ -24,8 +24,8 @@ const assessmentSchema = z.looseObject({
  */
 export async function promises(args: readonly string[], stdin: NodeJS.ReadableStream): Promise<string> {
   const { letter, assessment, lines } = optionsOf(args);
-  const known: Known = assessment === null ? WORDS_AND_PHOTOS : { assessment: await readAssessment(assessment), inspected: false };
-  const words = letter === "-" ? await text(stdin) : await read(letter);
+  const known: Known = assessment === null ? WORDS_AND_PHOTOS : { assessment: await readAssessment(assessment) };
+  const words = letter === "-" ? textOf(await buffer(stdin), "What stands on standard input") : await read(letter);
   const found = lines ? words.split(/\r?\n/u).filter((l) => l.trim() !== "").flatMap((line) => checkSentence(line.trim(), known)) : checkLetter(words, known);
   return JSON.stringify(found, null, 2);
 }
@@ -49,10 +49,18 @@ function optionsOf(args: readonly string[]): { letter: string; assessment: strin
 }
 
 async function read(name: string): Promise<string> {
+  const bytes = await readFile(name).catch((error: unknown) => { throw new CommandError(`${name} cannot be read: ${readError(error)}.`); });
+  return textOf(bytes, name);
+}
+
+/** Letters as text in UTF-8; anything else would be judged as gibberish and pass. */
+function textOf(bytes: Uint8Array, name: string): string {
+  const not = new CommandError(`${name} is no plain text in UTF-8. Save the letter as text first.`);
+  if (bytes.includes(0)) throw not;
   try {
-    return await readFile(name, "utf8");
-  } catch (error) {
-    throw new CommandError(`${name} cannot be read: ${readError(error)}.`);
+    return new TextDecoder("utf-8", { fatal: true }).decode(bytes);
+  } catch {
+    throw not;
   }
 }
 

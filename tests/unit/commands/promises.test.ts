@@ -36,6 +36,13 @@ describe("npm run promises", () => {
   ] as const)("refuses %j in one line", async (args, say) => {
     await expect(promises([...args], Readable.from([""]))).rejects.toThrow(say);
   });
+  it("refuses what is no text, instead of passing it as honest", async () => {
+    const picture = path.join(folder, "letter.jpg");
+    writeFileSync(picture, Buffer.from([0xff, 0xd8, 0xff, 0xe0, 0x41, 0x42]));
+    await expect(promises([picture], Readable.from([""]))).rejects.toThrow(/no plain text in UTF-8/);
+    await expect(promises([file("nul.txt", "Good day.\0")], Readable.from([""]))).rejects.toThrow(/no plain text/);
+    await expect(promises(["-"], Readable.from([Buffer.from([0xc3, 0x28])]))).rejects.toThrow(/standard input is no plain text/);
+  });
   it("refuses what is no assessment", async () => {
     const letter = file("l.txt", "Good day.");
     await expect(promises([letter, "--assessment", file("x.json", "{")], Readable.from([""]))).rejects.toThrow(/is not JSON/);
