@@ -3,6 +3,7 @@ import * as z from "zod/mini";
 import { checkLetter, checkSentences, knownOf, type Known, type Overpromise } from "../reply/promises/check";
 import type { Tx } from "../store/database";
 import { NEWEST_FIRST } from "../store/row-order";
+import { STANDING_INSPECTIONS } from "./document-facts";
 import { ok, refuse, type Result } from "./caller";
 import { sendingReasonSchema } from "./sending-reason";
 import { assessmentOf } from "./stored";
@@ -23,8 +24,8 @@ export async function holdToPromises(tx: Tx, { enquiryId, kind, text, reason }: 
 }
 
 async function knownIn(tx: Tx, enquiryId: string): Promise<Known> {
-  const rugs = await tx.rug.findMany({ where: { enquiryId }, select: { assessments: { orderBy: NEWEST_FIRST.createdAt, take: 1, select: { result: true } } } });
-  return knownOf(rugs.map((r) => (r.assessments[0] ? assessmentOf(r.assessments[0].result) : null)));
+  const rugs = await tx.rug.findMany({ where: { enquiryId }, select: { inspections: { ...STANDING_INSPECTIONS, take: 1, select: { isBeyondRepair: true } }, assessments: { orderBy: NEWEST_FIRST.createdAt, take: 1, select: { result: true } } } });
+  return knownOf(rugs.map((r) => ({ assessment: r.assessments[0] ? assessmentOf(r.assessments[0].result) : null, inspection: r.inspections[0] ?? null })));
 }
 
 /** The first of them, in one sentence. */

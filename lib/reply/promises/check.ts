@@ -12,11 +12,11 @@ import { expression } from "./vocabulary";
 /** A sentence that says more than is known; of something left out, `sentence` is empty. */
 export interface Overpromise { readonly sentence: string; readonly rule: RuleId | "left-out"; readonly why: string; readonly suggestion: string }
 
-/** What is known beside the letter. Without an assessment: words and photos. `inspected`: a named person has seen the rug. */
-export interface Known { readonly assessment: Assessment | null; readonly inspected: boolean }
-export const WORDS_AND_PHOTOS: Known = { assessment: null, inspected: false };
-/** What a letter about these rugs is held against: the assessment of an only rug; of several, words and photos. */
-export const knownOf = ([only, ...more]: readonly (Assessment | null)[]): Known => ({ assessment: more.length === 0 ? (only ?? null) : null, inspected: false });
+/** What is known of a rug beside the letter. Without an assessment: words and photos. `inspection`: what a named person who has had it in hand found of it. */
+export interface Known { readonly assessment: Assessment | null; readonly inspection?: { readonly isBeyondRepair: boolean } | null }
+export const WORDS_AND_PHOTOS: Known = { assessment: null };
+/** What a letter about these rugs is held against: what is known of an only rug; of several, words and photos. */
+export const knownOf = ([only, ...more]: readonly Known[]): Known => (only && more.length === 0 ? only : WORDS_AND_PHOTOS);
 
 interface Compiled { readonly rule: Rule; readonly pattern: Pattern; readonly re: () => RegExp }
 const ALL: readonly Compiled[] = RULES.flatMap((rule) => rule.patterns.map((pattern) => ({ rule, pattern, re: expression(pattern.catches, "gu") })));
@@ -60,7 +60,7 @@ const caughtIn = (sentence: string): Compiled[] =>
  * care), and what claims by denying ("nobody could tell it from new"), whose denial counts as care.
  */
 const standsAmongCare = ({ rule, pattern }: Compiled): boolean =>
-  (rule.id === "harm" && pattern.also?.includes("softened") !== true) || pattern.except?.includes("negated") === true;
+  pattern.despiteCare === true || (rule.id === "harm" && pattern.also?.includes("softened") !== true) || pattern.except?.includes("negated") === true;
 
 /** As `matchAll`, which would make a copy of the expression each time, and compile it anew. */
 function placesIn(clause: string, re: RegExp): { start: number; end: number }[] {
@@ -78,9 +78,14 @@ function isExcused({ rule, pattern }: Compiled, found: Catch): boolean {
   return [...rule.excuses, ...(pattern.also ?? [])].some((e) => !pattern.except?.includes(e) && excused(e, found));
 }
 
-/** A rule that what is known has lifted: a tested fibre may be named, an inspected rug given up. */
-const lifted = (rule: RuleId, sentence: string, { assessment, inspected }: Known): boolean =>
-  ((rule === "certainty" || rule === "sureness") && assessment !== null && isTested(sentence, assessment)) || (rule === "verdict" && inspected);
+/** A rule that what is known has lifted: a tested fibre may be named, a rug found beyond repair given up, work on one that was seen priced. */
+function lifted(rule: RuleId, sentence: string, { assessment, inspection }: Known): boolean {
+  if (rule === "verdict") return inspection?.isBeyondRepair === true;
+  if (rule === "number") return !!inspection && PRICED().test(plainOf(sentence));
+  return (rule === "certainty" || rule === "sureness") && assessment !== null && isTested(sentence, assessment);
+}
+/** An amount of money, and no other figure that an inspection leaves open. */
+const PRICED = expression("^(?!.*(?:%|\\b(?:per ?cent|years?|decades?|worth|value[sd]?|insure)\\b)).*\\b(?:AMOUNT|price|cost|charge|fee|quote)");
 
 /** One sentence against everything that is known. */
 export function checkSentence(sentence: string, known: Known): Overpromise[] {

@@ -8,6 +8,6 @@ export function usePromises(view: Pick<EnquiryView, "rugs">, text: string, kind:
   const [reason, write] = useState("");
   const settled = useDeferredValue(text);
   const { rugs } = view;
-  const found = useMemo(() => (kind === "reply" ? checkLetter : checkSentences)(settled, knownOf(rugs.map((r) => r.assessment))), [settled, rugs, kind]);
+  const found = useMemo(() => (kind === "reply" ? checkLetter : checkSentences)(settled, knownOf(rugs)), [settled, rugs, kind]);
   return { found, reason, write };
 }

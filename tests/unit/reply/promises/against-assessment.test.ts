@@ -3,7 +3,7 @@ import { checkLetter, checkSentence, type Known } from "../../../../lib/reply/pr
 import { FIRST_AID_SAID, assessmentOf, range } from "../make";
 
 const known = (rest: Parameters<typeof assessmentOf>[0]["rest"], fibres = { viscose: 0.72 }, strength: "told" | "bench" = "told"): Known =>
-  ({ assessment: assessmentOf({ fibres, words: "likely", evidence: [{ what: "touch", value: "cool-slippery", strength }], rest: { improvement: range(10, 30, 55), lifeYears: range(1, 2.5, 5), money: { currency: "EUR", clean: range(100, 115, 160), cutDown: null, replace: null, valueToday: null }, ...rest } }), inspected: false });
+  ({ assessment: assessmentOf({ fibres, words: "likely", evidence: [{ what: "touch", value: "cool-slippery", strength }], rest: { improvement: range(10, 30, 55), lifeYears: range(1, 2.5, 5), money: { currency: "EUR", clean: range(100, 115, 160), cutDown: null, replace: null, valueToday: null }, ...rest } }) });
 const rules = (sentence: string, k: Known = known({})) => checkSentence(sentence, k).map((o) => o.rule);
 
 describe("a sentence against its assessment", () => {
@@ -36,9 +36,17 @@ describe("a sentence against its assessment", () => {
     expect(rules("The pile is silk.", tested)).toEqual(["certainty"]);
     expect(rules("The pile is viscose.", known({}, { viscose: 0.97 }))).toEqual(["certainty"]);
   });
-  it("lets a rug be given up once somebody has inspected it", () => {
+  it("lets a rug be given up once somebody who had it in hand found it beyond repair", () => {
     expect(rules("Your rug is beyond economic repair.")).toEqual(["verdict"]);
-    expect(rules("Your rug is beyond economic repair.", { ...known({}), inspected: true })).toEqual([]);
+    expect(rules("Your rug is beyond economic repair.", { ...known({}), inspection: { isBeyondRepair: false } })).toEqual(["verdict"]);
+    expect(rules("Your rug is beyond economic repair.", { ...known({}), inspection: { isBeyondRepair: true } })).toEqual([]);
+  });
+  it("lets work be priced once somebody has inspected the rug, and nothing else be one figure", () => {
+    const inspected: Known = { ...known({}), inspection: { isBeyondRepair: false } };
+    expect(rules("Cleaning costs £150.")).toEqual(["number"]);
+    expect(rules("Cleaning costs £150.", inspected)).toEqual([]);
+    expect(rules("Cleaning costs £60.", inspected)).toEqual(["number"]);
+    for (const figure of ["It is worth £900.", "It has another ten years in it.", "Cleaning costs £150 and it will last 9 years."]) expect(rules(figure, inspected)).toContain("number");
   });
 });
 
