@@ -6,6 +6,7 @@ const ONLY = "(?:only|sole|one|hardest|biggest|last|chief) (?:\\w+ )?(?:difficul
 /** What a sentence means without saying it outright, for the rule it breaks: by a sign, a joke, an old story, by what ought to have been. */
 export const IMPLIED: Readonly<Partial<Record<RuleId, readonly Pattern[]>>> = {
   certainty: [
+    p("\\bnot (?:think|believe|see) (?:that )?(?:there is )?(?:any|a|the) need (?:to (?:test|inspect|look|see)|for (?:an?|any) (?:\\w+ )?(?:test|inspection|visit|look))\\b", { except: ["negated", "undecided"] }),
     // A sign that proves a fibre, or rules one out
     p("^(?!.*\\bCLOSER\\b).*\\bSIGN\\b.{0,60}?\\bSETTLES", { also: ["softened"] }),
     own("(?<!\\bwe )(?<!\\bi )\\b(?:there (?:is|are)|contains?|holds?|you have|has|have) (?:no|zero|not (?:an?|one|any)(?: \\w+)?(?: (?:strand|thread|fibre|trace|scrap|shred|hint|bit) of)?) (?:\\w+ )?FIBRE\\b(?! (?:label|sample|yarn))"),
@@ -62,6 +63,8 @@ export const IMPLIED: Readonly<Partial<Record<RuleId, readonly Pattern[]>>> = {
     own("\\bthere is nothing (?:\\w+ )?(?:to|worth) (?:test|testing|fear|worry)\\b"),
   ],
   result: [
+    p("\\byou will find (?:it|RUG|the \\w+) (?:to be )?(?:PERFECT|as (?:good|bright|clean|soft|fresh))\\b", { except: ["hedged"], also: ["undecided"] }),
+    own("\\bnot (?:think|believe|expect|see|imagine) (?:that )?(?:a single|one|any|an?) TROUBLE (?:will|would|is going to) (?:stay|remain|show|be (?:left|seen|visible)|survive)\\b"),
     // Nothing that could change it
     p("\\b(?:is|are) (?:certain|settled|fixed|guaranteed|assured|a given)\\b.*\\b(?:does|do|will|can) not (?:depend|hang|turn) on\\b", { except: ["negated", "undecided"] }),
     p("\\b(?:even|nobody|no one)\\b.{0,50}\\b(?:can|could|cannot|would) (?:\\w+ )?(?:say|tell|see|find) where\\b(?=.*\\b(?:RUGPART|TROUBLE|tears?|holes?|patch|repair|darn\\w*)\\b)", { except: ["negated", "hedged", "undecided"] }),

@@ -16,6 +16,8 @@ export interface Pattern {
   readonly also?: readonly Excuse[];
   /** Excuses of the rule that do not hold: the pattern is a negation or a hedge itself. */
   readonly except?: readonly Excuse[];
+  /** However careful its words weigh, the sentence is still caught: what it says is short and bare. */
+  readonly despiteCare?: true;
 }
 
 export interface Rule {

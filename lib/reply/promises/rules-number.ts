@@ -1,6 +1,8 @@
 import { IMPLIED } from "./implied";
 import { p, type Rule } from "./rule";
 
+const NO_SIDE_COST = "(?<=^(?!.*\\b(?:inspection|tests?|testing|visit|laborator\\w+|report|estimate|a square|per square|an hour|paid|last (?:time|year|week))\\b).*)";
+
 /** One figure for years, money or per cent. */
 export const NUMBER: Rule = {
   id: "number", what: "gives one number where only a range is known",
@@ -20,6 +22,8 @@ export const NUMBER: Rule = {
     p("\\b(?:price|charge|fee|quote|figure|cost|sum|bill|total)\\b.*\\b(?:fixed|final|firm|guaranteed|whatever (?:we|happens)|will not (?:change|be revised|rise|go up)|under any|no matter what|to the penny|locked)\\b", { except: ["negated", "ranged"] }),
     p("\\b(?:doubles?|doubling|trebles?|triples?|quadruples?)\\b (?:the|its|what|your|in)\\b", { also: ["softened"] }),
     p("\\b(?:will|shall|can|going to|is bound to) (?:\\w+ )?(?:add|increase|double|treble|raise|boost|improve|enhance)\\b.{0,30}\\b(?:value|price|worth|resale)\\b|\\b(?:worth|value) (?:\\w+ )?(?:twice|double|more than (?:ever|you|before))\\b|\\b(?:good|safe|sound) investment\\b|\\bgain\\w*\\b.{0,25}\\bin value\\b", { also: ["softened"] }),
+    // One amount for the work itself; what looking, fetching or keeping costs is ours to say
+    p(`${NO_SIDE_COST}\\b(?:WORK\\b(?: \\w+){0,4}? (?:is|are|costs?|comes? to|will be|would be|you pay|(?:we|i) (?:ask|charge|want))(?: \\w+){0,2}? AMOUNT|(?:pay|charge|ask|costs?|price) (?:\\w+ ){0,3}?AMOUNT (?:for|to) (?:\\w+ ){0,3}?WORK\\b|do it for AMOUNT)`, { also: ["softened"], except: ["hedged"], despiteCare: true }),
     p("CURRENCY ?NUMBER\\b.*\\b(?:not|never) (?:\\w+ ){0,2}(?:ask|charge|pay|bill|be asked|be charged)\\b.*\\b(?:more|extra|a penny|else)\\b", { except: ["negated", "ranged"] }),
     // Said in other words
     p("\\bNUMBER ?(%|per ?cent)( chance)?\\b|\\b(chance|improv\\w+|better|back|gone|fade|comes? out)\\b.*\\bNUMBER ?(%|per ?cent)"),

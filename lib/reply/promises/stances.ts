@@ -98,6 +98,31 @@ const STANCES: readonly Stance[] = [
     shows: expression("(?:^|\\band )\\w+, no\\b|^(?:please )?leave the \\w+ (?:and the \\w+ )?in (?:the|its|their) (?:cupboard|drawer|box|bottle|shed|kitchen|garage)\\b"),
     unless: expression("\\b(?:yes|but|no (?:problem|worries|doubt|trouble)|FIBRE|take|use|rub|scrub)\\b"),
   },
+  { // What somebody else said, by the client's account
+    lifts: ["result", "certainty", "safety", "sureness"],
+    shows: expression("^(?:as |that )?(?:(?:you|the \\w+ you sent) (?:wrote|write|told us|said|say|says|mention|mentioned|mentions|report|reported|heard|quote)\\b.*\\b(?:said|says|told|assured|promised|claimed|called|swears?|swore|vowed|it is|it was|that)|you were (?:told|promised|assured))\\b"),
+    unless: expression("\\b(?:right|rightly|correct(?:ly)?|true|so (?:it|they|we) (?:is|are|will)|which it is|and (?:it|so|we|that) (?:is|will|can|are)|we agree|agree|indeed|SURELY(?<!completely))\\b|[;:]"),
+  },
+  { // What a name does not make of a rug
+    lifts: ["certainty", "sureness"],
+    shows: expression("\\b(?:does|do|did|would|will|need) not make (?:it|this|that|them|RUG|an? (?:rug|pile|yarn)) (?:FIBRE|so|one|better|older|an? \\w+)\\b"),
+    unless: expression("\\b(?:but|it is only|this is|yours is|because)\\b"),
+  },
+  { // What even the best work leaves
+    lifts: ["result", "sureness"],
+    shows: expression("\\beven (?:an?|the|our) (?:most )?(?:\\w+ )?(?:PERFECT|careful|gentle|best|finest|PROCESS)(?: \\w+){0,3} (?:would|will|can|could|may) ?not (?:bring|give|put|restore|undo|remove|reverse|take|make|return|mend|lift|hide|reach)\\b"),
+    unless: expression("\\b(?:but|only we|ours|we can|any harm)\\b"),
+  },
+  { // What we do not believe will come of it
+    lifts: ["result", "certainty", "sureness"],
+    shows: expression("\\b(?:we|i) (?:do|would|should|could) not (?:think|believe|expect|suppose|imagine) (?:that )?(?:it|they|this|RUG|the \\w+) (?:will|would|can|could|is|are|was) (?:ever )?(?!not\\b|no\\b|harm|hurt|run|bleed|shrink|fade|fail|need|cost|take|come back|return)\\w+"),
+    unless: expression("\\b(?:but|nothing|nobody|no one|a single|any (?:trouble|problem|harm|risk|need))\\b"),
+  },
+  { // Leaving it in peace
+    lifts: ["safety", "sureness"],
+    shows: expression("\\bsafe (?:enough )?to (?:leave|keep) (?:it|RUG) (?:where it is|as it is|there|be|alone|flat|rolled|in the (?:shade|dark))\\b"),
+    unless: expression("\\b(?:wet|damp|soaked|moist|heater|heating|radiator|sun|weeks|months|years|SURELY|WHOLLY|any (?:trouble|harm|risk))\\b"),
+  },
   { // What the client told, given back
     lifts: ["sureness"],
     shows: expression("^(?:as )?you (?:bought|paid|told us|wrote|mentioned|sent|asked|used)\\b"),
@@ -111,7 +136,7 @@ const STANCES: readonly Stance[] = [
   { // What the workshop does with rugs in its care, and what it charges for that
     lifts: ["sureness", "number"],
     shows: expression("\\b(?:(?:we|our \\w+|the workshop) (?:charge|ask|take|accept|deduct)|(?:inspection|call-out|collection|delivery|storage|laboratory|lab|minimum|booking|test|testing) (?:fee|charge|price|cost)s?|(?:a|the|your|our) deposit (?!scheme)|invoice|receipts?|price list|cost (?:more|less)\\b.*\\b(?:if|when)|fee\\b.*\\b(?:covers?|includes?|is for|taken off|comes? off|refund\\w*|goes towards)|an hour|per hour|a square (?:metre|foot|meter)|stairs|(?:will|can|shall) (?:carry|fetch|collect|pick it up|drop (?:it|them) off|park|call at)|slip\\b|lab(?:oratory)? (?:will |would )?(?:want|need|take|ask|send|write)|lift to|bus|ring the bell|up (?:\\w+ )?steps|(?:we|i) (?:will |shall |always )?(?:write down|note|list|record|log|photograph)\\b|you (?:will|would|may) (?:need|have|want) to (?:bring|come|ask|send|ring|wait|sign|measure|lift|tell|hold|decide|choose)|(?:nobody|no one) (?:is going to|will|would) (?:laugh|mind|hurry|press|judge|rush|think (?:less|the worse))|easily (?:confused|mistaken)|mistaken for|hard to tell apart|train|gate|car park|entrance|price is an? (?:range|guess|estimate)|(?:needs?|takes?|took) (?:\\w+ ){0,4}(?:days?|weeks?)|per (?:mile|week|month|fibre|sample)|a (?:mile|week|month)\\b|(?:stored?|kept|rolled|wrapped|labelled|labeled|numbered|tagged|hung|shelved|booked in|insured by us|insured while)|(?:days?|hours?) to dry|store|store-?room|shelves|alarm|courier|parcel|envelope)\\b"),
-    unless: expression("\\b(?:(?<!\\bany )TROUBLE (?:\\w+ ){0,3}(?:gone|out|in it)|PERFECT|FORMER|IDIOM|OATH|spotless|gone|last word|in all|whatever|worth|clean(?:ing)? it|the (?:repair|cleaning|wash|work) (?:costs?|comes|is)|never|nothing will|for good|guarantee|fixed|final|extra|even if|lasts?|years?)\\b"),
+    unless: expression("\\b(?:(?<!\\bany )TROUBLE (?:\\w+ ){0,3}(?:gone|out|in it)|PERFECT|FORMER|IDIOM|OATH|spotless|gone|last word|in all|whatever|worth|clean(?:ing)? it|the (?:repair|cleaning|wash|work) (?:costs?|comes|is)|never|nothing will|for good|guarantee|fixed|final|extra|even if|lasts?|years?)\\b|AMOUNT (?:for|to) (?:\\w+ ){0,3}?WORK\\b|\\bWORK (?:we|i) (?:ask|charge|want)(?: \\w+)? AMOUNT"),
   },
 ];
 

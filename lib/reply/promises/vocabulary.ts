@@ -3,7 +3,7 @@ import { IMPLIED_WORDS } from "./vocabulary-implied";
 import { PEOPLE } from "./vocabulary-people";
 import { SURE_WORDS } from "./vocabulary-sure";
 import { THINGS } from "./vocabulary-things";
-import { list } from "./words";
+import { list, nouns, verbs } from "./words";
 
 /** What the words in capitals of a rule stand for; they may stand in one another. */
 export const VOCABULARY: Readonly<Record<string, string>> = {
@@ -13,6 +13,9 @@ export const VOCABULARY: Readonly<Record<string, string>> = {
   MARK: list(["(?:the|this|that|such|your|every|any)? ?(?:brown(?:ed)? |old |fresh |dark |wine |red |yellow )?(?:mark|stain|spot|ring|edge|smell|odour|browning|colour|spill|urine|patch|red|wine|tide line|ink)s?(?: marks?)?"]),
   NUMBER: list(["[0-9][0-9.,]*", "a hundred", "(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:[- ](?:one|two|three|four|five|six|seven|eight|nine|odd))?",
     "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve", "fifteen"]),
+  AMOUNT: "(?:CURRENCY ?NUMBER|NUMBER(?: hundred| thousand)? ?(?:quid|pounds|euros|dollars|francs|grand)\\b)",
+  /** What is done to a rug for money. */
+  WORK: list([nouns("wash, clean, treatment, repair"), verbs("wash, clean, repair, refringe, reweave, restore, mend"), "(?:new|fresh) fringes?"]),
   CURRENCY: list(["€", "£", "\\$", "eur", "gbp", "usd", "chf"]),
   HARM: list(["fold marks?", "creases?", "moths?", "shrinkage", "fading", "halos?", "specks?", "crush marks?", "dents?", "bleeding", "dye bleed", "holes?", "repairs?", "dust", "dirt", "pet hair", "wax", "rust", "mould", "mildew"]),
   OUTCOME: list(["come (?:right )?(?:out|off|up|back)", "drop out", "fall out", "wash (?:right |straight |clean )?out", "bleach out", "brush out", "disappear", "vanish", "melt away", "fade away", "go away", "be gone", "100 ?% gone", "gone", "be nowhere", "immaculate", "flawless",
