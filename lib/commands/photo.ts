@@ -43,11 +43,15 @@ export async function photo(args: readonly string[]): Promise<string> {
       spots: compared ? { proposed: spots === null, ...compared, comparison: await measureSpots(copy, compared) } : null,
       plan: plan === null ? null : typeof plan === "string" ? plan : { widthCm: plan.widthCm, lengthCm: plan.lengthCm, sides: sidesIn(taken.photo, corners as unknown as Corners, plan), centreOfPhoto: plan.toPlan({ x: 0.5, y: 0.5 }) },
       ...(label ? { label: await labelIn(path.join(into, photoFileName(taken.photo.id, "full"))) } : {}),
-    }, null, 2);
+    }, figures, 2);
   } finally {
     await rm(into, { recursive: true, force: true });
   }
 }
+
+/** Nothing that is measured in a photo is known to more places. */
+const PLACES = 6;
+const figures = (_: string, value: unknown): unknown => (typeof value === "number" && !Number.isInteger(value) ? Number(value.toPrecision(PLACES)) : value);
 
 /** What is read of the label, and what its words say; null where there is no print. */
 async function labelIn(file: string) {
@@ -94,5 +98,5 @@ function sizeOf(text: string): { widthCm: number; lengthCm: number } {
 if (import.meta.filename === process.argv[1]) {
   await runCommand(async () => {
     console.log(await photo(process.argv.slice(2)));
-  });
+  }, USAGE);
 }
