@@ -33,15 +33,17 @@ export async function saveParagraph(caller: Caller, { id, seen, input }: Paragra
   });
 }
 
-/** The first fault of each field. */
-const byField = (faults: readonly Fault[]) => Object.fromEntries([...faults].reverse().map(({ field, say }) => [field, say]));
+/** Every fault under its field, one after the other. */
+const byField = (faults: readonly Fault[]): Record<string, string> =>
+  Object.fromEntries([...new Set(faults.map(({ field }) => field))].map((field) => [field, faults.filter((f) => f.field === field).map(({ say }) => say).join(" ")]));
 
 /** Why a wording is not kept; null where it may be. Words that say more than is known take a reason. */
 function refused(id: string, wording: Wording, reason: string): Refusal | null {
-  const faults = faultsOf(id, wording);
-  if (faults.length > 0) return refuse("invalid", "Please look at the paragraph again.", byField(faults));
-  const [over] = overpromisesOf(wording);
-  if (!over || sendingReasonSchema.safeParse(reason).success) return null;
-  const say = `“${over.sentence}” ${over.why} ${over.suggestion} To keep it as it is, say why.`;
-  return refuse("invalid", say, { reason: say });
+  const faults = byField(faultsOf(id, wording));
+  const over = sendingReasonSchema.safeParse(reason).success ? [] : overpromisesOf(wording);
+  const why = over.map((o) => `“${o.sentence}” ${o.why} ${o.suggestion}`).join(" ");
+  const asks = why === "" ? {} : { reason: `${why} To keep ${over.length === 1 ? "it as it is" : "them as they are"}, say why.` };
+  const wrong = { ...faults, ...asks };
+  if (Object.keys(wrong).length === 0) return null;
+  return refuse("invalid", Object.keys(faults).length > 0 ? "Please look at the paragraph again." : asks.reason ?? "", wrong);
 }

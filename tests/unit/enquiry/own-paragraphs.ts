@@ -51,6 +51,10 @@ export function ownParagraphs(): void {
       expect(await database().paragraphVersion.count()).toBe(before);
       expect(await saveParagraph(await owner(), { id: "no-such", seen: 0, input: input({}) }, NOW)).toMatchObject({ ok: false, code: "not-found" });
     });
+    it("names everything that is wrong at once, so that nobody mends a paragraph fault by fault", async () => {
+      const saved = await saveParagraph(await owner(), { id: null, seen: 0, input: input({ place: "notes", text: "The stain {goes} will come out. Every colour is fast. {" }) }, NOW);
+      expect(saved).toMatchObject({ ok: false, code: "invalid", fields: { text: expect.stringMatching(/no \{goes\}.*A brace stands open/u), reason: expect.stringMatching(/come out.*Every colour is fast.*say why/u) } });
+    });
     it("takes words that say more than we know only with a reason, and keeps the reason", async () => {
       const promise = input({ place: "notes", text: "The stain will come out." });
       expect(await saveParagraph(await owner(), { id: null, seen: 0, input: promise }, NOW)).toMatchObject({ ok: false, fields: { reason: expect.stringContaining("will come out") } });
