@@ -23,4 +23,4 @@ async function main(): Promise<void> {
   if (photosMissing.length > 0) console.log(`${photosMissing.length} photos have no file any more and are not in it: ${photosMissing.join(", ")}`);
 }
 
-if (import.meta.filename === process.argv[1]) await runCommand(main);
+if (import.meta.filename === process.argv[1]) await runCommand(main, USAGE);

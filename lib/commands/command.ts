@@ -17,10 +17,17 @@ export function checkNode(version: string): void {
   }
 }
 
-/** Runs a command's main function, and ends the process with what it returns, 2 for a plain refusal, or 1 for a fault. */
-export async function runCommand(main: () => Promise<number | void>): Promise<never> {
+/**
+ * Runs a command's main function, and ends the process with what it returns, 2 for a plain refusal, or 1 for a fault. Asked for help, it
+ * only says how it is called.
+ */
+export async function runCommand(main: () => Promise<number | void>, usage?: string): Promise<never> {
   try {
     checkNode(process.version);
+    if (usage !== undefined && asksForHelp(process.argv.slice(2))) {
+      console.log(usage);
+      process.exit(0);
+    }
     process.exit((await main()) ?? 0);
   } catch (error) {
     const plain = error instanceof Error && PLAIN.has(error.name);
@@ -28,6 +35,9 @@ export async function runCommand(main: () => Promise<number | void>): Promise<ne
     process.exit(plain ? 2 : 1);
   }
 }
+
+/** Whether help is asked for, as GNU programs and most others let it. */
+export const asksForHelp = (args: readonly string[]): boolean => args.some((arg) => arg === "--help" || arg === "-h");
 
 const seconds = (ms: number) => (ms < 1_000 ? "under a second" : ms < 90_000 ? `${Math.round(ms / 1_000)} s` : `${Math.round(ms / 60_000)} min`);
 

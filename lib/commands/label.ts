@@ -2,7 +2,7 @@ import { text } from "node:stream/consumers";
 import { readLabel, type LabelReading } from "../triage/read-label";
 import { CommandError, runCommand } from "./command";
 
-const USAGE = `npm run label -- "80% WOOL 20% VISCOSE" reads one label, and each further text another; without a text, each line of standard input is a label.
+export const USAGE = `npm run label -- "80% WOOL 20% VISCOSE" reads one label, and each further text another; without a text, each line of standard input is a label.
 Each answer is one line of JSON: components (part: pile, ground, fringe, whole; fibres: fibre, percent or null), doubts, suggests, rules.
 Fibres: silk, wool, hair, cotton, mercerised-cotton, linen, hemp, ramie, jute, sisal, coir, abaca, viscose, modal, lyocell, cupro, acetate,
 triacetate, bamboo, art-silk, polyamide, polyester, polypropylene, acrylic, modacrylic, elastane, metal, rare, synthetic, other-fibres.`;
@@ -15,7 +15,6 @@ const line = ({ components, doubts, suggests, rules }: LabelReading) => JSON.str
  * @throws CommandError for an unknown option, or where a person at a terminal gives no text.
  */
 export async function label(args: readonly string[], stdin: NodeJS.ReadableStream & { isTTY?: boolean }): Promise<string> {
-  if (args.includes("--help")) return USAGE;
   const unknown = args.find((a) => a.startsWith("--"));
   if (unknown) throw new CommandError(`There is no option ${unknown}. ${USAGE}`);
   if (args.length > 0 && !(args.length === 1 && args[0] === "-")) return args.map((words) => line(readLabel(words))).join("\n");
@@ -27,5 +26,5 @@ export async function label(args: readonly string[], stdin: NodeJS.ReadableStrea
 if (import.meta.filename === process.argv[1]) {
   await runCommand(async () => {
     console.log(await label(process.argv.slice(2), process.stdin));
-  });
+  }, USAGE);
 }

@@ -15,4 +15,4 @@ async function main(): Promise<void> {
   console.log(`Open this link within ten minutes, once, to set a new password for ${address}:\n   ${made.value.link}`);
 }
 
-if (import.meta.filename === process.argv[1]) await runCommand(main);
+if (import.meta.filename === process.argv[1]) await runCommand(main, USAGE);

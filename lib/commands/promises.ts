@@ -81,5 +81,5 @@ async function readAssessment(name: string): Promise<Assessment> {
 if (import.meta.filename === process.argv[1]) {
   await runCommand(async () => {
     console.log(await promises(process.argv.slice(2), process.stdin));
-  });
+  }, USAGE);
 }

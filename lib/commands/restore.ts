@@ -25,4 +25,4 @@ async function main(): Promise<void> {
   if (before !== null) console.log(`What was here before is in ${before}; remove it when you are sure.`);
 }
 
-if (import.meta.filename === process.argv[1]) await runCommand(main);
+if (import.meta.filename === process.argv[1]) await runCommand(main, USAGE);

@@ -127,5 +127,5 @@ async function assessFile(file: EnquiryFile, { folder, now }: { folder: string; 
 if (import.meta.filename === process.argv[1]) {
   await runCommand(async () => {
     console.log(await triage(process.argv.slice(2), { stdin: process.stdin, now: new Date() }));
-  });
+  }, USAGE);
 }

@@ -2,7 +2,7 @@ import { spawnSync } from "node:child_process";
 import { Readable } from "node:stream";
 import { describe, expect, it } from "vitest";
 import { CommandError } from "../../../lib/commands/command";
-import { label } from "../../../lib/commands/label";
+import { label, USAGE } from "../../../lib/commands/label";
 import { CLASS_OF_FINE } from "../../../lib/trade/label-fibres";
 import type { LabelReading } from "../../../lib/triage/read-label";
 
@@ -26,9 +26,8 @@ describe("npm run label", () => {
     expect(readings[1]).toEqual({ components: [], doubts: [], suggests: [], rules: [] });
   });
 
-  it("names every fibre it may print in its help", async () => {
-    const help = await label(["--help"], stdin());
-    const named = new Set((help.split("Fibres:")[1] as string).match(/[\w-]+/gu));
+  it("names every fibre it may print in its help", () => {
+    const named = new Set((USAGE.split("Fibres:")[1] as string).match(/[\w-]+/gu));
     expect([...named].sort()).toEqual(Object.keys(CLASS_OF_FINE).sort());
   });
 
