@@ -17,6 +17,17 @@ export interface RugForDraft {
   /** First aid that the client's own words call for, which nobody has asked about yet; none where it was answered. */
   wetByWords?: LetterSign["firstAid"] | null;
 }
+/** What came since a letter of ours. */
+export interface Came {
+  /** The client wrote, by mail or on their own page. */
+  message: boolean;
+  /** The client answered questions. */
+  answers: boolean;
+  /** How many photos came. */
+  photos: number;
+  /** A bench test or a report was recorded. */
+  tested: boolean;
+}
 export interface FactsInput {
   rug: RugForDraft;
   enquiry: EnquiryAnswers;
@@ -24,6 +35,8 @@ export interface FactsInput {
   rugs: number;
   hasTelephone: boolean;
   hasName: boolean;
+  /** null in a first letter. */
+  came: Came | null;
 }
 
 /** Piles that hold viscose. */
@@ -100,7 +113,7 @@ export function replacePrice({ money }: Assessment): Range | null {
   return price && typeof price !== "string" && isTellingPrice(price) ? price : null;
 }
 
-function given({ rug: { assessment: a, wetByWords }, hasTelephone, hasName }: FactsInput): string[] {
+function given({ rug: { assessment: a, wetByWords }, hasTelephone, hasName, came }: FactsInput): string[] {
   const asks = asksOf(a, likelyMechanisms(a), wetByWords);
   const has = {
     improvement: a.improvement, "first-aid": a.firstAid, "said-wet": wetByWords, "said-flood": wetByWords === "hands-off",
@@ -108,6 +121,7 @@ function given({ rug: { assessment: a, wetByWords }, hasTelephone, hasName }: Fa
     photos: asks.photos.length, questions: asks.questions.length, "one-ask": asks.one,
     "costs-more": costsMore(a), "price-against-silk": speaksAgainstSilk(a), "wet-unknown": isWetUnknown(a) && !a.firstAid && !wetByWords,
     referral: a.advice.referTo, telephone: hasTelephone, name: hasName,
+    came: came && (came.message || came.answers || came.photos > 0), tested: came?.tested,
     "doubtful-worth": (a.beyondRepair ?? 0) >= WORTH_SAYING, "little-hope": a.improvement !== null && a.improvement.high < LITTLE_PERCENT,
   };
   return Object.entries(has).filter(([, value]) => Boolean(value)).map(([name]) => name);

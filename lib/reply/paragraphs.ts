@@ -2,6 +2,7 @@ import type { Condition } from "./condition";
 import { CARE } from "./paragraphs/care";
 import { CAUSES } from "./paragraphs/causes";
 import { ENDS } from "./paragraphs/ends";
+import { FOLLOWING } from "./paragraphs/following";
 import { OPENINGS } from "./paragraphs/openings";
 import { OUTLOOKS } from "./paragraphs/outlooks";
 import type { ParagraphRow, Place } from "./paragraphs/row";
@@ -13,7 +14,9 @@ const WATER_FIRST: Condition = { not: { has: ["said-wet"] } };
 export const PLACES: readonly Place[] = [
   { id: "greeting", name: "Greeting", of: "letter", take: 1, joins: false },
   { id: "first-aid", name: "First aid", of: "letter", take: 1, joins: false },
+  { id: "thanks", name: "Thanks, in a letter that follows", of: "letter", take: 1, joins: false, follows: true },
   { id: "trade-call", name: "To another cleaner", of: "letter", take: 1, joins: false },
+  { id: "since", name: "That something changed, in a letter that follows", of: "letter", take: 1, joins: true, follows: true },
   { id: "heading", name: "Heading of one of several rugs", of: "rug", take: 1, joins: false },
   { id: "fibre", name: "What it is, and how sure", of: "rug", take: 1, joins: false },
   { id: "outlook", name: "How far it may come back", of: "rug", take: 1, joins: true, when: WATER_FIRST },
@@ -43,4 +46,4 @@ export const PLACES: readonly Place[] = [
 ];
 
 /** Every paragraph there is; within a place in the order in which they are tried. */
-export const PARAGRAPHS: readonly ParagraphRow[] = [...OPENINGS, ...OUTLOOKS, ...CAUSES, ...CARE, ...ENDS];
+export const PARAGRAPHS: readonly ParagraphRow[] = [...OPENINGS, ...FOLLOWING, ...OUTLOOKS, ...CAUSES, ...CARE, ...ENDS];

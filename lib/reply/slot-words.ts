@@ -37,6 +37,7 @@ export const SLOTS = {
   firstAidInShort: always("first aid in four lines", "– Press a plain white cloth straight down."),
   emergency: always("what to do where somebody is hurt", "If somebody is hurt, call 112 now."),
   referTo: where("who else should see it", "a textile conservator"),
+  came: where("what came since our last letter", "your message and the new photos"),
   telephone: where("the workshop’s telephone", "01632 960 200"),
   signature: always("the signature", "The workshop"),
   chance: where("how likely what the paragraph speaks of is", "likely"),

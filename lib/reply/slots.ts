@@ -9,7 +9,7 @@ import type { AreaUnit } from "../words/measures";
 import { referralIn } from "../words/referral";
 import { wordsIn, type Words } from "../words/words";
 import { askLine, asksOf } from "./asks";
-import { cleaning, labelFibre, labelTextOf, likelyMechanisms, namedFibres, replacePrice, sawPhotos, strengthsOf, type RugForDraft } from "./facts";
+import { cleaning, labelFibre, labelTextOf, likelyMechanisms, namedFibres, replacePrice, sawPhotos, strengthsOf, type Came, type RugForDraft } from "./facts";
 import type { ParagraphRow } from "./paragraphs/row";
 import { fillWith, isSlot, slotsIn, type SlotName } from "./slot-words";
 import { colourIn, colourName, plain, titleIn } from "./rug-title";
@@ -40,6 +40,8 @@ export interface SlotsInput {
   rugs: number;
   client: { name: string; isTrade: boolean };
   workshop: WorkshopForDraft;
+  /** What came since our last letter; null or absent in a first one. */
+  came?: Came | null;
 }
 
 const SOLD_AS = ["silk", "wool-and-silk"] as const;
@@ -89,6 +91,12 @@ function offeredMethods(a: Assessment): MethodId[] {
   return allowed.sort((x, y) => last(x) - last(y)).slice(0, MOST_METHODS).map((m) => m.method);
 }
 
+/** "your message, your answers and the new photo"; null where nothing came. */
+function cameIn({ message, answers, photos }: Came, words: Words): string | null {
+  const all = [...(message ? [words.say("letter.came-message")] : []), ...(answers ? [words.say("letter.came-answers")] : []), ...(photos > 0 ? [words.say("letter.came-photos", { n: photos })] : [])];
+  return all.length > 0 ? listed(all, "and", words) : null;
+}
+
 const lines = (sentences: readonly string[]) => sentences.map((s) => `– ${s}`).join("\n");
 
 /** {chance} is that of the paragraph and stands in no rug's slots. */
@@ -96,7 +104,7 @@ export type Slots = Record<Exclude<SlotName, "chance">, string | null>;
 
 /** The value of every slot for one rug, {chance} apart; null where the assessment has none. */
 export function slotsOf(input: SlotsInput): Slots {
-  const { rug, client, workshop, number } = input;
+  const { rug, client, workshop, number, came = null } = input;
   const a = rug.assessment;
   const words = wordsOf(workshop);
   const sold = SOLD_AS.find((id) => id === rug.answers.sellerSaid);
@@ -121,7 +129,7 @@ export function slotsOf(input: SlotsInput): Slots {
     asks: [...asks.questions, ...asks.photos].map((q) => askLine(q, a, words)).join("\n") || null, ask: asks.one && askLine(asks.one, a, words),
     firstAid: a.firstAid && lines(firstAidIn(words, a.firstAid, workshop.emergencyNumber)), firstAidInShort: lines([emergency, ...FIRST_AID.inShort.map((_, at) => words.table(`first-aid.short.${at}`))]),
     emergency,
-    referTo: a.advice.referTo && referralIn(words, a.advice.referTo), telephone: workshop.telephone || null,
+    referTo: a.advice.referTo && referralIn(words, a.advice.referTo), came: came ? cameIn(came, words) : null, telephone: workshop.telephone || null,
     signature: workshop.signature.trim() || workshop.name,
   };
 }

@@ -17,11 +17,13 @@ export interface Place {
   readonly likeliestFirst?: true;
   /** Can wait where a letter grows too long: the rows from `from` on (counted from 0), those of the lowest rank first. */
   readonly spare?: { readonly rank: number; readonly from: number };
+  /** It stands only in a letter that follows one of ours. */
+  readonly follows?: true;
   /** The place stays empty unless this holds, whatever its paragraphs say. */
   readonly when?: Condition;
 }
 export type PlaceId =
-  | "greeting" | "first-aid" | "trade-call" | "heading" | "fibre" | "outlook" | "evidence" | "paid" | "sold-as" | "safety" | "refer" | "cause" | "care"
+  | "greeting" | "first-aid" | "thanks" | "trade-call" | "since" | "heading" | "fibre" | "outlook" | "evidence" | "paid" | "sold-as" | "safety" | "refer" | "cause" | "care"
   | "refuse" | "worse" | "beyond" | "repair" | "living" | "life" | "special" | "price" | "asks" | "wet-unknown" | "next-step" | "claim" | "notes" | "visit" | "closing" | "signature";
 
 /**

@@ -26,6 +26,7 @@ export const HISTORY = {
   "did.photo-blurred": "blurred part of a photo for good",
   "did.client-wrote": "wrote again",
   "did.draft-saved": "edited the draft",
+  "did.draft-stood-by": "looked at what changed since the draft was written, and left the draft as it was",
   "did.draft-made": "drafted a reply",
   "did.reply-approved": "approved the reply",
   "did.reply-waits": "approved the reply; it waits for a second person",

@@ -10,6 +10,9 @@ export const LETTERS = {
   "letter.something-else": "something else",
   "letter.label-quoted": "{label} (“{words}”)",
   "letter.message-alone": "your message alone",
+  "letter.came-message": "your message",
+  "letter.came-answers": "your answers",
+  "letter.came-photos": "{n, plural, one {the new photo} other {the new photos}}",
   "letter.photo-asked": "A photo of {what}. {hint}.",
   "letter.photo-asked-again": "Once more, a photo of {what}, as the one we have is too dark, too light or blurred. {hint}.",
 

@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import type { DraftInput } from "../../../lib/reply/draft";
+import type { DraftInput } from "../../../lib/reply/pieces";
 import { FIBRE_IDS } from "../../../lib/trade/fibres";
 import { PHOTO_KINDS, QUESTIONS, type EnquiryAnswers, type QuestionId, type RugAnswers } from "../../../lib/trade/questions";
 import type { ActionId, Assessment, MechanismId, MethodId, Verdict } from "../../../lib/triage/assessment";

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { composeDraft, type DraftInput } from "../../../lib/reply/draft";
+import { composeDraft } from "../../../lib/reply/draft";
+import type { DraftInput } from "../../../lib/reply/pieces";
 import { cleaning } from "../../../lib/reply/facts";
 import { wordsIn } from "../../../lib/words/words";
 import { improvementPhrase, moneyPhrase, yearsEnd, yearsPhrase } from "../../../lib/reply/phrases";

@@ -42,8 +42,8 @@ describe("a letter from the workshop's own library", () => {
   it("uses the workshop's words, and says which version of which it used", () => {
     const { text, paragraphs } = letter([own("signature", {}, 3)]);
     expect(text).toMatch(/\n\nYours, Mira Quill\n/);
-    expect(paragraphs.at(-1)).toEqual({ language: "en", id: "signature", version: 3, from: "workshop", text: "Yours, {signature}" });
-    expect(paragraphs[0]).toEqual({ language: "en", id: "greeting", version: 1, from: "shipped", text: "Dear {name}," });
+    expect(paragraphs.at(-1)).toEqual({ language: "en", id: "signature", version: 3, from: "workshop", text: "Yours, {signature}", place: "signature", rug: null, said: "Yours, Mira Quill\nLantern Yard Rug Workshop", stands: true });
+    expect(paragraphs[0]).toMatchObject({ language: "en", id: "greeting", version: 1, from: "shipped", text: "Dear {name}," });
   });
   it("leaves out what is switched off", () => expect(letter([own("signature", { off: true })]).text).not.toMatch(/Mira Quill/));
   it("uses a note of the workshop's own before the next step", () => {

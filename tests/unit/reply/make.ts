@@ -3,7 +3,7 @@ import { firstAidSentences } from "../../../lib/trade/first-aid";
 import type { EnquiryAnswers, RugAnswers } from "../../../lib/trade/questions";
 import type { ActionId, Assessment, MechanismId, MethodId, Range, Verdict } from "../../../lib/triage/assessment";
 import type { FindingValue, Strength } from "../../../lib/triage/finding";
-import type { DraftInput } from "../../../lib/reply/draft";
+import type { DraftInput } from "../../../lib/reply/pieces";
 
 export const WORKSHOP = {
   name: "Lantern Yard Rug Workshop", telephone: "01632 960001", currency: "GBP",

@@ -1,0 +1,127 @@
+import type { EnquiryAnswers } from "../trade/questions";
+import type { Tone } from "../trade/tones";
+import type { Assessment } from "../triage/assessment";
+import type { Language } from "../words/locales";
+import type { AreaUnit } from "../words/measures";
+import type { Words } from "../words/words";
+import { holds, type Facts } from "./condition";
+import { factsOf, mergedFacts, type Came, type RugForDraft } from "./facts";
+import { SHIPPED, textIn, type LibraryRow } from "./library";
+import { PLACES } from "./paragraphs";
+import type { Place, PlaceId } from "./paragraphs/row";
+import { colourIn, colourName, plain, sidesIn } from "./rug-title";
+import { chanceOf, filled, slotsOf, wordsOf, type Slots, type WorkshopForDraft } from "./slots";
+
+export interface DraftInput {
+  /** One a rug, at least one, in the order of the letter. */
+  assessments: readonly RugForDraft[];
+  client: { name: string; isTrade: boolean };
+  workshop: WorkshopForDraft;
+  enquiry: EnquiryAnswers;
+  /** The workshop's paragraphs in the order in which they are tried; without them, those that are shipped. */
+  library?: readonly LibraryRow[];
+}
+
+/** A paragraph as it was said: which version, whose, its words before they were filled and after. */
+export interface SaidParagraph {
+  language: Language; id: string; version: number; from: LibraryRow["from"]; text: string;
+  place: PlaceId;
+  /** Which rug it speaks of, counted from 0; null where it speaks of the whole letter. */
+  rug: number | null;
+  /** null of letters from before it was kept. */
+  said: string | null;
+  /** Whether it stands in the letter; one that does not is known to the client already, or could wait. */
+  stands: boolean;
+}
+/** `joins`: it stands in the block of the piece before it. `spare`: 1 goes first where a letter grows too long; null stays. */
+export interface Piece { text: string; joins: boolean; spare: number | null; place: Place; rug: number | null; used: Omit<SaidParagraph, "stands"> }
+
+interface Subject { facts: Facts; slots: Slots; assessment: Assessment; words: Words; rug: number | null }
+
+/** Everything the assessments call for, in its order, before anything is left out. */
+export interface Pieces {
+  subject: string;
+  pieces: Piece[];
+  /** What a paragraph that was said would say with the facts of today; null where it would have nothing to say. */
+  readsToday: (told: SaidParagraph) => string | null;
+}
+
+const textOf = (row: LibraryRow, template: string, { slots, assessment, words }: Subject) => filled(template, { ...slots, chance: chanceOf(assessment, row, words) });
+
+/** A paragraph that could stand here: its condition holds and everything it leaves open has a value. */
+interface Fit { row: LibraryRow; template: string; text: string; chance: number }
+
+function fits(row: LibraryRow, subject: Subject, tone: Tone): Fit[] {
+  const { facts, assessment, words } = subject;
+  if (row.off || !holds(row.when, facts)) return [];
+  const template = words.mark(textIn(row, tone));
+  const text = textOf(row, template, subject);
+  const chance = assessment.mechanisms.find((m) => m.mechanism === row.about)?.probability ?? 0;
+  return text === null ? [] : [{ row, template, text, chance }];
+}
+
+function piecesAt(place: Place, subject: Subject, library: readonly LibraryRow[], tone: Tone): Piece[] {
+  if (place.when && !holds(place.when, subject.facts)) return [];
+  const all = library.filter((row) => row.place === place.id).flatMap((row) => fits(row, subject, tone));
+  const taken = (place.likeliestFirst ? all.sort((a, b) => b.chance - a.chance) : all).slice(0, place.take);
+  const { rug } = subject;
+  return taken.map(({ row: { language, id, version, from }, template, text }, at) => ({
+    text, joins: place.joins || at > 0, spare: place.spare && at >= place.spare.from ? place.spare.rank : null, place, rug,
+    used: { language, id, version, from, text: template, place: place.id, rug, said: text },
+  }));
+}
+
+/** Places that stand together: those of the letter alone, those of the rugs as one run a rug. */
+function runs(places: readonly Place[]): Place[][] {
+  return places.reduce<Place[][]>((all, place) => {
+    const last = all[all.length - 1];
+    if (last?.[0] && last[0].of === "rug" && place.of === "rug") last.push(place);
+    else all.push([place]);
+    return all;
+  }, []);
+}
+
+/** Joins what belongs into one block; a list always begins a block's own lines. */
+export const blocks = (all: readonly Pick<Piece, "text" | "joins">[]): string =>
+  all.map(({ text, joins }, at) => (at === 0 ? "" : joins ? " " : "\n\n") + text).join("");
+
+/** "Your grey rug, 170 × 240"; the title of a rug is its colour or "Rug", then what else is known, apart by commas. */
+function subjectOf(rugs: readonly RugForDraft[], trade: boolean, { words, areaUnit }: { words: Words; areaUnit: AreaUnit }): string {
+  const { say } = words;
+  const whose = trade ? "trade" : "owner";
+  if (rugs.length > 1) return say("letter.subject-several", { whose, n: rugs.length });
+  const title = plain(rugs[0]?.title ?? "");
+  const colour = colourIn(title);
+  return [colour ? say("letter.subject", { whose, colour: colourName(colour, words) }) : say("letter.subject-plain", { whose }), ...title.split(", ").slice(1).map((part) => sidesIn(part, words, areaUnit))].join(", ");
+}
+
+/** What is read of each rug, and of the letter as a whole: its facts are those of any of its rugs, its words those of the first that is wet, else of the first. */
+function subjectsOf({ assessments, client, workshop, enquiry }: DraftInput, trade: boolean, came: Came | null): { letter: Subject; rugs: Subject[] } {
+  const rugs = assessments.map((rug, at): Subject => ({
+    slots: slotsOf({ rug, number: at + 1, rugs: assessments.length, client: { name: client.name, isTrade: trade }, workshop, came }), assessment: rug.assessment, words: wordsOf(workshop), rug: at,
+    facts: factsOf({ rug, enquiry, isTrade: trade, rugs: assessments.length, hasTelephone: workshop.telephone !== "", hasName: plain(client.name) !== "", came }),
+  }));
+  const first = rugs.find((r) => r.assessment.firstAid) ?? rugs[0];
+  if (!first) throw new Error("Expected at least one assessment to write about but received none");
+  return { rugs, letter: { ...first, rug: null, facts: mergedFacts(rugs.map((r) => r.facts)) } };
+}
+
+/**
+ * The pieces of a first letter; with `came`, what came since the last one, those of a letter that follows it.
+ * @throws Error where there is no rug to write about.
+ */
+export function piecesOf(input: DraftInput, came: Came | null = null): Pieces {
+  const { assessments, client, workshop, enquiry, library = SHIPPED } = input;
+  const trade = client.isTrade || enquiry.reason === "trade";
+  const { letter, rugs } = subjectsOf(input, trade, came);
+  const places = came ? PLACES : PLACES.filter((p) => !p.follows);
+  return {
+    subject: subjectOf(assessments, trade, { words: wordsOf(workshop), areaUnit: workshop.areaUnit ?? "m2" }),
+    pieces: runs(places).flatMap((run) => (run[0]?.of === "letter" ? [letter] : rugs).flatMap((s) => run.flatMap((place) => piecesAt(place, s, library, workshop.tone ?? "plain")))),
+    readsToday: (told) => {
+      const row = library.find((r) => r.id === told.id);
+      const subject = told.rug === null ? letter : rugs[told.rug];
+      return row && subject ? textOf(row, told.text, subject) : null;
+    },
+  };
+}
