@@ -4,6 +4,7 @@ import { NEWEST_FIRST } from "../store/row-order";
 import { readSettings, type WorkshopSettings } from "../workshop/settings";
 import { audit } from "./audit";
 import { authorise, NOT_THERE } from "./authorise";
+import { unlessMoved } from "./draft-today";
 import { emptyDraft, enclosedWithDraft, unlessAsSeen } from "./enclosures";
 import { ok, refuse, type Caller, type Refusal, type Result } from "./caller";
 import { inOneStep } from "./one-step";
@@ -73,10 +74,12 @@ export async function approveReply(
   return done;
 }
 
-/** A revision against what is known, and how long it is. One that is not there is left to the step that sends it. */
+/** A revision against what is known, also since it was written, and how long it is. One that is not there is left to the step that sends it. */
 export async function holdRevision(tx: Tx, r: { enquiryId: string; number: number; kind: "reply" | "question"; reason: string | null; longReason: string | null }): Promise<Result<Allowed & Length>> {
-  const revision = await tx.revision.findFirst({ where: { number: r.number, draft: { enquiryId: r.enquiryId } }, select: { text: true } });
+  const revision = await tx.revision.findFirst({ where: { number: r.number, draft: { enquiryId: r.enquiryId } }, select: { subject: true, text: true } });
   if (!revision) return ok({ promises: null, reason: null });
+  const moved = r.kind === "reply" ? await unlessMoved(tx, { ...r, ...revision }) : null;
+  if (moved) return moved;
   const held = await holdToPromises(tx, { ...r, text: revision.text });
   if (!held.ok || r.kind === "question") return held;
   const length = await lengthOf(tx, { enquiryId: r.enquiryId, text: revision.text, reason: r.longReason });

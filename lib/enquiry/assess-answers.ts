@@ -1,6 +1,7 @@
 import { composeDraft, type ComposedDraft } from "../reply/draft";
 import { rugTitleOf, titleOf } from "../reply/describe";
 import type { LibraryRow } from "../reply/library";
+import type { DraftInput } from "../reply/pieces";
 import { assess } from "../triage/assess";
 import type { Assessment, TriageSettings } from "../triage/assessment";
 import { SPOILT_PHOTO, type Finding } from "../triage/finding";
@@ -50,7 +51,7 @@ export function assessAnswers(e: EnquiryToAssess): AssessedEnquiry {
     return { title: rugTitleOf({ answers, colours }), findings, settings, assessment: assess(findings, settings, e.asOf) };
   });
   const stories = e.rugs.flatMap(({ answers }) => urgencyOfStory(answers, e.enquiry) ?? []);
-  return { title: enquiryTitle(e), rugs, draft: draftFor({ ...e, wetByWords: wetByWords(rugs.map((r) => r.assessment), stories) }, rugs) };
+  return { title: enquiryTitle(e), rugs, draft: composeDraft(draftInput({ ...e, wetByWords: wetByWords(rugs.map((r) => r.assessment), stories) }, rugs)) };
 }
 
 /** Which photos are there is a finding of its own: it says nothing of the fibre, but nothing is asked for twice. */
@@ -72,10 +73,10 @@ function enquiryTitle({ rugs, enquiry }: EnquiryToAssess): string {
 
 type ToAnswer = Pick<EnquiryToAssess, "client" | "workshop" | "enquiry" | "library"> & { rugs: readonly { answers: RugAnswers }[]; wetByWords: FirstAidKind | null };
 
-/** The reply to assessments that exist already. */
-export function draftFor(e: ToAnswer, assessed: readonly Pick<AssessedRug, "title" | "assessment">[]): ComposedDraft {
+/** What a reply to assessments that exist already is written from. */
+export function draftInput(e: ToAnswer, assessed: readonly Pick<AssessedRug, "title" | "assessment">[]): DraftInput {
   const assessments = assessed.map(({ title, assessment }, at) => ({ title, assessment, answers: e.rugs[at]?.answers ?? {}, wetByWords: e.wetByWords }));
-  return composeDraft({ assessments, client: e.client, workshop: e.workshop, enquiry: e.enquiry, ...(e.library ? { library: e.library } : {}) });
+  return { assessments, client: e.client, workshop: e.workshop, enquiry: e.enquiry, ...(e.library ? { library: e.library } : {}) };
 }
 
 function triageSettings({ channel, enquiry, workshop }: EnquiryToAssess): TriageSettings {

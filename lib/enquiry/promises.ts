@@ -1,5 +1,6 @@
 import "server-only";
 import * as z from "zod/mini";
+import { openPlacesSay } from "../reply/open-places";
 import { checkLetter, checkSentences, knownOf, type Known, type Overpromise } from "../reply/promises/check";
 import type { Tx } from "../store/database";
 import { NEWEST_FIRST } from "../store/row-order";
@@ -12,9 +13,11 @@ import { assessmentOf } from "./stored";
 export interface Allowed { readonly promises: string | null; readonly reason: string | null }
 
 /**
- * Lets a letter go that says no more than is known; one that says more only with a reason.
+ * Lets a letter go that says no more than is known; one that says more only with a reason, and one with an open place not at all.
  */
 export async function holdToPromises(tx: Tx, { enquiryId, kind, text, reason }: { enquiryId: string; kind: "reply" | "question"; text: string; reason: string | null }): Promise<Result<Allowed>> {
+  const open = openPlacesSay(text);
+  if (open) return refuse("invalid", open, { text: open });
   const check = kind === "reply" ? checkLetter : checkSentences;
   const found = check(text, await knownIn(tx, enquiryId));
   if (found.length === 0) return ok({ promises: null, reason: null });

@@ -13,6 +13,8 @@ import { benchTestView } from "./bench-view";
 import { ok, type Caller, type Result } from "./caller";
 import { planLack } from "./chosen-plan";
 import { STANDING_INSPECTIONS } from "./document-facts";
+import { draftToday } from "./draft-today";
+import { draftView, hasDraft, sinceView } from "./draft-view";
 import { DOCUMENT_PARTS, documentView } from "./document-view";
 import { historyOf } from "./history";
 import { LETTER_PARTS, letterView } from "./letter-view";
@@ -60,8 +62,9 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
     ...row.post.map((p) => p.broughtById),
   ];
   const settings = await readSettings();
-  const [earlier, place, history, nameOf, suppressed] = await Promise.all([
+  const [earlier, place, history, nameOf, suppressed, today] = await Promise.all([
     earlierOf(row), placeOf(enquiryId), historyOf(row, deskWords(settings.locale)), peopleNames(named), row.client.email ? suppressedWhy(database(), row.client.email) : null,
+    row.draft && hasDraft(row.draft) && isWaitingForUs(row.state) ? draftToday(database(), { enquiryId, number: row.draft.number }) : null,
   ]);
   const { answers } = enquiryAnswersOf(row.answers);
   const isMailConfigured = mailConfigured();
@@ -80,7 +83,8 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
     parties: row.parties.map(({ kind, name, reference }) => ({ kind, name, reference })),
     answers,
     rugs: row.rugs.map((r) => rugView(r, { nameOf, currency: settings.currency })),
-    draft: draftView(row),
+    draft: draftView(row.draft, today),
+    since: sinceView(today),
     letters: row.letters.map((l) => letterView(l, { now, isMailConfigured })),
     documents: row.documents.map((d) => documentView(d, row.draft?.id ?? null)),
     post: row.post.map((p) => postView({ ...p, enquiry: null }, nameOf)),
@@ -118,23 +122,9 @@ function rugView(rug: Row["rugs"][number], { nameOf, currency }: { nameOf: (staf
 const inspectionView = (row: Row["rugs"][number]["inspections"][number] | undefined): RugView["inspection"] =>
   row ? { id: row.id, by: row.by, day: row.day, found: row.found, isBeyondRepair: row.isBeyondRepair } : null;
 
-/** null once the newest revision has become a letter: the next one begins with what the client answers. */
-function draftView({ draft }: Row): EnquiryView["draft"] {
-  const newest = draft?.revisions[0];
-  if (!draft || !newest || draft.approvedNumber === draft.number) return null;
-  return {
-    number: draft.number,
-    subject: newest.subject,
-    text: newest.text,
-    by: newest.author?.name ?? "the program",
-    at: newest.createdAt.toISOString(),
-    words: newest.text.split(/\s+/).filter(Boolean).length,
-  };
-}
-
 function mayNow(caller: Caller & { kind: "staff" }, row: Row): EnquiryView["may"] {
   const isOurs = isWaitingForUs(row.state);
-  const isOpen = isOurs && draftView(row) !== null;
+  const isOpen = isOurs && hasDraft(row.draft);
   const isWaiting = row.draft?.waitingNumber != null;
   const may = (deed: Parameters<typeof forbids>[1]) => forbids(caller, deed) === null;
   return {

@@ -1,10 +1,10 @@
 import "server-only";
-import * as z from "zod/mini";
 import { PLACES } from "../reply/paragraphs";
 import { database } from "../store/database";
 import { authorise } from "./authorise";
 import { ok, type Caller, type Result } from "./caller";
 import { readLibrary } from "./library";
+import { saidOf } from "./said-paragraphs";
 
 /** A paragraph that the draft was put together from. */
 export interface UsedParagraphView {
@@ -18,10 +18,6 @@ export interface UsedParagraphView {
 }
 export interface UsedParagraphs { revision: number; paragraphs: UsedParagraphView[] }
 
-const usedSchema = z.array(z.object({
-  language: z._default(z.literal("en"), "en"), id: z.string(), version: z.number(), from: z._default(z.enum(["shipped", "workshop"]), "shipped"), text: z._default(z.nullable(z.string()), null),
-}));
-
 /** What the newest draft that the program wrote was put together from, in its order; null where there is none. Later edits by hand are not in it. */
 export async function readUsedParagraphs(caller: Caller, enquiryId: string): Promise<Result<UsedParagraphs | null>> {
   const no = authorise(caller, "read-desk");
@@ -30,6 +26,7 @@ export async function readUsedParagraphs(caller: Caller, enquiryId: string): Pro
   if (!revision?.paragraphs) return ok(null);
   const library = await readLibrary();
   const placeOf = (id: string) => library.find((row) => row.id === id)?.place;
-  const paragraphs = usedSchema.parse(revision.paragraphs).map((p) => ({ ...p, place: PLACES.find((place) => place.id === placeOf(p.id))?.name ?? null }));
+  const paragraphs = saidOf(revision.paragraphs).filter((p) => p.stands)
+    .map(({ language, id, version, from, text }) => ({ language, id, version, from, text: text || null, place: PLACES.find((place) => place.id === placeOf(id))?.name ?? null }));
   return ok({ revision: revision.number, paragraphs });
 }

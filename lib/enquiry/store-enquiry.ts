@@ -7,6 +7,7 @@ import type { EnquiryAnswers, RugAnswers } from "../trade/questions";
 import type { AssessedEnquiry, AssessedRug } from "./assess-answers";
 import type { EnquiryFile } from "./enquiry-file";
 import { newReference } from "./reference";
+import { storedSaid } from "./said-paragraphs";
 import type { Consent } from "./stored";
 import { toJson } from "./to-json";
 import { urgenciesOfWords } from "./unread-letters";
@@ -67,7 +68,7 @@ export async function storeEnquiry(tx: Tx, e: NewEnquiry): Promise<{ enquiryId: 
           number: 1,
           subject: e.assessed.draft.subject,
           text: e.assessed.draft.text,
-          paragraphs: e.assessed.draft.paragraphs.map(toJson),
+          paragraphs: storedSaid(e.assessed.draft),
           assessmentId: assessmentIds[0] ?? null,
           createdAt: e.submittedAt,
         },

@@ -1,4 +1,5 @@
 import type { LabelReadingView } from "./label-view";
+import type { DraftView, SinceView } from "./draft-types";
 import type { Assessment } from "../triage/assessment";
 import type { DocumentKind } from "../reply/documents/offered";
 import type { EnquiryAnswers, PhotoKind, QuestionId, RugAnswers } from "../trade/questions";
@@ -218,7 +219,9 @@ export interface EnquiryView {
   parties: { kind: string; name: string; reference: string | null }[];
   answers: EnquiryAnswers;
   rugs: RugView[];
-  draft: { number: number; subject: string; text: string; by: string; at: string; words: number } | null;
+  draft: DraftView | null;
+  /** What came since our last letter with an answer, where one went out. */
+  since: SinceView | null;
   letters: LetterView[];
   /** Oldest first. */
   documents: DocumentView[];

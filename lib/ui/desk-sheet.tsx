@@ -1,4 +1,4 @@
-import type { ReactNode } from "react";
+import type { ReactNode, Ref } from "react";
 import css from "./desk-sheet.module.css";
 
 /** A letter at the desk as it will be read: who it goes to, its subject, its paragraphs. `foot` says where it stands. */
@@ -19,9 +19,11 @@ export function DeskSheet({ to, subject, text, foot, label, marked }: {
 }
 
 /** The same sheet to write on. The text grows with what is written and scrolls when it would outgrow the window. */
-export function WritingSheet({ to, subject, text, onSubject, onText, onLeave, label, describedBy, readOnly = false }: {
+export function WritingSheet({ to, subject, text, onSubject, onText, onLeave, label, describedBy, readOnly = false, field }: {
   to: ReactNode; subject: string; text: string; onSubject: (s: string) => void; onText: (s: string) => void;
   onLeave?: () => void; label: string; describedBy: string; readOnly?: boolean;
+  /** The field of its text. */
+  field?: Ref<HTMLTextAreaElement>;
 }) {
   return (
     <div className={`${css.sheet} ${css.writing}`}>
@@ -30,7 +32,7 @@ export function WritingSheet({ to, subject, text, onSubject, onText, onLeave, la
         <input className={css.subject} aria-label={`Subject of the ${label}`} value={subject} onChange={(e) => onSubject(e.target.value)} onBlur={onLeave}
           maxLength={200} dir="auto" readOnly={readOnly} aria-describedby={describedBy} autoComplete="off" />
       </div>
-      <textarea className={`letter ${css.text}`} aria-label={`Text of the ${label}`} value={text} onChange={(e) => onText(e.target.value)} onBlur={onLeave}
+      <textarea ref={field} className={`letter ${css.text}`} aria-label={`Text of the ${label}`} value={text} onChange={(e) => onText(e.target.value)} onBlur={onLeave}
         rows={rowsFor(text)} dir="auto" readOnly={readOnly} aria-describedby={describedBy} spellCheck />
     </div>
   );

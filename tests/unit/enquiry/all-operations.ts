@@ -4,6 +4,7 @@ import { blurring } from "./blurring";
 import { byMail } from "./by-mail";
 import { correcting } from "./correcting";
 import { erasing } from "./erasing";
+import { following } from "./following";
 import { judgingAnew } from "./judging-anew";
 import { measuring } from "./measuring";
 import { onLabels } from "./on-labels";
@@ -18,6 +19,7 @@ export function allOperations(): void {
   submitting();
   answering();
   atTheDesk();
+  following();
   onTheBench();
   correcting();
   onPaper();

@@ -15,9 +15,11 @@ import { putPostAside } from "../../../lib/enquiry/put-post-aside";
 import { readEnquiry } from "../../../lib/enquiry/read-enquiry";
 import { readPost, readPostItem } from "../../../lib/enquiry/read-post";
 import { readQueue } from "../../../lib/enquiry/read-queue";
+import { saveDraft } from "../../../lib/enquiry/save-draft";
 import { setWordsAside } from "../../../lib/enquiry/set-words-aside";
 import { sortPost, sortReceived } from "../../../lib/enquiry/sort-post";
 import { suppressedWhy } from "../../../lib/mail/suppression";
+import { ANSWER_HERE } from "../../../lib/reply/open-places";
 import { database, type Post } from "../../../lib/store/database";
 import { OLDEST_FIRST } from "../../../lib/store/row-order";
 import { photoFolder } from "../../../lib/store/photo-files";
@@ -44,6 +46,13 @@ async function answered(email = address()) {
   const { letterId } = good(await approveReply(await staff("reviewer", "Ivo Castellane"), { enquiryId: enquiry.enquiryId, number: 1 }, later(1)));
   const sent = await database().letter.update({ where: { id: letterId }, data: { state: "sent", sentAt: later(6) } });
   return { ...enquiry, email, letter: sent };
+}
+
+/** Somebody writes the answer into the draft and sends it. */
+async function answerOnce(enquiryId: string, now: Date) {
+  const [ivo, { draft }] = [await staff("reviewer", "Ivo Castellane"), await viewOf(enquiryId, now)];
+  const { number } = good(await saveDraft(ivo, { enquiryId, from: draft?.number ?? 0, subject: draft?.subject ?? "", text: (draft?.text ?? "").replace(ANSWER_HERE, "Yes, we can.") }, now));
+  return good(await approveReply(ivo, { enquiryId, number }, now));
 }
 
 /** What comes by mail. */
@@ -133,7 +142,7 @@ export function byMail(): void {
       expect(view.rugs[0]?.answers.story).not.toContain("likely viscose");
       expect(await photosOf(enquiryId)).toHaveLength(2);
       // The next letter of ours follows theirs (RFC 5322, section 3.6.4).
-      good(await approveReply(await staff("reviewer", "Ivo Castellane"), { enquiryId, number: view.draft?.number ?? 0 }, later(62)));
+      await answerOnce(enquiryId, later(62));
       const last = (await lettersOf(enquiryId)).at(-1);
       expect(last?.inReplyTo).toBe("<answer@example.org>");
       expect(last?.references?.split(" ").slice(-2)).toEqual([ours.messageId, "<answer@example.org>"]);
@@ -238,8 +247,7 @@ export function byMail(): void {
       const { enquiryId, email, letter: ours } = await answered();
       await came(letter({ from: email, text: "The pipe has burst again!", answers: ours.messageId }), later(60));
       expect(await row(enquiryId)).toEqual({ urgency: "hours", urgencyWhy: "They write “The pipe has burst again!”: read it now." });
-      const view = await viewOf(enquiryId, later(61));
-      const reply = good(await approveReply(await staff("reviewer", "Ivo Castellane"), { enquiryId, number: view.draft?.number ?? 0 }, later(62)));
+      const reply = await answerOnce(enquiryId, later(62));
       await database().letter.update({ where: { id: reply.letterId }, data: { state: "sent" } });
       const sent = await database().letter.findUniqueOrThrow({ where: { id: reply.letterId } });
       await came(letter({ from: email, text: "Thank you, that helps.", answers: sent.messageId }), later(120));

@@ -26,7 +26,7 @@ export function ownParagraphs(): void {
       expect(await draftOf(before.enquiryId)).toMatch(/With kind regards,\n/);
       expect(await draftOf(after.enquiryId)).toMatch(/\nYours,\n/);
       const { paragraphs } = await database().revision.findFirstOrThrow({ where: { draft: { enquiryId: after.enquiryId } } });
-      expect(paragraphs).toContainEqual({ language: "en", id: "signature", version, from: "workshop", text: "Yours,\n{signature}" });
+      expect(paragraphs).toContainEqual({ language: "en", id: "signature", version, from: "workshop", text: "Yours,\n{signature}", place: "signature", rug: null, said: "Yours,\nLantern Yard Rug Workshop", stands: true });
       await shipped("signature");
       const used = good(await readUsedParagraphs(await staff("trainee", "Pia Wetherby"), after.enquiryId));
       expect(used?.paragraphs.at(-1)).toEqual({ language: "en", id: "signature", place: "Signature", version, from: "workshop", text: "Yours,\n{signature}" });

@@ -19,6 +19,7 @@ import { secondReply } from "@/lib/enquiry/second-reply";
 import { sendTestLetter } from "@/lib/enquiry/send-test-letter";
 import { setWordsAside } from "@/lib/enquiry/set-words-aside";
 import { STATES } from "@/lib/enquiry/states";
+import { standByDraft } from "@/lib/enquiry/stand-by-draft";
 import { takeBackLetter } from "@/lib/enquiry/take-back";
 import type { EnquiryStateId } from "@/lib/enquiry/views";
 import { withdrawBenchTest } from "@/lib/enquiry/withdraw-bench-test";
@@ -34,6 +35,11 @@ const states = STATES as [EnquiryStateId, ...EnquiryStateId[]];
 const draftSchema = z.strictObject({ enquiryId: id, from: number, subject, text });
 export async function save(input: z.infer<typeof draftSchema>): Promise<Result<{ number: number }>> {
   return asStaff(draftSchema, input, (caller, value) => saveDraft(caller, value));
+}
+
+const standBySchema = z.strictObject({ enquiryId: id, from: number, mark: z.string().check(z.maxLength(64)) });
+export async function standBy(input: z.infer<typeof standBySchema>): Promise<Result<{ number: number }>> {
+  return asStaff(standBySchema, input, (caller, value) => standByDraft(caller, value, new Date()));
 }
 
 const documents = z.optional(z.array(id).check(z.maxLength(100)));

@@ -8,9 +8,9 @@ import { REASON_CHARS } from "@/lib/enquiry/reason-limits";
 import type { EnquiryView } from "@/lib/enquiry/views";
 import { ask } from "./actions";
 import { Arrival } from "./arrival";
-import { WAITS } from "./reply-desk";
 import css from "./letter-desk.module.css";
 import { usePromises } from "./use-promises";
+import { WAITS } from "./use-sending";
 
 /** A question to the client on a sheet of its own. The reply stays where it was, untouched. */
 export function AskDesk({ view, begin, to, done, back, tell }: {

@@ -16,6 +16,7 @@ import { Keeping } from "./keeping";
 import { LetterDesk } from "./letter-desk";
 import { Move } from "./move";
 import { SetAside } from "./set-aside";
+import { Since } from "./since";
 import { UsedParagraphs } from "./used-paragraphs";
 
 export interface EnquiryProps {
@@ -66,7 +67,7 @@ export function Enquiry({ view, used, now, place, workshop, tomorrow, mailConfig
           <UsedParagraphs used={used} />
           <History history={view.history} now={now} place={place} />
         </div>
-        <LetterDesk view={view} question={questionOf({ view, workshop })} to={<To client={view.client} />} tomorrow={tomorrow} mailNote={noteOf(view, { now, place, mailConfigured })} held={heldWords(view, { now, place, mailConfigured })} />
+        <LetterDesk view={view} since={view.since && <Since since={view.since} name={view.client.name} now={now} place={place} />} question={questionOf({ view, workshop })} to={<To client={view.client} />} tomorrow={tomorrow} mailNote={noteOf(view, { now, place, mailConfigured })} held={heldWords(view, { now, place, mailConfigured })} />
       </div>
     </>
   );

@@ -15,8 +15,10 @@ import type { Words } from "./use-draft";
  * The letter beside the evidence. One of: a reply being written, a question being written, a trainee's letter waiting
  * for a second person, or the last letter that left. What came of an action is said in one place that stays.
  */
-export function LetterDesk({ view, question, to, tomorrow, mailNote, held }: {
+export function LetterDesk({ view, since, question, to, tomorrow, mailNote, held }: {
   view: EnquiryView;
+  /** What came since our last letter. */
+  since: ReactNode;
   /** What "Ask for more" begins with. */
   question: { subject: string; text: string };
   to: ReactNode;
@@ -46,6 +48,7 @@ export function LetterDesk({ view, question, to, tomorrow, mailNote, held }: {
   return (
     <section id="letter" className={css.desk} aria-label="The letter">
       <h2 className="unseen">The letter</h2>
+      {since}
       <div hidden={asking}>
         <Sheet view={view} to={to} tomorrow={tomorrow} held={held} tell={tell} unkept={setUnkept}>{askButton}</Sheet>
       </div>

@@ -1,9 +1,9 @@
 "use client";
 import { useRouter } from "next/navigation";
-import { useEffect, useState, useTransition, type ReactNode } from "react";
-import { reach } from "@/app/(desk)/_parts/reach";
+import { useEffect, useRef, useState, type ReactNode } from "react";
 import type { EnquiryView } from "@/lib/enquiry/views";
 import { overlong } from "@/lib/reply/length";
+import { openPlacesSay } from "@/lib/reply/open-places";
 import { readingOf } from "@/lib/reply/reading";
 import { DeskSheet, WritingSheet } from "@/lib/ui/desk-sheet";
 import { Enclosed } from "@/lib/ui/enclosed";
@@ -12,15 +12,16 @@ import { PromiseNotes, SendingReason } from "@/lib/ui/promise-notes";
 import { REASON_CHARS } from "@/lib/enquiry/reason-limits";
 import type { ChosenTime } from "@/lib/enquiry/send-at";
 import { useStayWhile } from "@/lib/ui/use-stay-while";
-import { approve } from "./actions";
 import { Arrival } from "./arrival";
 import { enclosedOf } from "./enclosed-of";
 import css from "./letter-desk.module.css";
+import { MovedNote } from "./moved-note";
+import { OpenPlaces, selectOpenPlace } from "./open-place";
 import { SendAt } from "./send-at";
 import { useDraft, type Words } from "./use-draft";
 import { usePromises } from "./use-promises";
-
-export const WAITS = "Approved. It waits for a second person to read it before it leaves.";
+import { useSending } from "./use-sending";
+import { useSwap } from "./use-swap";
 
 /** The reply on its sheet: written, kept, approved. `tell` says what came of it and takes the focus where the person has to be told. */
 export function ReplyDesk({ view, draft, to, tomorrow, children, tell, unkept }: {
@@ -30,21 +31,11 @@ export function ReplyDesk({ view, draft, to, tomorrow, children, tell, unkept }:
 }) {
   const { words, write, keep, take, isDirty, theirs } = useDraft(view.id, draft);
   const promises = usePromises(view, words.text, "reply");
-  const [missing, setMissing] = useState<string | null>(null);
   const [longReason, setLongReason] = useState("");
-  const [refusedLength, setRefusedLength] = useState<string | null>(null);
-  const [isSending, start] = useTransition();
+  const field = useRef<HTMLTextAreaElement>(null);
   const router = useRouter();
   useStayWhile(isDirty);
 
-  const onLeave = async () => {
-    if (!isDirty) return;
-    const kept = await keep();
-    if (!("number" in kept)) return notKept(kept);
-    unkept(null);
-    tell("Kept.");
-  };
-  const over = overlong(words.text, view.rugs.length);
   const refused = ({ say, isConflict }: { say: string; isConflict: boolean }) => {
     tell(say, true);
     if (isConflict) router.refresh();
@@ -53,42 +44,55 @@ export function ReplyDesk({ view, draft, to, tomorrow, children, tell, unkept }:
     unkept(words);
     refused(why);
   };
-  const enclosed = enclosedOf(view);
-  const [refusedTime, setRefusedTime] = useState<string | null>(null);
-  const send = (sendAt: ChosenTime | null) => start(async () => {
+  const settle = async () => {
     const kept = await keep();
     if (!("number" in kept)) return notKept(kept);
     unkept(null);
-    const result = await reach(() => approve({ enquiryId: view.id, number: kept.number, sendAt, documents: enclosed.map((d) => d.id), ...(promises.found.length > 0 ? { reason: promises.reason } : {}), ...(longReason && over ? { longReason } : {}) }));
-    setMissing(result.ok ? null : (result.fields?.["reason"] ?? null));
-    setRefusedLength(result.ok ? null : (result.fields?.["longReason"] ?? null));
-    setRefusedTime(result.ok ? null : (result.fields?.["sendAt"] ?? null));
-    if (!result.ok) return refused({ say: result.say, isConflict: result.code === "changed-meanwhile" });
-    tell(result.value.waitsForSecond ? WAITS : "Approved.", true);
-    router.refresh();
-  });
+    tell("Kept.");
+  };
+  const { swap, back } = useSwap({ words, write, settle: () => void settle() });
+  const over = overlong(words.text, view.rugs.length);
+  const enclosed = enclosedOf(view);
+  const reasons = { ...(promises.found.length > 0 ? { reason: promises.reason } : {}), ...(longReason && over ? { longReason } : {}) };
+  const { send, isSending, errors } = useSending({ enquiryId: view.id, documents: enclosed.map((d) => d.id), reasons, keep, kept: () => unkept(null), notKept, refused, tell });
+  const toOpenPlace = () => selectOpenPlace(field.current, words.text);
+  const sendUnlessOpen = (sendAt: ChosenTime | null) => {
+    const open = openPlacesSay(words.text);
+    if (!open) return send(sendAt);
+    tell(open);
+    toOpenPlace();
+  };
 
   const { words: count, grade } = readingOf(words.text);
+  const { today } = draft;
+  const whole = view.may.edit && today?.whole && today.whole.text !== words.text ? today.whole : null;
   return (
     <>
       {theirs && <Theirs theirs={theirs} to={to} mine={() => take(theirs)} take={() => { take(theirs); write(theirs); }} />}
-      <WritingSheet to={to} label="reply" subject={words.subject} text={words.text} describedBy="reply-state" readOnly={!view.may.edit}
-        onSubject={(subject) => write({ ...words, subject })} onText={(text) => write({ ...words, text })} onLeave={onLeave} />
+      {today && !theirs && (
+        <MovedNote enquiryId={view.id} today={today} words={words} mayEdit={view.may.edit} keep={keep} swap={swap} refused={refused}
+          stood={(number) => { take({ ...words, number }); tell("Looked at. The letter stays as it is written.", true); router.refresh(); }} />
+      )}
+      <WritingSheet to={to} label="reply" subject={words.subject} text={words.text} describedBy="reply-state" readOnly={!view.may.edit} field={field}
+        onSubject={(subject) => write({ ...words, subject })} onText={(text) => write({ ...words, text })} onLeave={() => { if (isDirty) void settle(); }} />
       <p id="reply-state" className={`small num ${css.state}`}>
         {count} words, reading grade {Math.round(grade)}. {isDirty ? "Not kept yet." : `Version ${draft.number}, by ${draft.by}.`}
       </p>
-      {over && <LengthNote over={over} rugs={view.rugs.length} value={longReason} most={REASON_CHARS.most} write={view.may.approve ? setLongReason : null} error={refusedLength} />}
+      <OpenPlaces text={words.text} write={toOpenPlace} />
+      {over && <LengthNote over={over} rugs={view.rugs.length} value={longReason} most={REASON_CHARS.most} write={view.may.approve ? setLongReason : null} error={errors["longReason"] ?? null} />}
       <Enclosed enclosures={enclosed} />
       <PromiseNotes found={promises.found}>
-        {view.may.approve && <SendingReason value={promises.reason} most={REASON_CHARS.most} write={promises.write} error={missing} />}
+        {view.may.approve && <SendingReason value={promises.reason} most={REASON_CHARS.most} write={promises.write} error={errors["reason"] ?? null} />}
       </PromiseNotes>
       <noscript><p className="small">Writing and sending here need JavaScript.</p></noscript>
       <div className={`${css.bar} no-print`}>
-        {view.may.approve && <button type="button" className="button" onClick={() => send(null)} disabled={isSending || theirs !== null}>{isSending ? "One moment" : "Approve and send"}</button>}
+        {view.may.approve && <button type="button" className="button" onClick={() => sendUnlessOpen(null)} disabled={isSending || theirs !== null}>{isSending ? "One moment" : "Approve and send"}</button>}
         {children}
+        {whole && <button type="button" className="button quiet" onClick={() => swap(whole)}>Begin from the whole letter</button>}
+        {back && <button type="button" className="button quiet" onClick={back}>Back to what stood here</button>}
       </div>
       <Arrival view={view} kind="reply" words={words} to={to} enclosures={enclosed} tell={tell} />
-      {view.may.approve && <SendAt first={tomorrow} error={refusedTime} isBusy={isSending || theirs !== null} send={send} />}
+      {view.may.approve && <SendAt first={tomorrow} error={errors["sendAt"] ?? null} isBusy={isSending || theirs !== null} send={sendUnlessOpen} />}
     </>
   );
 }

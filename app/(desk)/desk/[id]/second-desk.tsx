@@ -6,6 +6,7 @@ import type { EnquiryView } from "@/lib/enquiry/views";
 import { DeskSheet } from "@/lib/ui/desk-sheet";
 import { Enclosed } from "@/lib/ui/enclosed";
 import { second } from "./actions";
+import { Moved, movedIn } from "./moved";
 import { enclosedOf } from "./enclosed-of";
 import css from "./letter-desk.module.css";
 
@@ -15,6 +16,7 @@ export function SecondDesk({ view, by, draft, to, change, tell }: {
 }) {
   const router = useRouter();
   const [isBusy, start] = useTransition();
+  const moved = draft.today && movedIn(draft.today, draft);
   const send = () => start(async () => {
     const result = await reach(() => second({ enquiryId: view.id, documents: enclosedOf(view).map((d) => d.id) }));
     tell(result.ok ? "Approved by a second person." : result.say, true);
@@ -23,9 +25,10 @@ export function SecondDesk({ view, by, draft, to, change, tell }: {
   return (
     <>
       <p className={css.second}><bdi>{by}</bdi> approved this. {view.may.second ? "Read it, and send it if you would sign it." : "It waits for a second person."}</p>
+      {moved && <Moved moved={moved}>{view.may.edit && <p>It is sent once somebody has taken this in, or left the letter as it is: “Change it”.</p>}</Moved>}
       <DeskSheet to={to} subject={draft.subject} text={draft.text} label="The letter that waits" foot={enclosedOf(view).length > 0 && <Enclosed enclosures={enclosedOf(view)} />} />
       <div className={`${css.bar} no-print`}>
-        {view.may.second && <button type="button" className="button" disabled={isBusy} onClick={send}>{isBusy ? "One moment" : "Send it"}</button>}
+        {view.may.second && !moved && <button type="button" className="button" disabled={isBusy} onClick={send}>{isBusy ? "One moment" : "Send it"}</button>}
         {view.may.edit && <button type="button" className="button quiet" disabled={isBusy} onClick={change}>Change it</button>}
       </div>
     </>

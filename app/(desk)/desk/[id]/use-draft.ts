@@ -5,6 +5,8 @@ import type { EnquiryView } from "@/lib/enquiry/views";
 import { save } from "./actions";
 
 type Draft = NonNullable<EnquiryView["draft"]>;
+/** The number of the newest revision, or why what is written was not kept. */
+export type Kept = { number: number } | { say: string; isConflict: boolean };
 export type Words = { subject: string; text: string };
 const same = (a: Words, b: Words): boolean => a.subject === b.subject && a.text === b.text;
 
@@ -34,7 +36,7 @@ export function useDraft(enquiryId: string, draft: Draft) {
   }, []);
 
   /** Keeps what is written, one request after the other. The number of the newest revision, or why it was not kept. */
-  const keep = useCallback((): Promise<{ number: number } | { say: string; isConflict: boolean }> => {
+  const keep = useCallback((): Promise<Kept> => {
     const attempt = async () => {
       const { words: mine, kept: last } = now.current;
       if (same(mine, last)) return { number: last.number };

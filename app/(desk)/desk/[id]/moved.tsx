@@ -1,0 +1,43 @@
+import type { ReactNode } from "react";
+import { isOpen, type Change } from "@/lib/reply/changes";
+import type { DraftView } from "@/lib/enquiry/draft-types";
+import css from "./moved.module.css";
+import type { Words } from "./use-draft";
+
+type Today = NonNullable<DraftView["today"]>;
+
+/** What a draft still says that the program would word otherwise by now. */
+export function movedIn({ subject, changes }: Today, words: Words): { subject: Today["subject"]; changes: Change[] } | null {
+  const open = { subject: subject?.was === words.subject ? subject : null, changes: changes.filter((c) => isOpen(c, words.text)) };
+  return open.subject || open.changes.length > 0 ? open : null;
+}
+
+/** Where the assessment moved after somebody wrote: what would read otherwise, then and now. `takeSubject` and `take` are absent where it may only be read. */
+export function Moved({ moved, take, takeSubject, children }: {
+  moved: NonNullable<ReturnType<typeof movedIn>>; take?: (change: Change) => void; takeSubject?: (subject: string) => void; children?: ReactNode;
+}) {
+  const { subject, changes } = moved;
+  return (
+    <div className={css.moved} role="group" aria-label="What changed since this draft was written">
+      <p><b>Since this draft was written, the assessment changed.</b> By now it would read otherwise here:</p>
+      <ul>
+        {subject && <Line place="Subject" was={subject.was} now={subject.now} take={takeSubject && (() => takeSubject(subject.now))} />}
+        {changes.map((c) => <Line key={`${c.was}${c.now}`} {...c} take={take && (() => take(c))} />)}
+      </ul>
+      {children}
+    </div>
+  );
+}
+
+function Line({ place, was, now, take }: Change & { take?: (() => void) | undefined }) {
+  return (
+    <li>
+      <p className={css.place}>{place}</p>
+      <dl className={css.pair}>
+        <dt className="small">was</dt><dd dir="auto">{was ?? "Nothing was said."}</dd>
+        <dt className="small">now</dt><dd dir="auto">{now ?? "Nothing would be said."}</dd>
+      </dl>
+      {take && <button type="button" className="button quiet" aria-label={`${now === null ? "Take it out" : "Take it in"}: ${place}`} onClick={take}>{now === null ? "Take it out" : "Take it in"}</button>}
+    </li>
+  );
+}

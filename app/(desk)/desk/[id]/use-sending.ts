@@ -1,0 +1,34 @@
+"use client";
+import { useRouter } from "next/navigation";
+import { useState, useTransition } from "react";
+import { reach } from "@/app/(desk)/_parts/reach";
+import type { ChosenTime } from "@/lib/enquiry/send-at";
+import { approve } from "./actions";
+import type { Kept } from "./use-draft";
+
+export const WAITS = "Approved. It waits for a second person to read it before it leaves.";
+type Why = { say: string; isConflict: boolean };
+const NONE: Readonly<Record<string, string | undefined>> = {};
+
+/** Approves a reply: keeps it first, then sends it, now or at a time. `errors` names what was refused, by its field. */
+export function useSending({ enquiryId, documents, reasons, keep, kept, notKept, refused, tell }: {
+  enquiryId: string; documents: readonly string[];
+  /** Why it says more than is known, or is long, where it is or does. */
+  reasons: { reason?: string; longReason?: string };
+  keep: () => Promise<Kept>; kept: () => void; notKept: (why: Why) => void; refused: (why: Why) => void; tell: (say: string, focus?: boolean) => void;
+}) {
+  const [errors, setErrors] = useState(NONE);
+  const [isSending, start] = useTransition();
+  const router = useRouter();
+  const send = (sendAt: ChosenTime | null) => start(async () => {
+    const now = await keep();
+    if (!("number" in now)) return notKept(now);
+    kept();
+    const result = await reach(() => approve({ enquiryId, number: now.number, sendAt, documents: [...documents], ...reasons }));
+    setErrors(result.ok ? NONE : (result.fields ?? NONE));
+    if (!result.ok) return refused({ say: result.say, isConflict: result.code === "changed-meanwhile" });
+    tell(result.value.waitsForSecond ? WAITS : "Approved.", true);
+    router.refresh();
+  });
+  return { send, isSending, errors };
+}

@@ -1,0 +1,42 @@
+import "server-only";
+import { createHash } from "node:crypto";
+import { changesBetween, isOpen, type Change } from "../reply/changes";
+import { piecesOf } from "../reply/pieces";
+import type { Db, Tx } from "../store/database";
+import { refuse, type Refusal } from "./caller";
+import { writtenFrom } from "./last-letter";
+import { nextLetter, type NextLetter } from "./next-letter";
+
+/** A draft held against what the program would write today. */
+export interface DraftToday {
+  next: NextLetter;
+  /** What the program would word otherwise than when the draft was begun, or was last looked at. */
+  changes: Change[];
+  subject: { was: string; now: string } | null;
+  /** Names what the program would write now, so that nobody stands by a draft against what they have not seen. */
+  mark: string;
+}
+
+/** null where nothing was assessed yet or there is no draft of the program. */
+export async function draftToday(db: Db | Tx, { enquiryId, number }: { enquiryId: string; number: number }): Promise<DraftToday | null> {
+  const before = await writtenFrom(db, enquiryId, number);
+  const next = before && (await nextLetter(db, enquiryId));
+  if (!next) return null;
+  const { composed, input, follows } = next;
+  return {
+    next,
+    changes: changesBetween(before, composed, piecesOf(input, follows?.came ?? null).readsToday),
+    subject: before.subject === composed.subject ? null : { was: before.subject, now: composed.subject },
+    mark: createHash("sha256").update(JSON.stringify([composed.subject, composed.text])).digest("hex"),
+  };
+}
+
+/** Refuses to let a draft go that reads otherwise than the program would write it by now, until somebody has taken the change in or stood by the draft. */
+export async function unlessMoved(tx: Tx, r: { enquiryId: string; number: number; subject: string; text: string }): Promise<Refusal | null> {
+  const today = await draftToday(tx, r);
+  if (!today) return null;
+  const open = today.changes.filter((c) => isOpen(c, r.text)).map((c) => c.place);
+  const places = [...(today.subject?.was === r.subject ? ["Subject"] : []), ...new Set(open)];
+  if (places.length === 0) return null;
+  return refuse("changed-meanwhile", `Since this draft was written, the assessment changed. It would now read otherwise at: ${places.join("; ")}. Nothing was sent: look at what changed first.`);
+}

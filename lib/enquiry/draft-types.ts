@@ -1,0 +1,21 @@
+import type { Change } from "../reply/changes";
+
+/** A letter as the program would write it now. */
+export interface LetterNow { subject: string; text: string }
+/** The reply being written. */
+export interface DraftView {
+  number: number; subject: string; text: string; by: string; at: string; words: number;
+  /** What the program would write now; null where it cannot know. */
+  today: {
+    letter: LetterNow;
+    /** Where that only follows a letter of ours: the whole letter. */
+    whole: LetterNow | null;
+    /** What it words otherwise than when the draft was begun, or was last looked at. */
+    changes: Change[];
+    subject: { was: string; now: string } | null;
+    /** Names it. */
+    mark: string;
+  } | null;
+}
+/** What the client wrote and sent since our last letter. */
+export interface SinceView { at: string; messages: { at: string; text: string }[]; answers: boolean; photos: number }

@@ -1,0 +1,40 @@
+import "server-only";
+import { composeDraft, type ComposedDraft } from "../reply/draft";
+import type { Draft, Revision } from "../store/database";
+import type { DraftToday } from "./draft-today";
+import type { DraftView, LetterNow, SinceView } from "./draft-types";
+
+type Newest = Pick<Revision, "subject" | "text" | "createdAt"> & { author: { name: string } | null };
+type Row = Pick<Draft, "number" | "approvedNumber"> & { revisions: readonly Newest[] };
+
+/** Whether a reply is being written: not once the newest revision has become a letter, since the next one begins with what the client answers. */
+export const hasDraft = (draft: Row | null): boolean => draft !== null && draft.revisions.length > 0 && draft.approvedNumber !== draft.number;
+
+/** The reply as it is written; null where none is. */
+export function draftView(draft: Row | null, today: DraftToday | null): DraftView | null {
+  const newest = draft?.revisions[0];
+  if (!draft || !newest || !hasDraft(draft)) return null;
+  return {
+    number: draft.number,
+    subject: newest.subject,
+    text: newest.text,
+    by: newest.author?.name ?? "the program",
+    at: newest.createdAt.toISOString(),
+    words: newest.text.split(/\s+/).filter(Boolean).length,
+    today: today && todayView(today),
+  };
+}
+
+const letterOf = ({ subject, text }: ComposedDraft): LetterNow => ({ subject, text });
+
+function todayView({ next, changes, subject, mark }: DraftToday): NonNullable<DraftView["today"]> {
+  return { letter: letterOf(next.composed), whole: next.follows && letterOf(composeDraft(next.input)), changes, subject, mark };
+}
+
+/** What came since our last letter with an answer; null where none went out. */
+export function sinceView(today: DraftToday | null): SinceView | null {
+  const follows = today?.next.follows;
+  if (!follows) return null;
+  const { messages, answers, photos } = follows.came;
+  return { at: follows.at.toISOString(), messages: messages.map((m) => ({ at: m.at.toISOString(), text: m.text })), answers, photos };
+}

@@ -1,0 +1,50 @@
+import "server-only";
+import * as z from "zod/mini";
+import type { Told } from "../reply/changes";
+import type { Came } from "../reply/facts";
+import type { Db, Prisma, Tx } from "../store/database";
+import { NEWEST_FIRST, OLDEST_FIRST } from "../store/row-order";
+import { saidOf } from "./said-paragraphs";
+import { MESSAGE, messagesOf } from "./stored";
+
+/** The letter of ours that the next one follows. */
+export interface LastLetter {
+  at: Date;
+  /** What the program wrote it from. */
+  told: Told;
+}
+
+/** A letter that told the client what we think, and that neither was taken back nor came back. */
+const TOLD = { kind: "reply", automatic: false, state: { notIn: ["taken_back", "failed"] } } satisfies Prisma.LetterWhereInput;
+const approvedSchema = z.object({ letterId: z.string(), number: z.number() });
+
+/** The newest letter with an answer that the client has or will have; null where there is none, or where nobody knows what it was written from. */
+export async function lastLetter(db: Db | Tx, enquiryId: string): Promise<LastLetter | null> {
+  const letter = await db.letter.findFirst({ where: { enquiryId, ...TOLD }, orderBy: NEWEST_FIRST.createdAt, select: { id: true, createdAt: true } });
+  if (!letter) return null;
+  const approvals = await db.audit.findMany({ where: { enquiryId, action: { in: ["reply-approved", "reply-seconded"] } }, select: { detail: true } });
+  const number = approvals.map((a) => approvedSchema.safeParse(a.detail)).find((a) => a.data?.letterId === letter.id)?.data?.number;
+  if (number === undefined) return null;
+  const told = await writtenFrom(db, enquiryId, number);
+  return told && { at: letter.createdAt, told };
+}
+
+/** What the program wrote a revision from: its own newest one up to there. */
+export async function writtenFrom(db: Db | Tx, enquiryId: string, number: number): Promise<(Told & { subject: string }) | null> {
+  const revision = await db.revision.findFirst({ where: { draft: { enquiryId }, authorId: null, number: { lte: number } }, orderBy: { number: "desc" }, select: { subject: true, text: true, paragraphs: true } });
+  return revision && { subject: revision.subject, text: revision.text, paragraphs: saidOf(revision.paragraphs) };
+}
+
+/** What the client wrote and sent since an instant, and what was tested. */
+export interface CameSince extends Came { messages: { at: Date; text: string }[] }
+
+/** What came from then on. */
+export async function cameSince(db: Db | Tx, enquiryId: string, from: Date): Promise<CameSince> {
+  const [answers, photos, tests] = await Promise.all([
+    db.answer.findMany({ where: { rug: { enquiryId }, from: "client", at: { gte: from } }, orderBy: OLDEST_FIRST.at }),
+    db.photo.count({ where: { rug: { enquiryId }, createdAt: { gte: from } } }),
+    db.benchTest.count({ where: { rug: { enquiryId }, at: { gte: from }, withdrawnAt: null } }),
+  ]);
+  const messages = messagesOf(answers);
+  return { messages, message: messages.length > 0, answers: answers.some((a) => a.question !== MESSAGE), photos, tested: tests > 0 };
+}

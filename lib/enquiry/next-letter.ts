@@ -1,0 +1,29 @@
+import "server-only";
+import { composeDraft, type ComposedDraft } from "../reply/draft";
+import { composeFollowing } from "../reply/following";
+import type { DraftInput } from "../reply/pieces";
+import type { Db, Tx } from "../store/database";
+import { readSettings } from "../workshop/settings";
+import { inputStored, LETTER_PARTS } from "./compose-stored";
+import { cameSince, lastLetter, type CameSince } from "./last-letter";
+import { readLibrary } from "./library";
+
+/** What the program would write to a client now. */
+export interface NextLetter {
+  input: DraftInput;
+  /** The whole letter; after one of ours only what follows it. */
+  composed: ComposedDraft;
+  /** Set where it follows a letter of ours: when that was approved, and what came since. */
+  follows: { at: Date; came: CameSince } | null;
+}
+
+/** The letter that is called for now; null where nothing was assessed yet, or the enquiry is not there. */
+export async function nextLetter(db: Db | Tx, enquiryId: string): Promise<NextLetter | null> {
+  const row = await db.enquiry.findUnique({ where: { id: enquiryId }, include: LETTER_PARTS });
+  const input = row && inputStored(row, { workshop: await readSettings(db), library: await readLibrary(db) });
+  if (!input) return null;
+  const last = await lastLetter(db, enquiryId);
+  if (!last) return { input, composed: composeDraft(input), follows: null };
+  const came = await cameSince(db, enquiryId, last.at);
+  return { input, composed: composeFollowing(input, { told: last.told, came }), follows: { at: last.at, came } };
+}

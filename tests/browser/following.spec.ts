@@ -1,0 +1,104 @@
+import type { Page } from "@playwright/test";
+import { fitsAndIsAccessible } from "./axe";
+import { expect, test } from "./fixtures";
+import type { Desk } from "./harness";
+import { ownDesk } from "./own-desk";
+import { holdFor, linkSentTo, PHONE, takesIn, type Session } from "./people";
+
+// One desk of this file's own, whose letters leave at once.
+let desk: Desk;
+let owner: Session;
+
+ownDesk((settled) => { ({ desk, owner } = settled); }, { first: (page, at) => holdFor(page, "0", at) });
+
+const OPEN = "{Your answer to what they wrote}";
+const letterOf = (page: Page) => page.getByLabel("Text of the reply");
+const approve = (page: Page) => page.getByRole("button", { name: "Approve and send" });
+const said = (page: Page) => page.getByRole("region", { name: "The letter" }).getByRole("status");
+const lettersTo = (email: string) => desk.mails.filter((m) => m.to.includes(email)).map((m) => m.mail.text ?? "");
+
+/** The size of the rug, as it turned out since. */
+async function resizes(page: Page, at: string, width: string, length: string): Promise<void> {
+  await page.goto(at);
+  await page.getByRole("link", { name: "Correct or add an answer" }).click();
+  await page.getByRole("link", { name: "How big is it?" }).click();
+  await page.getByLabel("Width in cm").fill(width);
+  await page.getByLabel("Length in cm").fill(length);
+  await page.getByRole("button", { name: "Keep this answer" }).click();
+  await expect(page).toHaveURL(new RegExp(`^${at}#told-`));
+}
+
+test("I answer a client's question without writing the whole letter again", async ({ person }) => {
+  const email = "thora@mail.example";
+  const page = await person({ storageState: owner });
+  const at = await takesIn(page, { name: "Thora Lindgate", email, label: "100 % viscose" }, desk);
+  await approve(page).click();
+  await expect.poll(() => linkSentTo(desk, email)).not.toBe("");
+
+  const phone = await person(PHONE);
+  await phone.goto(linkSentTo(desk, email));
+  await phone.getByLabel("Your message").fill("May I bring it on Thursday?");
+  await phone.getByRole("button", { name: "Send the message" }).click();
+  await expect(phone.getByText("May I bring it on Thursday?")).toBeVisible();
+
+  await page.goto(at);
+  await expect(page.getByRole("region", { name: "Since our last letter" })).toContainText("May I bring it on Thursday?");
+  const short = `Dear Thora Lindgate,\n\nThank you for your message.\n\n${OPEN}\n\n`;
+  await expect(letterOf(page)).toHaveValue(new RegExp(`^${short.replace(/[{}]/g, "\\$&")}`));
+  await fitsAndIsAccessible(page);
+  await page.screenshot({ path: test.info().outputPath("following-1280.png"), fullPage: true });
+
+  await test.step("it does not leave before the answer is written", async () => {
+    await approve(page).click();
+    await expect(said(page)).toContainText(`still has an open place: ${OPEN}`);
+    await expect(letterOf(page)).toBeFocused();
+  });
+  await test.step("the whole letter is one press away, and back", async () => {
+    await page.getByRole("button", { name: "Begin from the whole letter" }).click();
+    await expect(letterOf(page)).toHaveValue(/viscose[\s\S]*hidden corner/);
+    await page.getByRole("button", { name: "Back to what stood here" }).click();
+    await expect(letterOf(page)).toHaveValue(new RegExp(OPEN.replace(/[{}]/g, "\\$&")));
+  });
+  await page.getByRole("button", { name: "Write it" }).click();
+  await page.keyboard.type("Thursday suits us well, from eight o’clock on.");
+  await expect(page.getByText("still open")).toHaveCount(0);
+  await approve(page).click();
+  await expect.poll(() => lettersTo(email).some((text) => text.includes("Thursday suits us well"))).toBe(true);
+  const sent = lettersTo(email).find((text) => text.includes("Thursday suits us well")) ?? "";
+  expect(sent).not.toMatch(/[{}]|hidden corner/);
+});
+
+test("A draft I edited tells me that the price has moved since", async ({ person }) => {
+  const email = "osk@mail.example";
+  const page = await person({ storageState: owner });
+  const at = await takesIn(page, { name: "Osk Farthing", email, label: "100 % wool" }, desk);
+  await resizes(page, at, "400", "500");
+  await letterOf(page).fill((await letterOf(page).inputValue()).replace("With kind regards", "We close in August.\n\nWith kind regards"));
+  await letterOf(page).press("Tab");
+  await expect(said(page)).toHaveText("Kept.");
+  await resizes(page, at, "100", "150");
+
+  const moved = page.getByRole("group", { name: "What changed since this draft was written" });
+  await expect(moved).toContainText("Since this draft was written, the assessment changed.");
+  await expect(moved.getByText("Price", { exact: true })).toBeVisible();
+  await expect(letterOf(page)).toHaveValue(/We close in August/);
+  await fitsAndIsAccessible(page);
+  await page.screenshot({ path: test.info().outputPath("moved-1280.png"), fullPage: true });
+  const phone = await person({ ...PHONE, storageState: owner });
+  await phone.goto(at);
+  await expect(phone.getByRole("group", { name: "What changed since this draft was written" })).toBeVisible();
+  await fitsAndIsAccessible(phone);
+  await phone.screenshot({ path: test.info().outputPath("moved-390.png"), fullPage: true });
+
+  await approve(page).click();
+  await expect(said(page)).toContainText("Nothing was sent: look at what changed first.");
+  const was = await letterOf(page).inputValue();
+  await moved.getByRole("button", { name: "Take it in: Price" }).click();
+  await expect(moved.getByText("Price", { exact: true })).toHaveCount(0);
+  await expect(letterOf(page)).toHaveValue(/We close in August/);
+  await expect(letterOf(page)).not.toHaveValue(was);
+  if (await moved.isVisible()) await moved.getByRole("button", { name: "I have looked: leave my words" }).click();
+  await expect(moved).toHaveCount(0);
+  await approve(page).click();
+  await expect.poll(() => lettersTo(email).some((text) => text.includes("We close in August."))).toBe(true);
+});

@@ -1,0 +1,148 @@
+import { describe, expect, it } from "vitest";
+import { sendFromClient } from "../../../lib/enquiry/answer-client";
+import { approveReply } from "../../../lib/enquiry/approve-reply";
+import { askClient } from "../../../lib/enquiry/ask-client";
+import { correctAnswer } from "../../../lib/enquiry/correct-answer";
+import { readEnquiry } from "../../../lib/enquiry/read-enquiry";
+import { saveDraft } from "../../../lib/enquiry/save-draft";
+import { secondReply } from "../../../lib/enquiry/second-reply";
+import { standByDraft } from "../../../lib/enquiry/stand-by-draft";
+import { takeBackLetter } from "../../../lib/enquiry/take-back";
+import { takenIn } from "../../../lib/reply/changes";
+import { ANSWER_HERE } from "../../../lib/reply/open-places";
+import type { RugAnswers } from "../../../lib/trade/questions";
+import { database } from "../../../lib/store/database";
+import { clientOf, givePhoto, good, later, staff, submitted } from "./workshop";
+
+const WOOL: RugAnswers = { labelFound: "typed", labelText: "100% wool", widthCm: 200, lengthCm: 300, incidents: ["nothing"], changes: ["dirty"], touch: "springy", back: "knots", age: "2-5" };
+const ivo = () => staff("reviewer", "Ivo Castellane");
+const dirtyWool = () => submitted({ wetNow: "no", reason: "routine", rug: WOOL });
+const viewOf = async (enquiryId: string, minutes = 20) => good(await readEnquiry(await ivo(), enquiryId, later(minutes)));
+const draftOf = async (enquiryId: string) => {
+  const { draft } = await viewOf(enquiryId);
+  if (!draft) throw new Error("Expected a draft but there is none");
+  return draft;
+};
+const approve = async (enquiryId: string, number: number, minutes = 2) => approveReply(await ivo(), { enquiryId, number }, later(minutes));
+/** An enquiry whose first letter went out after two minutes; the client then asked something after ten. */
+async function asked(message = "May I bring it on Thursday?") {
+  const enquiry = await dirtyWool();
+  const { letterId } = good(await approve(enquiry.enquiryId, 1));
+  good(await sendFromClient(await clientOf(enquiry), { message }, later(10)));
+  return { ...enquiry, letterId };
+}
+const resized = async (enquiryId: string, size: { widthCm: number; lengthCm: number }, minutes: number) => {
+  const rug = await database().rug.findFirstOrThrow({ where: { enquiryId } });
+  good(await correctAnswer(await ivo(), { rugId: rug.id, step: "size", values: { unit: "cm", widthCm: String(size.widthCm), lengthCm: String(size.lengthCm) }, seen: false }, later(minutes)));
+};
+const priceIn = (text: string) => /Cleaning would cost about (\S+)/.exec(text)?.[1];
+const edited = async (enquiryId: string) => {
+  const { number, subject, text } = await draftOf(enquiryId);
+  return { subject, text: `${text}\n\nWe close in August.`, number: good(await saveDraft(await ivo(), { enquiryId, from: number, subject, text: `${text}\n\nWe close in August.` }, later(11))).number };
+};
+
+/** Letters after the first one, and drafts whose assessment moved. */
+export function following(): void {
+  describe("the draft after a client's answer to our letter", () => {
+    it("is short: it thanks for what came and leaves a place for the answer, without which it does not leave", async () => {
+      const { enquiryId } = await asked();
+      const draft = await draftOf(enquiryId);
+      expect(draft.text).toBe(`Dear Ana Example,\n\nThank you for your message.\n\n${ANSWER_HERE}\n\nWith kind regards,\nLantern Yard Rug Workshop`);
+      expect(await approve(enquiryId, draft.number, 20)).toMatchObject({ ok: false, code: "invalid", fields: { text: expect.stringContaining(ANSWER_HERE) as string } });
+      const text = draft.text.replace(ANSWER_HERE, "Thursday suits us well, from eight o’clock on.");
+      const { number } = good(await saveDraft(await ivo(), { enquiryId, from: draft.number, subject: draft.subject, text }, later(21)));
+      good(await approve(enquiryId, number, 22));
+      expect((await database().letter.findFirstOrThrow({ where: { enquiryId, text: { contains: "Thursday suits us" } } })).state).toBe("held");
+    });
+    it("shows the client's words and offers the whole letter", async () => {
+      const { enquiryId } = await asked();
+      const { since, draft } = await viewOf(enquiryId);
+      expect(since).toEqual({ at: later(2).toISOString(), messages: [{ at: later(10).toISOString(), text: "May I bring it on Thursday?" }], answers: false, photos: 0 });
+      expect(draft?.today?.whole?.text).toMatch(/Going by [^]*hidden corner/);
+      expect(draft?.today?.changes).toEqual([]);
+    });
+    it("says again what changed since, and names photos", async () => {
+      const enquiry = await asked();
+      const { enquiryId } = enquiry;
+      const before = (await database().letter.findFirstOrThrow({ where: { id: enquiry.letterId } })).text;
+      await resized(enquiryId, { widthCm: 300, lengthCm: 400 }, 12);
+      good(await givePhoto(await clientOf(enquiry), "back", later(13)));
+      const { text } = await draftOf(enquiryId);
+      expect(text).toMatch(/^Dear Ana Example,\n\nThank you for your message and the new photo\. With what you have sent us since, our answer has changed\.\n\n/);
+      expect(priceIn(text)).not.toBe(priceIn(before));
+      expect(text).not.toContain("With what you have sent us since, our answer has changed. With");
+    });
+    it("is the whole letter again where the first was taken back, and where only a question went out", async () => {
+      const back = await dirtyWool();
+      const { letterId } = good(await approve(back.enquiryId, 1));
+      good(await takeBackLetter(await ivo(), letterId, later(3)));
+      good(await sendFromClient(await clientOf(back), { message: "And the fringe?" }, later(10)));
+      expect((await draftOf(back.enquiryId)).text).toMatch(/Going by/);
+      const questioned = await dirtyWool();
+      good(await askClient(await ivo(), { enquiryId: questioned.enquiryId, subject: "A question", text: "How old is it?" }, later(2)));
+      good(await sendFromClient(await clientOf(questioned), { message: "Three years." }, later(10)));
+      expect(await viewOf(questioned.enquiryId)).toMatchObject({ since: null, draft: { text: expect.stringMatching(/Going by/) as string, today: { whole: null } } });
+    });
+    it("is the whole letter where the last one came back", async () => {
+      const enquiry = await dirtyWool();
+      const { letterId } = good(await approve(enquiry.enquiryId, 1));
+      await database().letter.update({ where: { id: letterId }, data: { state: "failed" } });
+      good(await sendFromClient(await clientOf(enquiry), { message: "I heard nothing?" }, later(10)));
+      expect((await draftOf(enquiry.enquiryId)).text).toMatch(/Going by/);
+    });
+  });
+
+  describe("a draft that somebody edited before the assessment moved", () => {
+    it("is not written over, says what would read otherwise, and leaves only once that was looked at", async () => {
+      const { enquiryId } = await dirtyWool();
+      const mine = await edited(enquiryId);
+      await resized(enquiryId, { widthCm: 100, lengthCm: 100 }, 12);
+      const draft = await draftOf(enquiryId);
+      expect(draft).toMatchObject({ text: mine.text, number: mine.number });
+      const price = draft.today?.changes.find((c) => c.place === "Price");
+      expect(priceIn(price?.was ?? "")).toBe(priceIn(mine.text));
+      expect(priceIn(price?.now ?? "")).not.toBe(priceIn(mine.text));
+      expect(await approve(enquiryId, mine.number, 13)).toMatchObject({ ok: false, code: "changed-meanwhile", say: expect.stringMatching(/assessment changed.*Price/) as string });
+      const { number } = good(await standByDraft(await ivo(), { enquiryId, from: mine.number, mark: draft.today?.mark ?? "" }, later(14)));
+      expect(await draftOf(enquiryId)).toMatchObject({ number, text: mine.text, by: "Ivo Castellane", today: { changes: [], subject: null } });
+      good(await approve(enquiryId, number, 15));
+      expect((await viewOf(enquiryId)).history.map((h) => h.what)).toContain("looked at what changed since the draft was written, and left the draft as it was");
+    });
+    it("leaves without another look once every new wording was taken in", async () => {
+      const { enquiryId } = await dirtyWool();
+      const mine = await edited(enquiryId);
+      await resized(enquiryId, { widthCm: 100, lengthCm: 100 }, 12);
+      const { today } = await draftOf(enquiryId);
+      const text = (today?.changes ?? []).reduce((all, change) => takenIn(change, all), mine.text);
+      const { number } = good(await saveDraft(await ivo(), { enquiryId, from: mine.number, subject: today?.subject?.now ?? mine.subject, text }, later(13)));
+      expect(priceIn(text)).not.toBe(priceIn(mine.text));
+      expect(text).toContain("We close in August.");
+      good(await approve(enquiryId, number, 14));
+    });
+    it("is not passed over for a change that came after the look", async () => {
+      const { enquiryId } = await dirtyWool();
+      const mine = await edited(enquiryId);
+      await resized(enquiryId, { widthCm: 100, lengthCm: 100 }, 12);
+      const mark = (await draftOf(enquiryId)).today?.mark ?? "";
+      await resized(enquiryId, { widthCm: 300, lengthCm: 400 }, 13);
+      expect(await standByDraft(await ivo(), { enquiryId, from: mine.number, mark }, later(14))).toMatchObject({ ok: false, code: "changed-meanwhile" });
+      expect(await database().revision.count({ where: { draft: { enquiryId } } })).toBe(2);
+    });
+    it("is not sent by a second person either, and standing by it ends the waiting", async () => {
+      const { enquiryId } = await dirtyWool();
+      const pia = await staff("trainee", "Pia Wetherby");
+      expect(good(await approveReply(pia, { enquiryId, number: 1 }, later(2))).waitsForSecond).toBe(true);
+      await resized(enquiryId, { widthCm: 100, lengthCm: 100 }, 12);
+      expect(await secondReply(await ivo(), { enquiryId }, later(13))).toMatchObject({ ok: false, code: "changed-meanwhile" });
+      const draft = await draftOf(enquiryId);
+      good(await standByDraft(await ivo(), { enquiryId, from: draft.number, mark: draft.today?.mark ?? "" }, later(14)));
+      expect((await viewOf(enquiryId)).waitsForSecond).toBeNull();
+    });
+    it("is nobody's to stand by who may not edit it", async () => {
+      const enquiry = await dirtyWool();
+      expect(await standByDraft(await clientOf(enquiry), { enquiryId: enquiry.enquiryId, from: 1, mark: "" }, later(1))).toMatchObject({ ok: false });
+      expect(await standByDraft({ kind: "public", addressHash: null }, { enquiryId: enquiry.enquiryId, from: 1, mark: "" }, later(1))).toMatchObject({ ok: false });
+      expect(await standByDraft(await ivo(), { enquiryId: "nowhere", from: 1, mark: "" }, later(1))).toMatchObject({ ok: false, code: "not-found" });
+    });
+  });
+}
