@@ -6,10 +6,11 @@ import { audit } from "./audit";
 import { authorise } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
 import { inOneStep } from "./one-step";
+import { readsOtherwise, rewriteDrafts } from "./rewrite-drafts";
 
 /**
  * The owner's alone. Assessments made before keep the settings they were made with, their currency among them. Prices and the emergency number
- * follow a new currency and place where they were left as they stood; `says` tells so. Reagents are switched one by one, elsewhere.
+ * follow a new currency and place where they were left as they stood; `says` tells so. Drafts that nobody has touched are written anew where a name, a number to ring or a unit changed. Reagents are switched one by one, elsewhere.
  */
 export async function saveSettings(caller: Caller, values: WorkshopSettings, now: Date = new Date()): Promise<Result<Brought>> {
   const no = authorise(caller, "change-settings");
@@ -17,11 +18,14 @@ export async function saveSettings(caller: Caller, values: WorkshopSettings, now
   const parsed = workshopSettingsSchema.safeParse(values);
   if (!parsed.success)
     return refuse("invalid", "Please look at the settings again.", Object.fromEntries(parsed.error.issues.map((i) => [i.path.join("."), i.message])));
-  return inOneStep(async (tx) => {
+  const done = await inOneStep(async (tx) => {
     const before = await readSettings(tx);
     const brought = broughtAlong(before, { ...parsed.data, reagents: before.reagents });
     await writeSettings(tx, brought.settings);
     await audit(tx, caller, { action: "settings-saved", enquiryId: null, at: now });
-    return ok(brought);
+    return ok({ brought, isRewritten: readsOtherwise(before, brought.settings) });
   });
+  if (!done.ok) return done;
+  if (done.value.isRewritten) await rewriteDrafts(now);
+  return ok(done.value.brought);
 }

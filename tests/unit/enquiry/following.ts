@@ -1,4 +1,4 @@
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, onTestFinished } from "vitest";
 import { sendFromClient } from "../../../lib/enquiry/answer-client";
 import { approveReply } from "../../../lib/enquiry/approve-reply";
 import { askClient } from "../../../lib/enquiry/ask-client";
@@ -7,12 +7,14 @@ import { readEnquiry } from "../../../lib/enquiry/read-enquiry";
 import { saveDraft } from "../../../lib/enquiry/save-draft";
 import { secondReply } from "../../../lib/enquiry/second-reply";
 import { standByDraft } from "../../../lib/enquiry/stand-by-draft";
+import { saveSettings } from "../../../lib/enquiry/save-settings";
 import { takeBackLetter } from "../../../lib/enquiry/take-back";
 import { takenIn } from "../../../lib/reply/changes";
 import { ANSWER_HERE } from "../../../lib/reply/open-places";
 import type { RugAnswers } from "../../../lib/trade/questions";
 import { database } from "../../../lib/store/database";
-import { clientOf, givePhoto, good, later, staff, submitted } from "./workshop";
+import { readSettings } from "../../../lib/workshop/settings";
+import { clientOf, givePhoto, good, later, staff, submitted, SYSTEM } from "./workshop";
 
 const WOOL: RugAnswers = { labelFound: "typed", labelText: "100% wool", widthCm: 200, lengthCm: 300, incidents: ["nothing"], changes: ["dirty"], touch: "springy", back: "knots", age: "2-5" };
 const ivo = () => staff("reviewer", "Ivo Castellane");
@@ -89,6 +91,23 @@ export function following(): void {
       await database().letter.update({ where: { id: letterId }, data: { state: "failed" } });
       good(await sendFromClient(await clientOf(enquiry), { message: "I heard nothing?" }, later(10)));
       expect((await draftOf(enquiry.enquiryId)).text).toMatch(/Going by/);
+    });
+  });
+
+  describe("a change of the workshop's units", () => {
+    it("is told by the subject of a draft nobody has touched, and said of one that somebody edited", async () => {
+      const before = await readSettings();
+      onTestFinished(async () => void good(await saveSettings(SYSTEM, before)));
+      good(await saveSettings(SYSTEM, { ...before, areaUnit: "m2" }, later(1)));
+      const [untouched, touched] = [await dirtyWool(), await dirtyWool()];
+      expect((await draftOf(untouched.enquiryId)).subject).toContain("200 × 300");
+      const mine = await edited(touched.enquiryId);
+      good(await saveSettings(SYSTEM, { ...before, areaUnit: "sqft" }, later(12)));
+      expect((await draftOf(untouched.enquiryId)).subject).not.toContain("200 × 300");
+      const draft = await draftOf(touched.enquiryId);
+      expect(draft.subject).toBe(mine.subject);
+      expect(draft.today?.subject).toEqual({ was: mine.subject, now: (await draftOf(untouched.enquiryId)).subject });
+      expect(await approve(touched.enquiryId, mine.number, 13)).toMatchObject({ ok: false, say: expect.stringContaining("at: Subject") as string });
     });
   });
 

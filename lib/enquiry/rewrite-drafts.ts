@@ -1,0 +1,28 @@
+import "server-only";
+import { isDeepStrictEqual } from "node:util";
+import { database } from "../store/database";
+import type { WorkshopSettings } from "../workshop/settings-schema";
+import { ok } from "./caller";
+import { beginFreshDraft } from "./fresh-draft";
+import { inOneStep } from "./one-step";
+import { WAITING_FOR_US } from "./states";
+
+/** What of the settings stands in letters as it is, whatever was judged. */
+const WRITTEN_WITH = ["name", "signature", "telephone", "locale", "areaUnit"] as const satisfies readonly (keyof WorkshopSettings)[];
+
+/** Whether letters read otherwise after a change of the settings. */
+export const readsOtherwise = (before: WorkshopSettings, after: WorkshopSettings): boolean => WRITTEN_WITH.some((name) => !isDeepStrictEqual(before[name], after[name]));
+
+/**
+ * Writes the drafts anew that nobody has touched, each in a transaction of its own, so that a subject tells its size in the unit
+ * that is shown beside it. The caller has been authorised.
+ */
+export async function rewriteDrafts(now: Date): Promise<void> {
+  const open = await database().enquiry.findMany({ where: { state: { in: [...WAITING_FOR_US] } }, orderBy: [{ submittedAt: "asc" }, { id: "asc" }], select: { id: true } });
+  for (const { id } of open) {
+    await inOneStep(async (tx) => {
+      await beginFreshDraft(tx, id, now);
+      return ok(null);
+    });
+  }
+}
