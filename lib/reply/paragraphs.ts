@@ -6,6 +6,7 @@ import { FOLLOWING } from "./paragraphs/following";
 import { OPENINGS } from "./paragraphs/openings";
 import { OUTLOOKS } from "./paragraphs/outlooks";
 import type { ParagraphRow, Place } from "./paragraphs/row";
+import { WORTH } from "./paragraphs/worth";
 
 /** Somebody with water in the house is told what to do and asked how it stands; what may come of it is for the letter after. */
 const WATER_FIRST: Condition = { not: { has: ["said-wet"] } };
@@ -19,7 +20,9 @@ export const PLACES: readonly Place[] = [
   { id: "since", name: "That something changed, in a letter that follows", of: "letter", take: 1, joins: true, follows: true },
   { id: "heading", name: "Heading of one of several rugs", of: "rug", take: 1, joins: false },
   { id: "fibre", name: "What it is, and how sure", of: "rug", take: 1, joins: false },
+  { id: "worth", name: "Whether saving it is worth it", of: "rug", take: 1, joins: true, when: WATER_FIRST },
   { id: "outlook", name: "How far it may come back", of: "rug", take: 1, joins: true, when: WATER_FIRST },
+  { id: "beyond", name: "What it costs against its worth", of: "rug", take: 1, joins: true, when: WATER_FIRST },
   { id: "evidence", name: "What the evidence is worth", of: "rug", take: 1, joins: true },
   { id: "paid", name: "What the price says", of: "rug", take: 1, joins: true, spare: { rank: 2, from: 0 } },
   { id: "sold-as", name: "What it was sold as", of: "rug", take: 1, joins: false, spare: { rank: 5, from: 0 } },
@@ -29,8 +32,7 @@ export const PLACES: readonly Place[] = [
   { id: "care", name: "What can be done", of: "rug", take: 1, joins: false },
   { id: "refuse", name: "What we will not do", of: "rug", take: 1, joins: true },
   { id: "worse", name: "The chance of harm", of: "rug", take: 1, joins: true },
-  { id: "beyond", name: "Beyond repair", of: "rug", take: 1, joins: false },
-  { id: "repair", name: "Cutting down, keeping, replacing", of: "rug", take: 1, joins: true },
+  { id: "repair", name: "Cutting down, keeping, replacing", of: "rug", take: 1, joins: false },
   { id: "living", name: "Living with it", of: "rug", take: 1, joins: false, spare: { rank: 1, from: 0 } },
   { id: "life", name: "Life left", of: "rug", take: 1, joins: false, spare: { rank: 4, from: 0 }, when: WATER_FIRST },
   { id: "special", name: "Smell, age and other matters", of: "rug", take: 2, joins: false },
@@ -46,4 +48,4 @@ export const PLACES: readonly Place[] = [
 ];
 
 /** Every paragraph there is; within a place in the order in which they are tried. */
-export const PARAGRAPHS: readonly ParagraphRow[] = [...OPENINGS, ...FOLLOWING, ...OUTLOOKS, ...CAUSES, ...CARE, ...ENDS];
+export const PARAGRAPHS: readonly ParagraphRow[] = [...OPENINGS, ...FOLLOWING, ...WORTH, ...OUTLOOKS, ...CAUSES, ...CARE, ...ENDS];

@@ -1,11 +1,8 @@
 import { VISCOSE_LIKE, WATER_SHY } from "../facts";
 import type { ParagraphRow } from "./row";
 import { OURS, TRADE, WET_LYOCELL, WET_VISCOSE } from "./sources";
-import { HARM, OFFERED } from "./troubles";
+import { HARDLY_WORTH, LOOKS } from "./troubles";
 
-/** Loss of looks, not of use: the rug still serves. */
-const LOOKS = ["fading", "matting", "bleaching", "browning-use", "pile-distortion", "water-mark", "food-old"];
-const HARM_OR_FADING = [...HARM, "fading"];
 /** Cleaning costs what the rug is worth, or gains little. */
 const NOT_WORTH_IT = ["costs-more", "little-hope"];
 const WET = ["immersion-wash", "wet-hand-clean"];
@@ -21,6 +18,8 @@ export const CARE: readonly ParagraphRow[] = [
     text: "Whatever it turns out to be, we clean nothing before a test in a hidden corner." },
   { ...TRADE, id: "care-reluctant", version: 1, place: "care", when: { is: { offered: CLEANING, advice: ["advise-cut-down", "advise-claim-or-replacement", "not-our-work", "refer"] } },
     text: "If it is cleaned at all, then {methods}, and only after a test in a hidden corner." },
+  { ...TRADE, id: "care-doubtful", version: 1, place: "care", when: { is: { offered: CLEANING }, atLeast: HARDLY_WORTH },
+    text: "If it is cleaned all the same, then {methods}, and only after a test in a hidden corner." },
   { ...TRADE, id: "care-later", version: 1, place: "care", when: { is: { offered: CLEANING, advice: ["leave-alone", "ask-for-more"] } },
     text: "When it needs a clean, then {methods}, and only after a test in a hidden corner." },
   { ...TRADE, id: "care", version: 1, place: "care", when: { is: { offered: CLEANING } },
@@ -56,12 +55,6 @@ export const CARE: readonly ParagraphRow[] = [
   { ...OURS, id: "worse", version: 1, place: "worse", when: { is: { offered: CLEANING }, not: { age: ["antique"], certainty: ["unknown"] }, atLeast: { worse: 0.1 } },
     text: "There is a real chance, {worse}, that cleaning makes it worse." },
 
-  { ...OURS, id: "beyond-repair", version: 4, place: "beyond", when: { is: { has: ["costs-more"], top: HARM }, atLeast: { beyondRepair: 0.33 }, not: { age: ["antique"], certainty: ["unknown"], advice: OFFERED } },
-    text: "It is {beyond} that saving it is not worth the cost, set against what it may be worth today. That is provisional: nobody here has inspected it." },
-  { ...OURS, id: "little-gain", version: 1, place: "beyond", when: { is: { has: ["little-hope"], top: HARM_OR_FADING }, atLeast: { beyondRepair: 0.33 }, not: { age: ["antique"], certainty: ["unknown"], advice: OFFERED } },
-    text: "It is {beyond} that cleaning would bring back too little to be worth its cost. That is provisional: nobody here has inspected it." },
-  { ...OURS, id: "costs-more", version: 1, place: "beyond", when: { is: { has: ["costs-more"] }, not: { age: ["antique"], certainty: ["unknown"], advice: [...OFFERED, "leave-alone", "ask-for-more"], incidents: ["flood"], who: ["trade"] } },
-    text: "Cleaning may well cost more than the rug is worth today." },
   { ...TRADE, id: "cut-down-priced", version: 3, place: "repair", when: { is: { advice: ["advise-cut-down"], has: ["cut-down-price"] }, not: { age: ["antique"] } },
     text: "If an inspection finds the damage at one side or end, and sound ground beside it, it could be cut away and bound again, for {cutDown}." },
   { ...TRADE, id: "cut-down", version: 3, place: "repair", when: { is: { advice: ["advise-cut-down"] }, not: { age: ["antique"] } },
@@ -70,10 +63,10 @@ export const CARE: readonly ParagraphRow[] = [
     text: "What it has lost is looks and not use: you could well keep it as it is and spend nothing. If that will not do, a new rug like it costs very roughly {replace}." },
   { ...OURS, id: "keep", version: 1, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"], top: LOOKS }, not: { age: ["antique"] } },
     text: "What it has lost is looks and not use: you could well keep it as it is and spend nothing." },
-  { ...OURS, id: "replace-priced", version: 3, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"], has: NOT_WORTH_IT }, not: { age: ["antique"] }, atLeast: { beyondRepair: 0.66 } },
-    text: "We would rather not take your money for cleaning. A new rug like it costs very roughly {replace}." },
-  { ...OURS, id: "replace", version: 3, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"], has: NOT_WORTH_IT }, not: { age: ["antique"] }, atLeast: { beyondRepair: 0.66 } },
-    text: "We would rather not take your money for cleaning, and would think about replacing it." },
+  { ...OURS, id: "replace-priced", version: 4, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"], has: NOT_WORTH_IT }, not: { age: ["antique"] }, atLeast: HARDLY_WORTH },
+    text: "A new rug like it costs very roughly {replace}." },
+  { ...OURS, id: "replace", version: 4, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"], has: NOT_WORTH_IT }, not: { age: ["antique"] }, atLeast: HARDLY_WORTH },
+    text: "We would think about replacing it." },
   { ...OURS, id: "replace-doubtful", version: 1, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"] }, not: { age: ["antique"] } },
     text: "Please do not spend money on cleaning before someone has seen it and told you what it can gain." },
 

@@ -1,7 +1,7 @@
 import type { Condition } from "../condition";
 import type { ParagraphRow } from "./row";
 import { OURS, TRADE } from "./sources";
-import { HARM, OFFERED } from "./troubles";
+import { HARDLY_WORTH, HARM, OFFERED } from "./troubles";
 
 const VISITED = ["routine-clean", "inspect-and-test", "quote-with-limits", "advise-cut-down"];
 const UNDECIDED = [...OFFERED, "advise-cut-down"];
@@ -23,8 +23,8 @@ export const ENDS: readonly ParagraphRow[] = [
   { ...TRADE, id: "special-shading", version: 1, place: "special", when: { is: { changes: ["shaded"] }, not: { wet: ["wet", "damp"], who: ["trade"] } },
     text: "Where it is lighter from one side only, the pile may simply lie another way: cleaning does not change that for good." },
 
-  { ...OURS, id: "price-clean-dear", version: 1, place: "price", when: { is: { advice: OFFERED, has: ["costs-more"] }, not: NO_PRICE },
-    text: "Cleaning would cost about {clean}, which may be more than the rug is worth today. That is an estimate; we agree price and limits with you before we begin." },
+  { ...OURS, id: "price-clean-doubtful", version: 1, place: "price", when: { is: { advice: OFFERED, has: ["clean-price"] }, not: NO_PRICE, atLeast: HARDLY_WORTH },
+    text: "If an inspection finds it worth cleaning, that would cost about {clean}. That is an estimate; we agree price and limits with you before we begin." },
   { ...OURS, id: "price-clean", version: 2, place: "price", when: { is: { advice: OFFERED, has: ["clean-price"] }, not: NO_PRICE },
     text: "Cleaning would cost about {clean}. That is an estimate; we agree price and limits with you before we begin." },
 
@@ -40,8 +40,8 @@ export const ENDS: readonly ParagraphRow[] = [
   { ...TRADE, id: "wet-unknown", version: 1, place: "wet-unknown", when: { is: { has: ["wet-unknown"] }, not: { who: ["trade"] } },
     text: "If any part of it is wet now, please tell us first of all: that cannot wait." },
 
-  { ...TRADE, id: "claim-trade", version: 2, place: "claim", when: { is: { who: ["trade"] } },
-    text: "For your insurer, keep dated photos and a note of what was used, when and for how long. We can set down what we find. What is covered or whose fault it is we cannot say: your local law decides." },
+  { ...TRADE, id: "claim-trade", version: 3, place: "claim", when: { is: { who: ["trade"] } },
+    text: "For your insurer, keep dated photos and a note of what was used, when and how long. We can set down what we find. What is covered or whose fault it is we cannot say: your local law decides." },
   { ...OURS, id: "claim-seller", version: 1, place: "claim", when: { is: { reason: ["mis-sold"] } },
     text: "A fair first step is to ask the seller in writing what the pile is made of and how they know. We can set down what we find, but not what anyone owes you; your local law decides, and this is not legal advice. We earn our living from rug work, so weigh our word with that in mind." },
   { ...OURS, id: "claim", version: 2, place: "claim", when: { is: { matters: ["claim"] } },
@@ -53,6 +53,11 @@ export const ENDS: readonly ParagraphRow[] = [
     text: "If it is still wet, please ring us on {telephone}: that is quicker than a letter. Or answer this letter, in a line or two." },
   { ...OURS, id: "next-step-ask", version: 1, place: "next-step", when: { is: { has: ["photos", "questions"], advice: ["ask-for-more"] } },
     text: "You can add photos on your own page or answer this letter, whichever is easier." },
+  { ...OURS, id: "next-step-look-call", version: 1, place: "next-step", when: { is: { advice: OFFERED, has: ["telephone"], rugs: ["one"] }, atLeast: HARDLY_WORTH, not: { age: ["antique"] } },
+    text: "From here nobody can be sure. If you would still like us to look at it, ask first what a look costs: ring us on {telephone} or answer this letter.",
+    tones: { brief: "If you would still like us to look at it, ask first what a look costs: ring us on {telephone} or answer this letter." } },
+  { ...OURS, id: "next-step-look", version: 1, place: "next-step", when: { is: { advice: OFFERED, rugs: ["one"] }, atLeast: HARDLY_WORTH, not: { age: ["antique"] } },
+    text: "From here nobody can be sure. If you would still like us to look at it, answer this letter and ask first what a look costs." },
   { ...OURS, id: "next-step-inspect-call", version: 2, place: "next-step", when: { is: { advice: UNDECIDED, has: ["telephone"] } },
     text: "From here nobody can be sure: an inspection and tests decide. To arrange one, ring us on {telephone} or answer this letter.",
     tones: {
@@ -71,7 +76,7 @@ export const ENDS: readonly ParagraphRow[] = [
     text: "Bring it rolled and not folded, or ask us whether we can collect it.",
     tones: { warm: "You can bring it, rolled and not folded. If that is hard for you, ask us whether we can collect it." } },
 
-  { ...OURS, id: "closing-hard-news", version: 3, place: "closing", when: { is: { certainty: ["firm", "likely"], rugs: ["one"], top: HARM }, not: { who: ["trade"], has: ["little-hope"], advice: OFFERED }, atLeast: { beyondRepair: 0.66 } },
+  { ...OURS, id: "closing-hard-news", version: 3, place: "closing", when: { is: { certainty: ["firm", "likely"], rugs: ["one"], top: HARM }, not: { who: ["trade"], has: ["little-hope"], advice: OFFERED }, atLeast: HARDLY_WORTH },
     text: "We know that you hoped for better news.", tones: { warm: "We know that you hoped for better news, and are sorry not to have it." } },
 
   { ...OURS, id: "signature", version: 1, place: "signature", when: {}, text: "With kind regards,\n{signature}",

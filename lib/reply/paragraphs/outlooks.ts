@@ -1,5 +1,6 @@
 import type { ParagraphRow } from "./row";
 import { OURS, TRADE } from "./sources";
+import { HARDLY_WORTH } from "./troubles";
 
 /** No mark, but a pile that lies flat, hard or matted. */
 const PILE_TROUBLE = ["matting", "pile-distortion"];
@@ -20,6 +21,8 @@ export const OUTLOOKS: readonly ParagraphRow[] = [
     tones: { warm: "We are sorry to say that we expect little to change: with the best method left, {improvement} of the mark may go.", brief: "We expect little to change: {improvement} of the mark may go." } },
   { ...OURS, id: "outlook-wet", version: 1, place: "outlook", when: { is: { has: ["improvement"], top: ["soil-only"], wet: ["wet", "damp"] } },
     text: "It may dry and leave no mark. If one is left, cleaning might take out {improvement} of it." },
+  { ...OURS, id: "outlook-soil-doubtful", version: 1, place: "outlook", when: { is: { has: ["improvement"], top: ["soil-only"] }, not: { reason: ["what-is-it", "mis-sold"] }, atLeast: HARDLY_WORTH },
+    text: "Were it cleaned, {improvement} of the soil might come out." },
   { ...OURS, id: "outlook-soil", version: 2, place: "outlook", when: { is: { has: ["improvement"], top: ["soil-only"] }, not: { reason: ["what-is-it", "mis-sold"] } },
     text: "With cleaning we would expect {improvement} of the soil to come out." },
   { ...OURS, id: "outlook-later", version: 1, place: "outlook", when: { is: { has: ["improvement"], advice: ["leave-alone"], reason: ["what-is-it", "mis-sold"] } },
@@ -30,6 +33,8 @@ export const OUTLOOKS: readonly ParagraphRow[] = [
     text: "Until we know which, cleaning might take out {improvement} of the trouble; that is too wide to build on." },
   { ...OURS, id: "outlook-pile", version: 1, place: "outlook", when: { is: { has: ["improvement"], top: PILE_TROUBLE } },
     text: "With careful cleaning the pile may regain {improvement} of what it has lost." },
+  { ...OURS, id: "outlook-doubtful", version: 1, place: "outlook", when: { is: { has: ["improvement"] }, atLeast: HARDLY_WORTH },
+    text: "Were it cleaned, {improvement} of the mark might go." },
   { ...OURS, id: "outlook", version: 2, place: "outlook", when: { is: { has: ["improvement"] } },
     text: "With careful cleaning we would expect {improvement} of the mark to go." },
   { ...TRADE, id: "outlook-repair", version: 1, place: "outlook", when: { is: { top: REPAIRS } },

@@ -1,8 +1,13 @@
 import type { ActionId, MechanismId } from "../../triage/assessment";
+import type { NumberFact } from "../condition";
 
 /** Harm to the rug itself, beside which its worth may be set against the cost of the work; soil, shading, wear and what is still fresh are none. */
 export const HARM: readonly MechanismId[] = [
   "bleaching", "pile-distortion", "dye-bleed", "browning-cleaning", "urine-old", "food-old", "mould", "insects", "backing-failure", "shrinkage",
 ];
-/** What we offer to do for a price: beside it a letter does not say that the work is not worth it. */
+/** Loss of looks, not of use: the rug still serves. */
+export const LOOKS: readonly MechanismId[] = ["fading", "matting", "bleaching", "browning-use", "pile-distortion", "water-mark", "food-old"];
+/** What we offer to do for a price. */
 export const OFFERED: readonly ActionId[] = ["routine-clean", "inspect-and-test", "quote-with-limits", "first-aid"];
+/** From here on the answer begins with it: likely not worth the cost on the published scale of words (IPCC), 66 to 100 in 100. */
+export const HARDLY_WORTH: Partial<Record<NumberFact, number>> = { beyondRepair: 0.66 };

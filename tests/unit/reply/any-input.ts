@@ -62,3 +62,16 @@ export const anyInput: fc.Arbitrary<DraftInput> = fc.record({
   workshop: fc.constantFrom(WORKSHOP, { ...WORKSHOP, telephone: "", signature: "" }, { ...WORKSHOP, tone: "warm" as const }, { ...WORKSHOP, tone: "brief" as const }),
   enquiry: fc.record({ wetNow: answer("wetNow"), reason: answer("reason") }) as fc.Arbitrary<EnquiryAnswers>,
 });
+
+const evenly = (max: number) => fc.integer({ min: 0, max });
+const evenRange = (max: number) => fc.tuple(evenly(max), evenly(max)).map(([a, b]) => ({ low: Math.min(a, b), median: (a + b) / 2, high: Math.max(a, b) }));
+
+/** One rug of any input, whose chance of being beyond repair, range, trouble and money are drawn evenly: doubles that fast-check draws crowd at nothing. */
+export const anyWorth: fc.Arbitrary<DraftInput> = fc.record({
+  input: anyInput, beyondRepair: evenly(100), improvement: maybe(evenRange(100)), top: fc.constantFrom(...MECHANISMS), clean: evenRange(900), worth: maybe(evenRange(900)),
+}).map(({ input, beyondRepair, improvement, top, clean, worth }) => {
+  const rug = input.assessments[0]!;
+  const money = { currency: "GBP", cutDown: null, replace: { low: 300, median: 400, high: 500 }, clean, valueToday: worth };
+  const mechanisms = [{ mechanism: top, probability: 0.95 }];
+  return { ...input, assessments: [{ ...rug, assessment: { ...rug.assessment, beyondRepair: beyondRepair / 100, improvement, mechanisms, money } }] };
+});

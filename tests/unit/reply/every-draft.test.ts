@@ -5,10 +5,11 @@ import { cleaning } from "../../../lib/reply/facts";
 import { shippedParagraph } from "../../../lib/reply/library";
 import { mostWords } from "../../../lib/reply/length";
 import { PLACES } from "../../../lib/reply/paragraphs";
+import { WORTH } from "../../../lib/reply/paragraphs/worth";
 import { improvementPhrase } from "../../../lib/reply/phrases";
 import { checkLetter, knownOf } from "../../../lib/reply/promises/check";
 import { readingOf } from "../../../lib/reply/reading";
-import { anyInput } from "./any-input";
+import { anyInput, anyWorth } from "./any-input";
 
 const RUNS = 5000;
 const count = (text: string, what: RegExp) => (text.match(what) ?? []).length;
@@ -33,5 +34,30 @@ describe(`every draft of the program, over ${RUNS.toLocaleString("en")} made-up 
     }), { numRuns: RUNS });
     expect(most.words).toBeLessThanOrEqual(350);
     expect(most.grade).toBeLessThanOrEqual(8);
+  }, 240_000);
+
+  it("says of one rug whether it is worth it before any price, and never refuses and offers the same work", () => {
+    const seen = new Set<string>();
+    fc.assert(fc.property(anyWorth, (input) => {
+      const { assessment, answers } = input.assessments[0]!;
+      if (answers.age === "antique") return;
+      const { text, paragraphs } = composeDraft(input);
+      for (const p of paragraphs) seen.add(p.id);
+      const chance = assessment.beyondRepair ?? NaN;
+      const places = paragraphs.map(({ id }) => shippedParagraph(id)?.place);
+      expect(places[places.indexOf("fibre") + 1] === "worth").toBe(chance >= 0.66);
+      if (/rather not take your money/.test(text)) expect(text).not.toMatch(/would cost about|We would clean it/);
+      if (chance > 0.66) {
+        const [answer, price] = [/ It is (?:very )?likely that (?:(?:saving|cleaning) it is not worth the|cleaning would bring back too little to be worth its) [^.]*an inspection could change it\./.exec(text)?.index ?? NaN, text.search(/£\d/)];
+        expect(answer).toBeGreaterThan(0);
+        expect(price < 0 || answer < price).toBe(true);
+        expect(text).not.toMatch(/We would clean it|good news|Cleaning would cost/);
+      }
+      const known = !paragraphs.some((p) => p.id.startsWith("fibre-unknown"));
+      expect(/may not be worth the money|as likely as not that saving it is not worth the cost, set against what it may be worth today\./.test(text)).toBe(chance >= 0.33 && chance < 0.66 && known);
+      if (chance < 0.33) expect(text).not.toMatch(/worth the (?:cost|money)|rather not take/);
+      expect([readingOf(text).words <= mostWords(1) || !paragraphs.some((p) => canWait(p.id)), readingOf(text).grade <= 8]).toEqual([true, true]);
+    }), { numRuns: RUNS });
+    expect(WORTH.map((p) => p.id).filter((id) => !seen.has(id))).toEqual([]);
   }, 240_000);
 });

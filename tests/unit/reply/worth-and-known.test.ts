@@ -6,25 +6,48 @@ import { action, inputOf, range, worthless, type Sketch } from "./make";
 describe("composeDraft, worth", () => {
   const says = (...of: Parameters<typeof worthless>) => composeDraft(worthless(...of)).text;
   const money = (value: number | null) => ({ money: { currency: "GBP", clean: range(150, 200, 250), cutDown: null, replace: range(300, 400, 500), valueToday: value === null ? null : range(value / 2, value, value * 2) } });
-  it("says that saving is not worth the cost where there is harm and the cost reaches the worth, not a pound before", () => {
+  const OFFERS = ["inspect-and-test", "quote-with-limits", "routine-clean", "first-aid"] as const;
+  it("sets the cost against what the rug may be worth where there is harm and the cost reaches the worth, not a pound before", () => {
     expect(says(money(200))).toMatch(/likely that saving it is not worth the cost, set against what it may be worth today/);
-    expect(says(money(201))).not.toMatch(/worth/);
+    expect(says(money(201))).not.toMatch(/worth the cost|worth today/);
   });
-  it.each(["soil-only", "matting", "fading", "food-fresh"] as const)("does not say it for %s alone, however dear the cleaning", (mechanism) => {
+  it.each(["soil-only", "matting", "fading", "food-fresh"] as const)("does not set it against the worth for %s alone, however dear the cleaning", (mechanism) => {
     expect(says({}, mechanism)).not.toMatch(/worth the cost/);
     expect(says({}, mechanism)).toMatch(/Cleaning may well cost more than the rug is worth today/);
   });
-  it.each(["inspect-and-test", "quote-with-limits", "routine-clean", "first-aid"] as const)("does not say it beside the price of a cleaning that we offer (%s), but says that the price may be more than the worth", (id) => {
-    const text = says({ advice: action(id) });
-    expect(text).not.toMatch(/worth the cost|better news/);
-    expect(text).toMatch(/Cleaning would cost about £150 to £250, which may be more than the rug is worth today/);
+  it.each(["advise-claim-or-replacement", "advise-cut-down", "refer", "leave-alone", ...OFFERS] as const)("says in the second sentence that it is likely not worth it, and what could change that, from .66 on (%s)", (id) => {
+    const second = (beyondRepair: number) => /Going by [^.]*\.( It is likely that (?:saving|cleaning) it is not worth the money; that is provisional: nobody here has inspected it, and an inspection could change it\.)?/.exec(says({ ...money(5000), beyondRepair, advice: action(id) }))?.[1];
+    expect(second(0.67)).toBeDefined();
+    expect(second(0.65)).toBeUndefined();
   });
-  it("says that cleaning gains too little where little comes back, whatever the rug is worth", () => {
-    expect(says({ ...money(5000), improvement: range(0, 1, 3) })).toMatch(/cleaning would bring back too little to be worth its cost/);
-    expect(says({ ...money(5000), improvement: range(0, 1, 3) }, "soil-only")).not.toMatch(/worth/);
+  it("says at even odds that it may not be, from .33 to .66, and nothing of it below", () => {
+    const perhaps = /Cleaning it may not be worth the money: an inspection and a test decide/;
+    for (const beyondRepair of [0.33, 0.65]) expect(says({ ...money(5000), beyondRepair })).toMatch(perhaps);
+    for (const beyondRepair of [0.32, 0.66]) expect(says({ ...money(5000), beyondRepair })).not.toMatch(perhaps);
+    expect(says({ ...money(5000), beyondRepair: 0.32 })).not.toMatch(/worth/);
+  });
+  it.each(OFFERS)("joins it to the price of a cleaning that we offer (%s): an inspection first, no pitch, and what a look costs is asked before it", (id) => {
+    const text = says({ advice: action(id) });
+    expect(text).toMatch(/not worth the cost[^]*If it is cleaned all the same[^]*If an inspection finds it worth cleaning, that would cost about £150 to £250\.[^]*If you would still like us to look at it, ask first what a look costs/);
+    expect(text).not.toMatch(/We would clean it|Cleaning would cost|rather not take your money|better news/);
+  });
+  it.each(OFFERS)("says beside the plain price at even odds that it may be more than the worth (%s)", (id) => {
+    expect(says({ advice: action(id), beyondRepair: 0.5 }, "food-fresh")).toMatch(/may not be worth the money: it may well cost more than the rug is worth today[^]*Cleaning would cost about £150 to £250\./);
+  });
+  it("puts that we would rather not take the money right after what may come back", () => {
+    expect(says({ improvement: range(26, 80, 98) }, "food-fresh")).toMatch(/\(26–98\u00a0%\) of the mark might go\. Cleaning may well cost more than the rug is worth today, and we would rather not take your money for it\./);
+    expect(says({ improvement: range(0, 10, 21) }, "urine-old")).toMatch(/\(0–21\u00a0%\) of the mark may go\. We would rather not take your money for that\./);
+  });
+  it("says that cleaning gains too little where little comes back of a mark, whatever the rug is worth", () => {
+    expect(says({ ...money(5000), improvement: range(0, 1, 3) })).toMatch(/likely that cleaning would bring back too little to be worth its cost/);
+    expect(says({ ...money(5000), improvement: range(0, 1, 3) }, "soil-only")).not.toMatch(/too little/);
+  });
+  it("leaves what an old piece is worth to a valuer", () => {
+    const { assessments: [rug], ...input } = worthless();
+    expect(composeDraft({ ...input, assessments: [{ ...rug!, answers: { age: "antique" } }] }).text).not.toMatch(/not worth|cost more/);
   });
   it("measures the cost by a new rug where no worth today is known", () => {
-    expect(says(money(null))).not.toMatch(/worth/);
+    expect(says(money(null))).not.toMatch(/worth the cost|worth today/);
   });
 });
 

@@ -1,0 +1,43 @@
+import type { Condition } from "../condition";
+import type { ParagraphRow } from "./row";
+import { OURS } from "./sources";
+import { HARDLY_WORTH, HARM, LOOKS } from "./troubles";
+
+/** Harm after which it no longer serves: of any other a letter speaks of cleaning, not of saving. */
+const HARM_TO_USE = HARM.filter((m) => !LOOKS.includes(m));
+const INSTEAD = "advise-claim-or-replacement";
+/** What an old piece is worth is a question for a valuer. */
+const VALUED_ELSEWHERE: Condition["not"] = { age: ["antique"] };
+/** Nothing is known of it: even odds would be those of any rug. */
+const EVEN_ODDS: Pick<Condition, "atLeast" | "below" | "not"> = { atLeast: { beyondRepair: 0.33 }, below: HARDLY_WORTH, not: { age: ["antique"], certainty: ["unknown"] } };
+/** Nobody asks for a price here, or somebody else has to see it first. */
+const COST_UNASKED: Condition["not"] = { age: ["antique"], certainty: ["unknown"], advice: ["leave-alone", "ask-for-more"], incidents: ["flood"], who: ["trade"] };
+
+/**
+ * Whether the work is worth its cost. Where it probably is not, that is the second sentence of the answer, with what could
+ * change it, before how much may come back and before any price; at even odds it stands after the outlook. Where we would
+ * rather not take the money, that stands beside the range, and no price for the same work stands in the letter.
+ */
+export const WORTH: readonly ParagraphRow[] = [
+  { ...OURS, id: "little-gain", version: 2, place: "worth", when: { is: { has: ["little-hope"] }, not: { ...VALUED_ELSEWHERE, top: ["soil-only"] }, atLeast: HARDLY_WORTH },
+    text: "It is {beyond} that cleaning would bring back too little to be worth its cost; that is provisional: nobody here has inspected it, and an inspection could change it." },
+  { ...OURS, id: "not-worth-saving-dear", version: 1, place: "worth", when: { is: { has: ["costs-more"], top: HARM_TO_USE }, not: { ...VALUED_ELSEWHERE, advice: ["advise-cut-down"] }, atLeast: HARDLY_WORTH },
+    text: "It is {beyond} that saving it is not worth the cost, set against what it may be worth today; that is provisional: nobody here has inspected it, and an inspection could change it." },
+  { ...OURS, id: "not-worth-saving", version: 1, place: "worth", when: { is: { top: HARM_TO_USE }, not: { ...VALUED_ELSEWHERE, advice: ["advise-cut-down"] }, atLeast: HARDLY_WORTH },
+    text: "It is {beyond} that saving it is not worth the money; that is provisional: nobody here has inspected it, and an inspection could change it." },
+  { ...OURS, id: "not-worth-cleaning", version: 1, place: "worth", when: { not: VALUED_ELSEWHERE, atLeast: HARDLY_WORTH },
+    text: "It is {beyond} that cleaning it is not worth the money; that is provisional: nobody here has inspected it, and an inspection could change it." },
+
+  { ...OURS, id: "not-our-money-dear", version: 1, place: "beyond", when: { is: { advice: [INSTEAD], has: ["costs-more"] }, not: { ...VALUED_ELSEWHERE, top: [...LOOKS, ...HARM_TO_USE], has: ["little-hope"] }, atLeast: HARDLY_WORTH },
+    text: "Cleaning may well cost more than the rug is worth today, and we would rather not take your money for it." },
+  { ...OURS, id: "not-our-money", version: 1, place: "beyond", when: { is: { advice: [INSTEAD], has: ["costs-more", "little-hope"] }, not: { ...VALUED_ELSEWHERE, top: LOOKS }, atLeast: HARDLY_WORTH },
+    text: "We would rather not take your money for that." },
+  { ...OURS, id: "beyond-repair", version: 5, place: "beyond", when: { ...EVEN_ODDS, is: { has: ["costs-more"], top: HARM_TO_USE } },
+    text: "It is {beyond} that saving it is not worth the cost, set against what it may be worth today. That is provisional: nobody here has inspected it." },
+  { ...OURS, id: "perhaps-not-worth-it-dear", version: 1, place: "beyond", when: { ...EVEN_ODDS, is: { has: ["costs-more"] }, not: COST_UNASKED },
+    text: "Cleaning it may not be worth the money: it may well cost more than the rug is worth today." },
+  { ...OURS, id: "perhaps-not-worth-it", version: 1, place: "beyond", when: EVEN_ODDS,
+    text: "Cleaning it may not be worth the money: an inspection and a test decide." },
+  { ...OURS, id: "costs-more", version: 2, place: "beyond", when: { is: { has: ["costs-more"] }, not: { ...COST_UNASKED, top: HARM_TO_USE } },
+    text: "Cleaning may well cost more than the rug is worth today." },
+];
