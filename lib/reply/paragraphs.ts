@@ -30,6 +30,7 @@ export const PLACES: readonly Place[] = [
   { id: "refer", name: "Who else should see it", of: "rug", take: 1, joins: false },
   { id: "cause", name: "What happened", of: "rug", take: 2, joins: false, likeliestFirst: true, spare: { rank: 6, from: 1 } },
   { id: "care", name: "What can be done", of: "rug", take: 1, joins: false },
+  { id: "dye-test", name: "The dye test", of: "rug", take: 1, joins: true },
   { id: "refuse", name: "What we will not do", of: "rug", take: 1, joins: true },
   { id: "worse", name: "The chance of harm", of: "rug", take: 1, joins: true },
   { id: "repair", name: "Cutting down, keeping, replacing", of: "rug", take: 1, joins: false },

@@ -27,6 +27,9 @@ export const CARE: readonly ParagraphRow[] = [
   { ...TRADE, id: "care-none", version: 1, place: "care", when: { is: { ruledOut: CLEANING } },
     text: "There is no way of cleaning it that we would put our name to." },
 
+  { ...TRADE, id: "dye-test", version: 1, place: "dye-test", when: { is: { mechanisms: ["dye-bleed"], offered: WET } },
+    text: "Where a dye has run, that is a dye test of each colour: if any comes off on a damp white cloth, no water goes on the rug." },
+
   { ...WET_LYOCELL, id: "refuse-wet-lyocell", version: 1, place: "refuse", when: { is: { ruledOut: WET, leading: ["lyocell"] }, not: { certainty: ["unknown", "open"], who: ["trade"] } },
     text: "We will not wash it, and please do not clean it at home: where this fibre is rubbed while it is wet, its surface splits and frays." },
   { ...WET_LYOCELL, id: "refuse-wet-lyocell-trade", version: 1, place: "refuse", when: { is: { ruledOut: WET, who: ["trade"], leading: ["lyocell"] } },
@@ -47,7 +50,7 @@ export const CARE: readonly ParagraphRow[] = [
     text: "We will not wash it, and please do not clean it at home." },
   { ...TRADE, id: "refuse-home-again", version: 1, place: "refuse", when: { is: { ruledOut: ["at-home"], incidents: ["washed-home"] }, not: { who: ["trade"] } },
     text: "Please do not clean it again at home: that sets more marks than it takes out." },
-  { ...TRADE, id: "refuse-home", version: 1, place: "refuse", when: { is: { ruledOut: ["at-home"] }, not: { who: ["trade"] } },
+  { ...TRADE, id: "refuse-home", version: 2, place: "refuse", when: { is: { ruledOut: ["at-home"] }, not: { who: ["trade"], incidents: ["flood"] } },
     text: "Please do not clean it at home: a machine or a spray is how most harm is done." },
   { ...TRADE, id: "refuse-home-label", version: 1, place: "refuse", when: { not: { ruledOut: ["at-home"], who: ["trade"], certainty: ["unknown", "open"], mechanisms: ["mould"], wet: ["wet", "damp"] }, atLeast: { improvementHigh: 25 } },
     text: "At home, do only what the maker’s own care label allows, and try it in a corner first." },

@@ -207,6 +207,14 @@ describe("composeDraft, edges", () => {
     expect(at(0.65)).not.toMatch(/rather not take your money/);
     expect(at(0.66)).toMatch(/rather not take your money/);
   });
+  it("names the dye test beside a cleaning with water where a dye may have run, whoever sees to it first, and nowhere else", () => {
+    const about = (mechanism: "dye-bleed" | "food-old", methods: typeof WOOL_METHODS, answers: RugAnswers = {}) =>
+      composeDraft(inputOf({ sketch: { fibres: { wool: 0.9 }, methods, mechanisms: { [mechanism]: 0.9 } }, answers })).text;
+    const dryOnly = { ...WOOL_METHODS, "immersion-wash": "ruled-out", "wet-hand-clean": "ruled-out" } as const;
+    for (const answers of [{}, { incidents: ["flood"] }, { age: "antique" }] satisfies RugAnswers[])
+      expect(about("dye-bleed", WOOL_METHODS, answers)).toMatch(/test in a hidden corner\. Where a dye has run, that is a dye test of each colour:[^.]*no water/);
+    for (const text of [about("dye-bleed", dryOnly), about("food-old", WOOL_METHODS)]) expect(text).not.toMatch(/dye test/);
+  });
   it("throws where there is no rug", () => {
     expect(() => composeDraft({ ...inputOf(plainRug), assessments: [] })).toThrow(/at least one assessment/);
   });
