@@ -54,10 +54,9 @@ export const ENDS: readonly ParagraphRow[] = [
   { ...OURS, id: "next-step-ask", version: 1, place: "next-step", when: { is: { has: ["photos", "questions"], advice: ["ask-for-more"] } },
     text: "You can add photos on your own page or answer this letter, whichever is easier." },
   { ...OURS, id: "next-step-look-call", version: 1, place: "next-step", when: { is: { advice: OFFERED, has: ["telephone"], rugs: ["one"] }, atLeast: HARDLY_WORTH, not: { age: ["antique"] } },
-    text: "From here nobody can be sure. If you would still like us to look at it, ask first what a look costs: ring us on {telephone} or answer this letter.",
-    tones: { brief: "If you would still like us to look at it, ask first what a look costs: ring us on {telephone} or answer this letter." } },
+    text: "If you would still like us to look at it, ask first what a look costs: ring us on {telephone} or answer this letter." },
   { ...OURS, id: "next-step-look", version: 1, place: "next-step", when: { is: { advice: OFFERED, rugs: ["one"] }, atLeast: HARDLY_WORTH, not: { age: ["antique"] } },
-    text: "From here nobody can be sure. If you would still like us to look at it, answer this letter and ask first what a look costs." },
+    text: "If you would still like us to look at it, answer this letter and ask first what a look costs." },
   { ...OURS, id: "next-step-inspect-call", version: 2, place: "next-step", when: { is: { advice: UNDECIDED, has: ["telephone"] } },
     text: "From here nobody can be sure: an inspection and tests decide. To arrange one, ring us on {telephone} or answer this letter.",
     tones: {
