@@ -215,6 +215,19 @@ describe("composeDraft, edges", () => {
       expect(about("dye-bleed", WOOL_METHODS, answers)).toMatch(/test in a hidden corner\. Where a dye has run, that is a dye test of each colour:[^.]*no water/);
     for (const text of [about("dye-bleed", dryOnly), about("food-old", WOOL_METHODS)]) expect(text).not.toMatch(/dye test/);
   });
+  it("gives a life to a rug with mould only for when it is treated and dry, whatever is told of the years", () => {
+    const life = (low: number, high: number, words: string, mould = 0.9) => {
+      const evidence = [{ what: "touch", value: "springy", strength: "told" as const }];
+      const { text } = composeDraft(inputOf({ sketch: { fibres: { wool: 0.5, cotton: 0.3 }, words, evidence, mechanisms: { mould }, rest: { lifeYears: range(low, high / 2, high) } } }));
+      return text.split("\n\n").find((block) => /\byears\b/.test(block)) ?? "";
+    };
+    const years = [[2.5, 12, "likely"], [3, 30, "likely"], [0.5, 8, "likely"], [2.5, 12, "about as likely as not"]] as const;
+    for (const [low, high, words] of years) {
+      expect(life(low, high, words)).toMatch(/\bonce the mould is treated and the rug is dry\b/i);
+      expect(life(low, high, words)).toMatch(/\d½?\u00a0years/);
+      expect(life(low, high, words, 0.2)).not.toMatch(/mould/);
+    }
+  });
   it("throws where there is no rug", () => {
     expect(() => composeDraft({ ...inputOf(plainRug), assessments: [] })).toThrow(/at least one assessment/);
   });
