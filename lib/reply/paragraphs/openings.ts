@@ -5,6 +5,10 @@ import { OURS, TRADE, WET_VISCOSE } from "./sources";
 /** Trouble beside which a good fibre is no good news. */
 const GRAVE = ["mould", "insects", "dye-bleed", "pile-distortion", "backing-failure", "shrinkage"];
 
+/** What silk, or some of it, is sold as, and the piles that hold some. */
+const SOLD_AS_SILK = ["silk", "wool-and-silk"];
+const PARTLY_SILK = ["silk", "wool-silk", "silk-viscose"];
+
 /** Greeting, first aid, and the answer to "what is it", with the strength of its evidence. */
 export const OPENINGS: readonly ParagraphRow[] = [
   { ...OURS, id: "greeting", version: 1, place: "greeting", when: { is: { has: ["name"] } }, text: "Dear {name}," },
@@ -33,13 +37,17 @@ export const OPENINGS: readonly ParagraphRow[] = [
   { ...OURS, id: "fibre-unknown", version: 1, place: "fibre", when: { is: { certainty: ["unknown"] } },
     text: "Going by {evidence}, we cannot tell yet what {rug} is made of, and would rather ask than guess.",
     tones: { warm: "Thank you for writing. Going by {evidence}, we cannot tell yet what {rug} is made of, and would rather ask you than guess." } },
+  { ...OURS, id: "fibre-open-hardly-silk", version: 1, place: "fibre", when: { is: { certainty: ["open"], soldAs: SOLD_AS_SILK }, not: { leading: PARTLY_SILK, rival: PARTLY_SILK } },
+    text: "Going by {evidence}, we cannot tell yet what {rug} is made of: {fibre} and {rival} both fit, although it was sold as {soldAs}." },
+  { ...OURS, id: "fibre-open-perhaps-silk", version: 1, place: "fibre", when: { is: { certainty: ["open"], soldAs: SOLD_AS_SILK } },
+    text: "Going by {evidence}, we cannot tell yet whether {rug} is {soldAs}, as it was sold: {fibre} and {rival} both fit." },
   { ...OURS, id: "fibre-open", version: 1, place: "fibre", when: { is: { certainty: ["open"] } },
     text: "Going by {evidence}, we cannot tell yet what {rug} is made of: {fibre} and {rival} both fit." },
   { ...OURS, id: "fibre-against-label", version: 1, place: "fibre", when: { is: { label: ["differs"] } },
     text: "Going by {evidence}, {rug} is {likely} {fibre}, although the label says {labelSays}." },
-  { ...OURS, id: "fibre-sold-as-silk-trade", version: 1, place: "fibre", when: { is: { soldAs: ["silk", "wool-and-silk"], who: ["trade"] }, not: { leading: ["silk", "wool-silk"] } },
+  { ...OURS, id: "fibre-sold-as-silk-trade", version: 1, place: "fibre", when: { is: { soldAs: SOLD_AS_SILK, who: ["trade"] }, not: { leading: ["silk", "wool-silk"] } },
     text: "Going by {evidence}, {rug} is {likely} {fibre}, although it was sold as {soldAs}." },
-  { ...OURS, id: "fibre-sold-as-silk", version: 1, place: "fibre", when: { is: { soldAs: ["silk", "wool-and-silk"] }, not: { leading: ["silk", "wool-silk"] } },
+  { ...OURS, id: "fibre-sold-as-silk", version: 1, place: "fibre", when: { is: { soldAs: SOLD_AS_SILK }, not: { leading: ["silk", "wool-silk"] } },
     text: "Going by {evidence}, {rug} is {likely} {fibre}, although it was sold to you as {soldAs}." },
   { ...OURS, id: "fibre", version: 1, place: "fibre", when: {},
     text: "Going by {evidence}, {rug} is {likely} {fibre}." },
@@ -56,7 +64,7 @@ export const OPENINGS: readonly ParagraphRow[] = [
     text: "Words and photos can mislead, so this stays a careful guess until the pile has been tested.",
     tones: { brief: "That is a careful guess until the pile has been tested." } },
 
-  { ...TRADE, id: "paid-little", version: 2, place: "paid", when: { is: { soldAs: ["silk", "wool-and-silk"], has: ["price-against-silk"] }, not: { leading: ["silk", "wool-silk"], who: ["trade"] } },
+  { ...TRADE, id: "paid-little", version: 2, place: "paid", when: { is: { soldAs: SOLD_AS_SILK, has: ["price-against-silk"] }, not: { leading: ["silk", "wool-silk"], who: ["trade"] } },
     text: "What you paid speaks against silk: a silk rug mostly costs far more." },
 
   { ...WET_VISCOSE, id: "art-silk", version: 1, place: "sold-as", when: { is: { leading: VISCOSE_LIKE, soldAs: ["art-silk"] }, not: { who: ["trade"] } },

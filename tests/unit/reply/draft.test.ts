@@ -10,7 +10,7 @@ import type { RugAnswers } from "../../../lib/trade/questions";
 import { anyInput } from "./any-input";
 import { CASES } from "./cases";
 import { FIRST_AID } from "../../../lib/trade/first-aid";
-import { assessmentOf, FIRST_AID_SAID, inputOf, range, WOOL_METHODS, WORKSHOP, worthless } from "./make";
+import { assessmentOf, FIRST_AID_SAID, inputOf, range, WOOL_METHODS, WORKSHOP, worthless, type Sketch } from "./make";
 
 const FIRST_AID_SHORT = [FIRST_AID.emergency(WORKSHOP.emergencyNumber), ...FIRST_AID.inShort];
 /** Spaces that do not break, read as spaces. */
@@ -227,6 +227,13 @@ describe("composeDraft, edges", () => {
       expect(life(low, high, words)).toMatch(/\d½?\u00a0years/);
       expect(life(low, high, words, 0.2)).not.toMatch(/mould/);
     }
+  });
+  it("sets what it was sold as against what it may be, also where two fibres are open", () => {
+    const about = (fibres: Sketch["fibres"], sellerSaid: RugAnswers["sellerSaid"]) =>
+      composeDraft(inputOf({ sketch: { fibres, words: "about as likely as not", evidence: [{ what: "touch", value: "cool-slippery", strength: "told" }] }, answers: { sellerSaid } })).text;
+    expect(about({ viscose: 0.5, polyester: 0.4 }, "silk")).toMatch(/cannot tell yet what your grey rug is made of: viscose and polyester both fit, although it was sold as silk\./);
+    for (const fibres of [{ viscose: 0.5, silk: 0.4 }, { silk: 0.5, viscose: 0.4 }]) expect(about(fibres, "silk")).toMatch(/cannot tell yet whether your grey rug is silk, as it was sold: \w+ and \w+ both fit\./);
+    expect(about({ viscose: 0.5, polyester: 0.4 }, "viscose")).not.toMatch(/sold/);
   });
   it("throws where there is no rug", () => {
     expect(() => composeDraft({ ...inputOf(plainRug), assessments: [] })).toThrow(/at least one assessment/);
