@@ -26,6 +26,7 @@ describe(`every draft of the program, over ${RUNS.toLocaleString("en")} made-up 
       expect(count(text, /Going by |Your message is all we have so far/g)).toBe(rugs.length);
       for (const a of rugs) if (a.improvement) expect(text).toContain(improvementPhrase(a.improvement));
       expect(count(text, /test in a hidden corner/g)).toBeGreaterThanOrEqual(rugs.filter((a) => cleaning(a).some((m) => m.verdict !== "ruled-out")).length);
+      expect(count(text, /\bweak when wet\b|\bgrows weak\b/g)).toBeLessThanOrEqual(rugs.length);
       expect(subject + text).not.toMatch(/[{}]|undefined|\bnull\b|NaN/);
       expect(checkLetter(text, knownOf(rugs.map((assessment) => ({ assessment }))))).toEqual([]);
       const words = readingOf(text).words;
