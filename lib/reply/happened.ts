@@ -1,3 +1,4 @@
+import { FIRST_AID } from "../trade/first-aid";
 import type { AnswerOf, EnquiryAnswers, QuestionId, RugAnswers } from "../trade/questions";
 
 type Words<Q extends QuestionId> = readonly (readonly [AnswerOf<Q>, string])[];
@@ -49,6 +50,11 @@ export function happenedWords(answers: RugAnswers): string | null {
   const then = told(TREATMENTS, answers.treatments)[0];
   if (!first) return then ?? null;
   return then && !isCleaning(first) ? `${first}, then ${then}` : first;
+}
+/** Whether something is told that can hurt somebody by itself: a product, flood water. */
+export function mayHaveHurt({ incidents = [], liquid, treatments = [] }: RugAnswers): boolean {
+  const { harmful } = FIRST_AID;
+  return harmful.incidents.some((id) => incidents.includes(id)) || harmful.treatments.some((id) => treatments.includes(id)) || harmful.liquid.some((id) => id === liquid);
 }
 /** Why they write, for want of anything that happened. */
 export function reasonWords(enquiry: EnquiryAnswers, answers: RugAnswers): string | null {

@@ -10,6 +10,7 @@ import { referralIn } from "../words/referral";
 import { wordsIn, type Words } from "../words/words";
 import { askLine, asksOf } from "./asks";
 import { cleaning, labelFibre, labelTextOf, likelyMechanisms, namedFibres, replacePrice, sawPhotos, strengthsOf, type Came, type RugForDraft } from "./facts";
+import { mayHaveHurt } from "./happened";
 import type { ParagraphRow } from "./paragraphs/row";
 import { fillWith, isSlot, slotsIn, type SlotName } from "./slot-words";
 import { colourIn, colourName, plain, titleIn } from "./rug-title";
@@ -99,6 +100,12 @@ function cameIn({ message, answers, photos }: Came, words: Words): string | null
 
 const lines = (sentences: readonly string[]) => sentences.map((s) => `– ${s}`).join("\n");
 
+/** First aid in four lines: whom to call stands first where something told can hurt, or nobody has been asked yet, and else last. */
+function aidInShort({ answers, wetByWords }: RugForDraft, words: Words, emergency: string): string {
+  const short = FIRST_AID.inShort.map((_, at) => words.table(`first-aid.short.${at}`));
+  return lines(wetByWords || mayHaveHurt(answers) ? [emergency, ...short] : [...short, emergency]);
+}
+
 /** {chance} is that of the paragraph and stands in no rug's slots. */
 export type Slots = Record<Exclude<SlotName, "chance">, string | null>;
 
@@ -127,7 +134,7 @@ export function slotsOf(input: SlotsInput): Slots {
     methods: offered.length ? listed(offered.map((m) => words.say(`method.${m}`)), "or", words) : null,
     clean: money("clean"), cutDown: money("cutDown"), replace: replacePrice(a) && money("replace"),
     asks: [...asks.questions, ...asks.photos].map((q) => askLine(q, a, words)).join("\n") || null, ask: asks.one && askLine(asks.one, a, words),
-    firstAid: a.firstAid && lines(firstAidIn(words, a.firstAid, workshop.emergencyNumber)), firstAidInShort: lines([emergency, ...FIRST_AID.inShort.map((_, at) => words.table(`first-aid.short.${at}`))]),
+    firstAid: a.firstAid && lines(firstAidIn(words, a.firstAid, workshop.emergencyNumber)), firstAidInShort: aidInShort(rug, words, emergency),
     emergency,
     referTo: a.advice.referTo && referralIn(words, a.advice.referTo), came: came ? cameIn(came, words) : null, telephone: workshop.telephone || null,
     signature: workshop.signature.trim() || workshop.name,

@@ -1,4 +1,5 @@
 import type { Source } from "./fibres";
+import type { AnswerOf } from "./questions";
 
 /**
  * First aid is one set, whatever the fibre: a wrong guess about the pile must not hurt anybody or the rug.
@@ -15,6 +16,8 @@ export interface FirstAid extends Source {
   readonly handsOff: readonly string[];
   /** The same for a letter that also answers, after the emergency: what to keep off, what to do, what to leave. The whole set went out before it. */
   readonly inShort: readonly string[];
+  /** What can hurt somebody by itself: there the emergency number leads, elsewhere it comes last. */
+  readonly harmful: { readonly [Q in "incidents" | "liquid" | "treatments"]: readonly AnswerOf<Q>[] };
   /** The sentence with the emergency number of the workshop's settings. */
   readonly emergency: (number: string) => string;
 }
@@ -45,6 +48,7 @@ export const FIRST_AID: FirstAid = {
     "Keep people, children and pets off it. Press a plain white cloth straight down, and do not rub.",
     "Put nothing on it, and no more water. Give it air but no heat, and leave a soaked rug lying.",
   ],
+  harmful: { incidents: ["flood"], liquid: ["cleaner", "ink"], treatments: ["household-cleaner", "bleach", "solvent"] },
   emergency: (number) => `If somebody has swallowed something, has it in the eyes or is hurt, call ${number} now. The rug can wait.`,
 };
 

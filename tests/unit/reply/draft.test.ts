@@ -235,6 +235,19 @@ describe("composeDraft, edges", () => {
     for (const fibres of [{ viscose: 0.5, silk: 0.4 }, { silk: 0.5, viscose: 0.4 }]) expect(about(fibres, "silk")).toMatch(/cannot tell yet whether your grey rug is silk, as it was sold: \w+ and \w+ both fit\./);
     expect(about({ viscose: 0.5, polyester: 0.4 }, "viscose")).not.toMatch(/sold/);
   });
+  it("says whom to call first where something told can hurt by itself, and after what to keep off and do where nothing can", () => {
+    const aid = (answers: RugAnswers, wetByWords: "whole" | null = null) => {
+      const input = inputOf({ sketch: { fibres: { wool: 0.9 }, rest: { firstAid: wetByWords ? null : FIRST_AID_SAID } }, answers });
+      return composeDraft({ ...input, assessments: [{ ...input.assessments[0]!, wetByWords }] }).text.split("\n").filter((line) => line.startsWith("– "));
+    };
+    const leads = (lines: string[]) => lines.findIndex((line) => line.includes("call 112 now"));
+    for (const answers of [{ liquid: "cleaner" }, { liquid: "ink" }, { treatments: ["blotted", "bleach"] }, { treatments: ["household-cleaner"] }] satisfies RugAnswers[]) expect(leads(aid(answers))).toBe(0);
+    for (const answers of [{ incidents: ["water"], liquid: "water" }, { liquid: "wine", treatments: ["blotted"] }, { incidents: ["pet-urine"] }, {}] satisfies RugAnswers[]) {
+      expect(leads(aid(answers))).toBe(3);
+      expect(aid(answers)[0]).toMatch(/^– A wet plug, socket or heated floor/);
+    }
+    expect(leads(aid({}, "whole"))).toBe(0);
+  });
   it("throws where there is no rug", () => {
     expect(() => composeDraft({ ...inputOf(plainRug), assessments: [] })).toThrow(/at least one assessment/);
   });
