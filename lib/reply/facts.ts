@@ -118,7 +118,7 @@ function given({ rug: { assessment: a, wetByWords }, hasTelephone, hasName, came
   const has = {
     improvement: a.improvement, "first-aid": a.firstAid, "said-wet": wetByWords, "said-flood": wetByWords === "hands-off",
     "clean-price": a.money?.clean, "cut-down-price": a.money?.cutDown, "replace-price": replacePrice(a),
-    photos: asks.photos.length, questions: asks.questions.length, "one-ask": asks.one,
+    photos: asks.photos.length, questions: asks.questions.length, "one-ask": asks.one, "lone-ask": asks.photos.length + asks.questions.length === 1,
     "costs-more": costsMore(a), "price-against-silk": speaksAgainstSilk(a), "wet-unknown": isWetUnknown(a) && !a.firstAid && !wetByWords,
     referral: a.advice.referTo, telephone: hasTelephone, name: hasName,
     came: came && (came.message || came.answers || came.photos > 0), tested: came?.tested,

@@ -24,12 +24,14 @@ export const ENDS: readonly ParagraphRow[] = [
     text: "Where it is lighter from one side only, the pile may simply lie another way: cleaning does not change that for good." },
 
   { ...OURS, id: "price-clean-doubtful", version: 1, place: "price", when: { is: { advice: OFFERED, has: ["clean-price"] }, not: NO_PRICE, atLeast: HARDLY_WORTH },
-    text: "If an inspection finds it worth cleaning, that would cost about {clean}. That is an estimate; we agree price and limits with you before we begin." },
+    text: "If an inspection finds it worth cleaning, we estimate {clean}; price and limits are agreed with you first." },
   { ...OURS, id: "price-clean", version: 2, place: "price", when: { is: { advice: OFFERED, has: ["clean-price"] }, not: NO_PRICE },
     text: "Cleaning would cost about {clean}. That is an estimate; we agree price and limits with you before we begin." },
 
   { ...OURS, id: "asks-said-wet", version: 1, place: "asks", when: { is: { has: ["said-wet"] } },
     text: "To help you well, we need to know, even where your letter has said it:\n{asks}" },
+  { ...OURS, id: "asks-lone", version: 1, place: "asks", when: { is: { has: ["lone-ask"], certainty: ["unknown", "open"] } },
+    text: "One thing would help us most:\n{ask}" },
   { ...OURS, id: "asks-first", version: 2, place: "asks", when: { is: { has: ["photos", "questions"], certainty: ["unknown", "open"] } },
     text: "It would help us most to know or see this, as far as you have not told us already:\n{asks}" },
   { ...OURS, id: "asks-for-more", version: 2, place: "asks", when: { is: { has: ["photos", "questions"], advice: ["ask-for-more"] } },

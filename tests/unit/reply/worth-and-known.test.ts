@@ -28,7 +28,7 @@ describe("composeDraft, worth", () => {
   });
   it.each(OFFERS)("joins it to the price of a cleaning that we offer (%s): an inspection first, no pitch, and what a look costs is asked before it", (id) => {
     const text = says({ advice: action(id) });
-    expect(text).toMatch(/not worth the cost[^]*If it is cleaned all the same[^]*If an inspection finds it worth cleaning, that would cost about £150 to £250\.[^]*If you would still like us to look at it, ask first what a look costs/);
+    expect(text).toMatch(/not worth the cost[^]*If it is cleaned all the same[^]*If an inspection finds it worth cleaning, we estimate £150 to £250;[^]*If you would still like us to look at it, ask first what a look costs/);
     expect(text).not.toMatch(/We would clean it|Cleaning would cost|rather not take your money|better news/);
   });
   it.each(OFFERS)("says beside the plain price at even odds that it may be more than the worth (%s)", (id) => {
@@ -76,6 +76,10 @@ describe("composeDraft, what is known already", () => {
     const text = asked([{ what: "back", value: "loomed", strength: "told" }, { what: "label", value: "x", strength: "label-typed" }], [photo("back"), photo("label")]);
     expect(text).not.toMatch(/folded corner/);
     expect(text).toMatch(/photo of the label/);
+  });
+  it("asks in few words where one thing is left to ask", () => {
+    expect(asked([], [photo("whole")])).toMatch(/One thing would help us most:\n– A photo of the whole rug/);
+    expect(asked([], [photo("whole"), photo("back")])).toMatch(/It would help us most to know or see this[^]*whole rug[^]*folded corner/);
   });
   it("does not list pets, floor, age and water among what would help most, and asks whether it is wet in a sentence of its own", () => {
     const text = asked([], [question("household"), question("wetNow"), question("age"), photo("back")]);

@@ -46,7 +46,7 @@ const URGENT: readonly MustSay[] = [
     never: [RECIPE, SILK_PROMISED, says("that the wine will come out", /\bwine will\b|will come out/i), SHAMED] },
   { client: "Marguerite Okonjo-Lindqvist of Upper Hallowmere Old Schoolhouse", says: [...WET_AID,
     says("viscose is named as what it may be", /viscose/i), says("bamboo silk is a trade name for viscose, or the fibre is still open", /bamboo|cannot tell|art silk/i),
-    says("whatever it is, no wash while it may be viscose", /\bnot wash\b/i), TESTED_FIRST, INSPECTION],
+    says("whatever it is, no wash while it may be viscose", /\bnot wash\b/i), says("asks for a photo, as none came", /\bphoto of\b/i), TESTED_FIRST, INSPECTION],
     never: [RECIPE, SILK_PROMISED, SHAMED, says("that there is a stain of soil", /of the soil/i), SILK_SHAME] },
   { client: "Joost Pemberley", says: [CHILDREN_OFF, ELECTRIC, EMERGENCY,
     says("drain water makes ill: do not touch", /(?:ill|sick|health)[^]*\bnot (?:touch|even)|\b(?:touch)\b/i), says("the dye is moving", /dye[^.]*(?:run|bleed|mov)/i), says("no more water", /no more water/i),
