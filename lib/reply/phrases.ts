@@ -1,6 +1,6 @@
 import type { Range } from "../triage/assessment";
 import { figuresOf } from "../words/locales";
-import { estimate } from "../words/measures";
+import { estimate, roughly } from "../words/measures";
 import { wordsIn, type MessageKey, type Words } from "../words/words";
 import { wordsForChance } from "../triage/words";
 
@@ -109,6 +109,12 @@ export const isTellingPrice = ({ low, high }: Range): boolean => high < low * PR
 export function moneyPhrase({ low, high }: Range, currency: string, words: Words = ENGLISH): string {
   const say = (amount: number) => estimate(amount, currency, words.locale);
   return say(low) === say(high) ? say(high) : words.say("money.range", { low: say(low), high: say(high) });
+}
+
+/** A range of money that is known only roughly, rounded outward: "£90 to £200". `currency` ISO 4217. */
+export function roughMoneyPhrase({ low, high }: Range, currency: string, words: Words = ENGLISH): string {
+  const [from, to] = [roughly(low, "low", currency, words.locale), roughly(high, "high", currency, words.locale)];
+  return from === to ? to : words.say("money.range", { low: from, high: to });
 }
 
 /** A chance from 0 to 1 as "about 22 in 100". */

@@ -14,7 +14,7 @@ import { mayHaveHurt } from "./happened";
 import type { ParagraphRow } from "./paragraphs/row";
 import { fillWith, isSlot, slotsIn, type SlotName } from "./slot-words";
 import { colourIn, colourName, plain, titleIn } from "./rug-title";
-import { cappedWord, chancePhrase, chanceWord, improvementPhrase, likelihood, listed, moneyPhrase, yearsEnd, yearsPhrase } from "./phrases";
+import { cappedWord, chancePhrase, chanceWord, improvementPhrase, likelihood, listed, moneyPhrase, roughMoneyPhrase, yearsEnd, yearsPhrase } from "./phrases";
 
 /** What a draft needs to know of the workshop. */
 export interface WorkshopForDraft {
@@ -118,7 +118,8 @@ export function slotsOf(input: SlotsInput): Slots {
   const [leading, rival] = namedFibres(a);
   const money = (range: keyof NonNullable<Assessment["money"]>) => {
     const value = a.money?.[range];
-    return value && typeof value !== "string" ? moneyPhrase(value, a.money?.currency ?? workshop.currency, words) : null;
+    const phrase = range === "replace" ? roughMoneyPhrase : moneyPhrase;
+    return value && typeof value !== "string" ? phrase(value, a.money?.currency ?? workshop.currency, words) : null;
   };
   const offered = offeredMethods(a);
   const emergency = emergencyIn(words, workshop.emergencyNumber);

@@ -37,6 +37,25 @@ const ESTIMATE_FIGURES = 2;
 /** An amount that nobody has quoted yet, rounded to two significant figures: "£120" for 123.40. `currency` ISO 4217. */
 export const estimate = (amount: number, currency: string, locale: Locale): string => money(amount === 0 ? 0 : Number(amount.toPrecision(ESTIMATE_FIGURES)), currency, locale);
 
+/** Steps of a decade that people round prices to, and what a step is of its amount at most. *elicited* */
+const ROUGH_STEPS = [1, 2.5, 5] as const;
+const ROUGH_SHARE = 0.1;
+/** The least step of a rough amount, in whole units of the currency. *elicited* */
+const LEAST_STEP = 5;
+function roughStep(amount: number): number {
+  const decade = 10 ** Math.floor(Math.log10(Math.max(amount, 1) * ROUGH_SHARE));
+  return Math.max(LEAST_STEP, ...ROUGH_STEPS.map((step) => step * decade).filter((step) => step <= amount * ROUGH_SHARE));
+}
+/**
+ * One end of an amount known only roughly, rounded outward so that the range never claims more than was worked out: the
+ * lower end down, the upper one up, in steps of 5, 10, 25, 50, 100 … that are a tenth of it at most: "£90" and "£190" for 93 to 182.
+ * `currency` ISO 4217; from 0.
+ */
+export function roughly(amount: number, end: "low" | "high", currency: string, locale: Locale): string {
+  const step = roughStep(amount);
+  return money((end === "low" ? Math.floor(amount / step) : Math.ceil(amount / step)) * step, currency, locale);
+}
+
 const unit = (value: number, name: "centimeter" | "meter" | "foot" | "inch", locale: Locale, decimals = 0) =>
   numberFormat(locale, { style: "unit", unit: name, unitDisplay: "short", maximumFractionDigits: decimals }).format(value);
 

@@ -125,7 +125,7 @@ export const CASES: Record<string, Case> = {
       rest: { improvement: range(0, 9, 23), beyondRepair: 0.99, worse: 0.21, lifeYears: range(0.1, 0.9, 2), advice: { action: "advise-claim-or-replacement", why: "", referTo: null, losses: [] },
         money: { currency: "EUR", clean: range(150, 180, 240), cutDown: null, replace: range(280, 400, 540), valueToday: null } } },
     answers: { sellerSaid: "art-silk", incidents: ["wear"], changes: ["flat", "dirty"] }, enquiry: { wetNow: "no", reason: "routine" },
-    says: [/pressed the pile flat/, /keep it as it is and spend nothing/, "€280 to €540", "0–23 %", /If it is cleaned at all/, "more than 2 years left", /before you decide/],
+    says: [/pressed the pile flat/, /keep it as it is and spend nothing/, "€275 to €550", "0–23 %", /If it is cleaned at all/, "more than 2 years left", /before you decide/],
     never: [/claim/i, /We would clean it/, /rather not take your money/, /To arrange one/],
   },
   "sick on a polypropylene rug that costs less than its cleaning": {
@@ -133,7 +133,7 @@ export const CASES: Record<string, Case> = {
       rest: { improvement: range(26, 85, 98), beyondRepair: 0.95, worse: 0.03, lifeYears: range(0.25, 1.2, 3), advice: { action: "advise-claim-or-replacement", why: "", referTo: null, losses: [] },
         money: { currency: "GBP", clean: range(150, 200, 250), cutDown: null, replace: range(93, 130, 180), valueToday: null } } },
     answers: { labelText: "polypropylene", incidents: ["vomit"] }, enquiry: { wetNow: "no", reason: "just-happened" },
-    says: [/rather not take your money/, "£93 to £180", /the maker’s own care label/, "more than 3 years left"],
+    says: [/rather not take your money/, "£90 to £180", /the maker’s own care label/, "more than 3 years left"],
     never: [/We would clean it/, /Please do not clean it at home/, /£150/],
   },
   "wool and viscose browned by damp, even odds of being worth it": {

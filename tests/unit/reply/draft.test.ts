@@ -4,7 +4,7 @@ import { composeDraft } from "../../../lib/reply/draft";
 import type { DraftInput } from "../../../lib/reply/pieces";
 import { cleaning } from "../../../lib/reply/facts";
 import { wordsIn } from "../../../lib/words/words";
-import { improvementPhrase, moneyPhrase, yearsEnd, yearsPhrase } from "../../../lib/reply/phrases";
+import { improvementPhrase, moneyPhrase, roughMoneyPhrase, yearsEnd, yearsPhrase } from "../../../lib/reply/phrases";
 import { readingOf } from "../../../lib/reply/reading";
 import type { RugAnswers } from "../../../lib/trade/questions";
 import { anyInput } from "./any-input";
@@ -110,7 +110,8 @@ describe("composeDraft, for any assessment", () => {
     const known = `${JSON.stringify(input.assessments.map((r) => [r.title, r.answers, r.assessment.firstAid, r.assessment.nextQuestions]))} ${JSON.stringify(input.workshop)} ${input.client.name}`;
     const said = input.assessments.flatMap(({ assessment: a }, at) => [
       String(at + 1), a.improvement && improvementPhrase(a.improvement), a.lifeYears && [yearsPhrase(a.lifeYears), yearsEnd(a.lifeYears.low, "low"), yearsEnd(a.lifeYears.high, "high")].join(" "), a.worse === null ? "" : `${Math.round(a.worse * 100)} in 100`,
-      ...[a.money?.clean, a.money?.cutDown, a.money?.replace].map((m) => (m ? moneyPhrase(m, a.money!.currency, wordsIn("en-GB")) : "")),
+      ...[a.money?.clean, a.money?.cutDown].map((m) => (m ? moneyPhrase(m, a.money!.currency, wordsIn("en-GB")) : "")),
+      a.money?.replace && roughMoneyPhrase(a.money.replace, a.money.currency, wordsIn("en-GB")),
     ]).join(" ");
     const numbers = new Set(`${known} ${said}`.match(/\d+/g) ?? []);
     for (const number of text.match(/\d+/g) ?? []) expect(numbers).toContain(number);

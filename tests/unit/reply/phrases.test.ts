@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { wordsIn } from "../../../lib/words/words";
-import { cappedWord, chancePhrase, improvementFigures, improvementPhrase, isTellingPrice, lifeTold, likelihood, listed, moneyPhrase, yearsEnd, yearsPhrase } from "../../../lib/reply/phrases";
+import { cappedWord, chancePhrase, improvementFigures, improvementPhrase, isTellingPrice, lifeTold, likelihood, listed, moneyPhrase, roughMoneyPhrase, yearsEnd, yearsPhrase } from "../../../lib/reply/phrases";
 import { range } from "./make";
 
 const ENGLISH = wordsIn("en-GB");
@@ -60,6 +60,13 @@ describe("moneyPhrase", () => {
   });
   it("says one figure where both ends round to it", () => expect(moneyPhrase(range(98, 99, 99), "GBP", ENGLISH)).toBe("£98 to £99"));
   it("says nothing twice", () => expect(moneyPhrase(range(0, 0, 0), "USD", ENGLISH)).toBe("US$0"));
+});
+
+describe("roughMoneyPhrase", () => {
+  it("rounds the lower end down and the upper one up, each in its own step", () => {
+    expect([range(93, 130, 182), range(630, 900, 1190), range(280, 400, 540)].map((r) => roughMoneyPhrase(r, "GBP", ENGLISH))).toEqual(["£90 to £190", "£600 to £1,200", "£275 to £550"]);
+  });
+  it("says nothing twice", () => expect(roughMoneyPhrase(range(100, 100, 100), "GBP", ENGLISH)).toBe("£100"));
 });
 
 describe("likelihood", () => {

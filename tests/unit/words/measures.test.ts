@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { OFFERED_LOCALES } from "../../../lib/words/locales";
-import { area, decimal, DOUBT_FIGURES, estimate, feetAndInches, length, longDate, M2_PER_SQFT, M_PER_FOOT, money, number, ratePerArea, ratePerLength, run, size, smallArea, type Figures } from "../../../lib/words/measures";
+import { area, decimal, DOUBT_FIGURES, estimate, feetAndInches, length, longDate, M2_PER_SQFT, M_PER_FOOT, money, number, ratePerArea, ratePerLength, roughly, run, size, smallArea, type Figures } from "../../../lib/words/measures";
 
 const METRIC: Figures = { locale: "en-GB", areaUnit: "m2" };
 const FEET: Figures = { locale: "en-US", areaUnit: "sqft" };
@@ -75,6 +75,19 @@ describe("money, numbers and dates", () => {
     // To two significant figures, at and beside the middle between two of them.
     expect([123.4, 124.99, 125.01, 9.4, 0, 4_260].map((amount) => estimate(amount, "GBP", "en-GB"))).toEqual(["£120", "£120", "£130", "£9", "£0", "£4,300"]);
     expect([money(45, "GBP", "en-GB", 2), money(0, "EUR", "en-IE"), money(-12, "GBP", "en-GB")]).toEqual(["£45.00", "€0", "-£12"]);
+  });
+  it("known only roughly are rounded outward, in steps of a tenth of them at most", () => {
+    const ends = (amount: number) => [roughly(amount, "low", "GBP", "en-GB"), roughly(amount, "high", "GBP", "en-GB")];
+    // Below 100 by 5, from 100 by 10, from 250 by 25, from 500 by 50, from 1,000 by 100, from 2,500 by 250.
+    expect([93, 99.9, 101, 249, 251, 499, 501, 999, 1_001, 2_499, 2_501].map(ends)).toEqual([
+      ["£90", "£95"], ["£95", "£100"], ["£100", "£110"], ["£240", "£250"], ["£250", "£275"], ["£475", "£500"], ["£500", "£550"], ["£950", "£1,000"], ["£1,000", "£1,100"], ["£2,400", "£2,500"], ["£2,500", "£2,750"],
+    ]);
+    expect([0, 3, 12].map(ends)).toEqual([["£0", "£0"], ["£0", "£5"], ["£10", "£15"]]);
+    fc.assert(fc.property(fc.integer({ min: 0, max: 100_000_000 }).map((pence) => pence / 100), (amount) => {
+      const [low, high] = ends(amount).map((said) => Number(said.replace(/[£,]/g, ""))) as [number, number];
+      expect(low <= amount && amount <= high).toBe(true);
+      expect(high - low).toBeLessThanOrEqual(Math.max(5, amount * 0.1) + 1e-6);
+    }));
   });
   it("tell the day of the workshop, not of the server", () => {
     const at = new Date("2026-11-28T23:30:00Z");
