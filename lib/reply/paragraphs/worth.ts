@@ -37,7 +37,7 @@ export const WORTH: readonly ParagraphRow[] = [
   { ...OURS, id: "perhaps-not-worth-it-dear", version: 1, place: "beyond", when: { ...EVEN_ODDS, is: { has: ["costs-more"] }, not: COST_UNASKED },
     text: "Cleaning it may not be worth the money: it may well cost more than the rug is worth today." },
   { ...OURS, id: "perhaps-not-worth-it", version: 1, place: "beyond", when: EVEN_ODDS,
-    text: "Cleaning it may not be worth the money: an inspection and a test decide." },
+    text: "Cleaning it may not be worth the money; from here we cannot tell." },
   { ...OURS, id: "costs-more", version: 2, place: "beyond", when: { is: { has: ["costs-more"] }, not: { ...COST_UNASKED, top: HARM_TO_USE } },
     text: "Cleaning may well cost more than the rug is worth today." },
 ];
