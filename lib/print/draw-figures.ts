@@ -1,7 +1,8 @@
 import "server-only";
 import type { Block, PlanSide } from "../reply/documents/blocks";
 import type { Words } from "../words/words";
-import { BELOW, GRAPHITE, keepTogether, KEPT, LOST, MARGIN, SLATE, SMALL, tagged, textHeight, write, type Pdf, type Structure } from "./pen";
+import { inFont } from "./fonts";
+import { BELOW, GRAPHITE, keepTogether, KEPT, LOST, MARGIN, say, SLATE, SMALL, textHeight, type Pdf, type Structure } from "./pen";
 
 /** Points, by eye: of one photo by itself, and of photos side by side, of which so many stand in a row at most. */
 const MOST_PHOTO_HEIGHT = { alone: 260, abreast: 170 } as const;
@@ -49,7 +50,7 @@ export function drawPhotos(pdf: Pdf, root: Structure, photos: readonly Photo[], 
   const there = photos.flatMap((p) => { const bytes = bytesOf(p.photoId); return bytes ? [{ ...p, bytes }] : []; });
   const abreast = Math.ceil(there.length / Math.ceil(there.length / MOST_ABREAST));
   for (let i = 0; i < there.length; i += abreast) drawRow(pdf, root, there.slice(i, i + abreast), MOST_PHOTO_HEIGHT[there.length > 1 ? "abreast" : "alone"]);
-  for (const { caption } of photos.filter((p) => bytesOf(p.photoId) === null)) tagged(pdf, root, "P", () => write(pdf, words.say("print.photo-gone", { caption }), { size: SMALL, colour: SLATE }));
+  for (const { caption } of photos.filter((p) => bytesOf(p.photoId) === null)) say(pdf, root, "P", words.say("print.photo-gone", { caption }), { size: SMALL, colour: SLATE });
 }
 
 function drawRow(pdf: Pdf, root: Structure, row: readonly (Photo & { bytes: Buffer })[], most: number): void {
@@ -66,7 +67,7 @@ function drawRow(pdf: Pdf, root: Structure, row: readonly (Photo & { bytes: Buff
     const at: Place = { left, top, width: shape * height, height };
     figure(pdf, root, { alternative, at, draw: () => { pdf.image(bytes, at.left, top, { width: at.width, height }); } });
     pdf.y = top + height + 6;
-    tagged(pdf, root, "Caption", () => write(pdf, caption, { size: SMALL, colour: SLATE, gap: 10, x: at.left, width: at.width }));
+    say(pdf, root, "Caption", caption, { size: SMALL, colour: SLATE, gap: 10, x: at.left, width: at.width });
     bottom = Math.max(bottom, pdf.y);
     left += at.width + BETWEEN;
   }
@@ -90,7 +91,7 @@ export function drawPlan(pdf: Pdf, root: Structure, plan: Plan): void {
   });
   pdf.x = MARGIN;
   pdf.y = top + at.height + BELOW.drawing;
-  tagged(pdf, root, "Caption", () => write(pdf, alternative, { size: SMALL, colour: SLATE, gap: BELOW.caption }));
+  say(pdf, root, "Caption", alternative, { size: SMALL, colour: SLATE, gap: BELOW.caption });
 }
 
 function drawRug(pdf: Pdf, { widthCm, lengthCm, keep, damaged }: Plan, { left, top, scale }: Sheet): void {
@@ -106,7 +107,7 @@ function drawRug(pdf: Pdf, { widthCm, lengthCm, keep, damaged }: Plan, { left, t
 
 /** Words about a point, along the page or up it. */
 function centred(pdf: Pdf, text: string, x: number, y: number): void {
-  pdf.font("plain").fontSize(SMALL).fillColor(SLATE);
+  inFont(pdf, "plain").fontSize(SMALL).fillColor(SLATE);
   pdf.text(text, x - pdf.widthOfString(text) / 2, y - SMALL / 2, { lineBreak: false });
 }
 function upright(pdf: Pdf, text: string, x: number, y: number): void {
@@ -121,7 +122,7 @@ function drawSizes(pdf: Pdf, { widthCm, lengthCm, keep }: Plan, { sizes, sheet: 
   upright(pdf, sizes.along, left - SIDE_ROOM / 2, top + (lengthCm * scale) / 2);
   keep.forEach((r, i) => {
     const text = sizes.kept[i] ?? "";
-    pdf.font("plain").fontSize(SMALL);
+    inFont(pdf, "plain").fontSize(SMALL);
     const [wide, high, needed] = [(r.right - r.left) * scale, (r.bottom - r.top) * scale, pdf.widthOfString(text) + 2 * SMALL];
     const at: [number, number] = [left + ((r.left + r.right) / 2) * scale, top + ((r.top + r.bottom) / 2) * scale];
     if (needed <= wide && 2 * SMALL <= high) centred(pdf, text, ...at);
@@ -134,7 +135,7 @@ function drawTop(pdf: Pdf, { widthCm, lengthCm, sizes }: Plan, { photoTop: { edg
   const [wide, high, away] = [widthCm * scale, lengthCm * scale, (sizes ? SIDE_ROOM : 0) + TOP_ROOM / 2];
   const middle = { top: [left + wide / 2, top - away], bottom: [left + wide / 2, top + high + TOP_ROOM / 2], left: [left - away, top + high / 2], right: [left + wide + TOP_ROOM / 2, top + high / 2] } as const;
   const [x, y] = middle[edge];
-  pdf.font("plain").fontSize(SMALL);
+  inFont(pdf, "plain").fontSize(SMALL);
   const before = pdf.widthOfString(words) / 2 + 2 * ARROW;
   const isUpright = edge === "left" || edge === "right";
   (isUpright ? upright : centred)(pdf, words, x, y);

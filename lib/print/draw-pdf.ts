@@ -4,10 +4,10 @@ import type { Block, PrintedDocument } from "../reply/documents/blocks";
 import { wordsIn, type Words } from "../words/words";
 import { drawPhotos, drawPlan, type PhotoBytes } from "./draw-figures";
 import { drawTable } from "./draw-table";
-import { fontBytes, registerFonts, runsOf } from "./fonts";
+import { ascentOf } from "./fonts";
+import { drawLine, lineOf } from "./lines";
 import { roomFor } from "./page-room";
-import { artifact, BELOW, HEADING, keepTogether, LINE, LIST_INDENT, MARGIN, SLATE, SMALL, tagged, textHeight, write, type Pdf, type Structure } from "./pen";
-
+import { artifact, BELOW, HEADING, keepTogether, LINE, LIST_INDENT, MARGIN, say, SLATE, SMALL, tagged, textHeight, write, type Pdf, type Structure } from "./pen";
 
 /**
  * Draws a document as a tagged PDF (PDF/UA-1: ISO 14289-1): title, language, headings, lists, tables and figures with their
@@ -19,7 +19,7 @@ export async function drawPdf(document: PrintedDocument, { photo, createdAt }: {
     // The types of this library do not know the subset yet.
     ...({ subset: "PDF/UA" } as object),
     size: "A4", margins: { top: MARGIN, bottom: MARGIN + 16, left: MARGIN, right: MARGIN }, bufferPages: true, pdfVersion: "1.7", tagged: true,
-    lang: document.language, displayTitle: true, info: { Title: document.title, Author: document.head?.name ?? "", CreationDate: createdAt, ModDate: createdAt }, font: fontBytes("plain") as unknown as string,
+    lang: document.language, displayTitle: true, info: { Title: document.title, Author: document.head?.name ?? "", CreationDate: createdAt, ModDate: createdAt }, font: "",
   }) as Pdf;
   const done = new Promise<Buffer>((resolve, reject) => {
     const parts: Buffer[] = [];
@@ -27,7 +27,6 @@ export async function drawPdf(document: PrintedDocument, { photo, createdAt }: {
     pdf.on("end", () => resolve(Buffer.concat(parts)));
     pdf.on("error", reject);
   });
-  registerFonts(pdf);
   const words = wordsIn(document.language);
   const root = pdf.struct("Document");
   pdf.addStructure(root);
@@ -63,28 +62,28 @@ function photosFrom(blocks: readonly Block[], from: number): Extract<Block, { ki
 
 function drawHead(pdf: Pdf, root: Structure, { head, title, blocks }: PrintedDocument): void {
   if (head) {
-    tagged(pdf, root, "P", () => write(pdf, [head.name, ...head.lines].join(" · "), { size: SMALL, colour: SLATE, gap: 4 }));
+    say(pdf, root, "P", [head.name, ...head.lines].join(" · "), { size: SMALL, colour: SLATE, gap: 4 });
     artifact(pdf, () => { pdf.moveTo(MARGIN, pdf.y).lineTo(pdf.page.width - MARGIN, pdf.y).lineWidth(0.6).strokeColor(LINE).stroke(); });
     pdf.y += 16;
   }
-  if (!blocks.some((b) => b.kind === "title")) tagged(pdf, root, "H1", () => write(pdf, title, { weight: "bold", size: 18, gap: 12 }));
+  if (!blocks.some((b) => b.kind === "title")) say(pdf, root, "H1", title, { weight: "bold", size: 18, gap: 12 });
 }
 
 function drawBlock(pdf: Pdf, root: Structure, block: Exclude<Block, { kind: "photo" }>): void {
   switch (block.kind) {
-    case "title": return tagged(pdf, root, "H1", () => write(pdf, block.text, { weight: "bold", size: HEADING.sizes[2], gap: 8 }));
-    case "part": return tagged(pdf, root, "H2", () => write(pdf, block.text, { weight: "bold", size: HEADING.sizes[2], gap: 8 }));
+    case "title": return say(pdf, root, "H1", block.text, { weight: "bold", size: HEADING.sizes[2], gap: 8 });
+    case "part": return say(pdf, root, "H2", block.text, { weight: "bold", size: HEADING.sizes[2], gap: 8 });
     case "heading": {
       pdf.y += HEADING.above;
-      return tagged(pdf, root, `H${block.level}`, () => write(pdf, block.text, { weight: "bold", size: HEADING.sizes[block.level], gap: HEADING.below }));
+      return say(pdf, root, `H${block.level}`, block.text, { weight: "bold", size: HEADING.sizes[block.level], gap: HEADING.below });
     }
-    case "paragraph": return tagged(pdf, root, "P", () => write(pdf, block.text));
-    case "small": return tagged(pdf, root, "P", () => write(pdf, block.text, { size: SMALL, colour: SLATE }));
+    case "paragraph": return say(pdf, root, "P", block.text);
+    case "small": return say(pdf, root, "P", block.text, { size: SMALL, colour: SLATE });
     case "list": return drawList(pdf, root, block.items);
     case "table": return drawTable(pdf, root, block);
     case "plan": return drawPlan(pdf, root, block);
     case "signature": {
-      tagged(pdf, root, "P", () => block.lines.forEach((line) => write(pdf, line, { gap: line === "" ? BELOW.toSign : BELOW.signed })));
+      tagged(pdf, root, "P", () => block.lines.forEach((line) => write(pdf, line, { gap: line === "" ? BELOW.toSign : BELOW.signed, align: "left" })), block.lines.join("\n"));
       pdf.y += BELOW.signature;
     }
   }
@@ -99,9 +98,9 @@ function drawList(pdf: Pdf, root: Structure, items: readonly string[]): void {
     const entry = pdf.struct("LI");
     list.add(entry);
     const top = pdf.y;
-    tagged(pdf, entry, "Lbl", () => write(pdf, "–", { gap: 0 }));
+    say(pdf, entry, "Lbl", "–", { gap: 0 });
     pdf.y = top;
-    tagged(pdf, entry, "LBody", () => write(pdf, item, { x: MARGIN + LIST_INDENT, width, gap: BELOW.entry }));
+    say(pdf, entry, "LBody", item, { x: MARGIN + LIST_INDENT, width, gap: BELOW.entry });
     entry.end();
   }
   list.end();
@@ -117,8 +116,8 @@ function numberPages(pdf: Pdf, parts: readonly { title: string; from: number }[]
       pdf.switchToPage(start + page);
       const { bottom } = pdf.page.margins;
       pdf.page.margins.bottom = 0;
-      const foot = runsOf(words.say("print.page", { title, page: page - from + 1, pages: end - from }), "plain").map((r) => (r.font === "plain" ? r.text : "")).join("");
-      artifact(pdf, () => { pdf.font("plain").fontSize(SMALL).fillColor(SLATE).text(foot, MARGIN, pdf.page.height - MARGIN, { lineBreak: false }); });
+      const foot = lineOf(words.say("print.page", { title, page: page - from + 1, pages: end - from }), "plain");
+      artifact(pdf, () => drawLine(pdf.fillColor(SLATE), foot, { x: MARGIN, y: pdf.page.height - MARGIN + ascentOf("plain") * SMALL, size: SMALL }));
       pdf.page.margins.bottom = bottom;
     }
   });

@@ -1,6 +1,6 @@
 import "server-only";
 import type { Block } from "../reply/documents/blocks";
-import { artifact, BELOW, CELL, keepTogether, LINE, MARGIN, SLATE, SMALL, tagged, textHeight, write, type Pdf, type Structure } from "./pen";
+import { artifact, asRead, BELOW, CELL, keepTogether, LINE, MARGIN, say, SLATE, SMALL, textHeight, write, type Pdf, type Structure } from "./pen";
 
 export type Table = Extract<Block, { kind: "table" }>;
 
@@ -11,7 +11,7 @@ const GAPS = { caption: 4, cell: 3, line: 4, column: 10 } as const;
 export function drawTable(pdf: Pdf, root: Structure, { caption, head, rows }: Table): void {
   const table = pdf.struct("Table");
   root.add(table);
-  tagged(pdf, table, "Caption", () => write(pdf, caption, { size: SMALL, colour: SLATE, gap: GAPS.caption }));
+  say(pdf, table, "Caption", caption, { size: SMALL, colour: SLATE, gap: GAPS.caption });
   const widths = widthsOf(pdf, [head, ...rows]);
   drawRow(pdf, table, { cells: head, widths, isHead: true });
   for (const cells of rows) {
@@ -55,7 +55,7 @@ function drawRow(pdf: Pdf, table: Structure, { isHead, ...row }: Row & { isHead:
   table.add(parent);
   drawCells(pdf, { ...row, weight: isHead ? "bold" : "plain" }, (draw, i) => {
     const scope = isHead ? "Column" : i === 0 ? "Row" : null;
-    parent.add(pdf.struct(scope ? "TH" : "TD", (scope ? { scope } : {}) as object, draw));
+    parent.add(pdf.struct(scope ? "TH" : "TD", { ...asRead(row.cells[i] ?? ""), ...(scope ? { scope } : {}) } as object, draw));
   });
   parent.end();
   ruleBelow(pdf);
@@ -73,7 +73,7 @@ function drawCells(pdf: Pdf, { cells, widths, weight }: Row & { weight: "bold" |
   cells.forEach((cell, i) => {
     pdf.y = top;
     const x = MARGIN + widths.slice(0, i).reduce((a, b) => a + b, 0);
-    put(() => write(pdf, cell, { weight, size: CELL, x, width: (widths[i] as number) - GAPS.column, gap: GAPS.cell }), i);
+    put(() => write(pdf, cell, { weight, size: CELL, x, width: (widths[i] as number) - GAPS.column, gap: GAPS.cell, align: "left" }), i);
     bottom = Math.max(bottom, pdf.y);
   });
   pdf.y = bottom;

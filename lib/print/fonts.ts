@@ -1,67 +1,116 @@
 import "server-only";
 import { readFileSync } from "node:fs";
 import path from "node:path";
-import { create, type Font } from "fontkit";
+import { create, type Font, type Glyph, type GlyphRun } from "fontkit";
 import { asTyped } from "../words/unbroken";
 
-/** The typefaces shipped with the project, embedded in every document. Found from the folder that the server runs in. */
+const own = (part: string, weight: number) => `@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-${part}-${weight}-normal.woff`;
+const sans = (part: string, weight = 400) => `@fontsource/noto-sans/files/noto-sans-${part}-${weight}-normal.woff`;
+
+/** The typefaces shipped with the project; a document holds those that it is written in. Found from the folder that the server runs in. */
 const FILES = {
-  plain: "@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-400-normal.woff",
-  plainExt: "@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-ext-400-normal.woff",
-  bold: "@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-600-normal.woff",
-  boldExt: "@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-ext-600-normal.woff",
-  greek: "@fontsource/literata/files/literata-greek-400-normal.woff",
-  cyrillic: "@fontsource/literata/files/literata-cyrillic-400-normal.woff",
+  plain: own("latin", 400), plainExt: own("latin-ext", 400), bold: own("latin", 600), boldExt: own("latin-ext", 600),
+  latin: sans("latin"), latinExt: sans("latin-ext"), vietnamese: sans("vietnamese"),
+  boldLatin: sans("latin", 600), boldLatinExt: sans("latin-ext", 600), boldVietnamese: sans("vietnamese", 600),
+  greek: sans("greek"), greekExt: sans("greek-ext"), cyrillic: sans("cyrillic"), cyrillicExt: sans("cyrillic-ext"), devanagari: sans("devanagari"),
+  arabic: "@fontsource/vazirmatn/files/vazirmatn-arabic-400-normal.woff",
+  hebrew: "@fontsource/noto-sans-hebrew/files/noto-sans-hebrew-hebrew-400-normal.woff",
+  emoji: "@fontsource/noto-emoji/files/noto-emoji-emoji-400-normal.woff",
 } as const;
 export type FontName = keyof typeof FILES;
-export const FONT_NAMES = Object.keys(FILES) as FontName[];
+export type Weight = "plain" | "bold";
 
-const ORDER: Readonly<Record<"plain" | "bold", readonly FontName[]>> = { plain: ["plain", "plainExt", "greek", "cyrillic"], bold: ["bold", "boldExt", "greek", "cyrillic"] };
+/** The letters of one hand: a word is written in the first of these that has all of it. */
+const HANDS: Readonly<Record<Weight, readonly (readonly FontName[])[]>> = {
+  plain: [["plain", "plainExt"], ["latin", "latinExt", "vietnamese"]], bold: [["bold", "boldExt"], ["boldLatin", "boldLatinExt", "boldVietnamese"]],
+};
+const OTHERS: readonly FontName[] = ["greek", "greekExt", "cyrillic", "cyrillicExt", "arabic", "hebrew", "devanagari", "emoji"];
+const everyFont = (weight: Weight): readonly FontName[] => [...HANDS[weight].flat(), ...OTHERS];
 
-const loaded = new Map<FontName, { bytes: Buffer; font: Font }>();
-function load(name: FontName): { bytes: Buffer; font: Font } {
+/** Given as the features of a text that runs from right to left. */
+export const RIGHT_TO_LEFT: readonly string[] = [];
+
+const loaded = new Map<FontName, Font>();
+function load(name: FontName): Font {
   const known = loaded.get(name);
   if (known) return known;
-  const bytes = readFileSync(path.join(process.cwd(), "node_modules", FILES[name]));
-  const font = create(bytes);
-  loaded.set(name, { bytes, font });
-  return { bytes, font };
+  const font = create(readFileSync(path.join(process.cwd(), "node_modules", FILES[name])));
+  loaded.set(name, asWritten(font));
+  return font;
 }
-export const fontBytes = (name: FontName): Buffer => load(name).bytes;
 
-export interface Run { readonly font: FontName; readonly text: string }
+/**
+ * A typeface that takes what holds a line together, whose work is done before glyphs are chosen, for the plain characters, so
+ * that whoever searches or copies the text finds what was typed; and that can be told that a text runs from right to left.
+ * Ligatures that letters may do without are left out there.
+ */
+function asWritten(font: Font): Font {
+  const layout = font.layout.bind(font);
+  font.layout = (text, features) => (features === RIGHT_TO_LEFT ? letterByLetter(font, layout(asTyped(text), { liga: false }, undefined, undefined, "rtl")) : layout(asTyped(text), features));
+  return font;
+}
 
-/** What no typeface of ours can draw. */
-const MISSING = "?";
+const LAM = 0x644, BLANK = 0x200d;
+/** Readers of a file turn what runs from right to left round letter by letter, so the one glyph of a lam and its alef says alef, and a blank beside it lam. */
+function letterByLetter(font: Font, run: GlyphRun): GlyphRun {
+  for (let i = run.glyphs.length - 1; i >= 0; i -= 1) {
+    const glyph = run.glyphs[i] as Glyph;
+    const [first, second, ...more] = glyph.codePoints;
+    if (first !== LAM || second === undefined || more.length > 0) continue;
+    const saying = (of: Glyph, code: number): Glyph => Object.create(of, { codePoints: { value: [code] } }) as Glyph;
+    run.glyphs.splice(i, 1, saying(glyph, second), saying(font.glyphForCodePoint(BLANK), LAM));
+    run.positions.splice(i + 1, 0, { xAdvance: 0, yAdvance: 0, xOffset: 0, yOffset: 0 });
+  }
+  return run;
+}
 
-/** A text cut where the typeface has to change; what none of them has is drawn as a question mark. */
-export function runsOf(text: string, weight: "plain" | "bold"): Run[] {
-  const runs: { font: FontName; text: string }[] = [];
-  for (const character of text) {
-    const code = character.codePointAt(0) as number;
-    const last = runs[runs.length - 1];
-    // What only breaks or holds a line is drawn by none, so it never changes the typeface.
-    if (last && asTyped(character) === "") { last.text += character; continue; }
-    const font = ORDER[weight].find((name) => load(name).font.hasGlyphForCodePoint(code));
-    const name = font ?? ORDER[weight][0] as FontName;
-    const drawn = font ? character : MISSING;
-    if (last?.font === name) last.text += drawn;
-    else runs.push({ font: name, text: drawn });
+/** The typeface of a document from here on; its file is taken into it once a letter of it is drawn. */
+export const inFont = (pdf: PDFKit.PDFDocument, name: FontName): PDFKit.PDFDocument => pdf.registerFont(name, load(name) as unknown as PDFKit.Mixins.PDFFontSource).font(name);
+
+/** How far a typeface stands above its baseline, as a share of its size. */
+export function ascentOf(name: FontName): number {
+  const { ascent, unitsPerEm } = load(name);
+  return ascent / unitsPerEm;
+}
+
+/** What is never drawn by itself: joiners of letters, the choice between two looks of a sign. */
+const JOINS = /[\u200c\u200d\ufe00-\ufe0f]/gu;
+/** What only steers the order of a text, or nothing at all: its work is done before it is drawn. */
+const UNSEEN = /[\u00ad\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069\ufeff]|(?!\t)\p{Cc}/gu;
+/** What stands for a character that none of our typefaces has; drawn in the one that has it. */
+const BOX = { text: "◻", font: "emoji" } as const satisfies { text: string; font: FontName };
+
+const clusters = new Intl.Segmenter("en", { granularity: "grapheme" });
+const clustersOf = (text: string): string[] => Array.from(clusters.segment(text), (s) => s.segment);
+const draws = (name: FontName, cluster: string): boolean =>
+  Array.from(asTyped(cluster).replace(JOINS, "")).every((c) => load(name).hasGlyphForCodePoint(c.codePointAt(0) as number));
+const drawnBy = (cluster: string, fonts: readonly FontName[]): FontName | undefined => fonts.find((name) => draws(name, cluster));
+
+/** `typed`: what it stands for, where that is not what is drawn. */
+export interface Run { readonly font: FontName; readonly text: string; readonly typed: string }
+
+/** A space, and what only holds a line, keeps to the letters before it; signs are set too wide for that. */
+const keepsTo = (font: FontName | undefined, cluster: string): font is FontName =>
+  font !== undefined && font !== BOX.font && asTyped(cluster).trim() === "" && draws(font, cluster);
+
+/** A text cut where the typeface has to change. A word keeps to one hand where there is one that has all its letters; what no typeface has is drawn as a box. */
+export function runsOf(text: string, weight: Weight): Run[] {
+  const runs: { font: FontName; text: string; typed: string }[] = [];
+  for (const word of written(text).match(/\s+|\S+/gu) ?? []) {
+    const parts = clustersOf(word);
+    const hand = HANDS[weight].find((fonts) => parts.every((c) => drawnBy(c, fonts))) ?? everyFont(weight);
+    for (const typed of parts) {
+      const last = runs.at(-1);
+      const font = keepsTo(last?.font, typed) ? last.font : drawnBy(typed, hand);
+      const run = { font: font ?? BOX.font, text: font ? typed : BOX.text, typed };
+      const goesOn = last?.font === run.font && (last.text === last.typed) === (run.text === typed);
+      if (goesOn) { last.text += run.text; last.typed += typed; } else runs.push(run);
+    }
   }
   return runs;
 }
+const written = (text: string): string => text.normalize("NFC").replace(UNSEEN, "").replaceAll("\t", " ");
 
-/** A typeface of a document, as far as it is reached here: what turns text into glyphs, once its lines are broken. */
-interface Drawn { layoutRun(text: string, features?: unknown): unknown }
-
-/**
- * Takes every typeface into a document. What holds a line together has done its work before glyphs are chosen: it is drawn as
- * the plain characters, so that whoever searches or copies the text finds what was typed.
- */
-export function registerFonts(pdf: PDFKit.PDFDocument): void {
-  for (const name of FONT_NAMES) {
-    const drawn = (pdf.registerFont(name, fontBytes(name)).font(name) as unknown as { _font: Drawn })._font;
-    const layoutRun = drawn.layoutRun.bind(drawn);
-    drawn.layoutRun = (text, features) => layoutRun(asTyped(text), features);
-  }
-}
+/** The characters of a text that no typeface of ours has, each once, in their order. */
+export const boxedIn = (text: string): string[] =>
+  [...new Set(clustersOf(written(text)).filter((c) => c.trim() !== "" && drawnBy(c, everyFont("plain")) === undefined))];

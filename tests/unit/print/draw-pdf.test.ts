@@ -35,8 +35,8 @@ const kept = async (document: PrintedDocument, name: string) => { const at = pat
 describe("runsOf", () => {
   it("changes the typeface only where it must, and marks what none can draw", () => {
     expect(runsOf("ΔE of Иванова", "plain").map((r) => r.font)).toEqual(["greek", "plain", "cyrillic"]);
-    expect(runsOf("plain", "plain")).toEqual([{ font: "plain", text: "plain" }]);
-    expect(runsOf("地", "plain")).toEqual([{ font: "plain", text: "?" }]);
+    expect(runsOf("plain", "plain")).toEqual([{ font: "plain", text: "plain", typed: "plain" }]);
+    expect(runsOf("地", "plain")).toEqual([{ font: "emoji", text: "◻", typed: "地" }]);
   });
 });
 
