@@ -108,10 +108,28 @@ export function atTheDesk(): void {
       expect(await takeBackLetter(ivo, letterId, later(5))).toMatchObject({ ok: false, code: "changed-meanwhile" });
       const all = await Promise.all(Array.from({ length: 5 }, () => takeBackLetter(ivo, letterId, later(4))));
       expect(all.filter((r) => r.ok)).toHaveLength(1);
-      expect(good(await readEnquiry(ivo, enquiryId, later(4)))).toMatchObject({ state: "our_turn", draft: { number: 1 }, may: { approve: true } });
+      expect(good(await readEnquiry(ivo, enquiryId, later(4)))).toMatchObject({ state: "new", stateSince: NOW.toISOString(), draft: { number: 1 }, may: { approve: true } });
       expect(good(await readClientPage(await clientOf(enquiry), later(30))).letters).toEqual([]);
       good(await approveReply(ivo, { enquiryId, number: 1 }, later(6)));
       expect((await replies(enquiryId)).map((l) => l.state)).toEqual(["taken_back", "held"]);
+    });
+    it("makes it our turn where the client had heard from us, or somebody had moved it by hand", async () => {
+      const ivo = await staff("reviewer", "Ivo Castellane");
+      const takenBack = async (enquiryId: string, number: number) => {
+        const { letterId } = good(await approveReply(ivo, { enquiryId, number }, later(20)));
+        good(await takeBackLetter(ivo, letterId, later(21)));
+        return good(await readEnquiry(ivo, enquiryId, later(22)));
+      };
+      const heard = await submitted(CURIOUS);
+      const { letterId } = good(await approveReply(ivo, { enquiryId: heard.enquiryId, number: 1 }, NOW));
+      await database().letter.update({ where: { id: letterId }, data: { state: "sent", sentAt: later(5) } });
+      good(await sendFromClient(await clientOf(heard), { message: "One thing more." }, later(10)));
+      const { draft } = good(await readEnquiry(ivo, heard.enquiryId, later(11)));
+      expect(await takenBack(heard.enquiryId, draft?.number ?? 0)).toMatchObject({ state: "our_turn", stateSince: later(21).toISOString() });
+      const moved = await submitted(CURIOUS);
+      good(await moveEnquiry(ivo, { enquiryId: moved.enquiryId, from: "new", to: "waiting_elsewhere" }, later(1)));
+      good(await moveEnquiry(ivo, { enquiryId: moved.enquiryId, from: "waiting_elsewhere", to: "our_turn" }, later(2)));
+      expect(await takenBack(moved.enquiryId, 1)).toMatchObject({ state: "our_turn" });
     });
     it("never takes back an acknowledgement", async () => {
       const { enquiryId } = await submitted();
