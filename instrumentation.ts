@@ -4,7 +4,8 @@ export async function register(): Promise<void> {
     const { noteSocketAddresses } = await import("./lib/staff/socket-address");
     noteSocketAddresses();
     const { startDelivery, stopDelivery } = await import("./lib/mail/loop");
-    startDelivery();
+    const { fileFailure } = await import("./lib/enquiry/file-failure");
+    startDelivery(fileFailure);
     const { startSweeping } = await import("./lib/enquiry/sweep");
     startSweeping();
     const { resumeLabels } = await import("./lib/enquiry/label-work");

@@ -4,8 +4,7 @@ import { suppress } from "../mail/suppression";
 import type { Tx } from "../store/database";
 import { audit } from "./audit";
 import type { Caller } from "./caller";
-import { beginFreshDraft } from "./fresh-draft";
-import { nextStates } from "./states";
+import { takeTurnBack } from "./take-turn-back";
 
 interface OurLetter { id: string; enquiryId: string; toAddress: string; automatic: boolean }
 interface Report { bounce: Bounce; letter: OurLetter; postId: string }
@@ -27,23 +26,15 @@ export function sayBounce(bounce: Bounce): string {
 
 /**
  * Marks the letter a report is about. One that came back is no longer "sent", its address takes no more letters where the
- * address is at fault, and it is our turn again, since the client has not heard from us.
+ * address is at fault, and it is our turn again, since the client has not heard from us. Of one that is still to go nothing is believed.
  */
 export async function fileBounce(tx: Tx, caller: Caller, { bounce, letter, postId }: Report, now: Date): Promise<void> {
   const lastResponse = sayBounce(bounce);
-  const gone = { id: letter.id, state: { in: ["sent", "unknown"] as ("sent" | "unknown")[] } };
-  if (bounce.action === "delayed") await tx.letter.updateMany({ where: gone, data: { lastResponse } });
+  if (bounce.action === "delayed") await tx.letter.updateMany({ where: { id: letter.id, state: { in: ["sent", "unknown"] } }, data: { lastResponse } });
   if (bounce.action !== "failed") return;
-  await tx.letter.updateMany({ where: gone, data: { state: "failed", lastResponse } });
+  const marked = await tx.letter.updateMany({ where: { id: letter.id, state: { in: ["sent", "unknown", "failed"] } }, data: { state: "failed", lastResponse } });
+  if (marked.count !== 1) return;
   if (isAddressDead(bounce)) await suppress(tx, { address: letter.toAddress, why: wordsOf(bounce), now });
   await audit(tx, caller, { action: "letter-came-back", enquiryId: letter.enquiryId, at: now, detail: { letterId: letter.id, postId } });
-  if (!letter.automatic) await takeTurnBack(tx, letter.enquiryId, now);
-}
-
-async function takeTurnBack(tx: Tx, enquiryId: string, now: Date): Promise<void> {
-  const { state } = await tx.enquiry.findUniqueOrThrow({ where: { id: enquiryId }, select: { state: true } });
-  const [to] = nextStates(state, "taken-back");
-  if (!to) return;
-  await tx.enquiry.update({ where: { id: enquiryId }, data: { state: to, stateSince: now } });
-  await beginFreshDraft(tx, enquiryId, now);
+  if (!letter.automatic) await takeTurnBack(tx, letter, now);
 }

@@ -15,6 +15,8 @@ const testedSchema = z.object({ test: z.string() });
 const documentSchema = z.object({ document: documentKindSchema, version: z.number() });
 const reasonedSchema = z.object({ reason: z.string() });
 const longSchema = z.object({ words: z.number(), longReason: z.optional(z.string()) });
+const text = z.optional(z.nullable(z.string()));
+const correctedSchema = z.object({ nameWas: text, nameIs: text, emailWas: text, emailIs: text, telephoneWas: text, telephoneIs: text, areLinksEnded: z.optional(z.number()) });
 const isState = (id: string): id is EnquiryStateId => Object.hasOwn(STATE_NAMES, id);
 const isAction = (action: string): action is AuditAction => Object.hasOwn(HISTORY, `did.${action}`);
 
@@ -30,6 +32,19 @@ function sentAllTheSame(did: string, detail: Audit["detail"], { say }: Words): s
   return longReason ? say("history.long-because", { did: though, words, reason: longReason }) : say("history.long", { did: though, words });
 }
 
+/** What a correction of contact details changed, from what to what; an erased client's is without details. */
+function corrected(did: string, detail: Audit["detail"], { say }: Words): string {
+  const { data } = correctedSchema.safeParse(detail);
+  const changes = (["name", "email", "telephone"] as const).flatMap((of) => {
+    const [was, is] = [data?.[`${of}Was`] ?? null, data?.[`${of}Is`] ?? null];
+    if (was === is) return [];
+    const change = was === null ? say("history.added", { is: is ?? "" }) : is === null ? say("history.removed", { was }) : say("history.from-to", { was, is });
+    return say(`history.${of}-changed`, { change });
+  });
+  if (data?.areLinksEnded) changes.push(say("history.links-ended"));
+  return changes.length > 0 ? say("history.corrected", { did, changes: changes.join("; ") }) : did;
+}
+
 function wordsOf({ action, detail }: Audit, words: Words): string {
   const { say } = words;
   const stateName = (id: string) => (isState(id) ? say(`state.${id}`) : id);
@@ -39,6 +54,7 @@ function wordsOf({ action, detail }: Audit, words: Words): string {
   const made = action === "document-made" ? documentSchema.safeParse(detail) : null;
   if (made?.success) return say(made.data.version > 1 ? "history.version" : "history.which", { did, which: say(`made.${made.data.document}`), n: made.data.version });
   if (SENT.test(action)) return sentAllTheSame(did, detail, words);
+  if (action === "client-corrected" || action === "address-corrected") return corrected(did, detail, words);
   const lifted = action === "address-lifted" ? reasonedSchema.safeParse(detail) : null;
   if (lifted?.success) return say("history.because", { did, reason: lifted.data.reason });
   const moved = action === "moved" ? movedSchema.safeParse(detail) : null;

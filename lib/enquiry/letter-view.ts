@@ -1,8 +1,9 @@
 import "server-only";
+import { mayHaveArrived } from "../mail/last-word";
 import type { Document, Letter } from "../store/database";
 import { withoutLinks } from "../workshop/client-link";
 import { sayLetter } from "./letter-words";
-import type { EnclosureView, LetterView } from "./views";
+import type { EnclosureView, EnquiryView, LetterView } from "./views";
 
 /** What is read of a letter for people. */
 export const LETTER_PARTS = { approvedBy: { select: { name: true } }, secondedBy: { select: { name: true } }, enclosures: { include: { document: { select: { id: true, title: true, createdAt: true } } } } } as const;
@@ -12,6 +13,8 @@ type Row = Letter & { approvedBy: { name: string } | null; secondedBy: { name: s
 /** In the order of their making. */
 export const enclosureViews = (enclosures: readonly Enclosed[]): EnclosureView[] =>
   enclosures.map((e) => e.document).sort((a, b) => a.createdAt.getTime() - b.createdAt.getTime()).map(({ id, title }) => ({ id, title }));
+
+const isTriedAgain = ({ toAddress, state, attempts }: Letter): boolean => toAddress !== "" && (state === "unknown" || (state === "waiting" && attempts > 0));
 
 /** A letter as staff read it; the client's link never shows. */
 export function letterView(letter: Row, { now, isMailConfigured }: { now: Date; isMailConfigured: boolean }): LetterView {
@@ -26,9 +29,17 @@ export function letterView(letter: Row, { now, isMailConfigured }: { now: Date; 
     to: letter.toAddress,
     createdAt: letter.createdAt.toISOString(),
     notBefore: letter.notBefore.toISOString(),
+    nextTry: isMailConfigured && isTriedAgain(letter) ? letter.notBefore.toISOString() : null,
     sentAt: letter.sentAt?.toISOString() ?? null,
     approvedBy: names.length > 0 ? names.join(" and ") : null,
     canTakeBack: !letter.automatic && letter.state === "held" && letter.notBefore > now,
     enclosures: enclosureViews(letter.enclosures),
   };
+}
+
+/** The newest letter of a person here, or else the newest of all, where it failed. `letters`: the oldest first. */
+export function undeliveredOf(letters: readonly Letter[], isMailConfigured: boolean): EnquiryView["undelivered"] {
+  const went = letters.filter((l) => l.state !== "taken_back");
+  const failed = [went.findLast((l) => !l.automatic), went.at(-1)].find((l) => l?.state === "failed");
+  return failed ? { kind: failed.kind, to: failed.toAddress, says: sayLetter(failed, isMailConfigured), isInDoubt: mayHaveArrived(failed.lastResponse ?? "") } : null;
 }

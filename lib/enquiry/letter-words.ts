@@ -1,3 +1,4 @@
+import { ARRIVED_PERHAPS, mayHaveArrived, TWICE } from "../mail/last-word";
 import type { LetterStateId } from "./views";
 
 export interface LetterStanding {
@@ -17,21 +18,28 @@ export function sayLetter({ state, toAddress, lastResponse, attempts }: LetterSt
     case "sending":
       return "On its way.";
     case "sent":
-      return lastResponse?.endsWith("It may have arrived twice.") ? "Sent. It may have arrived twice." : "Sent.";
+      return lastResponse?.endsWith(TWICE) ? `Sent. ${TWICE}` : "Sent.";
     case "failed":
       return sayFailed(lastResponse?.trim());
     case "unknown":
-      return "Nobody knows whether it arrived. It is sent again under the same number and may arrive twice.";
+      return `Nobody knows whether it arrived. It is sent again under the same number and may arrive twice.${sayLast(lastResponse)}`;
     case "waiting":
       if (!isMailConfigured) return "Not sent: no mail server is set up.";
-      return attempts > 0 ? `Not sent yet: tried ${attempts === 1 ? "once" : `${attempts} times`}, and it is tried again.` : "Goes out in a moment.";
+      return attempts > 0 ? `Not sent yet: tried ${attempts === 1 ? "once" : `${attempts} times`}, and it is tried again.${sayLast(lastResponse)}` : "Goes out in a moment.";
   }
+}
+
+/** How the last try ended, in the server's words or ours. */
+function sayLast(lastResponse: string | null): string {
+  const last = lastResponse?.replace(ARRIVED_PERHAPS, "").trim();
+  return last ? ` The last try ended with: “${last}”.` : "";
 }
 
 /** A reply of SMTP begins with its code (RFC 5321 §4.2); any other last word is ours and says itself what happened. */
 function sayFailed(last: string | undefined): string {
   if (!last) return REFUSED;
   const sentence = /[.!?]$/u.test(last) ? last : `${last}.`;
+  if (mayHaveArrived(last)) return `Nobody knows whether it arrived, and it is not tried again. ${sentence}`;
   if (/^[45]\d\d\b/u.test(last)) return `${REFUSED} ${sentence}`;
   return last.startsWith("Not sent: ") ? sentence : `Not delivered. ${sentence}`;
 }

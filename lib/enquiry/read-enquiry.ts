@@ -17,7 +17,7 @@ import { draftToday } from "./draft-today";
 import { draftView, hasDraft, sinceView } from "./draft-view";
 import { DOCUMENT_PARTS, documentView } from "./document-view";
 import { historyOf } from "./history";
-import { LETTER_PARTS, letterView } from "./letter-view";
+import { LETTER_PARTS, letterView, undeliveredOf } from "./letter-view";
 import { markersOf, measurementView } from "./measurement-view";
 import { peopleNames } from "./people-names";
 import { photoViews, rugColours } from "./photo-view";
@@ -83,6 +83,7 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
     parties: row.parties.map(({ kind, name, reference }) => ({ kind, name, reference })),
     answers,
     rugs: row.rugs.map((r) => rugView(r, { nameOf, currency: settings.currency })),
+    undelivered: undeliveredOf(row.letters, isMailConfigured),
     draft: draftView(row.draft, today),
     since: sinceView(today),
     letters: row.letters.map((l) => letterView(l, { now, isMailConfigured })),
@@ -134,6 +135,7 @@ function mayNow(caller: Caller & { kind: "staff" }, row: Row): EnquiryView["may"
     ask: isOurs && may("approve"),
     test: may("record-test"),
     correct: may("correct-answer"),
+    correctClient: may("correct-client"),
     erase: may("erase-enquiry"),
     setAside: isOurs && may("set-words-aside") && isFirstByWords(row),
     inspect: may("record-inspection"),

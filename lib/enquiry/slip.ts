@@ -4,14 +4,27 @@ import { labelTextOf } from "../reply/facts";
 import type { Prisma } from "../store/database";
 import { NEWEST_FIRST } from "../store/row-order";
 import { fibreName } from "../trade/fibres";
+import type { AuditAction } from "./audit";
 import { facePhoto, rugColours } from "./photo-view";
-import { STATE_NAMES } from "./states";
+import { isWaitingForUs, STATE_NAMES } from "./states";
 import { assessmentOf, enquiryAnswersOf, rugAnswersOf } from "./stored";
 import { urgencyId, urgencyRank } from "./urgency";
 import type { Slip, UrgencyId } from "./views";
 
+/** Why a letter came to nothing, as the slip says it. */
+const UNHEARD: Partial<Record<AuditAction, string>> = {
+  "letter-failed": "our letter could not be delivered",
+  "letter-came-back": "our letter came back",
+  "letter-in-doubt": "our letter may not have arrived",
+  "acknowledgement-failed": "our acknowledgement could not be delivered",
+};
+
+/** From then on nothing that failed before is what it waits for. */
+const CORRECTED = "address-corrected" satisfies AuditAction;
+
 /** What a slip is made from. */
 export const SLIP_PARTS = {
+  audit: { where: { action: { in: [...Object.keys(UNHEARD), CORRECTED] } }, orderBy: NEWEST_FIRST.at, take: 1, select: { action: true, at: true } },
   client: { select: { isTrade: true } },
   draft: { select: { waitingNumber: true, revisions: { orderBy: { number: "desc" }, take: 1, select: { author: { select: { name: true } } } } } },
   rugs: {
@@ -70,10 +83,12 @@ export function sentenceFor(row: Pick<SlipRow, "answers" | "rugs">): string {
   return sentenceOf({ answers: { ...answers, labelText }, enquiry: enquiryAnswersOf(row.answers).answers });
 }
 
-function standingOf({ state, draft }: SlipRow): string {
+function standingOf({ state, stateSince, draft, audit: [unheard] }: SlipRow): string {
   if (draft?.waitingNumber != null) return "waiting for a second person";
+  if (!isWaitingForUs(state)) return STATE_NAMES[state];
   const author = draft?.revisions[0]?.author?.name;
-  if (state === "new") return author ? `draft edited by ${author}` : "new";
-  if (state === "our_turn") return author ? `our turn again, draft edited by ${author}` : "our turn again";
-  return STATE_NAMES[state];
+  // What failed before it was our turn is not what it waits for.
+  const why = unheard && unheard.at >= stateSince ? UNHEARD[unheard.action as AuditAction] : undefined;
+  const turn = why ?? (state === "our_turn" ? "our turn again" : author ? null : "new");
+  return [turn, author && `draft edited by ${author}`].filter(Boolean).join(", ");
 }

@@ -74,6 +74,8 @@ export interface LetterView {
   to: string;
   createdAt: string;
   notBefore: string;
+  /** When it is tried again, where it did not get through at first. */
+  nextTry: string | null;
   sentAt: string | null;
   approvedBy: string | null;
   /** Held letters can be taken back. */
@@ -219,6 +221,8 @@ export interface EnquiryView {
   parties: { kind: string; name: string; reference: string | null }[];
   answers: EnquiryAnswers;
   rugs: RugView[];
+  /** The letter that did not reach the client and has no newer one after it; null where all is well. */
+  undelivered: { kind: LetterView["kind"]; to: string; says: string; /** It may have arrived all the same. */ isInDoubt: boolean } | null;
   draft: DraftView | null;
   /** What came since our last letter with an answer, where one went out. */
   since: SinceView | null;
@@ -229,7 +233,7 @@ export interface EnquiryView {
   post: PostView[];
   history: { at: string; who: string; what: string }[];
   /** What this person may do now. */
-  may: { edit: boolean; approve: boolean; second: boolean; ask: boolean; test: boolean; blur: boolean; correct: boolean; erase: boolean; /** Words nobody has read brought it where it stands. */ setAside: boolean; inspect: boolean; enclose: boolean; moveTo: EnquiryStateId[] };
+  may: { edit: boolean; approve: boolean; second: boolean; ask: boolean; test: boolean; blur: boolean; correct: boolean; correctClient: boolean; erase: boolean; /** Words nobody has read brought it where it stands. */ setAside: boolean; inspect: boolean; enclose: boolean; moveTo: EnquiryStateId[] };
   /** Set where a trainee's letter waits for a second person. */
   waitsForSecond: { by: string; /** The time they chose for it to leave. */ sendAt: string | null } | null;
   /** Whom the letters come from, as a mail program shows it. */

@@ -8,7 +8,7 @@ import { attachmentsOf } from "./enclosures";
 import { keepLease, leaseUntil } from "./lease";
 import { messageOf, type Sender } from "./message";
 import type { Outcome } from "./outcome";
-import { record, type Claimed } from "./record";
+import { record, type Claimed, type OnFailed } from "./record";
 import { canSend, senderOf } from "./sender";
 import { suppressedWhy } from "./suppression";
 import { sendBySmtp, SMTP_TIMES, type SmtpTimes } from "./smtp";
@@ -19,7 +19,11 @@ export interface DeliverOptions {
   times?: SmtpTimes;
   /** Ends the run between two letters. */
   stop?: AbortSignal;
+  /** Told of each letter that fails for good. Default: nobody is. */
+  onFailed?: OnFailed;
 }
+
+const NOBODY_TOLD: OnFailed = () => Promise.resolve();
 
 /** The address of a client who has none: their letters stand on their own page and stay in the outbox. */
 const NO_MAIL = "";
@@ -38,7 +42,7 @@ async function giveUpLostLeases(now: Date): Promise<void> {
   });
 }
 
-/** Takes one due letter for ourselves by a conditional update; null when there is none. */
+/** Takes one due letter for ourselves by a conditional update; null when there is none. One whose address was corrected meanwhile is read anew. */
 async function claimNext(now: Date, owner: string): Promise<Claimed | null> {
   const notBefore = { lte: now };
   for (;;) {
@@ -46,9 +50,9 @@ async function claimNext(now: Date, owner: string): Promise<Claimed | null> {
       where: { state: { in: ["held", "waiting", "unknown"] }, notBefore, toAddress: { not: NO_MAIL } }, orderBy: [{ notBefore: "asc" }, { id: "asc" }],
     });
     if (!next) return null;
-    const { id, state, attempts } = next;
+    const { id, state, attempts, toAddress } = next;
     const claim = { leaseOwner: owner, leaseUntil: leaseUntil(now), attempts: attempts + 1 };
-    const { count } = await database().letter.updateMany({ where: { id, state, attempts, notBefore }, data: { state: "sending", ...claim } });
+    const { count } = await database().letter.updateMany({ where: { id, state, attempts, notBefore, toAddress }, data: { state: "sending", ...claim } });
     if (count === 1) return { letter: { ...next, ...claim }, mayBeThere: state === "unknown" };
   }
 }
@@ -82,7 +86,7 @@ async function letWait(now: Date, which: { toAddress?: string }): Promise<void> 
  * Sends what is due, one letter after the other, each claimed under a lease and sent outside any transaction. Safe in
  * two processes at once. Without a mail server nothing is sent and nothing counts as sent.
  */
-export async function deliverDue(now: Date, { times = SMTP_TIMES, stop }: DeliverOptions = {}): Promise<Delivered> {
+export async function deliverDue(now: Date, { times = SMTP_TIMES, stop, onFailed = NOBODY_TOLD }: DeliverOptions = {}): Promise<Delivered> {
   const done: Delivered = { accepted: 0, later: 0, refused: 0, unknown: 0 };
   const clock = clockFrom(now);
   await giveUpLostLeases(now);
@@ -96,7 +100,7 @@ export async function deliverDue(now: Date, { times = SMTP_TIMES, stop }: Delive
     const claimed = await claimNext(clock(), owner);
     if (!claimed) break;
     const outcome = await send(claimed.letter, { sender, url, clock, times });
-    await transact((tx) => record(tx, { ...claimed, outcome, now: clock() }));
+    await transact((tx) => record(tx, { ...claimed, outcome, now: clock() }, onFailed));
     done[outcome.kind] += 1;
   }
   return done;

@@ -1,5 +1,6 @@
 import "server-only";
 import { deliverDue } from "./deliver";
+import type { OnFailed } from "./record";
 
 /** How often the outbox is looked at when nobody pokes. */
 const POLL_MS = 2_000;
@@ -10,7 +11,7 @@ interface Delivery { poke(): void; stop(): Promise<void> }
 // On globalThis: the server bundles its start-up hook and its routes apart, and one loop must serve both.
 const kept = globalThis as { plainpileDelivery?: Delivery };
 
-function begin(): Delivery {
+function begin(onFailed: OnFailed): Delivery {
   const stop = new AbortController();
   let wake = () => {};
   let poked = false;
@@ -20,7 +21,7 @@ function begin(): Delivery {
     timer.unref();
     wake = () => { clearTimeout(timer); resume(); };
   });
-  const once = () => deliverDue(new Date(), { stop: stop.signal }).then(() => POLL_MS, (error: Error) => {
+  const once = () => deliverDue(new Date(), { stop: stop.signal, onFailed }).then(() => POLL_MS, (error: Error) => {
     console.error(JSON.stringify({ level: "error", event: "delivery failed", message: error.message }));
     return AFTER_ERROR_MS;
   });
@@ -37,9 +38,9 @@ function begin(): Delivery {
   };
 }
 
-/** Starts the one loop of this process that delivers what is due; a second call changes nothing. */
-export function startDelivery(): void {
-  kept.plainpileDelivery ??= begin();
+/** Starts the one loop of this process that delivers what is due, and tells of what fails for good; a second call changes nothing. */
+export function startDelivery(onFailed: OnFailed): void {
+  kept.plainpileDelivery ??= begin(onFailed);
 }
 
 /** Looks at the outbox now. Without a loop in this process, the one of another finds the letter at its next look. */

@@ -40,6 +40,8 @@ export const DEEDS = {
   "record-test": { staff: EVERYONE_HERE, others: [] },
   /** Puts an enquiry in its place that words nobody had read brought to the top. */
   "set-words-aside": { staff: EVERYONE_HERE, others: [] },
+  /** Sends what waits to another address, and may end a client's links. */
+  "correct-client": { staff: SIGNS, others: [] },
   "correct-answer": { staff: EVERYONE_HERE, others: [] },
   /** Whoever inspected a rug signs for it. */
   "record-inspection": { staff: SIGNS, others: [] },

@@ -5,7 +5,8 @@ import { config } from "../../lib/config/config";
 import { composeLetter } from "../../lib/mail/compose";
 import { deliverDue, letterAsEml } from "../../lib/mail/outbox";
 import { pokeDelivery, startDelivery, stopDelivery } from "../../lib/mail/loop";
-import { closeDatabase, database, transact } from "../../lib/store/database";
+import type { FailedLetter } from "../../lib/mail/record";
+import { closeDatabase, database, transact, type Tx } from "../../lib/store/database";
 import { clientUrl, linkMark } from "../../lib/workshop/client-link";
 import { DATABASES, type Scratch } from "../scratch";
 import { migrated } from "../store/databases";
@@ -178,6 +179,34 @@ describe.each(DATABASES)("deliverDue on $name", (kind) => {
     expect((await database().client.findUniqueOrThrow({ where: { id: clientId } })).suppressedAt).toBeNull();
   });
 
+  it("tells once of a letter that failed for good, and of no other", async () => {
+    server.onRcpt = (address) => (address.startsWith("later") ? { code: 451, say: "4.3.0 try later" } : address.startsWith("gone") ? { code: 550, say: "5.1.1 no such mailbox" } : null);
+    const told: FailedLetter[] = [];
+    const onFailed = (_: unknown, letter: FailedLetter) => Promise.resolve(void told.push(letter));
+    const queued = async (address: string) => {
+      const { enquiryId } = await makeEnquiry({ email: address });
+      return { enquiryId, id: await queue({ enquiryId, to: { name: "Ana", address } }) };
+    };
+    const [, , gone] = [await queued("here@x.example"), await queued("later@x.example"), await queued("gone@x.example")];
+    await deliverDue(NOW, { onFailed });
+    await deliverDue(minutes(600), { onFailed });
+    expect(told).toEqual([{ ...gone, automatic: false, mayHaveArrived: false }]);
+  });
+
+  it("marks no letter as failed where what follows from it cannot be written", async () => {
+    server.onRcpt = () => ({ code: 550, say: "5.1.1 no such mailbox" });
+    const { enquiryId, clientId, to } = await makeEnquiry();
+    const id = await queue({ enquiryId, to });
+    const onFailed = async (tx: Tx) => {
+      await tx.enquiry.update({ where: { id: enquiryId }, data: { state: "our_turn" } });
+      throw new Error("the database is away");
+    };
+    await expect(deliverDue(NOW, { onFailed })).rejects.toThrow("the database is away");
+    expect((await rowOf(id)).state).toBe("sending");
+    expect((await database().enquiry.findUniqueOrThrow({ where: { id: enquiryId } })).state).toBe("new");
+    expect((await database().client.findUniqueOrThrow({ where: { id: clientId } })).suppressedAt).toBeNull();
+  });
+
   it("tries an address no more that was refused for good, until a person clears it", async () => {
     server.onRcpt = () => ({ code: 550, say: "5.1.1 no such mailbox" });
     const { enquiryId, clientId, to } = await makeEnquiry();
@@ -323,8 +352,8 @@ describe.each(DATABASES)("deliverDue on $name", (kind) => {
   });
 
   it("delivers in the background when poked, one loop a process, and ends cleanly", async () => {
-    startDelivery();
-    startDelivery();
+    startDelivery(() => Promise.resolve());
+    startDelivery(() => Promise.resolve());
     const { enquiryId, to } = await makeEnquiry();
     const arrived = new Promise<void>((resolve) => {
       server.afterDot = () => {

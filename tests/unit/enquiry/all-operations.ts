@@ -12,6 +12,7 @@ import { onPaper } from "./on-paper";
 import { onTheBench } from "./on-the-bench";
 import { onTheWire } from "./on-the-wire";
 import { ownParagraphs } from "./own-paragraphs";
+import { reaching } from "./reaching";
 import { submitting } from "./submitting";
 
 /** What every operation has to do, on whichever database is named. */
@@ -24,6 +25,7 @@ export function allOperations(): void {
   correcting();
   onPaper();
   onTheWire();
+  reaching();
   ownParagraphs();
   blurring();
   byMail();

@@ -60,7 +60,18 @@ describe("sayLetter", () => {
     expect(failed(null)).toBe("Not sent: the mail server refused it.");
     expect(failed("Not sent: this address was refused before (550 5.1.1).")).toBe("Not sent: this address was refused before (550 5.1.1).");
     expect(failed("Our letter came back: 550 5.1.1 no such user.")).toBe("Not delivered. Our letter came back: 550 5.1.1 no such user.");
-    expect(failed("Given up after four days. 450 4.2.0 Later It may have arrived.")).not.toContain("refused");
+    expect(failed("Given up after four days. 450 4.2.0 Later")).toBe("Not delivered. Given up after four days. 450 4.2.0 Later.");
+  });
+  it("calls a letter neither sent nor undelivered that may have arrived at an earlier try", () => {
+    for (const last of ["Given up after four days. 450 4.2.0 Later It may have arrived.", "550 5.1.1 No such user An earlier try may have arrived.", "Not sent: this address was refused before (550). An earlier try may have arrived."]) {
+      const says = sayLetter({ ...letter, state: "failed", lastResponse: last }, true);
+      expect(says).toBe(`Nobody knows whether it arrived, and it is not tried again. ${last}`);
+    }
+  });
+  it("gives the server's reason while a letter is tried again", () => {
+    expect(sayLetter({ ...letter, state: "waiting", attempts: 1, lastResponse: "451 4.3.0 try later" }, true)).toBe("Not sent yet: tried once, and it is tried again. The last try ended with: “451 4.3.0 try later”.");
+    expect(sayLetter({ ...letter, state: "unknown", attempts: 1, lastResponse: "Connection closed It may have arrived." }, true)).toMatch(/may arrive twice\. The last try ended with: “Connection closed”\.$/);
+    expect(sayLetter({ ...letter, state: "waiting", attempts: 0, lastResponse: "451 4.3.0 try later" }, true)).toBe("Goes out in a moment.");
   });
   it("never promises mail to a client who left no address", () => {
     for (const state of states.filter((s) => s !== "taken_back"))

@@ -106,6 +106,7 @@ describe("forbids", () => {
     move: ["owner", "reviewer"],
     "record-test": ["owner", "reviewer", "trainee"],
     "set-words-aside": ["owner", "reviewer", "trainee"],
+    "correct-client": ["owner", "reviewer"],
     "correct-answer": ["owner", "reviewer", "trainee"],
     "record-inspection": ["owner", "reviewer"],
     "make-document": ["owner", "reviewer", "trainee"],

@@ -3,10 +3,12 @@ import type { EnquiryView } from "@/lib/enquiry/views";
 import { DeskSheet } from "@/lib/ui/desk-sheet";
 import { Enclosed } from "@/lib/ui/enclosed";
 import { sentenceCase } from "@/lib/ui/figures";
+import { nextTryInWords } from "@/lib/ui/next-try";
 import { dayAndClock, type Place } from "@/lib/ui/time";
 import { ToldList } from "@/lib/ui/told-list";
 import { toldOfEnquiry } from "@/lib/ui/told";
 import css from "./enquiry.module.css";
+import { Ring } from "./undelivered";
 
 /** Who wrote, who else is in the matter, and what they wrote before. */
 export function Client({ view }: { view: EnquiryView }) {
@@ -18,8 +20,9 @@ export function Client({ view }: { view: EnquiryView }) {
         <b><bdi>{client.name}</bdi></b>{client.isTrade && ", cleans rugs"}<br />
         {client.email ? <a href={`mailto:${client.email}`}>{client.email}</a> : "no e-mail address"}
         {client.suppressedWhy !== null && <> <strong>takes no mail</strong>: <span dir="auto">{client.suppressedWhy}</span> (<Link href="/desk/post">see the Post</Link>)</>}
-        {client.telephone && <> · <a href={`tel:${client.telephone.replace(/[^\d+]/g, "")}`}>{client.telephone}</a></>}
+        {client.telephone && <> · <Ring telephone={client.telephone} /></>}
       </p>
+      {view.may.correctClient && <p className={`${css.who} no-print`}><Link href={`/desk/${view.id}/client`}>Correct name, e-mail or telephone</Link></p>}
       {parties.map((p) => <p key={`${p.kind}-${p.name}`} className={css.who}>{PARTIES[p.kind] ?? p.kind}: <bdi>{p.name}</bdi>{p.reference && `, ${p.reference}`}</p>)}
       <ToldList told={toldOfEnquiry(view.answers)} none="Nothing was answered about the enquiry as a whole." />
       {client.earlier.length > 0 && (
@@ -41,7 +44,7 @@ export function Letters({ view, now, place }: { view: EnquiryView; now: string; 
       <h2>Letters</h2>
       {view.letters.map((l) => (
         <details key={l.id} className={css.letter}>
-          <summary><span dir="auto">{l.subject}</span> <small>{sentenceCase(dayAndClock(l.sentAt ?? l.createdAt, now, place))}. {l.says}</small></summary>
+          <summary><span dir="auto">{l.subject}</span> <small>{sentenceCase(dayAndClock(l.sentAt ?? l.createdAt, now, place))}. {l.says} {nextTryInWords(l, now, place)}</small></summary>
           <DeskSheet to={<bdi>{l.to}</bdi>} subject={l.subject} text={l.text} label={l.subject} foot={<><Enclosed enclosures={l.enclosures} /><a href={`/desk/letters/${l.id}/eml`} download>Read as .eml</a></>} />
         </details>
       ))}

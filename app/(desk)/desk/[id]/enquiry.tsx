@@ -6,6 +6,7 @@ import { questionLetter } from "@/lib/ui/question-letter";
 import { RugEvidence } from "@/lib/ui/rug-evidence";
 import type { AreaUnit } from "@/lib/words/measures";
 import { Strip } from "@/lib/ui/strip";
+import { nextTryInWords } from "@/lib/ui/next-try";
 import { dayAndClock, waitingInWords, type Place } from "@/lib/ui/time";
 import { Client, History, Letters, Received } from "./about";
 import { BenchTests } from "./bench-tests";
@@ -17,6 +18,7 @@ import { LetterDesk } from "./letter-desk";
 import { Move } from "./move";
 import { SetAside } from "./set-aside";
 import { Since } from "./since";
+import { Undelivered } from "./undelivered";
 import { UsedParagraphs } from "./used-paragraphs";
 
 export interface EnquiryProps {
@@ -67,7 +69,7 @@ export function Enquiry({ view, used, now, place, workshop, tomorrow, mailConfig
           <UsedParagraphs used={used} />
           <History history={view.history} now={now} place={place} />
         </div>
-        <LetterDesk view={view} since={view.since && <Since since={view.since} name={view.client.name} now={now} place={place} />} question={questionOf({ view, workshop })} to={<To client={view.client} />} tomorrow={tomorrow} mailNote={noteOf(view, { now, place, mailConfigured })} held={heldWords(view, { now, place, mailConfigured })} />
+        <LetterDesk view={view} undelivered={<Undelivered view={view} />} since={view.since && <Since since={view.since} name={view.client.name} now={now} place={place} />} question={questionOf({ view, workshop })} to={<To client={view.client} />} tomorrow={tomorrow} mailNote={noteOf(view, { now, place, mailConfigured })} when={whenWords(view, { now, place, mailConfigured })} />
       </div>
     </>
   );
@@ -100,7 +102,7 @@ function questionOf({ view, workshop }: { view: EnquiryView; workshop: EnquiryPr
 /** What becomes of a letter once it is approved; nothing where one has gone its way and says so itself. */
 function noteOf(view: EnquiryView, { now, place, mailConfigured }: Pick<EnquiryProps, "now" | "place" | "mailConfigured">): string {
   if (!view.client.email) return "There is no e-mail address: an approved letter waits here, to be read out or printed.";
-  if (view.client.suppressedWhy !== null) return "This address refused our mail for good: a letter will not be sent there and counts as failed. Ring them, or say in the Post why it should be tried again.";
+  if (view.client.suppressedWhy !== null) return "This address refused our mail for good: a letter will not be sent there and counts as failed. Correct it, ring them, or say in the Post why it should be tried again.";
   if (!mailConfigured) return "No mail server is set up: approved letters wait here, not sent, and can be read as .eml.";
   if (view.waitsForSecond) return `It leaves only once a second person has read and sent it${view.waitsForSecond.sendAt ? `, and not before ${dayAndClock(view.waitsForSecond.sendAt, now, place)}` : ""}.`;
   if (!view.draft) return "";
@@ -109,8 +111,8 @@ function noteOf(view: EnquiryView, { now, place, mailConfigured }: Pick<EnquiryP
   return `Held ${m === 1 ? "one minute" : m === 2 ? "two minutes" : `${m} minutes`} before it leaves; until then it can be taken back.`;
 }
 
-/** What becomes of a held letter and when, in the workshop's time. */
-function heldWords(view: EnquiryView, { now, place, mailConfigured }: Pick<EnquiryProps, "now" | "place" | "mailConfigured">): Record<string, string> {
+/** What becomes of each letter that has not gone, and when, in the workshop's time. */
+function whenWords(view: EnquiryView, { now, place, mailConfigured }: Pick<EnquiryProps, "now" | "place" | "mailConfigured">): Record<string, string> {
   const leaves = mailConfigured && view.client.email;
-  return Object.fromEntries(view.letters.filter((l) => l.state === "held").map((l) => [l.id, `${leaves ? "Leaves" : "Waits here from"} ${dayAndClock(l.notBefore, now, place)}.`]));
+  return Object.fromEntries(view.letters.map((l) => [l.id, l.state === "held" ? `${leaves ? "Leaves" : "Waits here from"} ${dayAndClock(l.notBefore, now, place)}.` : nextTryInWords(l, now, place)]));
 }

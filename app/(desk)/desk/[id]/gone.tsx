@@ -10,8 +10,8 @@ import css from "./letter-desk.module.css";
 import { useOnceAt } from "./reply-desk";
 
 /** The newest letter of ours where nothing is being written: held, sent, or not sent and why. */
-export function Gone({ view, to, held, children, tell }: {
-  view: EnquiryView; to: ReactNode; held: Readonly<Record<string, string>>; children: ReactNode; tell: (say: string, focus?: boolean) => void;
+export function Gone({ view, to, when, children, tell }: {
+  view: EnquiryView; to: ReactNode; when: Readonly<Record<string, string>>; children: ReactNode; tell: (say: string, focus?: boolean) => void;
 }) {
   const letter = newestOfOurs(view.letters);
   const router = useRouter();
@@ -31,7 +31,7 @@ export function Gone({ view, to, held, children, tell }: {
         {children}
         <a href={`/desk/letters/${letter.id}/eml`} download>Read as .eml</a>
       </div>
-      <DeskSheet to={to} subject={letter.subject} text={letter.text} label={letter.kind === "question" ? "Question" : "Reply"} foot={<Foot letter={letter} when={held[letter.id]} />} />
+      <DeskSheet to={to} subject={letter.subject} text={letter.text} label={letter.kind === "question" ? "Question" : "Reply"} foot={<Foot letter={letter} when={when[letter.id]} />} />
     </>
   );
 }

@@ -15,8 +15,10 @@ import type { Words } from "./use-draft";
  * The letter beside the evidence. One of: a reply being written, a question being written, a trainee's letter waiting
  * for a second person, or the last letter that left. What came of an action is said in one place that stays.
  */
-export function LetterDesk({ view, since, question, to, tomorrow, mailNote, held }: {
+export function LetterDesk({ view, undelivered, since, question, to, tomorrow, mailNote, when }: {
   view: EnquiryView;
+  /** What is said of a letter that did not arrive; it stands above whatever is being written. */
+  undelivered: ReactNode;
   /** What came since our last letter. */
   since: ReactNode;
   /** What "Ask for more" begins with. */
@@ -26,8 +28,8 @@ export function LetterDesk({ view, since, question, to, tomorrow, mailNote, held
   tomorrow: ChosenTime;
   /** Why an approved letter would not leave by itself, or how long it is held. */
   mailNote: string;
-  /** Instants in the workshop's words, by letter id. */
-  held: Readonly<Record<string, string>>;
+  /** When each letter leaves or is tried again, in the workshop's words, by letter id. */
+  when: Readonly<Record<string, string>>;
 }) {
   const [asking, setAsking] = useState(false);
   const [said, setSaid] = useState("");
@@ -48,9 +50,10 @@ export function LetterDesk({ view, since, question, to, tomorrow, mailNote, held
   return (
     <section id="letter" className={css.desk} aria-label="The letter">
       <h2 className="unseen">The letter</h2>
+      {undelivered}
       {since}
       <div hidden={asking}>
-        <Sheet view={view} to={to} tomorrow={tomorrow} held={held} tell={tell} unkept={setUnkept}>{askButton}</Sheet>
+        <Sheet view={view} to={to} tomorrow={tomorrow} when={when} tell={tell} unkept={setUnkept}>{askButton}</Sheet>
       </div>
       {asking && <AskDesk view={view} begin={question} to={to} done={asked} back={() => setAsking(false)} tell={tell} />}
       <p ref={status} role="status" tabIndex={-1} className={css.said}>{said}</p>
@@ -61,12 +64,12 @@ export function LetterDesk({ view, since, question, to, tomorrow, mailNote, held
 }
 
 /** The sheet that belongs on the desk as the enquiry stands. */
-function Sheet({ view, to, tomorrow, held, tell, unkept, children }: {
-  view: EnquiryView; to: ReactNode; tomorrow: ChosenTime; held: Readonly<Record<string, string>>; tell: (say: string, focus?: boolean) => void; unkept: (words: Words | null) => void; children: ReactNode;
+function Sheet({ view, to, tomorrow, when, tell, unkept, children }: {
+  view: EnquiryView; to: ReactNode; tomorrow: ChosenTime; when: Readonly<Record<string, string>>; tell: (say: string, focus?: boolean) => void; unkept: (words: Words | null) => void; children: ReactNode;
 }) {
   const [changing, setChanging] = useState<number | null>(null);
   const { draft, waitsForSecond } = view;
-  if (!draft) return <Gone view={view} to={to} held={held} tell={tell}>{children}</Gone>;
+  if (!draft) return <Gone view={view} to={to} when={when} tell={tell}>{children}</Gone>;
   if (waitsForSecond && changing !== draft.number) {
     return <SecondDesk view={view} by={waitsForSecond.by} draft={draft} to={to} change={() => setChanging(draft.number)} tell={tell} />;
   }

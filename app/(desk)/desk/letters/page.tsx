@@ -2,6 +2,7 @@ import Link from "next/link";
 import { staffCallerOrRedirect } from "@/app/_server/caller";
 import { readLetters, type LetterOfEnquiry } from "@/lib/enquiry/read-letters";
 import type { LetterStateId } from "@/lib/enquiry/views";
+import { nextTryInWords } from "@/lib/ui/next-try";
 import { dayAndClock, type Place } from "@/lib/ui/time";
 import { readSettings } from "@/lib/workshop/settings";
 import { Refused } from "../../_parts/refused";
@@ -75,7 +76,7 @@ function Letter({ item: { letter: l, ...of }, now, place }: { item: LetterOfEnqu
         <small>{KINDS[l.kind]} to <bdi>{of.toName}</bdi>{l.to && <>, <bdi>{l.to}</bdi></>} · <span className={`num ${css.reference}`}>{of.reference}</span></small>
       </div>
       <div className={css.stands}>
-        {l.says}{l.state === "held" && ` Until ${dayAndClock(l.notBefore, now, place)}.`}
+        <span dir="auto">{l.says}</span>{l.state === "held" && ` Until ${dayAndClock(l.notBefore, now, place)}.`} {nextTryInWords(l, now, place)}
         {l.approvedBy && <small>Approved by <bdi>{l.approvedBy}</bdi></small>}
       </div>
       <time dateTime={l.sentAt ?? l.createdAt} className="small num">{dayAndClock(l.sentAt ?? l.createdAt, now, place)}</time>

@@ -1,0 +1,21 @@
+import Link from "next/link";
+import type { EnquiryView } from "@/lib/enquiry/views";
+import css from "./letter-desk.module.css";
+
+const OURS = { acknowledgement: "acknowledgement", reply: "letter", question: "question" } as const;
+
+/** A letter that did not reach the client: why, and what can be done about it. */
+export function Undelivered({ view: { id, undelivered, client, may } }: { view: EnquiryView }) {
+  if (!undelivered) return null;
+  const { kind, to, says, isInDoubt } = undelivered;
+  return (
+    <div className={css.undelivered} role="group" aria-label="Not delivered">
+      <p><b>Our {OURS[kind]} to <bdi>{to}</bdi> {isInDoubt ? "may not have arrived" : "could not be delivered"}.</b> <span dir="auto">{says}</span></p>
+      {client.email === to ? <p className="no-print">{may.correctClient ? <Link href={`/desk/${id}/client`}>Correct the address</Link> : "Ask the owner or a reviewer to correct the address"}{client.telephone && <>, or ring <Ring telephone={client.telephone} /></>}.</p>
+        : <p>The address has been corrected since{client.email && <>: what you send now goes to <bdi>{client.email}</bdi></>}.</p>}
+    </div>
+  );
+}
+
+/** A telephone number to be rung. */
+export const Ring = ({ telephone }: { telephone: string }) => <a href={`tel:${telephone.replace(/[^\d+]/g, "")}`}>{telephone}</a>;

@@ -1,0 +1,34 @@
+import "server-only";
+import type { Tx } from "../store/database";
+import { NEWEST_FIRST } from "../store/row-order";
+import { backToDraft } from "./enclosures";
+import { beginFreshDraft } from "./fresh-draft";
+import { nextStates } from "./states";
+
+/**
+ * Makes it our turn again where a letter that a person wrote did not reach its client, with the words that were approved, and what was
+ * enclosed, to be sent once more; what the program wrote it writes anew from what is known by now. Nothing moves where a newer letter is
+ * on its way or has gone, or where the enquiry has gone on meanwhile. Call it after the letter itself is marked as failed.
+ */
+export async function takeTurnBack(tx: Tx, { id: letterId, enquiryId }: { id: string; enquiryId: string }, now: Date): Promise<void> {
+  const ours = { enquiryId, automatic: false, state: { not: "taken_back" } } as const;
+  const newest = await tx.letter.findFirst({ where: ours, orderBy: NEWEST_FIRST.createdAt, select: { state: true } });
+  if (newest?.state !== "failed") return;
+  const { state } = await tx.enquiry.findUniqueOrThrow({ where: { id: enquiryId }, select: { state: true } });
+  const [to] = nextStates(state, "undelivered");
+  if (!to) return;
+  const moved = await tx.enquiry.updateMany({ where: { id: enquiryId, state }, data: { state: to, stateSince: now } });
+  if (moved.count !== 1) return;
+  await reopenDraft(tx, { letterId, enquiryId, now });
+  await beginFreshDraft(tx, enquiryId, now);
+}
+
+/** The words of a reply as they were before its approval, where nothing was written since. A question was put in place of the reply and does not become one. */
+async function reopenDraft(tx: Tx, { letterId, enquiryId, now }: { letterId: string; enquiryId: string; now: Date }): Promise<void> {
+  const { kind } = await tx.letter.findUniqueOrThrow({ where: { id: letterId }, select: { kind: true } });
+  const draft = await tx.draft.findUnique({ where: { enquiryId }, select: { number: true } });
+  if (kind !== "reply" || !draft) return;
+  const { number } = draft;
+  const open = await tx.draft.updateMany({ where: { enquiryId, number, approvedNumber: number }, data: { approvedNumber: null } });
+  if (open.count === 1) await backToDraft(tx, { enquiryId, letterId, now });
+}
