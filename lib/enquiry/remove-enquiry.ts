@@ -2,6 +2,7 @@ import "server-only";
 import type { Prisma, Tx } from "../store/database";
 import { removePhotoFiles } from "../store/photo-files";
 import { removePostFile } from "../store/post-files";
+import { addressesOf } from "./addresses-of";
 import { audit } from "./audit";
 import { refuse, type Caller, type Refusal } from "./caller";
 import { wrong } from "./wrong";
@@ -23,7 +24,7 @@ const LEAVING: Refusal = refuse("changed-meanwhile", wrong("refusal.letter-leavi
 
 /**
  * Removes an enquiry with everything that hangs on it: rugs, photos, answers, letters, messages, documents, its questionnaire and, where
- * this was its client's only one, the client and what else came from their address. Who did what stays, without a word of what was said;
+ * this was its client's only one, the client and what else came from their addresses. Who did what stays, without a word of what was said;
  * one row more names the reference and the id, so that a restored backup can be freed of it again. null: it is not there.
  */
 export async function removeEnquiry(tx: Tx, caller: Caller, enquiryId: string, now: Date): Promise<Leftover | Refusal | null> {
@@ -31,10 +32,11 @@ export async function removeEnquiry(tx: Tx, caller: Caller, enquiryId: string, n
   if (!enquiry) return null;
   if (enquiry.letters.some((l) => l.leaseUntil && l.leaseUntil > now)) return LEAVING;
   const unsent = enquiry.intake?.photos ?? [];
+  const addresses = await addressesOf(tx, { enquiryId, email: enquiry.client.email });
   await tx.audit.updateMany({ where: { enquiryId }, data: { detail: {} } });
   await tx.enquiry.delete({ where: { id: enquiryId } });
   await tx.client.deleteMany({ where: { id: enquiry.clientId, enquiries: { none: {} } } });
-  const loose = await postOfNobody(tx, enquiry.client.email);
+  const loose = await postOfNobody(tx, addresses);
   await tx.post.deleteMany({ where: { id: { in: loose.map((p) => p.id) } } });
   await tx.photo.deleteMany({ where: { id: { in: unsent.map((p) => p.id) } } });
   if (enquiry.intakeId) await tx.intake.deleteMany({ where: { id: enquiry.intakeId } });
@@ -42,10 +44,11 @@ export async function removeEnquiry(tx: Tx, caller: Caller, enquiryId: string, n
   return { photoIds: [...enquiry.rugs.flatMap((r) => r.photos), ...unsent].map((p) => p.id), postIds: [...enquiry.post, ...loose].map((p) => p.id) };
 }
 
-/** Messages of no enquiry from an address that no client has. */
-async function postOfNobody(tx: Tx, email: string | null): Promise<{ id: string }[]> {
-  if (!email || (await tx.client.count({ where: { email } })) > 0) return [];
-  return tx.post.findMany({ where: { enquiryId: null, fromAddress: email.toLowerCase() }, select: { id: true } });
+/** Messages of no enquiry from those addresses that no client has. */
+async function postOfNobody(tx: Tx, addresses: readonly string[]): Promise<{ id: string }[]> {
+  const had = await tx.client.findMany({ where: { email: { in: [...addresses] } }, select: { email: true } });
+  const nobodys = addresses.filter((address) => !had.some((c) => c.email === address));
+  return tx.post.findMany({ where: { enquiryId: null, fromAddress: { in: nobodys.map((a) => a.toLowerCase()) } }, select: { id: true } });
 }
 
 export const isRefusal = (removed: Leftover | Refusal): removed is Refusal => "code" in removed;

@@ -4,6 +4,7 @@ import { database, transact, type Prisma, type Tx } from "../store/database";
 import { removePostFile } from "../store/post-files";
 import { removePutAside } from "../store/put-aside";
 import { readSettings } from "../workshop/settings";
+import { addressesOf } from "./addresses-of";
 import type { Caller } from "./caller";
 import { isRefusal, removeEnquiry, removeLeftover } from "./remove-enquiry";
 import type { EnquiryStateId } from "./views";
@@ -42,10 +43,10 @@ export async function eraseOutlived(now: Date): Promise<number> {
 
 /** Still at rest, and nothing that its client wrote waits to be read. */
 async function mayGo(tx: Tx, where: Prisma.EnquiryWhereInput): Promise<boolean> {
-  const enquiry = await tx.enquiry.findFirst({ where, select: { client: { select: { email: true } } } });
+  const enquiry = await tx.enquiry.findFirst({ where, select: { id: true, client: { select: { email: true } } } });
   if (!enquiry) return false;
-  const { email } = enquiry.client;
-  return !email || (await tx.post.count({ where: { enquiryId: null, state: { in: ["received", "waiting"] }, fromAddress: email.toLowerCase() } })) === 0;
+  const theirs = await addressesOf(tx, { enquiryId: enquiry.id, email: enquiry.client.email });
+  return (await tx.post.count({ where: { enquiryId: null, state: { in: ["received", "waiting"] }, fromAddress: { in: theirs.map((a) => a.toLowerCase()) } } })) === 0;
 }
 
 async function eraseAside(before: Date): Promise<void> {

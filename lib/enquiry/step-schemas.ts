@@ -121,7 +121,8 @@ const storySchema = z.pipe(z.object({ story: optionalText }), z.transform((v, ct
 
 /** Fewer digits than this are taken for a slip and not for a number that can be rung (elicited). */
 const FEWEST_DIGITS = 5;
-const canBeRung = (telephone: string) => telephone.replace(/\D/g, "").length >= FEWEST_DIGITS;
+/** Whether what stands in the field can be a number at all. */
+export const canBeRung = (telephone: string) => telephone.replace(/\D/g, "").length >= FEWEST_DIGITS;
 const contactFormSchema = z.pipe(
   z.object({ name: optionalText, email: optionalText, telephone: optionalText }),
   z.transform((v, ctx): IntakeAnswers => {

@@ -17,10 +17,20 @@ export interface Caught { from: string; to: string[]; mail: ParsedMail; raw: Buf
 
 export interface MailServer { url: string; caught: Caught[]; stop(): Promise<void> }
 
+/** Domains whose mailboxes take nothing, and what the server says of them. */
+const TAKES_NOTHING: Readonly<Record<string, { code: number; say: string }>> = {
+  "exmaple.org": { code: 550, say: "5.1.1 no such mailbox" },
+  "busy.example": { code: 451, say: "4.3.0 too many letters, try later" },
+};
+
 export async function startMailServer(): Promise<MailServer> {
   const caught: Caught[] = [];
   const server = new SMTPServer({
     authOptional: true, disabledCommands: ["STARTTLS", "AUTH"], logger: false,
+    onRcptTo({ address }, _session, done) {
+      const no = TAKES_NOTHING[address.slice(address.indexOf("@") + 1)];
+      done(no ? Object.assign(new Error(no.say), { responseCode: no.code }) : null);
+    },
     onData(stream, session, done) {
       const parts: Buffer[] = [];
       stream.on("data", (part: Buffer) => parts.push(part));

@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { sayCorrected } from "../../../app/(desk)/desk/[id]/client/words";
 import { telephoneSchema } from "../../../app/(desk)/desk/telephone/schema";
 import { settingsFormSchema, valuesOf, withFields } from "../../../app/(desk)/desk/settings/schema";
+import { asSeen, clientSchema } from "../../../lib/enquiry/client-schema";
 import { DEFAULT_SETTINGS } from "../../../lib/workshop/settings-schema";
 
 const errorsOf = (values: Record<string, unknown>) => {
@@ -45,5 +47,44 @@ describe("settingsFormSchema", () => {
   it("names the field of what is wrong", () => {
     const parsed = settingsFormSchema.safeParse({ ...valuesOf(DEFAULT_SETTINGS), name: " ", cleanPerM2: "forty", holdMinutes: "1441" });
     expect(parsed.error?.issues.map((i) => i.path[0]).sort()).toEqual(["cleanPerM2", "holdMinutes", "name"]);
+  });
+});
+
+describe("clientSchema", () => {
+  const read = (values: Record<string, string>) => clientSchema.safeParse({ name: "Ada Birch", email: "", telephone: "", ...values });
+  it("takes what is filled in, trimmed, and nothing for an empty field", () => {
+    expect(read({ name: " Ada Birch ", email: " ada@example.org ", telephone: " 01632 960 112 " }).data).toEqual({ name: "Ada Birch", email: "ada@example.org", telephone: "01632 960 112" });
+    expect(read({}).data).toEqual({ name: "Ada Birch", email: null, telephone: null });
+  });
+  it.each([
+    [{ name: " " }, "Write the client’s name."], [{ name: "x".repeat(201) }, "That name is too long for us."], [{ email: "ada@" }, "Write an e-mail address like name@example.org."],
+    [{ email: `${"a".repeat(64)}@${"b".repeat(190)}.org` }, "That address is too long."], [{ telephone: "1234" }, "Write the telephone number in figures, or leave it empty."], [{ telephone: "1".repeat(41) }, "A telephone number can have at most 40 characters."],
+  ])("says what is wrong with %j", (values, says) => expect(read(values).error?.issues.map((i) => i.message)).toContain(says));
+  it("takes the longest name and number, and the shortest number", () => {
+    for (const values of [{ name: "x".repeat(200) }, { telephone: "1".repeat(40) }, { telephone: "12345" }]) expect(read(values).success).toBe(true);
+  });
+});
+
+describe("asSeen", () => {
+  it("differs with each detail, and tells none from empty", () => {
+    const one = { name: "Ada", email: "ada@example.org", telephone: "1" };
+    const all = [one, { ...one, name: "Ida" }, { ...one, email: "ida@example.org" }, { ...one, telephone: "2" }, { ...one, telephone: null }, { ...one, telephone: "" }, { name: "Ada", email: "1", telephone: "ada@example.org" }];
+    expect(new Set(all.map(asSeen)).size).toBe(all.length);
+    expect(asSeen({ telephone: "1", email: "ada@example.org", name: "Ada" })).toBe(asSeen(one));
+  });
+});
+
+describe("sayCorrected", () => {
+  const done = { was: "ada@exmaple.org", is: "ada@example.org", redirected: 0, inDoubt: 0, areLinksEnded: false, isAcknowledged: false, suppressedWhy: null, others: [] };
+  it("says no more than what was done", () => {
+    expect(sayCorrected(done)).toBe("Corrected.");
+  });
+  it("says where letters go, what may have arrived, and what becomes of links", () => {
+    expect(sayCorrected({ ...done, redirected: 1, inDoubt: 2 })).toBe("Corrected. One letter goes to ada@example.org now. Two letters may have reached the old address and are not tried again.");
+    expect(sayCorrected({ ...done, areLinksEnded: true, isAcknowledged: true })).toBe("Corrected. The links sent before open nothing any more. The acknowledgement goes to ada@example.org, with a link to their own page.");
+    expect(sayCorrected({ ...done, is: null, redirected: 2, areLinksEnded: true })).toBe("Corrected. Two letters wait here, to be read out. The links sent before open nothing any more. The client has no link now.");
+  });
+  it("warns of a new address that refused before, and of other enquiries with the old one", () => {
+    expect(sayCorrected({ ...done, suppressedWhy: "550 5.1.1", others: ["K7-204", "A1-300"] })).toBe("Corrected. ada@example.org refused our mail before (550 5.1.1): nothing is sent there until somebody says in the Post why it should be. The old address stands in other enquiries too: K7-204, A1-300.");
   });
 });

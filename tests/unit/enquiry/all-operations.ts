@@ -3,6 +3,7 @@ import { atTheDesk } from "./at-the-desk";
 import { blurring } from "./blurring";
 import { byMail } from "./by-mail";
 import { correcting } from "./correcting";
+import { correctingClients } from "./correcting-clients";
 import { erasing } from "./erasing";
 import { following } from "./following";
 import { judgingAnew } from "./judging-anew";
@@ -26,6 +27,7 @@ export function allOperations(): void {
   onPaper();
   onTheWire();
   reaching();
+  correctingClients();
   ownParagraphs();
   blurring();
   byMail();

@@ -1,0 +1,38 @@
+import "server-only";
+import type { Tx } from "../store/database";
+import { NEWEST_FIRST } from "../store/row-order";
+import { firstAidSentences } from "../trade/first-aid";
+import { readSettings } from "../workshop/settings";
+import { acknowledge } from "./acknowledge";
+import type { Contact } from "./client-schema";
+import { isEnded } from "./client-standing";
+import { addClientLink } from "./open-client-link";
+import { urgenciesOfWords, WORDS_PARTS } from "./unread-letters";
+import { assessmentOf } from "./stored";
+import { firstAidOf } from "./wet-by-words";
+
+interface Again {
+  enquiryId: string;
+  to: Pick<Contact, "name" | "email">;
+  /** The address before; null for none. */
+  was: string | null;
+  /** Whether it is sent in any case: the link in the first one opens nothing any more. */
+  isDue: boolean;
+}
+
+/**
+ * Sends the acknowledgement to a corrected address, with a link of its own, where the first one cannot have told its client anything.
+ * Not of what has ended. Returns whether it is sent.
+ */
+export async function acknowledgeAgain(tx: Tx, { enquiryId, to, was, isDue }: Again, now: Date): Promise<boolean> {
+  const first = await tx.letter.findFirst({ where: { enquiryId, automatic: true }, orderBy: NEWEST_FIRST.createdAt, select: { state: true, toAddress: true } });
+  const hasFailed = first?.state === "failed" && first.toAddress === was;
+  const enquiry = await tx.enquiry.findUniqueOrThrow({ where: { id: enquiryId }, include: WORDS_PARTS });
+  if (to.email === null || isEnded(enquiry.state) || !(hasFailed || isDue)) return false;
+  const settings = await readSettings(tx);
+  const aid = enquiry.letters.length > 0 ? null : firstAidOf(enquiry.rugs.flatMap((r) => r.assessments.map((a) => assessmentOf(a.result))), urgenciesOfWords(enquiry));
+  const { linkId } = await addClientLink(tx, enquiryId, now);
+  const firstAid = aid && firstAidSentences(settings.emergencyNumber, aid === "hands-off");
+  await acknowledge(tx, { enquiryId, reference: enquiry.reference, linkId, client: { name: to.name, email: to.email }, firstAid, settings, now });
+  return true;
+}

@@ -1,0 +1,106 @@
+import type { Page } from "@playwright/test";
+import { fitsAndIsAccessible } from "./axe";
+import { expect, test } from "./fixtures";
+import type { Desk } from "./harness";
+import { ownDesk } from "./own-desk";
+import { holdFor, linkSentTo, takesIn, type Session } from "./people";
+
+let desk: Desk;
+let owner: Session;
+
+ownDesk((settled) => { ({ desk, owner } = settled); }, { first: (page, at) => holdFor(page, "0", at) });
+
+const letters = (address: string) => desk.mails.filter((m) => m.to.includes(address) && m.mail.headers.get("auto-submitted") === undefined);
+const form = { name: "Correct name, e-mail or telephone" };
+const notDelivered = (page: Page) => page.getByRole("group", { name: "Not delivered" });
+/** Both widths of the house: nothing sticks out and axe is content. */
+async function looksRight(page: Page): Promise<void> {
+  for (const width of [390, 1280]) {
+    await page.setViewportSize({ width, height: 900 });
+    await fitsAndIsAccessible(page);
+  }
+}
+/** Opens the enquiry anew until it says what is looked for: a letter leaves by itself. */
+const readsAnew = (page: Page, at: string, says: RegExp) => expect(async () => {
+  await page.goto(at);
+  await expect(page.getByRole("region", { name: "The letter" })).toContainText(says, { timeout: 1_000 });
+}).toPass();
+
+test("I correct a mistyped address and the letter goes to the new one", async ({ person }) => {
+  const page = await person({ storageState: owner });
+  const [wrong, right] = ["ottilie@exmaple.org", "ottilie@example.org"];
+  const at = await takesIn(page, { name: "Ottilie Marchbank", email: wrong, label: "100 % viscose" }, desk);
+  await readsAnew(page, at, /Our acknowledgement to ottilie@exmaple\.org could not be delivered/);
+  await page.getByLabel("Text of the reply").fill("Dear Ottilie Marchbank,\n\nPlease keep it dry until we have seen it.");
+  await page.getByRole("button", { name: "Approve and send" }).click();
+  await readsAnew(page, at, /Our letter to ottilie@exmaple\.org could not be delivered/);
+  await expect(notDelivered(page)).toContainText("refused before (550 5.1.1 no such mailbox)");
+  await expect(page.getByLabel("Text of the reply")).toHaveValue(/Please keep it dry/);
+  await looksRight(page);
+  await page.goto(`${desk.url}/desk`);
+  const slip = page.getByRole("listitem").filter({ hasText: "our letter could not be delivered" });
+  await looksRight(page);
+  await slip.getByRole("link").first().click();
+
+  await notDelivered(page).getByRole("link", { name: "Correct the address" }).click();
+  await expect(page.getByRole("heading", form)).toBeVisible();
+  const address = page.getByLabel("E-mail address");
+  await expect(address).toHaveValue(wrong);
+  // No server took a letter there, so nobody is known to have a link.
+  await expect(page.getByRole("checkbox", { name: /is not theirs/ })).not.toBeChecked();
+  await address.fill("ottilie@");
+  await page.getByRole("button", { name: "Keep this" }).click();
+  await expect(page.getByRole("alert", { name: "Please look at this once more" })).toContainText("Write an e-mail address like name@example.org.");
+  await expect(address).toHaveValue("ottilie@");
+  await looksRight(page);
+  await address.fill(right);
+  await page.getByRole("button", { name: "Keep this" }).click();
+  await expect(page.getByRole("status").filter({ hasText: `Corrected. The acknowledgement goes to ${right}, with a link to their own page.` })).toBeVisible();
+  await looksRight(page);
+  await expect.poll(() => linkSentTo(desk, right)).toContain("/e/");
+
+  await page.getByRole("link", { name: "Back to the enquiry" }).click();
+  await expect(notDelivered(page)).toContainText(`The address has been corrected since: what you send now goes to ${right}.`);
+  await expect(page.getByText(`e-mail address from “${wrong}” to “${right}”`)).toBeVisible();
+  await page.getByRole("button", { name: "Approve and send" }).click();
+  await expect.poll(() => letters(right).length).toBe(1);
+  expect(letters(right)[0]?.mail.text).toContain("Please keep it dry until we have seen it.");
+  expect(letters(wrong)).toEqual([]);
+  await page.goto(at);
+  await expect(notDelivered(page)).toHaveCount(0);
+});
+
+test("I see why a letter has not left yet, and when it is tried again", async ({ person }) => {
+  const page = await person({ storageState: owner });
+  const at = await takesIn(page, { name: "Corin Ashdown", email: "corin@busy.example", label: "100 % wool" }, desk);
+  await page.getByRole("button", { name: "Approve and send" }).click();
+  await readsAnew(page, at, /tried once, and it is tried again\. The last try ended with: “451 4\.3\.0 too many letters, try later”\. Next try today \d\d:\d\d\./);
+  await looksRight(page);
+  await page.goto(`${desk.url}/desk/letters`);
+  await expect(page.getByRole("listitem").filter({ hasText: "corin@busy.example" }).filter({ hasText: "Next try" }).first()).toContainText("too many letters, try later");
+  await looksRight(page);
+});
+
+test("Two of us correct the same client, and what the second typed is neither lost nor laid over the first", async ({ person }) => {
+  const [one, other] = [await person({ storageState: owner }), await person({ storageState: owner })];
+  const at = await takesIn(one, { name: "Dagny Ferris", email: "dagny@example.org", label: "100 % wool" }, desk);
+  await expect.poll(() => linkSentTo(desk, "dagny@example.org")).toContain("/e/");
+  for (const page of [one, other]) await page.goto(`${at}/client`);
+  // A letter was taken at this address, so the links that went there end unless somebody knows better.
+  await expect(one.getByRole("checkbox", { name: /is not theirs/ })).toBeChecked();
+  await one.getByLabel("E-mail address").fill("dagny.ferris@example.org");
+  await one.getByRole("button", { name: "Keep this" }).click();
+  await expect(one.getByRole("status").filter({ hasText: "The links sent before open nothing any more." })).toBeVisible();
+  await other.getByLabel("Telephone").fill("01632 960 112");
+  await other.getByRole("button", { name: "Keep this" }).click();
+  await expect(other.getByRole("alert")).toContainText("It is now: Dagny Ferris, dagny.ferris@example.org, no telephone number.");
+  await expect(other.getByLabel("Telephone")).toHaveValue("01632 960 112");
+  await other.getByLabel("E-mail address").fill("dagny.ferris@example.org");
+  await other.getByRole("button", { name: "Keep this" }).click();
+  await expect(other.getByRole("status").filter({ hasText: "Corrected." })).toBeVisible();
+  await other.goto(at);
+  await expect(other.getByRole("link", { name: "01632 960 112" })).toBeVisible();
+  await expect(other.getByRole("link", { name: "dagny.ferris@example.org" })).toBeVisible();
+  const dead = await (await person()).goto(linkSentTo(desk, "dagny@example.org"));
+  expect(dead?.url()).not.toContain("/your-enquiry");
+});
