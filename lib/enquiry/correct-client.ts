@@ -63,7 +63,7 @@ async function correct(tx: Tx, caller: Caller, { enquiryId, seen, contact: is, i
   const enquiry = await tx.enquiry.findUnique({ where: { id: enquiryId }, select: { client: { select: { id: true, name: true, email: true, telephone: true } } } });
   if (!enquiry) return NOT_THERE;
   const { id: clientId, ...was } = enquiry.client;
-  if (asSeen(was) !== seen) return refuse("changed-meanwhile", `Somebody has corrected this meanwhile. It is now: ${inWords(was)}. What you wrote is still here; send it again if it is right.`);
+  if (asSeen(was) !== seen) return refuse("changed-meanwhile", `Somebody has corrected this meanwhile. It is now: ${inWords(was)}. What you wrote is still here: look at every field before you keep it.`);
   const changed = changes(was, is);
   if (Object.keys(changed).length === 0) return refuse("invalid", "Nothing is different from what stands there already.");
   const isNewAddress = !isSameAddress(was.email, is.email);

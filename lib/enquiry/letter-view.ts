@@ -37,6 +37,14 @@ export function letterView(letter: Row, { now, isMailConfigured }: { now: Date; 
   };
 }
 
+/** What is read of an enquiry's letters to know whether one took the place of another. */
+export const LETTER_ORDER = { select: { state: true, automatic: true, createdAt: true } } as const;
+type Ordered = Pick<Letter, keyof (typeof LETTER_ORDER)["select"]>;
+
+/** Whether a newer letter has taken the place of one that failed, so that it asks nothing of anybody any more. The program's takes the place of the program's alone. */
+export const isReplaced = (failed: Ordered, all: readonly Ordered[]): boolean =>
+  all.some((l) => l.createdAt > failed.createdAt && l.state !== "failed" && l.state !== "taken_back" && (failed.automatic || !l.automatic));
+
 /** The newest letter of a person here, or else the newest of all, where it failed. `letters`: the oldest first. */
 export function undeliveredOf(letters: readonly Letter[], isMailConfigured: boolean): EnquiryView["undelivered"] {
   const went = letters.filter((l) => l.state !== "taken_back");

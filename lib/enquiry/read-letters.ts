@@ -4,27 +4,27 @@ import { database } from "../store/database";
 import { NEWEST_FIRST } from "../store/row-order";
 import { authorise } from "./authorise";
 import { ok, type Caller, type Result } from "./caller";
-import { LETTER_PARTS, letterView } from "./letter-view";
+import { isReplaced, LETTER_ORDER, LETTER_PARTS, letterView } from "./letter-view";
 import type { LetterView } from "./views";
 
 /** How many letters that have left stand on the page; what has not left is shown wholly. */
 export const SENT_SHOWN = 100;
 
-export interface LetterOfEnquiry { letter: LetterView; enquiryId: string; reference: string; title: string; toName: string }
+export interface LetterOfEnquiry { letter: LetterView; /** It failed, and a newer one has taken its place. */ isReplaced: boolean; enquiryId: string; reference: string; title: string; toName: string }
 
 /** The outbox: every letter that has not left, and the newest of those that have, each with the enquiry it belongs to; the newest first. */
 export async function readLetters(caller: Caller, now: Date): Promise<Result<{ notGone: LetterOfEnquiry[]; gone: LetterOfEnquiry[]; mailConfigured: boolean }>> {
   const no = authorise(caller, "read-desk");
   if (no) return no;
   const isMailConfigured = mailConfigured();
-  const include = { ...LETTER_PARTS, enquiry: { select: { reference: true, title: true } } } as const;
+  const include = { ...LETTER_PARTS, enquiry: { select: { reference: true, title: true, letters: LETTER_ORDER } } } as const;
   const orderBy = NEWEST_FIRST.createdAt;
   const [open, left] = await Promise.all([
     database().letter.findMany({ where: { state: { notIn: ["sent", "taken_back"] } }, include, orderBy: [...orderBy] }),
     database().letter.findMany({ where: { state: "sent" }, include, orderBy: [...orderBy], take: SENT_SHOWN }),
   ]);
   const view = (row: (typeof open)[number]): LetterOfEnquiry => ({
-    letter: letterView(row, { now, isMailConfigured }), enquiryId: row.enquiryId, reference: row.enquiry.reference, title: row.enquiry.title, toName: row.toName,
+    letter: letterView(row, { now, isMailConfigured }), isReplaced: row.state === "failed" && isReplaced(row, row.enquiry.letters), enquiryId: row.enquiryId, reference: row.enquiry.reference, title: row.enquiry.title, toName: row.toName,
   });
   return ok({ notGone: open.map(view), gone: left.map(view), mailConfigured: isMailConfigured });
 }

@@ -5,6 +5,7 @@ import { OLDEST_FIRST } from "../store/row-order";
 import { readSettings } from "../workshop/settings";
 import { authorise } from "./authorise";
 import { ok, type Caller, type Result } from "./caller";
+import { isReplaced, LETTER_ORDER } from "./letter-view";
 import { byReadFirst, readFirst } from "./post-view";
 import { byNeed, SLIP_PARTS, slipOf } from "./slip";
 import { WAITING_FOR_US } from "./states";
@@ -32,14 +33,14 @@ export async function readQueue(caller: Caller, now: Date): Promise<Result<Queue
   });
 }
 
-/** A letter to a client without an address cannot go by mail and is nobody's failure: it is left out. */
+/** A letter to a client without an address cannot go by mail and is nobody's failure: it is left out, and so is one that was written anew. */
 async function lettersNotGone(): Promise<QueueView["letters"]> {
   const isConfigured = mailConfigured();
   const { letter } = database();
   const [notSent, failed, unknown] = await Promise.all([
     letter.count({ where: { state: "waiting", toAddress: { not: "" }, ...(isConfigured ? { attempts: { gt: 0 } } : {}) } }),
-    letter.count({ where: { state: "failed", toAddress: { not: "" } } }),
+    letter.findMany({ where: { state: "failed", toAddress: { not: "" } }, select: { ...LETTER_ORDER.select, enquiry: { select: { letters: LETTER_ORDER } } } }),
     letter.count({ where: { state: "unknown" } }),
   ]);
-  return { notSent, failed, unknown, mailConfigured: isConfigured };
+  return { notSent, failed: failed.filter((l) => !isReplaced(l, l.enquiry.letters)).length, unknown, mailConfigured: isConfigured };
 }

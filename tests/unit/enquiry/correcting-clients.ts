@@ -11,6 +11,7 @@ import { fileFailure } from "../../../lib/enquiry/file-failure";
 import { keepPost } from "../../../lib/enquiry/keep-post";
 import { callerFromLink } from "../../../lib/enquiry/open-client-link";
 import { readEnquiry } from "../../../lib/enquiry/read-enquiry";
+import { readLetters } from "../../../lib/enquiry/read-letters";
 import { readQueue } from "../../../lib/enquiry/read-queue";
 import { saveDraft } from "../../../lib/enquiry/save-draft";
 import { sortPost } from "../../../lib/enquiry/sort-post";
@@ -67,11 +68,14 @@ export function correctingClients(): void {
       expect(seen).toMatchObject({ state: "our_turn", client: { email: right, suppressedWhy: null }, undelivered: { kind: "reply", to: wrong } });
       expect(seen.history.at(-1)).toMatchObject({ who: "Nell Harrow", what: `corrected the client’s e-mail address: e-mail address from “${wrong}” to “${right}”` });
       expect(good(await readQueue(await nell(), later(60))).waiting.find((s) => s.enquiryId === enquiryId)?.standing).toBe("our turn again");
+      const unsettled = async () => [good(await readQueue(await nell(), later(60))).letters.failed, good(await readLetters(await nell(), later(60))).notGone.map((l) => l.isReplaced)];
+      expect(await unsettled()).toEqual([1, [false, false, true]]);
       good(await approveReply(await nell(), { enquiryId, number: seen.draft?.number ?? 0 }, later(30)));
       await deliver(later(40));
       expect(arrivedAt(right).map((m) => m.mail.headers.has("auto-submitted"))).toEqual([true, false]);
       expect(await callerFromLink(tokenIn(arrivedAt(right)[0]?.mail.text), later(41))).toMatchObject({ enquiryId });
       expect((await view(enquiryId)).undelivered).toBeNull();
+      expect(await unsettled()).toEqual([0, [true, true]]);
     });
 
     it("takes held and waiting letters along, leaves what was sent, and gives up what may have arrived", async () => {

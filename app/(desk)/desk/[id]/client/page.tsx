@@ -20,7 +20,7 @@ export default async function Page({ params }: { params: Promise<{ id: string }>
   return (
     <div className={css.page}>
       <p className="small"><Link href={`/desk/${id}`}><bdi>{title}</bdi></Link> <span className="num">· {reference}</span></p>
-      <h1>Correct name, e-mail or telephone</h1>
+      <h1>Correct name, <span className={css.whole}>e-mail</span> or telephone</h1>
       {may.correctClient ? (
         <>
           <p className={css.lead}>Letters that have not left go to the new address, and every letter from now on. What has left stays as it was, and the words of letters are not changed.</p>
