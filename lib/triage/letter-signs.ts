@@ -1,5 +1,6 @@
 import { BEFORE_THAT, BETWEEN_CLAUSES, DRY_AGAIN, GOES_ON, LETTER_NEGATIONS, LETTER_SIGNS, LONG_AGO, NEGATION_FILLERS, type LetterSign } from "../trade/letter-signs";
 import type { Assessment } from "./assessment";
+import { isOtherLanguage } from "./letter-language";
 
 /** What a letter says that has it read before others: the sign's urgency, why, with the letter's own words, and the first aid it needs. */
 export type LetterUrgency = Assessment["urgency"] & { readonly firstAid: LetterSign["firstAid"] | null };
@@ -61,7 +62,7 @@ function isSaid({ sign, words, beside }: (typeof COMPILED)[number], sentences: r
 }
 
 /**
- * The most urgent sign in a letter, or null where there is none. `isAnswered`: whether somebody has answered the question by now,
+ * The most urgent sign in a letter, or null where there is none; a letter in a language that is not looked through is read today. `isAnswered`: whether somebody has answered the question by now,
  * so that its words no longer count.
  */
 export function letterUrgency(text: string, isAnswered: (question: string) => boolean): LetterUrgency | null {
@@ -72,8 +73,10 @@ export function letterUrgency(text: string, isAnswered: (question: string) => bo
     const at = sentences.findIndex((_, n) => isSaid(row, sentences, n, dry));
     if (at >= 0) return { level: row.sign.level, why: `They write “${quoted((sentences[at] as Sentence).own)}”: ${READ_BY[row.sign.level]}.`, firstAid: row.sign.firstAid ?? null };
   }
-  return null;
+  return isAnswered("wetNow") || !isOtherLanguage(text) ? null : UNREAD;
 }
+/** Nobody could have found a sign in it. */
+const UNREAD: LetterUrgency = { level: "two-days", why: "Not in a language whose words we look for: read it today.", firstAid: null };
 
 /** A sentence as it is quoted: without what no reader sees, its end mark and what is too long. */
 function quoted(sentence: string): string {
