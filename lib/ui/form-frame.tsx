@@ -26,7 +26,7 @@ export function FormFrame({ fields, title, attempt, done, isSending, send, onSub
       <title>{hasErrors ? say("form.error-title", { title }) : title}</title>
       <form action={send} onSubmit={onSubmit} noValidate aria-busy={isSending} className={styles.form}>
         {hasErrors && <SummaryOfErrors errors={fields.errors} ref={summary} />}
-        <p role="status" className={styles.done}>{done}</p>
+        <p role="status" className={styles.done}>{hasErrors ? undefined : done}</p>
         {children}
       </form>
     </FormContext>

@@ -36,6 +36,15 @@ describe("telephoneSchema", () => {
 });
 
 describe("settingsFormSchema", () => {
+  it("tells a number below zero from what is no number", () => {
+    const said = (values: Record<string, string>) => {
+      const parsed = settingsFormSchema.safeParse({ ...valuesOf({ ...DEFAULT_SETTINGS, name: "Yard", email: "desk@yard.example" }), ...values });
+      return parsed.success ? {} : Object.fromEntries(parsed.error.issues.map((i) => [String(i.path[0]), i.message]));
+    };
+    expect(said({ holdMinutes: "-1", retentionMonths: "−1", cleanPerM2: "£ -1" })).toEqual({ holdMinutes: "At least 0.", retentionMonths: "At least 1.", cleanPerM2: "Not below zero." });
+    expect(said({ holdMinutes: "soon", cleanPerM2: "dear" })).toEqual({ holdMinutes: "Write a whole number.", cleanPerM2: "Write a number." });
+    expect(said({ holdMinutes: "0" })).toEqual({});
+  });
   it("gives back the settings it was filled from", () => {
     const parsed = settingsFormSchema.parse(valuesOf(DEFAULT_SETTINGS));
     expect(withFields(DEFAULT_SETTINGS, parsed)).toEqual(DEFAULT_SETTINGS);
