@@ -27,5 +27,7 @@ function sayBrought({ state, kind, says }: { state: string; kind: string | null;
   if (state === "received") return "It is kept and will be read in a moment.";
   if (state === "aside") return `It was put aside. ${says ?? ""}`.trim();
   if (state === "waiting") return `It waits for you. ${says ?? ""}`.trim();
-  return kind === "letter" ? "It is an enquiry now." : "It lies with its enquiry.";
+  if (kind === "bounce") return `${says ?? ""} It lies with its enquiry.`.trim();
+  if (kind === "automatic") return `A machine wrote it, so nobody answers it. ${says ?? ""} It lies with its enquiry.`;
+  return kind === "letter" ? "It is an enquiry now." : "It lies with its enquiry, its words and photos too; it is your turn.";
 }

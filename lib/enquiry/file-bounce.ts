@@ -24,6 +24,13 @@ export function sayBounce(bounce: Bounce): string {
   return bounce.action === "delayed" ? `Our letter is late and still being tried: ${wordsOf(bounce)}.` : "Our letter was passed on.";
 }
 
+/** What `fileBounce` does with it, in a sentence for staff. */
+export function sayFiledBounce(bounce: Bounce, { automatic }: Pick<OurLetter, "automatic">): string {
+  if (bounce.action !== "failed") return "Nothing needs doing.";
+  const dead = isAddressDead(bounce) ? ", nothing more is sent to its address until somebody says why" : "";
+  return `That letter counts as not delivered${dead}${automatic ? "" : `${dead ? "," : ""} and it is your turn again`}.`;
+}
+
 /**
  * Marks the letter a report is about. One that came back is no longer "sent", its address takes no more letters where the
  * address is at fault, and it is our turn again, since the client has not heard from us. Of one that is still to go nothing is believed.

@@ -1,5 +1,5 @@
 import "server-only";
-import { readMessage, type Incoming, type IncomingMessage } from "../mail/incoming/read-message";
+import { readMessage, type IncomingMessage } from "../mail/incoming/read-message";
 import { senderOf } from "../mail/sender";
 import { suppressedWhy } from "../mail/suppression";
 import { ALLOWANCES, takeOne } from "../staff/rate-limit";
@@ -10,8 +10,9 @@ import { readSettings } from "../workshop/settings";
 import type { Caller } from "./caller";
 import { isEnded } from "./client-standing";
 import { enquiriesOfAddress } from "./enquiries-of-address";
-import { fileBounce, sayBounce } from "./file-bounce";
+import { fileBounce, sayBounce, sayFiledBounce } from "./file-bounce";
 import { openLetter } from "./open-letter";
+import { withSoundPictures, type Sorted, type SortedMessage } from "./sound-pictures";
 import { takeReply } from "./take-reply";
 
 const SYSTEM: Caller = { kind: "system", what: "post" };
@@ -47,7 +48,7 @@ export async function sortPost(postId: string, now: Date): Promise<void> {
 
 async function read(post: Post, now: Date): Promise<void> {
   if (post.attempts >= MOST_ATTEMPTS) return settle(post.id, { kind: "unreadable", state: "waiting", says: "Reading it failed three times. The file is kept as it came." });
-  const incoming = await readMessage(await readPostFile(post.id));
+  const incoming = await withSoundPictures(await readMessage(await readPostFile(post.id)));
   if (incoming.kind !== "unreadable") await settle(post.id, columnsOf(incoming.message));
   await place(post, incoming, now);
 }
@@ -65,7 +66,7 @@ async function settle(id: string, data: Prisma.PostUncheckedUpdateManyInput): Pr
   await database().post.updateMany({ where: { id, state: "received" }, data });
 }
 
-async function place(post: Post, incoming: Incoming, now: Date): Promise<void> {
+async function place(post: Post, incoming: Sorted, now: Date): Promise<void> {
   switch (incoming.kind) {
     case "unreadable":
       return settle(post.id, { kind: "unreadable", state: "waiting", says: incoming.why });
@@ -87,10 +88,10 @@ async function ourLetter(db: Pick<Tx, "letter">, answers: readonly (string | nul
   return letters.sort((a, b) => ids.indexOf(a.messageId) - ids.indexOf(b.messageId))[0] ?? null;
 }
 
-async function placeBounce(post: Post, { bounce, message }: Incoming & { kind: "bounce" }, now: Date): Promise<void> {
-  const says = sayBounce(bounce);
+async function placeBounce(post: Post, { bounce, message }: Sorted & { kind: "bounce" }, now: Date): Promise<void> {
   await transact(async (tx) => {
     const letter = await ourLetter(tx, [bounce.about, ...message.answers]);
+    const says = letter ? `${sayBounce(bounce)} ${sayFiledBounce(bounce, letter)}` : sayBounce(bounce);
     const to = letter ? { state: "filed" as const, enquiryId: letter.enquiryId } : { state: "waiting" as const };
     const unfound = letter ? says : `${says} Which of our letters it is about does not stand in it.`;
     const { count } = await tx.post.updateMany({ where: { id: post.id, state: "received" }, data: { kind: "bounce", says: unfound, ...to } });
@@ -98,7 +99,7 @@ async function placeBounce(post: Post, { bounce, message }: Incoming & { kind: "
   });
 }
 
-async function placeLetter(post: Post, message: IncomingMessage, now: Date): Promise<void> {
+async function placeLetter(post: Post, message: SortedMessage, now: Date): Promise<void> {
   const sender = message.from?.address ?? "";
   if (sender === senderOf(await readSettings()).address.toLowerCase()) return settle(post.id, { kind: "letter", state: "aside", says: "It comes from our own address." });
   if (await cameBefore(post, message)) return settle(post.id, { kind: "letter", state: "aside", says: "The same letter came before, by another way." });
@@ -113,7 +114,7 @@ async function placeLetter(post: Post, message: IncomingMessage, now: Date): Pro
 }
 
 const sayReply = (sender: string, { toAddress }: { toAddress: string }): string | null =>
-  sender === toAddress.toLowerCase() ? null : `It answers our letter, from another address than the one we wrote to: ${sender}.`;
+  sender === toAddress.toLowerCase() ? null : sender === "" ? "It answers our letter, and names no sender." : `It answers our letter, from another address than the one we wrote to: ${sender}.`;
 
 /** A letter dropped on the desk and fetched too has other bytes, but one number and one text. */
 async function cameBefore(post: Post, { messageId, body }: IncomingMessage): Promise<boolean> {
@@ -122,9 +123,10 @@ async function cameBefore(post: Post, { messageId, body }: IncomingMessage): Pro
 }
 
 /** Why a new letter opens no enquiry by itself and waits for a person; null where it does. */
-async function whyWaits(post: Post, { from, pictures, sentAt }: IncomingMessage, now: Date): Promise<string | null> {
+async function whyWaits(post: Post, { from, pictures, brokenPictures, sentAt }: SortedMessage, now: Date): Promise<string | null> {
   if (!from) return "It names no sender.";
   if ((await enquiriesOfAddress(from.address)).some((e) => !isEnded(e.state))) return "Its sender has an open enquiry; it may belong there.";
+  if (pictures.length === 0 && brokenPictures > 0) return `${brokenPictures === 1 ? "Its photo" : `None of its ${brokenPictures} photos`} could ${brokenPictures === 1 ? "not " : ""}be opened, so a person decides whether it is an enquiry.`;
   if (pictures.length === 0) return "It carries no photo, so a person decides whether it is an enquiry.";
   if ((sentAt ?? post.arrivedAt).getTime() < now.getTime() - FRESH_MS) return "It was written more than a week ago.";
   if ((await suppressedWhy(database(), from.address)) !== null) return "Letters to its address came back.";

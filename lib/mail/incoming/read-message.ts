@@ -13,6 +13,7 @@ export interface IncomingMessage {
   readonly messageId: string | null;
   /** The ids it answers, newest first: In-Reply-To, then References from the end. */
   readonly answers: readonly string[];
+  /** null where it names none that could be answered. */
   readonly from: { readonly name: string; readonly address: string } | null;
   readonly subject: string;
   readonly sentAt: Date | null;
@@ -52,9 +53,13 @@ export async function readMessage(bytes: Buffer): Promise<Incoming> {
   if (bounce) return { kind: "bounce", bounce, message };
   const why = automaticWhy(mail);
   if (why) return { kind: "automatic", why, message };
-  if (!message.from) return { kind: "unreadable", why: "It names no sender." };
+  if (!message.from && !hasHead(mail)) return { kind: "unreadable", why: "It names no sender, and has no head as messages have." };
   return { kind: "letter", message };
 }
+
+/** Heads of which a message has at least one, beside its sender's (RFC 5322, section 3.6; RFC 2045). */
+const HEADS = ["to", "date", "subject", "message-id", "received", "mime-version", "content-type"] as const;
+const hasHead = (mail: ParsedMail): boolean => HEADS.some((name) => mail.headers.has(name));
 
 const ID = /<[^<>\s]{1,990}>/gu;
 /** The Message-IDs in a header's value, in their order. */

@@ -8,6 +8,7 @@ import { erasing } from "./erasing";
 import { following } from "./following";
 import { judgingAnew } from "./judging-anew";
 import { measuring } from "./measuring";
+import { oddPost } from "./odd-post";
 import { onLabels } from "./on-labels";
 import { onPaper } from "./on-paper";
 import { onTheBench } from "./on-the-bench";
@@ -31,6 +32,7 @@ export function allOperations(): void {
   ownParagraphs();
   blurring();
   byMail();
+  oddPost();
   measuring();
   onLabels();
   erasing();

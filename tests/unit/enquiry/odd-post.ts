@@ -1,0 +1,95 @@
+import { randomUUID } from "node:crypto";
+import { Readable } from "node:stream";
+import { describe, expect, it } from "vitest";
+import { approveReply } from "../../../lib/enquiry/approve-reply";
+import { bringPost } from "../../../lib/enquiry/bring-post";
+import { readPostItem } from "../../../lib/enquiry/read-post";
+import { readQueue } from "../../../lib/enquiry/read-queue";
+import { database } from "../../../lib/store/database";
+import { letter, photos, report } from "./mail-files";
+import { ANA, CURIOUS, good, later, staff, submitted } from "./workshop";
+import { IN_OTHER_LANGUAGES } from "../triage/letters-in-languages";
+
+const pia = () => staff("trainee", "Pia");
+const address = () => `${randomUUID().slice(0, 8)}@example.org`;
+/** A file that somebody drops on the desk: what became of it, and how it is read there. */
+async function dropped(bytes: Buffer) {
+  const brought = good(await bringPost(await pia(), Readable.from([bytes]), later(60)));
+  return { ...brought, post: good(await readPostItem(await pia(), brought.postId)).post };
+}
+async function answered() {
+  const email = address();
+  const { enquiryId } = await submitted(CURIOUS, { ...ANA, contact: { name: "Ana Example", email } });
+  const { letterId } = good(await approveReply(await staff("reviewer", "Ivo Castellane"), { enquiryId, number: 1 }, later(1)));
+  return { enquiryId, email, ours: await database().letter.update({ where: { id: letterId }, data: { state: "sent", sentAt: later(6) } }) };
+}
+const stateOf = async (enquiryId: string) => (await database().enquiry.findUniqueOrThrow({ where: { id: enquiryId } })).state;
+
+/** Messages that are not as they should be. */
+export function oddPost(): void {
+  describe("a message that names no sender", () => {
+    const anonymous = (given: Parameters<typeof letter>[0]) => Buffer.from(letter(given).toString().replace(/^From: .*\r\n/u, ""));
+    it("waits for a person with its words to be read", async () => {
+      const { says, post } = await dropped(anonymous({ subject: "The hall runner", text: "The colour has run into the fringe." }));
+      expect(says).toBe("It waits for you. It names no sender.");
+      expect(post).toMatchObject({ kind: "letter", from: null, subject: "The hall runner", text: "The colour has run into the fringe." });
+    });
+    it("goes to the enquiry whose letter it answers, and says so", async () => {
+      const { enquiryId, ours } = await answered();
+      expect((await dropped(anonymous({ text: "Yes, please.", answers: ours.messageId }))).post).toMatchObject({ kind: "reply", enquiry: { id: enquiryId }, says: "It answers our letter, and names no sender." });
+    });
+    it("is not read first for want of a head: bytes without one stay what cannot be read", async () => {
+      expect((await dropped(Buffer.from(`no head ${randomUUID()}`))).post).toMatchObject({ kind: "unreadable", state: "waiting" });
+    });
+  });
+
+  describe("a letter in another language", () => {
+    it("stands with what is read today, in the Post and in the queue, and not where nothing is lost by waiting", async () => {
+      const why = "Not in a language whose words we look for: read it today.";
+      const { post } = await dropped(letter({ from: address(), subject: "Teppich", text: IN_OTHER_LANGUAGES.German }));
+      expect(post.readFirst).toEqual({ urgency: "two_days", why });
+      const { enquiry } = await dropped(letter({ from: address(), subject: "Teppich", text: IN_OTHER_LANGUAGES.German, photos: await photos("#334455") }));
+      const slip = good(await readQueue(await pia(), later(61))).waiting.find((s) => s.enquiryId === enquiry?.id);
+      expect(slip).toMatchObject({ urgency: "two_days", urgencyWhy: why });
+    });
+  });
+
+  describe("a picture that cannot be opened", () => {
+    const [broken, text] = [Buffer.concat([Buffer.from([0xff, 0xd8, 0xff, 0xe0]), Buffer.alloc(200, 7)]), Buffer.from("not a picture at all")];
+    it("is no photo: the letter waits, says so, and keeps the file", async () => {
+      const { says, post } = await dropped(letter({ from: address(), photos: [broken] }));
+      expect(says).toContain("Its photo could not be opened");
+      expect(post).toMatchObject({ state: "waiting", pictures: 0, leftOut: [expect.stringMatching(/^photo-1\.jpg: .*damaged or cut short/) as string] });
+      const two = await dropped(letter({ from: address(), photos: [broken, text] }));
+      expect(two.says).toContain("None of its 2 photos could be opened");
+      expect(two.post.leftOut).toHaveLength(2);
+    });
+    it("beside a good one keeps no letter from its enquiry, and is told there", async () => {
+      const [good1] = await photos("#556677");
+      const { post, enquiry } = await dropped(letter({ from: address(), photos: [broken, good1 as Buffer] }));
+      expect(post).toMatchObject({ pictures: 1, leftOut: [expect.stringMatching(/^photo-1\.jpg: /) as string] });
+      expect(await database().photo.count({ where: { rug: { enquiryId: enquiry?.id ?? "" } } })).toBe(1);
+    });
+  });
+
+  describe("a report that somebody drops by hand", () => {
+    it("says what it was and what was done with it", async () => {
+      const { enquiryId, email, ours } = await answered();
+      const { says } = await dropped(report({ about: ours.messageId, to: email }));
+      expect(says).toBe("Our letter came back: 550 5.1.1 no such mailbox. That letter counts as not delivered, nothing more is sent to its address until somebody says why, and it is your turn again. It lies with its enquiry.");
+      expect(await stateOf(enquiryId)).toBe("our_turn");
+    });
+    it("of a full mailbox says nothing against the address, and of a delay that nothing needs doing", async () => {
+      const [full, late] = [await answered(), await answered()];
+      expect((await dropped(report({ about: full.ours.messageId, to: full.email, status: "5.2.2", says: "552 5.2.2 mailbox full" }))).says)
+        .toBe("Our letter came back: 552 5.2.2 mailbox full. That letter counts as not delivered and it is your turn again. It lies with its enquiry.");
+      expect((await dropped(report({ about: late.ours.messageId, to: late.email, action: "delayed", status: "4.4.1", says: "no answer" }))).says).toMatch(/late and still being tried.*Nothing needs doing\. It lies with its enquiry\.$/);
+      expect(await stateOf(late.enquiryId)).toBe("their_turn");
+    });
+    it("that a machine wrote in answer says so", async () => {
+      const { email, ours } = await answered();
+      expect((await dropped(letter({ from: email, text: "Back on Monday.", answers: ours.messageId, head: ["Auto-Submitted: auto-replied"] }))).says)
+        .toBe("A machine wrote it, so nobody answers it. Its head says that a machine sent it. It lies with its enquiry.");
+    });
+  });
+}
