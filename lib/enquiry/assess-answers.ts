@@ -6,7 +6,7 @@ import { assess } from "../triage/assess";
 import type { Assessment, TriageSettings } from "../triage/assessment";
 import { SPOILT_PHOTO, type Finding } from "../triage/finding";
 import { findingsFromAnswers } from "../triage/findings-from-answers";
-import type { EnquiryAnswers, PhotoKind, QuestionId, RugAnswers } from "../trade/questions";
+import type { EnquiryAnswers, QuestionId, RugAnswers, ShownKind } from "../trade/questions";
 import { openTests } from "../workshop/open-tests";
 import type { WorkshopSettings } from "../workshop/settings-schema";
 import type { ColourShare } from "./views";
@@ -23,7 +23,7 @@ export interface EnquiryToAssess {
    * `measured`: in its photos.
    */
   rugs: readonly {
-    answers: RugAnswers; colours: readonly ColourShare[]; photos: readonly PhotoKind[]; spoilt?: readonly PhotoKind[];
+    answers: RugAnswers; colours: readonly ColourShare[]; photos: readonly ShownKind[]; spoilt?: readonly ShownKind[];
     seen?: readonly QuestionId[]; tests?: readonly Finding[]; measured?: readonly Finding[];
   }[];
   client: { name: string; isTrade: boolean };
@@ -55,7 +55,7 @@ export function assessAnswers(e: EnquiryToAssess): AssessedEnquiry {
 }
 
 /** Which photos are there is a finding of its own: it says nothing of the fibre, but nothing is asked for twice. */
-const photosSent = (what: string, kinds: readonly PhotoKind[]): Finding[] =>
+const photosSent = (what: string, kinds: readonly ShownKind[]): Finding[] =>
   (kinds.length > 0 ? [{ what, value: [...new Set(kinds)].sort(), strength: "told", from: "client" }] : []);
 
 /** A plan stands on a size: where that is the one told, it is no news. */

@@ -1,5 +1,6 @@
 import "server-only";
 import type { Measurement, Photo } from "../store/database";
+import { UNSAID_PHOTO } from "../trade/questions";
 import type { PlanMarks } from "./mark-schema";
 import { measuredIn } from "./measurement-result";
 import type { PlanLack } from "./views";
@@ -23,6 +24,6 @@ export function chosenPlan(photos: readonly Marked[]): PlanMarks | null {
 export function planLack(photos: readonly (Marked & Pick<Photo, "id" | "kind">)[]): PlanLack | null {
   const plan = standingPlan(photos);
   if (plan) return plan.result.chosen ? null : { lacks: plan.marks.damaged.length === 0 ? "damage" : "way", photoId: plan.photoId };
-  const from = photos.find((p) => p.kind === "whole") ?? photos.find((p) => p.kind === "trouble");
+  const from = photos.find((p) => p.kind === "whole") ?? photos.find((p) => p.kind === "trouble") ?? photos.find((p) => p.kind === UNSAID_PHOTO);
   return from ? { lacks: "corners", photoId: from.id } : { lacks: "photo", photoId: null };
 }

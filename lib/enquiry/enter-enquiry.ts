@@ -4,7 +4,7 @@ import path from "node:path";
 import { receivePhoto, type ReceivedPhoto } from "../photo/server/receive";
 import type { Tx } from "../store/database";
 import { photoFolder, removePhotoFiles } from "../store/photo-files";
-import type { PhotoKind, RugAnswers } from "../trade/questions";
+import type { RugAnswers, ShownKind } from "../trade/questions";
 import { readSettings } from "../workshop/settings";
 import { acknowledge } from "./acknowledge";
 import { photoRow } from "./add-photo";
@@ -22,7 +22,7 @@ import { pokeOutbox } from "./write-letter";
 
 /** A photo whose files are kept and whose row is still to be written. */
 export interface Taken {
-  kind: PhotoKind;
+  kind: ShownKind;
   photo: ReceivedPhoto;
 }
 type FileRug = EnquiryFile["rugs"][number];

@@ -2,12 +2,15 @@ import "server-only";
 import * as z from "zod/mini";
 import type { LabelReading, Photo } from "../store/database";
 import { isSpoilt, LIMITS, remarkOn, type Quality } from "../photo/quality";
-import { PHOTO_KINDS, type PhotoKind } from "../trade/questions";
+import { PHOTO_KINDS, shownAs, UNSAID_PHOTO, type PhotoKind, type ShownKind } from "../trade/questions";
 import { labelReadingView } from "./label-reading";
 import type { ColourShare, PhotoView } from "./views";
 
 const KINDS = Object.keys(PHOTO_KINDS) as [PhotoKind, ...PhotoKind[]];
+/** What a photo can be sent as, or named. */
 export const photoKindSchema = z.enum(KINDS);
+/** What stands beside a photo that is kept. */
+export const shownKindSchema = z.enum([...KINDS, UNSAID_PHOTO]);
 
 /** What lib/photo measured, as it is stored beside the photo. What was not measured yet when a photo came counts as good. */
 const measuredSchema = z.object({
@@ -27,15 +30,15 @@ const measuredSchema = z.object({
 });
 
 /** Which kinds of photos there are to judge a rug by, and which came out so dark, light or blurred that they are asked for again. */
-export interface SentKinds { photos: PhotoKind[]; spoilt: PhotoKind[] }
+export interface SentKinds { photos: ShownKind[]; spoilt: ShownKind[] }
 
-export function sentKinds(taken: readonly { kind: PhotoKind; quality: Quality }[]): SentKinds {
-  const photos = taken.filter(({ kind, quality }) => !isSpoilt(quality, PHOTO_KINDS[kind])).map((p) => p.kind);
+export function sentKinds(taken: readonly { kind: ShownKind; quality: Quality }[]): SentKinds {
+  const photos = taken.filter(({ kind, quality }) => !isSpoilt(quality, shownAs(kind))).map((p) => p.kind);
   return { photos, spoilt: taken.map((p) => p.kind).filter((kind) => !photos.includes(kind)) };
 }
 
 export const storedKinds = (photos: readonly Pick<Photo, "kind" | "measured">[]): SentKinds =>
-  sentKinds(photos.map((p) => ({ kind: photoKindSchema.parse(p.kind), quality: measuredSchema.parse(p.measured).quality })));
+  sentKinds(photos.map((p) => ({ kind: shownKindSchema.parse(p.kind), quality: measuredSchema.parse(p.measured).quality })));
 
 export const coloursOf = (photo: Pick<Photo, "measured">): ColourShare[] => measuredSchema.parse(photo.measured).colours;
 
@@ -47,8 +50,9 @@ export const photoViews = (photos: readonly Shown[]): PhotoView[] => photos.map(
 
 export function photoView(photo: Shown, earlier: readonly Photo[] = []): PhotoView {
   const measured = measuredSchema.parse(photo.measured);
-  const kind = photoKindSchema.parse(photo.kind);
-  const asked = { fills: PHOTO_KINDS[kind].fills, white: PHOTO_KINDS[kind].white };
+  const kind = shownKindSchema.parse(photo.kind);
+  const { fills, white } = shownAs(kind);
+  const asked = { fills, white };
   // One that we asked to take again is no reason to find fault with the one taken again.
   const others = earlier.map((p) => measuredSchema.parse(p.measured).quality).filter((q) => remarkOn(q, asked) === null).map((q) => q.likeness);
   return {
@@ -64,9 +68,9 @@ export function photoView(photo: Shown, earlier: readonly Photo[] = []): PhotoVi
   };
 }
 
-/** The photo a rug's colours are taken from: never its label or its back. */
+/** The photo a rug's colours are taken from: never its label or its back; one that nobody has named only where there is no other. */
 export function colourPhoto<P extends Pick<Photo, "kind">>(photos: readonly P[]): P | undefined {
-  return (["whole", "trouble", "pile"] as const).map((kind) => photos.find((p) => p.kind === kind)).find((p) => p !== undefined);
+  return (["whole", "trouble", "pile", UNSAID_PHOTO] as const).map((kind) => photos.find((p) => p.kind === kind)).find((p) => p !== undefined);
 }
 
 /** A rug's colours, in order of their share; none where only its label or its back was photographed. */

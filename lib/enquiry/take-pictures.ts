@@ -5,6 +5,7 @@ import { receivePhoto } from "../photo/server/receive";
 import type { Tx } from "../store/database";
 import { photoFolder, removePhotoFiles } from "../store/photo-files";
 import { photoRow } from "./add-photo";
+import { UNSAID_PHOTO } from "../trade/questions";
 import type { Taken } from "./enter-enquiry";
 import { LIMITS } from "./limits";
 
@@ -14,7 +15,7 @@ export interface TakenPictures {
   leftOut: string[];
 }
 
-/** Takes pictures of a letter in as photos, each by the ordinary door. Their files are kept; the rows are still to be written. What a picture shows nobody said: it counts as of the whole. */
+/** Takes pictures of a letter in as photos, each by the ordinary door. Their files are kept; the rows are still to be written. What a picture shows nobody has said. */
 export async function takePictures(pictures: readonly Enclosed[]): Promise<TakenPictures> {
   const taken: Taken[] = [];
   const leftOut: string[] = [];
@@ -23,7 +24,7 @@ export async function takePictures(pictures: readonly Enclosed[]): Promise<Taken
       if (taken.length === LIMITS.maxPhotos) leftOut.push(`${name}: more than ${LIMITS.maxPhotos} photos of one rug.`);
       else {
         const received = await receivePhoto(Readable.from([content]), { name, type }, photoFolder());
-        if (received.ok) taken.push({ kind: "whole", photo: received.photo });
+        if (received.ok) taken.push({ kind: UNSAID_PHOTO, photo: received.photo });
         else leftOut.push(`${name}: ${received.say}`);
       }
     }

@@ -2,7 +2,7 @@ import type { LabelReadingView } from "./label-view";
 import type { DraftView, SinceView } from "./draft-types";
 import type { Assessment } from "../triage/assessment";
 import type { DocumentKind } from "../reply/documents/offered";
-import type { EnquiryAnswers, PhotoKind, QuestionId, RugAnswers } from "../trade/questions";
+import type { EnquiryAnswers, QuestionId, RugAnswers, ShownKind } from "../trade/questions";
 import type { SpotMarks } from "./mark-schema";
 import type { Measured } from "./measurement-result";
 import type { Figures } from "../words/measures";
@@ -15,7 +15,7 @@ export interface ColourShare { hex: string; share: number }
 
 export interface PhotoView {
   id: string;
-  kind: PhotoKind;
+  kind: ShownKind;
   width: number; height: number;
   takenAt: string | null;
   colours: ColourShare[];

@@ -43,7 +43,7 @@ export function asksOf(a: Assessment, likely: readonly MechanismId[], wetByWords
 
 /** The photos that came too dark, light or blurred to judge by: they were worth taking once, and are asked for again. */
 const spoiltPhotos = ({ findings }: Assessment): Next[] =>
-  findings.filter((f) => f.what === SPOILT_PHOTO).flatMap((f) => [f.value].flat()).map((kind) => ({ kind: "photo", id: String(kind), ask: "", why: "" }));
+  findings.filter((f) => f.what === SPOILT_PHOTO).flatMap((f) => [f.value].flat()).filter((kind) => Object.hasOwn(PHOTO_KINDS, String(kind))).map((kind) => ({ kind: "photo", id: String(kind), ask: "", why: "" }));
 
 /** A photo of what the client has told in words already: a letter does not ask for it again. A label is: its photo weighs more. */
 const isTold = ({ findings }: Assessment, id: string): boolean => {

@@ -96,6 +96,11 @@ export const PHOTO_KINDS = {
   trouble: { ask: "The trouble", hint: "With some untouched rug around it, in the same picture", trouble: 0.1, fills: false, white: false },
 } as const satisfies Record<string, { ask: string; hint: string; trouble: number; fills: boolean; white: boolean }>;
 export type PhotoKind = keyof typeof PHOTO_KINDS;
+/** What a photo shows that came by mail, until somebody says: it stands for none of the kinds that are asked for. */
+export const UNSAID_PHOTO = "unsaid";
+export type ShownKind = PhotoKind | typeof UNSAID_PHOTO;
+/** How a photo is called, and by which rules its quality is judged; of one nobody has named, by those that find the least fault. */
+export const shownAs = (kind: ShownKind): { ask: string; fills: boolean; white: boolean } => (kind === UNSAID_PHOTO ? { ask: "A photo", fills: false, white: true } : PHOTO_KINDS[kind]);
 
 /** Currencies (ISO 4217) that the price tables can bring together. */
 export const CURRENCIES = ["EUR", "GBP", "USD"] as const;

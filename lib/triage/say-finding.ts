@@ -1,6 +1,6 @@
 import { COMPARED, comparedBy } from "../trade/compared";
 import { fibreName, isFibreId, type FibreId } from "../trade/fibres";
-import { CURRENCIES, QUESTIONS, type QuestionId } from "../trade/questions";
+import { CURRENCIES, QUESTIONS, UNSAID_PHOTO, type QuestionId } from "../trade/questions";
 import type { WeightBalance } from "./assessment";
 import { SPOILT_PHOTO, type Finding, type FindingValue } from "./finding";
 import { tellTest } from "./tell-test";
@@ -94,11 +94,14 @@ export function tellFinding(finding: Finding, tells: Tells = PLAIN): Told {
     return { staff: `“${QUESTIONS[finding.what].ask}” was answered ${answer}`, client: `you answered ${answer} to “${QUESTIONS[finding.what].ask}”` };
   }
   if (finding.what === "labelFound") return both("no label was found on it");
-  if (finding.what === "photo") return both(`photos came with it: ${[finding.value].flat().join(", ")}`);
-  if (finding.what === SPOILT_PHOTO) return both(`photos came out too dark, too light or too blurred to judge by: ${[finding.value].flat().join(", ")}`);
+  if (finding.what === "photo") return both(`photos came with it: ${kindsOf(finding.value)}`);
+  if (finding.what === SPOILT_PHOTO) return both(`photos came out too dark, too light or too blurred to judge by: ${kindsOf(finding.value)}`);
   const plain = fields ? Object.entries(fields).map(([k, v]) => `${k} ${v}`).join(", ") : String(finding.value);
   return both(`${finding.what}: ${plain.slice(0, 200)}`);
 }
+
+/** The kinds of photos; of one that nobody has named, so much. */
+const kindsOf = (value: Finding["value"]): string => [value].flat().map((kind) => (kind === UNSAID_PHOTO ? "not named yet" : kind)).join(", ");
 
 /** How much a weight says, in a word; the steps (1, 4, 8 dB: odds × 1.3, 2.5, 6) are elicited. */
 function force(decibans: number): string | null {

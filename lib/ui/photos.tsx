@@ -2,7 +2,7 @@
 import Link from "next/link";
 import { useRef, useState } from "react";
 import type { MeasurementView, PhotoView } from "../enquiry/views";
-import { PHOTO_KINDS } from "../trade/questions";
+import { shownAs } from "../trade/questions";
 import { PlanOutline } from "./marking/plan-outline";
 import { SpotOutline } from "./marking/spot-outline";
 import css from "./photos.module.css";
@@ -87,5 +87,5 @@ function Large({ photo, measured, at, of, go, blur, close }: LargeProps) {
   );
 }
 
-/** What the photo was asked to show, e.g. "The label". */
-const nameOf = (p: PhotoView): string => PHOTO_KINDS[p.kind].ask;
+/** What the photo shows, as far as somebody said, e.g. "The label". */
+const nameOf = (p: PhotoView): string => shownAs(p.kind).ask;

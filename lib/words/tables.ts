@@ -10,7 +10,7 @@ import { ONLY_INSPECTION } from "../trade/inspection";
 import { ACTIONS, REFERRALS, type ActionId, type ReferralId } from "../trade/losses";
 import { NOT_STATED } from "../trade/not-stated";
 import type { QuestionRow } from "../trade/question-row";
-import { PHOTO_KINDS, QUESTIONS, type PhotoKind, type QuestionId } from "../trade/questions";
+import { PHOTO_KINDS, QUESTIONS, shownAs, UNSAID_PHOTO, type PhotoKind, type QuestionId } from "../trade/questions";
 import { NOT_LEGAL_ADVICE, RIGHTS } from "../trade/rights";
 import { URGENCY } from "../trade/urgency";
 import { WORDING_FOR_TRADE, type TradeWording } from "../trade/wording-for-trade";
@@ -21,7 +21,7 @@ import { WORDING_FOR_TRADE, type TradeWording } from "../trade/wording-for-trade
  */
 type PhotoTexts = "not-a-photo" | "not-taken" | "not-compared" | "remark";
 type Asked = "ask" | "hint" | `answer.${string}` | `answer.${string}.hint`;
-export type TableKey = `question.${QuestionId}.${Asked}` | `trade.question.${QuestionId}.${Asked}` | `photo.${PhotoKind}.${"ask" | "hint"}` | `first-aid.${string}` | `${PhotoTexts}.${string}` | `fibre.${FibreId}.${"short" | "name"}`
+export type TableKey = `question.${QuestionId}.${Asked}` | `trade.question.${QuestionId}.${Asked}` | `photo.${PhotoKind}.${"ask" | "hint"}` | `photo.${typeof UNSAID_PHOTO}.ask` | `first-aid.${string}` | `${PhotoTexts}.${string}` | `fibre.${FibreId}.${"short" | "name"}`
   | `action.${ActionId}.why` | `referral.${ReferralId}` | `urgency.${number}.why` | `inspection.${number}` | OfDocuments;
 /** What documents take from the tables. `why`: why a method may or may not be used, the sentence and what stands in it. */
 type OfDocuments =
@@ -65,6 +65,7 @@ const entries: Entry[] = [
   ...(Object.keys(QUESTIONS) as QuestionId[]).flatMap((id) => [
     ...ofQuestion(`question.${id}`, QUESTIONS[id]), ...ofQuestion(`trade.question.${id}`, WORDING_FOR_TRADE[id] ?? {}),
   ]),
+  ...entry(`photo.${UNSAID_PHOTO}.ask`, shownAs(UNSAID_PHOTO).ask),
   ...(Object.keys(PHOTO_KINDS) as PhotoKind[]).flatMap((kind) => [...entry(`photo.${kind}.ask`, PHOTO_KINDS[kind].ask), ...entry(`photo.${kind}.hint`, PHOTO_KINDS[kind].hint)]),
   ...ofPhotos("not-a-photo", NOT_A_PHOTO), ...ofPhotos("not-taken", NOT_TAKEN), ...ofPhotos("not-compared", NOT_COMPARED), ...ofPhotos("remark", REMARKS),
   ...(Object.keys(ACTIONS) as ActionId[]).map((id): Entry => [`action.${id}.why`, ACTIONS[id].why]),

@@ -3,7 +3,7 @@ import os from "node:os";
 import path from "node:path";
 import { drawRug } from "../../prisma/demo/draw-rug";
 import { letter } from "../unit/enquiry/mail-files";
-import { expectAccessible } from "./axe";
+import { expectAccessible, fitsAndIsAccessible } from "./axe";
 import { expect, test } from "./fixtures";
 import { becomeOwner, PHONE, takesIn } from "./people";
 
@@ -44,6 +44,38 @@ test("Staff drop a saved letter on the desk and it becomes an enquiry with its p
   await page.goto(`${desk.url}/desk/post`);
   await page.getByLabel("Choose letters").setInputFiles(saved);
   await expect(page.getByRole("listitem").filter({ hasText: "rug.eml" })).toContainText("It was here already.");
+});
+
+test("I say what a photo shows that came by mail, and see the words of a letter that names nobody", async ({ desk, person, page }) => {
+  await becomeOwner(page, desk);
+  await page.goto(`${desk.url}/desk/post`);
+  const [whole = Buffer.alloc(0)] = await drawn();
+  const mailed = await file("mailed.eml", letter({ from: "Wystan Hale <wystan@example.org>", subject: "A faded runner", text: "It has faded by the window.", photos: [whole], date: new Date() }));
+  const nobody = await file("nobody.eml", Buffer.from(letter({ subject: "The hall carpet", text: "The colour has run into the fringe.", photos: [Buffer.from("broken")] }).toString().replace(/^From: .*\r\n/u, "")));
+  await page.getByLabel("Choose letters").setInputFiles([mailed, nobody]);
+  await expect(page.getByRole("listitem").filter({ hasText: "nobody.eml" })).toContainText("It names no sender.");
+  await page.getByRole("link", { name: "The hall carpet" }).click();
+  const message = page.getByRole("article", { name: "The message" });
+  await expect(message).toContainText("The colour has run into the fringe.");
+  await expect(message).toContainText("photo-1.jpg: We do not recognise this as a photo.");
+  await page.screenshot({ path: test.info().outputPath("nobody-1280.png"), fullPage: true });
+
+  await page.goto(`${desk.url}/desk`);
+  await page.getByRole("link", { name: /runner|rug/i }).first().click();
+  const caption = page.locator("figcaption").first();
+  await expect(caption).toContainText("A photo");
+  await caption.getByRole("link", { name: "Measure" }).click();
+  await expect(page.getByText("nobody has said yet what it shows")).toBeVisible();
+  await fitsAndIsAccessible(page);
+  await page.screenshot({ path: test.info().outputPath("shows-1280.png"), fullPage: true });
+  const phone = await person({ ...PHONE, storageState: await page.context().storageState() });
+  await phone.goto(page.url());
+  await fitsAndIsAccessible(phone);
+  await phone.screenshot({ path: test.info().outputPath("shows-390.png"), fullPage: true });
+  await page.getByLabel("It shows").selectOption({ label: "The trouble" });
+  await page.getByRole("button", { name: "Keep", exact: true }).click();
+  await expect(page.getByRole("heading", { level: 1 })).toHaveText("The trouble");
+  await expect(page.getByText("Kept. The rug was judged anew.")).toBeVisible();
 });
 
 test("Staff read a letter that waits, with the keyboard, and put it to the enquiry it belongs to", async ({ desk, page }) => {

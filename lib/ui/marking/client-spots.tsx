@@ -3,14 +3,14 @@ import { lazy, Suspense, useEffect, useRef, useState } from "react";
 import type { Result } from "../../enquiry/caller";
 import type { SpotMarks } from "../../enquiry/mark-schema";
 import type { ClientSpots as Kept, PhotoView } from "../../enquiry/views";
-import type { PhotoKind } from "../../trade/questions";
+import { UNSAID_PHOTO, type ShownKind } from "../../trade/questions";
 import { useSay, type SayInBrowser } from "../browser-words";
 import css from "./client-spots.module.css";
 
 const Marker = lazy(() => import("./spot-marker").then((m) => ({ default: m.SpotMarker })));
 
 /** Photos of the rug's face, the most telling first. */
-const SHOW_A_CHANGE: readonly PhotoKind[] = ["trouble", "whole", "pile"];
+const SHOW_A_CHANGE: readonly ShownKind[] = ["trouble", "whole", "pile", UNSAID_PHOTO];
 /** Of these photos, those in which somebody may be asked for a change: of the trouble where there are any, else of the whole rug, else of its pile. */
 export function photosOfChange<P extends Pick<PhotoView, "kind">>(photos: readonly P[]): readonly P[] {
   const kind = SHOW_A_CHANGE.find((k) => photos.some((p) => p.kind === k));

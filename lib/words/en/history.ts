@@ -50,6 +50,7 @@ export const HISTORY = {
   "did.document-enclosed": "put a document with the letter",
   "did.document-taken-out": "took a document from the letter",
   "did.test-letter-sent": "sent themselves a test letter",
+  "did.photo-named": "said what a photo shows",
   "did.photo-measured": "measured a photo",
   "did.measurement-moved": "moved a measurement",
   "did.measurement-withdrawn": "took a measurement away",

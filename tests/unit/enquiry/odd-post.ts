@@ -1,8 +1,11 @@
 import { randomUUID } from "node:crypto";
 import { Readable } from "node:stream";
+import sharp from "sharp";
 import { describe, expect, it } from "vitest";
 import { approveReply } from "../../../lib/enquiry/approve-reply";
 import { bringPost } from "../../../lib/enquiry/bring-post";
+import { namePhoto } from "../../../lib/enquiry/name-photo";
+import { readEnquiry } from "../../../lib/enquiry/read-enquiry";
 import { readPostItem } from "../../../lib/enquiry/read-post";
 import { readQueue } from "../../../lib/enquiry/read-queue";
 import { database } from "../../../lib/store/database";
@@ -23,6 +26,8 @@ async function answered() {
   const { letterId } = good(await approveReply(await staff("reviewer", "Ivo Castellane"), { enquiryId, number: 1 }, later(1)));
   return { enquiryId, email, ours: await database().letter.update({ where: { id: letterId }, data: { state: "sent", sentAt: later(6) } }) };
 }
+/** A weave, since a plain picture counts as blurred and is asked for again. */
+const woven = () => sharp({ create: { width: 160, height: 120, channels: 3, background: "#8a8f98", noise: { type: "gaussian", mean: 140, sigma: 25 } } }).jpeg().toBuffer();
 const stateOf = async (enquiryId: string) => (await database().enquiry.findUniqueOrThrow({ where: { id: enquiryId } })).state;
 
 /** Messages that are not as they should be. */
@@ -69,6 +74,34 @@ export function oddPost(): void {
       const { post, enquiry } = await dropped(letter({ from: address(), photos: [broken, good1 as Buffer] }));
       expect(post).toMatchObject({ pictures: 1, leftOut: [expect.stringMatching(/^photo-1\.jpg: /) as string] });
       expect(await database().photo.count({ where: { rug: { enquiryId: enquiry?.id ?? "" } } })).toBe(1);
+    });
+  });
+
+  describe("a photo that came by mail", () => {
+    const mailed = async () => {
+      const { enquiry } = await dropped(letter({ from: address(), text: "The hall runner has faded.", photos: [await woven()] }));
+      const enquiryId = enquiry?.id ?? "";
+      return { enquiryId, photo: await database().photo.findFirstOrThrow({ where: { rug: { enquiryId } } }) };
+    };
+    const rugOf = async (enquiryId: string) => good(await readEnquiry(await pia(), enquiryId, later(62))).rugs[0];
+    const asksFor = async (enquiryId: string, id: string) => (await rugOf(enquiryId))?.assessment?.nextQuestions.some((q) => q.kind === "photo" && q.id === id);
+    it("shows nothing that was asked for until somebody says what, and is named for what it shows from then on", async () => {
+      const { enquiryId, photo } = await mailed();
+      expect(photo.kind).toBe("unsaid");
+      expect((await rugOf(enquiryId))?.assessment?.findings.find((f) => f.what === "photo")?.value).toEqual(["unsaid"]);
+      expect(await asksFor(enquiryId, "trouble")).toBe(true);
+      good(await namePhoto(await pia(), { photoId: photo.id, from: "unsaid", to: "trouble" }, later(63)));
+      expect((await rugOf(enquiryId))?.photos.map((p) => p.kind)).toEqual(["trouble"]);
+      expect(await asksFor(enquiryId, "trouble")).toBe(false);
+      expect(good(await readEnquiry(await pia(), enquiryId, later(64))).history.map((h) => h.what)).toContain("said what a photo shows");
+    });
+    it("is named once of two people at once, by staff alone, and never back to nothing", async () => {
+      const { photo } = await mailed();
+      const name = { photoId: photo.id, from: "unsaid", to: "label" } as const;
+      expect((await Promise.all([namePhoto(await pia(), name, later(63)), namePhoto(await pia(), name, later(63))])).map((r) => r.ok).sort()).toEqual([false, true]);
+      expect(await namePhoto(await pia(), { ...name, from: "label", to: "unsaid" }, later(64))).toMatchObject({ ok: false, code: "invalid" });
+      expect(await namePhoto({ kind: "public", addressHash: null }, { ...name, from: "label", to: "back" }, later(64))).toMatchObject({ ok: false, code: "not-signed-in" });
+      expect(await namePhoto(await pia(), { ...name, photoId: "nowhere" }, later(64))).toMatchObject({ ok: false, code: "not-found" });
     });
   });
 

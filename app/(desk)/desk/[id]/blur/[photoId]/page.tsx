@@ -3,7 +3,7 @@ import { notFound } from "next/navigation";
 import { Refused } from "@/app/(desk)/_parts/refused";
 import { staffCallerOrRedirect } from "@/app/_server/caller";
 import { readEnquiry } from "@/lib/enquiry/read-enquiry";
-import { PHOTO_KINDS } from "@/lib/trade/questions";
+import { shownAs } from "@/lib/trade/questions";
 import css from "./blur.module.css";
 import { BlurForm } from "./blur-form";
 
@@ -29,7 +29,7 @@ export default async function Page({ params }: Props) {
             that shows this photo. What was measured or read there no longer counts. Backups made before now, and letters that have left, still
             hold the old picture.
           </p>
-          <BlurForm enquiryId={id} photo={{ id: photo.id, width: photo.width, height: photo.height, shows: PHOTO_KINDS[photo.kind].ask }} />
+          <BlurForm enquiryId={id} photo={{ id: photo.id, width: photo.width, height: photo.height, shows: shownAs(photo.kind).ask }} />
         </>
       ) : <p className={css.about}>It cannot be undone, so it is left to the owner and the reviewers. Ask one of them.</p>}
     </div>

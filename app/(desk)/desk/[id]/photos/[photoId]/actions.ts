@@ -3,6 +3,7 @@ import * as z from "zod/mini";
 import { asStaff } from "@/app/(desk)/_server/as-staff";
 import type { Result } from "@/lib/enquiry/caller";
 import { marksSchema } from "@/lib/enquiry/mark-schema";
+import { namedPhotoSchema, namePhoto, type NamedPhoto } from "@/lib/enquiry/name-photo";
 import { recordMeasurement } from "@/lib/enquiry/record-measurement";
 import { withdrawMeasurement } from "@/lib/enquiry/withdraw-measurement";
 
@@ -12,6 +13,10 @@ const keepSchema = z.strictObject({ id, photoId: id, marked: marksSchema, replac
 /** Keeps what was marked; with `replaces`, in place of an earlier one. */
 export async function keepMeasurement(input: z.infer<typeof keepSchema>): Promise<Result<{ id: string }>> {
   return asStaff(keepSchema, input, (caller, value) => recordMeasurement(caller, value, new Date()));
+}
+
+export async function nameIt(input: NamedPhoto): Promise<Result<null>> {
+  return asStaff(namedPhotoSchema, input, (caller, value) => namePhoto(caller, value, new Date()));
 }
 
 export async function takeAway(measurementId: string): Promise<Result<null>> {

@@ -3,12 +3,13 @@ import { Refused } from "@/app/(desk)/_parts/refused";
 import { staffCallerOrRedirect } from "@/app/_server/caller";
 import { readPhotoDesk } from "@/lib/enquiry/read-photo-desk";
 import type { PhotoDeskView } from "@/lib/enquiry/views";
-import { PHOTO_KINDS } from "@/lib/trade/questions";
+import { shownAs } from "@/lib/trade/questions";
 import { readSettings } from "@/lib/workshop/settings";
 import { Kept } from "./kept";
 import css from "./photo.module.css";
 import { LabelDesk } from "./label-desk";
 import { PlanDesk } from "./plan-desk";
+import { Shows } from "./shows";
 import { SpotsDesk } from "./spots-desk";
 
 // The title is the photo's own and stands in the page.
@@ -32,12 +33,13 @@ export default async function Page({ params, searchParams }: Props) {
   if (!read.ok) return <Refused refusal={read} />;
   const view = read.value;
   const way = WAYS.find((w) => w.mark === mark) ?? WAYS[0];
-  const name = PHOTO_KINDS[view.photo.kind].ask;
+  const name = shownAs(view.photo.kind).ask;
   return (
     <div className={css.page}>
       <title>{`${name} · ${view.reference}`}</title>
       <p className="small no-print"><Link href={`/desk/${id}`}><bdi>{view.rug.title}</bdi></Link> <span className="num">· {view.reference}</span></p>
       <h1>{name}</h1>
+      <Shows key={photoId} photoId={photoId} kind={view.photo.kind} />
       <nav className={`${css.ways} no-print`} aria-label="What to measure">
         {WAYS.map((w) => <Link key={w.name} href={hrefOf(id, photoId, w)} aria-current={w === way ? "page" : undefined}>{w.name}</Link>)}
       </nav>
@@ -58,7 +60,7 @@ function Others({ view: { enquiryId, others, rug }, way }: { view: PhotoDeskView
       <ul>
         {others.map((p) => (
           <li key={p.id}>
-            <Link href={hrefOf(enquiryId, p.id, way)}><img src={`/photos/${p.id}/320`} alt={PHOTO_KINDS[p.kind].ask} width={p.width} height={p.height} loading="lazy" /></Link>
+            <Link href={hrefOf(enquiryId, p.id, way)}><img src={`/photos/${p.id}/320`} alt={shownAs(p.kind).ask} width={p.width} height={p.height} loading="lazy" /></Link>
           </li>
         ))}
       </ul>

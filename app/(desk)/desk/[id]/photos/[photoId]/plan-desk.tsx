@@ -7,7 +7,7 @@ import { MARK_LIMITS, type PlanMarks } from "@/lib/enquiry/mark-schema";
 import { measurePlan } from "@/lib/enquiry/measured-plan";
 import type { PhotoDeskView, PlanView } from "@/lib/enquiry/views";
 import { sidesIn, type Sides } from "@/lib/photo/rug-sides";
-import { PHOTO_KINDS } from "@/lib/trade/questions";
+import { shownAs } from "@/lib/trade/questions";
 import { closedOutlines, FRESH_PLAN, isRoundTheRug, keptPlan, seated, swapped, type PlanDraft } from "@/lib/ui/marking/plan-draft";
 import { PlanMarker } from "@/lib/ui/marking/plan-marker";
 import { useUndo } from "@/lib/ui/marking/use-undo";
@@ -64,7 +64,7 @@ export function PlanDesk({ view }: { view: PhotoDeskView }) {
   };
   if (!view.mayMeasure) return null;
   return (
-    <PlanMarker photo={view.photo} alt={`${PHOTO_KINDS[view.photo.kind].ask} of ${view.rug.title}`} draft={draft}
+    <PlanMarker photo={view.photo} alt={`${shownAs(view.photo.kind).ask} of ${view.rug.title}`} draft={draft}
       seat={seat(fields)}
       cut={chosen ? { pieces: chosen.pieces, widthCm: marks.widthCm, lengthCm: marks.lengthCm } : null}>
       <Sizes fields={fields} set={set} />

@@ -5,7 +5,7 @@ import { reach } from "@/app/(desk)/_parts/reach";
 import type { SpotMarks } from "@/lib/enquiry/mark-schema";
 import type { PhotoDeskView, SpotView } from "@/lib/enquiry/views";
 import type { Comparison } from "@/lib/photo/compare";
-import { PHOTO_KINDS } from "@/lib/trade/questions";
+import { shownAs } from "@/lib/trade/questions";
 import { SpotMarker } from "@/lib/ui/marking/spot-marker";
 import { SpotOutline } from "@/lib/ui/marking/spot-outline";
 import { SpotReading } from "@/lib/ui/spot-reading";
@@ -49,7 +49,7 @@ export function SpotsDesk({ view }: { view: PhotoDeskView }) {
   if (!view.mayMeasure) return null;
   return (
     <div className={css.work}>
-      <SpotMarker key={turns} photo={view.photo} alt={`${PHOTO_KINDS[view.photo.kind].ask} of ${view.rug.title}`} kept={standing.find((m) => m.id === moving)?.marks ?? null} names={NAMES} asks={ASKS}
+      <SpotMarker key={turns} photo={view.photo} alt={`${shownAs(view.photo.kind).ask} of ${view.rug.title}`} kept={standing.find((m) => m.id === moving)?.marks ?? null} names={NAMES} asks={ASKS}
         keepLabel={moving ? "Keep as it is now" : "Keep this measurement"} keep={keep} reading={readingOf}
         under={standing.filter((m) => m.id !== moving).map((m) => [m.marks.untouched, m.marks.affected].map((spot, i) => <SpotOutline key={`${m.id}${i}`} spot={spot} photo={view.photo} is="kept" />))}
         beside={<>

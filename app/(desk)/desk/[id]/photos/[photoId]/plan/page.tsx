@@ -5,7 +5,7 @@ import { staffCallerOrRedirect } from "@/app/_server/caller";
 import { measurePlan } from "@/lib/enquiry/measured-plan";
 import { readPhotoDesk } from "@/lib/enquiry/read-photo-desk";
 import type { PlanView } from "@/lib/enquiry/views";
-import { PHOTO_KINDS } from "@/lib/trade/questions";
+import { shownAs } from "@/lib/trade/questions";
 import { PlanOutline } from "@/lib/ui/marking/plan-outline";
 import { PlanDrawing } from "@/lib/ui/plan-drawing";
 import { size } from "@/lib/words/measures";
@@ -38,7 +38,7 @@ export default async function Page({ params }: Props) {
       <p className={css.first}>About {size(marks.widthCm, marks.lengthCm, money)}. All measures were taken from a photo and are confirmed on the rug before anything is cut.</p>
       <div className={css.two}>
         <div className={css.photo}>
-          <img src={`/photos/${photoId}/1600`} alt={`${PHOTO_KINDS[photo.kind].ask} of ${rug.title}, as it was marked`} width={photo.width} height={photo.height} />
+          <img src={`/photos/${photoId}/1600`} alt={`${shownAs(photo.kind).ask} of ${rug.title}, as it was marked`} width={photo.width} height={photo.height} />
           <svg viewBox={`0 0 ${photo.width} ${photo.height}`} aria-hidden="true" focusable="false"><PlanOutline photo={photo} corners={marks.corners} outlines={marks.damaged} /></svg>
         </div>
         <div><PlanDrawing measured={measured} borderCm={marks.borderCm} way={null} figures={money} /><Places measured={measured} figures={money} /></div>
