@@ -54,14 +54,14 @@ test("I say what a photo shows that came by mail, and see the words of a letter 
   const nobody = await file("nobody.eml", Buffer.from(letter({ subject: "The hall carpet", text: "The colour has run into the fringe.", photos: [Buffer.from("broken")] }).toString().replace(/^From: .*\r\n/u, "")));
   await page.getByLabel("Choose letters").setInputFiles([mailed, nobody]);
   await expect(page.getByRole("listitem").filter({ hasText: "nobody.eml" })).toContainText("It names no sender.");
+  const enquiry = await page.getByRole("listitem").filter({ hasText: "mailed.eml" }).getByRole("link", { name: /Enquiry/ }).getAttribute("href");
   await page.getByRole("link", { name: "The hall carpet" }).click();
   const message = page.getByRole("article", { name: "The message" });
   await expect(message).toContainText("The colour has run into the fringe.");
   await expect(message).toContainText("photo-1.jpg: We do not recognise this as a photo.");
   await page.screenshot({ path: test.info().outputPath("nobody-1280.png"), fullPage: true });
 
-  await page.goto(`${desk.url}/desk`);
-  await page.getByRole("link", { name: /runner|rug/i }).first().click();
+  await page.goto(`${desk.url}${enquiry}`);
   const caption = page.locator("figcaption").first();
   await expect(caption).toContainText("A photo");
   await caption.getByRole("link", { name: "Measure" }).click();
