@@ -50,7 +50,7 @@ function Enclosed({ post: { id, pictures, leftOut, enquiry } }: { post: PostView
   return (
     <div className={css.foot}>
       {pictures > 0 && <p>{pictures === 1 ? "One photo is enclosed." : `${pictures} photos are enclosed.`} {enquiry ? "What we took of them stands with the enquiry." : "They are taken in with the enquiry."}</p>}
-      {leftOut.length > 0 && <><p>Enclosed and not kept with the enquiry:</p><ul>{leftOut.map((line, i) => <li key={i} dir="auto">{line}</li>)}</ul></>}
+      {leftOut.length > 0 && <><p>Enclosed, and kept with this message alone:</p><ul>{leftOut.map((line, i) => <li key={i} dir="auto">{line}</li>)}</ul></>}
       <a href={`/desk/post/${id}/eml`} download>Save it as it came (.eml)</a>
       <p className="small">Open enclosures only if you trust who sent them.</p>
     </div>
