@@ -2,19 +2,32 @@ import * as z from "zod/mini";
 import type { DocumentKind } from "../reply/documents/offered";
 import { hasCome, isOfOurTime, TOO_LONG_AGO } from "./day-schema";
 import type { FormValues } from "./step-schemas";
+import { wrongWithDay } from "./told-day";
 
 /** What is filled in by hand for a document, checked by the browser and the server alike. *elicited* */
 export const DOCUMENT_LIMITS = { lineChars: 120, addressChars: 300, wordsChars: 300, foundChars: 2_000 } as const;
 
 const upTo = (max: number) => z.string().check(z.trim(), z.maxLength(max, `At most ${max} characters.`));
-const line = z._default(upTo(DOCUMENT_LIMITS.lineChars), "");
-const address = z._default(upTo(DOCUMENT_LIMITS.addressChars), "");
-const words = z._default(upTo(DOCUMENT_LIMITS.wordsChars), "");
-const needed = (say: string) => upTo(DOCUMENT_LIMITS.lineChars).check(z.minLength(1, say));
+/** A letter or a figure: less says nothing on paper. */
+const SAYS = /[\p{L}\p{N}]/u;
+const orNothing = (is: (text: string) => boolean) => (text: string) => text === "" || is(text);
+const legible = z.refine<string>(orNothing((text) => SAYS.test(text)), "Write it in letters or figures, or leave it empty.");
+const line = z._default(upTo(DOCUMENT_LIMITS.lineChars).check(legible), "");
+const address = z._default(upTo(DOCUMENT_LIMITS.addressChars).check(legible), "");
+const words = z._default(upTo(DOCUMENT_LIMITS.wordsChars).check(z.refine(orNothing((text) => /\p{L}/u.test(text)), "Write it word for word, or leave it empty.")), "");
+const needed = (say: string) => upTo(DOCUMENT_LIMITS.lineChars).check(z.refine((text) => SAYS.test(text), say));
+
+/** A sum as people write it, above nothing: "€1,200", "900 euros", "€ 900,-". */
+const isPrice = (text: string): boolean => /[1-9]/u.test(text) && !/(?<!\p{N}\s*)[-−]\s*\p{Sc}?\s*\p{N}/u.test(text);
+const price = z._default(upTo(DOCUMENT_LIMITS.lineChars).check(z.refine(orNothing(isPrice), "Write what was paid as a sum above nothing, such as “€1,200”, or leave it empty.")), "");
+const bought = z._default(upTo(DOCUMENT_LIMITS.lineChars).check((day) => {
+  const wrong = day.value === "" ? null : wrongWithDay(day.value);
+  if (wrong) day.issues.push({ code: "custom", input: day.value, message: wrong });
+}), "");
 
 export const reportFields = z.strictObject({ theirReference: line });
 export const sellerLetterFields = z.strictObject({
-  clientAddress: address, sellerName: needed("Write whom the letter is to."), sellerAddress: address, boughtOn: line, price: line, invoice: line, saidWords: words, labelWords: words,
+  clientAddress: address, sellerName: needed("Write whom the letter is to."), sellerAddress: address, boughtOn: bought, price, invoice: line, saidWords: words, labelWords: words,
 });
 export type ReportFields = z.infer<typeof reportFields>;
 export type SellerLetterFields = z.infer<typeof sellerLetterFields>;

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { wordsIn } from "../../../lib/words/words";
 import { clientStanding, isEnded } from "../../../lib/enquiry/client-standing";
-import { inspectionSchema } from "../../../lib/enquiry/document-forms";
+import { inspectionSchema, sellerLetterFields } from "../../../lib/enquiry/document-forms";
 import { reportHeadSchema } from "../../../lib/enquiry/laboratory-schema";
 import { sayLetter } from "../../../lib/enquiry/letter-words";
 import { newReference, REFERENCE_LETTERS, REFERENCE_PATTERN } from "../../../lib/enquiry/reference";
@@ -32,6 +32,25 @@ describe("the day of an inspection, and of a laboratory's report", () => {
       for (const slip of ["0026-11-20", "1800-01-01", `${thisYear - 22}-01-01`]) expect(read(slip).error?.issues[0]?.message).toMatch(/look at the year/);
       expect(read(`${thisYear + 1}-12-31`).error?.issues[0]?.message).toMatch(/has not come yet/);
     }
+  });
+});
+
+describe("the letter to a seller's form", () => {
+  const thisYear = new Date().getUTCFullYear();
+  const wrong = (fields: object) => { const read = sellerLetterFields.safeParse({ sellerName: "Kestrel Floors", ...fields }); return read.success ? {} : Object.fromEntries(read.error.issues.map((i) => [String(i.path[0]), i.message])); };
+  it.each(["€1,200", "1.200,50 EUR", "900", "about 900 pounds", "€ 900,-", "900 - 1,000", "£0.50", ""])("takes a price as people write it: %s", (price) => expect(wrong({ price })).toEqual({}));
+  it.each(["-5", "€ -5", "−5", "EUR -1,200", "0", "€0.00", "free", "???"])("asks again for a price that is none: %s", (price) => expect(wrong({ price })).toEqual({ price: expect.stringMatching(/sum above nothing/) as string }));
+  it.each(["2024", "May 2024", "3 May 2024", "May 3, 2024", "03/05/2024", "5/30/2024", "30.5.2024", "2024-05-03", "29 February 2024", "spring 2019", `1 January ${thisYear}`, String(thisYear), String(thisYear - 99), ""])("takes a day as people write it: %s", (boughtOn) => expect(wrong({ boughtOn })).toEqual({}));
+  it.each([[`${thisYear + 1}`, /not come yet/], [`3 May ${thisYear + 1}`, /not come yet/], [`${thisYear + 2}-01-01`, /not come yet/], ["30 February 2024", /no such day/], ["31/31/2024", /no such day/], ["2024-13-40", /no such day/], ["1/2/3 2024", /no such day/], ["yesterday", /year in four figures/], ["May 24", /year in four figures/], ["2023 or 2024", /year in four figures/], [String(thisYear - 101), /look at the year/]] as const)("says what is wrong with %s", (boughtOn, says) => expect(wrong({ boughtOn })).toEqual({ boughtOn: expect.stringMatching(says) as string }));
+  it("takes no name of spaces, of what cannot be seen or of signs alone", () => {
+    for (const sellerName of ["", "   ", "\u200b\u200b", "???"]) expect(wrong({ sellerName })).toEqual({ sellerName: "Write whom the letter is to." });
+    for (const sellerName of ["7", "Łukasz", "ليلى"]) expect(wrong({ sellerName })).toEqual({});
+  });
+  it("says of every other field what is wrong with it", () => {
+    expect(wrong({ clientAddress: "–", sellerAddress: "...", invoice: "#", saidWords: "12 %", labelWords: "🙂" })).toEqual({
+      clientAddress: expect.stringMatching(/letters or figures/) as string, sellerAddress: expect.stringMatching(/letters or figures/) as string, invoice: expect.stringMatching(/letters or figures/) as string,
+      saidWords: expect.stringMatching(/word for word/) as string, labelWords: expect.stringMatching(/word for word/) as string,
+    });
   });
 });
 
