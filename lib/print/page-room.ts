@@ -12,12 +12,18 @@ const WHOLE = { list: 130, table: 250 } as const;
 const listHeight = (pdf: Pdf, items: readonly string[]): number =>
   items.reduce((sum, item) => sum + textHeight(pdf, item, { width: pdf.page.width - 2 * MARGIN - LIST_INDENT }) + BELOW.entry, 0);
 
-/** Whether nothing but text stands between here and a signature: the close of a letter or a report. */
-const closes = (blocks: readonly Block[]): boolean => blocks.find((b) => b.kind !== "paragraph" && b.kind !== "small")?.kind === "signature";
+/** So many paragraphs may lead to a table; more are a text by itself. By eye. */
+const MOST_LEADING = 3;
+
+/** Whether nothing but text stands between here and a signature, the close of a letter or a report, or nothing but a few paragraphs between here and the table they lead to. */
+function leadsOn(blocks: readonly Block[]): boolean {
+  const at = blocks.findIndex((b) => b.kind !== "paragraph" && b.kind !== "small");
+  return blocks[at]?.kind === "signature" || (blocks[at]?.kind === "table" && at < MOST_LEADING);
+}
 
 /**
  * How much of a page the first of these blocks asks for, so that nothing is torn that belongs together: a heading from what
- * it heads, a short list or table in itself, a drawing from the list that explains it, a table from its small print, the
+ * it heads and what leads to a table from its head, a short list or table in itself, a drawing from the list that explains it, a table from its small print, the
  * close of a letter from its signature.
  */
 export function roomFor(pdf: Pdf, blocks: readonly Block[]): number {
@@ -28,7 +34,7 @@ export function roomFor(pdf: Pdf, blocks: readonly Block[]): number {
     case "heading": return HEADING.above + textHeight(pdf, block.text, { weight: "bold", size: HEADING.sizes[block.level] }) + HEADING.below + roomFor(pdf, rest);
     case "paragraph": case "small": {
       const own = textHeight(pdf, block.text, { size: block.kind === "small" ? SMALL : BODY });
-      return closes(rest) ? own + BELOW.paragraph + roomFor(pdf, rest) : Math.min(own, MOST_OF_TEXT);
+      return leadsOn(rest) ? own + BELOW.paragraph + roomFor(pdf, rest) : Math.min(own, MOST_OF_TEXT);
     }
     case "list": {
       const whole = listHeight(pdf, block.items);

@@ -39,6 +39,10 @@ describe.skipIf(!has("pdftotext"))("the end of a page (poppler)", { timeout: 120
   };
   it("never stands between a heading and what it heads, nor inside a short table or before its small print", () =>
     together([heading("Headed"), { kind: "table", caption: "Short", head: ["A", "B"], rows: rows(7) }, { kind: "small", text: "The small print." }], "Headed", "The small print."));
+  it("never stands between what leads to a table and the table, be it several paragraphs or a table that is parted", async () => {
+    await together([heading("Headed"), { kind: "paragraph", text: "The label says viscose." }, { kind: "paragraph", text: "A laboratory says so too." }, { kind: "table", caption: "Short", head: ["A", "B"], rows: rows(3) }], "Headed", "Row 2");
+    await together([heading("Headed"), { kind: "paragraph", text: "What was weighed." }, { kind: "table", caption: "Long", head: ["A", "B"], rows: rows(40) }], "Headed", "Row 0");
+  });
   it("never stands between a drawing, its heading and the list that explains it", () =>
     together([heading("Headed"), plan, { kind: "list", items: ["Remains.", "New edges.", "The cost."] }], "Headed", "The cost."));
   it("never leaves a signature alone", () =>
