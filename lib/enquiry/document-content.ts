@@ -1,15 +1,15 @@
 import "server-only";
-import type { BenchTest, Client, Inspection, Photo, ThirdParty } from "../store/database";
+import type { BenchTest, Client, Inspection, ThirdParty } from "../store/database";
 import type { PrintedDocument } from "../reply/documents/blocks";
 import { viscoseCareCard } from "../reply/documents/care-card";
-import { conditionReport } from "../reply/documents/condition-report";
+import { conditionReport, type Reported } from "../reply/documents/condition-report";
 import { cutDownPlan } from "../reply/documents/cut-down-plan";
 import { letterToSeller, type Tested } from "../reply/documents/letter-to-seller";
-import { chanceOfViscose, type DocumentKind } from "../reply/documents/offered";
+import { viscoseWord, type DocumentKind } from "../reply/documents/offered";
 import { rugWordsOf } from "../reply/describe";
 import { labelTextOf } from "../reply/facts";
 import { plain } from "../reply/rug-title";
-import { likelihood } from "../reply/phrases";
+import { chanceWord } from "../reply/phrases";
 import type { RugAnswers } from "../trade/questions";
 import type { Assessment } from "../triage/assessment";
 import { cutDownCost } from "../triage/money";
@@ -23,7 +23,9 @@ import { reportFields, sellerLetterFields } from "./document-forms";
 import type { PlanMarks } from "./mark-schema";
 import { measurePlan } from "./measured-plan";
 import { photoView, rugColours } from "./photo-view";
+import { asReported, type ReportedPhoto } from "./reported-photo";
 import { isSampleId, SAMPLES } from "./samples";
+import type { LaboratoryReport } from "./weighings-schema";
 import { dayAndHour, longDay } from "./workshop-day";
 
 /** What a document of a rug is written from, as it stands now. */
@@ -32,7 +34,7 @@ export interface DocumentFacts {
   client: Pick<Client, "name">;
   parties: readonly Pick<ThirdParty, "kind" | "name" | "reference">[];
   answers: RugAnswers;
-  photos: readonly Photo[];
+  photos: readonly ReportedPhoto[];
   assessment: Assessment;
   /** Those that were not withdrawn, oldest first. */
   tests: readonly BenchTest[];
@@ -51,23 +53,24 @@ const rugOf = ({ answers, photos, settings }: DocumentFacts) => rugWordsOf({ ans
 const headOf = ({ name, address, town, telephone, email }: WorkshopSettings) =>
   ({ name, lines: [address || town, telephone, email].filter((line) => line !== "") });
 
-/** The blocks of one kind of document. `filled` is what its form holds. */
-export function documentContent(kind: DocumentKind, facts: DocumentFacts, filled: object): PrintedDocument {
+/** The blocks of one kind of document. `filled` is what its form holds, `madeBy` who makes it. */
+export function documentContent(kind: DocumentKind, facts: DocumentFacts, filled: object, madeBy: string): PrintedDocument {
   switch (kind) {
-    case "condition-report": return report(facts, reportFields.parse(filled));
+    case "condition-report": return report(facts, reportFields.parse(filled), madeBy);
     case "letter-to-seller": return sellerLetter(facts, sellerLetterFields.parse(filled));
-    case "care-card": return viscoseCareCard({ locale: facts.settings.locale, rug: rugOf(facts), likely: likelihood(chanceOfViscose(facts.assessment), wordsIn(facts.settings.locale)), workshop: { ...headOf(facts.settings), telephone: facts.settings.telephone } });
+    case "care-card": return viscoseCareCard({ reference: facts.reference, locale: facts.settings.locale, rug: rugOf(facts), likely: chanceWord(viscoseWord(facts.assessment), wordsIn(facts.settings.locale)), workshop: { ...headOf(facts.settings), telephone: facts.settings.telephone } });
     case "cut-down-plan": return cutDown(facts);
   }
 }
 
-function report(f: DocumentFacts, { theirReference }: { theirReference: string }): PrintedDocument {
+function report(f: DocumentFacts, { theirReference }: { theirReference: string }, madeBy: string): PrintedDocument {
   const { inspection: seen, settings } = f;
   return conditionReport({
     reference: f.reference, theirReference: theirReference || null, client: f.client.name, rug: capital(rugOf(f)), account: f.answers.story ?? null, assessment: f.assessment,
-    photos: f.photos.map((p) => ({ id: p.id, shows: wordsIn(settings.locale).table(`photo.${photoView(p).kind}.ask`), takenOn: p.takenAt && dayOf(f, p.takenAt) })),
+    photos: f.photos.map((p) => ({ id: p.id, shows: wordsIn(settings.locale).table(`photo.${photoView(p).kind}.ask`), takenOn: p.takenAt && dayOf(f, p.takenAt), ...asReported(p) })),
+    reports: f.tests.flatMap((t) => reportedOf(t, f)),
     inspection: seen && { by: seen.by, on: longDay(seen.day, settings.locale), found: seen.found, isBeyondRepair: seen.isBeyondRepair },
-    workshop: headOf(settings), today: dayOf(f, f.now), judgedOn: longDay(f.assessment.asOf.slice(0, 10), settings.locale), figures: settings,
+    workshop: headOf(settings), madeBy, today: dayOf(f, f.now), judgedOn: longDay(f.assessment.asOf.slice(0, 10), settings.locale), figures: settings,
   });
 }
 
@@ -87,6 +90,7 @@ function cutDown(f: DocumentFacts): PrintedDocument {
   const { prices, currency } = f.settings;
   const cost = (bindingM: number) => (f.answers.age === "antique" ? null : { range: cutDownCost({ widthCm, lengthCm }, prices, bindingM), currency });
   return cutDownPlan({
+    reference: f.reference,
     rug: rugOf(f), size: { widthCm, lengthCm }, photoTop, damaged: places.map((p) => p.outline), isTufted: f.answers.back === "cloth", workshop: headOf(f.settings), figures: f.settings,
     ways: [...ways].sort((a, b) => Number(b.kind === chosen?.kind) - Number(a.kind === chosen?.kind)).map((w) => ({ kind: w.kind, pieces: w.pieces, shareKept: w.shareKept, bindingM: w.bindingM, cost: cost(w.bindingM) })),
   });
@@ -99,11 +103,19 @@ const isOfThePile = ({ test, yarn }: BenchTest): boolean => isSampleId(yarn) && 
 function testedOf(row: BenchTest, f: DocumentFacts): Tested[] {
   const report = reportIn(row);
   const words = wordsIn(f.settings.locale);
-  if (report) return [{ by: report.laboratory, on: longDay(report.reportedOn, f.settings.locale), found: sayReport(report, words).at(-1)?.says ?? "", kind: "laboratory" }];
+  if (report) return [{ by: report.laboratory, on: longDay(report.reportedOn, f.settings.locale), found: foundBy(report, f), kind: "laboratory" }];
   if (!isTestId(row.test)) return [];
   const seen = sayReadings(row.test, readingsIn(row), words).map((r) => r.says.charAt(0).toLowerCase() + r.says.slice(1));
   return seen.length > 0 ? [{ by: f.settings.name, on: dayOf(f, row.at), found: [words.table(`test.${row.test}`), ...seen].join(", "), kind: "bench" }] : [];
 }
+
+/** A laboratory's report as a condition report tells it. */
+function reportedOf(row: BenchTest, f: DocumentFacts): Reported[] {
+  const report = reportIn(row);
+  if (!report || !isSampleId(row.yarn)) return [];
+  return [{ by: report.laboratory, on: longDay(report.reportedOn, f.settings.locale), reference: report.reference || null, part: SAMPLES[row.yarn].of.part, found: foundBy(report, f) }];
+}
+const foundBy = (report: LaboratoryReport, f: DocumentFacts): string => sayReport(report, wordsIn(f.settings.locale)).at(-1)?.says ?? "";
 
 /** What stands in a document's form at first: what the enquiry knows already. */
 export function filledAtFirst(kind: DocumentKind, f: Pick<DocumentFacts, "answers" | "assessment" | "parties" | "settings">): Record<string, string> {

@@ -11,7 +11,7 @@ export const STANDING_INSPECTIONS = { where: { withdrawnAt: null }, orderBy: NEW
 const PARTS = {
   enquiry: { select: { reference: true, client: { select: { name: true } }, parties: true } },
   answers: true,
-  photos: { orderBy: { position: "asc" }, include: { measurements: { where: { withdrawnAt: null } } } },
+  photos: { orderBy: { position: "asc" }, include: { measurements: { where: { withdrawnAt: null }, orderBy: OLDEST_FIRST.at }, label: true } },
   assessments: { orderBy: NEWEST_FIRST.createdAt, take: 1 },
   benchTests: { where: { withdrawnAt: null }, orderBy: OLDEST_FIRST.at },
   inspections: { ...STANDING_INSPECTIONS, take: 1 },

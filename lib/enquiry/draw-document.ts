@@ -11,7 +11,7 @@ export const photosIn = ({ blocks }: PrintedDocument): string[] => blocks.flatMa
 /** A document as a file, with its photos as they lie here now. The same blocks, photos and time give the same bytes. */
 export async function drawDocument(content: PrintedDocument, createdAt: Date): Promise<Buffer> {
   const photos = new Map<string, Buffer | null>();
-  for (const id of photosIn(content)) photos.set(id, await forPrint(photoPath(id, "1600")));
+  for (const b of content.blocks) if (b.kind === "photo") photos.set(b.photoId, await forPrint(photoPath(b.photoId, "1600"), b.quarters));
   return drawPdf(content, { photo: (id) => photos.get(id) ?? null, createdAt });
 }
 

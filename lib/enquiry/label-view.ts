@@ -13,6 +13,9 @@ type SettledState = (typeof SETTLED_STATES)[number];
 /** A person agreed on the words. */
 export const isSettled = (state: string): state is SettledState => SETTLED_STATES.some((s) => s === state);
 
+/** Words were read, whatever people made of them since: it is known how the label lies. */
+export const isRead = (state: LabelState): boolean => isSettled(state) || state === "read" || state === "unsure";
+
 /** `unsure`: the reader may be wrong; `isFibre`: it names one. */
 export interface LabelWord { text: string; unsure: boolean; isFibre: boolean }
 

@@ -5,6 +5,7 @@ import { database } from "../store/database";
 import { newRowId } from "../store/row-order";
 import { audit } from "./audit";
 import { authorise, NOT_THERE } from "./authorise";
+import { boxedOf, willBeBoxed } from "./boxed";
 import { ok, refuse, type Caller, type Result } from "./caller";
 import { documentContent } from "./document-content";
 import { documentFacts } from "./document-facts";
@@ -13,13 +14,20 @@ import { drawDocument, fileParts, photosIn, sha256Of } from "./draw-document";
 import { inOneStepOfMany } from "./one-step";
 import { toJson } from "./to-json";
 
-export interface DocumentToMake { enquiryId: string; rugId: string; kind: DocumentKind; filled: object }
+export interface DocumentToMake {
+  enquiryId: string;
+  rugId: string;
+  kind: DocumentKind;
+  filled: object;
+  /** Whether it is made where some of its characters can only be drawn as boxes. */
+  mayBox?: boolean | undefined;
+}
 
 /**
  * Makes a document from what is known now and keeps it as it was made, text and file. What was made before stays as it is; the
  * same document asked for twice is made once.
  */
-export async function makeDocument(caller: Caller, { enquiryId, rugId, kind, filled }: DocumentToMake, now: Date): Promise<Result<{ documentId: string }>> {
+export async function makeDocument(caller: Caller, { enquiryId, rugId, kind, filled, mayBox = false }: DocumentToMake, now: Date): Promise<Result<{ documentId: string }>> {
   const no = authorise(caller, "make-document");
   if (no || caller.kind !== "staff") return no ?? NOT_THERE;
   const fields = DOCUMENT_FIELDS[kind].safeParse(filled);
@@ -27,7 +35,10 @@ export async function makeDocument(caller: Caller, { enquiryId, rugId, kind, fil
   const facts = await documentFacts({ enquiryId, rugId }, now);
   if (!facts) return NOT_THERE;
   if (!documentsOffered(facts).includes(kind)) return refuse("invalid", `No ${DOCUMENTS[kind].name.toLowerCase()} is made for this rug: it does not fit what is known of it.`);
-  const content = documentContent(kind, facts, fields.data);
+  const written = documentContent(kind, facts, fields.data, caller.name);
+  const boxed = boxedOf(written);
+  if (boxed.length > 0 && !mayBox) return refuse("invalid", "Please look at this once more.", { mayBox: `${willBeBoxed(boxed) ?? ""} Write them in other letters, or say that they may.` });
+  const content = boxed.length > 0 ? { ...written, boxed } : written;
   const same = await madeAlready({ rugId, kind, content });
   if (same) return ok({ documentId: same });
   const pdf = await drawDocument(content, now);

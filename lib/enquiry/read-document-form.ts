@@ -1,11 +1,15 @@
 import "server-only";
+import * as z from "zod/mini";
 import type { DocumentKind } from "../reply/documents/offered";
 import { documentsOffered } from "../reply/documents/offered";
 import { rugTitleOf } from "../reply/describe";
+import { database } from "../store/database";
 import { authorise, NOT_THERE } from "./authorise";
+import { boxedInWords, boxedOf, willBeBoxed } from "./boxed";
 import { ok, type Caller, type Result } from "./caller";
-import { filledAtFirst } from "./document-content";
+import { documentContent, filledAtFirst, type DocumentFacts } from "./document-content";
 import { documentFacts } from "./document-facts";
+import { DOCUMENT_FIELDS } from "./document-forms";
 import { rugColours } from "./photo-view";
 
 export interface DocumentFormView {
@@ -15,6 +19,25 @@ export interface DocumentFormView {
   filled: Record<string, string>;
   /** Who inspected the rug last, in a sentence; null where nobody did. */
   inspection: string | null;
+  /** Which characters of what is known and filled in no typeface has, in a sentence; null where all can be drawn. */
+  boxed: string | null;
+}
+
+const filledSchema = z.record(z.string(), z.string());
+
+/** What stands in the form: what the last version was made with, else what the enquiry knows. */
+async function filledIn(kind: DocumentKind, rugId: string, facts: DocumentFacts): Promise<Record<string, string>> {
+  const last = await database().document.findFirst({ where: { rugId, kind }, orderBy: { version: "desc" }, select: { filled: true } });
+  const first = filledAtFirst(kind, facts);
+  if (!last) return first;
+  const kept = filledSchema.safeParse(last.filled);
+  return kept.success ? { ...first, ...kept.data } : first;
+}
+
+/** As far as the form can be written out: while something in it is still wanting, its own words and the client's name. */
+function boxedSoFar(kind: DocumentKind, facts: DocumentFacts, { filled, by }: { filled: Record<string, string>; by: string }): string[] {
+  const fields = DOCUMENT_FIELDS[kind].safeParse(filled);
+  return fields.success ? boxedOf(documentContent(kind, facts, fields.data, by)) : boxedInWords([facts.client.name, ...Object.values(filled)]);
 }
 
 /** What the form of a document begins with; `kind` null for the form of an inspection. */
@@ -24,8 +47,10 @@ export async function readDocumentForm(caller: Caller, { enquiryId, rugId, kind 
   const facts = await documentFacts({ enquiryId, rugId }, now);
   if (!facts || (kind && !documentsOffered(facts).includes(kind))) return NOT_THERE;
   const { reference, answers, photos, inspection } = facts;
+  const filled = kind ? await filledIn(kind, rugId, facts) : {};
   return ok({
-    reference, rug: rugTitleOf({ answers, colours: rugColours(photos) }), filled: kind ? filledAtFirst(kind, facts) : {},
+    reference, rug: rugTitleOf({ answers, colours: rugColours(photos) }), filled,
+    boxed: kind && willBeBoxed(boxedSoFar(kind, facts, { filled, by: caller.kind === "staff" ? caller.name : "" })),
     inspection: inspection && `It goes by the inspection of ${inspection.by}.`,
   });
 }

@@ -3,6 +3,7 @@ import type { PrintedDocument } from "../reply/documents/blocks";
 import { forbids } from "../staff/deeds";
 import { database } from "../store/database";
 import { authorise, NOT_THERE } from "./authorise";
+import { wasBoxed } from "./boxed";
 import { ok, type Caller, type Result } from "./caller";
 import { DOCUMENT_PARTS, documentView } from "./document-view";
 import { isWaitingForUs } from "./states";
@@ -14,6 +15,8 @@ const ENQUIRY = { select: { reference: true, state: true, draft: { select: { id:
 /** A made document, to be read at the desk. `newerId`: the newest version, where this is not it. */
 export async function readDocument(caller: Caller, { enquiryId, documentId }: { enquiryId: string; documentId: string }): Promise<Result<{
   document: DocumentView; content: PrintedDocument; reference: string; newerId: string | null; mayEnclose: boolean;
+  /** Which characters stand as boxes in its file, in a sentence; null where none do. */
+  boxed: string | null;
 }>> {
   const no = authorise(caller, "read-desk");
   if (no) return no;
@@ -22,7 +25,8 @@ export async function readDocument(caller: Caller, { enquiryId, documentId }: { 
   const { reference, state, draft } = row.enquiry;
   const newer = await database().document.findFirst({ where: { rugId: row.rugId, kind: row.kind, version: { gt: row.version } }, orderBy: { version: "desc" }, select: { id: true } });
   const isOpen = isWaitingForUs(state) && draft !== null && draft.approvedNumber !== draft.number;
+  const content = contentOf(row.content);
   return ok({
-    document: documentView(row, draft?.id ?? null), content: contentOf(row.content), reference, newerId: newer?.id ?? null, mayEnclose: isOpen && forbids(caller, "edit-draft") === null,
+    document: documentView(row, draft?.id ?? null), content, boxed: wasBoxed(content.boxed ?? []), reference, newerId: newer?.id ?? null, mayEnclose: isOpen && forbids(caller, "edit-draft") === null,
   });
 }

@@ -1,6 +1,7 @@
 import "server-only";
 import type { Block, PlanSide } from "../reply/documents/blocks";
 import type { Words } from "../words/words";
+import { drawMarks } from "./draw-marks";
 import { inFont } from "./fonts";
 import { BELOW, GRAPHITE, keepTogether, KEPT, LOST, MARGIN, say, SLATE, SMALL, textHeight, type Pdf, type Structure } from "./pen";
 
@@ -63,9 +64,9 @@ function drawRow(pdf: Pdf, root: Structure, row: readonly (Photo & { bytes: Buff
   keepTogether(pdf, height + CAPTION_ROOM);
   const top = pdf.y;
   let [left, bottom] = [MARGIN, top];
-  for (const { alternative, caption, bytes, shape } of shaped) {
+  for (const { alternative, caption, bytes, shape, marks } of shaped) {
     const at: Place = { left, top, width: shape * height, height };
-    figure(pdf, root, { alternative, at, draw: () => { pdf.image(bytes, at.left, top, { width: at.width, height }); } });
+    figure(pdf, root, { alternative, at, draw: () => { pdf.image(bytes, at.left, top, { width: at.width, height }); drawMarks(pdf, marks ?? [], at); } });
     pdf.y = top + height + 6;
     say(pdf, root, "Caption", caption, { size: SMALL, colour: SLATE, gap: 10, x: at.left, width: at.width });
     bottom = Math.max(bottom, pdf.y);

@@ -31,7 +31,7 @@ export async function drawPdf(document: PrintedDocument, { photo, createdAt }: {
   const root = pdf.struct("Document");
   pdf.addStructure(root);
   drawHead(pdf, root, document);
-  const parts = [{ title: document.title, from: 0 }];
+  const parts = [{ title: [document.title, document.reference].filter(Boolean).join(" · "), from: 0 }];
   for (let i = 0; i < document.blocks.length; i += 1) {
     const block = document.blocks[i] as Block;
     if (block.kind === "photo") {
@@ -60,9 +60,9 @@ function photosFrom(blocks: readonly Block[], from: number): Extract<Block, { ki
   return photos;
 }
 
-function drawHead(pdf: Pdf, root: Structure, { head, title, blocks }: PrintedDocument): void {
+function drawHead(pdf: Pdf, root: Structure, { head, title, reference, blocks }: PrintedDocument): void {
   if (head) {
-    say(pdf, root, "P", [head.name, ...head.lines].join(" · "), { size: SMALL, colour: SLATE, gap: 4 });
+    say(pdf, root, "P", [head.name, ...head.lines, ...(reference ? [reference] : [])].join(" · "), { size: SMALL, colour: SLATE, gap: 4 });
     artifact(pdf, () => { pdf.moveTo(MARGIN, pdf.y).lineTo(pdf.page.width - MARGIN, pdf.y).lineWidth(0.6).strokeColor(LINE).stroke(); });
     pdf.y += 16;
   }

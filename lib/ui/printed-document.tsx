@@ -1,12 +1,13 @@
 import type { Block, PrintedDocument } from "../reply/documents/blocks";
+import { MarkedPhoto } from "./marked-photo";
 import { PieceSizes, planBox, PlanSides } from "./plan-sides";
 import css from "./printed-document.module.css";
 
 /** A printed document as a page: the same blocks, in the same order, as its file is drawn from. */
-export function PrintedSheet({ document: { title, head, blocks, language } }: { document: PrintedDocument }) {
+export function PrintedSheet({ document: { title, head, blocks, language, reference } }: { document: PrintedDocument }) {
   return (
     <article className={css.sheet} lang={language} aria-label={title}>
-      {head && <p className={css.head}>{[head.name, ...head.lines].join(" · ")}</p>}
+      {head && <p className={css.head}>{[head.name, ...head.lines, ...(reference ? [reference] : [])].join(" · ")}</p>}
       {!blocks.some((b) => b.kind === "title") && <h2 className={css.title}>{title}</h2>}
       {runsOf(blocks).map((run, i) => (Array.isArray(run) ? <Photos key={i} photos={run} /> : <Part key={i} block={run} />))}
     </article>
@@ -31,7 +32,7 @@ function runsOf(blocks: readonly Block[]): (Photo[] | Exclude<Block, Photo>)[] {
 function Photos({ photos }: { photos: readonly Photo[] }) {
   return (
     <div className={css.photos}>
-      {photos.map((p, i) => <figure key={i}><img src={`/photos/${p.photoId}/1600`} alt={p.alternative} loading="lazy" /><figcaption>{p.caption}</figcaption></figure>)}
+      {photos.map((p, i) => <figure key={i}>{p.shape ? <MarkedPhoto photo={p} shape={p.shape} /> : <img src={`/photos/${p.photoId}/1600`} alt={p.alternative} loading="lazy" />}<figcaption>{p.caption}</figcaption></figure>)}
     </div>
   );
 }

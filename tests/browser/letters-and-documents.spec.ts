@@ -235,7 +235,44 @@ test("Staff make a care card that says how sure we are, and take it out of the l
   await expect(page.getByRole("region", { name: "The letter" }).getByRole("link", { name: /^Living with/ })).toHaveCount(0);
 });
 
-test("Staff plan where a rug that came by e-mail is cut, and make the plan a document with its cost", async ({ person }) => {
+test("Staff who write nonsense into the letter to the seller are told what is wrong with it, lose nothing, and find it all when they make it anew", async ({ person }, info) => {
+  const page = await person({ storageState: owner });
+  await takesAnEnquiryIn(page, "Corin Vasey", "Silk");
+  await opensForm(page, "Letter to the seller");
+  const fields = { "The client’s address": "4 Quay Street", "The seller’s name": "   ", "Bought on": "3 May 2199", "Price paid": "-5", "Number of the invoice": "K-77" };
+  for (const [label, value] of Object.entries(fields)) await page.getByLabel(label, { exact: true }).fill(value);
+  await page.getByRole("button", { name: "Make it" }).click();
+  const wrong = page.getByRole("alert", { name: "Please look at this once more" });
+  for (const sentence of ["Write whom the letter is to.", "That day has not come yet: please look at it once more.", "Write what was paid as a sum above nothing, such as “€1,200”, or leave it empty."]) await expect(wrong).toContainText(sentence);
+  for (const [label, value] of Object.entries(fields)) await expect(page.getByLabel(label, { exact: true })).toHaveValue(value);
+  await looksRight(page);
+  await page.screenshot({ path: info.outputPath("seller-form-1280.png"), fullPage: true });
+  const right = { "The seller’s name": "Kestrel Floors", "Bought on": "3 May 2024", "Price paid": "€1,200" };
+  for (const [label, value] of Object.entries(right)) await page.getByLabel(label, { exact: true }).fill(value);
+  await page.getByRole("button", { name: "Make it" }).click();
+  await expect(page.getByRole("article", { name: /^The fibre of/ })).toContainText("from you on 3 May 2024 for €1,200 (invoice K-77).");
+  await page.getByRole("link", { name: "Make it anew" }).click();
+  for (const [label, value] of Object.entries({ ...fields, ...right })) await expect(page.getByLabel(label, { exact: true })).toHaveValue(value);
+});
+
+test("Staff read which letters of a client’s name can only print as boxes before they make a document of it, and afterwards", async ({ person }, info) => {
+  const page = await person({ storageState: owner });
+  await takesIn(page, { name: "王小明", email: "xiaoming@example.org", label: "100 % viscose" }, desk);
+  await opensForm(page, "Condition report");
+  await expect(page.getByRole("main")).toContainText("王, 小 and 明 are in none of our typefaces and will print as empty boxes (◻).");
+  await page.getByRole("button", { name: "Make it" }).click();
+  await expect(page.getByRole("alert", { name: "Please look at this once more" })).toContainText("Write them in other letters, or say that they may.");
+  await looksRight(page);
+  await page.screenshot({ path: info.outputPath("boxes-form-1280.png"), fullPage: true });
+  await page.getByRole("checkbox", { name: "They may print as empty boxes" }).check();
+  await page.getByRole("button", { name: "Make it" }).click();
+  await expect(page.getByRole("article", { name: /^Condition report/ })).toContainText("owned by 王小明");
+  await expect(page.getByRole("main")).toContainText("王, 小 and 明 are in none of our typefaces and printed as empty boxes (◻).");
+  await looksRight(page);
+  await page.screenshot({ path: info.outputPath("boxes-made-1280.png"), fullPage: true });
+});
+
+test("Staff plan where a rug that came by e-mail is cut, and make the plan a document with its cost", async ({ person }, info) => {
   const page = await person({ storageState: owner });
   const photo = await drawRug({ seed: 5, weave: "knotted", colours: ["#7d2e38", "#d8c7b0", "#2f3a4a"], kind: "whole" }, 900, 675);
   await page.goto(`${desk.url}/desk/post`);
@@ -267,6 +304,14 @@ test("Staff plan where a rug that came by e-mail is cut, and make the plan a doc
   await expect(plan).toContainText(/Cost: about \S+[\d,]+, confirmed when we have seen it\./);
   await expect(plan).toContainText("Cutting cannot be undone.");
   await looksRight(page);
+  await page.getByRole("link", { name: "Back to the enquiry" }).click();
+  await opensForm(page, "Condition report");
+  await page.getByRole("button", { name: "Make it" }).click();
+  const report = page.getByRole("article", { name: /^Condition report/ });
+  await expect(report.getByRole("img", { name: /^Photo 1: .* Marked in it: the edges of the rug \(1\) and a damaged place \(2\)\.$/ })).toBeVisible();
+  await expect(report).toContainText(/In photo 1, as the workshop marked it, the damage \(2\) takes about/);
+  await looksRight(page);
+  await page.screenshot({ path: info.outputPath("marked-report-1280.png"), fullPage: true });
 });
 
 test("A client whose rug is wet finds first aid on their page before our answer, and after it", async ({ person }) => {

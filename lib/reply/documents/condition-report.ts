@@ -1,15 +1,14 @@
 import type { Assessment } from "../../triage/assessment";
 import type { FibreId } from "../../trade/fibres";
-import { comparedBy } from "../../trade/compared";
 import { methodWhyIn, notStatedIn } from "../../words/judged";
-import { decimal, DOUBT_FIGURES, smallArea, type Figures } from "../../words/measures";
+import type { Figures } from "../../words/measures";
 import { wordsIn, type Words } from "../../words/words";
 import { moneyPhrase, yearsPhrase } from "../phrases";
 import { heading, list, paragraph, small, type Block, type PrintedDocument } from "./blocks";
+import { fieldsOf, seenBlocks, type Inspection, type Measured, type ReportPhoto } from "./report-seen";
 
-/** A named person's own inspection; without one a report is provisional. */
-export interface Inspection { readonly by: string; readonly on: string; readonly found: string; readonly isBeyondRepair: boolean }
-export interface ReportPhoto { readonly id: string; readonly shows: string; readonly takenOn: string | null }
+/** A laboratory's report as it is told; `part`: what its sample was taken from. */
+export interface Reported { readonly by: string; readonly on: string; readonly reference: string | null; readonly part: "pile" | "ground" | "fringe"; readonly found: string }
 export interface ConditionReport {
   readonly reference: string;
   /** The insurer's own reference, quoted; null where none was given. */
@@ -20,7 +19,11 @@ export interface ConditionReport {
   readonly account: string | null;
   readonly assessment: Assessment;
   readonly photos: readonly ReportPhoto[];
+  /** Those that count, oldest first. */
+  readonly reports: readonly Reported[];
   readonly inspection: Inspection | null;
+  /** Who of the workshop makes it out. */
+  readonly madeBy: string;
   readonly workshop: { readonly name: string; readonly lines: readonly string[] };
   readonly today: string;
   /** The day that ages were counted to, written out. */
@@ -43,15 +46,17 @@ export function conditionReport(r: ConditionReport): PrintedDocument {
     title: say("report.title", { reference: r.reference }), language: r.figures.locale, head: r.workshop,
     blocks: [
       paragraph([say("report.of", { rug: r.rug, client: r.client, day: r.today }), ...(r.theirReference ? [say("report.their-reference", { reference: r.theirReference })] : [])].join(" ")),
-      paragraph(r.inspection ? say("report.inspected", { by: r.inspection.by, day: r.inspection.on }) : say("report.provisional")),
+      paragraph(r.inspection ? say("report.inspected", { by: r.inspection.by, day: r.inspection.on }) : say("report.provisional", { evidence: evidenceOf(r.assessment) })),
       heading(say("report.told")),
       paragraph(r.account ? say("report.quoted", { account: r.account }) : say("report.no-account")),
       heading(say("report.seen")),
       ...seenBlocks(r, words),
       heading(say("report.fibres")),
       ...labelBlocks(r.assessment, words),
+      ...r.reports.map(({ by, on, reference, part, found }) => paragraph(say("report.laboratory", { by, day: on, referenced: reference ? "yes" : "no", reference: reference ?? "", part, found }))),
       fibreTable(r.assessment, words),
       heading(say("report.causes")),
+      ...shadingBlocks(r.assessment, words),
       ...causeBlocks(r.assessment, words),
       heading(say("report.considered")),
       {
@@ -66,7 +71,8 @@ export function conditionReport(r: ConditionReport): PrintedDocument {
       paragraph(say("report.no-cover")),
       paragraph(say("report.interest", { workshop: r.workshop.name })),
       small(say("report.model", { version: r.assessment.modelVersion, day: r.judgedOn })),
-      { kind: "signature", lines: ["", r.inspection?.by ?? r.workshop.name] },
+      ...(r.inspection ? [] : [paragraph(say("report.made-out", { by: r.madeBy, workshop: r.workshop.name }))]),
+      { kind: "signature", lines: r.inspection ? ["", r.inspection.by] : ["", r.madeBy, r.workshop.name] },
     ],
   };
 }
@@ -80,45 +86,6 @@ const inHundred = (p: number, { say }: Words) => say("print.in-hundred", { n: hu
 const rangeInHundred = ({ low, high }: { low: number; high: number }, words: Words) =>
   hundredths(low) === hundredths(high) ? inHundred(low, words) : words.say("print.in-hundred-range", { low: hundredths(low), high: hundredths(high) });
 
-/** What an inspection found, what was measured, and the photos. */
-function seenBlocks({ inspection, assessment, photos, figures }: ConditionReport, words: Words): Block[] {
-  const { say } = words;
-  const measured = assessment.findings.filter((f) => f.what === "colour-change").map((f) => changeSentence(f, photos, words, figures));
-  const areas = assessment.findings.filter((f) => f.what === "damaged-area").map((f) => areaSentence(f, photos, words, figures));
-  const listed = [...measured, ...areas];
-  return [
-    ...(inspection ? [paragraph(inspection.found)] : []),
-    ...(measured.length > 0 ? [] : [paragraph(say("report.not-measured"))]),
-    ...(listed.length > 0 ? list(listed) : []),
-    ...photos.map(({ id, shows, takenOn }, at): Block => ({
-      kind: "photo", photoId: id, alternative: say("report.photo", { n: at + 1, shows }),
-      caption: takenOn ? say("report.photo-caption-day", { n: at + 1, shows, day: takenOn }) : say("report.photo-caption", { n: at + 1, shows }),
-    })),
-  ];
-}
-
-type Measured = Assessment["findings"][number];
-const fieldsOf = ({ value }: Measured) => (typeof value === "object" && !Array.isArray(value) ? value : {}) as Record<string, unknown>;
-
-/** In which of the report's photos something was marked, by its number, and by whom. */
-function markedIn({ from, strength }: Measured, photos: readonly ReportPhoto[]): { photo: string; by: "owner" | "workshop" } {
-  const at = photos.findIndex(({ id }) => from === `photo:${id}`);
-  return { photo: at < 0 ? "none" : String(at + 1), by: strength === "told" ? "owner" : "workshop" };
-}
-
-/** The area of the damage that was drawn on a photo, and its share of the rug. */
-function areaSentence(found: Measured, photos: readonly ReportPhoto[], { say }: Words, figures: Figures): string {
-  const { cm2, uncertainty, share } = fieldsOf(found);
-  return say("report.damaged", { ...markedIn(found, photos), area: smallArea(Number(cm2), figures), doubt: smallArea(Number(uncertainty), figures, DOUBT_FIGURES), percent: Math.round(100 * Number(share)) });
-}
-
-/** A measured change of colour with its standard uncertainty (ΔE00 of CIEDE2000, ISO/CIE 11664-6; JCGM 100). */
-function changeSentence(found: Measured, photos: readonly ReportPhoto[], words: Words, { locale }: Figures): string {
-  const { direction, deltaE, uncertainty } = fieldsOf(found);
-  const change = { ...markedIn(found, photos), compared: words.table(`compared.${comparedBy(direction)}`), deltaE: decimal(Number(deltaE), locale, 1) };
-  return Number(uncertainty) > 0 ? words.say("report.change-doubted", { ...change, doubt: decimal(Number(uncertainty), locale, 1) }) : words.say("report.change", change);
-}
-
 /** What a label names, and by whose reading; triage keeps its words with what they say. */
 function labelBlocks({ findings }: Assessment, { say }: Words): Block[] {
   const label = findings.find((f) => f.what === "label" && typeof fieldsOf(f)["text"] === "string" && fieldsOf(f)["text"] !== "");
@@ -126,15 +93,31 @@ function labelBlocks({ findings }: Assessment, { say }: Words): Block[] {
   return [paragraph(say("report.label", { source: label.strength === "label-photo" ? "photo" : "typed", words: String(fieldsOf(label)["text"]).replace(/\s+/gu, " ") }))];
 }
 
-function fibreTable({ fibres, findings }: Assessment, words: Words): Block {
+/** The best evidence of the fibre there is. */
+const evidenceOf = ({ findings }: Assessment): "laboratory" | "bench" | "told" => (["laboratory", "bench"] as const).find((strength) => findings.some((f) => f.strength === strength)) ?? "told";
+
+function fibreTable(assessment: Assessment, words: Words): Block {
   const { say } = words;
-  const evidence = (["laboratory", "bench"] as const).find((strength) => findings.some((f) => f.strength === strength)) ?? "told";
   return {
-    kind: "table", caption: say("report.fibre-caption", { evidence }), head: [say("report.fibre"), say("report.chance"), say("report.range")],
-    rows: fibres.filter((f) => f.probability >= NAMED_FROM).map((f) => [
+    kind: "table", caption: say("report.fibre-caption", { evidence: evidenceOf(assessment) }), head: [say("report.fibre"), say("report.chance"), say("report.range")],
+    rows: assessment.fibres.filter((f) => f.probability >= NAMED_FROM).map((f) => [
       sentence(words.table(`fibre.${f.fibre}.name`)), inHundred(f.probability, words), rangeInHundred(f, words),
     ]),
   };
+}
+
+/** Whether what the owner sees from one side only was told of, and whether beside it any change was told or measured. */
+function shadingIn({ findings }: Assessment): "none" | "beside-others" | "alone" {
+  const told = findings.filter((f) => f.what === "changes").flatMap((f) => f.value);
+  if (!told.includes("shaded")) return "none";
+  const isAlone = told.every((change) => change === "shaded") && !findings.some((f) => f.what === "colour-change" || f.what === "damaged-area");
+  return isAlone ? "alone" : "beside-others";
+}
+
+/** Pile that lies another way is no damage; where that is all, no damage is stated. */
+function shadingBlocks(assessment: Assessment, { say }: Words): Block[] {
+  const shading = shadingIn(assessment);
+  return shading === "none" ? [] : [paragraph([say("report.shading"), ...(shading === "alone" ? [say("report.shading-alone")] : [])].join(" "))];
 }
 
 function causeBlocks({ mechanisms }: Assessment, words: Words): Block[] {
@@ -152,7 +135,7 @@ function prospectBlocks({ assessment: a, inspection }: ConditionReport, words: W
   const instead = (why: string | undefined, else_: string) => (why === undefined ? else_ : notStatedIn(words, why));
   return [
     ...list([
-      a.improvement ? say("report.improvement", { low: Math.round(a.improvement.low), high: Math.round(a.improvement.high) }) : instead(a.why.improvement, say("report.no-improvement")),
+      shadingIn(a) === "alone" ? say("report.no-improvement-shading") : a.improvement ? say("report.improvement", { low: Math.round(a.improvement.low), high: Math.round(a.improvement.high) }) : instead(a.why.improvement, say("report.no-improvement")),
       ...(a.worse === null ? [] : [say("report.worse", { chance: inHundred(a.worse, words) })]),
       a.lifeYears ? say("report.life", { years: yearsPhrase(a.lifeYears, words) }) : instead(a.why.lifeYears, say("report.no-life")),
     ]),

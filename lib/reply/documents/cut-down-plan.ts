@@ -14,6 +14,7 @@ export interface CutWay {
   readonly cost: { readonly range: Range; readonly currency: string } | null;
 }
 export interface CutDownPlan {
+  readonly reference: string;
   /** Inside a sentence: "a grey rug, 200 × 300 cm". */
   readonly rug: string;
   readonly size: { readonly widthCm: number; readonly lengthCm: number };
@@ -36,7 +37,7 @@ export function cutDownPlan(p: CutDownPlan): PrintedDocument {
   const words = wordsIn(p.figures.locale);
   const { say } = words;
   return {
-    title: say("plan.title", { rug: p.rug }), language: p.figures.locale, head: p.workshop,
+    title: say("plan.title", { rug: p.rug }), language: p.figures.locale, head: p.workshop, reference: p.reference,
     blocks: [
       paragraph(say("plan.measures", { size: size(p.size.widthCm, p.size.lengthCm, p.figures) })),
       small(say("plan.drawings", { edge: p.photoTop })),

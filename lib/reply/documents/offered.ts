@@ -1,6 +1,8 @@
 import type { FibreId } from "../../trade/fibres";
 import type { RugAnswers } from "../../trade/questions";
 import type { Assessment } from "../../triage/assessment";
+import { wordsForChance } from "../../triage/words";
+import { cappedWord } from "../phrases";
 
 export const DOCUMENT_KINDS = ["condition-report", "letter-to-seller", "care-card", "cut-down-plan"] as const;
 export type DocumentKind = (typeof DOCUMENT_KINDS)[number];
@@ -20,6 +22,15 @@ const SOLD_WITH_SILK: readonly RugAnswers["sellerSaid"][] = ["silk", "wool-and-s
 
 /** The chance that there is any viscose in the pile, 0–1. */
 export const chanceOfViscose = ({ fibres }: Pick<Assessment, "fibres">): number => Math.min(1, fibres.filter((f) => WITH_VISCOSE.includes(f.fibre)).reduce((sum, f) => sum + f.probability, 0));
+
+/** How likely there is viscose in the pile, as the letter of the same assessment says it: the word of the leading fibre where that holds viscose, else of all such together. */
+export function viscoseWord({ fibres }: Pick<Assessment, "fibres">): string {
+  const [leading] = [...fibres].sort((a, b) => b.probability - a.probability);
+  if (leading && WITH_VISCOSE.includes(leading.fibre)) return cappedWord(leading.words);
+  const low = fibres.filter((f) => WITH_VISCOSE.includes(f.fibre)).reduce((sum, f) => sum + f.low, 0);
+  const probability = chanceOfViscose({ fibres });
+  return cappedWord(wordsForChance({ probability, low: Math.min(low, probability) }));
+}
 
 /** What can be made for a rug: a report of everything that was judged, the letter where silk was spoken of, the card for such a pile, the plan where a way of cutting was chosen. */
 export function documentsOffered({ answers, assessment, hasPlan }: { answers: RugAnswers; assessment: Assessment | null; hasPlan: boolean }): DocumentKind[] {

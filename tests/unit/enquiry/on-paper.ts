@@ -20,6 +20,7 @@ import { recordMeasurement } from "../../../lib/enquiry/record-measurement";
 import { secondReply } from "../../../lib/enquiry/second-reply";
 import { takeBackLetter } from "../../../lib/enquiry/take-back";
 import { withdrawInspection } from "../../../lib/enquiry/withdraw-inspection";
+import { withdrawMeasurement } from "../../../lib/enquiry/withdraw-measurement";
 import type { Block } from "../../../lib/reply/documents/blocks";
 import { database } from "../../../lib/store/database";
 import { OLDEST_FIRST } from "../../../lib/store/row-order";
@@ -34,10 +35,10 @@ const pia = () => staff("trainee", "Pia Wetherby");
 const audits = async (enquiryId: string) => (await database().audit.findMany({ where: { enquiryId }, orderBy: OLDEST_FIRST.at })).map((a) => a.action);
 
 /** An enquiry about a wet rug sold as silk and labelled viscose, with one photo. */
-async function aRug() {
+async function aRug(name = "Ana Example") {
   const from = await intake();
   good(await givePhoto(from));
-  const enquiry = good(await submitEnquiry(from, { contact: { name: "Ana Example", email: `${randomUUID()}@example.org` }, consent: true }, NOW));
+  const enquiry = good(await submitEnquiry(from, { contact: { name, email: `${randomUUID()}@example.org` }, consent: true }, NOW));
   const { enquiryId } = enquiry;
   const view = async (caller: Caller = { kind: "staff", staffId: "s", name: "N", role: "owner" }, minutes = 1) => good(await readEnquiry(caller, enquiryId, later(minutes)));
   const rugId = (await view()).rugs[0]?.id ?? "";
@@ -127,6 +128,63 @@ export function onPaper(): void {
       good(await recordLaboratoryReport(await nell(), { id: randomUUID(), rugId, sample: "pile:whole", laboratory: "Fenwick Fibre Laboratory", reportedOn: "2026-11-20", reference: "", percents: { viscose: 82, cotton: 18 } }, later(3)));
       expect(await textOf(await make("letter-to-seller", SELLER, 4), enquiryId)).toContain("a laboratory’s report by Fenwick Fibre Laboratory, 20 November 2026: 82\u00a0% viscose, 18\u00a0% cotton.");
       expect(good(await readDocumentForm(await nell(), { enquiryId, rugId, kind: "letter-to-seller" }, NOW)).filled).toMatchObject({ labelWords: "100% viscose" });
+    });
+  });
+
+  describe("a document in letters of other scripts", () => {
+    it("says beforehand which characters can only print as boxes, is made once somebody agrees, and names them for good", async () => {
+      const { enquiryId, rugId, make } = await aRug("王小明");
+      const form = async () => good(await readDocumentForm(await nell(), { enquiryId, rugId, kind: "condition-report" }, later(1)));
+      expect((await form()).boxed).toBe("王, 小 and 明 are in none of our typefaces and will print as empty boxes (◻).");
+      const filled = { theirReference: "保-118" };
+      const refused = await makeDocument(await nell(), { enquiryId, rugId, kind: "condition-report", filled }, later(2));
+      expect(refused).toMatchObject({ ok: false, code: "invalid", fields: { mayBox: expect.stringContaining("王, 小, 明 and 保 are in none") as string } });
+      expect(await database().document.count({ where: { rugId } })).toBe(0);
+      const { documentId } = good(await makeDocument(await nell(), { enquiryId, rugId, kind: "condition-report", filled, mayBox: true }, later(3)));
+      expect(good(await readDocument(await nell(), { enquiryId, documentId })).boxed).toBe("王, 小, 明 and 保 are in none of our typefaces and printed as empty boxes (◻).");
+      // A letter that cannot be written out yet names those that are known.
+      expect(good(await readDocumentForm(await nell(), { enquiryId, rugId, kind: "letter-to-seller" }, later(4))).boxed).toContain("王, 小 and 明");
+      expect(await make("condition-report", { theirReference: "" }, 5).catch((e: unknown) => String(e))).toContain("invalid");
+    });
+    it("prints a name in Arabic without asking", async () => {
+      const { enquiryId, rugId, make } = await aRug("ليلى الحداد");
+      expect(good(await readDocumentForm(await nell(), { enquiryId, rugId, kind: "condition-report" }, later(1))).boxed).toBeNull();
+      const documentId = await make("condition-report");
+      expect(good(await readDocument(await nell(), { enquiryId, documentId })).boxed).toBeNull();
+    });
+  });
+
+  describe("a form that is opened again", () => {
+    it("holds what the last version was made with, emptied fields too", async () => {
+      const { make, enquiryId, rugId } = await aRug();
+      const filled = async (kind: DocumentKind) => good(await readDocumentForm(await nell(), { enquiryId, rugId, kind }, later(9))).filled;
+      await make("letter-to-seller", { ...SELLER, price: "€900" });
+      await make("letter-to-seller", { ...SELLER, price: "€1,200", saidWords: "" }, 3);
+      expect(await filled("letter-to-seller")).toEqual({ ...SELLER, price: "€1,200", saidWords: "" });
+      await make("condition-report", { theirReference: "CL/118" }, 4);
+      expect(await filled("condition-report")).toEqual({ theirReference: "CL/118" });
+    });
+  });
+
+  describe("a condition report", () => {
+    it("names a laboratory's report in full, and who made it out where nobody inspected the rug", async () => {
+      const { make, enquiryId, rugId } = await aRug();
+      good(await recordLaboratoryReport(await nell(), { id: randomUUID(), rugId, sample: "pile:whole", laboratory: "Fenwick Fibre Laboratory", reportedOn: "2026-11-20", reference: "FF-118", percents: { viscose: 82, cotton: 18 } }, later(1)));
+      const text = await textOf(await make("condition-report"), enquiryId);
+      expect(text).toContain("A laboratory’s report by Fenwick Fibre Laboratory, 20 November 2026 (reference FF-118), says of the pile: 82\u00a0% viscose, 18\u00a0% cotton.");
+      expect(text).toContain("Made out by Nell Harrow for");
+    });
+    it("draws what stands marked in its photos, and nothing of what was taken away", async () => {
+      const { make, view, enquiryId } = await aRug();
+      const photoId = (await view()).rugs[0]?.photos[0]?.id ?? "";
+      const corners = [{ x: 0, y: 0 }, { x: 1, y: 0 }, { x: 1, y: 1 }, { x: 0, y: 1 }];
+      const damage = [{ x: 0.1, y: 0.1 }, { x: 0.4, y: 0.1 }, { x: 0.4, y: 0.3 }];
+      const plan = { corners, widthCm: 200, lengthCm: 300, damaged: [damage], borderCm: 0, isSymmetric: false, chosen: null };
+      const { id } = good(await recordMeasurement(await nell(), { id: randomUUID(), photoId, marked: { kind: "plan", marks: plan }, replaces: null }, later(2)));
+      const shown = async (documentId: string) => good(await readDocument(await nell(), { enquiryId, documentId })).content.blocks.find((b) => b.kind === "photo");
+      expect(await shown(await make("condition-report", {}, 3))).toMatchObject({ photoId, marks: [{ n: 1, outline: corners }, { n: 2, outline: damage }], caption: expect.stringContaining("the edges of the rug (1) and a damaged place (2)") as string });
+      good(await withdrawMeasurement(await nell(), id, later(4)));
+      expect(await shown(await make("condition-report", {}, 5))).not.toHaveProperty("marks");
     });
   });
 

@@ -92,6 +92,36 @@ describe("drawPdf", () => {
     expect(marked.length).toBeGreaterThan(15);
     expect(loose).toEqual([]);
   });
+  it.skipIf(!has("pdftotext"))("says at the foot of every page which enquiry it belongs to", async () => {
+    const long = { ...DOCUMENT, title: "Cutting down a grey rug", reference: "K7-204", blocks: Array.from({ length: 60 }, () => ({ kind: "paragraph" as const, text: "A line." })) };
+    const pages = run("pdftotext", "-layout", await kept(long, "foot.pdf"), "-").split("\f").filter((p) => p.trim() !== "");
+    expect(pages.length).toBeGreaterThan(1);
+    pages.forEach((page, n) => expect(page).toContain(`Cutting down a grey rug · K7-204, page ${n + 1} of ${pages.length}`));
+  });
+  it.skipIf(!has("pdftoppm"))("draws what was marked on a photo: its outline where it lies, and nothing elsewhere (poppler)", async () => {
+    const outline = [{ x: 0.4, y: 0.4 }, { x: 0.6, y: 0.4 }, { x: 0.6, y: 0.6 }, { x: 0.4, y: 0.6 }];
+    const shown = async (marks: { n: number; outline: typeof outline }[]) => {
+      const file = await kept({ ...DOCUMENT, head: null, blocks: [{ kind: "photo", photoId: "p1", alternative: "Photo", caption: "Photo.", shape: { width: 300, height: 200 }, marks }] }, "marks.pdf");
+      run("pdftoppm", "-png", "-r", "144", "-singlefile", file, path.join(folder, "marks"));
+      return sharp(path.join(folder, "marks.png")).removeAlpha().raw().toBuffer({ resolveWithObject: true });
+    };
+    const [marked, bare] = [await shown([{ n: 1, outline }]), await shown([])];
+    const { width, height } = marked.info;
+    const changed: [number, number][] = [];
+    for (let y = 0; y < height; y += 1) for (let x = 0; x < width; x += 1) if (Math.abs((marked.data[(y * width + x) * 3] as number) - (bare.data[(y * width + x) * 3] as number)) > 40) changed.push([x, y]);
+    // Brown is the photo: its box on the page.
+    const brown: [number, number][] = [];
+    for (let y = 0; y < height; y += 1) for (let x = 0; x < width; x += 1) { const [r, g] = [bare.data[(y * width + x) * 3] as number, bare.data[(y * width + x) * 3 + 1] as number]; if (r > 140 && g < 110) brown.push([x, y]); }
+    const ends = (points: [number, number][], axis: 0 | 1) => points.reduce(([low, high], p) => [Math.min(low, p[axis]), Math.max(high, p[axis])], [Infinity, -Infinity]);
+    for (const axis of [0, 1] as const) {
+      const [low, high] = ends(brown, axis) as [number, number];
+      const [from, to] = ends(changed, axis) as [number, number];
+      // Half a line of 2.4 points is 2.4 pixels here; the disc of the number stands above the outline.
+      expect((to - low) / (high - low)).toBeCloseTo(0.6, 1);
+      if (axis === 0) expect((from - low) / (high - low)).toBeGreaterThan(0.35);
+      expect(from).toBeGreaterThan(low);
+    }
+  });
   it("stands photos that follow each other two abreast, so that six of them take one page", async () => {
     const six = { ...DOCUMENT, blocks: Array.from({ length: 6 }, (_, n) => ({ kind: "photo" as const, photoId: "p1", alternative: `Photo ${n}`, caption: `Number ${n}.` })) };
     const bytes = (await drawn(six)).toString("latin1");
@@ -135,7 +165,7 @@ describe("drawPdf", () => {
     expect(inOrder).not.toMatch(/[\u00a0\u2060?]/u);
   });
   it("draws a cut-down plan with its alternative in words", async () => {
-    const plan = cutDownPlan({ rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [[{ x: 0, y: 0 }, { x: 200, y: 0 }, { x: 200, y: 30 }]], isTufted: false, figures: { locale: "en-GB", areaUnit: "m2" }, workshop: { name: "Lantern Yard", lines: [] },
+    const plan = cutDownPlan({ reference: "K7-204", rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [[{ x: 0, y: 0 }, { x: 200, y: 0 }, { x: 200, y: 30 }]], isTufted: false, figures: { locale: "en-GB", areaUnit: "m2" }, workshop: { name: "Lantern Yard", lines: [] },
       ways: [{ kind: "edge-off", pieces: [{ left: 0, top: 30, right: 200, bottom: 300 }], shareKept: 0.9, bindingM: 2.02, cost: { range: range(60, 70, 90), currency: "EUR" } }] });
     expect((await drawn(plan)).toString("latin1")).toMatch(/\/Alt/);
   });

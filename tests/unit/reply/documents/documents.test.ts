@@ -5,11 +5,14 @@ import { viscoseCareCard } from "../../../../lib/reply/documents/care-card";
 import { conditionReport, type ConditionReport } from "../../../../lib/reply/documents/condition-report";
 import { cutDownPlan } from "../../../../lib/reply/documents/cut-down-plan";
 import { letterToSeller, type SellerLetter } from "../../../../lib/reply/documents/letter-to-seller";
+import { chanceOfViscose, viscoseWord } from "../../../../lib/reply/documents/offered";
+import { composeDraft } from "../../../../lib/reply/draft";
 import { checkSentences, WORDS_AND_PHOTOS } from "../../../../lib/reply/promises/check";
 import { RIGHTS, type Jurisdiction } from "../../../../lib/trade/rights";
 import type { Figures } from "../../../../lib/words/measures";
 import { anyInput } from "../any-input";
-import { assessmentOf, range } from "../make";
+import { wordsForChance } from "../../../../lib/triage/words";
+import { assessmentOf, inputOf, range } from "../make";
 import { allWordsOf, wordsOf } from "./made";
 
 const textOf = (d: PrintedDocument) => allWordsOf(d).join("\n");
@@ -25,7 +28,7 @@ const TEST = { by: "Lantern Yard Rug Workshop", on: "20 November 2026", found: "
 
 describe("figures by locale and unit", () => {
   const way = { kind: "edge-off", pieces: [{ left: 0, top: 30, right: 200, bottom: 300 }], shareKept: 0.9, bindingM: 2, cost: { range: range(120, 150, 180), currency: "USD" } } as const;
-  const plan = (figures: Figures) => textOf(cutDownPlan({ rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [], isTufted: false, workshop: WORKSHOP, ways: [way], figures }));
+  const plan = (figures: Figures) => textOf(cutDownPlan({ reference: "K7-204", rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [], isTufted: false, workshop: WORKSHOP, ways: [way], figures }));
   it("tells a plan in feet where the workshop counts so, and the same price", () => {
     expect(plan(METRIC)).toMatch(/about 200 × 300 cm\.[\s\S]*200 × 270 cm[\s\S]*2\.0 m of binding[\s\S]*US\$120 to US\$180/);
     const feet = plan({ locale: "en-US", areaUnit: "sqft" });
@@ -45,7 +48,7 @@ describe("what was measured, in a condition report", () => {
   it("names the doubt for what it is", () =>
     expect(reported(METRIC, found("colour-change", { direction: "none", deltaE: 6.5, uncertainty: 1.4 }))).toContain("by a colour difference of 6.5, with a standard uncertainty of 1.4 (CIEDE2000)"));
   it("says in which photo and by whose marks, so that one photo measured twice does not read as two", () => {
-    const photos = ["p1", "p2"].map((id) => ({ id, shows: "The spot, close", takenOn: null }));
+    const photos = ["p1", "p2"].map((id) => ({ id, shows: "The spot, close", takenOn: null, marks: [] }));
     const change = (strength: "told" | "photo", from: string, deltaE: number) => ({ ...found("colour-change", { direction: "browned", deltaE, uncertainty: 0 }), strength, from });
     const findings = [change("told", "photo:p2", 9), change("photo", "photo:p2", 11), change("photo", "photo:gone", 4)] as ConditionReport["assessment"]["findings"];
     const text = textOf(conditionReport({ ...REPORT, photos, assessment: { ...REPORT.assessment, findings } }));
@@ -53,6 +56,21 @@ describe("what was measured, in a condition report", () => {
     expect(text).toMatch(/In photo 2, as the workshop marked it, the affected spot is .* by a colour difference of 11\.0/);
     expect(text).toMatch(/In a photo, as the workshop marked it, the affected spot is .* by a colour difference of 4\.0/);
     expect(text).toMatch(/Photo 1: The spot, close\.[\s\S]*Photo 2: The spot, close\./);
+  });
+  it("draws every mark under the number that its sentence and its caption give it", () => {
+    const corner = { x: 0.1, y: 0.1 };
+    const outline = [corner, { x: 0.2, y: 0.1 }, { x: 0.2, y: 0.2 }];
+    const marks = [{ what: "edges", outline }, { what: "damaged", outline }, { what: "untouched", outline }, { what: "affected", outline, deltaE: 4 }, { what: "untouched", outline }, { what: "affected", outline, deltaE: 11 }, { what: "damaged", outline }] as const;
+    const photos = [{ id: "p0", shows: "The back", takenOn: null, marks: [] }, { id: "p1", shows: "The spot, close", takenOn: null, shape: { width: 800, height: 600 }, marks }];
+    const findings = [{ ...found("colour-change", { direction: "browned", deltaE: 11, uncertainty: 0 }), from: "photo:p1" }, { ...found("damaged-area", { cm2: 100, uncertainty: 5, share: 0.1 }), from: "photo:p1" }] as ConditionReport["assessment"]["findings"];
+    const report = conditionReport({ ...REPORT, photos, assessment: { ...REPORT.assessment, findings } });
+    expect(textOf(report)).toMatch(/In photo 2, as the workshop marked it, the affected spot \(6\) is .* the untouched one \(5\)/);
+    expect(textOf(report)).toContain("the damage (2 and 7) takes about 100 cm²");
+    const drawn = report.blocks.filter((b) => b.kind === "photo");
+    expect(drawn[0]).toEqual({ kind: "photo", photoId: "p0", alternative: "Photo 1: The back", caption: "Photo 1: The back." });
+    expect(drawn[1]).toMatchObject({ shape: { width: 800, height: 600 }, marks: [1, 2, 3, 4, 5, 6, 7].map((n) => ({ n, outline })) });
+    for (const told of [drawn[1]?.caption, drawn[1]?.alternative])
+      expect(told).toBe("Photo 2: The spot, close. Marked in it: the edges of the rug (1), a damaged place (2), an untouched spot (3), an affected spot (4), an untouched spot (5), an affected spot (6) and a damaged place (7).");
   });
   it("tells the damage that was drawn, in the workshop's unit, and still that no colour was compared", () => {
     const drawn = found("damaged-area", { cm2: 4849, uncertainty: 120, share: 0.1189 });
@@ -121,7 +139,7 @@ const REPORT: ConditionReport = {
   figures: METRIC,
   reference: "K7-204", theirReference: "CL/118", client: "Ana Example", rug: "A grey rug, 170 × 240 cm", account: "The vase fell over.",
   assessment: assessmentOf({ fibres: { viscose: 0.8, silk: 0.06 }, mechanisms: { "water-mark": 0.7 }, rest: { improvement: range(5, 20, 45), worse: 0.2, beyondRepair: 0.6, lifeYears: range(1, 2, 4), money: { currency: "EUR", clean: range(90, 110, 150), cutDown: range(60, 110, 300), replace: range(500, 900, 1600), valueToday: range(50, 200, 500) } } }),
-  photos: [{ id: "p1", shows: "the whole rug", takenOn: "27 November 2026" }], inspection: null, workshop: WORKSHOP, today: "28 November 2026", judgedOn: "28 November 2026",
+  photos: [{ id: "p1", shows: "the whole rug", takenOn: "27 November 2026", marks: [] }], reports: [], madeBy: "Nell Harrow", inspection: null, workshop: WORKSHOP, today: "28 November 2026", judgedOn: "28 November 2026",
 };
 const INSPECTION = { by: "Ivo Castellane", on: "27 November 2026", found: "The pile is distorted over a hand's breadth.", isBeyondRepair: true };
 
@@ -143,6 +161,34 @@ describe("the condition report", () => {
     expect(told()).not.toContain("sold as silk");
     expect(told(finding("sellerSaid", "silk"))).toContain("The owner says that it was sold as silk or with silk in it. A new one of the fibre that it probably is may cost much less than was paid.");
     expect(textOf(conditionReport({ ...REPORT, assessment: { ...assessmentOf({ fibres: { silk: 0.9 }, rest: { money: REPORT.assessment.money } }), findings: [finding("sellerSaid", "silk")] } }))).not.toContain("sold as silk");
+  });
+  const told = (what: string, value: unknown, strength = "told") => ({ what, value, strength, from: "client", decibans: 0, staff: "", client: "" }) as unknown as ConditionReport["assessment"]["findings"][number];
+  const withFindings = (...findings: ReturnType<typeof told>[]) => textOf(conditionReport({ ...REPORT, assessment: { ...REPORT.assessment, findings } }));
+  it("names the laboratory, the day and the reference of a report, and what its sample was taken from", () => {
+    const report = { by: "Fenwick Fibre Laboratory", on: "20 November 2026", reference: "FF-118", part: "pile", found: "82 % viscose, 18 % cotton" } as const;
+    const text = textOf(conditionReport({ ...REPORT, reports: [report, { ...report, reference: null, part: "ground" }], assessment: { ...REPORT.assessment, findings: [told("laboratory", {}, "laboratory")] } }));
+    expect(text).toMatch(/What it is probably made of\nA laboratory’s report by Fenwick Fibre Laboratory, 20 November 2026 \(reference FF-118\), says of the pile: 82 % viscose, 18 % cotton\.\n/);
+    expect(text).toContain("A laboratory’s report by Fenwick Fibre Laboratory, 20 November 2026, says of the ground: 82 % viscose, 18 % cotton.");
+    expect(text).toContain("this report goes by photos, by what we were told and by a laboratory’s report.");
+  });
+  it("says of pile that lies another way that it is no damage, and states none where that is all that was told", () => {
+    const alone = withFindings(told("changes", ["shaded"]));
+    expect(alone).toMatch(/What has probably happened\nThe owner tells of a patch .* \(shading, or pile reversal\).*: that is not damage, .* No other change was told of or measured\. The causes below are what was weighed, not damage that was found\.\n/);
+    expect(alone).toContain("No improvement is stated");
+    expect(alone).not.toContain("per cent of the change described");
+    for (const beside of [withFindings(told("changes", ["shaded", "stiff"])), withFindings(told("changes", ["shaded"]), told("colour-change", { direction: "none", deltaE: 6, uncertainty: 0 }, "photo"))]) {
+      expect(beside).toMatch(/that is not damage/);
+      expect(beside).not.toContain("No other change was told of");
+      expect(beside).toContain("per cent of the change described may come back");
+    }
+    expect(withFindings(told("changes", ["stiff"]))).not.toContain("shading");
+  });
+  it("is signed by whoever made it out, who says that nobody has inspected the rug; by the inspector once somebody has", () => {
+    const signed = (report: ConditionReport) => conditionReport(report).blocks.filter((b) => b.kind === "signature");
+    expect(textOf(conditionReport(REPORT))).toContain("Made out by Nell Harrow for Lantern Yard Rug Workshop. Nobody has inspected the rug.");
+    expect(signed(REPORT)).toEqual([{ kind: "signature", lines: ["", "Nell Harrow", "Lantern Yard Rug Workshop"] }]);
+    expect(textOf(conditionReport({ ...REPORT, inspection: INSPECTION }))).not.toContain("Nobody has inspected");
+    expect(signed({ ...REPORT, inspection: INSPECTION })).toEqual([{ kind: "signature", lines: ["", "Ivo Castellane"] }]);
   });
   it("prints a range whose ends are one number as that number", () => {
     const text = textOf(conditionReport({ ...REPORT, assessment: { ...REPORT.assessment, fibres: REPORT.assessment.fibres.map((f) => ({ ...f, probability: 0.999, low: 0.998, high: 1 })) } }));
@@ -170,7 +216,7 @@ describe("the condition report", () => {
 });
 
 describe("the cut-down plan", () => {
-  const plan = cutDownPlan({ rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [[{ x: 0, y: 0 }, { x: 200, y: 0 }, { x: 200, y: 30 }]], isTufted: true, workshop: WORKSHOP, figures: METRIC,
+  const plan = cutDownPlan({ reference: "K7-204", rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [[{ x: 0, y: 0 }, { x: 200, y: 0 }, { x: 200, y: 30 }]], isTufted: true, workshop: WORKSHOP, figures: METRIC,
     ways: [{ kind: "edge-off", pieces: [{ left: 0, top: 30, right: 200, bottom: 300 }], shareKept: 0.9, bindingM: 2.02, cost: { range: range(60, 70, 90), currency: "EUR" } }] });
   it("says what remains, what it costs and that cutting cannot be undone", () => {
     expect(textOf(plan)).toMatch(/Remains: 200 × 270 cm, about 90\u00a0% of the rug\.\nNew edges: about 2\.0 m of binding\.\nCost: about €60 to €90, confirmed when we have seen it/);
@@ -185,9 +231,20 @@ describe("the cut-down plan", () => {
 
 describe("the care card", () => {
   it("gives no product, dose or recipe, and nothing that our own check would stop", () => {
-    const card = viscoseCareCard({ locale: "en-GB", rug: "your viscose rug", likely: "very likely", workshop: { ...WORKSHOP, telephone: "01632 960001" } });
+    const card = viscoseCareCard({ reference: "K7-204", locale: "en-GB", rug: "your viscose rug", likely: "very likely", workshop: { ...WORKSHOP, telephone: "01632 960001" } });
     expect(checkSentences(card.blocks.flatMap(wordsOf).join("\n"), WORDS_AND_PHOTOS)).toEqual([]);
     expect(textOf(card)).toContain("it is very likely that there is viscose in its pile");
     expect(textOf(card)).not.toMatch(/\b\d+ ?(ml|g|%|spoon)/);
+    expect(textOf(card)).not.toMatch(/none of this harms|harmless/);
+  });
+  it("says how likely viscose is in the word of the letter of the same assessment, and never in a stronger one", () => {
+    const leading = (words: string) => assessmentOf({ fibres: { viscose: 0.95, "wool-viscose": 0.03 }, words });
+    expect(["likely", "very likely", "virtually certain"].map((words) => viscoseWord(leading(words)))).toEqual(["likely", "very likely", "very likely"]);
+    const letter = composeDraft(inputOf({ sketch: { fibres: { viscose: 0.95 }, words: "likely", evidence: [{ what: "shine", value: "two-tone", strength: "told" }] }, enquiry: { reason: "what-is-it" } })).text;
+    expect(letter).toMatch(/is likely viscose/);
+    expect(letter).not.toContain("very likely");
+    // Where another fibre leads, all that hold viscose count together, by the lower end of their ranges.
+    const together = assessmentOf({ fibres: { wool: 0.4, viscose: 0.3, "wool-viscose": 0.25 } });
+    expect(viscoseWord(together)).toBe(wordsForChance({ probability: chanceOfViscose(together), low: 0 }));
   });
 });

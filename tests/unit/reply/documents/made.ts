@@ -2,7 +2,7 @@ import { viscoseCareCard } from "../../../../lib/reply/documents/care-card";
 import { conditionReport, type ConditionReport } from "../../../../lib/reply/documents/condition-report";
 import { cutDownPlan, type CutDownPlan } from "../../../../lib/reply/documents/cut-down-plan";
 import { letterToSeller, type SellerLetter } from "../../../../lib/reply/documents/letter-to-seller";
-import type { Block, PrintedDocument } from "../../../../lib/reply/documents/blocks";
+import { textsOfBlock, type PrintedDocument } from "../../../../lib/reply/documents/blocks";
 import { rugWordsOf } from "../../../../lib/reply/describe";
 import { likelihood } from "../../../../lib/reply/phrases";
 import { judgeMethods } from "../../../../lib/triage/methods";
@@ -13,23 +13,13 @@ import { longDate, type Figures } from "../../../../lib/words/measures";
 import { wordsIn } from "../../../../lib/words/words";
 import { assessmentOf, range } from "../make";
 
-/** Every word of a block, in the order it is read. */
-export const wordsOf = (b: Block): string[] => {
-  switch (b.kind) {
-    case "list": return [...b.items];
-    case "table": return [b.caption, ...b.head, ...b.rows.flat()];
-    case "photo": return [b.alternative, b.caption];
-    case "plan": return [b.alternative, ...(b.sizes ? [b.sizes.across, b.sizes.along, ...b.sizes.kept] : [])];
-    case "signature": return [...b.lines];
-    default: return [b.text];
-  }
-};
+export const wordsOf = textsOfBlock;
 export const allWordsOf = (d: PrintedDocument): string[] => [d.title, ...d.blocks.flatMap(wordsOf)];
 
 /** What is not ours to translate: the client's and the workshop's own words and names. */
 export const OWN = {
   reference: "K7-204", theirs: "CL/118", client: "Ana Example", account: "The vase fell over.", inspector: "Ivo Castellane", found: "A hand’s breadth is distorted.",
-  workshop: "Lantern Yard", seller: "Kestrel Floors", street: "1 Mill Lane", said: "pure silk", label: "100 % viscose", laboratory: "Fenwick Fibre", model: "9.9",
+  workshop: "Lantern Yard", seller: "Kestrel Floors", street: "1 Mill Lane", said: "pure silk", label: "100 % viscose", laboratory: "Fenwick Fibre", labReference: "FF-118", maker: "Nell Harrow", model: "9.9",
 } as const;
 const WORKSHOP = { name: OWN.workshop, lines: [OWN.street] };
 
@@ -44,6 +34,9 @@ const JUDGED = {
 const change = (direction: string): Assessment["findings"][number] =>
   ({ what: "colour-change", value: { direction, deltaE: 6.5, uncertainty: 1.4 }, strength: "photo", from: "m1", decibans: 0, staff: "Not for paper.", client: "Not for paper." }) as unknown as Assessment["findings"][number];
 const DRAWN = { ...change("none"), what: "damaged-area", value: { cm2: 1200, uncertainty: 60, share: 0.03 } } as Assessment["findings"][number];
+
+const corner = { x: 0.2, y: 0.2 };
+const MARKS: ConditionReport["photos"][number]["marks"] = (["untouched", "affected", "edges", "damaged"] as const).map((what) => ({ what, outline: [corner, { x: 0.4, y: 0.2 }, { x: 0.3, y: 0.5 }] }));
 
 export interface Judged { readonly name: string; readonly assessment: Assessment; readonly isInspected: boolean }
 const judged = (name: string, rest: Partial<Assessment>, isInspected: boolean): Judged =>
@@ -70,7 +63,8 @@ export function documentsIn(figures: Figures): { name: string; document: Printed
   const rug = rugWordsOf({ answers: { widthCm: 170, lengthCm: 240 }, colours: [{ hex: "#8a8f98", share: 1 }] } as Parameters<typeof rugWordsOf>[0], figures);
   const report = ({ assessment, isInspected }: Judged): ConditionReport => ({
     figures, reference: OWN.reference, theirReference: OWN.theirs, client: OWN.client, rug, account: isInspected ? OWN.account : null, assessment, workshop: WORKSHOP,
-    photos: [{ id: "p1", shows: words.table("photo.whole.ask"), takenOn: day("2026-11-27") }, { id: "p2", shows: words.table("photo.label.ask"), takenOn: null }],
+    photos: [{ id: "p1", shows: words.table("photo.whole.ask"), takenOn: day("2026-11-27"), shape: { width: 800, height: 600 }, marks: MARKS }, { id: "p2", shows: words.table("photo.label.ask"), takenOn: null, marks: [] }],
+    reports: isInspected ? [] : [{ by: OWN.laboratory, on: day("2026-11-20"), reference: OWN.labReference, part: "pile", found: words.table("fibre.viscose.name") }], madeBy: OWN.maker,
     inspection: isInspected ? { by: OWN.inspector, on: day("2026-11-26"), found: OWN.found, isBeyondRepair: true } : null, today: day("2026-11-28"), judgedOn: day("2026-11-27"),
   });
   const seller: SellerLetter = {
@@ -82,6 +76,7 @@ export function documentsIn(figures: Figures): { name: string; document: Printed
   ];
   const way: CutDownPlan["ways"][number] = { kind: "edge-off", pieces: [{ left: 0, top: 30, right: 200, bottom: 300 }], shareKept: 0.9, bindingM: 2.02, cost: { range: range(60, 70, 90), currency: "EUR" } };
   const plan: CutDownPlan = {
+    reference: OWN.reference,
     rug, size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [], isTufted: true, workshop: WORKSHOP, figures,
     ways: [way, { ...way, kind: "split-in-two", pieces: [{ left: 0, top: 0, right: 200, bottom: 120 }, { left: 0, top: 160, right: 200, bottom: 300 }], cost: null }],
   };
@@ -90,6 +85,6 @@ export function documentsIn(figures: Figures): { name: string; document: Printed
     { name: "letter to the seller", document: letterToSeller(seller) },
     { name: "letter to the seller after tests", document: letterToSeller({ ...seller, tests, bought: { on: null, price: null, invoice: null }, saidWords: null, labelWords: null, jurisdiction: "other" }) },
     { name: "cut-down plan", document: cutDownPlan(plan) },
-    { name: "care card", document: viscoseCareCard({ locale, rug, likely: likelihood(0.95, words), workshop: { ...WORKSHOP, telephone: "01632 960001" } }) },
+    { name: "care card", document: viscoseCareCard({ reference: OWN.reference, locale, rug, likely: likelihood(0.95, words), workshop: { ...WORKSHOP, telephone: "01632 960001" } }) },
   ];
 }

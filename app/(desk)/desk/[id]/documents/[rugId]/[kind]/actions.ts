@@ -23,7 +23,7 @@ export async function make(previous: FormState, form: FormData): Promise<FormSta
   if (!kind.success) return notTaken(previous, { form: NOT_THERE.say }, values);
   const [caller, place] = [await staffCallerOrNull(), placeOf(values)];
   const state = await answerForm(previous, values, documentForm(kind.data), {
-    operation: async (filled) => (caller ? makeDocument(caller, { ...place, kind: kind.data, filled }, new Date()) : refuse("not-signed-in", SIGNED_OUT)),
+    operation: async (filled) => (caller ? makeDocument(caller, { ...place, kind: kind.data, filled, mayBox: values["mayBox"] === "yes" }, new Date()) : refuse("not-signed-in", SIGNED_OUT)),
     done: ({ documentId }) => documentId,
   });
   if (!state.done) return state;

@@ -4,14 +4,15 @@ import { useMemo } from "react";
 import { documentForm } from "@/lib/enquiry/document-forms";
 import { DOCUMENTS, type DocumentKind } from "@/lib/reply/documents/offered";
 import { CheckedForm } from "@/lib/ui/checked-form";
-import { TextArea, TextField } from "@/lib/ui/field";
+import { TextArea, TextField, TickBox } from "@/lib/ui/field";
+import { useFields } from "@/lib/ui/form-context";
 import { make } from "./actions";
 import css from "./document-form.module.css";
 
 export interface Where { enquiryId: string; rugId: string }
 
 /** What is filled in by hand for a document; the rest is written from what is known. */
-export function DocumentForm({ kind, title, at, values, inspection }: { kind: DocumentKind; title: string; at: Where; values: Record<string, string>; inspection: string | null }) {
+export function DocumentForm({ kind, title, at, values, inspection, boxed }: { kind: DocumentKind; title: string; at: Where; values: Record<string, string>; inspection: string | null; boxed: string | null }) {
   const schema = useMemo(() => documentForm(kind), [kind]);
   return (
     <CheckedForm schema={schema} action={make} values={values} title={title}>
@@ -20,9 +21,22 @@ export function DocumentForm({ kind, title, at, values, inspection }: { kind: Do
       <div className={css.fields}>
         {kind === "condition-report" && <Report at={at} inspection={inspection} />}
         {kind === "letter-to-seller" && <SellerLetter />}
+        <Boxed known={boxed} />
         <div className={css.send}><button className="button">Make it</button><Link href={`/desk/${at.enquiryId}#documents`}>Back without making it</Link></div>
       </div>
     </CheckedForm>
+  );
+}
+
+/** What no typeface can draw, said before it is printed; somebody has to agree to it. */
+function Boxed({ known }: { known: string | null }) {
+  const { errors, initial } = useFields();
+  if (known === null && errors["mayBox"] === undefined && initial["mayBox"] !== "yes") return null;
+  return (
+    <>
+      {known !== null && errors["mayBox"] === undefined && <p className={css.note}>{known}</p>}
+      <TickBox name="mayBox" label="They may print as empty boxes" />
+    </>
   );
 }
 

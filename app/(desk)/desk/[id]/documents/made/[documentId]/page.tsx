@@ -19,13 +19,14 @@ export default async function Page({ params }: Props) {
   const now = new Date();
   const [read, settings] = await Promise.all([readDocument(caller, { enquiryId: id, documentId }), readSettings()]);
   if (!read.ok) return <Refused refusal={read} />;
-  const { document: d, content, reference, newerId, mayEnclose } = read.value;
+  const { document: d, content, reference, newerId, mayEnclose, boxed } = read.value;
   return (
     <div className={css.page}>
       <title>{`${d.title} · ${reference}`}</title>
       <p className="small no-print"><Link href={`/desk/${id}#documents`}>Back to the enquiry</Link> <span className="num">· {reference}</span></p>
       <h1 className={css.h1}><bdi>{d.title}</bdi></h1>
       <p className={css.made}>Version {d.version}, made by <bdi>{d.by}</bdi> <time dateTime={d.at}>{dayAndClock(d.at, now.toISOString(), settings)}</time>. {d.altered ? <><strong>{d.altered.why}</strong> ({dayAndClock(d.altered.at, now.toISOString(), settings)})</> : "It stays as it is."}{newerId && <> There is <Link href={`/desk/${id}/documents/made/${newerId}`}>a newer version</Link>.</>}</p>
+      {boxed && <p className={css.boxed}><bdi>{boxed}</bdi></p>}
       <div className={`${css.bar} no-print`}>
         <a className="button quiet" href={`/documents/${d.id}`}>Open the PDF</a>
         {mayEnclose && <Enclose documentId={d.id} isEnclosed={d.isEnclosed} title={d.title} />}
