@@ -33,28 +33,32 @@ export default async function Page({ params }: Props) {
   return (
     <div className={css.page}>
       <p className="small no-print"><Link href={`/desk/${id}/photos/${photoId}?mark=plan`}>Back to the photo</Link></p>
-      <p className={`small ${css.head}`}><bdi>{workshop.name}</bdi><span className="num">{reference}</span></p>
-      <h1>Plan of <bdi>{rug.title}</bdi></h1>
-      <p className={css.first}>About {size(marks.widthCm, marks.lengthCm, money)}. All measures were taken from a photo and are confirmed on the rug before anything is cut.</p>
-      <div className={css.two}>
-        <div className={css.photo}>
-          <img src={`/photos/${photoId}/1600`} alt={`${shownAs(photo.kind).ask} of ${rug.title}, as it was marked`} width={photo.width} height={photo.height} />
-          <svg viewBox={`0 0 ${photo.width} ${photo.height}`} aria-hidden="true" focusable="false"><PlanOutline photo={photo} corners={marks.corners} outlines={marks.damaged} /></svg>
-        </div>
-        <div><PlanDrawing measured={measured} borderCm={marks.borderCm} way={null} figures={money} /><Places measured={measured} figures={money} /></div>
-      </div>
-      {measured.ways.length > 0 && marks.chosen === null && <p>No cut-down is chosen. What could be kept:</p>}
-      {[...measured.ways].sort((a, b) => Number(b.kind === marks.chosen) - Number(a.kind === marks.chosen)).map((way) => (
-        <section key={way.kind} className={css.way} aria-label={cutName(way.kind)}>
-          <PlanDrawing measured={measured} borderCm={marks.borderCm} way={way} figures={money} />
-          <div>
-            <h2>{cutName(way.kind)}</h2>
-            <p className="num">{wayInWords(way, money)}.</p>
-            {marks.chosen === way.kind && <p className={css.chosen}>Chosen</p>}
+      <div className={css.sheets}>
+        <div className={css.above}><p className={`small ${css.head}`}><bdi>{workshop.name}</bdi><span className="num">{reference}</span></p></div>
+        <div className={css.below}>
+          <h1>Plan of <bdi>{rug.title}</bdi></h1>
+          <p className={css.first}>About {size(marks.widthCm, marks.lengthCm, money)}. All measures were taken from a photo and are confirmed on the rug before anything is cut.</p>
+          <div className={css.two}>
+            <div className={css.photo}>
+              <img src={`/photos/${photoId}/1600`} alt={`${shownAs(photo.kind).ask} of ${rug.title}, as it was marked`} width={photo.width} height={photo.height} />
+              <svg viewBox={`0 0 ${photo.width} ${photo.height}`} aria-hidden="true" focusable="false"><PlanOutline photo={photo} corners={marks.corners} outlines={marks.damaged} /></svg>
+            </div>
+            <div><PlanDrawing measured={measured} borderCm={marks.borderCm} way={null} figures={money} /><Places measured={measured} figures={money} /></div>
           </div>
-        </section>
-      ))}
-      <p className={css.last}>Cutting cannot be undone. Nothing is cut before its owner has agreed to the line on the rug itself; a signed, dated or antique rug is shown to a valuer first. The cost is that of the new edges alone.</p>
+          {measured.ways.length > 0 && marks.chosen === null && <p>No cut-down is chosen. What could be kept:</p>}
+          {[...measured.ways].sort((a, b) => Number(b.kind === marks.chosen) - Number(a.kind === marks.chosen)).map((way) => (
+            <section key={way.kind} className={css.way} aria-label={cutName(way.kind)}>
+              <PlanDrawing measured={measured} borderCm={marks.borderCm} way={way} figures={money} />
+              <div>
+                <h2>{cutName(way.kind)}</h2>
+                <p className="num">{wayInWords(way, money)}.</p>
+                {marks.chosen === way.kind && <p className={css.chosen}>Chosen</p>}
+              </div>
+            </section>
+          ))}
+          <p className={css.last}>Cutting cannot be undone. Nothing is cut before its owner has agreed to the line on the rug itself; a signed, dated or antique rug is shown to a valuer first. The cost is that of the new edges alone.</p>
+        </div>
+      </div>
       <div className="no-print"><PrintButton label="Print this page" /></div>
     </div>
   );
