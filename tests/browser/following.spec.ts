@@ -47,6 +47,11 @@ test("I answer a client's question without writing the whole letter again", asyn
   await expect(letterOf(page)).toHaveValue(new RegExp(`^${short.replace(/[{}]/g, "\\$&")}`));
   await fitsAndIsAccessible(page);
   await page.screenshot({ path: test.info().outputPath("following-1280.png"), fullPage: true });
+  const small = await person({ ...PHONE, storageState: owner });
+  await small.goto(at);
+  await expect(small.getByRole("region", { name: "Since our last letter" })).toBeVisible();
+  await fitsAndIsAccessible(small);
+  await small.getByRole("region", { name: "The letter" }).screenshot({ path: test.info().outputPath("following-390.png") });
 
   await test.step("it does not leave before the answer is written", async () => {
     await approve(page).click();
@@ -94,10 +99,15 @@ test("A draft I edited tells me that the price has moved since", async ({ person
   await expect(said(page)).toContainText("Nothing was sent: look at what changed first.");
   const was = await letterOf(page).inputValue();
   await moved.getByRole("button", { name: "Take it in: Price" }).click();
-  await expect(moved.getByText("Price", { exact: true })).toHaveCount(0);
   await expect(letterOf(page)).toHaveValue(/We close in August/);
   await expect(letterOf(page)).not.toHaveValue(was);
-  if (await moved.isVisible()) await moved.getByRole("button", { name: "I have looked: leave my words" }).click();
+  await expect(moved).toHaveCount(0);
+
+  // Back to the old words, and left as they stand.
+  await page.getByRole("button", { name: "Back to what stood here" }).click();
+  await expect(letterOf(page)).toHaveValue(was);
+  await moved.getByRole("button", { name: "I have looked: leave my words" }).click();
+  await expect(said(page)).toHaveText("Looked at. The letter stays as it is written.");
   await expect(moved).toHaveCount(0);
   await approve(page).click();
   await expect.poll(() => lettersTo(email).some((text) => text.includes("We close in August."))).toBe(true);
