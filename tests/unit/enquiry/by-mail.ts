@@ -15,17 +15,15 @@ import { putPostAside } from "../../../lib/enquiry/put-post-aside";
 import { readEnquiry } from "../../../lib/enquiry/read-enquiry";
 import { readPost, readPostItem } from "../../../lib/enquiry/read-post";
 import { readQueue } from "../../../lib/enquiry/read-queue";
-import { saveDraft } from "../../../lib/enquiry/save-draft";
 import { setWordsAside } from "../../../lib/enquiry/set-words-aside";
 import { sortPost, sortReceived } from "../../../lib/enquiry/sort-post";
 import { suppressedWhy } from "../../../lib/mail/suppression";
-import { ANSWER_HERE } from "../../../lib/reply/open-places";
 import { database, type Post } from "../../../lib/store/database";
 import { OLDEST_FIRST } from "../../../lib/store/row-order";
 import { photoFolder } from "../../../lib/store/photo-files";
 import { postFileName, postFolder, readPostFile } from "../../../lib/store/post-files";
 import { letter, photos, report } from "./mail-files";
-import { ANA, CURIOUS, good, later, NOW, staff, submitted, SYSTEM } from "./workshop";
+import { answerOnce, ANA, CURIOUS, good, later, NOW, staff, submitted, SYSTEM } from "./workshop";
 
 const DAY_MIN = 24 * 60;
 const address = () => `${randomUUID().slice(0, 8)}@example.org`;
@@ -46,13 +44,6 @@ async function answered(email = address()) {
   const { letterId } = good(await approveReply(await staff("reviewer", "Ivo Castellane"), { enquiryId: enquiry.enquiryId, number: 1 }, later(1)));
   const sent = await database().letter.update({ where: { id: letterId }, data: { state: "sent", sentAt: later(6) } });
   return { ...enquiry, email, letter: sent };
-}
-
-/** Somebody writes the answer into the draft and sends it. */
-async function answerOnce(enquiryId: string, now: Date) {
-  const [ivo, { draft }] = [await staff("reviewer", "Ivo Castellane"), await viewOf(enquiryId, now)];
-  const { number } = good(await saveDraft(ivo, { enquiryId, from: draft?.number ?? 0, subject: draft?.subject ?? "", text: (draft?.text ?? "").replace(ANSWER_HERE, "Yes, we can.") }, now));
-  return good(await approveReply(ivo, { enquiryId, number }, now));
 }
 
 /** What comes by mail. */

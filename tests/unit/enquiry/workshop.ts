@@ -1,13 +1,17 @@
 import { Readable } from "node:stream";
 import sharp from "sharp";
 import { addPhoto } from "../../../lib/enquiry/add-photo";
+import { approveReply } from "../../../lib/enquiry/approve-reply";
 import type { Caller, Result } from "../../../lib/enquiry/caller";
 import { openIntake } from "../../../lib/enquiry/open-intake";
 import type { IntakeAnswers, Submission } from "../../../lib/enquiry/questionnaire";
+import { readEnquiry } from "../../../lib/enquiry/read-enquiry";
+import { saveDraft } from "../../../lib/enquiry/save-draft";
 import { saveIntake } from "../../../lib/enquiry/save-intake";
 import { saveSettings } from "../../../lib/enquiry/save-settings";
 import { submitEnquiry, type Submitted } from "../../../lib/enquiry/submit-enquiry";
 import { callerFromLink } from "../../../lib/enquiry/open-client-link";
+import { ANSWER_HERE } from "../../../lib/reply/open-places";
 import { createStaff } from "../../../lib/staff/new-person";
 import type { StaffRole } from "../../../lib/staff/caller";
 import { DEFAULT_SETTINGS } from "../../../lib/workshop/settings-schema";
@@ -90,4 +94,12 @@ export async function clientOf(enquiry: Submitted, now = NOW): Promise<Caller & 
   const caller = await callerFromLink(enquiry.clientToken, now);
   if (!caller) throw new Error("Expected the link to open but it did not");
   return caller;
+}
+
+/** Somebody writes the answer into the draft and sends it. */
+export async function answerOnce(enquiryId: string, now: Date) {
+  const ivo = await staff("reviewer", "Ivo Castellane");
+  const { draft } = good(await readEnquiry(ivo, enquiryId, now));
+  const { number } = good(await saveDraft(ivo, { enquiryId, from: draft?.number ?? 0, subject: draft?.subject ?? "", text: (draft?.text ?? "").replace(ANSWER_HERE, "Yes, we can.") }, now));
+  return good(await approveReply(ivo, { enquiryId, number }, now));
 }
