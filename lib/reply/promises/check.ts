@@ -56,11 +56,11 @@ const caughtIn = (sentence: string): Compiled[] =>
   clausesOf(sentence).flatMap((clause) => ALL.filter((c) => placesIn(clause, c.re()).some((place) => !isExcused(c, { sentence, clause, ...place }))));
 
 /**
- * What no care takes back: advice that harms, however gently it is given (a product that is only named, a hedge softens, and so does
+ * What no care takes back: what an insurer or a seller must do, advice that harms, however gently it is given (a product that is only named, a hedge softens, and so does
  * care), and what claims by denying ("nobody could tell it from new"), whose denial counts as care.
  */
 const standsAmongCare = ({ rule, pattern }: Compiled): boolean =>
-  pattern.despiteCare === true || (rule.id === "harm" && pattern.also?.includes("softened") !== true) || pattern.except?.includes("negated") === true;
+  rule.id === "cover" || pattern.despiteCare === true || (rule.id === "harm" && pattern.also?.includes("softened") !== true) || pattern.except?.includes("negated") === true;
 
 /** As `matchAll`, which would make a copy of the expression each time, and compile it anew. */
 function placesIn(clause: string, re: RegExp): { start: number; end: number }[] {

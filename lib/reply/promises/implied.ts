@@ -158,7 +158,7 @@ export const IMPLIED: Readonly<Partial<Record<RuleId, readonly Pattern[]>>> = {
   ],
   verdict: [
     p("\\btoo far gone\\b", { also: ["softened", "undecided"] }),
-    p("\\b(?:do not|no point) (?:\\w+ )?(?:waste|wasting|throw|throwing|spend|spending) (?:your|any(?: more)?|good|more) (?:money|time)\\b|\\bit is (?:\\w+ )?(?:done for|a write-off|past (?:it|saving|mending))\\b", { except: ["hedged", "negated"] }),
+    p("\\b(?:do not|no point) (?:\\w+ )?(?:waste|wasting|throw|throwing|spend|spending) (?:your|our|any(?: more)?|good|more) (?:money|time)\\b|\\bit is (?:\\w+ )?(?:done for|a write-off|past (?:it|saving|mending))\\b", { except: ["hedged", "negated"] }),
     p("\\b(?:RUG|it|this|this one) (?:cannot|can not|can never|will never) be (?:\\w+ )?(?:mended|repaired|restored|cleaned|put right|fixed|brought back)\\b(?! (?:at home|until|before|with|by|in|without))", { except: ["negated"] }),
     p("\\bno (?:bringing|saving|mending|rescuing) (?:this|it|that|your|the)\\b|\\bgood money after bad\\b|\\bflogging a dead horse\\b|\\bnot long for this world\\b", { except: ["hedged"] }),
   ],

@@ -55,6 +55,7 @@ export const CONDUCT: readonly Rule[] = [
       p("\\b(cannot|can't|can never) be (saved|rescued)\\b"),
       p("\\bnothing (?:left )?(?:in (?:it|this) )?(to be done|can be done|more can be done|(?:left )?(?:to|worth) (?:save|saving|rescue|rescuing|keep|keeping))\\b"),
       p("\\bnot worth (cleaning|saving|repairing)\\b"),
+      own("\\bnothing (?:that )?(?:anybody|anyone|any of us|we|you|one) (?:can|could) do (?:for|about|with) (?:it|this|that|them|RUG)\\b|\\b(?:nobody|no one|none of us|nothing) (?:\\w+ )?(?:can|could|will) (?:ever )?(?:help|save|mend|rescue) (?:it|this|that|them|RUG)\\b(?! (?:to|with|by|without|unless|until))|\\b(?:RUG|it|this|that|this one|such an? \\w+|the \\w+) (?:is|are) not (?:repairable|mendable|salvageable|restorable|saveable|savable)\\b"),
       p("\\b(?:bin|skip|tip|dump) job\\b|\\b(?:one|job|this is) for the (?:bin|skip|tip|dump)\\b"),
       ...(IMPLIED.verdict ?? []),
     ],

@@ -30,6 +30,7 @@ export const SAFETY: Rule = {
     p("\\b(?:with|in) (?:full|complete|total|absolute|every|perfect|all) (?:confidence|safety)\\b|\\bwithout (?:adverse|ill|any adverse|any ill) effects?\\b|\\b(?:lifetime|lifelong|permanent) (?:protection|assurance|guarantee|warranty|cover|shield)\\b", { except: ["negated"] }),
     own("\\bno (?:need|reason|cause|call) (?:to|for) (?:\\w+ )?(?:worry|concern|alarm|fear|panic|caution|care)\\b|\\b(?:nothing|not a thing) (?:to (?:worry|fear|fret)|for you to (?:worry|fear))|\\bneed (?:not|never) (?:\\w+ )?(?:worry(?! about (?:the|our|your) (?:date|price|cost|form|parking|collection|delivery|day|time|address|papers?|deposit)s?\\b)|fear|fret|trouble|take (?:any )?(?:further )?(?:action|care|precautions?))"),
     p("\\b(?:worrying|worries) to us\\b|\\bbless you for worrying\\b"),
+    p("\\b(?:let|have|seen?|watched) (?:my|our) own (?:\\w+ ){0,2}?(?:BABY|grand\\w+|children|child|dog|cat|puppy|mother)\\b.*\\b(?:on|off|it|fringe|pile)\\b", { also: ["undecided"], despiteCare: true }),
     // Said in other words
     p("\\brisk.?free\\b"),
     p("\\b(dyes?|colours?) (is|are) (safe|fast|stable)\\b"),

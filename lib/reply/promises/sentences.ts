@@ -40,6 +40,8 @@ const WRITTEN_OUT: readonly (readonly [RegExp, string])[] = [
   [/(?<=[a-z])'s (?=(?:just|only|not|gone|dead|out|fine|going|a|an|been|all|actually|always|never|permanent|tricky|safe|easy|no|back|coming|definitely|probably|nothing|too|so|really|pretty|ruined|finished|sorted|done|final|paying|liable|certain|nailed|clearly|sound|perfect|simply)\b)/gu, " is "],
   [/\b(?:deffo|defo|def|defs|definately|100%|hundred percent)\b(?! (?:wool|silk|cotton|viscose|success|satisf\w+|of|chance|pure|rate|natural|gone|recyc\w+))/gu, "definitely"],
 ];
+/** What is asked at the end of a sentence that says: "it works, doesn't it?". */
+const TAG = /,? (?:(?:is|are|was|were|do|does|did|has|have|will|would|can|could|should) ?(?:not )?(?:it|they|you|we|he|she|i|there|that)|i ask you|right|eh|no)\?$/u;
 /** Phrases that look like denials and are none: certainty, and comfort. */
 const NO_DENIALS: readonly (readonly [RegExp, string])[] = [
   [/\b(?:there is )?(?:no|not a|not the slightest|not any|without (?:a |any |the slightest )?)\s*(?:doubts?|question)(?: that| about it| whatever| whatsoever| at all)?\b(?! of)|\bno other explanation\b|\bno two ways about it\b/gu, "definitely"],
@@ -52,7 +54,7 @@ const NO_DENIALS: readonly (readonly [RegExp, string])[] = [
 /** Lower case, straight apostrophes, one space, quotations taken out, short forms written out, false denials made plain. */
 export function plainOf(sentence: string): string {
   const flat = sentence.replace(/“[^”]*”|"[^"]*"|«[^»]*»|„[^“”]*[“”]/gu, QUOTED).replace(/[’‘]/gu, "'").replace(IN_SINGLE_QUOTES, QUOTED).toLowerCase();
-  return [...WRITTEN_OUT, ...NO_DENIALS].reduce((text, [what, by]) => text.replace(what, by), flat).replace(/\s+/gu, " ").trim();
+  return [...WRITTEN_OUT, ...NO_DENIALS].reduce((text, [what, by]) => text.replace(what, by), flat).replace(/\s+/gu, " ").trim().replace(TAG, ".");
 }
 
 /** Where a new clause begins, beside a full stop: a semicolon, a dash, a conjunction, a comma before a new subject. */

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { rulesBroken } from "../../../../lib/reply/promises/check";
 import { sentencesOf } from "../../../../lib/reply/promises/sentences";
 import { CLASSES } from "./classes";
-import { FORTY_VOICES } from "./forty-voices";
+import { FORTY_VOICES, HINTS } from "./forty-voices";
 import { HONEST } from "./honest";
 import { OVER_PROMISING } from "./over-promising";
 import { OWN_VOICES } from "./own-voices";
@@ -47,6 +47,12 @@ describe("the check of promises on the sentences of forty voices, which its weig
   const share = (which: "overPromising" | "honest") => { const all = FORTY_VOICES.flatMap((v) => v[which]); return all.filter((say) => broken(say).length > 0).length / all.length; };
   it("catches nine in ten and more of those that promise too much", () => expect(share("overPromising")).toBeGreaterThanOrEqual(0.9));
   it("leaves nineteen in twenty of the honest ones alone", () => expect(share("honest")).toBeLessThanOrEqual(0.05));
+});
+
+describe("the check of promises on what is hinted, joked and put into sayings, which its weights are fitted to", () => {
+  const share = (which: "overPromising" | "honest") => { const all = HINTS.flatMap((v) => v[which]); return all.filter((say) => broken(say).length > 0).length / all.length; };
+  it("catches three in four of those that promise too much", () => expect(share("overPromising")).toBeGreaterThanOrEqual(0.75));
+  it("leaves nine in ten of the honest ones alone", () => expect(share("honest")).toBeLessThanOrEqual(0.1));
 });
 
 describe.each(CLASSES)("the check of promises on $meaning", ({ over, honest }) => {

@@ -7,7 +7,7 @@ import { PHOTO_KINDS, QUESTIONS } from "../../../../lib/trade/questions";
 import { DOCUMENTS } from "../../../../lib/words/en/documents";
 import { CLASSES } from "./classes";
 import { rowOf, type Row } from "./fit";
-import { FORTY_VOICES } from "./forty-voices";
+import { FORTY_VOICES, HINTS } from "./forty-voices";
 import { HONEST } from "./honest";
 import { OTHER_HONEST, OTHER_OVER_PROMISING } from "./other-voices";
 import { OVER_PROMISING } from "./over-promising";
@@ -28,7 +28,7 @@ const SHIPPED_COUNTS = 4;
 /** Every table of sentences as people write them: what a table held out of a fit tells is told by these. */
 export const WRITTEN: readonly Table[] = [
   { over: OVER_PROMISING.map(([, say]) => say), honest: HONEST },
-  ...[...STRANGERS, ...OWN_VOICES, ...LATER_VOICES, ...FORTY_VOICES].map(({ overPromising, honest }) => ({ over: overPromising, honest })),
+  ...[...STRANGERS, ...OWN_VOICES, ...LATER_VOICES, ...FORTY_VOICES, ...HINTS].map(({ overPromising, honest }) => ({ over: overPromising, honest })),
   { over: OTHER_OVER_PROMISING, honest: OTHER_HONEST },
 ];
 /** What a fit is made from beside them: hard pairs, which are no measure of how people write, and what the shipped paragraphs say, which has to pass as honest. */
