@@ -14,6 +14,7 @@ import { ok, type Caller, type Result } from "./caller";
 import { copyNames, readMe, type CopyNames } from "./copy-names";
 import { historyOf } from "./history";
 import { agreedBefore } from "./label-reading";
+import { isLetGo } from "./let-go";
 import { inOneStep } from "./one-step";
 import { retell } from "./retell";
 import { retellAssessment } from "./retell-assessment";
@@ -91,7 +92,7 @@ async function* once(read: () => Promise<Uint8Array>): AsyncGenerator<Uint8Array
 
 /** Letters and documents that have left, and what was judged before the last reply that did. */
 function asTheClientSees(row: Stored, now: Date): Row {
-  const letters = row.letters.filter((l) => l.notBefore <= now && l.state !== "taken_back");
+  const letters = row.letters.filter((l) => isLetGo(l, now) && l.state !== "taken_back");
   const replied = letters.findLast((l) => l.kind === "reply")?.createdAt;
   const sent = new Set(letters.flatMap((l) => l.enclosures.map((e) => e.documentId)));
   const judged = <T,>(rows: T[], at: (row: T) => Date): T[] => (replied ? rows.filter((r) => at(r) <= replied) : []);

@@ -10,6 +10,7 @@ import { authorise, NOT_THERE } from "./authorise";
 import { ok, type Caller, type Result } from "./caller";
 import { clientStanding, isEnded } from "./client-standing";
 import { mayEraseAlone } from "./erase-enquiry";
+import { isLetGo, leftAt } from "./let-go";
 import { enclosureViews, LETTER_PARTS } from "./letter-view";
 import { CLIENT } from "./measurement-findings";
 import { clientSpots } from "./measurement-view";
@@ -37,7 +38,7 @@ export async function readClientPage(caller: Caller, now: Date): Promise<Result<
   if (no || caller.kind !== "client") return no ?? NOT_THERE;
   const [row, workshop] = await Promise.all([database().enquiry.findUnique({ where: { id: caller.enquiryId }, include: PARTS }), readSettings()]);
   if (!row) return NOT_THERE;
-  const letters = row.letters.filter((l) => l.notBefore <= now);
+  const letters = row.letters.filter((l) => isLetGo(l, now));
   const replied = letters.findLast((l) => l.kind === "reply")?.createdAt ?? null;
   const newest = row.rugs.flatMap((r) => (r.assessments[0] ? [assessmentOf(r.assessments[0].result)] : []));
   const firstAid = firstAidOf(newest, urgenciesOfWords(row));
@@ -54,7 +55,7 @@ export async function readClientPage(caller: Caller, now: Date): Promise<Result<
     rugs: row.rugs.map((rug) => ({ ...rugForClient(rug, replied), title: titleIn(rug.title, wordsIn(workshop.locale), workshop.areaUnit) })),
     written: writtenOf(own).map(({ at, text }) => ({ at: at.toISOString(), text })),
     answers: own.length > 0 ? enquiryAnswersOf(row.answers).answers : {},
-    letters: letters.map((l) => ({ subject: l.subject, text: withoutLinks(l.text), at: l.notBefore.toISOString(), by: l.approvedBy?.name ?? null, enclosures: enclosureViews(l.enclosures) })),
+    letters: letters.map((l) => ({ subject: l.subject, text: withoutLinks(l.text), at: leftAt(l, now).toISOString(), by: l.approvedBy?.name ?? null, enclosures: enclosureViews(l.enclosures) })),
     canAddPhotos: !isEnded(row.state),
     photosLeft: first ? Math.max(0, LIMITS.maxPhotos - first.photos.length) : 0,
     copy: row.id,

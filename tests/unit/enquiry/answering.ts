@@ -115,6 +115,15 @@ export function answering(): void {
       expect(letter?.says).toMatch(/^Not sent: the client left no e-mail address/);
       expect(good(await readClientPage(await clientOf(enquiry), later(6))).letters).toHaveLength(1);
     });
+    it("keeps a letter on the client's page while it waits to be tried again, with no time still to come", async () => {
+      const enquiry = await submitted();
+      const { letterId } = good(await approveReply(await staff("reviewer", "Ivo Castellane"), { enquiryId: enquiry.enquiryId, number: 1 }, NOW));
+      const client = await clientOf(enquiry);
+      await database().letter.update({ where: { id: letterId }, data: { state: "waiting", attempts: 1, notBefore: later(60) } });
+      expect(good(await readClientPage(client, later(10))).letters).toMatchObject([{ at: later(10).toISOString() }]);
+      await database().letter.update({ where: { id: letterId }, data: { attempts: 0 } });
+      expect(good(await readClientPage(client, later(10))).letters).toEqual([]);
+    });
   });
 
   describe("a letter that says more than we know", () => {
