@@ -1,7 +1,6 @@
 import { randomUUID } from "node:crypto";
 import { Readable } from "node:stream";
-import { afterAll, beforeAll, beforeEach, describe, expect, it, vi } from "vitest";
-import { config } from "../../../lib/config/config";
+import { describe, expect, it, vi } from "vitest";
 import { approveReply } from "../../../lib/enquiry/approve-reply";
 import type { Caller } from "../../../lib/enquiry/caller";
 import { asSeen, type Contact } from "../../../lib/enquiry/client-schema";
@@ -19,7 +18,7 @@ import { deliverDue } from "../../../lib/mail/outbox";
 import { suppressedWhy } from "../../../lib/mail/suppression";
 import { database, type Letter } from "../../../lib/store/database";
 import { OLDEST_FIRST } from "../../../lib/store/row-order";
-import { startMailServer, type MailServer } from "../../faults/mail-server";
+import { besideMailServer } from "./beside-mail-server";
 import { letter } from "./mail-files";
 import { clientOf, CURIOUS, good, later, NOW, staff, submitted, SYSTEM } from "./workshop";
 
@@ -30,23 +29,9 @@ const tokenIn = (text: string | undefined) => /\/e\/([\w-]+)/.exec(text ?? "")?.
 /** A client's name, address and telephone number put right. */
 export function correctingClients(): void {
   describe("correctClient", () => {
-    let server: MailServer;
-    beforeAll(async () => {
-      server = await startMailServer();
-      config.smtp = { url: server.url, from: { name: "Lantern Yard Rug Workshop", address: "desk@lantern-yard.example" } };
-    });
-    afterAll(async () => {
-      config.smtp = null;
-      await server.close();
-    });
-    beforeEach(async () => {
-      await database().letter.deleteMany({});
-      server.received.length = 0;
-      server.onRcpt = () => null;
-      server.afterDot = () => "accept";
-    });
+    const mail = besideMailServer();
     const deliver = (now: Date) => deliverDue(now, { onFailed: fileFailure, times: { connectMs: 2_000, silenceMs: 400 } });
-    const arrivedAt = (address: string) => server.received.filter((m) => m.to.includes(address));
+    const arrivedAt = (address: string) => mail.server.received.filter((m) => m.to.includes(address));
     const view = async (enquiryId: string) => good(await readEnquiry(await nell(), enquiryId, later(60)));
     const lettersOf = (enquiryId: string): Promise<Letter[]> => database().letter.findMany({ where: { enquiryId }, orderBy: [...OLDEST_FIRST.createdAt] });
     const clientRow = async (enquiryId: string) => (await database().enquiry.findUniqueOrThrow({ where: { id: enquiryId }, select: { client: true } })).client;
@@ -58,7 +43,7 @@ export function correctingClients(): void {
     }
 
     it("lets a letter that was refused go to the new address, with an acknowledgement and its link, and says from what to what", async () => {
-      server.onRcpt = (address) => (address.includes("exmaple") ? { code: 550, say: "5.1.1 no such mailbox" } : null);
+      mail.server.onRcpt = (address) => (address.includes("exmaple") ? { code: 550, say: "5.1.1 no such mailbox" } : null);
       const { enquiryId, email: wrong } = await anEnquiry(anAddress().replace("example", "exmaple"));
       good(await approveReply(await nell(), { enquiryId, number: 1 }, later(1)));
       await deliver(later(10));

@@ -1,5 +1,5 @@
 import { randomUUID } from "node:crypto";
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { config } from "../../../lib/config/config";
 import { approveReply } from "../../../lib/enquiry/approve-reply";
 import { encloseDocument } from "../../../lib/enquiry/enclose-document";
@@ -14,7 +14,7 @@ import { takeBackLetter } from "../../../lib/enquiry/take-back";
 import { deliverDue } from "../../../lib/mail/outbox";
 import { ALLOWANCES } from "../../../lib/staff/rate-limit";
 import { database } from "../../../lib/store/database";
-import { startMailServer, type MailServer } from "../../faults/mail-server";
+import { besideMailServer } from "./beside-mail-server";
 import { clientOf, good, later, NOW, staff, submitted, WET_VISCOSE } from "./workshop";
 
 const nell = () => staff("owner", "Nell Harrow");
@@ -26,19 +26,7 @@ const AT_EIGHT = new Date("2026-11-26T08:00:00Z");
 /** Letters at a chosen time, as they will arrive, and tried on oneself. */
 export function onTheWire(): void {
   describe("on the wire", () => {
-    let server: MailServer;
-    beforeAll(async () => {
-      server = await startMailServer();
-      config.smtp = { url: server.url, from: { name: "Lantern Yard Rug Workshop", address: "desk@lantern-yard.example" } };
-    });
-    afterAll(async () => {
-      config.smtp = null;
-      await server.close();
-    });
-    beforeEach(async () => {
-      await database().letter.deleteMany({});
-      server.received.length = 0;
-    });
+    const mail = besideMailServer();
     async function anEnquiry() {
       const address = `${randomUUID()}@example.org`;
       const enquiry = await submitted(WET_VISCOSE, { contact: { name: "Ana Example", email: address }, consent: true });
@@ -59,11 +47,11 @@ export function onTheWire(): void {
         const view = async (now: Date) => good(await readEnquiry(await nell(), enquiryId, now)).letters.find((l) => l.id === letterId);
         expect(await view(later(60))).toMatchObject({ state: "held", notBefore: AT_EIGHT.toISOString(), canTakeBack: true });
         await deliverDue(new Date(AT_EIGHT.getTime() - 60_000));
-        expect(server.received).toHaveLength(0);
+        expect(mail.server.received).toHaveLength(0);
         const client = await clientOf(enquiry);
         expect(good(await readClientPage(client, later(60))).letters).toEqual([]);
         await deliverDue(AT_EIGHT);
-        expect(server.received).toHaveLength(1);
+        expect(mail.server.received).toHaveLength(1);
         expect(good(await readClientPage(client, AT_EIGHT)).letters).toHaveLength(1);
         expect(await takeBackLetter(await nell(), letterId, AT_EIGHT)).toMatchObject({ ok: false, code: "changed-meanwhile" });
       });
@@ -93,8 +81,8 @@ export function onTheWire(): void {
         const caller = await pia();
         const { email } = await database().staff.findUniqueOrThrow({ where: { id: caller.staffId } });
         expect(good(await sendTestLetter(caller, { enquiryId, kind: "reply", ...WORDS }, NOW))).toEqual({ to: email });
-        const [message] = server.received;
-        expect([server.received.length, message?.to, message?.mail.subject]).toEqual([1, [email], `[Test] ${WORDS.subject}`]);
+        const [message] = mail.server.received;
+        expect([mail.server.received.length, message?.to, message?.mail.subject]).toEqual([1, [email], `[Test] ${WORDS.subject}`]);
         expect(message?.raw.toString("latin1")).not.toContain(address);
         expect(message?.mail.attachments.map((a) => [a.contentType, a.filename])).toEqual([["application/pdf", expect.stringMatching(/^Living with .*\.pdf$/)]]);
         expect(await rows()).toBe(before);
@@ -103,9 +91,9 @@ export function onTheWire(): void {
       it("says why it was not sent: refused, no server, empty words, an enquiry that is not there, too many", async () => {
         const { enquiryId } = await anEnquiry();
         const test = async (given: object = {}) => sendTestLetter(await nell(), { enquiryId, kind: "question", ...WORDS, ...given }, NOW);
-        server.onRcpt = () => ({ code: 550, say: "5.1.1 no such mailbox" });
+        mail.server.onRcpt = () => ({ code: 550, say: "5.1.1 no such mailbox" });
         expect(await test()).toMatchObject({ ok: false, code: "unavailable", say: expect.stringContaining("5.1.1 no such mailbox") as string });
-        server.onRcpt = () => null;
+        mail.server.onRcpt = () => null;
         const smtp = config.smtp;
         config.smtp = null;
         expect(await test()).toMatchObject({ ok: false, say: "No mail server is set up, so no test letter can be sent." });
@@ -127,7 +115,7 @@ export function onTheWire(): void {
         const seen = good(await previewLetter(await nell(), { enquiryId, kind: "reply", ...WORDS }));
         good(await approveReply(await nell(), { enquiryId, number, reason: "Words of a test." }, NOW));
         await deliverDue(later(5));
-        const [message] = server.received;
+        const [message] = mail.server.received;
         expect(message?.mail.html).toBe(seen.html);
         expect(message?.mail.text?.trim()).toBe(seen.text.trim());
         expect(seen.text).toContain("With this letter:\n– a care card");

@@ -1,6 +1,5 @@
 import { randomUUID } from "node:crypto";
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
-import { config } from "../../../lib/config/config";
+import { describe, expect, it } from "vitest";
 import { sendFromClient } from "../../../lib/enquiry/answer-client";
 import { approveReply } from "../../../lib/enquiry/approve-reply";
 import { askClient } from "../../../lib/enquiry/ask-client";
@@ -16,7 +15,7 @@ import { deliverDue } from "../../../lib/mail/outbox";
 import { suppressedWhy } from "../../../lib/mail/suppression";
 import { database } from "../../../lib/store/database";
 import { OLDEST_FIRST } from "../../../lib/store/row-order";
-import { startMailServer, type MailServer } from "../../faults/mail-server";
+import { besideMailServer } from "./beside-mail-server";
 import { clientOf, CURIOUS, good, later, NOW, staff, submitted } from "./workshop";
 
 const nell = () => staff("owner", "Nell Harrow");
@@ -28,20 +27,7 @@ const LAST_TRIES = 100;
 /** Letters that fail for good, to a mail server whose moods a test sets. */
 export function reaching(): void {
   describe("a letter that fails for good", () => {
-    let server: MailServer;
-    beforeAll(async () => {
-      server = await startMailServer();
-      config.smtp = { url: server.url, from: { name: "Lantern Yard Rug Workshop", address: "desk@lantern-yard.example" } };
-    });
-    afterAll(async () => {
-      config.smtp = null;
-      await server.close();
-    });
-    beforeEach(async () => {
-      await database().letter.deleteMany({});
-      server.onRcpt = () => null;
-      server.afterDot = () => "accept";
-    });
+    const mail = besideMailServer();
     const deliver = (now: Date) => deliverDue(now, { onFailed: fileFailure, times: QUICK });
     const view = async (enquiryId: string, now = later(60)) => good(await readEnquiry(await nell(), enquiryId, now));
     const slip = async (enquiryId: string) => good(await readQueue(await nell(), later(60))).waiting.find((s) => s.enquiryId === enquiryId);
@@ -67,7 +53,7 @@ export function reaching(): void {
       good(await encloseDocument(await nell(), { documentId, isEnclosed: true }, NOW));
       const { number } = good(await saveDraft(await nell(), { enquiryId, from: 1, subject: "Your rug", text: "Dear Ana,\n\nWe would like to see it." }, later(1)));
       good(await approveReply(await nell(), { enquiryId, number }, later(2)));
-      server.onRcpt = () => NO_SUCH_BOX;
+      mail.server.onRcpt = () => NO_SUCH_BOX;
       await deliver(later(10));
       const seen = await view(enquiryId);
       expect(seen).toMatchObject({ state: "our_turn", draft: { number, text: "Dear Ana,\n\nWe would like to see it." }, may: { approve: true }, undelivered: { kind: "reply", isInDoubt: false, says: expect.stringContaining("5.1.1 no such mailbox") as string } });
@@ -78,7 +64,7 @@ export function reaching(): void {
     });
     it("comes back after a refusal of the letter itself, which says nothing against the address", async () => {
       const { enquiryId, letterId } = await approved();
-      server.afterDot = () => ({ code: 554, say: "5.6.0 not wanted here" });
+      mail.server.afterDot = () => ({ code: 554, say: "5.6.0 not wanted here" });
       await deliver(later(10));
       const { toAddress } = await database().letter.findUniqueOrThrow({ where: { id: letterId } });
       expect(await suppressedWhy(database(), toAddress)).toBeNull();
@@ -88,19 +74,19 @@ export function reaching(): void {
       for (const [attempts, state] of [[1, "their_turn"], [LAST_TRIES, "our_turn"]] as const) {
         const { enquiryId, letterId } = await approved();
         await database().letter.update({ where: { id: letterId }, data: { attempts } });
-        server.afterDot = () => ({ code: 451, say: "4.3.0 try later" });
+        mail.server.afterDot = () => ({ code: 451, say: "4.3.0 try later" });
         await deliver(later(10));
         expect((await stateOf(enquiryId)).state).toBe(state);
         await database().letter.deleteMany({});
-        server.afterDot = () => "accept";
+        mail.server.afterDot = () => "accept";
       }
     });
     it("is said to be in doubt where an earlier try may have arrived", async () => {
       const { enquiryId, letterId } = await approved();
-      server.afterDot = () => "drop";
+      mail.server.afterDot = () => "drop";
       await deliver(later(10));
       expect((await stateOf(enquiryId)).state).toBe("their_turn");
-      server.onRcpt = () => NO_SUCH_BOX;
+      mail.server.onRcpt = () => NO_SUCH_BOX;
       await deliver((await database().letter.findUniqueOrThrow({ where: { id: letterId } })).notBefore);
       expect(await view(enquiryId)).toMatchObject({ state: "our_turn", undelivered: { isInDoubt: true, says: expect.stringMatching(/^Nobody knows whether it arrived/) as string } });
       expect(await slip(enquiryId)).toMatchObject({ standing: "our letter may not have arrived" });
@@ -110,7 +96,7 @@ export function reaching(): void {
       const enquiry = await approved();
       good(await sendFromClient(await clientOf(enquiry), { message: "One thing more." }, later(3)));
       const before = await stateOf(enquiry.enquiryId);
-      server.onRcpt = () => NO_SUCH_BOX;
+      mail.server.onRcpt = () => NO_SUCH_BOX;
       await deliver(later(10));
       expect(await stateOf(enquiry.enquiryId)).toEqual(before);
       expect(before).toEqual({ state: "our_turn", stateSince: later(3) });
@@ -123,32 +109,32 @@ export function reaching(): void {
         good(await sendFromClient(await clientOf(enquiry), { message: "One thing more." }, later(3)));
         const second = good(await askClient(await nell(), { enquiryId, subject: "Your rug", text: "How old is it?" }, later(4)));
         await database().letter.update({ where: { id: second.letterId }, data: { state: newer, notBefore: later(1_000) } });
-        server.onRcpt = () => NO_SUCH_BOX;
+        mail.server.onRcpt = () => NO_SUCH_BOX;
         await deliver(later(10));
         expect((await database().letter.findUniqueOrThrow({ where: { id: letterId } })).state).toBe("failed");
         expect((await stateOf(enquiryId)).state, newer).toBe("their_turn");
         expect((await view(enquiryId)).undelivered).toBeNull();
-        server.onRcpt = () => null;
+        mail.server.onRcpt = () => null;
       }
     });
     it.each([["quoted", "our_turn"], ["waiting_elsewhere", "our_turn"], ["declined", "declined"]] as const)("from %s, moved there by hand, goes to %s", async (moved, ends) => {
       const { enquiryId } = await approved();
       good(await moveEnquiry(await nell(), { enquiryId, from: "their_turn", to: moved satisfies EnquiryStateId }, later(3)));
-      server.onRcpt = () => NO_SUCH_BOX;
+      mail.server.onRcpt = () => NO_SUCH_BOX;
       await deliver(later(10));
       expect((await stateOf(enquiryId)).state).toBe(ends);
     });
     it("leaves the program's own draft after a question, and what was asked among the letters", async () => {
       const { enquiryId } = await anEnquiry();
       const { letterId } = good(await askClient(await nell(), { enquiryId, subject: "A question", text: "How old is it?" }, later(2)));
-      server.onRcpt = () => NO_SUCH_BOX;
+      mail.server.onRcpt = () => NO_SUCH_BOX;
       await deliver(later(10));
       const seen = await view(enquiryId);
       expect(seen).toMatchObject({ state: "our_turn", draft: { by: "the program" }, undelivered: { kind: "question" } });
       expect(seen.letters.find((l) => l.id === letterId)?.text).toContain("How old is it?");
     });
     it("is said of an acknowledgement too, and moves nothing", async () => {
-      server.onRcpt = () => NO_SUCH_BOX;
+      mail.server.onRcpt = () => NO_SUCH_BOX;
       const { enquiryId } = await anEnquiry();
       expect(await view(enquiryId)).toMatchObject({ state: "new", undelivered: { kind: "acknowledgement" }, client: { suppressedWhy: expect.stringContaining("5.1.1") as string } });
       expect(await slip(enquiryId)).toMatchObject({ standing: "our acknowledgement could not be delivered" });
