@@ -45,23 +45,35 @@ const IMPROVES = /\b(?:improv\w*|comes? back|brings? back|bring \w+ back|gone|be
 const numbersBefore = (plain: string, unit: string): number[] =>
   [...plain.matchAll(new RegExp(`([0-9]+(?:[.,][0-9]+)?)(½)?(?= ?(?:(?:–|-|to|and) ?[0-9]+(?:[.,][0-9]+)?½? ?)?(?:${unit}))`, "gu"))].map((m) => Number((m[1] as string).replace(",", ".")) + (m[2] ? 0.5 : 0));
 
+/** Shares in words, each as the least per cent that it may mean. *elicited* */
+const SHARES: readonly (readonly [RegExp, number])[] = [
+  [/\b(?:nearly|almost|practically) (?:all|everything)\b/u, 90], [/\bnine tenths\b/u, 90], [/\bthree quarters\b/u, 75], [/\btwo thirds\b/u, 66], [/\b(?:most|the better part|the bulk) of (?:it|the|this|that|your)\b/u, 50], [/\bhalf (?:of )?(?:it|the|this|that|your)\b/u, 45],
+  [/^(?!.*(?:%|\b(?:part|partly|some|only|half|most|thirds?|quarters?|tenths?|fifths?|twentieths?|per ?cent)\b)).*\b(?:mark|stain|spot|ring|browning|smell|it) will (?:probably|likely|very likely|most likely) (?:go|come out|disappear|vanish|lift out)\b/u, 95],
+];
+/** A share in words that promises more than the upper end. */
+const sharesBeyond = (plain: string, high: number): boolean => SHARES.some(([re, least]) => re.test(plain) && least > high);
+
 const outside = (said: readonly number[], low: number, high: number) => said.length > 0 && (Math.max(...said) > high || Math.min(...said) > Math.max(low, 0) + (high - low) * MOST_NARROWED);
 /** The lower end of a stated range may stand so far into the range of the assessment. *elicited* */
 const MOST_NARROWED = 0.25;
 
 function improvementBeyond(plain: string, { improvement }: Assessment): Beyond[] {
-  if (!IMPROVES.test(plain) || /\bchance\b|\bin 100\b|\bnot\b/u.test(plain)) return [];
+  const inWords = improvement !== null && sharesBeyond(plain, improvement.high + SLACK.percent);
+  if (!(inWords || IMPROVES.test(plain)) || /\bchance\b|\bin 100\b|\bnot\b/u.test(plain)) return [];
   const said = numbersBefore(plain, "%|per ?cent");
-  if (said.length === 0) return [];
+  if (said.length === 0 && !inWords) return [];
   if (!improvement) return [{ rule: "number", why: "The assessment gives no improvement for this rug.", suggestion: "Leave the number out." }];
-  if (!outside(said, improvement.low + SLACK.percent, improvement.high + SLACK.percent)) return [];
+  if (!inWords && !outside(said, improvement.low + SLACK.percent, improvement.high + SLACK.percent)) return [];
   return [{ rule: "number", why: "This promises more improvement than the assessment.", suggestion: `The range is ${improvementFigures(improvement)}.` }];
 }
 
-const LIFE = /\b(?:last|lasts|left|life|live|serve|good for|has)\b/u;
+const LIFE = /\b(?:last|lasts|left|life|live|serve|serves|good for|has|another|keep)\b/u;
+/** Years in words, as figures. */
+const IN_WORDS: Readonly<Record<string, number>> = { two: 2, three: 3, four: 4, five: 5, six: 6, seven: 7, eight: 8, nine: 9, ten: 10, twelve: 12, fifteen: 15, twenty: 20, thirty: 30, forty: 40, fifty: 50 };
+const withFigures = (plain: string): string => plain.replace(/\b[a-z]+(?= (?:more |good |further )?years?\b)/gu, (word) => String(IN_WORDS[word] ?? word));
 function yearsBeyond(plain: string, { lifeYears }: Assessment): Beyond[] {
   if (!LIFE.test(plain) || /\bold\b|\bago\b|\bbought\b|\baged?\b|\bdoubt\b|\bmore than\b/u.test(plain)) return [];
-  const said = numbersBefore(plain, "(?:more )?years?");
+  const said = numbersBefore(withFigures(plain), "(?:more |good |further )?years?");
   if (said.length === 0) return [];
   if (!lifeYears) return [{ rule: "number", why: "The assessment gives no life for this rug.", suggestion: "Leave the number out: how long an antique lasts hangs on how it is kept." }];
   const slack = Math.max(SLACK.leastYears, SLACK.years * lifeYears.high);

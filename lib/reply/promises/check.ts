@@ -1,7 +1,7 @@
 import type { Assessment } from "../../triage/assessment";
 import { beyondAssessment, isTested } from "./against-assessment";
 import { excused, saysNotThat, type Catch } from "./excuses";
-import { cautionsMissing, MUST_SAYS, type MustSay } from "./must-say";
+import { cautionsMissing, MUST_SAYS, withoutDeniedTests, type MustSay } from "./must-say";
 import type { Pattern, Rule, RuleId } from "./rule";
 import { RULES } from "./rules";
 import { clausesOf, plainOf, sentencesOf } from "./sentences";
@@ -100,7 +100,8 @@ export const checkSentences = (text: string, known: Known): Overpromise[] => sen
 /** A whole letter, sentence by sentence, and then what it leaves out. Pure: the page, the server and the command line call this. */
 export function checkLetter(text: string, known: Known): Overpromise[] {
   const plain = plainOf(text);
-  const missing = MUST_SAYS.filter((m) => m.when.test(plain) && !m.needs.test(plain) && !m.unless?.test(plain));
+  const said = withoutDeniedTests(plain);
+  const missing = MUST_SAYS.filter((m) => m.when.test(plain) && !m.needs.test(said) && !m.unless?.test(plain));
   const cautions = known.assessment ? cautionsMissing(plain, known.assessment) : [];
   const leftOut = ({ why, suggestion }: MustSay): Overpromise => ({ sentence: "", rule: "left-out", why, suggestion });
   return [...checkSentences(text, known), ...[...missing, ...cautions].map(leftOut)];

@@ -1,5 +1,9 @@
 import type { Assessment } from "../../triage/assessment";
 
+/** A test waved away is none: what is left of a letter without such words. */
+export const withoutDeniedTests = (letter: string): string =>
+  letter.replace(/\b(?:no|without (?:an?|any)|skip (?:the|an?)|needs? no|not need (?:an?|any)) (?:\w+ )?test(?:s|ing)?\b|\btest(?:s|ing)? (?:is|are|would be) (?:not (?:needed|necessary)|unnecessary|pointless)\b/gu, "");
+
 /** What a letter with a judgement must not leave out. `when` and `needs` meet the whole letter in lower case. */
 export interface MustSay { readonly id: string; readonly when: RegExp; readonly needs: RegExp; readonly unless?: RegExp; readonly why: string; readonly suggestion: string }
 

@@ -26,6 +26,10 @@ export const HARM: Rule = {
     p("(?:^|, |\\band |\\bthen |: )LEADIN(?!(?:dye|colou?r) that\\b|glue in\\b)(?:cut|snip|trim|pull|tug|pluck|yank|burn|singe|glue|superglue|tape|staple|nail|tack|stitch|sew|stretch|paint|dye|colour|color|touch) (?:it|them|out|off|up|in|down|away|the|any|that|those|over|at|loose)\\b(?!.*\\b(?:photo|picture)\\b)", { also: ["ours"] }),
     p("(?:^|, |\\band |\\bthen )LEADIN(?:pop|hang|put|lay|drape|throw|stretch) (?:it|them|the rug|that) (?:out )?over (?:the|a|your) (?:banister|radiator|fence|line|rail|railing|balcony|wall|chair|door|hedge)\\b|\\bwith the (?:heating|heater|radiator|fire) (?:on|up|full)\\b", { also: ["ours"] }),
     p("\\b(?:keep|leave|store|stow) (?:it|them|the \\w+|that) (?:rolled|folded|wrapped)\\b.{0,30}\\b(?:wet|damp|soaking)\\b|(?:^|, |\\band |\\bthen |: )LEADIN(?:leave|keep|have|set|run|point|stand) (?:the |a |your )?(?:\\w+ )?HEAT (?:on|running|near|by|over|at|pointed|under)\\b", { also: ["ours"] }),
+    p("^if you (?:do |must |have to |really must |want to )?(?:sponge|wash|rinse|wet|scrub|soak|shampoo|steam|rub|dab) (?:it|them|the \\w+|that)\\b", { also: ["warned"] }),
+    p("\\b(?:two|both|several|three) (?:\\w+ )?(?:cleaners|products|sprays|powders)\\b(?=.*\\b(?:together|mixed|combined)\\b).*\\b(?:better|stronger|well|wonders|best)\\b"),
+    p("\\b(?:switch|turn|unplug|pull)\\b.{0,30}\\b(?:off|out|plug)\\b.*\\b(?:quickly|with (?:a )?dry hands?|anyway)\\b"),
+    p("\\bAGENT (?:does|do|works?|will (?:do|work)|did) (?:wonders|miracles|marvels|magic)\\b"),
     // Household cleaners that give off poisonous gas together (NIOSH Pocket Guide, chlorine and chloramine, from memory)
     p("^(?=.*\\b(?:bleach|chlorine|hypochlorite)\\b).*\\b(?:ammonia|vinegar|acid|toilet cleaner|limescale remover|descaler|acetone|surgical spirit|lemon juice)\\b", { also: ["warned", "undecided", "disowned"], except: ["hedged", "softened", "ours"] }),
     p("\\bDAMAGING\\b", { also: ["ours", "warned", "softened", "undecided"] }),

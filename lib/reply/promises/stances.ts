@@ -118,6 +118,16 @@ const STANCES: readonly Stance[] = [
     shows: expression("\\b(?:we|i) (?:do|would|should|could) not (?:think|believe|expect|suppose|imagine) (?:that )?(?:it|they|this|RUG|the \\w+) (?:will|would|can|could|is|are|was) (?:ever )?(?!not\\b|no\\b|harm|hurt|run|bleed|shrink|fade|fail|need|cost|take|come back|return)\\w+"),
     unless: expression("\\b(?:but|nothing|nobody|no one|a single|any (?:trouble|problem|harm|risk|need))\\b"),
   },
+  { // What it will not be again
+    lifts: ["result", "sureness"],
+    shows: expression("\\b(?:it|RUG|they) (?:will|would|can) (?:probably |never |not )+(?:be|look|become|come out) (?:quite |again |exactly )?(?:PERFECT|FORMER|new|as (?:good|bright|soft|fresh|clean) as)"),
+    unless: expression("\\b(?:but|until|unless|nobody|no one|anything less|worse)\\b|[;:]"),
+  },
+  { // How long it is with us, and what is done to it before anything else
+    lifts: ["result", "sureness"],
+    shows: expression("\\bRUG will (?:be|stay) with us (?:for|until|till|about)\\b|\\bwill (?:first |always |also )?be (?:tested|inspected|looked at|examined|photographed|measured|weighed)\\b"),
+    unless: expression("\\b(?:PERFECT|FORMER|IDIOM|OATH|gone|as new|spotless|and (?:then )?(?:come|be) )\\b"),
+  },
   { // Leaving it in peace
     lifts: ["safety", "sureness"],
     shows: expression("\\bsafe (?:enough )?to (?:leave|keep) (?:it|RUG) (?:where it is|as it is|there|be|alone|flat|rolled|in the (?:shade|dark))\\b"),

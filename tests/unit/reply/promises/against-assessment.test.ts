@@ -16,6 +16,13 @@ describe("a sentence against its assessment", () => {
     ["Between 12 and 60 % of the mark may go.", []],
     ["Between 40 and 55 % of the mark may go.", ["number"]],
     ["Between 10 and 80 % of the mark may go.", ["number"]],
+    ["Half of the mark will probably go.", []],
+    ["Most of the mark may go.", []],
+    ["We expect nearly all of the mark to go.", ["number"]],
+    ["Nine tenths of the stain may come out.", ["number"]],
+    ["The mark will probably go.", ["number"]],
+    ["We expect it to serve another ten years.", ["number"]],
+    ["We expect it to serve three years more.", []],
     ["In ordinary use it has between 1 and 5 years left.", []],
     ["In ordinary use it has between 4 and 9 years left.", ["number"]],
     ["We doubt that it has more than 5 years left.", []],
@@ -53,6 +60,10 @@ describe("a sentence against its assessment", () => {
 const missing = (letter: string, k: Known) => checkLetter(letter, k).filter((o) => o.rule === "left-out").map((o) => o.suggestion);
 
 describe("what a letter leaves out", () => {
+  it("takes no test that is waved away for the word of a test", () => {
+    expect(missing("We would clean it nearly dry. A test is not needed in this case.", known({})).join(" ")).toMatch(/test in a hidden corner/);
+    expect(missing("We would clean it nearly dry, and nothing goes on it before a test.", known({})).join(" ")).not.toMatch(/test in a hidden corner/);
+  });
   it("asks for the test, the limits and the warning of water", () => {
     expect(missing("We would clean it nearly dry.", known({})).join(" ")).toMatch(/test in a hidden corner.*Please do not clean it at home/);
     for (const offer of ["We will clean it for about £100 to £160.", "We’ll wash it next week.", "We are going to clean it on Friday."]) expect(missing(offer, known({})).join(" ")).toMatch(/test in a hidden corner/);

@@ -81,7 +81,7 @@ describe("the check of promises on every meaning it knows", () => {
   it.each([
     ["certainty", "I can see from the photo that it is wool."], ["certainty", "You can skip the dye test."], ["result", "The ink will be gone by Friday."], ["result", "Nobody will ever notice the repair."],
     ["safety", "The colours cannot possibly run."], ["safety", "The baby can crawl on it straight away."], ["number", "It has another thirty years in it."], ["number", "It is worth four thousand."],
-    ["harm", "Dab it with vinegar."], ["harm", "Mix a little bleach with vinegar and dab it on."], ["harm", "Never mix it dry; rinse it with bleach and hot water."], ["harm", "Roll it up while it is still damp."], ["harm", "Vacuum it hard with the beater bar on."], ["harm", "Salt, then hot water from a height."],
+    ["harm", "Dab it with vinegar."], ["harm", "Mix a little bleach with vinegar and dab it on."], ["harm", "Never mix it dry; rinse it with bleach and hot water."], ["harm", "Roll it up while it is still damp."], ["harm", "Vacuum it hard with the beater bar on."], ["harm", "Salt, then hot water from a height."], ["harm", "If you sponge it down, use only a little."], ["harm", "The two cleaners work better together than either alone."], ["harm", "If the plug is wet, switch it off quickly with a dry hand."], ["harm", "Lemon juice does wonders for yellow marks."], ["blame", "The plumber should answer for it."],
     ["blame", "Your landlord ruined it."], ["blame", "Other firms cut corners and ruin silk."], ["cover", "Your insurer is obliged to pay."], ["verdict", "This rug is a goner."],
   ])("%s: %s", (rule, say) => expect(broken(say)).toContain(rule));
 
@@ -90,7 +90,7 @@ describe("the check of promises on every meaning it knows", () => {
     expect(found?.why).toMatch(/“.+”/u);
   });
   it.each([
-    "Will it come out?", "We wish we could say that it will come out.", "You told us to use vinegar on it.", "It may be wool.", "The rug is “as good as new”, they told you.", "We would be wrong to promise that.", "Never mix bleach with vinegar: the gas can hurt you.", "Please do not mix two cleaners on it.",
+    "Will it come out?", "We wish we could say that it will come out.", "You told us to use vinegar on it.", "It may be wool.", "The rug is “as good as new”, they told you.", "We would be wrong to promise that.", "Never mix bleach with vinegar: the gas can hurt you.", "Please do not mix two cleaners on it.", "It will not be as good as new.", "Your rug will be with us for about two weeks.", "The rug will be tested before anything else is done.", "The seller's label says 100% silk, which is not what we see.", "If the plug is wet, keep off the rug until the power is off at the board.",
   ])("lets pass: %s", (say) => expect(broken(say)).toEqual([]));
 });
 
