@@ -120,7 +120,7 @@ const STANCES: readonly Stance[] = [
   },
   { // What it will not be again
     lifts: ["result", "sureness"],
-    shows: expression("\\b(?:it|RUG|they) (?:will|would|can) (?:probably |never |not )+(?:be|look|become|come out) (?:quite |again |exactly )?(?:PERFECT|FORMER|new|as (?:good|bright|soft|fresh|clean) as)"),
+    shows: expression("\\b(?:it|RUG|they) (?:will|would|can) (?:probably )?(?:never|not) (?:ever )?(?:be|look|become|come out) (?:quite |again |exactly )?(?:PERFECT|FORMER|new|as (?:good|bright|soft|fresh|clean) as)"),
     unless: expression("\\b(?:but|until|unless|nobody|no one|anything less|worse)\\b|[;:]"),
   },
   { // How long it is with us, and what is done to it before anything else

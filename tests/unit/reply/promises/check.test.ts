@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { rulesBroken } from "../../../../lib/reply/promises/check";
 import { sentencesOf } from "../../../../lib/reply/promises/sentences";
+import { liftedByStance } from "../../../../lib/reply/promises/stances";
 import { CLASSES } from "./classes";
 import { FORTY_VOICES, HINTS } from "./forty-voices";
 import { HONEST } from "./honest";
@@ -85,6 +86,10 @@ describe("the check of promises on every meaning it knows", () => {
     ["blame", "Your landlord ruined it."], ["blame", "Other firms cut corners and ruin silk."], ["cover", "Your insurer is obliged to pay."], ["verdict", "This rug is a goner."],
   ])("%s: %s", (rule, say) => expect(broken(say)).toContain(rule));
 
+  it("takes a denial for a word of what will not be again, and no hedge", () => {
+    expect([...liftedByStance("it will probably not be as good as new.")]).toContain("result");
+    expect([...liftedByStance("it will probably be as good as new.")]).toEqual([]);
+  });
   it("shows a sentence that breaks no rule and holds nothing back, with the words that weigh most", () => {
     const [found] = rulesBroken("We are entirely certain it all needs our full process.");
     expect(found?.why).toMatch(/“.+”/u);
