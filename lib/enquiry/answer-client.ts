@@ -23,8 +23,8 @@ export async function sendFromClient(caller: Caller, given: { message: string },
     const rug = await tx.rug.findFirst({ where: { enquiryId }, orderBy: { position: "asc" }, select: { id: true } });
     if (!rug) return NOT_THERE;
     await tx.answer.create({ data: { id: randomUUID(), rugId: rug.id, question: MESSAGE, value: parsed.data.message, from: "client", at: now } });
-    await clientActed(tx, { enquiryId, rugId: rug.id, now });
     await audit(tx, caller, { action: "client-wrote", enquiryId, at: now });
+    await clientActed(tx, { enquiryId, rugId: rug.id, now });
     return ok(null);
   });
 }

@@ -61,9 +61,9 @@ export async function answerLabelReading(caller: Caller, given: LabelAnswer, now
     if (!row) return NOT_THERE;
     if (photo.rugId && photo.rug) {
       const of = { rugId: photo.rugId, enquiryId: photo.rug.enquiryId };
+      await audit(tx, caller, { action: change.action, enquiryId: of.enquiryId, at: now, detail: { photoId } });
       // Words that are kept counted all along.
       if (answer !== "kept") await (caller.kind === "client" ? clientActed(tx, { ...of, now }) : reconsider(tx, of, now));
-      await audit(tx, caller, { action: change.action, enquiryId: of.enquiryId, at: now, detail: { photoId } });
     }
     return ok(labelReadingView(row, photo));
   });

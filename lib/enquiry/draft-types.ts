@@ -17,5 +17,7 @@ export interface DraftView {
     mark: string;
   } | null;
 }
+/** What came: what the client wrote, whether they answered questions, and how many photos. */
+export interface CameView { messages: { at: string; text: string }[]; answers: boolean; photos: number }
 /** What the client wrote and sent since our last letter. */
-export interface SinceView { at: string; messages: { at: string; text: string }[]; answers: boolean; photos: number }
+export interface SinceView extends CameView { at: string }

@@ -1,4 +1,4 @@
-import { ARRIVED_PERHAPS, mayHaveArrived, TWICE } from "../mail/last-word";
+import { ARRIVED_PERHAPS, HELD_BACK, mayHaveArrived, TWICE } from "../mail/last-word";
 import type { LetterStateId } from "./views";
 
 export interface LetterStanding {
@@ -10,7 +10,7 @@ export interface LetterStanding {
 
 /** Where a letter stands, in a sentence for staff. Nothing but `sent` is ever said to be sent. */
 export function sayLetter({ state, toAddress, lastResponse, attempts }: LetterStanding, isMailConfigured: boolean): string {
-  if (state === "taken_back") return "Taken back before it went out.";
+  if (state === "taken_back") return lastResponse === HELD_BACK ? HELD_BACK : "Taken back before it went out.";
   if (toAddress === "") return "Not sent: the client left no e-mail address. It stands on their own page; please ring them.";
   switch (state) {
     case "held":

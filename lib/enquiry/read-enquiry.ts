@@ -18,6 +18,7 @@ import { draftView, hasDraft, sinceView } from "./draft-view";
 import { DOCUMENT_PARTS, documentView } from "./document-view";
 import { historyOf } from "./history";
 import { LETTER_PARTS, letterView, undeliveredOf } from "./letter-view";
+import { meanwhileOf } from "./meanwhile";
 import { markersOf, measurementView } from "./measurement-view";
 import { peopleNames } from "./people-names";
 import { photoViews, rugColours } from "./photo-view";
@@ -62,9 +63,10 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
     ...row.post.map((p) => p.broughtById),
   ];
   const settings = await readSettings();
-  const [earlier, place, history, nameOf, suppressed, today] = await Promise.all([
+  const [earlier, place, history, nameOf, suppressed, today, meanwhile] = await Promise.all([
     earlierOf(row), placeOf(enquiryId), historyOf(row, deskWords(settings.locale)), peopleNames(named), row.client.email ? suppressedWhy(database(), row.client.email) : null,
     row.draft && hasDraft(row.draft) && isWaitingForUs(row.state) ? draftToday(database(), { enquiryId, number: row.draft.number }) : null,
+    meanwhileOf(database(), row),
   ]);
   const { answers } = enquiryAnswersOf(row.answers);
   const isMailConfigured = mailConfigured();
@@ -84,6 +86,7 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
     answers,
     rugs: row.rugs.map((r) => rugView(r, { nameOf, currency: settings.currency })),
     undelivered: undeliveredOf(row.letters, isMailConfigured),
+    meanwhile,
     draft: draftView(row.draft, today),
     since: sinceView(today),
     letters: row.letters.map((l) => letterView(l, { now, isMailConfigured })),

@@ -44,9 +44,9 @@ export async function recordMeasurement(caller: Caller, { id, photoId, marked: i
     await tx.measurement.create({ data: { id, photoId, kind: marked.kind, marks: toJson(marked.marks), result: toJson(result), from: by, at: now } });
     const { rugId, enquiryId } = place.value;
     if (rugId === null || enquiryId === null) return ok({ id });
+    await audit(tx, caller, { action: replaced === null ? "photo-measured" : "measurement-moved", enquiryId, at: now, detail: { photoId, kind: marked.kind, measurementId: id } });
     if (caller.kind === "client") await clientActed(tx, { rugId, enquiryId, now });
     else await reconsider(tx, { rugId, enquiryId }, now);
-    await audit(tx, caller, { action: replaced === null ? "photo-measured" : "measurement-moved", enquiryId, at: now, detail: { photoId, kind: marked.kind, measurementId: id } });
     return ok({ id });
   });
 }

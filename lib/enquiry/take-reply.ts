@@ -43,8 +43,8 @@ export async function takeReply(caller: Caller, { postId, from, enquiryId, kind,
       if (text) await tx.answer.create({ data: { id: randomUUID(), rugId: rug.id, question: MESSAGE, value: text, from: "client", at: now } });
       const added = await addPictures(tx, rug.id, taken, now);
       await tx.post.update({ where: { id: postId }, data: { leftOut: linesOf([...message.otherEnclosures, ...leftOut, ...added.leftOut]) } });
-      await clientActed(tx, { enquiryId, rugId: rug.id, now });
       await audit(tx, caller, { action: "mail-taken", enquiryId, at: now, detail: { postId, photos: taken.length - added.refused.length } });
+      await clientActed(tx, { enquiryId, rugId: rug.id, now });
       return ok({ enquiryId, refused: added.refused });
     });
     if (done.ok) refused = done.value.refused;

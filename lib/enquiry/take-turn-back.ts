@@ -1,8 +1,8 @@
 import "server-only";
 import type { Tx } from "../store/database";
 import { NEWEST_FIRST } from "../store/row-order";
-import { backToDraft } from "./enclosures";
 import { beginFreshDraft } from "./fresh-draft";
+import { reopenDraft } from "./reopen-draft";
 import { nextStates } from "./states";
 
 /**
@@ -21,14 +21,4 @@ export async function takeTurnBack(tx: Tx, { id: letterId, enquiryId }: { id: st
   if (moved.count !== 1) return;
   await reopenDraft(tx, { letterId, enquiryId, now });
   await beginFreshDraft(tx, enquiryId, now);
-}
-
-/** The words of a reply as they were before its approval, where nothing was written since. A question was put in place of the reply and does not become one. */
-async function reopenDraft(tx: Tx, { letterId, enquiryId, now }: { letterId: string; enquiryId: string; now: Date }): Promise<void> {
-  const { kind } = await tx.letter.findUniqueOrThrow({ where: { id: letterId }, select: { kind: true } });
-  const draft = await tx.draft.findUnique({ where: { enquiryId }, select: { number: true } });
-  if (kind !== "reply" || !draft) return;
-  const { number } = draft;
-  const open = await tx.draft.updateMany({ where: { enquiryId, number, approvedNumber: number }, data: { approvedNumber: null } });
-  if (open.count === 1) await backToDraft(tx, { enquiryId, letterId, now });
 }

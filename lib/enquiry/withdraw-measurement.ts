@@ -24,9 +24,9 @@ export async function withdrawMeasurement(caller: Caller, id: string, now: Date)
     if (withdrawn.count !== 1) return refuse("changed-meanwhile", wrong("refusal.spots-gone"));
     const { rugId, enquiryId } = place.value;
     if (rugId === null || enquiryId === null) return ok(null);
+    await audit(tx, caller, { action: "measurement-withdrawn", enquiryId, at: now, detail: { photoId, kind, measurementId: id } });
     if (caller.kind === "client") await clientActed(tx, { rugId, enquiryId, now });
     else await reconsider(tx, { rugId, enquiryId }, now);
-    await audit(tx, caller, { action: "measurement-withdrawn", enquiryId, at: now, detail: { photoId, kind, measurementId: id } });
     return ok(null);
   });
 }

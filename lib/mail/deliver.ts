@@ -5,6 +5,7 @@ import { database, transact, type Letter } from "../store/database";
 import { readSettings } from "../workshop/settings";
 import { isOneAddress } from "./address";
 import { attachmentsOf } from "./enclosures";
+import { NO_MAIL } from "./last-word";
 import { keepLease, leaseUntil } from "./lease";
 import { messageOf, type Sender } from "./message";
 import type { Outcome } from "./outcome";
@@ -24,9 +25,6 @@ export interface DeliverOptions {
 }
 
 const NOBODY_TOLD: OnFailed = () => Promise.resolve();
-
-/** The address of a client who has none: their letters stand on their own page and stay in the outbox. */
-const NO_MAIL = "";
 
 /** A clock that starts at `now` and runs on by itself, whatever happens to the machine's. */
 function clockFrom(now: Date): () => Date {

@@ -3,5 +3,10 @@ export const TWICE = "It may have arrived twice.";
 export const ARRIVED_PERHAPS = "It may have arrived.";
 export const ARRIVED_BEFORE = "An earlier try may have arrived.";
 
+/** The last word of a letter that was taken back because its client wrote before it left. */
+export const HELD_BACK = "Held back before it went out: the client had written meanwhile.";
+/** The address of a client who has none: their letters stand on their own page and stay in the outbox. */
+export const NO_MAIL = "";
+
 /** Whether a letter with this last word may have reached its client although it does not count as sent. */
 export const mayHaveArrived = (lastWord: string): boolean => [ARRIVED_PERHAPS, ARRIVED_BEFORE].some((end) => lastWord.endsWith(end));

@@ -6,6 +6,7 @@ import { correcting } from "./correcting";
 import { correctingClients } from "./correcting-clients";
 import { erasing } from "./erasing";
 import { following } from "./following";
+import { holdingBack } from "./holding-back";
 import { judgingAnew } from "./judging-anew";
 import { measuring } from "./measuring";
 import { oddPost } from "./odd-post";
@@ -27,6 +28,7 @@ export function allOperations(): void {
   correcting();
   onPaper();
   onTheWire();
+  holdingBack();
   reaching();
   correctingClients();
   ownParagraphs();

@@ -10,7 +10,7 @@ import { secondReply } from "../../../lib/enquiry/second-reply";
 import { sendFromClient } from "../../../lib/enquiry/answer-client";
 import { database } from "../../../lib/store/database";
 import { OLDEST_FIRST } from "../../../lib/store/row-order";
-import { clientOf, givePhoto, good, intake, later, NOW, staff, submitted, WET_VISCOSE } from "./workshop";
+import { clientOf, givePhoto, good, intake, later, leaves, NOW, staff, submitted, WET_VISCOSE } from "./workshop";
 
 const LETTER = { subject: "Your rug", text: "Please leave it flat and keep children and pets off it.\n\nWe look at it on Monday." };
 const actions = async (enquiryId: string) => (await database().audit.findMany({ where: { enquiryId }, orderBy: OLDEST_FIRST.at })).map((a) => a.action);
@@ -242,7 +242,7 @@ export function answering(): void {
       const enquiry = await submitted();
       const { enquiryId } = enquiry;
       const ivo = await staff("reviewer", "Ivo Castellane");
-      good(await askClient(ivo, { enquiryId, ...LETTER }, later(1)));
+      const { letterId } = good(await askClient(ivo, { enquiryId, ...LETTER }, later(1)));
       expect(await replies(enquiryId)).toMatchObject([{ kind: "question", state: "held" }]);
       const me = await clientOf(enquiry);
       expect(good(await readClientPage(me, later(5)))).toMatchObject({ letters: [], standing: expect.stringContaining("It is with us") as string });
@@ -250,6 +250,7 @@ export function answering(): void {
         letters: [{ subject: LETTER.subject, by: "Ivo Castellane" }],
         standing: expect.stringContaining("asked you something") as string,
       });
+      await leaves(letterId, later(6));
       good(await sendFromClient(me, { message: "The label says Viskose." }, later(10)));
       const view = good(await readEnquiry(ivo, enquiryId, later(11)));
       expect(view).toMatchObject({ state: "our_turn", draft: { number: 3, by: "the program" }, may: { edit: true, approve: true } });
@@ -260,7 +261,7 @@ export function answering(): void {
     it("brings it back by a photo too, and a new draft begins once", async () => {
       const enquiry = await submitted();
       const ivo = await staff("reviewer", "Ivo Castellane");
-      good(await askClient(ivo, { enquiryId: enquiry.enquiryId, ...LETTER }, later(1)));
+      await leaves(good(await askClient(ivo, { enquiryId: enquiry.enquiryId, ...LETTER }, later(1))).letterId, later(6));
       const me = await clientOf(enquiry);
       for (let n = 0; n < 3; n++) good(await givePhoto(me, "label", later(10 + n)));
       const view = good(await readEnquiry(ivo, enquiry.enquiryId, later(15)));

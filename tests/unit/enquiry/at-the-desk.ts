@@ -16,7 +16,7 @@ import { takeBackLetter } from "../../../lib/enquiry/take-back";
 import { database } from "../../../lib/store/database";
 import { OLDEST_FIRST } from "../../../lib/store/row-order";
 import { readSettings } from "../../../lib/workshop/settings";
-import { ANA, answerOnce, clientOf, CURIOUS, good, intake, later, NOW, staff, submitted, SYSTEM, WET_VISCOSE } from "./workshop";
+import { ANA, answerOnce, clientOf, CURIOUS, good, intake, later, leaves, NOW, staff, submitted, SYSTEM, WET_VISCOSE } from "./workshop";
 
 const replies = (enquiryId: string) => database().letter.findMany({ where: { enquiryId, automatic: false }, orderBy: OLDEST_FIRST.createdAt });
 
@@ -122,7 +122,7 @@ export function atTheDesk(): void {
       };
       const heard = await submitted(CURIOUS);
       const { letterId } = good(await approveReply(ivo, { enquiryId: heard.enquiryId, number: 1 }, NOW));
-      await database().letter.update({ where: { id: letterId }, data: { state: "sent", sentAt: later(5) } });
+      await leaves(letterId, later(5));
       good(await sendFromClient(await clientOf(heard), { message: "One thing more." }, later(10)));
       expect(await takenBack(heard.enquiryId)).toMatchObject({ state: "our_turn", stateSince: later(21).toISOString() });
       const moved = await submitted(CURIOUS);

@@ -23,7 +23,7 @@ import { OLDEST_FIRST } from "../../../lib/store/row-order";
 import { photoFolder } from "../../../lib/store/photo-files";
 import { postFileName, postFolder, readPostFile } from "../../../lib/store/post-files";
 import { letter, photos, report } from "./mail-files";
-import { answerOnce, ANA, CURIOUS, good, later, NOW, staff, submitted, SYSTEM } from "./workshop";
+import { answerOnce, ANA, CURIOUS, good, later, leaves, NOW, staff, submitted, SYSTEM } from "./workshop";
 
 const DAY_MIN = 24 * 60;
 const address = () => `${randomUUID().slice(0, 8)}@example.org`;
@@ -42,8 +42,7 @@ const viewOf = async (enquiryId: string, now = NOW) => good(await readEnquiry(aw
 async function answered(email = address()) {
   const enquiry = await submitted(CURIOUS, { ...ANA, contact: { name: "Ana Example", email } });
   const { letterId } = good(await approveReply(await staff("reviewer", "Ivo Castellane"), { enquiryId: enquiry.enquiryId, number: 1 }, later(1)));
-  const sent = await database().letter.update({ where: { id: letterId }, data: { state: "sent", sentAt: later(6) } });
-  return { ...enquiry, email, letter: sent };
+  return { ...enquiry, email, letter: await leaves(letterId, later(6)) };
 }
 
 /** What comes by mail. */

@@ -14,7 +14,7 @@ import { ANSWER_HERE } from "../../../lib/reply/open-places";
 import type { RugAnswers } from "../../../lib/trade/questions";
 import { database } from "../../../lib/store/database";
 import { readSettings } from "../../../lib/workshop/settings";
-import { clientOf, givePhoto, good, later, staff, submitted, SYSTEM } from "./workshop";
+import { clientOf, givePhoto, good, later, leaves, staff, submitted, SYSTEM } from "./workshop";
 
 const WOOL: RugAnswers = { labelFound: "typed", labelText: "100% wool", widthCm: 200, lengthCm: 300, incidents: ["nothing"], changes: ["dirty"], touch: "springy", back: "knots", age: "2-5" };
 const ivo = () => staff("reviewer", "Ivo Castellane");
@@ -30,6 +30,7 @@ const approve = async (enquiryId: string, number: number, minutes = 2) => approv
 async function asked(message = "May I bring it on Thursday?") {
   const enquiry = await dirtyWool();
   const { letterId } = good(await approve(enquiry.enquiryId, 1));
+  await leaves(letterId, later(7));
   good(await sendFromClient(await clientOf(enquiry), { message }, later(10)));
   return { ...enquiry, letterId };
 }
@@ -81,7 +82,7 @@ export function following(): void {
       good(await sendFromClient(await clientOf(back), { message: "And the fringe?" }, later(10)));
       expect((await draftOf(back.enquiryId)).text).toMatch(/Going by/);
       const questioned = await dirtyWool();
-      good(await askClient(await ivo(), { enquiryId: questioned.enquiryId, subject: "A question", text: "How old is it?" }, later(2)));
+      await leaves(good(await askClient(await ivo(), { enquiryId: questioned.enquiryId, subject: "A question", text: "How old is it?" }, later(2))).letterId, later(7));
       good(await sendFromClient(await clientOf(questioned), { message: "Three years." }, later(10)));
       expect(await viewOf(questioned.enquiryId)).toMatchObject({ since: null, draft: { text: expect.stringMatching(/Going by/) as string, today: { whole: null } } });
     });

@@ -18,7 +18,7 @@ import { NEWEST_FIRST, OLDEST_FIRST } from "../../../lib/store/row-order";
 import type { FibreId } from "../../../lib/trade/fibres";
 import type { Assessment } from "../../../lib/triage/assessment";
 import { readSettings } from "../../../lib/workshop/settings";
-import { clientOf, CURIOUS, givePhoto, good, intake, later, NOW, PHOTO, photoBody, staff, submitted } from "./workshop";
+import { clientOf, CURIOUS, givePhoto, good, intake, later, leaves, NOW, PHOTO, photoBody, staff, submitted } from "./workshop";
 
 const LETTER = { subject: "Your rug", text: "Please leave it flat and let it dry." };
 /** Burning paper, no bead: what published tables give for cotton and viscose, and for neither silk nor wool. */
@@ -246,7 +246,7 @@ export function onTheBench(): void {
       const ivo = await staff("reviewer", "Ivo Castellane");
       const { enquiry, enquiryId, view } = await aRug(ivo);
       const me = await clientOf(enquiry);
-      good(await approveReply(ivo, { enquiryId, number: 1 }, later(1)));
+      await leaves(good(await approveReply(ivo, { enquiryId, number: 1 }, later(1))).letterId, later(1));
       good(await sendFromClient(me, { message: "It is the rug of my aunt." }, later(2)));
       expect(await view()).toMatchObject({ state: "our_turn", draft: { number: 2, by: "the program" } });
       good(await sendFromClient(me, { message: "And it came from a market." }, later(3)));

@@ -45,6 +45,8 @@ export function reaching(): void {
       const { letterId } = good(await approveReply(await nell(), { enquiryId: enquiry.enquiryId, number: 1 }, later(2)));
       return { ...enquiry, letterId };
     }
+    /** A server put the letter off, so it can no longer be held back. */
+    const isTriedAgain = (id: string) => database().letter.update({ where: { id }, data: { state: "waiting", attempts: 1 } });
 
     it("comes back with the words that were approved and what was enclosed, and the queue says why", async () => {
       const { enquiryId } = await anEnquiry();
@@ -94,6 +96,7 @@ export function reaching(): void {
     });
     it("gives no turn back where the client wrote meanwhile, and keeps how long they have waited", async () => {
       const enquiry = await approved();
+      await isTriedAgain(enquiry.letterId);
       good(await sendFromClient(await clientOf(enquiry), { message: "One thing more." }, later(3)));
       const before = await stateOf(enquiry.enquiryId);
       mail.server.onRcpt = () => NO_SUCH_BOX;
@@ -106,6 +109,7 @@ export function reaching(): void {
       for (const newer of ["waiting", "sent"] as const) {
         const enquiry = await approved();
         const { enquiryId, letterId } = enquiry;
+        await isTriedAgain(letterId);
         good(await sendFromClient(await clientOf(enquiry), { message: "One thing more." }, later(3)));
         const second = good(await askClient(await nell(), { enquiryId, subject: "Your rug", text: "How old is it?" }, later(4)));
         await database().letter.update({ where: { id: second.letterId }, data: { state: newer, notBefore: later(1_000) } });

@@ -12,6 +12,7 @@ import { saveSettings } from "../../../lib/enquiry/save-settings";
 import { submitEnquiry, type Submitted } from "../../../lib/enquiry/submit-enquiry";
 import { callerFromLink } from "../../../lib/enquiry/open-client-link";
 import { ANSWER_HERE } from "../../../lib/reply/open-places";
+import { database } from "../../../lib/store/database";
 import { createStaff } from "../../../lib/staff/new-person";
 import type { StaffRole } from "../../../lib/staff/caller";
 import { DEFAULT_SETTINGS } from "../../../lib/workshop/settings-schema";
@@ -103,3 +104,6 @@ export async function answerOnce(enquiryId: string, now: Date) {
   const { number } = good(await saveDraft(ivo, { enquiryId, from: draft?.number ?? 0, subject: draft?.subject ?? "", text: (draft?.text ?? "").replace(ANSWER_HERE, "Yes, we can.") }, now));
   return good(await approveReply(ivo, { enquiryId, number }, now));
 }
+
+/** The mail server takes an approved letter. */
+export const leaves = (letterId: string, at: Date) => database().letter.update({ where: { id: letterId }, data: { state: "sent", sentAt: at } });

@@ -15,6 +15,7 @@ import { LABELS } from "./label-deeds";
 import css from "./enquiry.module.css";
 import { Keeping } from "./keeping";
 import { LetterDesk } from "./letter-desk";
+import { Meanwhile } from "./meanwhile";
 import { Move } from "./move";
 import { SetAside } from "./set-aside";
 import { Since } from "./since";
@@ -69,7 +70,7 @@ export function Enquiry({ view, used, now, place, workshop, tomorrow, mailConfig
           <UsedParagraphs used={used} />
           <History history={view.history} now={now} place={place} />
         </div>
-        <LetterDesk view={view} undelivered={<Undelivered view={view} />} since={view.since && <Since since={view.since} name={view.client.name} now={now} place={place} />} question={questionOf({ view, workshop })} to={<To client={view.client} />} tomorrow={tomorrow} mailNote={noteOf(view, { now, place, mailConfigured })} when={whenWords(view, { now, place, mailConfigured })} />
+        <LetterDesk view={view} undelivered={<Undelivered view={view} />} since={<><Meanwhile view={view} now={now} place={place} />{view.since && <Since since={view.since} name={view.client.name} now={now} place={place} />}</>} question={questionOf({ view, workshop })} to={<To client={view.client} />} tomorrow={tomorrow} mailNote={noteOf(view, { now, place, mailConfigured })} when={whenWords(view, { now, place, mailConfigured })} />
       </div>
     </>
   );
@@ -92,8 +93,10 @@ function To({ client }: { client: EnquiryView["client"] }) {
   return <><bdi>{client.name}</bdi>{client.email ? <>, <bdi>{client.email}</bdi></> : ", who left no e-mail address"}</>;
 }
 
-/** "Ask for more" begins with the questions of every rug, each once, most helpful first. */
+/** "Ask for more" begins with the words of a question that was taken back, or else with the questions of every rug, each once, most helpful first. */
 function questionOf({ view, workshop }: { view: EnquiryView; workshop: EnquiryProps["workshop"] }) {
+  const last = view.letters.findLast((l) => l.kind !== "acknowledgement");
+  if (last?.kind === "question" && last.state === "taken_back") return { subject: last.subject, text: last.text.trim() };
   const all = view.rugs.flatMap((r) => r.assessment?.nextQuestions ?? []);
   const questions = all.filter((q, i) => all.findIndex((o) => o.id === q.id) === i);
   return questionLetter({ reference: view.reference, name: view.client.name, questions, signature: workshop.signature, workshop: workshop.name });

@@ -19,7 +19,7 @@ export function LetterDesk({ view, undelivered, since, question, to, tomorrow, m
   view: EnquiryView;
   /** What is said of a letter that did not arrive; it stands above whatever is being written. */
   undelivered: ReactNode;
-  /** What came since our last letter. */
+  /** What came since our last letter, and while it was held. */
   since: ReactNode;
   /** What "Ask for more" begins with. */
   question: { subject: string; text: string };

@@ -1,0 +1,27 @@
+import type { EnquiryView, MeanwhileView } from "@/lib/enquiry/views";
+import { dayAndClock, type Place } from "@/lib/ui/time";
+import { Came } from "./came";
+import css from "./since.module.css";
+
+const OURS = { acknowledgement: "acknowledgement", reply: "letter", question: "question" } as const;
+
+/** What a client did, as the reason for something. */
+function deedOf({ messages, photos }: MeanwhileView): string {
+  if (messages.length > 0) return "wrote";
+  return photos > 0 ? "sent a photo" : "told us more";
+}
+
+/** A client who wrote after our letter was approved and before it left: it was held back for it, or could not be any more. */
+export function Meanwhile({ view: { meanwhile, since, client }, now, place }: { view: EnquiryView; now: string; place: Place }) {
+  if (!meanwhile) return null;
+  const [ours, approved] = [OURS[meanwhile.kind], dayAndClock(meanwhile.approvedAt, now, place)];
+  return (
+    <section className={css.since} aria-label="Written before our letter left">
+      {meanwhile.isHeldBack
+        ? <p className={css.why}><b>Our {ours} was held back: <bdi>{client.name}</bdi> {deedOf(meanwhile)} before it left.</b> It was approved {approved} and has not gone. {NEXT[meanwhile.kind]}</p>
+        : <p className={css.why}><b><bdi>{client.name}</bdi> {deedOf(meanwhile)} just before our {ours} left.</b> It was approved {approved}, was on its way by then, and went without an answer to this.</p>}
+      {since === null && <Came came={meanwhile} name={client.name} now={now} place={place} />}
+    </section>
+  );
+}
+const NEXT = { acknowledgement: "", reply: "Read what came, then look at the letter again and send it.", question: "Read what came; its words are still there under “Ask for more”." } as const;
