@@ -1,0 +1,92 @@
+import type { Page } from "@playwright/test";
+import { fitsAndIsAccessible } from "./axe";
+import { expect, test } from "./fixtures";
+import type { Desk } from "./harness";
+import { ownDesk } from "./own-desk";
+import { linkSentTo, PHONE, takesIn, type Session } from "./people";
+
+// Letters are held for some minutes here, as on a new desk.
+let desk: Desk;
+let owner: Session;
+
+ownDesk((settled) => { ({ desk, owner } = settled); });
+
+const OF_PEOPLE = (email: string) => desk.mails.filter((m) => m.to.includes(email) && m.mail.headers.get("auto-submitted") === undefined);
+const note = (page: Page) => page.getByRole("region", { name: "Written before our letter left" });
+const letterOf = (page: Page) => page.getByLabel("Text of the reply");
+/** Takes an enquiry in, and waits until its client has a link. */
+async function takenIn(page: Page, name: string, email: string): Promise<string> {
+  const at = await takesIn(page, { name, email, label: "100 % viscose" }, desk);
+  await expect.poll(() => linkSentTo(desk, email)).not.toBe("");
+  return at;
+}
+async function writesOnTheirPage(phone: Page, email: string, words: string): Promise<void> {
+  await phone.goto(linkSentTo(desk, email));
+  await phone.getByLabel("Your message").fill(words);
+  await phone.getByRole("button", { name: "Send the message" }).click();
+  await expect(phone.getByText(words)).toBeVisible();
+}
+
+test("My client writes while my letter is held: it comes back to me with what they wrote, and I send it after reading that", async ({ person }) => {
+  const email = "hedda@mail.example";
+  const page = await person({ storageState: owner });
+  const at = await takenIn(page, "Hedda Marling", email);
+  await letterOf(page).fill("Dear Hedda Marling,\n\nPlease bring it rolled.\n\nKind regards");
+  await page.getByRole("button", { name: "Approve and send" }).click();
+  await expect(page.getByRole("button", { name: "Take it back" })).toBeVisible();
+  const phone = await person(PHONE);
+  await writesOnTheirPage(phone, email, "Please wait: the label says wool after all.");
+
+  await test.step("the queue says that it waits, and why", async () => {
+    await page.goto(`${desk.url}/desk`);
+    await page.getByRole("listitem").filter({ hasText: "the client wrote before our letter left" }).getByRole("link").first().click();
+    await expect(page).toHaveURL(at);
+  });
+  await expect(note(page)).toContainText(/Our letter was held back: Hedda Marling wrote before it left\. It was approved today \d\d:\d\d and has not gone\./);
+  await expect(note(page)).toContainText("Please wait: the label says wool after all.");
+  await expect(letterOf(page)).toHaveValue(/Please bring it rolled/);
+  await expect(page.getByText("held our letter back, since the client had written before it left")).toBeVisible();
+  await fitsAndIsAccessible(page);
+  await page.screenshot({ path: test.info().outputPath("held-back-1280.png") });
+  const small = await person({ ...PHONE, storageState: owner });
+  await small.goto(at);
+  await fitsAndIsAccessible(small);
+  await small.getByRole("region", { name: "The letter" }).screenshot({ path: test.info().outputPath("held-back-390.png") });
+
+  await letterOf(page).fill("Dear Hedda Marling,\n\nThank you for telling us. Please bring it with its label.\n\nKind regards");
+  await page.getByRole("button", { name: "Approve and send" }).click();
+  await expect(page.getByRole("button", { name: "Take it back" })).toBeVisible();
+  await expect(note(page)).toHaveCount(0);
+  expect(OF_PEOPLE(email)).toEqual([]);
+});
+
+test("My question is held back when the client writes, and its words are still there to be asked", async ({ person }) => {
+  const email = "isla@mail.example";
+  const page = await person({ storageState: owner });
+  const at = await takenIn(page, "Isla Thorne", email);
+  await page.getByRole("button", { name: "Ask for more" }).click();
+  await page.getByLabel("Text of the question").fill("Dear Isla Thorne,\n\nWhich side of the house does it lie on?");
+  await page.getByRole("button", { name: "Send the question" }).click();
+  await expect(page.getByRole("button", { name: "Take it back" })).toBeVisible();
+  const phone = await person(PHONE);
+  await writesOnTheirPage(phone, email, "I forgot: it lies by a south window.");
+
+  await page.goto(at);
+  await expect(note(page)).toContainText("Our question was held back: Isla Thorne wrote before it left.");
+  await page.getByRole("button", { name: "Ask for more" }).click();
+  await expect(page.getByLabel("Text of the question")).toHaveValue("Dear Isla Thorne,\n\nWhich side of the house does it lie on?");
+  await fitsAndIsAccessible(page);
+});
+
+test("I press “Take it back” on a letter that was held back a moment before, and am told why it is back already", async ({ person }) => {
+  const email = "jorun@mail.example";
+  const page = await person({ storageState: owner });
+  await takenIn(page, "Jorun Vale", email);
+  await page.getByRole("button", { name: "Approve and send" }).click();
+  const back = page.getByRole("button", { name: "Take it back" });
+  await expect(back).toBeVisible();
+  await writesOnTheirPage(await person(PHONE), email, "One thing more.");
+  await back.click();
+  await expect(page.getByRole("region", { name: "The letter" }).getByRole("status")).toHaveText("Held back before it went out: the client had written meanwhile.");
+  await expect(note(page)).toBeVisible();
+});
