@@ -1,7 +1,6 @@
 import "server-only";
 import type { Tx } from "../store/database";
 import { NEWEST_FIRST } from "../store/row-order";
-import { firstAidSentences } from "../trade/first-aid";
 import { readSettings } from "../workshop/settings";
 import { acknowledge } from "./acknowledge";
 import type { Contact } from "./client-schema";
@@ -9,7 +8,7 @@ import { isEnded } from "./client-standing";
 import { addClientLink } from "./open-client-link";
 import { urgenciesOfWords, WORDS_PARTS } from "./unread-letters";
 import { assessmentOf } from "./stored";
-import { firstAidOf } from "./wet-by-words";
+import { firstAidAtOnce } from "./wet-by-words";
 
 interface Again {
   enquiryId: string;
@@ -30,9 +29,9 @@ export async function acknowledgeAgain(tx: Tx, { enquiryId, to, was, isDue }: Ag
   const enquiry = await tx.enquiry.findUniqueOrThrow({ where: { id: enquiryId }, include: WORDS_PARTS });
   if (to.email === null || isEnded(enquiry.state) || !(hasFailed || isDue)) return false;
   const settings = await readSettings(tx);
-  const aid = enquiry.letters.length > 0 ? null : firstAidOf(enquiry.rugs.flatMap((r) => r.assessments.map((a) => assessmentOf(a.result))), urgenciesOfWords(enquiry));
+  const judged = enquiry.rugs.flatMap((r) => r.assessments.map((a) => assessmentOf(a.result)));
+  const firstAid = enquiry.letters.length > 0 ? null : firstAidAtOnce(judged, urgenciesOfWords(enquiry), settings.emergencyNumber);
   const { linkId } = await addClientLink(tx, enquiryId, now);
-  const firstAid = aid && firstAidSentences(settings.emergencyNumber, aid === "hands-off");
   await acknowledge(tx, { enquiryId, reference: enquiry.reference, linkId, client: { name: to.name, email: to.email }, firstAid, settings, now });
   return true;
 }

@@ -6,14 +6,15 @@ import { firstAidIn } from "../words/first-aid";
 import { wordsIn } from "../words/words";
 import { linkMark } from "../workshop/client-link";
 import type { WorkshopSettings } from "../workshop/settings";
+import type { FirstAidAtOnce } from "./wet-by-words";
 
 export interface ToAcknowledge {
   enquiryId: string;
   reference: string;
   linkId: string;
   client: { name: string; email: string };
-  /** The one set of first aid, where something is wet now. */
-  firstAid: readonly string[] | null;
+  /** What is told at once; null where nothing is wet now. */
+  firstAid: FirstAidAtOnce | null;
   settings: WorkshopSettings;
   now: Date;
 }
@@ -22,7 +23,7 @@ export interface ToAcknowledge {
 export async function acknowledge(tx: Tx, { enquiryId, reference, linkId, client, firstAid, settings, now }: ToAcknowledge): Promise<void> {
   const letter = acknowledgement({
     clientName: client.name, reference, workshop: settings, link: linkMark(linkId),
-    firstAid: firstAid && firstAidIn(wordsIn(settings.locale), firstAid, settings.emergencyNumber),
+    firstAid: firstAid && { ...firstAid, lines: firstAidIn(wordsIn(settings.locale), firstAid.lines, settings.emergencyNumber) },
   });
   await queueLetter(tx, { enquiryId, to: { name: client.name, address: client.email }, letter, workshop: settings, now });
 }

@@ -2,7 +2,6 @@ import "server-only";
 import { randomUUID } from "node:crypto";
 import type { Tx } from "../store/database";
 import { newRowId } from "../store/row-order";
-import { firstAidSentences } from "../trade/first-aid";
 import type { EnquiryAnswers, RugAnswers } from "../trade/questions";
 import type { AssessedEnquiry, AssessedRug } from "./assess-answers";
 import type { EnquiryFile } from "./enquiry-file";
@@ -11,7 +10,7 @@ import { storedSaid } from "./said-paragraphs";
 import type { Consent } from "./stored";
 import { toJson } from "./to-json";
 import { urgenciesOfWords } from "./unread-letters";
-import { firstAidOf } from "./wet-by-words";
+import { firstAidAtOnce, type FirstAidAtOnce } from "./wet-by-words";
 import { worstUrgency } from "./urgency";
 
 export interface NewEnquiry {
@@ -31,7 +30,7 @@ export interface NewEnquiry {
 }
 
 /** Writes a whole enquiry: client, rugs, answers, photos, findings, assessments and the first draft. `firstAid`: what its client is told at once. */
-export async function storeEnquiry(tx: Tx, e: NewEnquiry): Promise<{ enquiryId: string; reference: string; firstAid: string[] | null }> {
+export async function storeEnquiry(tx: Tx, e: NewEnquiry): Promise<{ enquiryId: string; reference: string; firstAid: FirstAidAtOnce | null }> {
   const reference = await freeReference(tx);
   const told = e.rugs.map((rug) => ({ answers: answerRows(rug.answers, e.submittedAt) }));
   const byWords = urgenciesOfWords({ answers: e.answers, rugs: told, letters: [] });
@@ -75,8 +74,7 @@ export async function storeEnquiry(tx: Tx, e: NewEnquiry): Promise<{ enquiryId: 
       },
     },
   });
-  const aid = firstAidOf(e.assessed.rugs.map((r) => r.assessment), byWords);
-  return { enquiryId, reference, firstAid: aid ? firstAidSentences(e.assessed.rugs[0]?.settings.emergencyNumber, aid === "hands-off") : null };
+  return { enquiryId, reference, firstAid: firstAidAtOnce(e.assessed.rugs.map((r) => r.assessment), byWords, e.assessed.rugs[0]?.settings.emergencyNumber) };
 }
 
 const answerRows = (answers: RugAnswers, at: Date) => Object.entries(answers).flatMap(([question, value]) => (value === undefined ? [] : [{ question, value, at }]));

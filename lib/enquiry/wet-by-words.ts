@@ -1,4 +1,4 @@
-import { FIRST_AID } from "../trade/first-aid";
+import { FIRST_AID, firstAidSentences, firstAidUnread } from "../trade/first-aid";
 import type { LetterSign } from "../trade/letter-signs";
 import type { EnquiryAnswers, RugAnswers } from "../trade/questions";
 import type { Assessment } from "../triage/assessment";
@@ -13,7 +13,7 @@ const answeredAid = (assessments: readonly Judged[]) => assessments.find((a) => 
 
 /** What first aid words call for that nobody has asked about yet; null where something wet was answered, and where they speak of none. */
 export function wetByWords(assessments: readonly Judged[], byWords: readonly LetterUrgency[]): FirstAidKind | null {
-  const said = answeredAid(assessments) ? [] : byWords.flatMap((u) => u.firstAid ?? []);
+  const said = answeredAid(assessments) ? [] : byWords.flatMap((u) => (u.firstAid === null || u.firstAid === "unread" ? [] : u.firstAid));
   return said.includes("hands-off") ? "hands-off" : (said[0] ?? null);
 }
 
@@ -22,6 +22,16 @@ export function firstAidOf(assessments: readonly Judged[], byWords: readonly Let
   const answered = answeredAid(assessments);
   if (!answered) return wetByWords(assessments, byWords);
   return FIRST_AID.handsOff.every((s) => answered.includes(s)) ? "hands-off" : "whole";
+}
+
+/** First aid as it goes out at once with the acknowledgement. */
+export interface FirstAidAtOnce { /** Nobody could read whether anything is wet. */ isUnread: boolean; /** In English, as an assessment holds it. */ lines: string[] }
+
+/** What a client is told at once, before anybody has read what they wrote; null where nothing is wet by what can be read. */
+export function firstAidAtOnce(assessments: readonly Judged[], byWords: readonly LetterUrgency[], emergencyNumber: string | undefined): FirstAidAtOnce | null {
+  const aid = firstAidOf(assessments, byWords);
+  if (aid) return { isUnread: false, lines: firstAidSentences(emergencyNumber, aid === "hands-off") };
+  return byWords.some((u) => u.firstAid === "unread") ? { isUnread: true, lines: firstAidUnread(emergencyNumber) } : null;
 }
 
 /** What is urgent in the words somebody began with, by what they have answered beside them. */

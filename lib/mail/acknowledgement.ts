@@ -10,8 +10,8 @@ export interface AcknowledgementInput {
   workshop: LetterHead & { hours: string };
   /** The client's own page, or the mark that becomes it. */
   link: string;
-  /** The one set of first aid, where something is wet now by what was told. */
-  firstAid: readonly string[] | null;
+  /** First aid, where something is wet now by what was told; `isUnread`: where nobody could read whether anything is. */
+  firstAid: { isUnread: boolean; lines: readonly string[] } | null;
 }
 
 /**
@@ -23,7 +23,7 @@ export function acknowledgement({ clientName, reference, workshop, link, firstAi
   const name = headerText(clientName);
   const blocks = [
     name ? say("ack.dear", { name }) : say("ack.good-day"),
-    firstAid ? `${say("ack.first-aid")}\n${firstAid.map((s) => `– ${s}`).join("\n")}` : null,
+    firstAid ? `${say(firstAid.isUnread ? "ack.first-aid-unread" : "ack.first-aid")}\n${firstAid.lines.map((s) => `– ${s}`).join("\n")}` : null,
     say("ack.reached", { reference }),
     say("ack.page"),
     workshop.hours ? say("front.hours", { hours: workshop.hours }) : null,

@@ -16,6 +16,8 @@ export interface FirstAid extends Source {
   readonly handsOff: readonly string[];
   /** The same for a letter that also answers, after the emergency: what to keep off, what to do, what to leave. The whole set went out before it. */
   readonly inShort: readonly string[];
+  /** Where nobody could read what happened, in plain words: true whether it is wet or dry, and of waste water as of clean. */
+  readonly unread: readonly string[];
   /** What can hurt somebody by itself: there the emergency number leads, elsewhere it comes last. */
   readonly harmful: { readonly [Q in "incidents" | "liquid" | "treatments"]: readonly AnswerOf<Q>[] };
   /** The sentence with the emergency number of the workshop's settings. */
@@ -48,6 +50,11 @@ export const FIRST_AID: FirstAid = {
     "Keep people, children and pets off it. Press a plain white cloth straight down, and do not rub.",
     "Put nothing on it, and no more water. Give it air but no heat, and leave a soaked rug lying.",
   ],
+  unread: [
+    "A wet plug, socket, cable or heated floor, sewage, flood water, chemicals or mould: keep off, and touch nothing.",
+    "Keep people, children and pets off the rug. Only on clean water or a drink: press a plain white cloth straight down, and do not rub.",
+    "Put nothing on it, and do not clean it at home. Give it air but no heat, and leave a soaked rug lying.",
+  ],
   harmful: { incidents: ["flood"], liquid: ["cleaner", "ink"], treatments: ["household-cleaner", "bleach", "solvent"] },
   emergency: (number) => `If somebody has swallowed something, has it in the eyes or is hurt, call ${number} now. The rug can wait.`,
 };
@@ -58,3 +65,6 @@ export const FIRST_AID: FirstAid = {
  */
 export const firstAidSentences = (emergencyNumber = "your emergency number", handsOff = false): string[] =>
   [FIRST_AID.emergency(emergencyNumber), ...FIRST_AID.dangers, ...(handsOff ? FIRST_AID.handsOff : FIRST_AID.steps)];
+
+/** What is told at once to somebody whose words nobody could read: people first here too. */
+export const firstAidUnread = (emergencyNumber = "your emergency number"): string[] => [FIRST_AID.emergency(emergencyNumber), ...FIRST_AID.unread];

@@ -2,8 +2,8 @@ import { BEFORE_THAT, BETWEEN_CLAUSES, DRY_AGAIN, GOES_ON, LETTER_NEGATIONS, LET
 import type { Assessment } from "./assessment";
 import { isOtherLanguage } from "./letter-language";
 
-/** What a letter says that has it read before others: the sign's urgency, why, with the letter's own words, and the first aid it needs. */
-export type LetterUrgency = Assessment["urgency"] & { readonly firstAid: LetterSign["firstAid"] | null };
+/** What a letter says that has it read before others: the sign's urgency, why, with the letter's own words, and the first aid it needs; “unread” where it may need any. */
+export type LetterUrgency = Assessment["urgency"] & { readonly firstAid: NonNullable<LetterSign["firstAid"]> | "unread" | null };
 
 /** How much of a sentence is quoted, in characters. *elicited* */
 const QUOTED_CHARS = 90;
@@ -75,8 +75,8 @@ export function letterUrgency(text: string, isAnswered: (question: string) => bo
   }
   return isAnswered("wetNow") || !isOtherLanguage(text) ? null : UNREAD;
 }
-/** Nobody could have found a sign in it. */
-const UNREAD: LetterUrgency = { level: "two-days", why: "Not in a language whose words we look for: read it today.", firstAid: null };
+/** Nobody could have found a sign in it, so it may be wet: what is harmless for any rug is told at once. */
+const UNREAD: LetterUrgency = { level: "two-days", why: "Not in a language whose words we look for: read it today.", firstAid: "unread" };
 
 /** A sentence as it is quoted: without what no reader sees, its end mark and what is too long. */
 function quoted(sentence: string): string {

@@ -76,6 +76,7 @@ const entries: Entry[] = [
   ["first-aid.emergency", FIRST_AID.emergency("{number}")],
   ...FIRST_AID.steps.map((s, at): Entry => [`first-aid.step.${at}`, s]),
   ...FIRST_AID.handsOff.map((s, at): Entry => [`first-aid.hands-off.${at}`, s]),
+  ...FIRST_AID.unread.map((s, at): Entry => [`first-aid.unread.${at}`, s]),
   ...FIRST_AID.inShort.map((s, at): Entry => [`first-aid.short.${at}`, s]),
   ...FIRST_AID.dangers.map((s, at): Entry => [`first-aid.danger.${at}`, s]),
 ];

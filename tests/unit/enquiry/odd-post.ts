@@ -5,6 +5,7 @@ import { describe, expect, it } from "vitest";
 import { approveReply } from "../../../lib/enquiry/approve-reply";
 import { bringPost } from "../../../lib/enquiry/bring-post";
 import { namePhoto } from "../../../lib/enquiry/name-photo";
+import { readClientPage } from "../../../lib/enquiry/read-client-page";
 import { readEnquiry } from "../../../lib/enquiry/read-enquiry";
 import { readPostItem } from "../../../lib/enquiry/read-post";
 import { readQueue } from "../../../lib/enquiry/read-queue";
@@ -56,6 +57,25 @@ export function oddPost(): void {
       const { enquiry } = await dropped(letter({ from: address(), subject: "Teppich", text: IN_OTHER_LANGUAGES.German, photos: await photos("#334455") }));
       const slip = good(await readQueue(await pia(), later(61))).waiting.find((s) => s.enquiryId === enquiry?.id);
       expect(slip).toMatchObject({ urgency: "two_days", urgencyWhy: why });
+    });
+    it("is acknowledged with what harms no rug, people first and nothing pressed on waste water, and its page does not say that it is wet", async () => {
+      const { enquiry } = await dropped(letter({ from: address(), subject: "Teppich", text: IN_OTHER_LANGUAGES.German, photos: await photos("#334455") }));
+      const enquiryId = enquiry?.id ?? "";
+      const { text } = await database().letter.findFirstOrThrow({ where: { enquiryId, automatic: true } });
+      expect(text).toContain("Nobody here has read your letter yet. If the rug is wet");
+      expect(text).not.toContain("While it is wet");
+      const said = ["call 112 now", "sewage, flood water, chemicals or mould: keep off, and touch nothing", "Only on clean water or a drink: press", "Your enquiry has reached us"].map((part) => text.indexOf(part));
+      expect(said.every((at) => at >= 0)).toBe(true);
+      expect(said).toEqual([...said].sort((a, b) => a - b));
+      expect(good(await readClientPage({ kind: "client", enquiryId, linkId: "l" }, later(60))).firstAid).toEqual({ isNow: false, handsOff: false });
+      const draft = good(await readEnquiry(await pia(), enquiryId, later(61))).draft;
+      expect(draft?.text, "whoever writes the reply has read the letter").not.toContain("Nobody here has read");
+    });
+    it("has the whole set instead where a word that is looked for stands in it", async () => {
+      const { enquiry } = await dropped(letter({ from: address(), subject: "Teppich", text: `${IN_OTHER_LANGUAGES.German} Everything is soaked!`, photos: await photos("#334466") }));
+      const { text } = await database().letter.findFirstOrThrow({ where: { enquiryId: enquiry?.id ?? "", automatic: true } });
+      expect(text).toContain("While it is wet");
+      expect(text).not.toContain("Nobody here has read");
     });
   });
 

@@ -129,7 +129,12 @@ describe("acknowledgement", () => {
     expect(acknowledgement(given).text).not.toMatch(/silk|wool|viscose|likely|improve|year|£|%|clean/i);
   });
   it("begins with first aid where something is wet", () => {
-    expect(acknowledgement({ ...given, firstAid: ["Keep people off it."] }).text).toMatch(/^Dear Ana Example,\n\nWhile it is wet, please do this first[^\n]*\n– Keep people off it\.\n/);
+    expect(acknowledgement({ ...given, firstAid: { isUnread: false, lines: ["Keep people off it."] } }).text).toMatch(/^Dear Ana Example,\n\nWhile it is wet, please do this first[^\n]*\n– Keep people off it\.\n/);
+  });
+  it("speaks of wet only as something that may be, where nobody could read the letter", () => {
+    const { text } = acknowledgement({ ...given, firstAid: { isUnread: true, lines: ["Keep people off it."] } });
+    expect(text).toMatch(/^Dear Ana Example,\n\nNobody here has read your letter yet\. If the rug is wet, please do this first[^\n]*\n– Keep people off it\.\n/);
+    expect(text).not.toContain("While it is wet");
   });
   it("greets without a name where there is none", () => expect(acknowledgement({ ...given, clientName: "\u202e" }).text).toMatch(/^Good day,/));
 });

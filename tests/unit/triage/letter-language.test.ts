@@ -25,7 +25,7 @@ describe("isOtherLanguage", () => {
 describe("a letter whose words nobody looked for", () => {
   const german = IN_OTHER_LANGUAGES.German;
   it("is read today, until somebody has answered whether it is wet", () => {
-    expect(letterUrgency(german, () => false)).toEqual({ level: "two-days", why: "Not in a language whose words we look for: read it today.", firstAid: null });
+    expect(letterUrgency(german, () => false)).toEqual({ level: "two-days", why: "Not in a language whose words we look for: read it today.", firstAid: "unread" });
     expect(letterUrgency(german, (q) => q === "wetNow")).toBeNull();
   });
   it("is read now where a word that is looked for stands in it all the same", () => {
