@@ -2,6 +2,7 @@ import "server-only";
 import { simpleParser, type Attachment, type ParsedMail } from "mailparser";
 import { bounceOf, type Bounce } from "./bounce";
 import { automaticWhy } from "./automatic";
+import { withShortLinks } from "./link-words";
 import { foldQuoted, type Folded } from "./quoted";
 
 /** A picture that came with a letter. */
@@ -48,7 +49,8 @@ export async function readMessage(bytes: Buffer): Promise<Incoming> {
   } catch (error) {
     return { kind: "unreadable", why: `It is not a message that can be read: ${(error as Error).message}.` };
   }
-  const message = messageOf(mail, await wordsOf(mail));
+  const words = await wordsOf(mail);
+  const message = messageOf(mail, mail.html ? withShortLinks(words, mail.html) : words);
   const bounce = bounceOf(mail);
   if (bounce) return { kind: "bounce", bounce, message };
   const why = automaticWhy(mail);

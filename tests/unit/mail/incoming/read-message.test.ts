@@ -40,6 +40,16 @@ describe("readMessage", () => {
     const empty = letterOf(await readMessage(lines(...head("MIME-Version: 1.0", "Content-Type: multipart/alternative; boundary=b"), "", "--b", "Content-Type: text/plain", "", " ", ...html, "--b--", "")));
     expect(empty.body.own).toBe("The red ran.");
   });
+  it("shows the words of a link and where it leads, not the long address behind it, and nothing of a picture that only counts readers", async () => {
+    const track = "https://click.mailer.example/l/AbC?u=1&v=2";
+    const html = `<p>Please <a href="${track.replace("&", "&amp;")}">look at my photos</a>, or write to <a href="mailto:ana@example.org">me</a>.</p><p><a href="https://we.tl/t-1">https://we.tl/t-1</a></p><p><a href="${track.replace("&", "&amp;")}"><img src="https://click.mailer.example/logo.png"></a></p><img src="https://click.mailer.example/o.gif?id=9">`;
+    const { own } = letterOf(await readMessage(lines(...head(), "Content-Type: text/html; charset=utf-8", "", html))).body;
+    expect(own.replace(/\s+/gu, " ")).toBe("Please look at my photos [click.mailer.example], or write to me [ana@example.org]. https://we.tl/t-1 [click.mailer.example]");
+  });
+  it("leaves addresses as they are in words that came plain", async () => {
+    const text = "See [https://rugs.example/a?b=1] and https://rugs.example/c";
+    expect(letterOf(await readMessage(lines(...head(), "", text))).body.own).toBe(text);
+  });
   it("says so where the words are HTML that cannot be read, instead of showing none", async () => {
     const deep = `${"<div>".repeat(20_000)}The red ran.`;
     const m = letterOf(await readMessage(lines(...head(), "Content-Type: text/html; charset=utf-8", "", deep)));
