@@ -20,3 +20,7 @@ const fields = z.object({
   telephone: z.pipe(z.pipe(filled, contactSchema.shape.telephone).check(z.refine((t) => t === undefined || canBeRung(t), wrong("wrong.number"))), orNull),
 });
 export const clientSchema = fields as unknown as z.ZodMiniType<Contact, FormValues>;
+
+/** The same of somebody who must be answered and named nothing themselves: an address or a number is needed. */
+const reachable = fields.check(z.refine(({ email, telephone }) => email !== null || telephone !== null, { error: "Write an e-mail address or a telephone number, so that somebody can be answered.", path: ["email"] }));
+export const reachableSchema = reachable as unknown as z.ZodMiniType<Contact, FormValues>;

@@ -3,6 +3,7 @@ import type { IncomingMessage } from "../mail/incoming/read-message";
 import type { PostKind, PostState } from "../store/database";
 import { refuse, type Caller, type Result } from "./caller";
 import { undone, writeEntered } from "./enter-enquiry";
+import type { Contact } from "./client-schema";
 import { enquiryFileSchema } from "./enquiry-file";
 import { nameOf, storyOf } from "./post-text";
 import { linesOf, SORTED_ALREADY } from "./take-reply";
@@ -14,16 +15,18 @@ export interface LetterToOpen {
   from: readonly PostState[];
   kind: PostKind;
   message: IncomingMessage;
+  /** Who sent it, as a person here found out; needed where the letter itself does not say. */
+  sender?: Contact | null;
   /** Whether its sender is told that it has come: never where a machine wrote (RFC 3834). */
   isAnswered: boolean;
 }
 
 /** Makes an enquiry of a letter, with its photos: all of it together with the message's own row, or nothing. The caller has been authorised. */
-export async function openLetter(caller: Caller, { postId, from, kind, message, isAnswered }: LetterToOpen, now: Date): Promise<Result<{ enquiryId: string; reference: string }>> {
-  const sender = message.from;
-  if (!sender) return refuse("invalid", "This message names no sender, so there is nobody to answer.");
+export async function openLetter(caller: Caller, { postId, from, kind, message, sender = null, isAnswered }: LetterToOpen, now: Date): Promise<Result<{ enquiryId: string; reference: string }>> {
+  const client = sender ? found(sender) : message.from && { name: nameOf(message.from), email: message.from.address };
+  if (!client) return refuse("invalid", "This message names no sender: write down who sent it, so that somebody can be answered.");
   const story = storyOf({ subject: message.subject, text: message.body.own });
-  const file = enquiryFileSchema.safeParse({ channel: "email", client: { name: nameOf(sender), email: sender.address }, rugs: [story ? { story } : {}] });
+  const file = enquiryFileSchema.safeParse({ channel: "email", client, rugs: [story ? { story } : {}] });
   if (!file.success) return refuse("invalid", "Its sender's address is none that we can answer.");
   const { taken, leftOut } = await takePictures(message.pictures);
   try {
@@ -41,3 +44,6 @@ export async function openLetter(caller: Caller, { postId, from, kind, message, 
     throw error;
   }
 }
+
+/** A contact as the file of an enquiry has it. */
+const found = ({ name, email, telephone }: Contact) => ({ name, ...(email === null ? {} : { email }), ...(telephone === null ? {} : { telephone }) });

@@ -4,6 +4,7 @@ import { database, type Post } from "../store/database";
 import { readPostFile } from "../store/post-files";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
+import { reachableSchema, type Contact } from "./client-schema";
 import { openLetter } from "./open-letter";
 import { SORTED_ALREADY } from "./take-reply";
 
@@ -19,14 +20,20 @@ export async function readSortable(postId: string): Promise<Result<{ post: Post;
   return ok({ post, message: incoming.kind === "unreadable" ? null : incoming.message });
 }
 
-/** Makes an enquiry of a message that waits. Its sender is told that it has come, unless a machine wrote it. */
-export async function openPost(caller: Caller, postId: string, now: Date): Promise<Result<{ enquiryId: string; reference: string }>> {
+/**
+ * Makes an enquiry of a message that waits. Its sender is told that it has come, unless a machine wrote it. `sender`: who sent one that names
+ * nobody, as a person here found out; what a message itself names is not overwritten.
+ */
+export async function openPost(caller: Caller, { postId, sender = null }: { postId: string; sender?: Contact | null }, now: Date): Promise<Result<{ enquiryId: string; reference: string }>> {
   const no = authorise(caller, "sort-post");
   if (no) return no;
   const found = await readSortable(postId);
   if (!found.ok) return found;
   const { post, message } = found.value;
   if (!message) return refuse("unreadable", "This message cannot be read. Open its file in a mail program, and take the enquiry in by hand.");
+  if (sender && message.from) return refuse("invalid", "This message names its sender; correct the name or the address once it is an enquiry.");
+  const typed = sender && reachableSchema.safeParse({ name: sender.name, email: sender.email ?? "", telephone: sender.telephone ?? "" });
+  if (typed?.success === false) return refuse("invalid", typed.error.issues[0]?.message ?? "", Object.fromEntries(typed.error.issues.map((i) => [String(i.path[0]), i.message])));
   const kind = post.kind ?? "letter";
-  return openLetter(caller, { postId, from: SORTABLE, kind, message, isAnswered: kind === "letter" }, now);
+  return openLetter(caller, { postId, from: SORTABLE, kind, message, sender: typed?.data ?? null, isAnswered: kind === "letter" }, now);
 }

@@ -1,8 +1,10 @@
 import "server-only";
 import { config } from "../config/config";
 import { mailboxName } from "../config/imap-url";
+import { LOOKED_BYTES, rawWords } from "../mail/incoming/raw-words";
 import { forbids } from "../staff/deeds";
 import { database } from "../store/database";
+import { readPostStart } from "../store/post-files";
 import { NEWEST_FIRST } from "../store/row-order";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, type Caller, type Result } from "./caller";
@@ -50,15 +52,20 @@ export async function readPost(caller: Caller): Promise<Result<PostPageView>> {
   return ok({ open: views(open).sort(byReadFirst), settled: views(settled), suppressed, mailbox, mayLift: forbids(caller, "lift-suppression") === null });
 }
 
-/** One message, and the enquiries its sender's address suggests. */
-export async function readPostItem(caller: Caller, id: string): Promise<Result<{ post: PostView; suggested: EnquiryOfAddress[] }>> {
+/** What stands in bytes that could not be read as a message: their number, in kB, and the first words that can be made out. */
+export interface RawView { kilobytes: number; words: string }
+
+/** One message, the enquiries its sender's address suggests, and of one that could not be read what its bytes hold. */
+export async function readPostItem(caller: Caller, id: string): Promise<Result<{ post: PostView; suggested: EnquiryOfAddress[]; raw: RawView | null }>> {
   const no = authorise(caller, "read-desk");
   if (no) return no;
   const row = await database().post.findUnique({ where: { id }, include: ENQUIRY });
   if (!row) return NOT_THERE;
   const [nameOf, suggested] = await Promise.all([peopleNames([row.broughtById]), row.fromAddress === null ? [] : enquiriesOfAddress(row.fromAddress)]);
-  return ok({ post: postView(row, nameOf), suggested: suggested.slice(0, 5) });
+  return ok({ post: postView(row, nameOf), suggested: suggested.slice(0, 5), raw: row.kind === "unreadable" ? await rawOf(row) : null });
 }
+
+const rawOf = async ({ id, bytes }: { id: string; bytes: number }): Promise<RawView> => ({ kilobytes: Math.ceil(bytes / 1024), words: rawWords(await readPostStart(id, LOOKED_BYTES)) });
 
 async function readSuppressed(): Promise<SuppressedView[]> {
   const clients = await database().client.findMany({

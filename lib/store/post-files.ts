@@ -59,6 +59,16 @@ async function write(stream: AsyncIterable<Uint8Array | string>, file: string, m
 }
 
 export const readPostFile = (id: string): Promise<Buffer> => readFile(path.join(/* turbopackIgnore: true */ postFolder(), postFileName(id)));
+/** The first bytes of a message, at most `most`, whatever its size. */
+export async function readPostStart(id: string, most: number): Promise<Buffer> {
+  const handle = await open(path.join(/* turbopackIgnore: true */ postFolder(), postFileName(id)), "r");
+  try {
+    const { buffer, bytesRead } = await handle.read(Buffer.alloc(most), 0, most, 0);
+    return buffer.subarray(0, bytesRead);
+  } finally {
+    await handle.close();
+  }
+}
 /** Puts other bytes in place of a message, whole or not at all. Its row keeps the hash of what came, by which it is known when it comes again. */
 export async function replacePostFile(id: string, bytes: Buffer): Promise<void> {
   const folder = postFolder();

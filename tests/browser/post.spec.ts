@@ -151,3 +151,39 @@ test("A letter about a flood comes first, and whoever has read it puts it in its
   await page.goto(`${desk.url}/desk`);
   await expect(page.getByRole("heading", { name: "Loses by the hour" })).toHaveCount(0);
 });
+
+test("I open an enquiry with a letter that names nobody by writing down who sent it, and see what can be made out of a file that is no message", async ({ desk, person, page }) => {
+  await becomeOwner(page, desk);
+  await page.goto(`${desk.url}/desk/post`);
+  const nobody = await file("nameless.eml", Buffer.from(letter({ subject: "The stair runner", text: "It has run. Yours, Perrin Oake, 01632 960 114" }).toString().replace(/^From: .*\r\n/u, "")));
+  const broken = await file("broken.eml", Buffer.concat([Buffer.from([0, 1, 2]), Buffer.from("Perrin Oake asks about the <b>stair runner</b>\n"), Buffer.from([0, 255])]));
+  await page.getByLabel("Choose letters").setInputFiles([nobody, broken]);
+  await expect(page.getByRole("listitem").filter({ hasText: "broken.eml" })).toContainText("It waits for you.");
+  const phone = await person({ ...PHONE, storageState: await page.context().storageState() });
+
+  await test.step("what is no message shows its size and its first words", async () => {
+    await page.getByRole("link", { name: "A message that could not be read" }).click();
+    const message = page.getByRole("article", { name: "The message" });
+    await expect(message).toContainText("1 kB came.");
+    await message.getByText("The first words that can be made out").click();
+    await expect(message.locator("pre")).toHaveText("Perrin Oake asks about the <b>stair runner</b>");
+    await fitsAndIsAccessible(page);
+    await page.screenshot({ path: test.info().outputPath("raw-1280.png"), fullPage: true });
+  });
+  await page.goto(`${desk.url}/desk/post`);
+  await page.getByRole("link", { name: "The stair runner" }).click();
+  await page.getByLabel("Name", { exact: true }).fill("Perrin Oake");
+  await page.getByRole("button", { name: "Open an enquiry with it" }).click();
+  await expect(page.getByRole("alert", { name: "Please look at this once more" })).toContainText("Write an e-mail address or a telephone number");
+  await expect(page.getByLabel("Name", { exact: true })).toHaveValue("Perrin Oake");
+  await fitsAndIsAccessible(page);
+  await page.screenshot({ path: test.info().outputPath("typed-1280.png"), fullPage: true });
+  await phone.goto(page.url());
+  await fitsAndIsAccessible(phone);
+  await phone.screenshot({ path: test.info().outputPath("typed-390.png"), fullPage: true });
+  await page.getByLabel("Telephone").fill("01632 960 114");
+  await page.getByRole("button", { name: "Open an enquiry with it" }).click();
+  await expect(page).toHaveURL(/\/desk\/[0-9a-f-]{36}$/);
+  await expect(page.getByText("Perrin Oake").first()).toBeVisible();
+  await expect(page.getByRole("link", { name: "01632 960 114" })).toBeVisible();
+});

@@ -167,7 +167,7 @@ export function byMail(): void {
       const post = await came(Buffer.from([0x00, 0xff, 0xfe, 0x80, 0x0a, 0x0d, 0x41]));
       expect(post).toMatchObject({ state: "waiting", kind: "unreadable" });
       expect(good(await readPost(await staff("trainee", "Pia"))).open.map((p) => p.id)).toContain(post.id);
-      expect(await openPost(await staff("trainee", "Pia"), post.id, NOW)).toMatchObject({ ok: false, code: "unreadable" });
+      expect(await openPost(await staff("trainee", "Pia"), { postId: post.id }, NOW)).toMatchObject({ ok: false, code: "unreadable" });
     });
   });
 
@@ -305,8 +305,8 @@ export function byMail(): void {
       const from = address();
       const post = await came(letter({ from }));
       const pia = await staff("trainee", "Pia Wetherby");
-      expect(await openPost({ kind: "public", addressHash: null }, post.id, NOW)).toMatchObject({ ok: false, code: "not-signed-in" });
-      const all = await Promise.all(Array.from({ length: 5 }, () => openPost(pia, post.id, NOW)));
+      expect(await openPost({ kind: "public", addressHash: null }, { postId: post.id }, NOW)).toMatchObject({ ok: false, code: "not-signed-in" });
+      const all = await Promise.all(Array.from({ length: 5 }, () => openPost(pia, { postId: post.id }, NOW)));
       expect(all.filter((r) => r.ok)).toHaveLength(1);
       expect(all.filter((r) => !r.ok).map((r) => (r as { code: string }).code)).toEqual(Array(4).fill("changed-meanwhile"));
       expect(await database().enquiry.count({ where: { client: { email: from } } })).toBe(1);
@@ -316,7 +316,7 @@ export function byMail(): void {
     it("opens an enquiry from what a machine wrote without answering the machine", async () => {
       const from = address();
       const post = await came(letter({ from, head: ["Precedence: bulk"] }));
-      const { enquiryId } = good(await openPost(await staff("owner", "Nell"), post.id, NOW));
+      const { enquiryId } = good(await openPost(await staff("owner", "Nell"), { postId: post.id }, NOW));
       expect(await lettersOf(enquiryId)).toEqual([]);
     });
     it("is put to an enquiry by its number, however it is typed", async () => {

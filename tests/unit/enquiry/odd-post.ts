@@ -5,6 +5,7 @@ import { describe, expect, it } from "vitest";
 import { approveReply } from "../../../lib/enquiry/approve-reply";
 import { bringPost } from "../../../lib/enquiry/bring-post";
 import { namePhoto } from "../../../lib/enquiry/name-photo";
+import { openPost } from "../../../lib/enquiry/open-post";
 import { readClientPage } from "../../../lib/enquiry/read-client-page";
 import { readEnquiry } from "../../../lib/enquiry/read-enquiry";
 import { readPostItem } from "../../../lib/enquiry/read-post";
@@ -40,12 +41,33 @@ export function oddPost(): void {
       expect(says).toBe("It waits for you. It names no sender.");
       expect(post).toMatchObject({ kind: "letter", from: null, subject: "The hall runner", text: "The colour has run into the fringe." });
     });
+    it("opens an enquiry once somebody has written down who sent it, with an address or a number, and keeps what it was", async () => {
+      const [mailed, rung] = [await dropped(anonymous({ text: "The colour has run.", photos: await photos("#102030") })), await dropped(anonymous({ text: "It smells." }))];
+      const email = address();
+      const opens = async (postId: string, sender: { name: string; email: string | null; telephone: string | null } | null) => openPost(await pia(), { postId, sender }, later(61));
+      expect(await opens(mailed.postId, null)).toMatchObject({ ok: false, say: expect.stringContaining("write down who sent it") as string });
+      expect(await opens(mailed.postId, { name: " ", email, telephone: null })).toMatchObject({ ok: false, fields: { name: "Write the client’s name." } });
+      expect(await opens(mailed.postId, { name: "Ana Example", email: null, telephone: null })).toMatchObject({ ok: false, fields: { email: expect.stringContaining("or a telephone number") as string } });
+      expect(await opens(mailed.postId, { name: "Ana Example", email: "ana@", telephone: null })).toMatchObject({ ok: false, code: "invalid" });
+      expect(good(await readPostItem(await pia(), mailed.postId)).post.state).toBe("waiting");
+      const { enquiryId } = good(await opens(mailed.postId, { name: "Ana Example", email, telephone: null }));
+      expect(good(await readEnquiry(await pia(), enquiryId, later(62)))).toMatchObject({ channel: "email", client: { name: "Ana Example", email, telephone: null }, letters: [{ kind: "acknowledgement", to: email }], post: [{ from: null }] });
+      expect(await database().photo.count({ where: { rug: { enquiryId } } })).toBe(1);
+      const byPhone = good(await opens(rung.postId, { name: "Odd Rung", email: null, telephone: "01632 960 112" }));
+      expect(good(await readEnquiry(await pia(), byPhone.enquiryId, later(62)))).toMatchObject({ client: { name: "Odd Rung", email: null, telephone: "01632 960 112" }, letters: [] });
+    });
+    it("takes no other sender for one that is named", async () => {
+      const { postId } = await dropped(letter({ from: address(), text: "The colour has run." }));
+      expect(await openPost(await pia(), { postId, sender: { name: "Somebody Else", email: address(), telephone: null } }, later(61))).toMatchObject({ ok: false, code: "invalid" });
+    });
     it("goes to the enquiry whose letter it answers, and says so", async () => {
       const { enquiryId, ours } = await answered();
       expect((await dropped(anonymous({ text: "Yes, please.", answers: ours.messageId }))).post).toMatchObject({ kind: "reply", enquiry: { id: enquiryId }, says: "It answers our letter, and names no sender." });
     });
     it("is not read first for want of a head: bytes without one stay what cannot be read", async () => {
-      expect((await dropped(Buffer.from(`no head ${randomUUID()}`))).post).toMatchObject({ kind: "unreadable", state: "waiting" });
+      const { post, postId } = await dropped(Buffer.from(`no head ${randomUUID()}`));
+      expect(post).toMatchObject({ kind: "unreadable", state: "waiting" });
+      expect(good(await readPostItem(await pia(), postId)).raw, "what came is shown").toEqual({ kilobytes: 1, words: expect.stringMatching(/^no head /) as string });
     });
   });
 

@@ -1,5 +1,8 @@
 import type { PostView } from "@/lib/enquiry/views";
 
+/** The page of one message. */
+export const PAGE_TITLE = "A message";
+
 /** What a message is, as a small word before its sender. */
 export const POST_KINDS: Record<NonNullable<PostView["kind"]>, string> = {
   letter: "Letter", reply: "Answer", automatic: "Written by a machine", bounce: "Our letter came back", unreadable: "Could not be read",

@@ -1,15 +1,16 @@
 import Link from "next/link";
 import { staffCallerOrRedirect } from "@/app/_server/caller";
-import { readPostItem } from "@/lib/enquiry/read-post";
+import { readPostItem, type RawView } from "@/lib/enquiry/read-post";
 import type { PostView } from "@/lib/enquiry/views";
 import { dayAndClock } from "@/lib/ui/time";
 import { readSettings } from "@/lib/workshop/settings";
 import { Refused } from "../../../_parts/refused";
 import css from "../post.module.css";
-import { POST_KINDS, senderOf, subjectOf } from "../words";
-import { Sort } from "./sort";
+import { PAGE_TITLE, POST_KINDS, senderOf, subjectOf } from "../words";
+import { Sort, type Opens } from "./sort";
 
-export const metadata = { title: "A message" };
+// The title stands in the page, because that of a form begins with "Error:" after a failed attempt.
+export const metadata = { title: null };
 
 interface Props { params: Promise<{ id: string }> }
 
@@ -19,10 +20,11 @@ export default async function Page({ params }: Props) {
   const { id } = await params;
   const [found, place] = await Promise.all([readPostItem(caller, id), readSettings()]);
   if (!found.ok) return <Refused refusal={found} />;
-  const { post, suggested } = found.value;
+  const { post, suggested, raw } = found.value;
   const now = new Date().toISOString();
   return (
     <>
+      {opensOf(post) !== "with-sender" && <title>{PAGE_TITLE}</title>}
       <p className="small"><Link href="/desk/post">Post</Link></p>
       <h1 dir="auto">{subjectOf(post)}</h1>
       <div className={css.two}>
@@ -33,15 +35,30 @@ export default async function Page({ params }: Props) {
           </div>
           {post.text && <div className={`letter ${css.text}`} dir="auto">{post.text.split(/\n{2,}/).map((p, i) => <p key={i}>{p}</p>)}</div>}
           {post.quoted && <details className={css.quoted}><summary>What it repeats of earlier letters</summary><pre dir="auto">{post.quoted}</pre></details>}
+          {raw && <Raw raw={raw} />}
           <Enclosed post={post} />
         </article>
         <div>
           {post.says && <p dir="auto"><b>{post.says}</b></p>}
           {post.enquiry && <p>It lies with <Link href={`/desk/${post.enquiry.id}`}><bdi>{post.enquiry.title}</bdi></Link> <span className="num">{post.enquiry.reference}</span>.</p>}
           {post.state === "received" && <p>It is kept and will be read in a moment.</p>}
-          <Sort key={post.state} postId={post.id} state={post.state} canOpen={post.kind !== "unreadable" && post.from !== null} isAnswered={post.kind === "letter"} suggested={suggested.map(({ reference, title }) => ({ reference, title }))} />
+          <Sort key={post.state} postId={post.id} state={post.state} opens={opensOf(post)} isAnswered={post.kind === "letter"} suggested={suggested.map(({ reference, title }) => ({ reference, title }))} />
         </div>
       </div>
+    </>
+  );
+}
+
+/** How an enquiry can be opened with it: at once, or once somebody has written down who sent it. */
+const opensOf = ({ kind, from }: PostView): Opens => (kind === "unreadable" ? "not" : from === null ? "with-sender" : "at-once");
+
+/** Of what is no message: how much came, and the first words in it, as bare text. */
+function Raw({ raw: { kilobytes, words } }: { raw: RawView }) {
+  const size = kilobytes < 1024 ? `${kilobytes} kB` : `${(kilobytes / 1024).toFixed(1)} MB`;
+  return (
+    <>
+      <p className={css.raw}>{size} came{words ? "" : ", and no words can be made out in it"}.</p>
+      {words && <details className={css.quoted}><summary>The first words that can be made out</summary><pre dir="auto">{words}</pre></details>}
     </>
   );
 }

@@ -6,11 +6,15 @@ import type { Result } from "@/lib/enquiry/caller";
 import type { PostStateId } from "@/lib/enquiry/views";
 import { link, open, putAside } from "../actions";
 import css from "../post.module.css";
+import { OpenFrom } from "./open-from";
 
 interface Suggested { reference: string; title: string }
 
+/** Whether an enquiry can be opened with a message, and whether somebody has to write down who sent it. */
+export type Opens = "at-once" | "with-sender" | "not";
+
 /** What a person may do with a message: open an enquiry with it, put it to one, or put it aside. */
-export function Sort({ postId, state, canOpen, isAnswered, suggested }: { postId: string; state: PostStateId; canOpen: boolean; isAnswered: boolean; suggested: readonly Suggested[] }) {
+export function Sort({ postId, state, opens, isAnswered, suggested }: { postId: string; state: PostStateId; opens: Opens; isAnswered: boolean; suggested: readonly Suggested[] }) {
   const [said, setSaid] = useState("");
   const [isBusy, start] = useTransition();
   const status = useRef<HTMLParagraphElement>(null);
@@ -33,11 +37,12 @@ export function Sort({ postId, state, canOpen, isAnswered, suggested }: { postId
   return (
     <div className={css.do}>
       {isKnown && linking}
-      {canOpen && (
+      {opens !== "not" && (
         <section>
           <h2>A new enquiry</h2>
           <p>Its words and photos become an enquiry{isAnswered ? ", and its sender is told that it has come" : ". A machine wrote it, so its sender is told nothing"}.</p>
-          <button type="button" className={isKnown ? "button quiet" : "button"} disabled={isBusy} onClick={() => run(() => open(postId), toEnquiry)}>Open an enquiry with it</button>
+          {opens === "with-sender" ? <><p>It names no sender. Write down who sent it, as its words or a call tell you: an address or a number is needed.</p><OpenFrom postId={postId} isFirst={!isKnown} /></>
+            : <button type="button" className={isKnown ? "button quiet" : "button"} disabled={isBusy} onClick={() => run(() => open(postId), toEnquiry)}>Open an enquiry with it</button>}
         </section>
       )}
       {!isKnown && linking}
