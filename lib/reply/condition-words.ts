@@ -40,7 +40,7 @@ export const FACT_VALUES: Readonly<Record<WordFact, readonly FactValue[]>> = {
 };
 
 /** The largest value of each number, as it is kept; in a form all of them are per cent. */
-export const LARGEST: Readonly<Record<NumberFact, number>> = { waterShy: 1, beyondRepair: 1, worse: 1, improvementHigh: 100 };
+export const LARGEST: Readonly<Record<NumberFact, number>> = { waterShy: 1, beyondRepair: 1, worse: 1, improvementHigh: 100, improvementWidth: 100 };
 export const inPercent = (fact: NumberFact, value: number): number => (value / LARGEST[fact]) * 100;
 
 export const isWordFact = (name: string): name is WordFact => Object.hasOwn(WORD_FACTS, name);

@@ -36,6 +36,7 @@ export const NUMBER_FACTS = {
   beyondRepair: "Chance that it is beyond economic repair",
   worse: "Chance that cleaning makes it worse",
   improvementHigh: "Upper end of the improvement",
+  improvementWidth: "Width of the improvement’s range, upper end less lower end",
 } as const;
 export type NumberFact = keyof typeof NUMBER_FACTS;
 

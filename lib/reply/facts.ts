@@ -136,7 +136,7 @@ export function factsOf(input: FactsInput): Facts {
   const { rug: { assessment: a, answers }, enquiry, isTrade, rugs } = input;
   const [leading, rival] = namedFibres(a);
   const numbers = {
-    beyondRepair: a.beyondRepair, worse: a.worse, improvementHigh: a.improvement?.high,
+    beyondRepair: a.beyondRepair, worse: a.worse, improvementHigh: a.improvement?.high, improvementWidth: a.improvement ? a.improvement.high - a.improvement.low : null,
     waterShy: a.fibres.filter((f) => WATER_SHY.includes(f.fibre)).reduce((sum, f) => sum + f.probability, 0),
   };
   return {

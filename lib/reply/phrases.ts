@@ -30,7 +30,7 @@ export const likelihood = (probability: number, words: Words = ENGLISH): string 
 
 /** Shares in words with the per cent they reach up to. Source: elicited, nearest common fraction. */
 const SHARES = [
-  [2, "nothing"], [7, "twentieth"], [14, "tenth"], [22, "fifth"], [29, "quarter"], [36, "third"], [45, "two-fifths"],
+  [2, "nothing"], [4, "very-little"], [7, "twentieth"], [14, "tenth"], [22, "fifth"], [29, "quarter"], [36, "third"], [45, "two-fifths"],
   [55, "half"], [63, "three-fifths"], [71, "two-thirds"], [78, "three-quarters"], [86, "four-fifths"], [93, "nine-tenths"], [100, "nearly-all"],
 ] as const;
 const shareWord = (percent: number, { say }: Words) => say(`share.${(SHARES.find(([upTo]) => percent <= upTo) ?? SHARES[SHARES.length - 1]!)[1]}`);

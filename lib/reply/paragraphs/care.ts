@@ -3,8 +3,6 @@ import type { ParagraphRow } from "./row";
 import { OURS, TRADE, WET_LYOCELL, WET_VISCOSE } from "./sources";
 import { HARDLY_WORTH, LOOKS } from "./troubles";
 
-/** Cleaning costs what the rug is worth, or gains little. */
-const NOT_WORTH_IT = ["costs-more", "little-hope"];
 const WET = ["immersion-wash", "wet-hand-clean"];
 const CLEANING = ["immersion-wash", "wet-hand-clean", "low-moisture", "solvent-dry"];
 
@@ -68,10 +66,14 @@ export const CARE: readonly ParagraphRow[] = [
     text: "What it has lost is looks and not use: you could well keep it as it is and spend nothing. If that will not do, a new rug like it costs very roughly {replace}." },
   { ...OURS, id: "keep", version: 1, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"], top: LOOKS }, not: { age: ["antique"] } },
     text: "What it has lost is looks and not use: you could well keep it as it is and spend nothing." },
-  { ...OURS, id: "replace-priced", version: 4, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"], has: NOT_WORTH_IT }, not: { age: ["antique"] }, atLeast: HARDLY_WORTH },
+  { ...OURS, id: "replace-priced", version: 5, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"], has: ["little-hope"] }, not: { age: ["antique"] }, atLeast: HARDLY_WORTH },
     text: "A new rug like it costs very roughly {replace}." },
-  { ...OURS, id: "replace", version: 4, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"], has: NOT_WORTH_IT }, not: { age: ["antique"] }, atLeast: HARDLY_WORTH },
+  { ...OURS, id: "replace", version: 5, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"], has: ["little-hope"] }, not: { age: ["antique"] }, atLeast: HARDLY_WORTH },
     text: "We would think about replacing it." },
+  { ...OURS, id: "replace-dear-priced", version: 1, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"], has: ["costs-more"] }, not: { age: ["antique"] }, atLeast: HARDLY_WORTH },
+    text: "We would rather not take your money for cleaning it. A new rug like it costs very roughly {replace}." },
+  { ...OURS, id: "replace-dear", version: 1, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"], has: ["costs-more"] }, not: { age: ["antique"] }, atLeast: HARDLY_WORTH },
+    text: "We would rather not take your money for cleaning it, and would think about replacing it." },
   { ...OURS, id: "replace-doubtful", version: 1, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"] }, not: { age: ["antique"] } },
     text: "Please do not spend money on cleaning before someone has seen it and told you what it can gain." },
 

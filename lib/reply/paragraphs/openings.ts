@@ -1,6 +1,7 @@
 import { VISCOSE_LIKE } from "../facts";
 import type { ParagraphRow } from "./row";
 import { OURS, TRADE, WET_VISCOSE } from "./sources";
+import { TELLS_NOTHING } from "./troubles";
 
 /** Trouble beside which a good fibre is no good news. */
 const GRAVE = ["mould", "insects", "dye-bleed", "pile-distortion", "backing-failure", "shrinkage"];
@@ -73,10 +74,10 @@ export const OPENINGS: readonly ParagraphRow[] = [
     text: "Viscose is made from wood pulp. It shines like silk but is weak when wet. In a shop, anyone could mix the two up." },
   { ...WET_VISCOSE, id: "what-viscose-is", version: 1, place: "sold-as", when: { is: { leading: ["viscose"], reason: ["what-is-it", "mis-sold"] }, not: { who: ["trade"], certainty: ["unknown", "open"] } },
     text: "Viscose is made from wood pulp. It shines like silk but is weak when wet." },
-  { ...TRADE, id: "silk-good", version: 4, place: "sold-as", when: { is: { leading: ["silk", "wool-silk"], certainty: ["firm", "likely"] }, not: { age: ["antique"], incidents: ["flood"], mechanisms: GRAVE, has: ["doubtful-worth"] }, atLeast: { improvementHigh: 50 } },
+  { ...TRADE, id: "silk-good", version: 5, place: "sold-as", when: { is: { leading: ["silk", "wool-silk"], certainty: ["firm", "likely"] }, not: { age: ["antique"], incidents: ["flood"], mechanisms: GRAVE, has: ["doubtful-worth"] }, atLeast: { improvementHigh: 50 }, below: TELLS_NOTHING },
     text: "If so, that is good news: silk is a strong fibre, and in careful hands it mostly cleans well.",
     tones: { warm: "If so, we are glad to say, that is good news: silk is a strong fibre, and in careful hands it mostly cleans well." } },
-  { ...TRADE, id: "wool-good", version: 4, place: "sold-as", when: { is: { leading: ["wool"], certainty: ["firm", "likely"] }, not: { age: ["antique"], incidents: ["flood"], mechanisms: GRAVE, has: ["doubtful-worth"] }, atLeast: { improvementHigh: 50 } },
+  { ...TRADE, id: "wool-good", version: 5, place: "sold-as", when: { is: { leading: ["wool"], certainty: ["firm", "likely"] }, not: { age: ["antique"], incidents: ["flood"], mechanisms: GRAVE, has: ["doubtful-worth"] }, atLeast: { improvementHigh: 50 }, below: TELLS_NOTHING },
     text: "If so, that is good news: wool is a forgiving fibre and mostly cleans well.",
     tones: { warm: "If so, we are glad to say, that is good news: wool is a forgiving fibre and mostly cleans well." } },
 ];

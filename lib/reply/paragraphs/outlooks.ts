@@ -1,6 +1,6 @@
 import type { ParagraphRow } from "./row";
 import { OURS, TRADE } from "./sources";
-import { HARDLY_WORTH } from "./troubles";
+import { HARDLY_WORTH, TELLS_NOTHING } from "./troubles";
 
 /** No mark, but a pile that lies flat, hard or matted. */
 const PILE_TROUBLE = ["matting", "pile-distortion"];
@@ -8,10 +8,18 @@ const REPAIRS = ["insects", "backing-failure", "shrinkage"];
 
 /** How far it may come back: the second half of the answer. Always the range of the assessment. */
 export const OUTLOOKS: readonly ParagraphRow[] = [
+  { ...TRADE, id: "outlook-antique-wide", version: 1, place: "outlook", when: { is: { age: ["antique"] }, atLeast: TELLS_NOTHING },
+    text: "An old piece is not cleaned on our word alone, and what cleaning would bring back we cannot tell from here." },
   { ...TRADE, id: "outlook-antique", version: 1, place: "outlook", when: { is: { age: ["antique"], has: ["improvement"] } },
     text: "An old piece is not cleaned on our word alone; were it cleaned, we would expect {improvement} of the marks to go." },
-  { ...OURS, id: "outlook-unknown", version: 1, place: "outlook", when: { is: { has: ["improvement"], certainty: ["unknown"] } },
-    text: "Until we know more, cleaning might take out {improvement} of the trouble; that is too wide to build on." },
+  { ...OURS, id: "outlook-wet-wide", version: 1, place: "outlook", when: { is: { top: ["soil-only"], wet: ["wet", "damp"] }, atLeast: TELLS_NOTHING },
+    text: "It may dry and leave no mark. If one is left, we cannot tell from here how much of it would come out." },
+  { ...OURS, id: "outlook-wide-unsure", version: 1, place: "outlook", when: { is: { certainty: ["unknown", "open"] }, atLeast: TELLS_NOTHING },
+    text: "Until we know what it is made of, we cannot tell how much cleaning would bring back: it could be very little or most of it." },
+  { ...OURS, id: "outlook-wide", version: 1, place: "outlook", when: { atLeast: TELLS_NOTHING },
+    text: "From here we cannot tell how much cleaning would bring back: it could be very little or most of it." },
+  { ...OURS, id: "outlook-unknown", version: 2, place: "outlook", when: { is: { has: ["improvement"], certainty: ["unknown"] } },
+    text: "Until we know more, cleaning might take out {improvement} of the trouble." },
   { ...TRADE, id: "outlook-repair-first", version: 1, place: "outlook", when: { is: { has: ["improvement"], top: REPAIRS }, not: { certainty: ["open"] } },
     text: "The main trouble is a matter for repair, not for cleaning; of the rest, careful cleaning may take out {improvement}." },
   { ...OURS, id: "outlook-little-pile", version: 1, place: "outlook", when: { is: { has: ["improvement"], top: PILE_TROUBLE }, not: { certainty: ["open"] }, below: { improvementHigh: 25 } },
@@ -29,8 +37,8 @@ export const OUTLOOKS: readonly ParagraphRow[] = [
     text: "Nothing you have told us calls for cleaning now; when it does, we would expect {improvement} of the soil to come out." },
   { ...OURS, id: "outlook-no-trouble", version: 1, place: "outlook", when: { is: { has: ["improvement"], reason: ["what-is-it", "routine", "mis-sold"] }, not: { mechanisms: ["bleaching", "dye-bleed", "pile-distortion", "mould"] } },
     text: "If it needs a clean, we would expect {improvement} of the soil to come out." },
-  { ...OURS, id: "outlook-open", version: 1, place: "outlook", when: { is: { has: ["improvement"], certainty: ["open"] } },
-    text: "Until we know which, cleaning might take out {improvement} of the trouble; that is too wide to build on." },
+  { ...OURS, id: "outlook-open", version: 2, place: "outlook", when: { is: { has: ["improvement"], certainty: ["open"] } },
+    text: "Until we know which, cleaning might take out {improvement} of the trouble." },
   { ...OURS, id: "outlook-pile", version: 1, place: "outlook", when: { is: { has: ["improvement"], top: PILE_TROUBLE } },
     text: "With careful cleaning the pile may regain {improvement} of what it has lost." },
   { ...OURS, id: "outlook-doubtful", version: 1, place: "outlook", when: { is: { has: ["improvement"] }, atLeast: HARDLY_WORTH },

@@ -16,7 +16,8 @@ const COST_UNASKED: Condition["not"] = { age: ["antique"], certainty: ["unknown"
 /**
  * Whether the work is worth its cost. Where it probably is not, that is the second sentence of the answer, with what could
  * change it, before how much may come back and before any price; at even odds it stands after the outlook. Where we would
- * rather not take the money, that stands beside the range, and no price for the same work stands in the letter.
+ * rather not take the money, that stands beside a small range, or after a good one beside what to do instead, and no price for
+ * the same work stands in the letter. One sentence of a paragraph speaks of worth.
  */
 export const WORTH: readonly ParagraphRow[] = [
   { ...OURS, id: "little-gain", version: 2, place: "worth", when: { is: { has: ["little-hope"] }, not: { ...VALUED_ELSEWHERE, top: ["soil-only"] }, atLeast: HARDLY_WORTH },
@@ -25,12 +26,12 @@ export const WORTH: readonly ParagraphRow[] = [
     text: "It is {beyond} that saving it is not worth the cost, set against what it may be worth today; that is provisional: nobody here has inspected it, and an inspection could change it." },
   { ...OURS, id: "not-worth-saving", version: 1, place: "worth", when: { is: { top: HARM_TO_USE }, not: { ...VALUED_ELSEWHERE, advice: ["advise-cut-down"] }, atLeast: HARDLY_WORTH },
     text: "It is {beyond} that saving it is not worth the money; that is provisional: nobody here has inspected it, and an inspection could change it." },
+  { ...OURS, id: "not-worth-cleaning-dear", version: 1, place: "worth", when: { is: { has: ["costs-more"] }, not: COST_UNASKED, atLeast: HARDLY_WORTH },
+    text: "It is {beyond} that cleaning it is not worth the money: it may well cost more than the rug is worth today. That is provisional: nobody here has inspected it, and an inspection could change it." },
   { ...OURS, id: "not-worth-cleaning", version: 1, place: "worth", when: { not: VALUED_ELSEWHERE, atLeast: HARDLY_WORTH },
     text: "It is {beyond} that cleaning it is not worth the money; that is provisional: nobody here has inspected it, and an inspection could change it." },
 
-  { ...OURS, id: "not-our-money-dear", version: 1, place: "beyond", when: { is: { advice: [INSTEAD], has: ["costs-more"] }, not: { ...VALUED_ELSEWHERE, top: [...LOOKS, ...HARM_TO_USE], has: ["little-hope"] }, atLeast: HARDLY_WORTH },
-    text: "Cleaning may well cost more than the rug is worth today, and we would rather not take your money for it." },
-  { ...OURS, id: "not-our-money", version: 1, place: "beyond", when: { is: { advice: [INSTEAD], has: ["costs-more", "little-hope"] }, not: { ...VALUED_ELSEWHERE, top: LOOKS }, atLeast: HARDLY_WORTH },
+  { ...OURS, id: "not-our-money", version: 2, place: "beyond", when: { is: { advice: [INSTEAD], has: ["little-hope"] }, not: { ...VALUED_ELSEWHERE, top: LOOKS }, atLeast: HARDLY_WORTH },
     text: "We would rather not take your money for that." },
   { ...OURS, id: "beyond-repair", version: 5, place: "beyond", when: { ...EVEN_ODDS, is: { has: ["costs-more"], top: HARM_TO_USE } },
     text: "It is {beyond} that saving it is not worth the cost, set against what it may be worth today. That is provisional: nobody here has inspected it." },
@@ -38,6 +39,6 @@ export const WORTH: readonly ParagraphRow[] = [
     text: "Cleaning it may not be worth the money: it may well cost more than the rug is worth today." },
   { ...OURS, id: "perhaps-not-worth-it", version: 1, place: "beyond", when: EVEN_ODDS,
     text: "Cleaning it may not be worth the money; from here we cannot tell." },
-  { ...OURS, id: "costs-more", version: 2, place: "beyond", when: { is: { has: ["costs-more"] }, not: { ...COST_UNASKED, top: HARM_TO_USE } },
+  { ...OURS, id: "costs-more", version: 3, place: "beyond", when: { is: { has: ["costs-more"] }, not: { ...COST_UNASKED, top: HARM_TO_USE }, below: HARDLY_WORTH },
     text: "Cleaning may well cost more than the rug is worth today." },
 ];

@@ -55,6 +55,7 @@ export const LETTERS = {
   "sold.wool-and-silk": "wool and silk",
 
   "share.nothing": "nothing",
+  "share.very-little": "very little",
   "share.twentieth": "a twentieth",
   "share.tenth": "a tenth",
   "share.fifth": "a fifth",

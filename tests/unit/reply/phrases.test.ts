@@ -16,6 +16,7 @@ describe("improvementFigures", () => {
 describe("improvementPhrase", () => {
   it.each([
     [2, 22, "anything from nothing to a fifth (2–22\u00a0%)"], [25, 50, "between a quarter and half (25–50\u00a0%)"], [0, 3, "next to nothing (0–3\u00a0%)"], [0, 5, "next to nothing (0–5\u00a0%)"],
+    [3, 92, "between very little and nine tenths (3–92\u00a0%)"], [4, 53, "between very little and half (4–53\u00a0%)"], [5, 53, "between a twentieth and half (5–53\u00a0%)"],
     [0, 6, "anything from nothing to a twentieth (0–6\u00a0%)"], [80, 98, "between four fifths and nearly all (80–98\u00a0%)"], [16, 21, "about a fifth (16–21\u00a0%)"], [20, 20, "about a fifth (20\u00a0%)"],
     [33.4, 66.6, "between a third and two thirds (33–67\u00a0%)"], [0, 100, "anything from nothing to nearly all (0–100\u00a0%)"],
   ])("%d to %d", (low, high, said) => expect(improvementPhrase(range(low, (low + high) / 2, high))).toBe(said));

@@ -13,7 +13,7 @@ describe("composeDraft, worth", () => {
   });
   it.each(["soil-only", "matting", "fading", "food-fresh"] as const)("does not set it against the worth for %s alone, however dear the cleaning", (mechanism) => {
     expect(says({}, mechanism)).not.toMatch(/worth the cost/);
-    expect(says({}, mechanism)).toMatch(/Cleaning may well cost more than the rug is worth today/);
+    expect(says({}, mechanism)).toMatch(/cleaning it is not worth the money: it may well cost more than the rug is worth today\. That is provisional/);
   });
   it.each(["advise-claim-or-replacement", "advise-cut-down", "refer", "leave-alone", ...OFFERS] as const)("says in the second sentence that it is likely not worth it, and what could change that, from .66 on (%s)", (id) => {
     const second = (beyondRepair: number) => /Going by [^.]*\.( It is likely that (?:saving|cleaning) it is not worth the money; that is provisional: nobody here has inspected it, and an inspection could change it\.)?/.exec(says({ ...money(5000), beyondRepair, advice: action(id) }))?.[1];
@@ -34,9 +34,13 @@ describe("composeDraft, worth", () => {
   it.each(OFFERS)("says beside the plain price at even odds that it may be more than the worth (%s)", (id) => {
     expect(says({ advice: action(id), beyondRepair: 0.5 }, "food-fresh")).toMatch(/may not be worth the money: it may well cost more than the rug is worth today[^]*Cleaning would cost about £150 to £250\./);
   });
-  it("puts that we would rather not take the money right after what may come back", () => {
-    expect(says({ improvement: range(26, 80, 98) }, "food-fresh")).toMatch(/\(26–98\u00a0%\) of the mark might go\. Cleaning may well cost more than the rug is worth today, and we would rather not take your money for it\./);
+  it("puts that we would rather not take the money beside a small range, and after a good one beside what to do instead", () => {
     expect(says({ improvement: range(0, 10, 21) }, "urine-old")).toMatch(/\(0–21\u00a0%\) of the mark may go\. We would rather not take your money for that\./);
+    for (const mechanism of ["food-fresh", "backing-failure", "dye-bleed"] as const) {
+      const text = says({ improvement: range(26, 80, 98) }, mechanism);
+      expect(text).not.toMatch(/%\)[^\n]*rather not take your money/);
+      expect(text).toMatch(/\n\nWe would rather not take your money for cleaning it\. A new rug like it costs very roughly £300 to £500\./);
+    }
   });
   it("says that cleaning gains too little where little comes back of a mark, whatever the rug is worth", () => {
     expect(says({ ...money(5000), improvement: range(0, 1, 3) })).toMatch(/likely that cleaning would bring back too little to be worth its cost/);

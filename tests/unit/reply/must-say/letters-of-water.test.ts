@@ -1,19 +1,16 @@
 import { describe, expect, it } from "vitest";
-import { DEMO_WORKSHOP } from "../../../../prisma/demo/workshop";
-import { assessAnswers } from "../../../../lib/enquiry/assess-answers";
 import { mostWords } from "../../../../lib/reply/length";
 import { checkLetter, knownOf } from "../../../../lib/reply/promises/check";
 import { readingOf } from "../../../../lib/reply/reading";
 import { TONE_IDS } from "../../../../lib/trade/tones";
 import type { EnquiryAnswers } from "../../../../lib/trade/questions";
-import { DEFAULT_SETTINGS } from "../../../../lib/workshop/settings-schema";
+import { letterOf, missing, plainly, said, says } from "./letter-of";
 import { NEVER, type Line } from "./lists";
 
 /** Letters that come by e-mail while there is water, before anybody has asked anything. Lists written from the trade's first aid (common practice) and from the letter alone. */
 const FLOOD = "Our hall flooded last night and the rug is standing in dirty water. What shall we do?";
 const LEAK = "The washing machine leaked over my mother's rug and it is soaking wet.";
 
-const says = (meaning: string, pattern: RegExp): Line => [meaning, pattern];
 const BOTH: readonly Line[] = [
   says("that we are sorry", /\bsorry\b/i), says("the emergency number", /\b112\b/), says("children and pets off", /children[^.]*pets/i), says("keep off plugs and sockets", /plug|socket/i),
   says("no more water and no product", /\b(?:no|nothing)\b[^]*\bwater\b/i), says("whether it is wet now, as a question", /wet right now\?/i), says("how to reach us fast", /ring us on 01632 960 200/i), says("a person’s signature", /Nell Harrow/),
@@ -26,13 +23,7 @@ const FLOOD_ALONE: readonly Line[] = [says("nobody touches it, not even to blot"
 const BLOT = says("press with a white cloth, do not rub", /white cloth[^.]*\b(?:not|never)\b[^.]*rub/i);
 const LABEL_PHOTO = says("a photo for which the rug is handled", /photo of the (?:label|back|pile)/i);
 
-const letter = (story: string, tone: (typeof TONE_IDS)[number], enquiry: EnquiryAnswers = {}) => assessAnswers({
-  channel: "email", asOf: "2026-11-28T09:00:00.000Z", enquiry, workshop: { ...DEFAULT_SETTINGS, ...DEMO_WORKSHOP, tone },
-  client: { name: "Ana Example", isTrade: false }, rugs: [{ answers: { story }, colours: [], photos: ["whole"] }],
-});
-const plainly = (text: string) => text.replaceAll("\u00a0", " ");
-const missing = (text: string, lines: readonly Line[]) => lines.filter(([, p]) => !p.test(text)).map(([m]) => m);
-const said = (text: string, lines: readonly Line[]) => lines.filter(([, p]) => p.test(text)).map(([m]) => m);
+const letter = (story: string, tone: (typeof TONE_IDS)[number], enquiry: EnquiryAnswers = {}) => letterOf({ answers: { story }, enquiry, tone, channel: "email" });
 
 describe.each(TONE_IDS)("the draft for a letter of water, %s", (tone) => {
   it.each([
