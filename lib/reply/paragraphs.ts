@@ -10,6 +10,8 @@ import { WORTH } from "./paragraphs/worth";
 
 /** Somebody with water in the house is told what to do and asked how it stands; what may come of it is for the letter after. */
 const WATER_FIRST: Condition = { not: { has: ["said-wet"] } };
+/** Nobody may touch it after flood or waste water: what comes back, what it costs and how long it serves are for later. */
+const ALLOWED_TO_TOUCH: Condition = { not: { has: ["said-wet"], incidents: ["flood"] } };
 
 /** The places of a letter, in order. */
 export const PLACES: readonly Place[] = [
@@ -20,9 +22,9 @@ export const PLACES: readonly Place[] = [
   { id: "since", name: "That something changed, in a letter that follows", of: "letter", take: 1, joins: true, follows: true },
   { id: "heading", name: "Heading of one of several rugs", of: "rug", take: 1, joins: false },
   { id: "fibre", name: "What it is, and how sure", of: "rug", take: 1, joins: false },
-  { id: "worth", name: "Whether saving it is worth it", of: "rug", take: 1, joins: true, when: WATER_FIRST },
+  { id: "worth", name: "Whether saving it is worth it", of: "rug", take: 1, joins: true, when: ALLOWED_TO_TOUCH },
   { id: "outlook", name: "How far it may come back", of: "rug", take: 1, joins: true, when: WATER_FIRST },
-  { id: "beyond", name: "What it costs against its worth", of: "rug", take: 1, joins: true, when: WATER_FIRST },
+  { id: "beyond", name: "What it costs against its worth", of: "rug", take: 1, joins: true, when: ALLOWED_TO_TOUCH },
   { id: "evidence", name: "What the evidence is worth", of: "rug", take: 1, joins: true },
   { id: "paid", name: "What the price says", of: "rug", take: 1, joins: true, spare: { rank: 2, from: 0 } },
   { id: "sold-as", name: "What it was sold as", of: "rug", take: 1, joins: false, spare: { rank: 5, from: 0 } },
@@ -32,10 +34,10 @@ export const PLACES: readonly Place[] = [
   { id: "care", name: "What can be done", of: "rug", take: 1, joins: false },
   { id: "dye-test", name: "The dye test", of: "rug", take: 1, joins: true },
   { id: "refuse", name: "What we will not do", of: "rug", take: 1, joins: true },
-  { id: "worse", name: "The chance of harm", of: "rug", take: 1, joins: true },
-  { id: "repair", name: "Cutting down, keeping, replacing", of: "rug", take: 1, joins: false },
+  { id: "worse", name: "The chance of harm", of: "rug", take: 1, joins: true, when: ALLOWED_TO_TOUCH },
+  { id: "repair", name: "Cutting down, keeping, replacing", of: "rug", take: 1, joins: false, when: ALLOWED_TO_TOUCH },
   { id: "living", name: "Living with it", of: "rug", take: 1, joins: false, spare: { rank: 1, from: 0 } },
-  { id: "life", name: "Life left", of: "rug", take: 1, joins: false, spare: { rank: 3, from: 0 }, when: WATER_FIRST },
+  { id: "life", name: "Life left", of: "rug", take: 1, joins: false, spare: { rank: 3, from: 0 }, when: ALLOWED_TO_TOUCH },
   { id: "special", name: "Smell, age and other matters", of: "rug", take: 2, joins: false },
   { id: "price", name: "Price", of: "rug", take: 1, joins: true, spare: { rank: 4, from: 0 } },
   { id: "asks", name: "What we ask for", of: "rug", take: 1, joins: false, spare: { rank: 6, from: 0 } },

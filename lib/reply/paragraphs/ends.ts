@@ -16,7 +16,7 @@ export const ENDS: readonly ParagraphRow[] = [
     text: "The smell is another matter: after cleaning it may still come back in damp weather." },
   { ...TRADE, id: "special-antique", version: 1, place: "special", when: { is: { age: ["antique"] } },
     text: "What it is worth is a question for a valuer, and we give no figure for the years an old piece has left." },
-  { ...OURS, id: "special-refer", version: 2, place: "refer", when: { is: { advice: ["refer"], has: ["referral"] }, not: { mechanisms: ["insects"], age: ["antique"] } },
+  { ...OURS, id: "special-refer", version: 3, place: "refer", when: { is: { advice: ["refer"], has: ["referral"] }, not: { mechanisms: ["insects"], age: ["antique"], incidents: ["flood"] } },
     text: "This first belongs in the hands of {referTo}." },
   { ...OURS, id: "special-not-ours", version: 1, place: "special", when: { is: { advice: ["not-our-work"] } },
     text: "This is not work that we do, and we would rather say so at once." },
@@ -53,6 +53,10 @@ export const ENDS: readonly ParagraphRow[] = [
     text: "Only an inspection and tests settle the rest." },
   { ...OURS, id: "next-step-said-wet", version: 1, place: "next-step", when: { is: { has: ["said-wet"] } },
     text: "If it is still wet, please ring us on {telephone}: that is quicker than a letter. Or answer this letter, in a line or two." },
+  { ...OURS, id: "next-step-flood-call", version: 1, place: "next-step", when: { is: { incidents: ["flood"], has: ["telephone"], rugs: ["one"] } },
+    text: "Once the firm has been, ring us on {telephone} or answer this letter: an inspection and tests then tell what can be done." },
+  { ...OURS, id: "next-step-flood", version: 1, place: "next-step", when: { is: { incidents: ["flood"], rugs: ["one"] } },
+    text: "Once the firm has been, answer this letter: an inspection and tests then tell what can be done." },
   { ...OURS, id: "next-step-ask", version: 1, place: "next-step", when: { is: { has: ["photos", "questions"], advice: ["ask-for-more"] } },
     text: "You can add photos on your own page or answer this letter, whichever is easier." },
   { ...OURS, id: "next-step-look-call", version: 1, place: "next-step", when: { is: { advice: OFFERED, has: ["telephone"], rugs: ["one"] }, atLeast: HARDLY_WORTH, not: { age: ["antique"] } },
@@ -77,7 +81,7 @@ export const ENDS: readonly ParagraphRow[] = [
     text: "Bring it rolled and not folded, or ask us whether we can collect it.",
     tones: { warm: "You can bring it, rolled and not folded. If that is hard for you, ask us whether we can collect it." } },
 
-  { ...OURS, id: "closing-hard-news", version: 3, place: "closing", when: { is: { certainty: ["firm", "likely"], rugs: ["one"], top: HARM }, not: { who: ["trade"], has: ["little-hope"], advice: OFFERED }, atLeast: HARDLY_WORTH },
+  { ...OURS, id: "closing-hard-news", version: 4, place: "closing", when: { is: { certainty: ["firm", "likely"], rugs: ["one"], top: HARM }, not: { who: ["trade"], incidents: ["flood"], has: ["little-hope"], advice: OFFERED }, atLeast: HARDLY_WORTH },
     text: "We know that you hoped for better news.", tones: { warm: "We know that you hoped for better news, and are sorry not to have it." } },
 
   { ...OURS, id: "signature", version: 1, place: "signature", when: {}, text: "With kind regards,\n{signature}",

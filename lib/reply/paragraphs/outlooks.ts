@@ -1,13 +1,17 @@
+import { DAMAGE_IDS } from "../../trade/damage";
 import type { ParagraphRow } from "./row";
 import { OURS, TRADE } from "./sources";
 import { HARDLY_WORTH, TELLS_NOTHING } from "./troubles";
 
 /** No mark, but a pile that lies flat, hard or matted. */
 const PILE_TROUBLE = ["matting", "pile-distortion"];
+const COLOUR_LOST = ["fading", "bleaching"];
 const REPAIRS = ["insects", "backing-failure", "shrinkage"];
 
 /** How far it may come back: the second half of the answer. Always the range of the assessment. */
 export const OUTLOOKS: readonly ParagraphRow[] = [
+  { ...TRADE, id: "outlook-flood", version: 1, place: "outlook", when: { is: { incidents: ["flood"] } },
+    text: "What can be done for it we cannot say before a flood-damage firm has seen to it." },
   { ...TRADE, id: "outlook-antique-wide", version: 1, place: "outlook", when: { is: { age: ["antique"] }, atLeast: TELLS_NOTHING },
     text: "An old piece is not cleaned on our word alone, and what cleaning would bring back we cannot tell from here." },
   { ...TRADE, id: "outlook-antique", version: 1, place: "outlook", when: { is: { age: ["antique"], has: ["improvement"] } },
@@ -24,6 +28,8 @@ export const OUTLOOKS: readonly ParagraphRow[] = [
     text: "The main trouble is a matter for repair, not for cleaning; of the rest, careful cleaning may take out {improvement}." },
   { ...OURS, id: "outlook-little-pile", version: 1, place: "outlook", when: { is: { has: ["improvement"], top: PILE_TROUBLE }, not: { certainty: ["open"] }, below: { improvementHigh: 25 } },
     text: "We are sorry, but we expect little to change: with the best method left, {improvement} of what the pile has lost may come back." },
+  { ...TRADE, id: "outlook-little-colour", version: 1, place: "outlook", when: { is: { has: ["improvement"], top: COLOUR_LOST }, not: { certainty: ["open"] }, below: { improvementHigh: 25 } },
+    text: "We are sorry, but we expect little to change: with the best method left, {improvement} of the lost colour may come back." },
   { ...OURS, id: "outlook-little", version: 1, place: "outlook", when: { is: { has: ["improvement"] }, not: { top: ["soil-only"] }, below: { improvementHigh: 25 } },
     text: "We are sorry, but we expect little to change: with the best method left, {improvement} of the mark may go.",
     tones: { warm: "We are sorry to say that we expect little to change: with the best method left, {improvement} of the mark may go.", brief: "We expect little to change: {improvement} of the mark may go." } },
@@ -35,10 +41,12 @@ export const OUTLOOKS: readonly ParagraphRow[] = [
     text: "With cleaning we would expect {improvement} of the soil to come out." },
   { ...OURS, id: "outlook-later", version: 1, place: "outlook", when: { is: { has: ["improvement"], advice: ["leave-alone"], reason: ["what-is-it", "mis-sold"] } },
     text: "Nothing you have told us calls for cleaning now; when it does, we would expect {improvement} of the soil to come out." },
-  { ...OURS, id: "outlook-no-trouble", version: 1, place: "outlook", when: { is: { has: ["improvement"], reason: ["what-is-it", "routine", "mis-sold"] }, not: { mechanisms: ["bleaching", "dye-bleed", "pile-distortion", "mould"] } },
+  { ...OURS, id: "outlook-no-trouble", version: 2, place: "outlook", when: { is: { has: ["improvement"], reason: ["what-is-it", "routine", "mis-sold"] }, not: { top: DAMAGE_IDS, mechanisms: ["bleaching", "dye-bleed", "pile-distortion", "mould"] } },
     text: "If it needs a clean, we would expect {improvement} of the soil to come out." },
   { ...OURS, id: "outlook-open", version: 2, place: "outlook", when: { is: { has: ["improvement"], certainty: ["open"] } },
     text: "Until we know which, cleaning might take out {improvement} of the trouble." },
+  { ...OURS, id: "outlook-pile-doubtful", version: 1, place: "outlook", when: { is: { has: ["improvement"], top: PILE_TROUBLE }, atLeast: HARDLY_WORTH },
+    text: "Were it cleaned, the pile might regain {improvement} of what it has lost." },
   { ...OURS, id: "outlook-pile", version: 1, place: "outlook", when: { is: { has: ["improvement"], top: PILE_TROUBLE } },
     text: "With careful cleaning the pile may regain {improvement} of what it has lost." },
   { ...OURS, id: "outlook-doubtful", version: 1, place: "outlook", when: { is: { has: ["improvement"] }, atLeast: HARDLY_WORTH },

@@ -110,8 +110,8 @@ export const CASES: Record<string, Case> = {
     sketch: { fibres: { wool: 0.9 }, words: "likely", methods: WOOL_METHODS, evidence: [told("touch", "springy")], mechanisms: { "dye-bleed": 0.95, mould: 0.5 },
       rest: { improvement: range(6, 36, 75), beyondRepair: 0.67, lifeYears: range(3, 19, 51), urgency: { level: "hours", why: "" }, firstAid: FIRST_AID_SAID, advice: { action: "first-aid", why: "", referTo: null, losses: [] } } },
     answers: { incidents: ["flood"], changes: ["ran", "smell"] }, enquiry: { wetNow: "wet", reason: "just-happened" },
-    says: [/Flood and waste water can make you ill/, /not even to blot it/, /flood-damage firm/, /no more water/, "at least 3 years more"],
-    never: [/good news/, /keep it dry/, /between 3 and 51/, /full wash/, /Cleaning would cost/],
+    says: [/Flood and waste water can make you ill/, /not even to blot it/, /flood-damage firm/, /no more water/],
+    never: [/good news/, /keep it dry/, /\d %/, /years/, /worth/, /full wash/, /Cleaning would cost/],
   },
   "a vase of clean water, a minute ago": {
     sketch: { fibres: { viscose: 0.5, lyocell: 0.2 }, words: "about as likely as not", evidence: [told("seller-said", "art-silk")], mechanisms: { "soil-only": 0.51, "water-mark": 0.3 },

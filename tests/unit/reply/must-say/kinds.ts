@@ -10,6 +10,11 @@ const WORTH_TWICE = says("that it is not worth it, twice in one paragraph", /\bw
 const REFUSAL_BESIDE_RANGE = says("that we would not take the money, right after what may come back", /%\)[^\n]*rather not take your money/i);
 const TOO_WIDE = says("a range beside the word that it is too wide", /too wide/i);
 
+const OF_SOIL = says("soil, of which nobody spoke", /\bsoil\b/i);
+const YEARS = says("a figure for years left", /\b\d+½? (?:more )?years?\b/i);
+const WORTH = says("what it is worth, or what a new one costs", /\bworth\b|new rug like it|£\d/i);
+const UNTOUCHED = says("that nobody may touch it", /nobody touch[^.]*not even to blot/i);
+
 const DRY = { wetNow: "no", reason: "older-trouble" } as const;
 
 export const KINDS: readonly Kind[] = [
@@ -36,4 +41,20 @@ export const KINDS: readonly Kind[] = [
     told: { answers: { sellerSaid: "silk", shine: "satin", touch: "cool-slippery", incidents: ["washed-professional"], treatments: ["professional-wet"], treatedBy: "cleaner", since: "week", changes: ["browner", "stiff"], widthCm: 170, lengthCm: 240 }, enquiry: { wetNow: "no", reason: "after-cleaning" } },
     must: [PERCENTS, TESTED_FIRST], never: [TOO_WIDE],
   },
+  {
+    kind: "a jute runner walked flat, that could do with a clean",
+    told: { answers: { labelText: "jute", back: "flat", touch: "coarse", incidents: ["wear"], changes: ["flat"], age: "5-10", room: "busy", widthCm: 70, lengthCm: 250 }, enquiry: { wetNow: "no", reason: "routine" } },
+    must: [PERCENTS, says("what the pile, or the rug, may regain of what it lost", /regain|come back/i), says("that it is wear", /wear|pressed/i)], never: [OF_SOIL],
+  },
+  {
+    kind: "a wool rug faded by the sun",
+    told: { answers: { labelText: "wool", incidents: ["sun"], changes: ["faded"], widthCm: 170, lengthCm: 240 }, enquiry: { wetNow: "no", reason: "routine" } },
+    must: [PERCENTS, says("that lost colour is what may hardly come back", /lost colour[^.]*come back/i)], never: [OF_SOIL, says("a mark, where there is none", /\bof the mark\b/i)],
+  },
+  ...(["no", "wet"] as const).map((wetNow) => ({
+    kind: `waste water, ${wetNow === "wet" ? "wet now" : "dry since"}`,
+    told: { answers: { labelText: "wool", back: "knots", incidents: ["flood"], changes: ["stiff", "smell"], since: wetNow === "wet" ? "hour" : "month", widthCm: 170, lengthCm: 240, price: 300, currency: "GBP", boughtYear: 2015 }, enquiry: { wetNow, reason: "older-trouble" } } satisfies Told,
+    must: [UNTOUCHED, says("the flood-damage firm first", /flood-damage firm[^.]*first/i), TESTED_FIRST, says("what we do once that firm has been", /once (?:that|the) firm has been[^.]*ring us/i)],
+    never: [PERCENTS, YEARS, WORTH, says("the firm twice over", /belongs in the hands/i), says("that the rug is brought to us", /bring it rolled/i)],
+  })),
 ];
