@@ -1,10 +1,9 @@
 import { VISCOSE_LIKE, WATER_SHY } from "../facts";
 import type { ParagraphRow } from "./row";
 import { OURS, TRADE, WET_LYOCELL, WET_VISCOSE } from "./sources";
-import { HARDLY_WORTH, LOOKS } from "./troubles";
+import { CLEANING, HARDLY_WORTH, LOOKS, MARKS } from "./troubles";
 
 const WET = ["immersion-wash", "wet-hand-clean"];
-const CLEANING = ["immersion-wash", "wet-hand-clean", "low-moisture", "solvent-dry"];
 
 /** What can be done and only after which test; what we will not do, and why; repair, cutting down, life left. */
 export const CARE: readonly ParagraphRow[] = [
@@ -12,6 +11,12 @@ export const CARE: readonly ParagraphRow[] = [
     text: "Please have a textile conservator see it before anyone cleans, mends or cuts it. If it is cleaned at all, then only after a test in a hidden corner." },
   { ...TRADE, id: "care-flood", version: 1, place: "care", when: { is: { incidents: ["flood"], offered: CLEANING } },
     text: "Whether it can be cleaned at all, the firm that sees to the flood has to say first; then only after a test in a hidden corner." },
+  { ...TRADE, id: "care-mould", version: 1, place: "care", when: { is: { mechanisms: ["mould"], offered: CLEANING } },
+    text: "Whether it can be cleaned at all, a firm equipped to treat mould in textiles has to say first; then only after a test in a hidden corner." },
+  { ...TRADE, id: "care-insects", version: 1, place: "care", when: { is: { mechanisms: ["insects"], offered: CLEANING } },
+    text: "Whether and how it could be cleaned is a matter for later, once no insect lives in it, and only after a test in a hidden corner." },
+  { ...TRADE, id: "care-dye", version: 1, place: "care", when: { is: { mechanisms: ["dye-bleed"], offered: CLEANING } },
+    text: "How it could be cleaned stays open until a test in a hidden corner." },
   { ...TRADE, id: "care-unknown", version: 1, place: "care", when: { is: { offered: CLEANING, certainty: ["unknown"] } },
     text: "Whatever it turns out to be, we clean nothing before a test in a hidden corner." },
   { ...TRADE, id: "care-reluctant", version: 1, place: "care", when: { is: { offered: CLEANING, advice: ["advise-cut-down", "advise-claim-or-replacement", "not-our-work", "refer"] } },
@@ -52,8 +57,11 @@ export const CARE: readonly ParagraphRow[] = [
     text: "Please do not clean it again at home: that sets more marks than it takes out." },
   { ...TRADE, id: "refuse-home", version: 2, place: "refuse", when: { is: { ruledOut: ["at-home"] }, not: { who: ["trade"], incidents: ["flood"] } },
     text: "Please do not clean it at home: a machine or a spray is how most harm is done." },
-  { ...TRADE, id: "refuse-home-label", version: 1, place: "refuse", when: { not: { ruledOut: ["at-home"], who: ["trade"], certainty: ["unknown", "open"], mechanisms: ["mould"], wet: ["wet", "damp"] }, atLeast: { improvementHigh: 25 } },
+  { ...TRADE, id: "refuse-home-label", version: 2, place: "refuse", when: { not: { ruledOut: ["at-home"], who: ["trade"], certainty: ["unknown", "open"], mechanisms: ["mould", "insects", "dye-bleed", "bleaching"], wet: ["wet", "damp"], incidents: ["flood"] }, atLeast: { improvementHigh: 25 } },
     text: "At home, do only what the maker’s own care label allows, and try it in a corner first." },
+
+  { ...TRADE, id: "refuse-home-mark", version: 1, place: "refuse", when: { is: { mechanisms: MARKS }, not: { who: ["trade"], mechanisms: ["mould"], wet: ["wet", "damp"], incidents: ["flood"] } },
+    text: "Please do not clean it at home: what is put on a mark can set it, or take the colour out." },
 
   { ...OURS, id: "worse", version: 1, place: "worse", when: { is: { offered: CLEANING }, not: { age: ["antique"], certainty: ["unknown"] }, atLeast: { worse: 0.1 } },
     text: "There is a real chance, {worse}, that cleaning makes it worse." },

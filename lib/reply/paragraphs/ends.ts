@@ -1,12 +1,17 @@
 import type { Condition } from "../condition";
 import type { ParagraphRow } from "./row";
 import { OURS, TRADE } from "./sources";
-import { HARDLY_WORTH, HARM, OFFERED } from "./troubles";
+import { CLEANING, HARDLY_WORTH, HARM, OFFERED } from "./troubles";
 
 const VISITED = ["routine-clean", "inspect-and-test", "quote-with-limits", "advise-cut-down"];
 const UNDECIDED = [...OFFERED, "advise-cut-down"];
 /** Where a letter names no price for cleaning. */
 const NO_PRICE: Condition["not"] = { age: ["antique"], incidents: ["flood"], certainty: ["unknown"], who: ["trade"], reason: ["what-is-it", "mis-sold"] };
+
+/** Who else should see it, where no other paragraph has said so. */
+const REFERRED: Condition["is"] = { advice: ["refer"], has: ["referral"] };
+const SAID_ELSEWHERE: Condition["not"] = { age: ["antique"], incidents: ["flood"] };
+const IN_OTHER_HANDS = "This first belongs in the hands of {referTo}.";
 
 /** Cautions, price, what we would like to see, the next step, claims, and how a letter ends. */
 export const ENDS: readonly ParagraphRow[] = [
@@ -16,8 +21,8 @@ export const ENDS: readonly ParagraphRow[] = [
     text: "The smell is another matter: after cleaning it may still come back in damp weather." },
   { ...TRADE, id: "special-antique", version: 1, place: "special", when: { is: { age: ["antique"] } },
     text: "What it is worth is a question for a valuer, and we give no figure for the years an old piece has left." },
-  { ...OURS, id: "special-refer", version: 3, place: "refer", when: { is: { advice: ["refer"], has: ["referral"] }, not: { mechanisms: ["insects"], age: ["antique"], incidents: ["flood"] } },
-    text: "This first belongs in the hands of {referTo}." },
+  { ...OURS, id: "special-refer", version: 3, place: "refer", when: { is: REFERRED, not: { mechanisms: ["insects", "mould"], ...SAID_ELSEWHERE } }, text: IN_OTHER_HANDS },
+  { ...OURS, id: "special-refer-mould", version: 1, place: "refer", when: { is: { ...REFERRED, mechanisms: ["mould"] }, not: { mechanisms: ["insects"], offered: CLEANING, ...SAID_ELSEWHERE } }, text: IN_OTHER_HANDS },
   { ...OURS, id: "special-not-ours", version: 1, place: "special", when: { is: { advice: ["not-our-work"] } },
     text: "This is not work that we do, and we would rather say so at once." },
   { ...TRADE, id: "special-shading", version: 1, place: "special", when: { is: { changes: ["shaded"] }, not: { wet: ["wet", "damp"], who: ["trade"] } },

@@ -1,4 +1,4 @@
-import type { ActionId, MechanismId } from "../../triage/assessment";
+import type { ActionId, MechanismId, MethodId } from "../../triage/assessment";
 import type { NumberFact } from "../condition";
 
 /** Harm to the rug itself, beside which its worth may be set against the cost of the work; soil, shading, wear and what is still fresh are none. */
@@ -7,6 +7,10 @@ export const HARM: readonly MechanismId[] = [
 ];
 /** Loss of looks, not of use: the rug still serves. */
 export const LOOKS: readonly MechanismId[] = ["fading", "matting", "bleaching", "browning-use", "pile-distortion", "water-mark", "food-old"];
+/** What leaves a mark that people are tempted to treat at home. */
+export const MARKS: readonly MechanismId[] = ["bleaching", "dye-bleed", "browning-cleaning", "browning-use", "urine-fresh", "urine-old", "food-fresh", "food-old", "water-mark"];
+/** The ways that clean. */
+export const CLEANING: readonly MethodId[] = ["immersion-wash", "wet-hand-clean", "low-moisture", "solvent-dry"];
 /** What we offer to do for a price. */
 export const OFFERED: readonly ActionId[] = ["routine-clean", "inspect-and-test", "quote-with-limits", "first-aid"];
 /** From here on the answer begins with it: likely not worth the cost on the published scale of words (IPCC), 66 to 100 in 100. */

@@ -27,7 +27,7 @@ describe("composeDraft, worth", () => {
     expect(says({ ...money(5000), beyondRepair: 0.32 })).not.toMatch(/worth/);
   });
   it.each(OFFERS)("joins it to the price of a cleaning that we offer (%s): an inspection first, no pitch, and what a look costs is asked before it", (id) => {
-    const text = says({ advice: action(id) });
+    const text = says({ advice: action(id) }, "urine-old");
     expect(text).toMatch(/not worth the cost[^]*If it is cleaned all the same[^]*If an inspection finds it worth cleaning, we estimate £150 to £250;[^]*If you would still like us to look at it, ask first what a look costs/);
     expect(text).not.toMatch(/We would clean it|Cleaning would cost|rather not take your money|better news/);
   });

@@ -15,6 +15,9 @@ const YEARS = says("a figure for years left", /\b\d+½? (?:more )?years?\b/i);
 const WORTH = says("what it is worth, or what a new one costs", /\bworth\b|new rug like it|£\d/i);
 const UNTOUCHED = says("that nobody may touch it", /nobody touch[^.]*not even to blot/i);
 
+const WET_WAYS = says("a way of cleaning with water, beside “keep it dry” or before a dye test", /full wash|with little water/i);
+const NOT_AT_HOME = says("not to clean it at home", /not clean it (?:again )?at home/i);
+
 const DRY = { wetNow: "no", reason: "older-trouble" } as const;
 
 export const KINDS: readonly Kind[] = [
@@ -57,4 +60,29 @@ export const KINDS: readonly Kind[] = [
     must: [UNTOUCHED, says("the flood-damage firm first", /flood-damage firm[^.]*first/i), TESTED_FIRST, says("what we do once that firm has been", /once (?:that|the) firm has been[^.]*ring us/i)],
     never: [PERCENTS, YEARS, WORTH, says("the firm twice over", /belongs in the hands/i), says("that the rug is brought to us", /bring it rolled/i)],
   })),
+  {
+    kind: "wool whose red ran in a machine at home",
+    told: { answers: { labelText: "wool", back: "knots", incidents: ["washed-home"], treatments: ["machine"], since: "week", changes: ["ran"], widthCm: 170, lengthCm: 240 }, enquiry: { wetNow: "no", reason: "after-cleaning" } },
+    must: [says("a dye test of each colour", /dye test of each colour/i), TESTED_FIRST, says("keep it dry", /keep it dry/i), NOT_AT_HOME], never: [WET_WAYS],
+  },
+  {
+    kind: "acrylic whose colours ran",
+    told: { answers: { labelText: "acrylic", incidents: ["washed-home"], treatments: ["machine"], since: "week", changes: ["ran"], widthCm: 170, lengthCm: 240 }, enquiry: { wetNow: "no", reason: "after-cleaning" } },
+    must: [says("a dye test of each colour", /dye test of each colour/i), NOT_AT_HOME], never: [WET_WAYS, says("that the label’s way may be tried at home", /maker’s own care label/i)],
+  },
+  {
+    kind: "wool that moths have eaten",
+    told: { answers: { labelText: "wool", back: "knots", incidents: ["insects"], changes: ["bare"], widthCm: 170, lengthCm: 240 }, enquiry: DRY },
+    must: [says("dry and apart", /dry and apart/i), TESTED_FIRST], never: [WET_WAYS],
+  },
+  {
+    kind: "cotton with mould",
+    told: { answers: { labelText: "cotton", incidents: ["damp"], changes: ["spots", "smell"], widthCm: 170, lengthCm: 240 }, enquiry: DRY },
+    must: [says("not to touch it", /not touch/i), says("whoever treats the mould has the first word", /mould[^.]*first/i), TESTED_FIRST], never: [WET_WAYS],
+  },
+  {
+    kind: "nylon that a bleach has paled",
+    told: { answers: { labelText: "100% polyamide", back: "felt", incidents: ["spotted"], treatments: ["bleach"], treatedBy: "owner", since: "month", changes: ["paler"], widthCm: 170, lengthCm: 240 }, enquiry: DRY },
+    must: [NOT_AT_HOME, says("lost colour rarely comes back", /lost colour rarely comes back/i)], never: [says("the bleach as a reproach", /should not have|mistake/i)],
+  },
 ];
