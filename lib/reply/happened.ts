@@ -1,4 +1,4 @@
-import { FIRST_AID } from "../trade/first-aid";
+import { FIRST_AID, type AnyAnswer, type ShortLine } from "../trade/first-aid";
 import type { AnswerOf, EnquiryAnswers, QuestionId, RugAnswers } from "../trade/questions";
 
 type Words<Q extends QuestionId> = readonly (readonly [AnswerOf<Q>, string])[];
@@ -51,10 +51,26 @@ export function happenedWords(answers: RugAnswers): string | null {
   if (!first) return then ?? null;
   return then && !isCleaning(first) ? `${first}, then ${then}` : first;
 }
-/** Whether something is told that can hurt somebody by itself: a product, flood water. */
-export function mayHaveHurt({ incidents = [], liquid, treatments = [] }: RugAnswers): boolean {
-  const { harmful } = FIRST_AID;
-  return harmful.incidents.some((id) => incidents.includes(id)) || harmful.treatments.some((id) => treatments.includes(id)) || harmful.liquid.some((id) => id === liquid);
+/** Whether one of these answers was given. */
+const isAnswered = (answers: RugAnswers, any: AnyAnswer): boolean =>
+  (Object.keys(any) as (keyof AnyAnswer)[]).some((q) => [answers[q] ?? []].flat().some((given) => (any[q] as readonly string[] | undefined)?.includes(given)));
+
+/** Nobody has said what happened. */
+const isUntold = ({ incidents = [], liquid }: RugAnswers): boolean => liquid === undefined && incidents.every((id) => id === "unknown" || id === "unsure");
+
+/** Which lines of first aid fit: what fits everywhere, and what was told; all but that of products where nothing was. */
+export function aidFits(answers: RugAnswers): readonly ShortLine[] {
+  const { fits: told, inShort } = FIRST_AID;
+  return inShort.filter(({ fits }) => {
+    if (fits === "always") return true;
+    if (fits === "may-touch") return !isAnswered(answers, told.foul);
+    return isAnswered(answers, told[fits]) || (fits !== "product" && isUntold(answers));
+  });
+}
+/** Whether somebody may have to be called for: something told can hurt by itself, there is much water near what is electric, or nobody knows; first where it can hurt. */
+export function emergencyStands(answers: RugAnswers): "first" | "last" | null {
+  if (isAnswered(answers, FIRST_AID.harmful)) return "first";
+  return isUntold(answers) || isAnswered(answers, FIRST_AID.fits["much-water"]) ? "last" : null;
 }
 /** Why they write, for want of anything that happened. */
 export function reasonWords(enquiry: EnquiryAnswers, answers: RugAnswers): string | null {

@@ -34,7 +34,7 @@ export const SLOTS = {
   asks: where("the list of what we ask for", "– A photo of the label."),
   ask: where("the one thing we ask for", "– A photo of the label."),
   firstAid: where("the whole first aid, where something is wet", "– Press a plain white cloth straight down."),
-  firstAidInShort: always("first aid in four lines", "– Press a plain white cloth straight down."),
+  firstAidInShort: always("first aid in a few lines, those that fit", "– Press a plain white cloth straight down."),
   emergency: always("what to do where somebody is hurt", "If somebody is hurt, call 112 now."),
   referTo: where("who else should see it", "a textile conservator"),
   came: where("what came since our last letter", "your message and the new photos"),

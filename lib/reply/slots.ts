@@ -10,7 +10,7 @@ import { referralIn } from "../words/referral";
 import { wordsIn, type Words } from "../words/words";
 import { askLine, asksOf } from "./asks";
 import { cleaning, labelFibre, labelTextOf, likelyMechanisms, namedFibres, replacePrice, sawPhotos, strengthsOf, type Came, type RugForDraft } from "./facts";
-import { mayHaveHurt } from "./happened";
+import { aidFits, emergencyStands } from "./happened";
 import type { ParagraphRow } from "./paragraphs/row";
 import { fillWith, isSlot, slotsIn, type SlotName } from "./slot-words";
 import { colourIn, colourName, plain, titleIn } from "./rug-title";
@@ -100,10 +100,11 @@ function cameIn({ message, answers, photos }: Came, words: Words): string | null
 
 const lines = (sentences: readonly string[]) => sentences.map((s) => `– ${s}`).join("\n");
 
-/** First aid in four lines: whom to call stands first where something told can hurt, or nobody has been asked yet, and else last. */
+/** First aid in a few lines, those that fit what was told: whom to call stands first where something told can hurt, or nobody has been asked yet, and nowhere where nothing can. */
 function aidInShort({ answers, wetByWords }: RugForDraft, words: Words, emergency: string): string {
-  const short = FIRST_AID.inShort.map((_, at) => words.table(`first-aid.short.${at}`));
-  return lines(wetByWords || mayHaveHurt(answers) ? [emergency, ...short] : [...short, emergency]);
+  const short = aidFits(answers).map((line) => words.table(`first-aid.short.${FIRST_AID.inShort.indexOf(line)}`));
+  const call = wetByWords ? "first" : emergencyStands(answers);
+  return lines([...(call === "first" ? [emergency] : []), ...short, ...(call === "last" ? [emergency] : [])]);
 }
 
 /** {chance} is that of the paragraph and stands in no rug's slots. */

@@ -6,6 +6,15 @@ import type { AnswerOf } from "./questions";
  * Shown at once where something is wet now, sent with the acknowledgement, read out on the telephone.
  * No product, no recipe, no dose stands in it.
  */
+export interface ShortLine { readonly text: string; readonly fits: ShortFit }
+/**
+ * When a line of the short list stands: in every case; where there was much water or a heated floor; where a product was
+ * used; where it is foul or mouldy, and where it is not. Where nobody has said what happened, all stand but that of products.
+ */
+export type ShortFit = "always" | "much-water" | "product" | "foul" | "may-touch";
+/** Answers of which one is enough. */
+export type AnyAnswer = { readonly [Q in "incidents" | "liquid" | "treatments" | "household" | "changes"]?: readonly AnswerOf<Q>[] };
+
 export interface FirstAid extends Source {
   readonly lead: string;
   /** What to do, in order. */
@@ -14,12 +23,14 @@ export interface FirstAid extends Source {
   readonly dangers: readonly string[];
   /** Instead of the steps where nobody may touch it: to press a cloth on waste water or mould would undo the warning. */
   readonly handsOff: readonly string[];
-  /** The same for a letter that also answers, after the emergency: what to keep off, what to do, what to leave. The whole set went out before it. */
-  readonly inShort: readonly string[];
   /** Where nobody could read what happened, in plain words: true whether it is wet or dry, and of waste water as of clean. */
   readonly unread: readonly string[];
-  /** What can hurt somebody by itself: there the emergency number leads, elsewhere it comes last. */
-  readonly harmful: { readonly [Q in "incidents" | "liquid" | "treatments"]: readonly AnswerOf<Q>[] };
+  /** The same for a letter that also answers, in the order of harm. The whole set went out before it. */
+  readonly inShort: readonly ShortLine[];
+  /** What was told where a line fits that does not stand everywhere. */
+  readonly fits: Readonly<Record<Exclude<ShortFit, "always" | "may-touch">, AnyAnswer>>;
+  /** What can hurt somebody by itself: there the emergency number leads. */
+  readonly harmful: AnyAnswer;
   /** The sentence with the emergency number of the workshop's settings. */
   readonly emergency: (number: string) => string;
 }
@@ -46,15 +57,26 @@ export const FIRST_AID: FirstAid = {
   ],
   handsOff: ["Keep people, children and pets off it, and out of the room.", "Do not blot it, lift it or roll it up."],
   inShort: [
-    "A wet plug, socket or heated floor, sewage, chemicals or mould: keep off, and touch nothing.",
-    "Keep people, children and pets off it. Press a plain white cloth straight down, and do not rub.",
-    "Put nothing on it, and no more water. Give it air but no heat, and leave a soaked rug lying.",
+    { fits: "much-water", text: "A wet plug, socket or heated floor: keep off, and touch nothing." },
+    { fits: "foul", text: "Sewage, chemicals or mould: do not touch it, and keep everybody out of the room." },
+    { fits: "product", text: "Never mix cleaning products, and put no second one on it." },
+    { fits: "always", text: "Keep people, children and pets off it." },
+    { fits: "may-touch", text: "Press a plain white cloth straight down, and do not rub." },
+    { fits: "always", text: "Put nothing on it, and no more water. Give it air but no heat." },
+    { fits: "much-water", text: "Leave a soaked rug lying: it is heavy, and lifting can tear it." },
   ],
   unread: [
     "A wet plug, socket, cable or heated floor, sewage, flood water, chemicals or mould: keep off, and touch nothing.",
     "Keep people, children and pets off the rug. Only on clean water or a drink: press a plain white cloth straight down, and do not rub.",
     "Put nothing on it, and do not clean it at home. Give it air but no heat, and leave a soaked rug lying.",
   ],
+  fits: {
+    "much-water": {
+      incidents: ["water", "flood", "washed-home", "washed-professional", "unknown"], liquid: ["water"], treatments: ["machine", "professional-wet", "plain-water"], household: ["floor-heating"],
+    },
+    product: { liquid: ["cleaner"], treatments: ["household-cleaner", "bleach", "solvent", "vinegar-soda"] },
+    foul: { incidents: ["flood"], changes: ["spots"] },
+  },
   harmful: { incidents: ["flood"], liquid: ["cleaner", "ink"], treatments: ["household-cleaner", "bleach", "solvent"] },
   emergency: (number) => `If somebody has swallowed something, has it in the eyes or is hurt, call ${number} now. The rug can wait.`,
 };

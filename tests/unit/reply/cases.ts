@@ -53,8 +53,8 @@ export const CASES: Record<string, Case> = {
     sketch: { fibres: { viscose: 0.93 }, evidence: [{ what: "label", value: "viscose", strength: "label-photo" }], mechanisms: { "urine-fresh": 0.95 },
       rest: { improvement: range(3, 18, 42), worse: 0.2, lifeYears: range(0.5, 2, 4), urgency: { level: "hours", why: "" }, firstAid: FIRST_AID_SAID, advice: { action: "first-aid", why: "", referTo: null, losses: [] } } },
     answers: { incidents: ["pet-urine"], liquid: "urine", since: "hour" }, enquiry: { wetNow: "wet", reason: "just-happened" },
-    says: [/^Dear Ana Example,\n\nPlease do this first, if you have not yet/, /do not rub/, "112", "3–42 %", /smell/, /damp weather/, "hidden corner", "more than 4 years left"],
-    never: [WET_TALK, /enzyme|vinegar solution|peroxide|pH/, "00 ml"],
+    says: [/^Dear Ana Example,\n\nPlease do this first, if you have not yet/, /do not rub/, "3–42 %", /smell/, /damp weather/, "hidden corner", "more than 4 years left"],
+    never: ["112", /sewage|plug/i, WET_TALK, /enzyme|vinegar solution|peroxide|pH/, "00 ml"],
   },
   "dye ran after a wash, wool": {
     sketch: { fibres: { wool: 0.9 }, methods: WOOL_METHODS, evidence: [told("touch", "springy")], mechanisms: { "dye-bleed": 0.92 }, rest: { improvement: range(5, 22, 50), beyondRepair: 0.45, worse: 0.05, lifeYears: range(3, 8, 15) } },

@@ -12,7 +12,8 @@ import { CASES } from "./cases";
 import { FIRST_AID } from "../../../lib/trade/first-aid";
 import { assessmentOf, FIRST_AID_SAID, inputOf, range, WOOL_METHODS, WORKSHOP, worthless, type Sketch } from "./make";
 
-const FIRST_AID_SHORT = [FIRST_AID.emergency(WORKSHOP.emergencyNumber), ...FIRST_AID.inShort];
+const FIRST_AID_SHORT = [FIRST_AID.emergency(WORKSHOP.emergencyNumber), ...FIRST_AID.inShort.map((line) => line.text)];
+const ALWAYS_DONE = FIRST_AID.inShort.filter((line) => line.fits === "always").map((line) => line.text);
 /** Spaces that do not break, read as spaces. */
 const eased = (text: string) => text.replaceAll("\u00a0", " ");
 
@@ -98,7 +99,7 @@ describe("composeDraft, for any assessment", () => {
     const blocks = blocksOf(text);
     expect(blocks[0]).toMatch(/^(Dear .+|Good day),$/);
     const isFlood = assessments.some((r) => r.answers.incidents?.includes("flood"));
-    if (assessments.some((r) => r.assessment.firstAid)) for (const s of isFlood ? FIRST_AID_SHORT.slice(0, 1) : FIRST_AID_SHORT) expect(blocks[1]).toContain(s);
+    if (assessments.some((r) => r.assessment.firstAid)) for (const s of isFlood ? FIRST_AID_SHORT.slice(0, 1) : ALWAYS_DONE) expect(blocks[1]).toContain(s);
     if (isFlood && assessments.some((r) => r.assessment.firstAid)) expect(blocks[1]).toMatch(/nobody touch the rug, not even to blot it[^]*children[^]*wet plug[^]*No more water/);
     expect(text.endsWith(workshop.signature || workshop.name)).toBe(true);
   }));
@@ -236,18 +237,26 @@ describe("composeDraft, edges", () => {
     for (const fibres of [{ viscose: 0.5, silk: 0.4 }, { silk: 0.5, viscose: 0.4 }]) expect(about(fibres, "silk")).toMatch(/cannot tell yet whether your grey rug is silk, as it was sold: \w+ and \w+ both fit\./);
     expect(about({ viscose: 0.5, polyester: 0.4 }, "viscose")).not.toMatch(/sold/);
   });
-  it("says whom to call first where something told can hurt by itself, and after what to keep off and do where nothing can", () => {
+  it("says whom to call first where something told can hurt by itself, last where there is water or nobody knows what happened, and nobody where nothing told can", () => {
     const aid = (answers: RugAnswers, wetByWords: "whole" | null = null) => {
       const input = inputOf({ sketch: { fibres: { wool: 0.9 }, rest: { firstAid: wetByWords ? null : FIRST_AID_SAID } }, answers });
       return composeDraft({ ...input, assessments: [{ ...input.assessments[0]!, wetByWords }] }).text.split("\n").filter((line) => line.startsWith("– "));
     };
     const leads = (lines: string[]) => lines.findIndex((line) => line.includes("call 112 now"));
     for (const answers of [{ liquid: "cleaner" }, { liquid: "ink" }, { treatments: ["blotted", "bleach"] }, { treatments: ["household-cleaner"] }] satisfies RugAnswers[]) expect(leads(aid(answers))).toBe(0);
-    for (const answers of [{ incidents: ["water"], liquid: "water" }, { liquid: "wine", treatments: ["blotted"] }, { incidents: ["pet-urine"] }, {}] satisfies RugAnswers[]) {
-      expect(leads(aid(answers))).toBe(3);
-      expect(aid(answers)[0]).toMatch(/^– A wet plug, socket or heated floor/);
+    for (const answers of [{ incidents: ["water"], liquid: "water" }, { incidents: ["washed-professional"] }, {}] satisfies RugAnswers[]) {
+      const lines = aid(answers);
+      expect(leads(lines)).toBe(lines.length - 1);
+      expect(lines[0]).toMatch(/^– A wet plug, socket or heated floor/);
     }
+    for (const answers of [{ liquid: "wine", treatments: ["blotted"] }, { incidents: ["pet-urine"] }] satisfies RugAnswers[]) expect(leads(aid(answers))).toBe(-1);
     expect(leads(aid({}, "whole"))).toBe(0);
+  });
+  it("has nobody press a cloth on what may be mould and everybody else where it may be touched", () => {
+    const aid = (answers: RugAnswers) => composeDraft(inputOf({ sketch: { fibres: { wool: 0.9 }, rest: { firstAid: FIRST_AID_SAID } }, answers })).text;
+    expect(aid({ incidents: ["water"], changes: ["spots"] })).toMatch(/mould: do not touch it/);
+    expect(aid({ incidents: ["water"], changes: ["spots"] })).not.toMatch(/white cloth straight down/);
+    for (const answers of [{ incidents: ["water"] }, { liquid: "wine" }, {}] satisfies RugAnswers[]) expect(aid(answers)).toMatch(/white cloth straight down, and do not rub/);
   });
   it("throws where there is no rug", () => {
     expect(() => composeDraft({ ...inputOf(plainRug), assessments: [] })).toThrow(/at least one assessment/);

@@ -18,6 +18,15 @@ const UNTOUCHED = says("that nobody may touch it", /nobody touch[^.]*not even to
 const WET_WAYS = says("a way of cleaning with water, beside “keep it dry” or before a dye test", /full wash|with little water/i);
 const NOT_AT_HOME = says("not to clean it at home", /not clean it (?:again )?at home/i);
 
+const BLOT = says("first aid: press with a plain white cloth, do not rub", /white cloth[^.]*\bnot rub/i);
+const CHILDREN_OFF = says("first aid: people, children and pets off", /children and pets off/i);
+const NOTHING_ON_IT = says("first aid: nothing on it and no more water", /put nothing on it, and no more water/i);
+const PLUGS = says("wet plugs and sockets", /\bplug|\bsocket/i);
+const EMERGENCY = says("the emergency number", /\b112\b/);
+const SEWAGE = says("sewage, chemicals or mould", /sewage|chemicals/i);
+const SOAKED = says("a soaked rug", /soaked/i);
+const MIXING = says("never to mix products", /never mix/i);
+
 const DRY = { wetNow: "no", reason: "older-trouble" } as const;
 
 export const KINDS: readonly Kind[] = [
@@ -84,5 +93,30 @@ export const KINDS: readonly Kind[] = [
     kind: "nylon that a bleach has paled",
     told: { answers: { labelText: "100% polyamide", back: "felt", incidents: ["spotted"], treatments: ["bleach"], treatedBy: "owner", since: "month", changes: ["paler"], widthCm: 170, lengthCm: 240 }, enquiry: DRY },
     must: [NOT_AT_HOME, says("lost colour rarely comes back", /lost colour rarely comes back/i)], never: [says("the bleach as a reproach", /should not have|mistake/i)],
+  },
+  ...([["a glass of wine", "spill", "wine"], ["a dog’s puddle", "pet-urine", "urine"], ["a cup of coffee", "spill", "coffee-tea"]] as const).map(([kind, incident, liquid]) => ({
+    kind: `${kind} an hour ago`,
+    told: { answers: { labelText: "wool", back: "knots", incidents: [incident], liquid, since: "hour", treatments: ["blotted"], widthCm: 170, lengthCm: 240 }, enquiry: { wetNow: "wet", reason: "just-happened" } } satisfies Told,
+    must: [CHILDREN_OFF, BLOT, NOTHING_ON_IT, says("where the whole list stands", /whole list/i), PERCENTS, TESTED_FIRST], never: [PLUGS, EMERGENCY, SEWAGE, SOAKED, MIXING],
+  })),
+  {
+    kind: "urine with a household cleaner on it",
+    told: { answers: { labelText: "wool", back: "knots", incidents: ["pet-urine"], liquid: "urine", since: "hour", treatments: ["household-cleaner"], widthCm: 170, lengthCm: 240 }, enquiry: { wetNow: "wet", reason: "just-happened" } },
+    must: [EMERGENCY, MIXING, CHILDREN_OFF, BLOT, NOTHING_ON_IT], never: [PLUGS, SEWAGE, SOAKED],
+  },
+  {
+    kind: "a leak, wet now",
+    told: { answers: { labelText: "wool", back: "knots", incidents: ["water"], liquid: "water", since: "hour", widthCm: 170, lengthCm: 240 }, enquiry: { wetNow: "wet", reason: "just-happened" } },
+    must: [PLUGS, EMERGENCY, SOAKED, CHILDREN_OFF, BLOT, NOTHING_ON_IT], never: [SEWAGE, MIXING],
+  },
+  {
+    kind: "wine on a rug over a heated floor",
+    told: { answers: { labelText: "wool", incidents: ["spill"], liquid: "wine", since: "hour", household: ["floor-heating"] }, enquiry: { wetNow: "wet", reason: "just-happened" } },
+    must: [says("keep off the heated floor", /heated floor/i), BLOT], never: [SEWAGE, MIXING],
+  },
+  {
+    kind: "a wet rug, and nothing else said",
+    told: { answers: {}, enquiry: { wetNow: "wet" }, photos: [] },
+    must: [EMERGENCY, PLUGS, SEWAGE, SOAKED, CHILDREN_OFF, BLOT, NOTHING_ON_IT], never: [PERCENTS],
   },
 ];

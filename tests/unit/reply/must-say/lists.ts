@@ -34,6 +34,8 @@ const SILK_SHAME = says("scorn of what was bought", /\b(?:fake|imitation|cheap|i
 const OPEN_PRICE = says("a price to clean it", /£\d/);
 
 const WET_AID = [CHILDREN_OFF, PRESS, NO_PRODUCT, ELECTRIC, EMERGENCY];
+/** What does not fit a glass or a puddle in a dry room. */
+const NOT_A_LEAK = [ELECTRIC, EMERGENCY, says("sewage", /sewage/i)];
 
 const URGENT: readonly MustSay[] = [
   { client: "Tobias Ferrant", says: [
@@ -41,9 +43,9 @@ const URGENT: readonly MustSay[] = [
     says("it is likely viscose, by the label", /likely viscose/i), says("the brown comes as it dries", /brown[^.]*(?:dri|water)|(?:dri|water)\w*[^.]*brown/i),
     says("no more wetting", /\bnot wet it\b|no more water/i), says("keep dated photos and notes for the insurer", /insurer[^.]*\b(?:photo|write|note)/i), LOCAL_LAW, PERCENTS, TESTED_FIRST],
     never: [RECIPE, says("that it is his fault", /your fault|you (?:have )?(?:ruined|caused|damaged)/i), COVERED, says("“your rug”: it is his customer's", /\byour rug\b/i), WASHED_BY_US, GOOD_NEWS] },
-  { client: "Henrike Aldous", says: [...WET_AID,
+  { client: "Henrike Aldous", says: [CHILDREN_OFF, PRESS, NO_PRODUCT,
     says("it is likely silk, with what it rests on", /likely silk/i), PERCENTS, TESTED_FIRST, says("waiting costs", /sooner|soon|not set|hours|today/i), INSPECTION],
-    never: [RECIPE, SILK_PROMISED, says("that the wine will come out", /\bwine will\b|will come out/i), SHAMED] },
+    never: [...NOT_A_LEAK, RECIPE, SILK_PROMISED, says("that the wine will come out", /\bwine will\b|will come out/i), SHAMED] },
   { client: "Marguerite Okonjo-Lindqvist of Upper Hallowmere Old Schoolhouse", says: [...WET_AID,
     says("viscose is named as what it may be", /viscose/i), says("bamboo silk is a trade name for viscose, or the fibre is still open", /bamboo|cannot tell|art silk/i),
     says("whatever it is, no wash while it may be viscose", /\bnot wash\b/i), says("asks for a photo, as none came", /\bphoto of\b/i), TESTED_FIRST, INSPECTION],
@@ -56,9 +58,9 @@ const URGENT: readonly MustSay[] = [
     says("it is likely viscose although sold as silk", /likely viscose[^.]*sold[^.]*silk/i), says("the label is quoted", /“[^”]*viscose[^”]*”/i), says("viscose shines like silk: an easy mix-up", /shines like silk/i),
     NOT_WET, NOT_AT_HOME, WATER_WEAK, PERCENTS, TESTED_FIRST, says("lost colour rarely comes back", /colour[^.]*(?:rarely|seldom|not)[^.]*back|rarely comes back/i), LOCAL_LAW, OWN_INTEREST, INSPECTION],
     never: [SHAMED, SELLER_BLAMED, RECIPE, WASHED_BY_US, GOOD_NEWS, COVERED, says("the kitchen spray as a reproach", /kitchen spray/i)] },
-  { client: "Casimir Holloway", says: [CHILDREN_OFF, PRESS, ELECTRIC, EMERGENCY,
+  { client: "Casimir Holloway", says: [CHILDREN_OFF, PRESS, NO_PRODUCT,
     says("it is likely wool, by the label as typed", /likely wool/i), says("urine is fresh: sooner is better", /urine[^.]*fresh|sooner/i), PERCENTS, TESTED_FIRST, says("the smell may return in damp weather", /smell[^.]*(?:back|return|damp)/i)],
-    never: [RECIPE, SHAMED, says("that the smell will go", /smell will (?:go|be gone|disappear)/i)] },
+    never: [...NOT_A_LEAK, RECIPE, SHAMED, says("that the smell will go", /smell will (?:go|be gone|disappear)/i)] },
   { client: "ليلى الحداد", says: [says("her name, as she writes it", /ليلى الحداد/), says("polypropylene", /polypropylene/i), PERCENTS, TESTED_FIRST,
     says("what it would cost against a new one, or whether it is worth it", /worth|new (?:one|rug)|costs?/i)],
     never: [says("Dear Madam or the wrong order of words", /Dear (?:Sir|Madam)/i), RECIPE, SILK_PROMISED, says("viscose's weakness in water, which this fibre has not", /burst|wood pulp/i)] },
