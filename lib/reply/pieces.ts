@@ -6,6 +6,7 @@ import type { AreaUnit } from "../words/measures";
 import type { Words } from "../words/words";
 import { holds, type Facts } from "./condition";
 import { factsOf, mergedFacts, type Came, type RugForDraft } from "./facts";
+import { greetingName } from "./greeting-name";
 import { SHIPPED, textIn, type LibraryRow } from "./library";
 import { PLACES } from "./paragraphs";
 import type { Place, PlaceId } from "./paragraphs/row";
@@ -99,7 +100,7 @@ function subjectOf(rugs: readonly RugForDraft[], trade: boolean, { words, areaUn
 function subjectsOf({ assessments, client, workshop, enquiry }: DraftInput, trade: boolean, came: Came | null): { letter: Subject; rugs: Subject[] } {
   const rugs = assessments.map((rug, at): Subject => ({
     slots: slotsOf({ rug, number: at + 1, rugs: assessments.length, client: { name: client.name, isTrade: trade }, workshop, came }), assessment: rug.assessment, words: wordsOf(workshop), rug: at,
-    facts: factsOf({ rug, enquiry, isTrade: trade, rugs: assessments.length, hasTelephone: workshop.telephone !== "", hasName: plain(client.name) !== "", came }),
+    facts: factsOf({ rug, enquiry, isTrade: trade, rugs: assessments.length, hasTelephone: workshop.telephone !== "", hasName: greetingName(client.name) !== null, came }),
   }));
   const first = rugs.find((r) => r.assessment.firstAid) ?? rugs[0];
   if (!first) throw new Error("Expected at least one assessment to write about but received none");

@@ -11,7 +11,7 @@ const always = (says: string, example: string): SlotRow => ({ says, example, alw
 const where = (says: string, example: string): SlotRow => ({ says, example, always: false });
 
 export const SLOTS = {
-  name: where("the client’s name", "Ana Example"),
+  name: where("the client’s name, without an address", "Ana Example"),
   title: always("the rug’s title", "Grey, 170 × 240"),
   number: always("which rug of the letter it is", "1"),
   rug: always("the rug as one speaks of it: “your grey rug”", "your grey rug"),

@@ -11,6 +11,7 @@ import { wordsIn, type Words } from "../words/words";
 import { askLine, asksOf } from "./asks";
 import { cleaning, labelFibre, labelTextOf, likelyMechanisms, namedFibres, replacePrice, sawPhotos, strengthsOf, type Came, type RugForDraft } from "./facts";
 import { aidFits, emergencyStands } from "./happened";
+import { greetingName } from "./greeting-name";
 import type { ParagraphRow } from "./paragraphs/row";
 import { fillWith, isSlot, slotsIn, type SlotName } from "./slot-words";
 import { colourIn, colourName, plain, titleIn } from "./rug-title";
@@ -126,7 +127,7 @@ export function slotsOf(input: SlotsInput): Slots {
   const emergency = emergencyIn(words, workshop.emergencyNumber);
   const asks = asksOf(a, likelyMechanisms(a), rug.wetByWords);
   return {
-    name: plain(client.name) || null, title: titleIn(plain(rug.title), words, workshop.areaUnit ?? "m2"), number: String(number), rug: rugPhrase(input, words),
+    name: greetingName(client.name), title: titleIn(plain(rug.title), words, workshop.areaUnit ?? "m2"), number: String(number), rug: rugPhrase(input, words),
     fibre: fibre(leading, words), rival: fibre(rival, words), likely: chanceWord(cappedWord(a.fibres.find((f) => f.fibre === leading)?.words ?? ""), words),
     labelSays: labelFibre(a) && fibre(labelFibre(a) ?? undefined, words),
     evidence: evidence(rug, words), soldAs: sold ? words.say(`sold.${sold}`) : null,

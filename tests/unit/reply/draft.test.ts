@@ -148,9 +148,13 @@ describe("composeDraft, edges", () => {
     expect(composeDraft({ ...inputOf(plainRug), client: { name: "\u0000\u202e", isTrade: false } }).text).toMatch(/^Good day,\n/);
   });
   it("takes names and titles as they are, in one line and without slots of their own", () => {
-    const { text, subject } = composeDraft({ ...inputOf({ ...plainRug, title: "Grey {rug}\r\nBcc: a@example.org" }), client: { name: "Ana\nBcc: {telephone}, Ünal 🧵", isTrade: false } });
-    expect(text.split("\n")[0]).toBe("Dear Ana Bcc: telephone , Ünal 🧵,");
+    const { text, subject } = composeDraft({ ...inputOf({ ...plainRug, title: "Grey {rug}\r\nBcc: a@example.org" }), client: { name: "Ünal {telephone} 🧵\nBcc: Ana", isTrade: false } });
+    expect(text.split("\n")[0]).toBe("Dear Ünal telephone 🧵,");
     expect(subject).toBe("Your grey rug");
+  });
+  it("greets nobody by an address, of mail or of a house", () => {
+    expect(composeDraft({ ...inputOf(plainRug), client: { name: "ana.example@example.org", isTrade: false } }).text).toMatch(/^Good day,\n/);
+    expect(composeDraft({ ...inputOf(plainRug), client: { name: "Ana Example, 12 Mill Lane, Hallow", isTrade: false } }).text).toMatch(/^Dear Ana Example,\n/);
   });
   it("quotes a short label and leaves out a long or odd one", () => {
     const label = (labelText: string) => composeDraft(inputOf({ sketch: { fibres: { viscose: 0.95 }, evidence: [{ what: "label", value: "viscose", strength: "label-typed" }] }, answers: { labelText } })).text;

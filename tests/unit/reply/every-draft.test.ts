@@ -36,6 +36,7 @@ describe(`every draft of the program, over ${RUNS.toLocaleString("en")} made-up 
       expect(subject + text).not.toMatch(/[{}]|undefined|\bnull\b|NaN/);
       expect(checkLetter(text, knownOf(rugs.map((assessment) => ({ assessment }))))).toEqual([]);
       if (rugs.length === 1 && /keep (?:it|the rug) dry|a dye test/i.test(text)) expect(text).not.toMatch(/full wash|with little water|care label allows/);
+      expect(text.includes(input.workshop.telephone || "ring us on")).toBe(input.workshop.telephone !== "");
       const words = readingOf(text).words;
       if (words > mostWords(rugs.length)) expect(paragraphs.filter((p) => canWait(p.id))).toEqual([]);
       if (rugs.length === 1) Object.assign(most, { words: Math.max(most.words, words), grade: Math.max(most.grade, readingOf(text).grade) });

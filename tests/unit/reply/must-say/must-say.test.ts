@@ -19,7 +19,7 @@ describe("the letter to each client of the demo", () => {
     it("says what it must", () => expect(missing([...says, ...ALWAYS])).toEqual([]));
     it("says nothing that it must not", () => expect(said([...never, ...NEVER])).toEqual([]));
     it("is short, plain and promises nothing", () => {
-      expect(text.startsWith(`Dear ${client},`)).toBe(true);
+      expect(text.startsWith(`Dear ${client.split(" of ")[0]},`)).toBe(true);
       expect(readingOf(text).words).toBeLessThanOrEqual(mostWords(rugs.length));
       expect(readingOf(text).grade).toBeLessThanOrEqual(8);
       expect(checkLetter(draft.text, knownOf(rugs))).toEqual([]);

@@ -1,0 +1,20 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { greetingName } from "../../../lib/reply/greeting-name";
+
+describe("greetingName", () => {
+  it.each([
+    ["Ana Example", "Ana Example"], ["  Ana\tExample ", "Ana Example"], ["ليلى الحداد", "ليلى الحداد"], ["Thea and Magnus Bellwether", "Thea and Magnus Bellwether"],
+    ["Example, Ana", "Example, Ana"], ["Smith, Jones & Partners", "Smith, Jones & Partners"], ["Ana of Kent", "Ana of Kent"], ["The House of Rugs", "The House of Rugs"], ["Sheikh Ivo bin Sample", "Sheikh Ivo bin Sample"],
+  ])("leaves a name as it is: %j", (name, greeted) => expect(greetingName(name)).toBe(greeted));
+  it.each([
+    ["Ana Example <ana@example.org>", "Ana Example"], ["Ana Example (ana@example.org)", "Ana Example"], ["Ana Example, ana@example.org", "Ana Example"], ["Ana Example www.example.org", "Ana Example"], ["Ana Example https://example.org/x", "Ana Example"],
+    ["Ana Example\n12 Mill Lane\nHallow", "Ana Example"], ["Ana Example, 12 Mill Lane", "Ana Example"], ["Ana Example 12 Mill Lane", "Ana Example"], ["Ana Example, Mill Lane, Hallow", "Ana Example"],
+    ["Marguerite Example of Upper Hallow Old Schoolhouse", "Marguerite Example"], ["Ana Example, 01632 960000", "Ana Example"],
+  ])("leaves out addresses and telephone numbers: %j", (name, greeted) => expect(greetingName(name)).toBe(greeted));
+  it.each(["", "  ", "\u0000\u202e", "ana.example@example.org", "12 Mill Lane", "https://example.org", "-- , ;"])("greets nobody by name: %j", (name) => expect(greetingName(name)).toBeNull());
+  it("gives one line with a letter in it, or nothing, whatever was typed", () => fc.assert(fc.property(fc.string({ unit: "grapheme" }), (name) => {
+    const greeted = greetingName(name);
+    if (greeted !== null) expect(greeted).toMatch(/^(?=[^]*\p{L})[^\r\n{}<>@]+$/u);
+  })));
+});
