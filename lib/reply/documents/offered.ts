@@ -18,7 +18,8 @@ export const DOCUMENTS: Readonly<Record<DocumentKind, { readonly name: string; r
 const WITH_VISCOSE: readonly FibreId[] = ["viscose", "wool-viscose", "silk-viscose", "cotton-viscose"];
 /** A care card says "viscose" outright, so it is offered from this chance that there is some. *elicited* */
 const CARE_CARD_FROM = 0.5;
-const SOLD_WITH_SILK: readonly RugAnswers["sellerSaid"][] = ["silk", "wool-and-silk", "art-silk", "silk-look"];
+/** Silk is in the name. “Silk look” names a shine, and asks no seller for proof. */
+const SOLD_WITH_SILK: readonly RugAnswers["sellerSaid"][] = ["silk", "wool-and-silk", "art-silk"];
 
 /** The chance that there is any viscose in the pile, 0–1. */
 export const chanceOfViscose = ({ fibres }: Pick<Assessment, "fibres">): number => Math.min(1, fibres.filter((f) => WITH_VISCOSE.includes(f.fibre)).reduce((sum, f) => sum + f.probability, 0));

@@ -70,7 +70,9 @@ export const OPENINGS: readonly ParagraphRow[] = [
 
   { ...WET_VISCOSE, id: "art-silk", version: 1, place: "sold-as", when: { is: { leading: VISCOSE_LIKE, soldAs: ["art-silk"] }, not: { who: ["trade"] } },
     text: "“Art silk”, like bamboo or banana silk, is mostly a trade name for viscose: a fibre made from wood or plant pulp. It shines like silk but is weak when wet." },
-  { ...WET_VISCOSE, id: "sold-as-silk", version: 1, place: "sold-as", when: { is: { leading: VISCOSE_LIKE, soldAs: ["silk", "wool-and-silk", "silk-look"] }, not: { who: ["trade"], certainty: ["unknown", "open"] } },
+  { ...WET_VISCOSE, id: "sold-as-silk-look", version: 1, place: "sold-as", when: { is: { leading: VISCOSE_LIKE, soldAs: ["silk-look"] }, not: { who: ["trade"], certainty: ["unknown", "open"] } },
+    text: "“Silk look” names how a pile shines, not what it is made of. Viscose is made from wood pulp, and is weak when wet." },
+  { ...WET_VISCOSE, id: "sold-as-silk", version: 2, place: "sold-as", when: { is: { leading: VISCOSE_LIKE, soldAs: ["silk", "wool-and-silk"] }, not: { who: ["trade"], certainty: ["unknown", "open"] } },
     text: "Viscose is made from wood pulp. It shines like silk but is weak when wet. In a shop, anyone could mix the two up." },
   { ...WET_VISCOSE, id: "what-viscose-is", version: 1, place: "sold-as", when: { is: { leading: ["viscose"], reason: ["what-is-it", "mis-sold"] }, not: { who: ["trade"], certainty: ["unknown", "open"] } },
     text: "Viscose is made from wood pulp. It shines like silk but is weak when wet." },
