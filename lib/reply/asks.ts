@@ -1,9 +1,10 @@
-import type { LetterSign } from "../trade/letter-signs";
 import { FIBRE_PHOTOS } from "../trade/questions-value";
 import { PHOTO_KINDS, QUESTIONS, type PhotoKind, type QuestionId } from "../trade/questions";
 import type { Assessment, MechanismId } from "../triage/assessment";
 import { SPOILT_PHOTO } from "../triage/finding";
+import { storyTells } from "../triage/story-tells";
 import type { Words } from "../words/words";
+import type { RugForDraft } from "./facts";
 
 type Next = Assessment["nextQuestions"][number];
 /** How many things of a kind, questions, photos or photos once more, a letter asks for at once. Elicited. */
@@ -24,16 +25,17 @@ const FOR_CARE: readonly string[] = ["household", "age", WET] satisfies Question
 
 /**
  * What a letter asks for, in the assessment's order: questions and photos. No photo of the trouble where there is none,
- * and nothing that means handling a wet or mouldy rug; spoilt photos first. `likely`: what has probably happened. `one`: the one thing that would
+ * nothing that means handling a wet or mouldy rug, and not what they told in their own words; spoilt photos first. `likely`: what has probably happened. `one`: the one thing that would
  * tell most, a photo if there is one; null where nothing left to ask would tell anything. `wetByWords`: by what the client
  * wrote, before anybody asked.
  */
-export function asksOf(a: Assessment, likely: readonly MechanismId[], wetByWords: LetterSign["firstAid"] | null = null): { questions: Next[]; photos: Next[]; one: Next | null } {
+export function asksOf({ assessment: a, answers, wetByWords = null }: Pick<RugForDraft, "assessment" | "answers" | "wetByWords">, likely: readonly MechanismId[]): { questions: Next[]; photos: Next[]; one: Next | null } {
   const trouble = likely.some((m) => m !== "soil-only");
   const handsOff = a.firstAid !== null || wetByWords !== null || likely.includes("mould");
   const barred = wetByWords === "hands-off" ? NOBODY_TOUCHES : handsOff ? HANDS_ON : [];
   const isForCare = (id: string) => FOR_CARE.includes(id) && !(id === WET && wetByWords !== null);
-  const fits = ({ id }: Next) => (id !== "trouble" || trouble) && !barred.includes(id) && !isForCare(id) && !isTold(a, id);
+  const inTheirWords: readonly string[] = storyTells(answers.story ?? "");
+  const fits = ({ id }: Next) => (id !== "trouble" || trouble) && !barred.includes(id) && !isForCare(id) && !isTold(a, id) && !inTheirWords.includes(id);
   const of = (all: readonly Next[], kind: Next["kind"]) => all.filter((q) => q.kind === kind && fits(q)).slice(0, MOST_ASKS);
   const spoilt = spoiltPhotos(a);
   const fresh = a.nextQuestions.filter((q) => !spoilt.some((s) => s.id === q.id));

@@ -1,8 +1,8 @@
 import type { MethodId } from "../trade/care";
 import type { LetterSign } from "../trade/letter-signs";
 import type { Assessment, Range } from "../triage/assessment";
-import type { Strength } from "../triage/finding";
-import type { EnquiryAnswers, RugAnswers } from "../trade/questions";
+import { SPOILT_PHOTO, type Strength } from "../triage/finding";
+import type { EnquiryAnswers, QuestionId, RugAnswers } from "../trade/questions";
 import { isFibreId, type FibreId } from "../trade/fibres";
 import { speaksAgainstSilk } from "../triage/price-evidence";
 import { asksOf, isWetUnknown } from "./asks";
@@ -52,8 +52,11 @@ const STRENGTHS: readonly Strength[] = ["laboratory", "bench", "label-photo", "l
  * The kinds of evidence a judgement of the fibre rests on, strongest first. A test or a report counts only where it says
  * something of the pile: one of a damp place or of the fringe does not.
  */
-export const strengthsOf = (a: Assessment): Strength[] =>
-  STRENGTHS.filter((s) => a.findings.some((f) => f.strength === s && !isUnread(f) && (f.decibans !== 0 || (s !== "bench" && s !== "laboratory"))));
+export const strengthsOf = (a: Assessment): Strength[] => STRENGTHS.filter((s) => a.findings.some((f) => f.strength === s && !isUnread(f) && (f.decibans !== 0 || isOfTheRug(f))));
+
+/** Told or sent, and yet nothing of what the pile is or what happened to it: nobody goes by a size, or by a photo that is there to be looked at. */
+const SAYS_LITTLE: readonly string[] = ["photo", SPOILT_PHOTO, "size", "boughtYear", "price", "labelFound", ...(["wetNow", "reason", "room", "household", "matters"] satisfies QuestionId[])];
+const isOfTheRug = ({ what, strength }: Assessment["findings"][number]): boolean => strength !== "bench" && strength !== "laboratory" && !SAYS_LITTLE.includes(what);
 
 /** Whether photos that can be judged by are part of what an assessment rests on: something was seen in one, or they were there to be looked at. */
 export const sawPhotos = (a: Assessment): boolean => a.findings.some((f) => f.strength === "photo" || f.what === "photo");
@@ -113,12 +116,13 @@ export function replacePrice({ money }: Assessment): Range | null {
   return price && typeof price !== "string" && isTellingPrice(price) ? price : null;
 }
 
-function given({ rug: { assessment: a, wetByWords }, hasTelephone, hasName, came }: FactsInput): string[] {
-  const asks = asksOf(a, likelyMechanisms(a), wetByWords);
+function given({ rug, hasTelephone, hasName, came }: FactsInput): string[] {
+  const { assessment: a, wetByWords } = rug;
+  const asks = asksOf(rug, likelyMechanisms(a));
   const has = {
     improvement: a.improvement, "first-aid": a.firstAid, "said-wet": wetByWords, "said-flood": wetByWords === "hands-off",
     "clean-price": a.money?.clean, "cut-down-price": a.money?.cutDown, "replace-price": replacePrice(a),
-    photos: asks.photos.length, questions: asks.questions.length, "one-ask": asks.one, "lone-ask": asks.photos.length + asks.questions.length === 1,
+    "sent-photos": sawPhotos(a), photos: asks.photos.length, questions: asks.questions.length, "one-ask": asks.one, "lone-ask": asks.photos.length + asks.questions.length === 1,
     "costs-more": costsMore(a), "price-against-silk": speaksAgainstSilk(a), "wet-unknown": isWetUnknown(a) && !a.firstAid && !wetByWords,
     referral: a.advice.referTo, telephone: hasTelephone, name: hasName,
     came: came && (came.message || came.answers || came.photos > 0), tested: came?.tested,

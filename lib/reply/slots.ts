@@ -125,7 +125,7 @@ export function slotsOf(input: SlotsInput): Slots {
   };
   const offered = offeredMethods(a);
   const emergency = emergencyIn(words, workshop.emergencyNumber);
-  const asks = asksOf(a, likelyMechanisms(a), rug.wetByWords);
+  const asks = asksOf(rug, likelyMechanisms(a));
   return {
     name: greetingName(client.name), title: titleIn(plain(rug.title), words, workshop.areaUnit ?? "m2"), number: String(number), rug: rugPhrase(input, words),
     fibre: fibre(leading, words), rival: fibre(rival, words), likely: chanceWord(cappedWord(a.fibres.find((f) => f.fibre === leading)?.words ?? ""), words),

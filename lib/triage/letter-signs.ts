@@ -13,7 +13,8 @@ const READ_BY: Readonly<Record<LetterSign["level"], string>> = { hours: "read it
 
 const escaped = (word: string) => word.replace(/[.+?^${}()|[\]\\]/gu, "\\$&");
 const oneOf = (words: readonly string[]): string => words.map((w) => escaped(w).replaceAll(" ", " +").replaceAll("*", "[\\p{L}']*")).join("|");
-const pattern = (words: readonly string[], notBefore: readonly string[] = []): RegExp =>
+/** Any of these words in small letters with plain apostrophes, whole; `*` stands for any ending. */
+export const pattern = (words: readonly string[], notBefore: readonly string[] = []): RegExp =>
   new RegExp(`(?<![\\p{L}'])(?:${oneOf(words)})(?![\\p{L}'])${notBefore.length > 0 ? `(?![ -](?:${oneOf(notBefore)})(?![\\p{L}']))` : ""}`, "gu");
 
 const COMPILED = LETTER_SIGNS.map((sign) => ({ sign, words: pattern(sign.words, sign.notBefore), beside: sign.beside ? pattern(sign.beside) : null }));
@@ -21,9 +22,11 @@ const NEGATED = new RegExp(`(?<![\\p{L}'])(?:${oneOf(LETTER_NEGATIONS)})(?: (?:$
 
 /** Sentences in small letters with plain apostrophes, as long as the text they were cut from, so that a place in one is a place in the other. */
 interface Sentence { readonly own: string; readonly plain: string }
+/** Small letters and plain apostrophes, as long as it was. */
+export const inPlainLetters = (text: string): string => [...text].map((c) => (c === "’" ? "'" : /\s/u.test(c) ? " " : c.toLowerCase().length === c.length ? c.toLowerCase() : c)).join("");
 const sentencesOf = (text: string): Sentence[] =>
   (text.replace(/\r?\n[ \t]*\r?\n/gu, ". ").match(/[^.!?;]+[.!?;]*/gu) ?? []).map((part) => part.trim()).filter((part) => part !== "")
-    .map((own) => ({ own, plain: [...own].map((c) => (c === "’" ? "'" : /\s/u.test(c) ? " " : c.toLowerCase().length === c.length ? c.toLowerCase() : c)).join("") }));
+    .map((own) => ({ own, plain: inPlainLetters(own) }));
 
 const isFound = (re: RegExp, text: string): boolean => text.search(re) >= 0;
 /** What stands before a place, as far back as it can bear on it. */

@@ -10,6 +10,8 @@ const GRAVE = ["mould", "insects", "dye-bleed", "pile-distortion", "backing-fail
 const SOLD_AS_SILK = ["silk", "wool-and-silk"];
 const PARTLY_SILK = ["silk", "wool-silk", "silk-viscose"];
 
+const ANY_EVIDENCE = ["told", "photo", "label-typed", "label-photo", "bench", "laboratory"];
+
 /** Greeting, first aid, and the answer to "what is it", with the strength of its evidence. */
 export const OPENINGS: readonly ParagraphRow[] = [
   { ...OURS, id: "greeting", version: 1, place: "greeting", when: { is: { has: ["name"] } }, text: "Dear {name}," },
@@ -33,7 +35,9 @@ export const OPENINGS: readonly ParagraphRow[] = [
 
   { ...OURS, id: "fibre-said-wet", version: 1, place: "fibre", when: { is: { certainty: ["unknown"], has: ["said-wet"] } },
     text: "What {rug} is made of, and what can be done for it, we cannot tell yet, and that can wait. First we would like to know how it stands now." },
-  { ...OURS, id: "fibre-unknown-nothing", version: 1, place: "fibre", when: { is: { certainty: ["unknown"] }, not: { strongest: ["told", "photo", "label-typed", "label-photo", "bench", "laboratory"] } },
+  { ...OURS, id: "fibre-unknown-photos", version: 1, place: "fibre", when: { is: { certainty: ["unknown"], has: ["sent-photos"] }, not: { strongest: ANY_EVIDENCE } },
+    text: "Thank you for writing. Going by your message and {evidence}, we cannot tell yet what {rug} is made of, and would rather ask than guess." },
+  { ...OURS, id: "fibre-unknown-nothing", version: 1, place: "fibre", when: { is: { certainty: ["unknown"] }, not: { strongest: ANY_EVIDENCE } },
     text: "Thank you for writing. Your message is all we have so far: too little to tell what {rug} is or what can be done, and we would rather ask than guess." },
   { ...OURS, id: "fibre-unknown", version: 1, place: "fibre", when: { is: { certainty: ["unknown"] } },
     text: "Going by {evidence}, we cannot tell yet what {rug} is made of, and would rather ask than guess.",

@@ -27,6 +27,11 @@ const SEWAGE = says("sewage, chemicals or mould", /sewage|chemicals/i);
 const SOAKED = says("a soaked rug", /soaked/i);
 const MIXING = says("never to mix products", /never mix/i);
 
+const WHAT_HAPPENED = says("what happened, asked once more", /what happened to it/i);
+const HOW_CHANGED = says("how it changed, asked once more", /how has the rug changed/i);
+const TOLD_US = says("what they told us of the rug, who told nothing of it", /what you told us/i);
+const A_PHOTO = says("a photo, as the next thing we need", /photo of the/i);
+
 const DRY = { wetNow: "no", reason: "older-trouble" } as const;
 
 export const KINDS: readonly Kind[] = [
@@ -124,5 +129,30 @@ export const KINDS: readonly Kind[] = [
     told: { answers: { labelText: "100% viscose", sellerSaid: "silk-look", shine: "satin", touch: "cool-slippery", widthCm: 170, lengthCm: 240 }, enquiry: { wetNow: "no", reason: "what-is-it" } },
     must: [says("that a silk look is not silk", /silk look[^.]*not what it is made of/i), says("likely viscose", /likely viscose/i)],
     never: [says("that it was sold as silk, or mixed up with it", /sold (?:to you )?as silk|mix the two up/i), says("the seller, whom nobody blames", /\bseller\b/i)],
+  },
+  {
+    kind: "a mail that tells of a dog’s mess and a mark, with a photo",
+    told: { answers: { story: "My dog was sick on the rug last week and there is a yellow stain. Can you clean it?" }, channel: "email", photos: ["unsaid"] },
+    must: [A_PHOTO, says("that it goes by the message and the photo", /message and your photos?/i)], never: [WHAT_HAPPENED, HOW_CHANGED, TOLD_US],
+  },
+  {
+    kind: "a mail that tells of an old coffee stain",
+    told: { answers: { story: "There is an old coffee stain on our wool rug from Christmas. What would it cost?" }, channel: "email", photos: [] },
+    must: [A_PHOTO, says("that a message is all there is", /your message is all we have/i)], never: [WHAT_HAPPENED, HOW_CHANGED],
+  },
+  {
+    kind: "a mail that tells of moths",
+    told: { answers: { story: "Moths have eaten a hole into my grandmother's rug." }, channel: "email", photos: [] },
+    must: [A_PHOTO], never: [WHAT_HAPPENED, HOW_CHANGED],
+  },
+  {
+    kind: "a mail that asks for a price and tells nothing, with a photo",
+    told: { answers: { story: "Hello, how much do you charge for a rug of two by three metres?" }, channel: "email", photos: ["unsaid"] },
+    must: [WHAT_HAPPENED, says("that it goes by the message and the photo", /message and your photos?/i)], never: [TOLD_US, PERCENTS],
+  },
+  {
+    kind: "a form with its size and nothing else, and a photo",
+    told: { answers: { widthCm: 170, lengthCm: 240, room: "ordinary" }, enquiry: { wetNow: "no", reason: "routine" } },
+    must: [WHAT_HAPPENED], never: [TOLD_US],
   },
 ];
