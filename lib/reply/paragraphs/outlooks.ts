@@ -19,7 +19,7 @@ export const OUTLOOKS: readonly ParagraphRow[] = [
   { ...OURS, id: "outlook-wet-wide", version: 1, place: "outlook", when: { is: { top: ["soil-only"], wet: ["wet", "damp"] }, atLeast: TELLS_NOTHING },
     text: "It may dry and leave no mark. If one is left, we cannot tell from here how much of it would come out." },
   { ...OURS, id: "outlook-wide-unsure", version: 1, place: "outlook", when: { is: { certainty: ["unknown", "open"] }, atLeast: TELLS_NOTHING },
-    text: "Until we know what it is made of, we cannot tell how much cleaning would bring back: it could be very little or most of it." },
+    text: "Until we know more, we cannot tell how much cleaning would bring back: it could be very little or most of it." },
   { ...OURS, id: "outlook-wide", version: 1, place: "outlook", when: { atLeast: TELLS_NOTHING },
     text: "From here we cannot tell how much cleaning would bring back: it could be very little or most of it." },
   { ...OURS, id: "outlook-unknown", version: 2, place: "outlook", when: { is: { has: ["improvement"], certainty: ["unknown"] } },
