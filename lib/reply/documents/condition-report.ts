@@ -5,6 +5,7 @@ import type { Figures } from "../../words/measures";
 import { wordsIn, type Words } from "../../words/words";
 import { moneyPhrase, yearsPhrase } from "../phrases";
 import { heading, list, paragraph, small, type Block, type PrintedDocument } from "./blocks";
+import { inHundred, rangeInHundred } from "./chances";
 import { fieldsOf, seenBlocks, type Inspection, type Measured, type ReportPhoto } from "./report-seen";
 
 /** A laboratory's report as it is told; `part`: what its sample was taken from. */
@@ -55,6 +56,7 @@ export function conditionReport(r: ConditionReport): PrintedDocument {
       ...labelBlocks(r.assessment, words),
       ...r.reports.map(({ by, on, reference, part, found }) => paragraph(say("report.laboratory", { by, day: on, referenced: reference ? "yes" : "no", reference: reference ?? "", part, found }))),
       fibreTable(r.assessment, words),
+      small(say("report.fibre-range")),
       heading(say("report.causes")),
       ...shadingBlocks(r.assessment, words),
       ...causeBlocks(r.assessment, words),
@@ -78,14 +80,6 @@ export function conditionReport(r: ConditionReport): PrintedDocument {
 }
 
 const sentence = (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
-/** A chance on paper is never rounded to certainty, nor to none. */
-const hundredths = (p: number) => Math.min(99, Math.max(1, Math.round(p * 100)));
-const inHundred = (p: number, { say }: Words) => say("print.in-hundred", { n: hundredths(p) });
-
-/** Both ends alike are one number: certainty is never printed, so a laboratory's report leaves 99 and 99. */
-const rangeInHundred = ({ low, high }: { low: number; high: number }, words: Words) =>
-  hundredths(low) === hundredths(high) ? inHundred(low, words) : words.say("print.in-hundred-range", { low: hundredths(low), high: hundredths(high) });
-
 /** What a label names, and by whose reading; triage keeps its words with what they say. */
 function labelBlocks({ findings }: Assessment, { say }: Words): Block[] {
   const label = findings.find((f) => f.what === "label" && typeof fieldsOf(f)["text"] === "string" && fieldsOf(f)["text"] !== "");
@@ -96,13 +90,12 @@ function labelBlocks({ findings }: Assessment, { say }: Words): Block[] {
 /** The best evidence of the fibre there is. */
 const evidenceOf = ({ findings }: Assessment): "laboratory" | "bench" | "told" => (["laboratory", "bench"] as const).find((strength) => findings.some((f) => f.strength === strength)) ?? "told";
 
+/** Each chance is its range alone: a limit of what words and photos can show puts the figure itself at the end of it, where it would read as the surer one. */
 function fibreTable(assessment: Assessment, words: Words): Block {
   const { say } = words;
   return {
-    kind: "table", caption: say("report.fibre-caption", { evidence: evidenceOf(assessment) }), head: [say("report.fibre"), say("report.chance"), say("report.range")],
-    rows: assessment.fibres.filter((f) => f.probability >= NAMED_FROM).map((f) => [
-      sentence(words.table(`fibre.${f.fibre}.name`)), inHundred(f.probability, words), rangeInHundred(f, words),
-    ]),
+    kind: "table", caption: say("report.fibre-caption", { evidence: evidenceOf(assessment) }), head: [say("report.fibre"), say("report.chance")],
+    rows: assessment.fibres.filter((f) => f.probability >= NAMED_FROM).map((f) => [sentence(words.table(`fibre.${f.fibre}.name`)), rangeInHundred(f, words)]),
   };
 }
 

@@ -3,7 +3,7 @@ export const DOCUMENTS = {
   "print.page": "{title}, page {page, number} of {pages, number}",
   "print.photo-gone": "{caption} (The photo is no longer there.)",
   "print.in-hundred": "{n, number} in 100",
-  "print.in-hundred-range": "{low, number} in 100 to {high, number} in 100",
+  "print.in-hundred-range": "{low, number} to {high, number} in 100",
 
   "rug.a-colour-size": "{an, select, yes {an} other {a}} {colour} rug, {size}",
   "rug.a-colour": "{an, select, yes {an} other {a}} {colour} rug",
@@ -38,6 +38,7 @@ export const DOCUMENTS = {
   "report.fibre": "Fibre",
   "report.chance": "Chance",
   "report.range": "Range",
+  "report.fibre-range": "The figures behind a chance are uncertain themselves. Within their doubt, it lies in the range told here about eight times in ten.",
   "report.causes": "What has probably happened",
   "report.no-cause": "Nothing that we were told or shown points to a cause.",
   "report.causes-caption": "Causes, each by itself; several can hold together",

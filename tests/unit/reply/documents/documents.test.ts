@@ -190,10 +190,17 @@ describe("the condition report", () => {
     expect(textOf(conditionReport({ ...REPORT, inspection: INSPECTION }))).not.toContain("Nobody has inspected");
     expect(signed({ ...REPORT, inspection: INSPECTION })).toEqual([{ kind: "signature", lines: ["", "Ivo Castellane"] }]);
   });
+  it("tells the chance of a fibre by its range alone, as far as its word in the letter reaches, and never by the end of it", () => {
+    const fibres = assessmentOf({ fibres: { polypropylene: 0.95 }, words: "likely" }).fibres.map((f) => (f.fibre === "polypropylene" ? { ...f, low: 0.79, high: 0.95 } : f));
+    const text = textOf(conditionReport({ ...REPORT, assessment: { ...REPORT.assessment, fibres } }));
+    expect(text).toMatch(/Fibre\nChance\nPolypropylene\n79 to 95 in 100\n/);
+    expect(text).not.toMatch(/(?<!to )95 in 100/);
+    expect(text).toContain("it lies in the range told here about eight times in ten");
+  });
   it("prints a range whose ends are one number as that number", () => {
     const text = textOf(conditionReport({ ...REPORT, assessment: { ...REPORT.assessment, fibres: REPORT.assessment.fibres.map((f) => ({ ...f, probability: 0.999, low: 0.998, high: 1 })) } }));
     expect(text).toContain("99 in 100");
-    expect(text).not.toContain("99 in 100 to 99 in 100");
+    expect(text).not.toMatch(/99 (?:in 100 )?to 99/);
   });
   it("says of an inspected rug neither that it is still to be seen nor that an inspection is wanting", () => {
     const text = textOf(conditionReport({ ...REPORT, inspection: INSPECTION }));
