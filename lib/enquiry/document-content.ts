@@ -69,6 +69,7 @@ function report(f: DocumentFacts, { theirReference }: { theirReference: string }
     reference: f.reference, theirReference: theirReference || null, client: f.client.name, rug: capital(rugOf(f)), account: f.answers.story ?? null, assessment: f.assessment,
     photos: f.photos.map((p) => ({ id: p.id, shows: wordsIn(settings.locale).table(`photo.${photoView(p).kind}.ask`), takenOn: p.takenAt && dayOf(f, p.takenAt), ...asReported(p) })),
     reports: f.tests.flatMap((t) => reportedOf(t, f)),
+    isCutDownConsidered: f.hasPlan || f.assessment.advice.action === "advise-cut-down",
     inspection: seen && { by: seen.by, on: longDay(seen.day, settings.locale), found: seen.found, isBeyondRepair: seen.isBeyondRepair },
     workshop: headOf(settings), madeBy, today: dayOf(f, f.now), judgedOn: longDay(f.assessment.asOf.slice(0, 10), settings.locale), figures: settings,
   });

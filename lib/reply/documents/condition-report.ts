@@ -3,9 +3,11 @@ import type { FibreId } from "../../trade/fibres";
 import { methodWhyIn, notStatedIn } from "../../words/judged";
 import type { Figures } from "../../words/measures";
 import { wordsIn, type Words } from "../../words/words";
-import { moneyPhrase, yearsPhrase } from "../phrases";
-import { heading, list, paragraph, small, type Block, type PrintedDocument } from "./blocks";
+import { moneyPhrase } from "../phrases";
+import { heading, paragraph, small, type Block, type PrintedDocument } from "./blocks";
 import { inHundred, rangeInHundred } from "./chances";
+import { changeBlocks } from "./report-change";
+import { prospectBlocks } from "./report-prospects";
 import { fieldsOf, seenBlocks, type Inspection, type Measured, type ReportPhoto } from "./report-seen";
 
 /** A laboratory's report as it is told; `part`: what its sample was taken from. */
@@ -23,6 +25,8 @@ export interface ConditionReport {
   /** Those that count, oldest first. */
   readonly reports: readonly Reported[];
   readonly inspection: Inspection | null;
+  /** Whether cutting it down is considered at all: then what new edges would cost is told. */
+  readonly isCutDownConsidered: boolean;
   /** Who of the workshop makes it out. */
   readonly madeBy: string;
   readonly workshop: { readonly name: string; readonly lines: readonly string[] };
@@ -58,7 +62,7 @@ export function conditionReport(r: ConditionReport): PrintedDocument {
       fibreTable(r.assessment, words),
       small(say("report.fibre-range")),
       heading(say("report.causes")),
-      ...shadingBlocks(r.assessment, words),
+      ...changeBlocks(r.assessment, words),
       ...causeBlocks(r.assessment, words),
       heading(say("report.considered")),
       {
@@ -68,7 +72,7 @@ export function conditionReport(r: ConditionReport): PrintedDocument {
       heading(say("report.prospects")),
       ...prospectBlocks(r, words),
       heading(say("report.money")),
-      ...moneyBlocks(r.assessment, words),
+      ...moneyBlocks(r, words),
       heading(say("report.limits")),
       paragraph(say("report.no-cover")),
       paragraph(say("report.interest", { workshop: r.workshop.name })),
@@ -99,20 +103,6 @@ function fibreTable(assessment: Assessment, words: Words): Block {
   };
 }
 
-/** Whether what the owner sees from one side only was told of, and whether beside it any change was told or measured. */
-function shadingIn({ findings }: Assessment): "none" | "beside-others" | "alone" {
-  const told = findings.filter((f) => f.what === "changes").flatMap((f) => f.value);
-  if (!told.includes("shaded")) return "none";
-  const isAlone = told.every((change) => change === "shaded") && !findings.some((f) => f.what === "colour-change" || f.what === "damaged-area");
-  return isAlone ? "alone" : "beside-others";
-}
-
-/** Pile that lies another way is no damage; where that is all, no damage is stated. */
-function shadingBlocks(assessment: Assessment, { say }: Words): Block[] {
-  const shading = shadingIn(assessment);
-  return shading === "none" ? [] : [paragraph([say("report.shading"), ...(shading === "alone" ? [say("report.shading-alone")] : [])].join(" "))];
-}
-
 function causeBlocks({ mechanisms }: Assessment, words: Words): Block[] {
   const { say } = words;
   const named = mechanisms.filter((m) => m.probability >= NAMED_FROM);
@@ -123,34 +113,14 @@ function causeBlocks({ mechanisms }: Assessment, words: Words): Block[] {
   }];
 }
 
-function prospectBlocks({ assessment: a, inspection }: ConditionReport, words: Words): Block[] {
-  const { say } = words;
-  const instead = (why: string | undefined, else_: string) => (why === undefined ? else_ : notStatedIn(words, why));
-  return [
-    ...list([
-      shadingIn(a) === "alone" ? say("report.no-improvement-shading") : a.improvement ? say("report.improvement", { low: Math.round(a.improvement.low), high: Math.round(a.improvement.high) }) : instead(a.why.improvement, say("report.no-improvement")),
-      ...(a.worse === null ? [] : [say("report.worse", { chance: inHundred(a.worse, words) })]),
-      a.lifeYears ? say("report.life", { years: yearsPhrase(a.lifeYears, words) }) : instead(a.why.lifeYears, say("report.no-life")),
-    ]),
-    paragraph(beyondRepair(a, inspection, words)),
-    small(say("report.beyond-means")),
-  ];
-}
-
-/** The verdict is a person's; the chance is the program's and stays provisional. */
-function beyondRepair({ beyondRepair: chance }: Assessment, inspection: Inspection | null, words: Words): string {
-  if (inspection) return words.say(inspection.isBeyondRepair ? "report.beyond" : "report.not-beyond", { by: inspection.by, day: inspection.on });
-  return chance === null ? words.say("report.beyond-not-judged") : words.say("report.beyond-chance", { chance: inHundred(chance, words) });
-}
-
 const SILKS: readonly FibreId[] = ["silk", "wool-silk"];
 const isSoldAsSilk = (findings: readonly Measured[]): boolean => findings.some((f) => f.what === "sellerSaid" && (f.value === "silk" || f.value === "wool-and-silk"));
 
 /** Ranges of money; how value today is worked out (lib/trade/depreciation.ts), for a reader who has a table of their own. */
-function moneyBlocks({ money, why, findings, fibres }: Assessment, words: Words): Block[] {
+function moneyBlocks({ assessment: { money, why, findings, fibres }, isCutDownConsidered }: ConditionReport, words: Words): Block[] {
   const { say } = words;
   if (!money) return [paragraph(why.money ? notStatedIn(words, why.money) : say("report.no-money"))];
-  const rows = ([["report.clean", money.clean], ["report.cut-down", money.cutDown], ["report.replace", money.replace], ["report.value-today", money.valueToday]] as const)
+  const rows = ([["report.clean", money.clean], ["report.cut-down", isCutDownConsidered ? money.cutDown : null], ["report.replace", money.replace], ["report.value-today", money.valueToday]] as const)
     .flatMap(([what, r]) => (r ? [[say(what), moneyPhrase(r, money.currency, words)]] : []));
   return [
     { kind: "table", caption: say("report.money-caption"), head: [say("report.what"), say("report.range")], rows },

@@ -138,8 +138,8 @@ describe("the letter to a seller", () => {
 const REPORT: ConditionReport = {
   figures: METRIC,
   reference: "K7-204", theirReference: "CL/118", client: "Ana Example", rug: "A grey rug, 170 × 240 cm", account: "The vase fell over.",
-  assessment: assessmentOf({ fibres: { viscose: 0.8, silk: 0.06 }, mechanisms: { "water-mark": 0.7 }, rest: { improvement: range(5, 20, 45), worse: 0.2, beyondRepair: 0.6, lifeYears: range(1, 2, 4), money: { currency: "EUR", clean: range(90, 110, 150), cutDown: range(60, 110, 300), replace: range(500, 900, 1600), valueToday: range(50, 200, 500) } } }),
-  photos: [{ id: "p1", shows: "the whole rug", takenOn: "27 November 2026", marks: [] }], reports: [], madeBy: "Nell Harrow", inspection: null, workshop: WORKSHOP, today: "28 November 2026", judgedOn: "28 November 2026",
+  assessment: assessmentOf({ fibres: { viscose: 0.8, silk: 0.06 }, evidence: [{ what: "changes", value: ["ring"], strength: "told" }], mechanisms: { "water-mark": 0.7 }, rest: { improvement: range(5, 20, 45), worse: 0.2, beyondRepair: 0.6, lifeYears: range(1, 2, 4), money: { currency: "EUR", clean: range(90, 110, 150), cutDown: range(60, 110, 300), replace: range(500, 900, 1600), valueToday: range(50, 200, 500) } } }),
+  photos: [{ id: "p1", shows: "the whole rug", takenOn: "27 November 2026", marks: [] }], reports: [], madeBy: "Nell Harrow", inspection: null, isCutDownConsidered: false, workshop: WORKSHOP, today: "28 November 2026", judgedOn: "28 November 2026",
 };
 const INSPECTION = { by: "Ivo Castellane", on: "27 November 2026", found: "The pile is distorted over a hand's breadth.", isBeyondRepair: true };
 
@@ -173,7 +173,7 @@ describe("the condition report", () => {
   });
   it("says of pile that lies another way that it is no damage, and states none where that is all that was told", () => {
     const alone = withFindings(told("changes", ["shaded"]));
-    expect(alone).toMatch(/What has probably happened\nThe owner tells of a patch .* \(shading, or pile reversal\).*: that is not damage, .* No other change was told of or measured\. The causes below are what was weighed, not damage that was found\.\n/);
+    expect(alone).toMatch(/What has probably happened\nThe owner tells of a patch .* \(shading, or pile reversal\).*: that is not damage, .* No other change was told of or measured\. What follows is what was weighed, not damage that was found\.\n/);
     expect(alone).toContain("No improvement is stated");
     expect(alone).not.toContain("per cent of the change described");
     for (const beside of [withFindings(told("changes", ["shaded", "stiff"])), withFindings(told("changes", ["shaded"]), told("colour-change", { direction: "none", deltaE: 6, uncertainty: 0 }, "photo"))]) {
@@ -182,6 +182,28 @@ describe("the condition report", () => {
       expect(beside).toContain("per cent of the change described may come back");
     }
     expect(withFindings(told("changes", ["stiff"]))).not.toContain("shading");
+  });
+  it.each([
+    ["shaded only", [told("changes", ["shaded"]), told("incidents", ["nothing"])], "no damage was told of or measured"],
+    ["nothing at all", [told("changes", ["none"]), told("incidents", ["nothing"])], "no damage was told of or measured"],
+    ["what was not answered", [], "what has changed was left open, and no damage was measured"],
+  ])("of %s states no share of a change and no chance of being beyond repair, and says why", (_, findings, why) => {
+    const text = withFindings(...findings);
+    expect(text).toContain(`Provisional, not inspected: whether it is beyond economic repair was not judged, for ${why}.`);
+    expect(text).toContain("No improvement is stated: ");
+    expect(text).toContain("What follows is what was weighed, not damage that was found.");
+    expect(text).not.toMatch(/change described|chance that it is beyond economic repair/);
+    expect(textOf(conditionReport({ ...REPORT, inspection: INSPECTION, assessment: { ...REPORT.assessment, findings } }))).toContain("Beyond economic repair, in the judgement of Ivo Castellane");
+  });
+  it("of a spill that has left nothing to see yet states the chance of being beyond repair, and no share of a change", () => {
+    const text = withFindings(told("changes", ["none"]), told("incidents", ["water"]));
+    expect(text).toContain("the chance that it is beyond economic repair is about 60 in 100");
+    expect(text).toContain("No improvement is stated: no change was told of or measured.");
+    expect(text).not.toContain("change described");
+  });
+  it("tells what new edges cost where cutting it down is considered, and only there", () => {
+    expect(textOf(conditionReport({ ...REPORT, isCutDownConsidered: true }))).toMatch(/New edges after cutting down\n€60 to €300/);
+    expect(textOf(conditionReport(REPORT))).not.toMatch(/New edges|cutting down/);
   });
   it("is signed by whoever made it out, who says that nobody has inspected the rug; by the inspector once somebody has", () => {
     const signed = (report: ConditionReport) => conditionReport(report).blocks.filter((b) => b.kind === "signature");

@@ -38,13 +38,15 @@ const DRAWN = { ...change("none"), what: "damaged-area", value: { cm2: 1200, unc
 const corner = { x: 0.2, y: 0.2 };
 const MARKS: ConditionReport["photos"][number]["marks"] = (["untouched", "affected", "edges", "damaged"] as const).map((what) => ({ what, outline: [corner, { x: 0.4, y: 0.2 }, { x: 0.3, y: 0.5 }] }));
 
+const toldOf = (what: string, value: string[]) => ({ what, value, strength: "told", from: "client", decibans: 0, staff: "Not for paper.", client: "Not for paper." }) as unknown as Assessment["findings"][number];
+
 export interface Judged { readonly name: string; readonly assessment: Assessment; readonly isInspected: boolean }
 const judged = (name: string, rest: Partial<Assessment>, isInspected: boolean): Judged =>
   ({ name, isInspected, assessment: { ...assessmentOf({ fibres: { viscose: 0.8, silk: 0.06 }, mechanisms: { "water-mark": 0.7, mould: 0.2 }, rest: { ...JUDGED, ...rest } }), modelVersion: OWN.model, asOf: "2026-11-27T09:00:00Z" } as Assessment });
 
 /** Rugs whose reports say everything that a report can say. `why` sentences are triage's own. */
 export const JUDGED_RUGS: readonly Judged[] = [
-  judged("a damp viscose rug", { methods: methods({ viscose: 0.8, silk: 0.1, other: 0.1 }, 0.5) }, true),
+  judged("a damp viscose rug", { methods: methods({ viscose: 0.8, silk: 0.1, other: 0.1 }, 0.5), findings: [toldOf("changes", ["shaded", "ring"])] }, true),
   judged("a sound wool rug, measured", { methods: methods({ wool: 1 }), findings: [...["none", "yellower-darker", "something-new"].map(change), DRAWN] }, false),
   judged("an antique of which little can be said", {
     methods: methods({ "hard-fibre": 1 }), improvement: null, worse: null, beyondRepair: null, lifeYears: null, money: null, mechanisms: [],
@@ -53,6 +55,8 @@ export const JUDGED_RUGS: readonly Judged[] = [
       lifeYears: "An antique gets no figure: how long it lasts hangs on how it is kept. A conservator can say more.",
     },
   }, false),
+  judged("a rug with a patch seen from one side", { findings: [toldOf("changes", ["shaded"])] }, false),
+  judged("a rug that nothing was told of", { findings: [] }, false),
 ];
 
 /** All four documents as a workshop in this locale makes them, each under a name. */
@@ -65,7 +69,7 @@ export function documentsIn(figures: Figures): { name: string; document: Printed
     figures, reference: OWN.reference, theirReference: OWN.theirs, client: OWN.client, rug, account: isInspected ? OWN.account : null, assessment, workshop: WORKSHOP,
     photos: [{ id: "p1", shows: words.table("photo.whole.ask"), takenOn: day("2026-11-27"), shape: { width: 800, height: 600 }, marks: MARKS }, { id: "p2", shows: words.table("photo.label.ask"), takenOn: null, marks: [] }],
     reports: isInspected ? [] : [{ by: OWN.laboratory, on: day("2026-11-20"), reference: OWN.labReference, part: "pile", found: words.table("fibre.viscose.name") }], madeBy: OWN.maker,
-    inspection: isInspected ? { by: OWN.inspector, on: day("2026-11-26"), found: OWN.found, isBeyondRepair: true } : null, today: day("2026-11-28"), judgedOn: day("2026-11-27"),
+    isCutDownConsidered: isInspected, inspection: isInspected ? { by: OWN.inspector, on: day("2026-11-26"), found: OWN.found, isBeyondRepair: true } : null, today: day("2026-11-28"), judgedOn: day("2026-11-27"),
   });
   const seller: SellerLetter = {
     locale, client: { name: OWN.client, address: OWN.street }, seller: { name: OWN.seller, address: OWN.street }, rug, bought: { on: "2024", price: null, invoice: "77" },
