@@ -2,6 +2,7 @@ import { answerInWords } from "./answer-words";
 import {
   CARE_COLUMNS, CARE_COLUMNS_OF, CAUTIONS, LEFT_AS_IT_IS, METHODS, VERDICT_LIMITS, CONSTRUCTIONS, type CareColumn, type CautionRow, type Construction, type MethodId, type Verdict,
 } from "./care";
+import { CARE_WORDS as OF_FIBRES, MAY_BE_FROM, type CareWords } from "./care-words";
 import { COLUMNS } from "./columns";
 import { mechanismName, type DamageId } from "./damage";
 import { DEPRECIATION_CLASS, HEAVY_WEAR, TABLES_END, USEFUL_LIVES, type DepreciationClass } from "./depreciation";
@@ -74,6 +75,11 @@ const methods: FactTable[] = [
     id: "cautions", part: "prospects", name: "What asks for more care", about: "What was found on the rug itself, and what it makes of a method from that chance on.",
     columns: [text("methods"), text("at most"), chance("from")], rows: placesIn(CAUTIONS, (_, r) => whenWords(r.when)), cells: (r) => [methodNames(r.methods), VERDICT_WORDS[r.atMost], r.from],
   }),
+  factTable<CareWords>({
+    id: "care-words", part: "prospects", name: "What some fibres ask for", about: "What is said of a method where each of these may be in the pile.",
+    columns: [text("where there may be"), text("what is said")], rows: placesIn(OF_FIBRES, (_, r) => METHODS[r.method].name), cells: (r) => [r.of.map((ids) => ids.map(fibreName).join(", ")).join("; "), r.say],
+  }),
+  factTable<number>({ id: "may-be", part: "prospects", name: "When a fibre may be in the pile", about: "From this chance of all that ask for the same care together.", columns: [chance("chance")], ...single(MAY_BE_FROM, { chance: "May be from" }) }),
   factTable({
     id: "left-as-it-is", part: "prospects", name: "What goes on by itself", about: "What leaving it as it is means, from that chance on.",
     columns: [text("what is said"), chance("from")], rows: placesIn(LEFT_AS_IT_IS, (_, r) => whenWords(r.when)), cells: (r) => [r.say, r.from], source: PRACTICE,

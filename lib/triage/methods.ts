@@ -1,6 +1,7 @@
 import {
   CARE_COLUMNS_OF, CAUTIONS, LEFT_AS_IT_IS, METHODS, METHOD_IDS, METHOD_SENTENCES, VERDICT_LIMITS, VERDICTS_STRICT_FIRST, type CareColumn, type MethodId, type Verdict,
 } from "../trade/care";
+import { CARE_WORDS, MAY_BE_FROM } from "../trade/care-words";
 import { FIBRE_IDS, fibreName, type FibreId } from "../trade/fibres";
 import type { Assessment } from "./assessment";
 import { constructionShares } from "./construction";
@@ -47,10 +48,15 @@ function likeliestForbidden(method: MethodId, fibres: Fibres): FibreId {
   return (banned.length > 0 ? banned : FIBRE_IDS).reduce((a, b) => (fibres[b] > fibres[a] ? b : a));
 }
 
+const mayBe = (fibres: Fibres) => (ids: readonly FibreId[]): boolean => ids.reduce((sum, f) => sum + fibres[f], 0) >= MAY_BE_FROM.chance;
+/** What is said for a verdict, with the care that fibres ask for which may be in the pile. */
+const inWords = (method: MethodId, verdict: "suitable" | "needs-testing-first", fibres: Fibres): string =>
+  CARE_WORDS.find((w) => w.method === method && w.verdict === verdict && w.of.every(mayBe(fibres)))?.say ?? METHODS[method][verdict === "suitable" ? "fine" : "test"];
+
 function whyOf(method: MethodId, verdict: Verdict, fibres: Fibres, forbidden: number): string {
   const row = METHODS[method];
-  if (verdict === "suitable") return METHOD_SENTENCES.suitable(row.fine);
-  if (verdict === "needs-testing-first") return METHOD_SENTENCES.test(row.test);
+  if (verdict === "suitable") return METHOD_SENTENCES.suitable(inWords(method, verdict, fibres));
+  if (verdict === "needs-testing-first") return METHOD_SENTENCES.test(inWords(method, verdict, fibres));
   if (method === "at-home") return METHOD_SENTENCES["ruled-out"](row.forbidden);
   return METHOD_SENTENCES["ruled-out-pile"](row.forbidden, fibreName(likeliestForbidden(method, fibres)), percent(forbidden));
 }

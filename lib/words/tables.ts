@@ -2,6 +2,7 @@ import { CUT_NAMES } from "../photo/cut-names";
 import { NOT_A_PHOTO, NOT_COMPARED, NOT_TAKEN, REMARKS } from "../photo/sentences";
 import { BENCH_TESTS, type BenchTestRow } from "../trade/bench-tests";
 import { CAUTIONS, LEFT_AS_IT_IS, METHOD_IDS, METHOD_SENTENCES, METHODS, type MethodId } from "../trade/care";
+import { CARE_WORDS } from "../trade/care-words";
 import { COMPARED, type Compared } from "../trade/compared";
 import { DAMAGE_IDS, mechanismName, type MechanismId } from "../trade/damage";
 import { FIBRES, type FibreId } from "../trade/fibres";
@@ -50,6 +51,7 @@ const ofTest = ([id, { name, told = name, readings }]: [string, BenchTestRow]): 
 const ofDocuments: Entry[] = [
   ...([...DAMAGE_IDS, "soil-only"] as const).map((id): Entry => [`mechanism.${id}`, mechanismName(id)]),
   ...METHOD_IDS.flatMap((id): Entry[] => [[`treatment.${id}`, METHODS[id].name], ...(["fine", "test", "forbidden"] as const).map((verdict): Entry => [`why.${id}.${verdict}`, METHODS[id][verdict]])]),
+  ...CARE_WORDS.map(({ say }, at): Entry => [`why.care.${at}`, say]),
   ...CAUTIONS.map(({ why }, at): Entry => [`why.caution.${at}`, why]), ...LEFT_AS_IT_IS.map(({ say }, at): Entry => [`why.left.${at}`, say]),
   ...Object.entries(METHOD_SENTENCES).map(([id, sentence]): Entry => [`why.sentence.${id}`, sentence("{why}", "{fibre}", "{chance}")]),
   ...Object.entries(NOT_STATED).map(([id, text]): Entry => [`not-stated.${id as keyof typeof NOT_STATED}`, text]),

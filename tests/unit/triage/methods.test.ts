@@ -47,6 +47,23 @@ describe("judgeMethods", () => {
     expect(verdict("immersion-wash", { polyester: 1 }, {}, (m) => (m === "backing-failure" ? 0.5 : 0))).toBe("ruled-out");
     expect(verdict("immersion-wash", { polyester: 1 }, {}, (m) => (m === "backing-failure" ? 0.49 : 0))).toBe("suitable");
   });
+  it.each<[string, Partial<Record<FibreId, number>>, RegExp, RegExp]>([
+    ["polypropylene", { polypropylene: 0.95, silk: 0.02, viscose: 0.03 }, /wets nothing\.$/, /silk|viscose|acet|beater/],
+    ["silk", { silk: 0.9, wool: 0.1 }, /wets nothing; gently on silk\.$/, /viscose|beater|acet/],
+    ["lyocell", { lyocell: 1 }, /wets nothing; without a beater on viscose and fibres like it\.$/, /silk|acet/],
+    ["silk with viscose", { "silk-viscose": 1 }, /gently on silk, and without a beater on viscose/, /acet/],
+  ])("says of %s the care that it asks for and none of another fibre’s", (_, fibres, care, others) => {
+    const judged = judgeMethods(told({}), belief(fibres), nothing);
+    expect(judged.find((m) => m.method === "dusting")?.why).toMatch(care);
+    for (const m of judged.filter((j) => j.verdict !== "ruled-out")) expect(m.why, m.method).not.toMatch(others);
+  });
+  it("says a care from .05 of the fibres that ask for it together: below, at", () => {
+    const dusting = (silk: number, blend: number) => judgeMethods(told({}), belief({ silk, "wool-silk": blend, wool: 1 - silk - blend }), nothing).find((m) => m.method === "dusting")?.why;
+    expect(dusting(0.02, 0.029)).not.toContain("silk");
+    expect(dusting(0.02, 0.03)).toContain("gently on silk");
+    const dry = (acetate: number) => judgeMethods(told({}), belief({ acetate, wool: 1 - acetate }), nothing).find((m) => m.method === "solvent-dry")?.why;
+    expect([dry(0.04), dry(0.05)].map((why) => why?.includes("acetone"))).toEqual([false, true]);
+  });
   it("says why for every method", () => {
     const judged = judgeMethods(told({}), belief({ wool: 0.7, viscose: 0.3 }), nothing);
     expect(judged.map((m) => m.method)).toEqual(METHOD_IDS);

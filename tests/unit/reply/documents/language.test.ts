@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { RIGHTS } from "../../../../lib/trade/rights";
 import { CAUTIONS, LEFT_AS_IT_IS, METHOD_IDS, METHOD_SENTENCES, METHODS } from "../../../../lib/trade/care";
+import { CARE_WORDS } from "../../../../lib/trade/care-words";
 import { NOT_STATED } from "../../../../lib/trade/not-stated";
 import { methodWhyIn, notStatedIn } from "../../../../lib/words/judged";
 import { wordsIn } from "../../../../lib/words/words";
@@ -46,6 +47,7 @@ describe("sentences an assessment holds in English", () => {
     for (const method of METHOD_IDS) {
       const { fine, test, forbidden } = METHODS[method];
       const sentences = [
+        ...CARE_WORDS.filter((w) => w.method === method).map((w) => METHOD_SENTENCES[w.verdict === "suitable" ? "suitable" : "test"](w.say)),
         METHOD_SENTENCES.suitable(fine), METHOD_SENTENCES.test(test), METHOD_SENTENCES["ruled-out"](forbidden), METHOD_SENTENCES["ruled-out-pile"](forbidden, "wool and silk", "45 %"),
         ...CAUTIONS.flatMap(({ why }) => [METHOD_SENTENCES.seen(why), METHOD_SENTENCES["ruled-out"](why)]), ...LEFT_AS_IT_IS.map(({ say }) => METHOD_SENTENCES["left-but"](say)), METHOD_SENTENCES.left(fine),
       ];
