@@ -116,7 +116,7 @@ function rugView(rug: Row["rugs"][number], { nameOf, currency }: { nameOf: (staf
     assessment,
     currencyNow: assessment?.money && assessment.money.currency !== currency ? currency : null,
     inspection: inspectionView(rug.inspections[0]),
-    offers: documentsOffered({ answers, assessment, hasPlan: planLack(rug.photos) === null }),
+    offers: documentsOffered({ assessment, hasPlan: planLack(rug.photos) === null }),
     planLack: planLack(rug.photos),
     measured: rug.photos.flatMap((p) => p.measurements).flatMap((m) => measurementView(m, nameOf)),
     tests: rug.benchTests.map((t) => benchTestView(t, assessment, nameOf)),

@@ -1,8 +1,8 @@
 import type { FibreId } from "../../trade/fibres";
-import type { RugAnswers } from "../../trade/questions";
 import type { Assessment } from "../../triage/assessment";
 import { wordsForChance } from "../../triage/words";
 import { cappedWord } from "../phrases";
+import { fieldsOf } from "./report-seen";
 
 export const DOCUMENT_KINDS = ["condition-report", "letter-to-seller", "care-card", "cut-down-plan"] as const;
 export type DocumentKind = (typeof DOCUMENT_KINDS)[number];
@@ -18,8 +18,13 @@ export const DOCUMENTS: Readonly<Record<DocumentKind, { readonly name: string; r
 const WITH_VISCOSE: readonly FibreId[] = ["viscose", "wool-viscose", "silk-viscose", "cotton-viscose"];
 /** A care card says "viscose" outright, so it is offered from this chance that there is some. *elicited* */
 const CARE_CARD_FROM = 0.5;
-/** Silk is in the name. “Silk look” names a shine, and asks no seller for proof. */
-const SOLD_WITH_SILK: readonly RugAnswers["sellerSaid"][] = ["silk", "wool-and-silk", "art-silk"];
+/** What a seller called it, or a label calls it, that has silk in its name. “Silk look” names a shine, and asks no seller for proof. */
+const CALLED_SILK: readonly unknown[] = ["silk", "wool-and-silk", "art-silk"];
+const LABEL_WITH_SILK: readonly unknown[] = ["silk", "wool-silk", "silk-viscose", "art-silk"];
+
+/** Whether there is something to ask the seller: the seller or a label spoke of silk. */
+const isWorthAsking = ({ findings }: Assessment): boolean =>
+  findings.some((f) => (f.what === "sellerSaid" && CALLED_SILK.includes(f.value)) || (f.what === "label" && LABEL_WITH_SILK.includes(fieldsOf(f)["says"])));
 
 /** The chance that there is any viscose in the pile, 0–1. */
 export const chanceOfViscose = ({ fibres }: Pick<Assessment, "fibres">): number => Math.min(1, fibres.filter((f) => WITH_VISCOSE.includes(f.fibre)).reduce((sum, f) => sum + f.probability, 0));
@@ -34,10 +39,10 @@ export function viscoseWord({ fibres }: Pick<Assessment, "fibres">): string {
 }
 
 /** What can be made for a rug: a report of everything that was judged, the letter where silk was spoken of, the card for such a pile, the plan where a way of cutting was chosen. */
-export function documentsOffered({ answers, assessment, hasPlan }: { answers: RugAnswers; assessment: Assessment | null; hasPlan: boolean }): DocumentKind[] {
+export function documentsOffered({ assessment, hasPlan }: { assessment: Assessment | null; hasPlan: boolean }): DocumentKind[] {
   if (!assessment) return [];
   const fits: Readonly<Record<DocumentKind, boolean>> = {
-    "condition-report": true, "letter-to-seller": SOLD_WITH_SILK.includes(answers.sellerSaid), "care-card": chanceOfViscose(assessment) >= CARE_CARD_FROM,
+    "condition-report": true, "letter-to-seller": isWorthAsking(assessment), "care-card": chanceOfViscose(assessment) >= CARE_CARD_FROM,
     "cut-down-plan": hasPlan,
   };
   return DOCUMENT_KINDS.filter((kind) => fits[kind]);

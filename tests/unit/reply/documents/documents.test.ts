@@ -5,10 +5,13 @@ import { viscoseCareCard } from "../../../../lib/reply/documents/care-card";
 import { conditionReport, type ConditionReport } from "../../../../lib/reply/documents/condition-report";
 import { cutDownPlan } from "../../../../lib/reply/documents/cut-down-plan";
 import { letterToSeller, type SellerLetter } from "../../../../lib/reply/documents/letter-to-seller";
-import { chanceOfViscose, viscoseWord } from "../../../../lib/reply/documents/offered";
+import { chanceOfViscose, documentsOffered, viscoseWord } from "../../../../lib/reply/documents/offered";
 import { composeDraft } from "../../../../lib/reply/draft";
 import { checkSentences, WORDS_AND_PHOTOS } from "../../../../lib/reply/promises/check";
 import { RIGHTS, type Jurisdiction } from "../../../../lib/trade/rights";
+import { assessAnswers } from "../../../../lib/enquiry/assess-answers";
+import type { RugAnswers } from "../../../../lib/trade/questions";
+import { DEFAULT_SETTINGS } from "../../../../lib/workshop/settings-schema";
 import type { Figures } from "../../../../lib/words/measures";
 import { anyInput } from "../any-input";
 import { wordsForChance } from "../../../../lib/triage/words";
@@ -81,6 +84,20 @@ describe("what was measured, in a condition report", () => {
 });
 
 describe("the letter to a seller", () => {
+  const offered = (answers: RugAnswers) => {
+    const [rug] = assessAnswers({ channel: "web", asOf: "2026-11-28T09:00:00Z", enquiry: {}, client: { name: "Ana Example", isTrade: false }, workshop: DEFAULT_SETTINGS, rugs: [{ answers, colours: [], photos: [], tests: [] }] }).rugs;
+    return documentsOffered({ assessment: rug!.assessment, hasPlan: false }).includes("letter-to-seller");
+  };
+  it.each<[string, RugAnswers]>([
+    ["the seller said silk", { sellerSaid: "silk" }], ["the seller said wool and silk", { sellerSaid: "wool-and-silk" }],
+    ["the seller said art silk, whatever the label says", { sellerSaid: "art-silk", labelText: "100% Lyocell" }], ["the seller’s own words were silk", { sellerSaid: "other", sellerWords: "hand-knotted silk" }],
+    ["the label says silk", { sellerSaid: "nothing", labelText: "SOIE 100 %" }], ["the label says art silk", { labelText: "Pile: art silk" }],
+  ])("is offered where %s", (_, answers) => expect(offered(answers)).toBe(true));
+  it.each<[string, RugAnswers]>([
+    ["it was to look like silk and no label says what it is", { sellerSaid: "silk-look" }], ["it was to look like silk and the label names its fibre", { sellerSaid: "silk-look", labelText: "100% polypropylene heat-set" }],
+    ["only the label speaks of a look of silk", { sellerSaid: "nothing", labelText: "Silk look, 100% polypropylene" }],
+    ["the seller said wool", { sellerSaid: "wool", labelText: "100% wool" }], ["the seller said viscose", { sellerSaid: "viscose" }], ["nothing was said", {}],
+  ])("is not offered where %s", (_, answers) => expect(offered(answers)).toBe(false));
   it("quotes what was said and what the label says", () => {
     expect(textOf(letterToSeller(SELLER))).toMatch(/described to me as “pure silk”[\s\S]*label on it reads “100 % viscose”/);
   });
