@@ -178,6 +178,30 @@ test("a name from right to left and a very long one stay inside the page", async
   }
 });
 
+test("on a phone, how it stands with the letter is always in sight, and the letter and what sends it are one press away", async ({ person }, info) => {
+  const page = await person({ storageState: owner, viewport: { width: 390, height: 844 } });
+  await calls(page, { name: "Emeric Holloway" });
+  const link = page.getByRole("link", { name: "To the letter" });
+  await expect(link).toHaveCount(1);
+  for (const heading of ["As told", "Documents", "Who wrote"]) {
+    await page.getByRole("heading", { name: heading, exact: true }).scrollIntoViewIfNeeded();
+    await expect(link).toBeInViewport({ ratio: 1 });
+    await expect(page.getByText("Drafted, not sent.")).toBeInViewport({ ratio: 1 });
+  }
+  // Read aloud and reached by key before the evidence.
+  expect(await link.evaluate((a) => a.compareDocumentPosition(document.querySelector("article")!) & Node.DOCUMENT_POSITION_FOLLOWING)).toBeTruthy();
+  await page.screenshot({ path: info.outputPath("evidence-390.png") });
+  await link.click();
+  await expect(page.getByText("Dear Emeric Holloway,")).toBeInViewport();
+  await expect(page.getByRole("button", { name: "Approve and send" })).toBeInViewport({ ratio: 1 });
+  await expect(link).not.toBeInViewport();
+  await page.screenshot({ path: info.outputPath("letter-390.png") });
+  await expectAccessible(page);
+  await page.setViewportSize({ width: 1280, height: 900 });
+  await expect(link).toBeHidden();
+  await page.screenshot({ path: info.outputPath("beside-1280.png") });
+});
+
 test("a trainee is told plainly that settings and people are not theirs", async ({ person }) => {
   const page = await person({ storageState: trainee });
   for (const room of ["settings", "people"]) {

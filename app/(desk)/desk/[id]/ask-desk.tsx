@@ -38,7 +38,7 @@ export function AskDesk({ view, begin, to, done, back, tell }: {
       <PromiseNotes found={promises.found}>
         <SendingReason value={promises.reason} most={REASON_CHARS.most} write={promises.write} error={missing} />
       </PromiseNotes>
-      <div className={`${css.bar} no-print`}>
+      <div className={`${css.bar} ${css.stays} no-print`}>
         <button type="button" className="button" onClick={send} disabled={isSending}>{isSending ? "One moment" : "Send the question"}</button>
         <button type="button" className="button quiet" onClick={back} disabled={isSending}>Back to the reply</button>
       </div>

@@ -16,6 +16,7 @@ import css from "./enquiry.module.css";
 import { Keeping } from "./keeping";
 import { LetterDesk } from "./letter-desk";
 import { Meanwhile } from "./meanwhile";
+import { letterInShort } from "./letter-in-short";
 import { Move } from "./move";
 import { SetAside } from "./set-aside";
 import { Since } from "./since";
@@ -55,7 +56,7 @@ export function Enquiry({ view, used, now, place, workshop, tomorrow, mailConfig
           <p className={css.sentence} dir="auto">{view.sentence}</p>
           <p className={css.why} dir="auto">{view.urgencyWhy}</p>
           <SetAside enquiryId={view.id} why={view.urgencyWhy} isOffered={view.may.setAside} />
-          <a className={`${css.jump} no-print`} href="#letter">To the letter</a>
+          <p className={`${css.jump} no-print`}><span>{letterInShort(view)}</span> <a className="button" href="#letter">To the letter</a></p>
           {view.rugs.map((rug) => (
             <RugEvidence key={rug.id} rug={rug} locale={place.locale} areaUnit={workshop.areaUnit} isOneOfSeveral={several} labels={LABELS} blur={view.may.blur ? `/desk/${view.id}/blur` : null} measureAt={`/desk/${view.id}/photos`}
               bench={<BenchTests enquiryId={view.id} rug={rug} open={openTests} mayRecord={view.may.test} as={several ? "h3" : "h2"} now={now} place={place} />}

@@ -7,6 +7,7 @@ import { DeskSheet } from "@/lib/ui/desk-sheet";
 import { Enclosed } from "@/lib/ui/enclosed";
 import { takeBack } from "./actions";
 import css from "./letter-desk.module.css";
+import { newestOfOurs } from "./letter-in-short";
 import { useOnceAt } from "./reply-desk";
 
 /** The newest letter of ours where nothing is being written: held, sent, or not sent and why. */
@@ -35,10 +36,6 @@ export function Gone({ view, to, when, children, tell }: {
     </>
   );
 }
-
-/** The newest letter a person wrote that was not taken back. */
-const newestOfOurs = (letters: LetterView[]): LetterView | undefined =>
-  letters.filter((l) => l.kind !== "acknowledgement" && l.state !== "taken_back").sort((a, b) => Date.parse(b.createdAt) - Date.parse(a.createdAt))[0];
 
 function Foot({ letter, when }: { letter: LetterView; when: string | undefined }) {
   return <><b>{letter.says}</b>{when && <> {when}</>}{letter.approvedBy && <small> Approved by <bdi>{letter.approvedBy}</bdi>.</small>}<Enclosed enclosures={letter.enclosures} /></>;

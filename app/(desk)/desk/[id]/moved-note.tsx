@@ -5,7 +5,8 @@ import type { DraftView } from "@/lib/enquiry/draft-types";
 import { takenIn } from "@/lib/reply/changes";
 import { standBy } from "./actions";
 import css from "./letter-desk.module.css";
-import { Moved, movedIn } from "./moved";
+import { Moved } from "./moved";
+import { movedIn } from "./moved-in";
 import type { Kept, Words } from "./use-draft";
 
 /** Where the assessment moved after somebody wrote: each new wording can be taken in, the letter begun anew, or left as it is. */

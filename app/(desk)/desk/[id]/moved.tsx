@@ -1,16 +1,7 @@
 import type { ReactNode } from "react";
-import { isOpen, type Change } from "@/lib/reply/changes";
-import type { DraftView } from "@/lib/enquiry/draft-types";
+import type { Change } from "@/lib/reply/changes";
 import css from "./moved.module.css";
-import type { Words } from "./use-draft";
-
-type Today = NonNullable<DraftView["today"]>;
-
-/** What a draft still says that the program would word otherwise by now. */
-export function movedIn({ subject, changes }: Today, words: Words): { subject: Today["subject"]; changes: Change[] } | null {
-  const open = { subject: subject?.was === words.subject ? subject : null, changes: changes.filter((c) => isOpen(c, words.text)) };
-  return open.subject || open.changes.length > 0 ? open : null;
-}
+import type { movedIn } from "./moved-in";
 
 /** Where the assessment moved after somebody wrote: what would read otherwise, then and now. `takeSubject` and `take` are absent where it may only be read. */
 export function Moved({ moved, take, takeSubject, children }: {

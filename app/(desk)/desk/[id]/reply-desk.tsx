@@ -85,12 +85,16 @@ export function ReplyDesk({ view, draft, to, tomorrow, children, tell, unkept }:
         {view.may.approve && <SendingReason value={promises.reason} most={REASON_CHARS.most} write={promises.write} error={errors["reason"] ?? null} />}
       </PromiseNotes>
       <noscript><p className="small">Writing and sending here need JavaScript.</p></noscript>
-      <div className={`${css.bar} no-print`}>
+      <div className={`${css.bar} ${css.stays} no-print`}>
         {view.may.approve && <button type="button" className="button" onClick={() => sendUnlessOpen(null)} disabled={isSending || theirs !== null}>{isSending ? "One moment" : "Approve and send"}</button>}
         {children}
-        {whole && <button type="button" className="button quiet" onClick={() => swap(whole)}>Begin from the whole letter</button>}
-        {back && <button type="button" className="button quiet" onClick={back}>Back to what stood here</button>}
       </div>
+      {(whole || back) && (
+        <div className={`${css.bar} no-print`}>
+          {whole && <button type="button" className="button quiet" onClick={() => swap(whole)}>Begin from the whole letter</button>}
+          {back && <button type="button" className="button quiet" onClick={back}>Back to what stood here</button>}
+        </div>
+      )}
       <Arrival view={view} kind="reply" words={words} to={to} enclosures={enclosed} tell={tell} />
       {view.may.approve && <SendAt first={tomorrow} error={errors["sendAt"] ?? null} isBusy={isSending || theirs !== null} send={sendUnlessOpen} />}
     </>

@@ -6,7 +6,8 @@ import type { EnquiryView } from "@/lib/enquiry/views";
 import { DeskSheet } from "@/lib/ui/desk-sheet";
 import { Enclosed } from "@/lib/ui/enclosed";
 import { second } from "./actions";
-import { Moved, movedIn } from "./moved";
+import { Moved } from "./moved";
+import { movedIn } from "./moved-in";
 import { enclosedOf } from "./enclosed-of";
 import css from "./letter-desk.module.css";
 
@@ -27,7 +28,7 @@ export function SecondDesk({ view, by, draft, to, change, tell }: {
       <p className={css.second}><bdi>{by}</bdi> approved this. {view.may.second ? "Read it, and send it if you would sign it." : "It waits for a second person."}</p>
       {moved && <Moved moved={moved}>{view.may.edit && <p>It is sent once somebody has taken this in, or left the letter as it is: “Change it”.</p>}</Moved>}
       <DeskSheet to={to} subject={draft.subject} text={draft.text} label="The letter that waits" foot={enclosedOf(view).length > 0 && <Enclosed enclosures={enclosedOf(view)} />} />
-      <div className={`${css.bar} no-print`}>
+      <div className={`${css.bar} ${css.stays} no-print`}>
         {view.may.second && !moved && <button type="button" className="button" disabled={isBusy} onClick={send}>{isBusy ? "One moment" : "Send it"}</button>}
         {view.may.edit && <button type="button" className="button quiet" disabled={isBusy} onClick={change}>Change it</button>}
       </div>
