@@ -47,9 +47,12 @@ function brokenAt(pdf: PDFKit.PDFDocument, text: string, { width, weight, size }
   let [from, filled] = [0, 0];
   for (const [start, end] of placesIn(text)) {
     const part = text.slice(start, end);
-    for (const [at, bit] of wide(part.trimEnd()) > width ? lettersOf(part, start) : [[start, part] as const]) {
-      if (at > from && filled + wide(bit.trimEnd()) > width) { lines.push([from, at]); [from, filled] = [at, 0]; }
-      filled += wide(bit);
+    const isParted = wide(part.trimEnd()) > width;
+    for (const [at, bit] of isParted ? lettersOf(part, start) : [[start, part] as const]) {
+      // Letters are measured together, as they are set: some stand further apart beside each other than alone.
+      const upTo = (letters: string) => (isParted ? wide(text.slice(from, at) + letters) : filled + wide(letters));
+      if (at > from && upTo(bit.trimEnd()) > width) { lines.push([from, at]); [from, filled] = [at, 0]; }
+      filled = upTo(bit);
     }
   }
   return [...lines, [from, text.length]];

@@ -6,6 +6,7 @@ import { afterAll, describe, expect, it } from "vitest";
 import { drawPdf } from "../../../lib/print/draw-pdf";
 import { boxedIn, runsOf } from "../../../lib/print/fonts";
 import { lineOf, runsRightToLeft } from "../../../lib/print/lines";
+import { MARGIN } from "../../../lib/print/pen";
 import type { Block, PrintedDocument } from "../../../lib/reply/documents/blocks";
 import { LOCALES } from "../../../lib/words/locales";
 import { allWordsOf, documentsIn } from "../reply/documents/made";
@@ -29,6 +30,8 @@ async function placesOf(...texts: string[]): Promise<{ word: string; left: numbe
   const found = run("pdftotext", "-bbox", await kept(documentOf(...texts)), "-").matchAll(/xMin="([\d.]+)" yMin="([\d.]+)" xMax="([\d.]+)" yMax="[\d.]+">(.*?)<\/word>/gu);
   return [...found].map(([, left, top, right, word]) => ({ word: (word ?? "").replace(/[\u202a-\u202e]/gu, ""), left: Number(left), right: Number(right), top: Number(top) }));
 }
+/** The width of A4, 210 mm, in points (ISO 216). */
+const A4_WIDTH = (210 / 25.4) * 72;
 const reversed = (word: string) => [...word].reverse().join("");
 
 describe("runsOf", () => {
@@ -94,6 +97,14 @@ describe.skipIf(!has("pdftotext") || !has("pdffonts") || !has("qpdf"))("drawPdf"
     const end = last.find((w) => ["סוף", reversed("סוף")].includes(w.word));
     expect(end?.left).toBe(Math.min(...last.map((w) => w.left)));
     expect(end?.left).toBeGreaterThan(62 + 100);
+  });
+  it.each(["V", "W", "Ta", "لا"])("parts a word wider than a line so that no letter of it stands beyond the margin: %s", async (letters) => {
+    const places = await placesOf(`a ${letters.repeat(200)} b`);
+    expect(places.length).toBeGreaterThan(3);
+    for (const { left, right } of places) {
+      expect(left).toBeGreaterThan(MARGIN - 1);
+      expect(right).toBeLessThan(A4_WIDTH - MARGIN + 1);
+    }
   });
   it("joins Arabic letters: three joined take less room than three apart", async () => {
     const wide = async (text: string) => { const at = (await placesOf(text)).filter((w) => w.word.includes("ب")); return Math.max(...at.map((w) => w.right)) - Math.min(...at.map((w) => w.left)); };
