@@ -51,15 +51,15 @@ export function conditionReport(r: ConditionReport): PrintedDocument {
     title: say("report.title", { reference: r.reference }), language: r.figures.locale, head: r.workshop,
     blocks: [
       paragraph([say("report.of", { rug: r.rug, client: r.client, day: r.today }), ...(r.theirReference ? [say("report.their-reference", { reference: r.theirReference })] : [])].join(" ")),
-      paragraph(r.inspection ? say("report.inspected", { by: r.inspection.by, day: r.inspection.on }) : say("report.provisional", { evidence: evidenceOf(r.assessment) })),
+      paragraph(r.inspection ? say("report.inspected", { by: r.inspection.by, day: r.inspection.on }) : say("report.provisional", { evidence: evidenceOf(r.assessment), shown: r.photos.length > 0 ? "yes" : "no" })),
       heading(say("report.told")),
-      paragraph(r.account ? say("report.quoted", { account: r.account }) : say("report.no-account")),
+      paragraph(r.account ? say("report.quoted", { account: r.account.replaceAll(/(?:\r?\n){3,}/gu, "\n\n") }) : say("report.no-account")),
       heading(say("report.seen")),
       ...seenBlocks(r, words),
       heading(say("report.fibres")),
       ...labelBlocks(r.assessment, words),
       ...r.reports.map(({ by, on, reference, part, found }) => paragraph(say("report.laboratory", { by, day: on, referenced: reference ? "yes" : "no", reference: reference ?? "", part, found }))),
-      fibreTable(r.assessment, words),
+      fibreTable(r, words),
       small(say("report.fibre-range")),
       heading(say("report.causes")),
       ...changeBlocks(r.assessment, words),
@@ -95,10 +95,10 @@ function labelBlocks({ findings }: Assessment, { say }: Words): Block[] {
 const evidenceOf = ({ findings }: Assessment): "laboratory" | "bench" | "told" => (["laboratory", "bench"] as const).find((strength) => findings.some((f) => f.strength === strength)) ?? "told";
 
 /** Each chance is its range alone: a limit of what words and photos can show puts the figure itself at the end of it, where it would read as the surer one. */
-function fibreTable(assessment: Assessment, words: Words): Block {
+function fibreTable({ assessment, photos }: ConditionReport, words: Words): Block {
   const { say } = words;
   return {
-    kind: "table", caption: say("report.fibre-caption", { evidence: evidenceOf(assessment) }), head: [say("report.fibre"), say("report.chance")],
+    kind: "table", caption: say("report.fibre-caption", { evidence: evidenceOf(assessment), shown: photos.length > 0 ? "yes" : "no" }), head: [say("report.fibre"), say("report.chance")],
     rows: assessment.fibres.filter((f) => f.probability >= NAMED_FROM).map((f) => [sentence(words.table(`fibre.${f.fibre}.name`)), rangeInHundred(f, words)]),
   };
 }

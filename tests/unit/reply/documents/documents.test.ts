@@ -161,6 +161,7 @@ const REPORT: ConditionReport = {
 const INSPECTION = { by: "Ivo Castellane", on: "27 November 2026", found: "The pile is distorted over a hand's breadth.", isBeyondRepair: true };
 
 describe("the condition report", () => {
+  const told = (what: string, value: unknown, strength = "told") => ({ what, value, strength, from: "client", decibans: 0, staff: "", client: "" }) as unknown as ConditionReport["assessment"]["findings"][number];
   it("is provisional without an inspection, and gives the verdict to a named person with one", () => {
     const without = textOf(conditionReport(REPORT));
     expect(without).toContain("Provisional, not inspected: this report goes by photos");
@@ -168,18 +169,30 @@ describe("the condition report", () => {
     expect(textOf(conditionReport({ ...REPORT, inspection: INSPECTION }))).toContain("Beyond economic repair, in the judgement of Ivo Castellane, who inspected it on 27 November 2026.");
     expect(textOf(conditionReport({ ...REPORT, inspection: { ...INSPECTION, isBeyondRepair: false } }))).toContain("Not beyond economic repair, in the judgement of Ivo Castellane");
   });
+  it("goes by photos where there are any, and says of none where there are none", () => {
+    const shown = textOf(conditionReport(REPORT));
+    expect(shown).toContain("this report goes by photos and by what we were told.");
+    expect(shown).toContain("Fibre of the pile, by words and photos");
+    const unseen = textOf(conditionReport({ ...REPORT, photos: [] }));
+    expect(unseen).toContain("Provisional, not inspected: this report goes by what we were told.");
+    expect(unseen).toContain("Fibre of the pile, by what we were told");
+    expect(unseen).not.toMatch(/by photos|and photos/);
+    const tested = { ...REPORT.assessment, findings: [told("wet-strength", "weak", "bench")] };
+    expect(textOf(conditionReport({ ...REPORT, photos: [], assessment: tested }))).toContain("this report goes by what we were told and by tests of a few fibres.");
+  });
+  it("closes up the empty lines of an account, and leaves its paragraphs", () =>
+    expect(textOf(conditionReport({ ...REPORT, account: "It fell.\r\n\r\n\r\n\r\nThen I rubbed.\n\nSorry." }))).toContain("“It fell.\n\nThen I rubbed.\n\nSorry.”"));
   it("says what the label reads and by whom, and where the price of a new one comes from", () => {
     const finding = (what: string, value: object | string, strength = "label-photo") => ({ what, value, strength, from: "client", decibans: 0, staff: "", client: "" }) as unknown as ConditionReport["assessment"]["findings"][number];
-    const told = (...findings: ReturnType<typeof finding>[]) => textOf(conditionReport({ ...REPORT, assessment: { ...REPORT.assessment, findings } }));
-    expect(told(finding("label", { says: "viscose", text: "100% VISCOSE\nMADE IN INDIA" }))).toContain("The label, as read in a photo, says “100% VISCOSE MADE IN INDIA”.");
-    expect(told(finding("label", { says: "viscose", text: "100% VISCOSE" }, "label-typed"))).toContain("The label, as it was written down for us, says “100% VISCOSE”.");
-    expect(told()).not.toContain("The label");
-    expect(told()).toMatch(/A new one is priced by what was paid for this one in a shop, where we were told/);
-    expect(told()).not.toContain("sold as silk");
-    expect(told(finding("sellerSaid", "silk"))).toContain("The owner says that it was sold as silk or with silk in it. A new one of the fibre that it probably is may cost much less than was paid.");
+    const read = (...findings: ReturnType<typeof finding>[]) => textOf(conditionReport({ ...REPORT, assessment: { ...REPORT.assessment, findings } }));
+    expect(read(finding("label", { says: "viscose", text: "100% VISCOSE\nMADE IN INDIA" }))).toContain("The label, as read in a photo, says “100% VISCOSE MADE IN INDIA”.");
+    expect(read(finding("label", { says: "viscose", text: "100% VISCOSE" }, "label-typed"))).toContain("The label, as it was written down for us, says “100% VISCOSE”.");
+    expect(read()).not.toContain("The label");
+    expect(read()).toMatch(/A new one is priced by what was paid for this one in a shop, where we were told/);
+    expect(read()).not.toContain("sold as silk");
+    expect(read(finding("sellerSaid", "silk"))).toContain("The owner says that it was sold as silk or with silk in it. A new one of the fibre that it probably is may cost much less than was paid.");
     expect(textOf(conditionReport({ ...REPORT, assessment: { ...assessmentOf({ fibres: { silk: 0.9 }, rest: { money: REPORT.assessment.money } }), findings: [finding("sellerSaid", "silk")] } }))).not.toContain("sold as silk");
   });
-  const told = (what: string, value: unknown, strength = "told") => ({ what, value, strength, from: "client", decibans: 0, staff: "", client: "" }) as unknown as ConditionReport["assessment"]["findings"][number];
   const withFindings = (...findings: ReturnType<typeof told>[]) => textOf(conditionReport({ ...REPORT, assessment: { ...REPORT.assessment, findings } }));
   it("names the laboratory, the day and the reference of a report, and what its sample was taken from", () => {
     const report = { by: "Fenwick Fibre Laboratory", on: "20 November 2026", reference: "FF-118", part: "pile", found: "82 % viscose, 18 % cotton" } as const;
