@@ -111,6 +111,10 @@ function agreedWordsBefore(label: Parameters<typeof agreedBefore>[0]): string | 
   return agreed && (agreed.corrected ?? agreed.text);
 }
 
+/** What was measured, without the sentence that the desk reads of it. */
+const asData = (result: Prisma.JsonValue): Prisma.JsonValue =>
+  (result !== null && typeof result === "object" && !Array.isArray(result) ? Object.fromEntries(Object.entries(result).filter(([field]) => field !== "says")) : result);
+
 async function plainly(row: Row, { names, lost, words, emergencyNumber }: { names: CopyNames; lost: ReadonlySet<string>; words: Words; emergencyNumber: string }) {
   const { client } = row;
   const { say } = words;
@@ -123,7 +127,7 @@ async function plainly(row: Row, { names, lost, words, emergencyNumber }: { name
       answers: r.answers.filter((a) => a.question !== WORDS_READ).map(({ question, value, from, at }) => ({ question, value, from: say(from === "client" ? "copy.you" : "copy.workshop"), at })),
       photos: r.photos.map((p) => ({
         file: lost.has(p.id) ? null : names.photo(p.id), kind: p.kind, originalName: p.originalName, takenAt: p.takenAt, exposure: p.exposure, width: p.width, height: p.height, measured: p.measured,
-        marked: p.measurements.map(({ kind, marks, result, at, withdrawnAt }) => ({ kind, marks, result, at, withdrawnAt })),
+        marked: p.measurements.map(({ kind, marks, result, at, withdrawnAt }) => ({ kind, marks, result: asData(result), at, withdrawnAt })),
         label: p.label && { read: p.label.text, corrected: p.label.corrected, state: p.label.state, agreedBefore: agreedWordsBefore(p.label) },
       })),
       judged: r.assessments.map((a) => ({ at: a.createdAt, model: a.modelVersion, result: retellAssessment(words, assessmentOf(a.result), emergencyNumber) })),

@@ -10,7 +10,7 @@ export const COPY = {
   "copy.workshop": "the workshop",
   "copy.document-numbered": "{name} {n}",
   "copy.head": "A copy of everything that {workshop} keeps about your enquiry {reference}, made on {day}.",
-  "copy.file-everything": "{file}: what you told us, what was found and what was done, in a form that other programs can read too (JSON). The names of its fields are English in every language; times are in UTC.",
+  "copy.file-everything": "{file}: what you told us, what was found and what was done, in a form that other programs can read too (JSON). What was found stands there in figures; what it means, our letters say. The names of its fields are English in every language; times are in UTC.",
   "copy.folder-letters": "{folder}: the letters that we sent, as they were sent. Links to your own page are left out: they are for you alone.",
   "copy.folder-photos": "{folder}: the photos, as we keep them.",
   "copy.folder-documents": "{folder}: printed documents that went with our letters.",

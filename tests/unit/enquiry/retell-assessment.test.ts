@@ -16,6 +16,11 @@ const RUGS: [RugAnswers, EnquiryAnswers][] = [
   [{ sellerSaid: "silk", incidents: ["insects"] }, {}],
 ];
 
+const textsIn = (value: unknown): string[] => {
+  if (typeof value === "string") return [value];
+  return value !== null && typeof value === "object" ? Object.values(value).flatMap(textsIn) : [];
+};
+
 describe("retellAssessment", () => {
   const marked = wordsIn("en-XA");
   it.each(RUGS)("says every sentence of the tables in the client's words: %o", (answers, enquiry) => {
@@ -27,11 +32,29 @@ describe("retellAssessment", () => {
     expect(firstAid === null).toBe(before.firstAid === null);
     if (firstAid) expect(firstAid.join()).toMatch(/911/);
   });
+  it.each(RUGS)("leaves no sentence outside the catalogue: what was found is data: %o", (answers, enquiry) => {
+    const told = retellAssessment(marked, judged(answers, enquiry), "911");
+    expect(told.findings.length).toBeGreaterThan(0);
+    expect(told.findings.every((f) => f.what !== "" && Number.isFinite(f.decibans))).toBe(true);
+    // The words of a label are the client's own.
+    const sentences = textsIn({ ...told, findings: told.findings.filter((f) => f.what !== "label") }).filter((text) => /\p{L}{2,} \p{L}{2,}/u.test(text));
+    expect(sentences.length).toBeGreaterThan(8);
+    expect(sentences.filter((text) => !text.startsWith("⟦"))).toEqual([]);
+    for (const f of told.findings) expect(Object.keys(f).sort()).toEqual(["decibans", "from", "strength", "value", "what"]);
+  });
+  it("keeps the words of a label and what they name, and which findings do not agree", () => {
+    const { findings, conflicts } = retellAssessment(marked, judged({ sellerSaid: "silk", labelText: "80% wool 30% viscose" }, {}), "911");
+    const label = findings.find((f) => f.what === "label")?.value;
+    expect(label).toMatchObject({ text: "80% wool 30% viscose" });
+    expect(label).not.toHaveProperty("doubts");
+    expect(conflicts.map((c) => [...c.between].sort())).toContainEqual(["label", "sellerSaid"]);
+  });
   it("leaves every figure as it is", () => {
     for (const [answers, enquiry] of RUGS) {
       const before = judged(answers, enquiry);
       const { fibres, improvement, lifeYears, money, mechanisms } = retellAssessment(marked, before, "911");
-      expect({ fibres, improvement, lifeYears, money, mechanisms }).toEqual({ fibres: before.fibres, improvement: before.improvement, lifeYears: before.lifeYears, money: before.money, mechanisms: before.mechanisms });
+      const figures = (rows: typeof fibres) => rows.map(({ fibre, probability, low, high }) => ({ fibre, probability, low, high }));
+      expect({ fibres: figures(fibres), improvement, lifeYears, money, mechanisms }).toEqual({ fibres: figures(before.fibres), improvement: before.improvement, lifeYears: before.lifeYears, money: before.money, mechanisms: before.mechanisms });
     }
   });
 });
