@@ -2,6 +2,7 @@ import { parse, TYPE, type MessageFormatElement } from "@formatjs/icu-messagefor
 import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
+import { SHIPPED } from "../../../lib/reply/library";
 import { EN } from "../../../lib/words/en/messages";
 import { OFFERED_LOCALES } from "../../../lib/words/locales";
 import { TABLES_EN } from "../../../lib/words/tables";
@@ -21,6 +22,9 @@ function sources(folder: string): string[] {
 const CODE = [...sources("app"), ...sources("lib")].join("\n");
 /** Keys made of parts, as `standing.${state}`: each becomes a pattern. */
 const FAMILIES = [...CODE.matchAll(/`([a-z-]+\.[^`$]*\$\{[^`]*)`/g)].map(([, key]) => new RegExp(`^${(key as string).replace(/[.]/g, "\\.").replace(/\$\{[^}]*\}/g, "[\\w-]+")}$`));
+
+/** Words that America spells otherwise than Britain, as it spells them. By hand. */
+const AMERICAN = /\b(?:un|dis)?(?:colors?|colored|coloring|gray(?:er|ish|ness)?|fibers?|mold(?:y|s)?|molding|centers?|meters? (?:long|wide|of)|catalogs?|judgment|favorite|neighbors?|odors?)\b/iu;
 
 /** The names a message leaves open, tags included. */
 function openNames(elements: readonly MessageFormatElement[]): string[] {
@@ -116,4 +120,15 @@ describe("wordsIn", () => {
     expect(told.filter(([, text]) => /\d\s*%/.test(text))).toEqual([]);
   });
   it("never marks the desk", () => expect(deskWords("en-XA").say("front.title")).toBe(EN["front.title"]));
+});
+
+describe("the spelling", () => {
+  const texts = [...Object.values(EN), ...TABLES_EN.values(), ...SHIPPED.map((row) => row.text)];
+  it("is one, as in Britain, on pages, in documents and in letters alike", () => {
+    expect(texts.filter((text) => /\bcolour/u.test(text)).length).toBeGreaterThan(10);
+    expect(texts.filter((text) => AMERICAN.test(text))).toEqual([]);
+  });
+  it("sees a word that is spelled otherwise", () => {
+    for (const word of ["The color ran.", "gray", "Fibers", "moldy"]) expect(AMERICAN.test(word), word).toBe(true);
+  });
 });

@@ -47,7 +47,7 @@ export function SettingsForm({ title, values, usualEmergency, rates }: { title: 
         <legend>Where you are</legend>
         <SelectField name="jurisdiction" label="Whose general rules the law texts describe" hint="In general terms only: local law decides." options={JURISDICTIONS} />
         <div className={css.pair}>
-          <SelectField name="locale" label="Language of clients" hint="And how dates and amounts are written." options={OFFERED_LOCALES.map((id) => ({ id, label: LOCALE_NAMES[id] }))} />
+          <SelectField name="locale" label="Language of clients" hint="And how dates and amounts are written. The words are spelled as in Britain." options={OFFERED_LOCALES.map((id) => ({ id, label: LOCALE_NAMES[id] }))} />
           <SelectField name="areaUnit" label="Sizes and areas" hint="In pages and letters. Clients may give either." options={UNITS} />
         </div>
         <TextField name="timeZone" label="Time zone" hint="Such as Europe/Dublin." />
