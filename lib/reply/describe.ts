@@ -50,12 +50,15 @@ function labelWords(answers: RugAnswers): string | null {
   return answers.labelFound === "none" ? "no label" : null;
 }
 
+/** Whether no question was answered; words of one's own answer none. */
+const isUnanswered = ({ story: _, ...answers }: RugAnswers, enquiry: EnquiryAnswers): boolean => Object.values({ ...answers, ...enquiry }).every((a) => a === undefined);
+
 /** What it is, in at most 110 characters: "Label 100 % viscose, sold as silk. Paler, stiff." */
 export function sentenceOf({ answers, enquiry }: { answers: RugAnswers; enquiry: EnquiryAnswers }): string {
   const sold = soldAsWords(answers);
   const known = [labelWords(answers), sold && `sold as ${sold}`].filter((w) => w !== null);
   const wet = enquiry.wetNow === "wet" ? ["wet now"] : enquiry.wetNow === "damp" ? ["still damp"] : [];
   const parts = [known, [...wet, ...changeWords(answers).slice(0, 3)]].filter((p) => p.length > 0).map((p) => `${capital(p.join(", "))}.`);
-  if (parts.length === 0) return "Nothing was answered about it yet.";
+  if (parts.length === 0) return isUnanswered(answers, enquiry) ? "Nothing was answered about it yet." : "Neither its label, nor what it was sold as, nor a change in it is known.";
   return parts.reduce((said, part) => (`${said} ${part}`.length <= MAX_SENTENCE_CHARS ? `${said} ${part}` : said));
 }

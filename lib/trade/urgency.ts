@@ -42,6 +42,7 @@ export const URGENCY: readonly UrgencyRow[] = [
   { level: "a-week", all: ["spilt:yes", "since:week"], why: "The mark is a few days old and may not have set.", ...practice },
   { level: "a-week", all: ["fresh-wash:yes"], why: "It was cleaned a short while ago; what that left behind is easier to see to while it is new.", ...practice },
   { level: "a-week", all: ["spilt:yes"], unanswered: ["since"], why: "Something got on it and nobody has said when: it may still be fresh.", how: "elicited", source: "Elicited for this project: a mark of unknown age is treated as a recent one until it is asked" },
+  { level: "can-wait", unanswered: ["wetNow"], why: "Nobody has said whether it is wet; nothing else in it is lost by waiting.", how: "elicited", source: "Elicited for this project: what nobody was asked is not said to be well" },
   { level: "can-wait", why: "Nothing is lost by waiting.", ...practice },
 ];
 

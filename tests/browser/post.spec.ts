@@ -147,7 +147,7 @@ test("A letter about a flood comes first, and whoever has read it puts it in its
   await done.press("Enter");
   await expect(page.getByText("Put in its place in the queue.")).toBeFocused();
   await expect(done).toBeHidden();
-  await expect(page.getByText("Nothing is lost by waiting.")).toBeVisible();
+  await expect(page.getByText("Nobody has said whether it is wet; nothing else in it is lost by waiting.")).toBeVisible();
   await page.goto(`${desk.url}/desk`);
   await expect(page.getByRole("heading", { name: "Loses by the hour" })).toHaveCount(0);
 });

@@ -214,7 +214,7 @@ export function byMail(): void {
       expect((await viewOf(id)).may.setAside).toBe(true);
       const all = await Promise.all(Array.from({ length: 5 }, () => setWordsAside(pia, { enquiryId: id, why }, later(1))));
       expect(all.filter((r) => r.ok)).toHaveLength(1);
-      expect(await row(id)).toEqual({ urgency: "can_wait", urgencyWhy: "Nothing is lost by waiting." });
+      expect(await row(id)).toEqual({ urgency: "can_wait", urgencyWhy: "Nobody has said whether it is wet; nothing else in it is lost by waiting." });
       const view = await viewOf(id);
       expect([view.draft?.number, view.draft?.text.includes("do this first")]).toEqual([2, false]);
       expect([view.may.setAside, view.history.filter((h) => h.what.startsWith("read what the client wrote")).length]).toEqual([false, 1]);

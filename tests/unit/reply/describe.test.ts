@@ -54,6 +54,14 @@ describe("sentenceOf", () => {
   });
   it("says first what is wet", () => expect(sentenceOf({ answers: { changes: ["ring"] }, enquiry: { wetNow: "wet" } })).toBe("Wet now, a ring."));
   it("says that nothing was answered, though photos may tell something", () => expect(sentenceOf({ answers: {}, enquiry: {} })).toBe("Nothing was answered about it yet."));
+  it("says so of words of their own alone too, and not of somebody who has answered something", () => {
+    expect(sentenceOf({ answers: { story: "It has faded." }, enquiry: {} })).toBe("Nothing was answered about it yet.");
+    const known = "Neither its label, nor what it was sold as, nor a change in it is known.";
+    expect(sentenceOf({ answers: { incidents: ["spill"] }, enquiry: {} })).toBe(known);
+    expect(sentenceOf({ answers: {}, enquiry: { wetNow: "no" } })).toBe(known);
+    expect(sentenceOf({ answers: { labelFound: "unsure" as never, widthCm: 170 }, enquiry: {} })).toBe(known);
+    expect(known.length).toBeLessThanOrEqual(MAX_SENTENCE_CHARS);
+  });
   it("has room for 110 characters, whatever was answered", () => {
     const some = (q: "changes" | "sellerSaid") => fc.constantFrom(...Object.keys(QUESTIONS[q].answers));
     fc.assert(fc.property(fc.string({ maxLength: 2000 }), fc.uniqueArray(some("changes"), { maxLength: 9 }), some("sellerSaid"), (labelText, changes, sellerSaid) => {

@@ -34,6 +34,11 @@ describe("judgeUrgency", () => {
   it("gives likely fresh urine two days: below, at", () => expect([level({}, { "urine-fresh": 0.49 }), level({}, { "urine-fresh": 0.5 })]).toEqual(["can-wait", "two-days"]));
   it("gives likely mould two days", () => expect(level({}, { mould: 0.5 })).toBe("two-days"));
   it("does not go by how angry the message is", () => expect(level({ matters: ["claim"], reason: "mis-sold", story: "This is an outrage" })).toBe("can-wait"));
+  it("says that nothing is lost by waiting only where somebody has said that it is dry", () => {
+    const why = (answers: Record<string, Finding["value"]>) => judgeUrgency(told(answers), () => 0).why;
+    expect(why({ incidents: ["sun"], wetNow: "no" })).toBe("Nothing is lost by waiting.");
+    for (const unknown of [{}, { incidents: ["sun"] }, { reason: "what-is-it" }]) expect(why(unknown)).toBe("Nobody has said whether it is wet; nothing else in it is lost by waiting.");
+  });
   it("says why in a sentence in every row", () => { for (const r of URGENCY) expect(r.why).toMatch(/^[A-Z].{20,}\.$/); });
 });
 
