@@ -10,6 +10,9 @@ export interface Contact { name: string; email: string | null; telephone: string
 /** Contact details as one text that a form carries along, to tell whether somebody changed them meanwhile. */
 export const asSeen = ({ name, email, telephone }: Contact): string => JSON.stringify([name, email, telephone]);
 
+/** Whether two addresses are one, as far as links and letters go. */
+export const isSameAddress = (a: string | null, b: string | null): boolean => a?.toLowerCase() === b?.toLowerCase();
+
 const filled = z.pipe(z.string().check(z.trim()), z.transform((typed) => typed || undefined));
 const orNull = z.transform((value: string | undefined) => value ?? null);
 

@@ -5,7 +5,7 @@ import { acknowledgeAgain } from "./acknowledge-again";
 import { audit } from "./audit";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
-import { asSeen, clientSchema, type Contact } from "./client-schema";
+import { asSeen, clientSchema, isSameAddress, type Contact } from "./client-schema";
 import { enquiriesOfAddress } from "./enquiries-of-address";
 import { beginFreshDraft } from "./fresh-draft";
 import { inOneStep } from "./one-step";
@@ -36,8 +36,6 @@ export interface Corrected extends Done {
   /** References of other clients' enquiries that have the old address still. */
   others: string[];
 }
-
-const isSameAddress = (a: string | null, b: string | null): boolean => a?.toLowerCase() === b?.toLowerCase();
 
 /**
  * Corrects how a client is reached, for all enquiries of that client. Letters that no server has taken go to the new address; one of

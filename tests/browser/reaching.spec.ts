@@ -46,9 +46,9 @@ test("I correct a mistyped address and the letter goes to the new one", async ({
   await expect(page.getByRole("heading", form)).toBeVisible();
   const address = page.getByLabel("E-mail address");
   await expect(address).toHaveValue(wrong);
+  await address.fill("ottilie@");
   // No server took a letter there, so nobody is known to have a link.
   await expect(page.getByRole("checkbox", { name: /is not theirs/ })).not.toBeChecked();
-  await address.fill("ottilie@");
   await page.getByRole("button", { name: "Keep this" }).click();
   await expect(page.getByRole("alert", { name: "Please look at this once more" })).toContainText("Write an e-mail address like name@example.org.");
   await expect(address).toHaveValue("ottilie@");
@@ -87,8 +87,12 @@ test("Two of us correct the same client, and what the second typed is neither lo
   await expect.poll(() => linkSentTo(desk, "dagny@example.org")).toContain("/e/");
   for (const page of [one, other]) await page.goto(`${at}/client`);
   // A letter was taken at this address, so the links that went there end unless somebody knows better.
-  await expect(one.getByRole("checkbox", { name: /is not theirs/ })).toBeChecked();
+  const isNotTheirs = one.getByRole("checkbox", { name: /is not theirs/ });
+  await one.getByLabel("Telephone").fill("01632 960 111");
+  await expect(isNotTheirs, "the address stays").toBeHidden();
+  await one.getByLabel("Telephone").fill("");
   await one.getByLabel("E-mail address").fill("dagny.ferris@example.org");
+  await expect(isNotTheirs).toBeChecked();
   await one.getByRole("button", { name: "Keep this" }).click();
   await expect(one.getByRole("status").filter({ hasText: "The links sent before open nothing any more." })).toBeVisible();
   await other.getByLabel("Telephone").fill("01632 960 112");

@@ -1,5 +1,6 @@
 import Link from "next/link";
 import { notFound } from "next/navigation";
+import styles from "@/app/error.module.css";
 import type { Refusal } from "@/lib/enquiry/caller";
 
 /** A page that may not be shown to this person: says why. What is not there is not found. */
@@ -8,7 +9,7 @@ export function Refused({ refusal }: { refusal: Refusal }) {
   return (
     <>
       <h1>Not for you</h1>
-      <p>{refusal.say}</p>
+      <p className={styles.said}>{refusal.say}</p>
       <p><Link href="/desk">Back to this morning</Link></p>
     </>
   );

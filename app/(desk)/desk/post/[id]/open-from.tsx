@@ -10,12 +10,12 @@ import { PAGE_TITLE } from "../words";
 export function OpenFrom({ postId, isFirst }: { postId: string; isFirst: boolean }) {
   return (
     <CheckedForm schema={reachableSchema} action={openFrom} values={{}} title={PAGE_TITLE}>
-      <div className={css.form}>
+      <div className={css.sender}>
         <input type="hidden" name="postId" value={postId} />
         <TextField name="name" label="Name" autoComplete="off" />
         <TextField name="email" label="E-mail address" type="email" inputMode="email" autoComplete="off" hint="Empty where there is none: letters then wait here, to be read out." />
         <TextField name="telephone" label="Telephone" type="tel" inputMode="tel" autoComplete="off" />
-        <button className={isFirst ? "button" : "button quiet"}>Open an enquiry with it</button>
+        <div><button className={isFirst ? "button" : "button quiet"}>Open an enquiry with it</button></div>
       </div>
     </CheckedForm>
   );

@@ -40,8 +40,8 @@ export function Sort({ postId, state, opens, isAnswered, suggested }: { postId: 
       {opens !== "not" && (
         <section>
           <h2>A new enquiry</h2>
-          <p>Its words and photos become an enquiry{isAnswered ? ", and its sender is told that it has come" : ". A machine wrote it, so its sender is told nothing"}.</p>
-          {opens === "with-sender" ? <><p>It names no sender. Write down who sent it, as its words or a call tell you: an address or a number is needed.</p><OpenFrom postId={postId} isFirst={!isKnown} /></>
+          <p>{becomes(opens, isAnswered)}</p>
+          {opens === "with-sender" ? <OpenFrom postId={postId} isFirst={!isKnown} />
             : <button type="button" className={isKnown ? "button quiet" : "button"} disabled={isBusy} onClick={() => run(() => open(postId), toEnquiry)}>Open an enquiry with it</button>}
         </section>
       )}
@@ -54,6 +54,13 @@ export function Sort({ postId, state, opens, isAnswered, suggested }: { postId: 
       {outcome}
     </div>
   );
+}
+
+/** What becomes of a message and its sender where an enquiry is opened with it. */
+function becomes(opens: Opens, isAnswered: boolean): string {
+  if (!isAnswered) return "Its words and photos become an enquiry. A machine wrote it, so its sender is told nothing.";
+  if (opens === "at-once") return "Its words and photos become an enquiry, and its sender is told that it has come.";
+  return "Its words and photos become an enquiry. Write down who sent it, as its words or a call tell you; at an e-mail address they are told that it has come.";
 }
 
 const OTHER = "other";
