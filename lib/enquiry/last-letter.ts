@@ -16,6 +16,7 @@ export interface LastLetter {
 
 /** A letter that told the client what we think, and that neither was taken back nor came back. */
 const TOLD = { kind: "reply", automatic: false, state: { notIn: ["taken_back", "failed"] } } satisfies Prisma.LetterWhereInput;
+const addedSchema = z.object({ photoId: z.string() });
 const approvedSchema = z.object({ letterId: z.string(), number: z.number() });
 
 /** The newest letter with an answer that the client has or will have; null where there is none, or where nobody knows what it was written from. */
@@ -38,13 +39,15 @@ export async function writtenFrom(db: Db | Tx, enquiryId: string, number: number
 /** What the client wrote and sent since an instant, and what was tested. */
 export interface CameSince extends Came { messages: { at: Date; text: string }[] }
 
-/** What came from then on. */
+/** What came from then on; a photo that the workshop added itself did not come. */
 export async function cameSince(db: Db | Tx, enquiryId: string, from: Date): Promise<CameSince> {
-  const [answers, photos, tests] = await Promise.all([
+  const [answers, photos, ours, tests] = await Promise.all([
     db.answer.findMany({ where: { rug: { enquiryId }, from: "client", at: { gte: from } }, orderBy: OLDEST_FIRST.at }),
-    db.photo.count({ where: { rug: { enquiryId }, createdAt: { gte: from } } }),
+    db.photo.findMany({ where: { rug: { enquiryId }, createdAt: { gte: from } }, select: { id: true } }),
+    db.audit.findMany({ where: { enquiryId, at: { gte: from }, action: "photo-added", actorKind: "staff" }, select: { detail: true } }),
     db.benchTest.count({ where: { rug: { enquiryId }, at: { gte: from }, withdrawnAt: null } }),
   ]);
   const messages = messagesOf(answers);
-  return { messages, message: messages.length > 0, answers: answers.some((a) => a.question !== MESSAGE), photos, tested: tests > 0 };
+  const addedByUs = new Set(ours.map((a) => addedSchema.safeParse(a.detail).data?.photoId));
+  return { messages, message: messages.length > 0, answers: answers.some((a) => a.question !== MESSAGE), photos: photos.filter((p) => !addedByUs.has(p.id)).length, tested: tests > 0 };
 }

@@ -34,7 +34,7 @@ export const FACT_VALUES: Readonly<Record<WordFact, readonly FactValue[]>> = {
     improvement: "an improvement", "clean-price": "a price for cleaning", "cut-down-price": "a price for cutting down", "replace-price": "the price of a new one", "sent-photos": "photos of theirs that can be judged by", photos: "photos to ask for",
     questions: "questions to ask", "one-ask": "one thing that would tell most", "lone-ask": "one thing to ask for and no more", "first-aid": "first aid", "said-wet": "water in the client’s own words, not asked about yet", "said-flood": "flood or waste water in them", referral: "somebody to send it to", telephone: "the workshop’s telephone", name: "the client’s name",
     "costs-more": "a price for cleaning as high as the rug may be worth", "price-against-silk": "a price paid that speaks against silk", "wet-unknown": "nobody has said whether it is wet",
-    came: "something from the client since our last letter", tested: "a test or a report since our last letter",
+    came: "something from the client since our last letter", tested: "a test or a report since our last letter", changed: "something in our last letter that reads otherwise today", gone: "something in our last letter that no longer holds", "only-more": "more than in our last letter, all of which still holds",
     "doubtful-worth": "doubt that it is worth saving", "little-hope": "little improvement to hope for",
   }),
 };

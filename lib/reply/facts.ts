@@ -17,6 +17,11 @@ export interface RugForDraft {
   /** First aid that the client's own words call for, which nobody has asked about yet; none where it was answered. */
   wetByWords?: LetterSign["firstAid"] | null;
 }
+/** What a letter judges: the fibre, how far it comes back, whether it is worth it, what happened, how it is cleaned, what could be done instead, the years, the price. */
+export type TopicId = "fibre" | "outlook" | "worth" | "cause" | "care" | "repair" | "life" | "price";
+/** What our last letter said that reads otherwise today, and what of it no longer holds with nothing in its place. */
+export interface Moved { readonly changed: readonly TopicId[]; readonly gone: readonly TopicId[] }
+
 /** What came since a letter of ours. */
 export interface Came {
   /** The client wrote, by mail or on their own page. */
@@ -27,6 +32,8 @@ export interface Came {
   photos: number;
   /** A bench test or a report was recorded. */
   tested: boolean;
+  /** Absent until the two letters were held against each other. */
+  moved?: Moved;
 }
 export interface FactsInput {
   rug: RugForDraft;
@@ -126,6 +133,7 @@ function given({ rug, hasTelephone, hasName, came }: FactsInput): string[] {
     "costs-more": costsMore(a), "price-against-silk": speaksAgainstSilk(a), "wet-unknown": isWetUnknown(a) && !a.firstAid && !wetByWords,
     referral: a.advice.referTo, telephone: hasTelephone, name: hasName,
     came: came && (came.message || came.answers || came.photos > 0), tested: came?.tested,
+    changed: came?.moved?.changed.length, gone: came?.moved?.gone.length, "only-more": came?.moved && came.moved.changed.length + came.moved.gone.length === 0,
     "doubtful-worth": (a.beyondRepair ?? 0) >= WORTH_SAYING, "little-hope": a.improvement !== null && a.improvement.high < LITTLE_PERCENT,
   };
   return Object.entries(has).filter(([, value]) => Boolean(value)).map(([name]) => name);

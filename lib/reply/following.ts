@@ -1,7 +1,8 @@
 import { isTold, type Told } from "./changes";
 import { partedBy, type ComposedDraft } from "./draft";
-import type { Came } from "./facts";
+import type { Came, Moved } from "./facts";
 import { mostWords, shortened } from "./length";
+import { isSameJudgement, movedSince, placesOf, TOPICS } from "./moved";
 import { ANSWER_HERE } from "./open-places";
 import type { PlaceId } from "./paragraphs/row";
 import { blocks, piecesOf, type DraftInput, type Piece } from "./pieces";
@@ -19,16 +20,21 @@ const NO_ANSWER: readonly PlaceId[] = ["heading", "asks"];
 /** Before these stands the answer that a person writes. */
 const ENDS: readonly PlaceId[] = ["next-step", "visit", "closing", "signature"];
 
+type AllMoved = ReturnType<typeof movedSince>;
+/** It speaks of what the letter replaces: that stands whole, and no length takes it out. */
+const isReplaced = (p: Piece, moved: AllMoved): boolean => moved.some(({ rug, topic, how }) => how === "changed" && rug === p.rug && placesOf(topic).includes(p.place.id));
+
 /** Which pieces stand in a letter to somebody who was told all the others. */
-function standingOf(pieces: readonly Piece[], isNew: (piece: Piece) => boolean): Piece[] {
-  const changed = pieces.filter((p) => isNew(p) && !ALWAYS.includes(p.place.id) && !p.place.follows);
+function standingOf(pieces: readonly Piece[], isNew: (piece: Piece) => boolean, moved: AllMoved): Piece[] {
+  const isGone = (rug: number | null) => moved.some((m) => m.how === "gone" && m.rug === rug);
+  const changed = pieces.filter((p) => (isNew(p) || isReplaced(p, moved)) && !ALWAYS.includes(p.place.id) && !p.place.follows);
   const isChanged = (rug: number | null, places: readonly PlaceId[]) => changed.some((p) => p.rug === rug && places.includes(p.place.id));
   const stands = (p: Piece): boolean =>
     ALWAYS.includes(p.place.id) || changed.includes(p)
-    || (ANSWER.includes(p.place.id) && isChanged(p.rug, JUDGES)) || (BREATH.includes(p.place.id) && isChanged(p.rug, BREATH));
+    || (ANSWER.includes(p.place.id) && (isChanged(p.rug, JUDGES) || isGone(p.rug))) || (BREATH.includes(p.place.id) && isChanged(p.rug, BREATH));
   const isOfRug = (p: Piece) => p.place.of === "rug" && p.place.id !== "heading";
   return pieces.filter((p) => {
-    if (p.place.id === "since") return changed.some((c) => isOfRug(c) && !NO_ANSWER.includes(c.place.id));
+    if (p.place.id === "since") return moved.length > 0 || changed.some((c) => isOfRug(c) && !NO_ANSWER.includes(c.place.id));
     if (p.place.id === "heading") return pieces.some((o) => o.rug === p.rug && isOfRug(o) && stands(o));
     return stands(p);
   });
@@ -39,13 +45,18 @@ const joined = (pieces: readonly Piece[], standing: readonly Piece[]): Piece[] =
   standing.map((p) => ({ ...p, joins: p.joins && standing.includes(pieces[pieces.indexOf(p) - 1] as Piece) }));
 
 /**
- * The letter that follows one that was sent: thanks for what came, what changed in the assessment since, a place for the
+ * The letter that follows one that was sent: thanks for what came, what of the last letter no longer holds, what we think now, a place for the
  * answer that only a person can write, and the closing. The same input gives the same letter.
  * @throws Error where there is no rug to write about.
  */
 export function composeFollowing(input: DraftInput, { told, came }: { told: Told; came: Came }): ComposedDraft {
-  const { subject, pieces, readsToday } = piecesOf(input, came);
-  const standing = shortened(standingOf(pieces, (p) => !isTold(p.used, told, readsToday)), mostWords(input.assessments.length));
+  const isNew = (p: Piece) => !isTold(p.used, told, readsToday) && !isSameJudgement(p, told);
+  const { readsToday, pieces: unmoved } = piecesOf(input, came);
+  const moved = movedSince(unmoved, told, isNew);
+  const of = (how: keyof Moved) => TOPICS.map(({ id }) => id).filter((id) => moved.some((m) => m.how === how && m.topic === id));
+  const { subject, pieces: all } = piecesOf(input, { ...came, moved: { changed: of("changed"), gone: of("gone") } });
+  const pieces = all.map((p) => (isReplaced(p, moved) ? { ...p, spare: null } : p));
+  const standing = shortened(standingOf(pieces, isNew, moved), mostWords(input.assessments.length));
   const lines = joined(pieces, standing);
   const at = lines.findIndex((p) => ENDS.includes(p.place.id));
   const end = at < 0 ? lines.length : at;

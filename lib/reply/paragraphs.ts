@@ -19,7 +19,7 @@ export const PLACES: readonly Place[] = [
   { id: "first-aid", name: "First aid", of: "letter", take: 1, joins: false },
   { id: "thanks", name: "Thanks, in a letter that follows", of: "letter", take: 1, joins: false, follows: true },
   { id: "trade-call", name: "To another cleaner", of: "letter", take: 1, joins: false },
-  { id: "since", name: "That something changed, in a letter that follows", of: "letter", take: 1, joins: true, follows: true },
+  { id: "since", name: "What changed, in a letter that follows", of: "letter", take: 3, joins: true, follows: true },
   { id: "heading", name: "Heading of one of several rugs", of: "rug", take: 1, joins: false },
   { id: "fibre", name: "What it is, and how sure", of: "rug", take: 1, joins: false },
   { id: "worth", name: "Whether saving it is worth it", of: "rug", take: 1, joins: true, when: ALLOWED_TO_TOUCH },

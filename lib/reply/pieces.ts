@@ -35,7 +35,11 @@ export interface SaidParagraph {
   stands: boolean;
 }
 /** `joins`: it stands in the block of the piece before it. `spare`: 1 goes first where a letter grows too long; null stays. */
-export interface Piece { text: string; joins: boolean; spare: number | null; place: Place; rug: number | null; used: Omit<SaidParagraph, "stands"> }
+export interface Piece {
+  text: string; joins: boolean; spare: number | null; place: Place; rug: number | null; used: Omit<SaidParagraph, "stands">;
+  /** What it says before and after what it goes by; null where it names nothing that it goes by. */
+  besideEvidence: { before: string; after: string } | null;
+}
 
 interface Subject { facts: Facts; slots: Slots; assessment: Assessment; words: Words; rug: number | null }
 
@@ -66,9 +70,13 @@ function piecesAt(place: Place, subject: Subject, library: readonly LibraryRow[]
   const all = library.filter((row) => row.place === place.id).flatMap((row) => fits(row, subject, tone));
   const taken = (place.likeliestFirst ? all.sort((a, b) => b.chance - a.chance) : all).slice(0, place.take);
   const { rug } = subject;
-  return taken.map(({ row: { language, id, version, from }, template, text }, at) => ({
+  const besideEvidence = (row: LibraryRow, template: string): Piece["besideEvidence"] => {
+    const [before, after] = template.split("{evidence}").map((part) => textOf(row, part, subject));
+    return before && after ? { before, after } : null;
+  };
+  return taken.map(({ row, row: { language, id, version, from }, template, text }, at) => ({
     text, joins: place.joins || at > 0, spare: place.spare && at >= place.spare.from ? place.spare.rank : null, place, rug,
-    used: { language, id, version, from, text: template, place: place.id, rug, said: text },
+    besideEvidence: besideEvidence(row, template), used: { language, id, version, from, text: template, place: place.id, rug, said: text },
   }));
 }
 

@@ -9,7 +9,7 @@ import type { AreaUnit } from "../words/measures";
 import { referralIn } from "../words/referral";
 import { wordsIn, type Words } from "../words/words";
 import { askLine, asksOf } from "./asks";
-import { cleaning, labelFibre, labelTextOf, likelyMechanisms, namedFibres, replacePrice, sawPhotos, strengthsOf, type Came, type RugForDraft } from "./facts";
+import { cleaning, labelFibre, labelTextOf, likelyMechanisms, namedFibres, replacePrice, sawPhotos, strengthsOf, type Came, type RugForDraft, type TopicId } from "./facts";
 import { aidFits, emergencyStands } from "./happened";
 import { greetingName } from "./greeting-name";
 import type { ParagraphRow } from "./paragraphs/row";
@@ -99,6 +99,9 @@ function cameIn({ message, answers, photos }: Came, words: Words): string | null
   return all.length > 0 ? listed(all, "and", words) : null;
 }
 
+/** "what it is made of and how far it may come back"; null where nothing moved. */
+const topicsIn = (topics: readonly TopicId[] = [], words: Words): string | null => (topics.length > 0 ? listed(topics.map((id) => words.say(`topic.${id}`)), "and", words) : null);
+
 const lines = (sentences: readonly string[]) => sentences.map((s) => `– ${s}`).join("\n");
 
 /** First aid in a few lines, those that fit what was told: whom to call stands first where something told can hurt, or nobody has been asked yet, and nowhere where nothing can. */
@@ -139,7 +142,8 @@ export function slotsOf(input: SlotsInput): Slots {
     asks: [...asks.questions, ...asks.photos].map((q) => askLine(q, a, words)).join("\n") || null, ask: asks.one && askLine(asks.one, a, words),
     firstAid: a.firstAid && lines(firstAidIn(words, a.firstAid, workshop.emergencyNumber)), firstAidInShort: aidInShort(rug, words, emergency),
     emergency,
-    referTo: a.advice.referTo && referralIn(words, a.advice.referTo), came: came ? cameIn(came, words) : null, telephone: workshop.telephone || null,
+    referTo: a.advice.referTo && referralIn(words, a.advice.referTo), came: came ? cameIn(came, words) : null,
+    changed: topicsIn(came?.moved?.changed, words), gone: topicsIn(came?.moved?.gone, words), telephone: workshop.telephone || null,
     signature: workshop.signature.trim() || workshop.name,
   };
 }

@@ -71,9 +71,16 @@ export function following(): void {
       await resized(enquiryId, { widthCm: 300, lengthCm: 400 }, 12);
       good(await givePhoto(await clientOf(enquiry), "back", later(13)));
       const { text } = await draftOf(enquiryId);
-      expect(text).toMatch(/^Dear Ana Example,\n\nThank you for your message and the new photo\. With what you have sent us since, our answer has changed\.\n\n/);
+      expect(text).toMatch(/^Dear Ana Example,\n\nThank you for your message and the new photo\. With what you have sent us since, our answer has changed\. This replaces what we wrote before about [^.]*what cleaning costs\.\n\n/);
       expect(priceIn(text)).not.toBe(priceIn(before));
       expect(text).not.toContain("With what you have sent us since, our answer has changed. With");
+    });
+    it("thanks for no photo that the workshop added itself", async () => {
+      const { enquiryId } = await asked();
+      const rug = await database().rug.findFirstOrThrow({ where: { enquiryId } });
+      good(await givePhoto(await ivo(), "back", later(13), rug.id));
+      expect((await draftOf(enquiryId)).text).toMatch(/^Dear Ana Example,\n\nThank you for your message\.\s/);
+      expect((await viewOf(enquiryId)).since).toMatchObject({ photos: 0 });
     });
     it("is the whole letter again where the first was taken back, and where only a question went out", async () => {
       const back = await dirtyWool();

@@ -85,7 +85,7 @@ const jpeg = () =>
     .toBuffer());
 export const photoBody = async (): Promise<Readable> => Readable.from([await jpeg()]);
 export const PHOTO = { name: "rug.jpg", type: "image/jpeg" };
-export const givePhoto = async (caller: Caller, kind = "whole", now = NOW) => addPhoto(caller, { kind }, await photoBody(), PHOTO, now);
+export const givePhoto = async (caller: Caller, kind = "whole", now = NOW, rugId?: string) => addPhoto(caller, { kind, ...(rugId === undefined ? {} : { rugId }) }, await photoBody(), PHOTO, now);
 
 export async function submitted(answers: IntakeAnswers = WET_VISCOSE, submission: Submission = ANA, now = NOW): Promise<Submitted> {
   return good(await submitEnquiry(await intake(answers, now), submission, now));

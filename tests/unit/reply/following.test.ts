@@ -9,7 +9,8 @@ import { piecesOf } from "../../../lib/reply/pieces";
 import { checkLetter, knownOf } from "../../../lib/reply/promises/check";
 import { anyInput } from "./any-input";
 import { CASES } from "./cases";
-import { inputOf, range } from "./make";
+import type { Assessment } from "../../../lib/triage/assessment";
+import { inputOf, range, type Sketch } from "./make";
 
 const MESSAGE: Came = { message: true, answers: false, photos: 0, tested: false };
 const toldBy = ({ text, paragraphs, leftOut }: ComposedDraft): Told => ({ text, paragraphs: [...paragraphs, ...leftOut] });
@@ -33,16 +34,16 @@ describe("composeFollowing", () => {
   it("says a price that moved as a change, and nothing else again", () => {
     const { text, paragraphs } = composeFollowing(priced(65, 80), { told: toldBy(composeDraft(first)), came: MESSAGE });
     expect(text.split("\n\n").slice(1, -2)).toEqual([
-      "Thank you for your message. With what you have sent us since, our answer has changed.",
+      "Thank you for your message. With what you have sent us since, our answer has changed. This replaces what we wrote before about what cleaning costs.",
       "Cleaning would cost about £65 to £80. That is an estimate; we agree price and limits with you before we begin.",
     ]);
-    expect(paragraphs.map((p) => p.id)).toEqual(["greeting", "thanks", "since-came", "price-clean", "signature"]);
+    expect(paragraphs.map((p) => p.id)).toEqual(["greeting", "thanks", "since-came", "since-changed", "price-clean", "signature"]);
   });
 
   it("says the first sentences of the answer again, with their limits, once one of them changed", () => {
     const after = inputOf({ ...WINE, sketch: { ...WINE.sketch, words: "likely" } });
     const { text } = composeFollowing(after, { told: toldBy(composeDraft(first)), came: { ...MESSAGE, tested: true } });
-    expect(text).toContain("Since our last letter there is a test to go by, and our answer has changed.\n\nGoing by the label as you typed it (“Wool”) and what you told us, your grey rug is likely wool.");
+    expect(text).toContain("Since our last letter there is a test to go by, and our answer has changed. This replaces what we wrote before about what it is made of.\n\nGoing by the label as you typed it (“Wool”) and what you told us, your grey rug is likely wool.");
     expect(text).toMatch(/15–75.%.*only a test of the pile would settle it/);
     expect(text).toContain("hidden corner");
     expect(text).not.toContain("£150");
@@ -61,6 +62,73 @@ describe("composeFollowing", () => {
     expect(composeFollowing(first, { told, came: MESSAGE }).text).toBe(SHORT);
   });
 
+  describe("where the judgement moved", () => {
+    const wine = (rest: Partial<Assessment>, sketch: Partial<Sketch> = {}) => inputOf({ ...WINE, sketch: { ...WINE.sketch, ...sketch, rest: { ...WINE.sketch.rest, ...rest } } });
+    const letter = (before: typeof first, after: typeof first) => composeFollowing(after, { told: toldBy(composeDraft(before)), came: MESSAGE }).text.replaceAll("\u00a0", " ");
+    /** Everything before the first sentence that judges. */
+    const head = (text: string) => text.split(/Going by|\{Your answer/)[0] ?? "";
+
+    it("says in its first lines that it replaces what we wrote of the fibre, and what follows from that", () => {
+      const text = letter(first, wine({}, { fibres: { viscose: 0.9 } }));
+      expect(head(text)).toMatch(/our answer has changed\. This replaces what we wrote before about what it is made of/);
+      expect(text).toMatch(/very likely viscose/);
+    });
+    it("lists each paragraph once, as standing or as left out", () => {
+      const { paragraphs, leftOut } = composeFollowing(wine({ lifeYears: range(2, 4, 8) }), { told: toldBy(composeDraft(first)), came: MESSAGE });
+      const ids = [...paragraphs, ...leftOut].map((p) => p.id);
+      expect(ids).toHaveLength(new Set(ids).size);
+    });
+    it("says so of the range, the years and the price that moved, and of nothing else", () => {
+      expect(head(letter(first, wine({ improvement: range(40, 60, 80) })))).toMatch(/This replaces what we wrote before about how far it may come back\./);
+      expect(head(letter(first, wine({ lifeYears: range(2, 4, 8) })))).toMatch(/This replaces what we wrote before about how long it will serve\./);
+      expect(head(letter(first, wine({ improvement: range(40, 60, 80), lifeYears: range(2, 4, 8) })))).toMatch(/about how far it may come back and how long it will serve\./);
+    });
+    it("takes back what no longer holds and has nothing in its place, and says the answer again", () => {
+      const text = letter(first, wine({ lifeYears: null }));
+      expect(head(text)).toMatch(/What we wrote before about how long it will serve no longer holds\./);
+      expect(head(text)).not.toMatch(/This replaces/);
+      expect(text).toMatch(/Going by [^]*only a test of the pile would settle it/);
+    });
+    it("takes back that it is not worth its cost, or says it as something new", () => {
+      const bad = wine({ beyondRepair: 0.8 });
+      expect(head(letter(bad, first))).toMatch(/What we wrote before about whether it is worth its cost no longer holds\.|This replaces what we wrote before about [^.]*whether it is worth its cost/);
+      expect(head(letter(first, bad))).not.toMatch(/about [^.]*whether it is worth/);
+    });
+    it("takes the same judgement on more evidence for no change of it", () => {
+      const seen = [...WINE.sketch.evidence ?? [], { what: "photo", value: ["whole"], strength: "told" as const, decibans: 0 }];
+      expect(letter(first, wine({}, { evidence: seen }))).toBe(SHORT);
+      const tested = letter(first, wine({}, { evidence: [...seen, { what: "bench", value: "wool", strength: "bench" }] }));
+      expect(tested).toMatch(/Since our last letter we can say more\.[^]*Going by the test in our workshop/);
+      expect(tested).not.toMatch(/replaces|no longer holds|has changed/);
+    });
+    it("says what could be done instead as a matter of its own", () => {
+      const cut = (low: number) => wine({ advice: { action: "advise-cut-down", why: "", referTo: null, losses: [] }, money: { currency: "GBP", clean: null, cutDown: range(low, 250, 300), replace: null, valueToday: null } });
+      expect(head(letter(cut(200), cut(240)))).toMatch(/This replaces what we wrote before about what could be done instead of cleaning\./);
+    });
+    it("says that there is more to say, and takes nothing back, where something only came to it", () => {
+      const text = letter(wine({ lifeYears: null }), first);
+      expect(head(text)).toMatch(/Since our last letter we can say more\./);
+      expect(text).not.toMatch(/replaces|no longer holds|has changed/);
+      expect(text).toMatch(/serve between 4 and 16 years more/);
+    });
+    it("says again all of what it replaces, over 500 pairs, before anything it judges", () => {
+      fc.assert(fc.property(anyInput, anyInput, (a, b) => {
+        const before = composeDraft({ ...b, assessments: a.assessments.slice(0, b.assessments.length) });
+        const { text, paragraphs } = composeFollowing(b, { told: toldBy(before), came: MESSAGE });
+        const replaced = /This replaces what we wrote before about ([^.]*)\./.exec(text);
+        if (replaced) expect(replaced.index).toBeLessThan(text.search(/Going by|Thank you for writing|\{Your answer/));
+        const stands = (topic: string, places: readonly string[]) => { if (replaced?.[1]?.includes(topic)) expect(paragraphs.some((p) => places.includes(p.place))).toBe(true); };
+        stands("what it is made of", ["fibre"]);
+        stands("how far it may come back", ["outlook"]);
+        stands("how long it will serve", ["life"]);
+        stands("what cleaning costs", ["price"]);
+        const fibreOf = (all: typeof paragraphs) => all.filter((p) => p.place === "fibre").map((p) => p.said);
+        if (before.paragraphs.filter((p) => p.place === "fibre").length === b.assessments.length && fibreOf(paragraphs).length > 0 && JSON.stringify(fibreOf(paragraphs)) !== JSON.stringify(fibreOf(before.paragraphs)))
+          expect(text).toMatch(/our answer has changed|can say more/);
+      }), { numRuns: 500 });
+    }, 240_000);
+  });
+
   it("writes, over 500 pairs of assessments, one open place, the same letter again, and never a judgement without its limits", () => {
     fc.assert(fc.property(anyInput, anyInput, (a, b) => {
       const before = composeDraft({ ...b, assessments: a.assessments.slice(0, b.assessments.length) });
@@ -69,7 +137,7 @@ describe("composeFollowing", () => {
       expect(openPlaces(letter.text)).toEqual([ANSWER_HERE]);
       expect(composeFollowing(b, since)).toEqual(letter);
       expect(checkLetter(letter.text, knownOf(b.assessments))).toEqual([]);
-      for (const { text } of [composeFollowing(b, { told: toldBy(composeDraft(b)), came: MESSAGE })]) expect(text).not.toMatch(/our answer has changed|Going by/);
+      for (const { text } of [composeFollowing(b, { told: toldBy(composeDraft(b)), came: MESSAGE })]) expect(text).not.toMatch(/our answer has changed|can say more|replaces|no longer holds|Going by/);
     }), { numRuns: 500 });
   }, 240_000);
 });

@@ -1,0 +1,43 @@
+import type { Told } from "./changes";
+import type { Moved, TopicId } from "./facts";
+import type { PlaceId } from "./paragraphs/row";
+import type { Piece } from "./pieces";
+
+/** What a letter judges, in the order in which a later one takes it back, and the places that speak of it. Elicited. */
+export const TOPICS: readonly { readonly id: TopicId; readonly places: readonly PlaceId[] }[] = [
+  { id: "fibre", places: ["fibre"] },
+  { id: "outlook", places: ["outlook"] },
+  { id: "worth", places: ["worth", "beyond"] },
+  { id: "cause", places: ["safety", "cause"] },
+  { id: "care", places: ["care", "dye-test", "refuse", "worse"] },
+  { id: "repair", places: ["repair"] },
+  { id: "life", places: ["life"] },
+  { id: "price", places: ["price"] },
+];
+
+/** The places that speak of a topic. */
+export const placesOf = (topic: TopicId): readonly PlaceId[] => TOPICS.find(({ id }) => id === topic)?.places ?? [];
+
+/** Whether a judgement was told already by other evidence: only what it goes by has changed. */
+export const isSameJudgement = ({ used, besideEvidence }: Piece, { paragraphs }: Told): boolean =>
+  besideEvidence !== null && paragraphs.some((p) => p.id === used.id && p.rug === used.rug && p.said !== null && p.said.startsWith(besideEvidence.before) && p.said.endsWith(besideEvidence.after));
+
+type Said = Pick<Piece["used"], "id" | "rug" | "place" | "said">;
+
+/** How one topic of one rug moved: it reads otherwise, or nothing is said of it any more; null where it stands as it was told, or nothing was told. */
+function movedOf(told: readonly Said[], now: readonly Piece[], isNew: (piece: Piece) => boolean): keyof Moved | null {
+  if (told.length === 0) return null;
+  if (now.length === 0) return "gone";
+  const isSaidToday = (t: Said) => now.some(({ used }) => used.id === t.id || used.said === t.said);
+  return now.some(isNew) || !told.every(isSaidToday) ? "changed" : null;
+}
+
+/** What the last letter said that no longer holds, rug by rug. `isNew`: whether a piece was not told yet. */
+export function movedSince(pieces: readonly Piece[], { paragraphs }: Told, isNew: (piece: Piece) => boolean): { rug: number; topic: TopicId; how: keyof Moved }[] {
+  const rugs = [...new Set(pieces.flatMap(({ rug }) => (rug === null ? [] : [rug])))];
+  return rugs.flatMap((rug) => TOPICS.flatMap(({ id, places }) => {
+    const of = (p: Pick<Said, "rug" | "place">) => p.rug === rug && places.includes(p.place);
+    const how = movedOf(paragraphs.filter((p) => of(p) && p.said !== null), pieces.filter((p) => of(p.used)), isNew);
+    return how ? [{ rug, topic: id, how }] : [];
+  }));
+}
