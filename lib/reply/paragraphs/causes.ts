@@ -1,3 +1,4 @@
+import { DAMAGE_IDS } from "../../trade/damage";
 import { WATER_SHY } from "../facts";
 import type { ParagraphRow } from "./row";
 import { BROWN_LINES, OURS, TRADE, WET_VISCOSE } from "./sources";
@@ -50,6 +51,6 @@ export const CAUSES: readonly ParagraphRow[] = [
     text: "It is {chance} that the rug has drawn in or gone out of shape. Whether it can be eased back shows only on the bench." },
   { ...TRADE, id: "cause-backing", version: 1, place: "cause", when: { is: { mechanisms: ["backing-failure"] } }, about: "backing-failure",
     text: "It is {chance} that the latex that holds the backing is breaking up. It sheds dust, and water would loosen it more." },
-  { ...OURS, id: "cause-soil", version: 3, place: "cause", when: { is: { top: ["soil-only"], has: ["improvement"] }, not: { certainty: ["unknown"], wet: ["wet", "damp"], reason: ["what-is-it", "mis-sold"] } }, about: "soil-only",
+  { ...OURS, id: "cause-soil", version: 4, place: "cause", when: { is: { top: ["soil-only"], has: ["improvement"] }, not: { mechanisms: DAMAGE_IDS, certainty: ["unknown"], wet: ["wet", "damp"], reason: ["what-is-it", "mis-sold"] } }, about: "soil-only",
     text: "It is {chance} that this is soil and nothing worse." },
 ];

@@ -155,4 +155,14 @@ export const KINDS: readonly Kind[] = [
     told: { answers: { widthCm: 170, lengthCm: 240, room: "ordinary" }, enquiry: { wetNow: "no", reason: "routine" } },
     must: [WHAT_HAPPENED], never: [TOLD_US],
   },
+  {
+    kind: "acrylic that moths may have eaten",
+    told: { answers: { labelText: "acrylic", incidents: ["insects"], changes: ["bare"], age: "10-25", room: "ordinary" }, enquiry: DRY },
+    must: [says("insects may have fed on it", /insects have fed on it/i)], never: [says("soil and nothing worse, beside something worse", /nothing worse/i)],
+  },
+  {
+    kind: "viscose walked bare",
+    told: { answers: { labelText: "100% viscose", incidents: ["wear"], changes: ["flat", "bare"], age: "2-5", room: "busy", widthCm: 170, lengthCm: 240 }, enquiry: { wetNow: "no", reason: "routine" } },
+    must: [PERCENTS, says("that it is wear", /wear/i)], never: [says("that it lost looks alone, where it is bare", /looks and not use/i)],
+  },
 ];
