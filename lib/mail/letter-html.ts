@@ -10,7 +10,7 @@ export interface LetterHead { name: string; town: string; address: string; email
 const STYLE = new Html(`<style>
 :root{color-scheme:light dark}
 body{margin:0;background:#f5f5f2;color:#26282a;font:400 17px/1.6 Georgia,"Times New Roman",serif}
-main{max-width:34rem;margin:0 auto;padding:32px 20px 48px}
+main{max-width:34rem;overflow-wrap:anywhere;margin:0 auto;padding:32px 20px 48px}
 header{border-bottom:1px solid #c9cac6;padding-bottom:12px;margin-bottom:28px}
 p,ul{margin:0 0 1em}ul{padding-left:1.2em}li{margin-bottom:.35em}
 a{color:inherit}
@@ -20,15 +20,18 @@ footer{border-top:1px solid #c9cac6;margin-top:32px;padding-top:12px;font-size:1
 
 const LIST_MARK = /^– /;
 
-/** One block of the text: its lines, those that begin with "– " as a list. */
+/** One block of the text in runs, in order: lines that begin with "– " are a list, the lines between lists a paragraph. No line is left out. */
 function block(text: string): Html {
-  const lines = text.split("\n");
-  const items = lines.filter((l) => LIST_MARK.test(l));
-  const before = lines.slice(0, items.length ? lines.findIndex((l) => LIST_MARK.test(l)) : lines.length);
-  const words = before.map((line, at) => html`${at > 0 ? html`<br>` : null}${unbroken(line)}`);
-  const list = items.map((line) => html`<li dir="auto">${unbroken(line.replace(LIST_MARK, ""))}</li>`);
-  return html`${before.length ? html`<p dir="auto">${words}</p>` : null}${list.length ? html`<ul>${list}</ul>` : null}`;
+  const runs: { list: boolean; lines: string[] }[] = [];
+  for (const line of text.split("\n")) {
+    const list = LIST_MARK.test(line), last = runs.at(-1);
+    if (last?.list === list) last.lines.push(line);
+    else runs.push({ list, lines: [line] });
+  }
+  return html`${runs.map(({ list, lines }) => (list ? html`<ul>${lines.map((line) => html`<li dir="auto">${unbroken(line.replace(LIST_MARK, ""))}</li>`)}</ul>` : paragraph(lines)))}`;
 }
+
+const paragraph = (lines: readonly string[]): Html => html`<p dir="auto">${lines.map((line, at) => html`${at > 0 ? html`<br>` : null}${unbroken(line)}`)}</p>`;
 
 /** A range of figures with its unit: "25–50 %". A line may not end at its dash. */
 const RANGE = /([0-9][0-9.,½]*[–-][€£$]?[0-9][0-9.,½]*(?:\u00a0\S+)?)/u;
