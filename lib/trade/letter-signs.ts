@@ -42,12 +42,17 @@ export const LETTER_SIGNS: readonly LetterSign[] = [
   },
   {
     level: "two-days", about: "something that got on it today",
-    words: ["today", "just now", "this morning", "this afternoon", "this evening", "tonight", "minutes ago", "an hour ago", "hours ago", "just happened", "a moment ago"],
+    words: ["today", "just now", "this morning", "this afternoon", "this evening", "tonight", "last night", "yesterday", "minutes ago", "an hour ago", "hours ago", "just happened", "a moment ago"],
     beside: [
-      "spil*", "knocked", "tipped", "poured", "puddle*", "accident", "stain*", "wine", "coffee", "tea", "juice", "milk", "ink", "paint", "urine", "pee*", "wee*", "vomit*", "was sick", "threw up",
-      "went over", "fell over",
+      "spil*", "knocked", "tipped", "poured", "puddle*", "accident", "stain*", "wine", "coffee", "tea", "juice", "milk", "ink", "paint", "urine", "pee*", "wee*", "vomit*", "was sick", "been sick", "being sick", "is sick", "got sick", "threw up",
+      "blood", "bled", "vinegar", "soap*", "washing-up liquid", "shampoo*", "cleaner", "scrubbed", "went over", "fell over",
     ],
     unless: ["since"], ...elicited,
+  },
+  {
+    level: "two-days", about: "bleach, or a wash at home",
+    words: ["have bleached", "i bleached", "we bleached", "he bleached", "she bleached", "they bleached", "cleaner bleached", "bleach on", "used bleach", "with bleach", "ammonia", "peroxide", "in the bath", "in the bathtub", "in the shower", "hosed", "pressure wash*", "in the washing machine"],
+    endsDry: true, unless: ["treatments"], ...elicited,
   },
   {
     level: "two-days", about: "a smell",
@@ -59,6 +64,7 @@ export const LETTER_SIGNS: readonly LetterSign[] = [
     words: ["larva*", "maggot*", "grubs", "crawling", "live moth*", "moths are", "moths fly*", "moths flew", "moths came", "moths in", "moving insects", "insects moving", "insects are", "beetles are", "eating the rug", "eating my rug", "eating it"],
     unless: ["incidents"], ...elicited,
   },
+  { level: "a-week", about: "insects", words: ["moth", "moths", "carpet beetle*", "woolly bear*", "silverfish"], unless: ["incidents"], ...elicited },
 ];
 
 /** Before a sign's words, with nothing but fillers between: it is said not to be so. */
@@ -66,7 +72,7 @@ export const LETTER_NEGATIONS: readonly string[] = ["not", "no", "never", "witho
 /** What may stand between; any other word begins something new: “cannot rescue the flooded rug”. */
 export const NEGATION_FILLERS: readonly string[] = [
   "a", "any", "and", "or", "at", "all", "be", "been", "become", "ever", "got", "gotten", "getting", "is", "it", "very", "really", "particularly", "too", "actually", "longer", "more", "sign", "signs", "trace", "of",
-  "notice", "noticed", "see", "seen", "found", "feel", "look", "seem", "damp", "wet", "smell", "smells", "leak", "leaks", "water", "has", "have", "was",
+  "notice", "noticed", "see", "seen", "found", "feel", "look", "seem", "damp", "wet", "smell", "smells", "leak", "leaks", "water", "has", "have", "was", "put", "used",
 ];
 /** It is dry again: what was said of water before is over. */
 export const DRY_AGAIN = /\b(?:it|rug|carpet|they|everything)(?:'s| is| are| has| have| feels)(?: (?:now|all|completely|quite|fully|again|already|long since|since|been|bone|thoroughly|perfectly)){0,3} (?:dry|dried)\b(?! clean)/gu;

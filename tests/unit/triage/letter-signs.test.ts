@@ -17,9 +17,14 @@ const NOW = [
 ];
 const TODAY = [
   "My son spilled red wine on it this morning", "I knocked over a cup of coffee just now.", "The cat peed on our rug today", "Spilt a glass of milk an hour ago!", "Today something happened. A bottle of ink tipped over.", "The dog was sick on it tonight",
+  "My little girl has been sick on it just now.", "Put vinegar on it last night, and now there is a second pale patch", "The nosebleed was yesterday, there is blood on it",
+  "I have bleached it in the bath now. Please do not tell my wife.", "He used bleach", "We hosed it down on the drive", "she put it in the washing machine",
 ];
 const SOON = ["It smells since we had it cleaned", "There is a musty odour", "I found larvae under the sofa", "Small maggots are crawling in the pile", "There are live moths", "Moths are flying up when I walk over it", "Something is eating the rug", "the stench is unbearable"];
+const THIS_WEEK = ["We found moths. What would it cost?", "there is a moth in the wardrobe, and a bare patch on the rug", "Carpet beetles?"];
 const CALM = [
+  "The sun has bleached the colours", "Ten years ago somebody used bleach on it.", "Last night I read your page.", "Nobody has put it in the bath", "It stood in a bathroom",
+ 
   "What is my rug made of?", "It is dry now, but there is a brown ring. It got wet at Easter.", "A pipe burst in March. It has dried since.", "The rug was soaked two years ago.", "In 2019 a flood left a mark on it.", "It was wet cleaned by a firm", "Do you offer wet cleaning?",
   "It has never been wet.", "There is no smell.", "It doesn't smell", "I am writing to you today about a silk rug.", "It is not wet", "The rug never got wet", "It isn't damp any more", "Last year our cellar flooded.", "We used to have a leak there",
   "The rug is completely dry again after the leak was mended, I hope… It leaked in March. It is all dry.", "Nothing leaked", "Today I found your page; what would cleaning cost?", "I bought it today in an auction", "a burst of colour in the middle",
@@ -30,6 +35,7 @@ const CALM = [
 describe("letterUrgency", () => {
   it.each(NOW)("has it read now: %s", (text) => expect(level(text)).toBe("hours"));
   it.each([...TODAY, ...SOON])("has it read today: %s", (text) => expect(level(text)).toBe("two-days"));
+  it.each(THIS_WEEK)("has it read this week: %s", (text) => expect(level(text)).toBe("a-week"));
   it.each(CALM)("leaves it in its turn: %s", (text) => expect(level(text)).toBeNull());
 
   it("says why with the letter's own sentence, the most urgent one", () => {

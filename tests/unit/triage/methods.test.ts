@@ -45,6 +45,8 @@ describe("judgeMethods", () => {
     expect(verdict("dusting", { wool: 1 }, { age: "antique" })).toBe("needs-testing-first");
     expect(verdict("dusting", { wool: 1 }, {}, (m) => (m === "mould" ? 0.5 : 0))).toBe("needs-testing-first");
     expect(verdict("immersion-wash", { polyester: 1 }, {}, (m) => (m === "backing-failure" ? 0.5 : 0))).toBe("ruled-out");
+    expect(verdict("solvent-dry", { polyester: 1 }, {}, (m) => (m === "backing-failure" ? 0.5 : 0))).toBe("ruled-out");
+    expect(verdict("solvent-dry", { polyester: 1 }, {}, (m) => (m === "backing-failure" ? 0.49 : 0))).toBe("needs-testing-first");
     expect(verdict("immersion-wash", { polyester: 1 }, {}, (m) => (m === "backing-failure" ? 0.49 : 0))).toBe("suitable");
   });
   it.each<[string, Partial<Record<FibreId, number>>, RegExp, RegExp]>([
