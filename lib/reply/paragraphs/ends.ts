@@ -1,4 +1,5 @@
 import type { Condition } from "../condition";
+import { VISCOSE_LIKE } from "../facts";
 import type { ParagraphRow } from "./row";
 import { OURS, TRADE } from "./sources";
 import { CLEANING, HARDLY_WORTH, HARM, OFFERED } from "./troubles";
@@ -15,9 +16,9 @@ const IN_OTHER_HANDS = "This first belongs in the hands of {referTo}.";
 
 /** Cautions, price, what we would like to see, the next step, claims, and how a letter ends. */
 export const ENDS: readonly ParagraphRow[] = [
-  { ...TRADE, id: "special-urine-smell", version: 2, place: "special", when: { is: { mechanisms: ["urine-fresh", "urine-old"] } },
-    text: "Any smell is another matter: after cleaning it may still come back in damp weather." },
-  { ...TRADE, id: "special-smell", version: 1, place: "special", when: { is: { changes: ["smell"] }, not: { mechanisms: ["urine-fresh", "urine-old"], wet: ["wet", "damp"], who: ["trade"] } },
+  { ...TRADE, id: "special-urine-smell", version: 3, place: "special", when: { is: { mechanisms: ["urine-fresh", "urine-old"] }, not: { changes: ["smell"] } },
+    text: "A smell of urine may come back in damp weather, even after cleaning." },
+  { ...TRADE, id: "special-smell", version: 2, place: "special", when: { is: { changes: ["smell"] }, not: { who: ["trade"] } },
     text: "The smell is another matter: after cleaning it may still come back in damp weather." },
   { ...TRADE, id: "special-antique", version: 1, place: "special", when: { is: { age: ["antique"] } },
     text: "What it is worth is a question for a valuer, and we give no figure for the years an old piece has left." },
@@ -51,6 +52,8 @@ export const ENDS: readonly ParagraphRow[] = [
     text: "For your insurer, keep dated photos and a note of what was used, when and how long. We can set down what we find. What is covered or whose fault it is we cannot say: your local law decides." },
   { ...OURS, id: "claim-seller", version: 1, place: "claim", when: { is: { reason: ["mis-sold"] } },
     text: "A fair first step is to ask the seller in writing what the pile is made of and how they know. We can set down what we find, but not what anyone owes you; your local law decides, and this is not legal advice. We earn our living from rug work, so weigh our word with that in mind." },
+  { ...OURS, id: "claim-seller-of-silk", version: 1, place: "claim", when: { is: { matters: ["claim"], soldAs: ["silk", "wool-and-silk"], leading: VISCOSE_LIKE }, not: { certainty: ["unknown", "open"] } },
+    text: "You could first ask the seller in writing what the pile is made of and how they know. What anyone owes you we cannot say: your local law decides; this is not legal advice. We earn our living from rug work, so weigh our word by that." },
   { ...OURS, id: "claim", version: 2, place: "claim", when: { is: { matters: ["claim"] } },
     text: "We can set down what we find for your claim. Whose fault it is, and what anyone will pay, we cannot say; your local law decides. We earn our living from rug work, so weigh our word by that." },
 

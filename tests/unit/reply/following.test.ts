@@ -44,7 +44,7 @@ describe("composeFollowing", () => {
     const after = inputOf({ ...WINE, sketch: { ...WINE.sketch, words: "likely" } });
     const { text } = composeFollowing(after, { told: toldBy(composeDraft(first)), came: { ...MESSAGE, tested: true } });
     expect(text).toContain("Since our last letter there is a test to go by, and our answer has changed. This replaces what we wrote before about what it is made of.\n\nGoing by the label as you typed it (“Wool”) and what you told us, your grey rug is likely wool.");
-    expect(text).toMatch(/15–75.%.*only a test of the pile would settle it/);
+    expect(text).toMatch(/15–75.%.*only a test of the fibre would settle it/);
     expect(text).toContain("hidden corner");
     expect(text).not.toContain("£150");
   });
@@ -87,7 +87,7 @@ describe("composeFollowing", () => {
       const text = letter(first, wine({ lifeYears: null }));
       expect(head(text)).toMatch(/What we wrote before about how long it will serve no longer holds\./);
       expect(head(text)).not.toMatch(/This replaces/);
-      expect(text).toMatch(/Going by [^]*only a test of the pile would settle it/);
+      expect(text).toMatch(/Going by [^]*only a test of the fibre would settle it/);
     });
     it("takes back that it is not worth its cost, or says it as something new", () => {
       const bad = wine({ beyondRepair: 0.8 });

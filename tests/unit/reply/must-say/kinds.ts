@@ -128,7 +128,7 @@ export const KINDS: readonly Kind[] = [
     kind: "viscose that was sold as having a silk look",
     told: { answers: { labelText: "100% viscose", sellerSaid: "silk-look", shine: "satin", touch: "cool-slippery", widthCm: 170, lengthCm: 240 }, enquiry: { wetNow: "no", reason: "what-is-it" } },
     must: [says("that a silk look is not silk", /silk look[^.]*not what it is made of/i), says("likely viscose", /likely viscose/i)],
-    never: [says("that it was sold as silk, or mixed up with it", /sold (?:to you )?as silk|mix the two up/i), says("the seller, whom nobody blames", /\bseller\b/i)],
+    never: [says("that it was sold as silk, or mixed up with it", /sold (?:to you )?as silk|taken for each other/i), says("the seller, whom nobody blames", /\bseller\b/i)],
   },
   {
     kind: "a mail that tells of a dog’s mess and a mark, with a photo",
