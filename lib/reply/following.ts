@@ -40,9 +40,15 @@ function standingOf(pieces: readonly Piece[], isNew: (piece: Piece) => boolean, 
   });
 }
 
-/** A piece joins the one before it only where that one stands too. */
-const joined = (pieces: readonly Piece[], standing: readonly Piece[]): Piece[] =>
-  standing.map((p) => ({ ...p, joins: p.joins && standing.includes(pieces[pieces.indexOf(p) - 1] as Piece) }));
+/** A piece joins the one before it where that one stands too, or where what is left out between them belongs into the same block. */
+function joined(pieces: readonly Piece[], standing: readonly Piece[]): Piece[] {
+  const joins = (p: Piece | undefined): boolean => {
+    if (!p?.joins) return false;
+    const before = pieces[pieces.indexOf(p) - 1];
+    return before !== undefined && (standing.includes(before) || joins(before));
+  };
+  return standing.map((p) => ({ ...p, joins: joins(p) }));
+}
 
 /**
  * The letter that follows one that was sent: thanks for what came, what of the last letter no longer holds, what we think now, a place for the

@@ -18,6 +18,12 @@ export const TOPICS: readonly { readonly id: TopicId; readonly places: readonly 
 /** The places that speak of a topic. */
 export const placesOf = (topic: TopicId): readonly PlaceId[] => TOPICS.find(({ id }) => id === topic)?.places ?? [];
 
+/** Paragraphs that say no more than that we cannot tell yet: nothing of them can be taken back. */
+const TELLS_NOTHING_YET: readonly string[] = [
+  "fibre-said-wet", "fibre-unknown-photos", "fibre-unknown-nothing", "fibre-unknown", "outlook-flood", "outlook-antique-wide", "outlook-wet-wide", "outlook-wide-unsure", "outlook-wide", "outlook-none",
+  "care-unknown", "life-unknown-wide", "life-wide",
+];
+
 /** Whether a judgement was told already by other evidence: only what it goes by has changed. */
 export const isSameJudgement = ({ used, besideEvidence }: Piece, { paragraphs }: Told): boolean =>
   besideEvidence !== null && paragraphs.some((p) => p.id === used.id && p.rug === used.rug && p.said !== null && p.said.startsWith(besideEvidence.before) && p.said.endsWith(besideEvidence.after));
@@ -37,7 +43,7 @@ export function movedSince(pieces: readonly Piece[], { paragraphs }: Told, isNew
   const rugs = [...new Set(pieces.flatMap(({ rug }) => (rug === null ? [] : [rug])))];
   return rugs.flatMap((rug) => TOPICS.flatMap(({ id, places }) => {
     const of = (p: Pick<Said, "rug" | "place">) => p.rug === rug && places.includes(p.place);
-    const how = movedOf(paragraphs.filter((p) => of(p) && p.said !== null), pieces.filter((p) => of(p.used)), isNew);
+    const how = movedOf(paragraphs.filter((p) => of(p) && p.said !== null && !TELLS_NOTHING_YET.includes(p.id)), pieces.filter((p) => of(p.used)), isNew);
     return how ? [{ rug, topic: id, how }] : [];
   }));
 }

@@ -99,8 +99,13 @@ function cameIn({ message, answers, photos }: Came, words: Words): string | null
   return all.length > 0 ? listed(all, "and", words) : null;
 }
 
+/** A letter names so many subjects of what moved; the rest follows from them. Elicited. */
+const MOST_TOPICS = 3;
 /** "what it is made of and how far it may come back"; null where nothing moved. */
-const topicsIn = (topics: readonly TopicId[] = [], words: Words): string | null => (topics.length > 0 ? listed(topics.map((id) => words.say(`topic.${id}`)), "and", words) : null);
+function topicsIn(topics: readonly TopicId[] = [], { words, most }: { words: Words; most: number }): string | null {
+  const named = [...topics.slice(0, most), ...(topics.length > most ? ["more" as const] : [])];
+  return named.length > 0 ? listed(named.map((id) => words.say(`topic.${id}`)), "and", words) : null;
+}
 
 const lines = (sentences: readonly string[]) => sentences.map((s) => `– ${s}`).join("\n");
 
@@ -143,7 +148,7 @@ export function slotsOf(input: SlotsInput): Slots {
     firstAid: a.firstAid && lines(firstAidIn(words, a.firstAid, workshop.emergencyNumber)), firstAidInShort: aidInShort(rug, words, emergency),
     emergency,
     referTo: a.advice.referTo && referralIn(words, a.advice.referTo), came: came ? cameIn(came, words) : null,
-    changed: topicsIn(came?.moved?.changed, words), gone: topicsIn(came?.moved?.gone, words), telephone: workshop.telephone || null,
+    changed: topicsIn(came?.moved?.changed, { words, most: MOST_TOPICS }), gone: topicsIn(came?.moved?.gone, { words, most: Infinity }), telephone: workshop.telephone || null,
     signature: workshop.signature.trim() || workshop.name,
   };
 }

@@ -6,10 +6,13 @@ import type { Came } from "../../../lib/reply/facts";
 import { composeFollowing } from "../../../lib/reply/following";
 import { ANSWER_HERE, openPlaces, openPlacesSay } from "../../../lib/reply/open-places";
 import { piecesOf } from "../../../lib/reply/pieces";
-import { checkLetter, knownOf } from "../../../lib/reply/promises/check";
+import { TOPICS } from "../../../lib/reply/moved";
+import { FOLLOWING } from "../../../lib/reply/paragraphs/following";
+import { checkLetter, checkSentences, knownOf, WORDS_AND_PHOTOS } from "../../../lib/reply/promises/check";
 import { anyInput } from "./any-input";
 import { CASES } from "./cases";
 import type { Assessment } from "../../../lib/triage/assessment";
+import { wordsIn } from "../../../lib/words/words";
 import { inputOf, range, type Sketch } from "./make";
 
 const MESSAGE: Came = { message: true, answers: false, photos: 0, tested: false };
@@ -80,12 +83,12 @@ describe("composeFollowing", () => {
     });
     it("says so of the range, the years and the price that moved, and of nothing else", () => {
       expect(head(letter(first, wine({ improvement: range(40, 60, 80) })))).toMatch(/This replaces what we wrote before about how far it may come back\./);
-      expect(head(letter(first, wine({ lifeYears: range(2, 4, 8) })))).toMatch(/This replaces what we wrote before about how long it will serve\./);
-      expect(head(letter(first, wine({ improvement: range(40, 60, 80), lifeYears: range(2, 4, 8) })))).toMatch(/about how far it may come back and how long it will serve\./);
+      expect(head(letter(first, wine({ lifeYears: range(2, 4, 8) })))).toMatch(/This replaces what we wrote before about how long it may serve\./);
+      expect(head(letter(first, wine({ improvement: range(40, 60, 80), lifeYears: range(2, 4, 8) })))).toMatch(/about how far it may come back and how long it may serve\./);
     });
     it("takes back what no longer holds and has nothing in its place, and says the answer again", () => {
       const text = letter(first, wine({ lifeYears: null }));
-      expect(head(text)).toMatch(/What we wrote before about how long it will serve no longer holds\./);
+      expect(head(text)).toMatch(/What we wrote before about how long it may serve no longer holds\./);
       expect(head(text)).not.toMatch(/This replaces/);
       expect(text).toMatch(/Going by [^]*only a test of the fibre would settle it/);
     });
@@ -100,6 +103,25 @@ describe("composeFollowing", () => {
       const tested = letter(first, wine({}, { evidence: [...seen, { what: "bench", value: "wool", strength: "bench" }] }));
       expect(tested).toMatch(/Since our last letter we can say more\.[^]*Going by the test in our workshop/);
       expect(tested).not.toMatch(/replaces|no longer holds|has changed/);
+    });
+    it("takes back nothing of a letter that said it could not tell", () => {
+      const knewNothing = inputOf({ sketch: { fibres: { wool: 0.26, viscose: 0.2 }, words: "unlikely", methods: WINE.sketch.methods ?? {}, rest: { improvement: range(3, 40, 94), lifeYears: range(1, 5, 28), advice: { action: "ask-for-more", why: "", referTo: null, losses: [] } } } });
+      const text = letter(knewNothing, first);
+      expect(head(text)).not.toMatch(/what it is made of|how far it may come back|how long it may serve/);
+      expect(text).toMatch(/very likely wool[^]*15–75 %[^]*between 4 and 16 years/);
+    });
+    it("names the three first subjects of many, and what follows from them", () => {
+      const text = letter(first, wine({ improvement: range(0, 5, 12), beyondRepair: 0.8, lifeYears: range(1, 2, 3) }, { fibres: { viscose: 0.9 }, mechanisms: { "pile-distortion": 0.9 } }));
+      expect(head(text)).toMatch(/This replaces what we wrote before about what it is made of, how far it may come back, what has happened to it and what follows from that\./);
+    });
+    it("keeps in one paragraph what belongs in one, where something between was told already", () => {
+      const even = (rest: Partial<Assessment>) => wine({ beyondRepair: 0.5, ...rest });
+      const text = letter(even({}), even({ improvement: range(40, 60, 79) }));
+      expect(text).not.toMatch(/may not be worth/);
+      expect(text).toMatch(/\(40–79 %\) of the mark to go\. Labels can be wrong/);
+    });
+    it.each(TOPICS.map(({ id }) => wordsIn("en-GB").say(`topic.${id}`)))("promises nothing by naming %s", (topic) => {
+      for (const { text: sentence } of FOLLOWING) expect(checkSentences(sentence.replace(/\{(?:changed|gone)\}/, topic), WORDS_AND_PHOTOS)).toEqual([]);
     });
     it("says what could be done instead as a matter of its own", () => {
       const cut = (low: number) => wine({ advice: { action: "advise-cut-down", why: "", referTo: null, losses: [] }, money: { currency: "GBP", clean: null, cutDown: range(low, 250, 300), replace: null, valueToday: null } });
@@ -120,7 +142,7 @@ describe("composeFollowing", () => {
         const stands = (topic: string, places: readonly string[]) => { if (replaced?.[1]?.includes(topic)) expect(paragraphs.some((p) => places.includes(p.place))).toBe(true); };
         stands("what it is made of", ["fibre"]);
         stands("how far it may come back", ["outlook"]);
-        stands("how long it will serve", ["life"]);
+        stands("how long it may serve", ["life"]);
         stands("what cleaning costs", ["price"]);
         const fibreOf = (all: typeof paragraphs) => all.filter((p) => p.place === "fibre").map((p) => p.said);
         if (before.paragraphs.filter((p) => p.place === "fibre").length === b.assessments.length && fibreOf(paragraphs).length > 0 && JSON.stringify(fibreOf(paragraphs)) !== JSON.stringify(fibreOf(before.paragraphs)))
