@@ -4,6 +4,7 @@ import { NEWEST_FIRST } from "../store/row-order";
 import { readSettings, type WorkshopSettings } from "../workshop/settings";
 import { audit } from "./audit";
 import { authorise, NOT_THERE } from "./authorise";
+import { unlessHeard } from "./client-deeds";
 import { unlessMoved } from "./draft-today";
 import { emptyDraft, enclosedWithDraft, unlessAsSeen } from "./enclosures";
 import { ok, refuse, type Caller, type Refusal, type Result } from "./caller";
@@ -33,6 +34,8 @@ export interface Approval {
   sendAt?: ChosenTime | null | undefined;
   /** Ids of the documents that the person saw with it; absent: not looked at, so not compared. */
   documents?: readonly string[] | undefined;
+  /** How much of the client's telling they had before them (EnquiryView.heard); absent: not looked at, so not compared. */
+  heard?: number | undefined;
 }
 
 /**
@@ -42,7 +45,7 @@ export interface Approval {
  */
 export async function approveReply(
   caller: Caller,
-  { enquiryId, number, reason = null, longReason = null, sendAt = null, documents }: Approval,
+  { enquiryId, number, reason = null, longReason = null, sendAt = null, documents, heard }: Approval,
   now: Date,
 ): Promise<Result<Approved>> {
   const no = authorise(caller, "approve");
@@ -51,7 +54,7 @@ export async function approveReply(
   const chosen = chosenInstant(sendAt, settings, now);
   if (!chosen.ok) return chosen;
   const done = await inOneStep<Approved>(async (tx) => {
-    const changed = await unlessAsSeen(tx, enquiryId, documents);
+    const changed = (await unlessHeard(tx, enquiryId, heard)) ?? (await unlessAsSeen(tx, enquiryId, documents));
     if (changed) return changed;
     const held = await holdRevision(tx, { enquiryId, number, kind: "reply", reason, longReason });
     if (!held.ok) return held;

@@ -5,6 +5,7 @@ import { alreadyDone, sendRevision, waitForSecond, type Approved } from "./appro
 import { audit } from "./audit";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, type Caller, type Result } from "./caller";
+import { unlessHeard } from "./client-deeds";
 import { inOneStep } from "./one-step";
 import { holdToPromises } from "./promises";
 import { addRevision, NOT_WAITING, readLetter } from "./save-draft";
@@ -16,7 +17,7 @@ import { pokeOutbox } from "./write-letter";
  * Sends the client a question in place of the reply. It takes the way of every letter: a revision of the draft, then a
  * letter; a trainee's waits for a second person (`letterId` is then empty).
  */
-export async function askClient(caller: Caller, given: { enquiryId: string; subject: string; text: string; reason?: string | null | undefined }, now: Date): Promise<Result<Approved>> {
+export async function askClient(caller: Caller, given: { enquiryId: string; subject: string; text: string; reason?: string | null | undefined; heard?: number | undefined }, now: Date): Promise<Result<Approved>> {
   const no = authorise(caller, "approve");
   if (no || caller.kind !== "staff") return no ?? NOT_THERE;
   const letter = readLetter(given);
@@ -26,6 +27,8 @@ export async function askClient(caller: Caller, given: { enquiryId: string; subj
   const done = await inOneStep<Approved>(async (tx) => {
     const enquiry = await tx.enquiry.findUnique({ where: { id: enquiryId }, select: { state: true } });
     if (!enquiry || !isWaitingForUs(enquiry.state)) return alreadyDone(tx, caller, enquiryId);
+    const unheard = await unlessHeard(tx, enquiryId, given.heard);
+    if (unheard) return unheard;
     const held = await holdToPromises(tx, { enquiryId, kind: "question", text: letter.value.text, reason: given.reason ?? null });
     if (!held.ok) return held;
     const { number } = await tx.draft.update({ where: { enquiryId }, data: { number: { increment: 1 }, ...NOT_WAITING }, select: { number: true } });

@@ -21,3 +21,5 @@ export interface DraftView {
 export interface CameView { messages: { at: string; text: string }[]; answers: boolean; photos: number }
 /** What the client wrote and sent since our last letter. */
 export interface SinceView extends CameView { at: string }
+/** What came after a letter of ours was approved and before it left. */
+export interface MeanwhileView extends CameView { kind: "acknowledgement" | "reply" | "question"; /** It has not gone, and is ours to look at again; otherwise it was on its way already. */ isHeldBack: boolean; approvedAt: string }

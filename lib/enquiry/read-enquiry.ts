@@ -13,6 +13,7 @@ import { benchTestView } from "./bench-view";
 import { ok, type Caller, type Result } from "./caller";
 import { planLack } from "./chosen-plan";
 import { STANDING_INSPECTIONS } from "./document-facts";
+import { isClientDeed } from "./client-deeds";
 import { draftToday } from "./draft-today";
 import { draftView, hasDraft, sinceView } from "./draft-view";
 import { DOCUMENT_PARTS, documentView } from "./document-view";
@@ -86,6 +87,7 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
     answers,
     rugs: row.rugs.map((r) => rugView(r, { nameOf, currency: settings.currency })),
     undelivered: undeliveredOf(row.letters, isMailConfigured),
+    heard: row.audit.filter(isClientDeed).length,
     meanwhile,
     draft: draftView(row.draft, today),
     since: sinceView(today),

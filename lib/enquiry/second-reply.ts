@@ -5,6 +5,7 @@ import { alreadyDone, holdRevision, sendRevision } from "./approve-reply";
 import { audit } from "./audit";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
+import { unlessHeard } from "./client-deeds";
 import { unlessAsSeen } from "./enclosures";
 import { inOneStep } from "./one-step";
 import { reasonsGiven } from "./promises";
@@ -12,7 +13,7 @@ import { leavesAt } from "./send-at";
 import { pokeOutbox } from "./write-letter";
 
 /** The second person's approval of what a trainee approved: the very revision they approved goes out, at the time they chose where that lies ahead. */
-export async function secondReply(caller: Caller, { enquiryId, documents }: { enquiryId: string; documents?: readonly string[] | undefined }, now: Date): Promise<Result<{ letterId: string }>> {
+export async function secondReply(caller: Caller, { enquiryId, documents, heard }: { enquiryId: string; documents?: readonly string[] | undefined; heard?: number | undefined }, now: Date): Promise<Result<{ letterId: string }>> {
   const no = authorise(caller, "second");
   if (no || caller.kind !== "staff") return no ?? NOT_THERE;
   const settings = await readSettings(database());
@@ -20,7 +21,7 @@ export async function secondReply(caller: Caller, { enquiryId, documents }: { en
     const draft = await tx.draft.findUnique({ where: { enquiryId }, select: { waitingNumber: true, waitingKind: true, waitingById: true, waitingSendAt: true } });
     if (draft?.waitingNumber == null || draft.waitingKind === "acknowledgement" || !draft.waitingKind) return alreadyDone(tx, caller, enquiryId);
     if (draft.waitingById === caller.staffId) return refuse("not-allowed", "You approved this yourself. A second person must read it.");
-    const changed = await unlessAsSeen(tx, enquiryId, documents);
+    const changed = (await unlessHeard(tx, enquiryId, heard)) ?? (await unlessAsSeen(tx, enquiryId, documents));
     if (changed) return changed;
     const number = draft.waitingNumber;
     const held = await holdRevision(tx, { enquiryId, number, kind: draft.waitingKind, ...(await reasonsGiven(tx, { enquiryId, number })) });

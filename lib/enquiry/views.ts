@@ -1,5 +1,5 @@
 import type { LabelReadingView } from "./label-view";
-import type { CameView, DraftView, SinceView } from "./draft-types";
+import type { DraftView, MeanwhileView, SinceView } from "./draft-types";
 import type { Assessment } from "../triage/assessment";
 import type { DocumentKind } from "../reply/documents/offered";
 import type { EnquiryAnswers, QuestionId, RugAnswers, ShownKind } from "../trade/questions";
@@ -205,9 +205,6 @@ export interface RugView {
   measured: MeasurementView[];
 }
 
-/** What came after a letter of ours was approved and before it left. */
-export interface MeanwhileView extends CameView { kind: LetterView["kind"]; /** It has not gone, and is ours to look at again; otherwise it was on its way already. */ isHeldBack: boolean; approvedAt: string }
-
 /** The enquiry page at the desk. */
 export interface EnquiryView {
   id: string;
@@ -226,6 +223,8 @@ export interface EnquiryView {
   rugs: RugView[];
   /** The letter that did not reach the client and has no newer one after it; null where all is well. */
   undelivered: { kind: LetterView["kind"]; to: string; says: string; /** It may have arrived all the same. */ isInDoubt: boolean } | null;
+  /** How often the client has told something. Whoever sends a letter says it back, so that nobody answers what they have not read. */
+  heard: number;
   /** What the client did after our newest letter was approved and before it left; null where they did nothing then. */
   meanwhile: MeanwhileView | null;
   draft: DraftView | null;

@@ -90,3 +90,20 @@ test("I press “Take it back” on a letter that was held back a moment before,
   await expect(page.getByRole("region", { name: "The letter" }).getByRole("status")).toHaveText("Held back before it went out: the client had written meanwhile.");
   await expect(note(page)).toBeVisible();
 });
+
+test("I approve a letter while its client has just written: nothing is sent until I have what they wrote before me", async ({ person }) => {
+  const email = "kell@mail.example";
+  const page = await person({ storageState: owner });
+  await takenIn(page, "Kell Sandring", email);
+  await letterOf(page).fill("Dear Kell Sandring,\n\nPlease bring it rolled.\n\nKind regards");
+  await writesOnTheirPage(await person(PHONE), email, "My brother has the label.");
+  await expect(page.getByText("My brother has the label.")).toHaveCount(0);
+  await page.getByRole("button", { name: "Approve and send" }).click();
+  await expect(page.getByRole("region", { name: "The letter" }).getByRole("status")).toHaveText("The client has written or sent something since you opened this. Nothing was sent: read that first, then send the letter.");
+  await expect(page.getByText("My brother has the label.")).toBeVisible();
+  await expect(letterOf(page)).toHaveValue(/Please bring it rolled/);
+  await fitsAndIsAccessible(page);
+  await page.screenshot({ path: test.info().outputPath("unheard-1280.png") });
+  await page.getByRole("button", { name: "Approve and send" }).click();
+  await expect(page.getByRole("button", { name: "Take it back" })).toBeVisible();
+});

@@ -12,6 +12,7 @@ import { moveEnquiry } from "../../../lib/enquiry/move-enquiry";
 import { readClientPage } from "../../../lib/enquiry/read-client-page";
 import { readEnquiry } from "../../../lib/enquiry/read-enquiry";
 import { readQueue } from "../../../lib/enquiry/read-queue";
+import { secondReply } from "../../../lib/enquiry/second-reply";
 import { sortPost } from "../../../lib/enquiry/sort-post";
 import { takeBackLetter } from "../../../lib/enquiry/take-back";
 import { deliverDue } from "../../../lib/mail/outbox";
@@ -163,6 +164,34 @@ export function holdingBack(): void {
       const enquiry = await submitted(CURIOUS);
       await writes(enquiry);
       expect(await database().letter.findMany({ where: { enquiryId: enquiry.enquiryId } })).toMatchObject([{ automatic: true, state: "waiting" }]);
+    });
+  });
+
+  describe("a letter approved while its client writes", () => {
+    const nora = () => staff("trainee", "Nora Field");
+    const heardBy = async (enquiryId: string) => good(await readEnquiry(await nell(), enquiryId, later(1))).heard;
+    it.each(["words", "a photo"])("is not sent to a client who sent %s since the page was read, and is once they were read", async (what) => {
+      const enquiry = await submitted(CURIOUS);
+      const { enquiryId } = enquiry;
+      const heard = await heardBy(enquiryId);
+      const me = await clientOf(enquiry);
+      good(what === "words" ? await sendFromClient(me, { message: SAID }, later(1)) : await givePhoto(me, "whole", later(1)));
+      const { draft, heard: now } = good(await readEnquiry(await nell(), enquiryId, later(1)));
+      const number = draft?.number ?? 0;
+      const refused = { ok: false, code: "changed-meanwhile", say: expect.stringContaining("Nothing was sent: read that first") as string };
+      expect(await approveReply(await nell(), { enquiryId, number, heard }, later(2))).toMatchObject(refused);
+      expect(await askClient(await nell(), { enquiryId, subject: "A question", text: "How old is it?", heard }, later(2))).toMatchObject(refused);
+      expect(good(await readEnquiry(await nell(), enquiryId, later(3)))).toMatchObject({ state: "new", draft: { number }, letters: [{ kind: "acknowledgement" }] });
+      good(await approveReply(await nell(), { enquiryId, number, heard: now }, later(3)));
+    });
+    it("is not sent by a second person either who has not read it", async () => {
+      const enquiry = await submitted(CURIOUS);
+      const { enquiryId } = enquiry;
+      good(await approveReply(await nora(), { enquiryId, number: 1 }, later(1)));
+      const heard = await heardBy(enquiryId);
+      good(await sendFromClient(await clientOf(enquiry), { message: SAID }, later(2)));
+      expect(await secondReply(await nell(), { enquiryId, heard }, later(3))).toMatchObject({ ok: false, code: "changed-meanwhile" });
+      good(await secondReply(await nell(), { enquiryId, heard: await heardBy(enquiryId) }, later(4)));
     });
   });
 }

@@ -43,18 +43,19 @@ export async function standBy(input: z.infer<typeof standBySchema>): Promise<Res
 }
 
 const documents = z.optional(z.array(id).check(z.maxLength(100)));
+const heard = z.int().check(z.minimum(0));
 const sendAt = z.optional(z.nullable(z.strictObject({ day: z.string(), hour: z.string() })));
-const approveSchema = z.strictObject({ enquiryId: id, number, reason, longReason: reason, sendAt, documents });
+const approveSchema = z.strictObject({ enquiryId: id, number, reason, longReason: reason, sendAt, documents, heard });
 export async function approve(input: z.infer<typeof approveSchema>): Promise<Result<Approved>> {
   return asStaff(approveSchema, input, (caller, value) => approveReply(caller, value, new Date()));
 }
 
-const secondSchema = z.strictObject({ enquiryId: id, documents });
+const secondSchema = z.strictObject({ enquiryId: id, documents, heard });
 export async function second(input: z.infer<typeof secondSchema>): Promise<Result<{ letterId: string }>> {
   return asStaff(secondSchema, input, (caller, value) => secondReply(caller, value, new Date()));
 }
 
-const askSchema = z.strictObject({ enquiryId: id, subject, text, reason });
+const askSchema = z.strictObject({ enquiryId: id, subject, text, reason, heard });
 export async function ask(input: z.infer<typeof askSchema>): Promise<Result<Approved>> {
   return asStaff(askSchema, input, (caller, value) => askClient(caller, value, new Date()));
 }

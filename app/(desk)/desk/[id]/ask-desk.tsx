@@ -1,4 +1,5 @@
 "use client";
+import { useRouter } from "next/navigation";
 import { useEffect, useRef, useState, useTransition, type ReactNode } from "react";
 import { reach } from "@/app/(desk)/_parts/reach";
 import { readingOf } from "@/lib/reply/reading";
@@ -14,20 +15,24 @@ import { WAITS } from "./use-sending";
 
 /** A question to the client on a sheet of its own. The reply stays where it was, untouched. */
 export function AskDesk({ view, begin, to, done, back, tell }: {
-  view: Pick<EnquiryView, "id" | "rugs" | "sender">; begin: { subject: string; text: string }; to: ReactNode;
+  view: Pick<EnquiryView, "id" | "rugs" | "sender" | "heard">; begin: { subject: string; text: string }; to: ReactNode;
   done: (say: string) => void; back: () => void; tell: (say: string, focus?: boolean) => void;
 }) {
   const [subject, setSubject] = useState(begin.subject);
   const [text, setText] = useState(begin.text);
   const promises = usePromises(view, text, "question");
   const [missing, setMissing] = useState<string | null>(null);
+  const router = useRouter();
   const [isSending, start] = useTransition();
   const head = useRef<HTMLHeadingElement>(null);
   useEffect(() => head.current?.focus(), []);
   const send = () => start(async () => {
-    const result = await reach(() => ask({ enquiryId: view.id, subject, text, ...(promises.found.length > 0 ? { reason: promises.reason } : {}) }));
+    const result = await reach(() => ask({ enquiryId: view.id, subject, text, heard: view.heard, ...(promises.found.length > 0 ? { reason: promises.reason } : {}) }));
     setMissing(result.ok ? null : (result.fields?.["reason"] ?? null));
-    if (!result.ok) return tell(result.say, true);
+    if (!result.ok) {
+      if (result.code === "changed-meanwhile") router.refresh();
+      return tell(result.say, true);
+    }
     done(result.value.waitsForSecond ? WAITS : "Approved. It is their turn now.");
   });
   return (

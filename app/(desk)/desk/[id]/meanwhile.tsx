@@ -1,4 +1,5 @@
-import type { EnquiryView, MeanwhileView } from "@/lib/enquiry/views";
+import type { MeanwhileView } from "@/lib/enquiry/draft-types";
+import type { EnquiryView } from "@/lib/enquiry/views";
 import { dayAndClock, type Place } from "@/lib/ui/time";
 import { Came } from "./came";
 import css from "./since.module.css";

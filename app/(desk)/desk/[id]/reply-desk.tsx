@@ -54,7 +54,7 @@ export function ReplyDesk({ view, draft, to, tomorrow, children, tell, unkept }:
   const over = overlong(words.text, view.rugs.length);
   const enclosed = enclosedOf(view);
   const reasons = { ...(promises.found.length > 0 ? { reason: promises.reason } : {}), ...(longReason && over ? { longReason } : {}) };
-  const { send, isSending, errors } = useSending({ enquiryId: view.id, documents: enclosed.map((d) => d.id), reasons, keep, kept: () => unkept(null), notKept, refused, tell });
+  const { send, isSending, errors } = useSending({ enquiryId: view.id, documents: enclosed.map((d) => d.id), heard: view.heard, reasons, keep, kept: () => unkept(null), notKept, refused, tell });
   const toOpenPlace = () => selectOpenPlace(field.current, words.text);
   const sendUnlessOpen = (sendAt: ChosenTime | null) => {
     const open = openPlacesSay(words.text);

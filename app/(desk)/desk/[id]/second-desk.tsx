@@ -19,7 +19,7 @@ export function SecondDesk({ view, by, draft, to, change, tell }: {
   const [isBusy, start] = useTransition();
   const moved = draft.today && movedIn(draft.today, draft);
   const send = () => start(async () => {
-    const result = await reach(() => second({ enquiryId: view.id, documents: enclosedOf(view).map((d) => d.id) }));
+    const result = await reach(() => second({ enquiryId: view.id, documents: enclosedOf(view).map((d) => d.id), heard: view.heard }));
     tell(result.ok ? "Approved by a second person." : result.say, true);
     router.refresh();
   });
