@@ -2,6 +2,7 @@ import { readFile } from "node:fs/promises";
 import { buffer } from "node:stream/consumers";
 import * as z from "zod/mini";
 import { checkLetter, checkSentence, WORDS_AND_PHOTOS, type Known } from "../reply/promises/check";
+import { ownLines, unjudgedOf } from "../reply/promises/unjudged";
 import type { Assessment } from "../triage/assessment";
 import { CommandError, runCommand } from "./command";
 import { readError } from "./read-error";
@@ -19,14 +20,17 @@ const assessmentSchema = z.looseObject({
 
 /**
  * What a letter promises beyond what is known, as JSON. Without an assessment it is judged as if only words and photos
- * were known; `--lines` judges each line by itself.
- * @throws CommandError in one line for anything the person can put right.
+ * were known; `--lines` judges each line by itself. `tell` is given what was left out of the judgement, a sentence each time.
+ * @throws CommandError in one line for anything the person can put right, and where nothing of the letter can be judged.
  */
-export async function promises(args: readonly string[], stdin: NodeJS.ReadableStream): Promise<string> {
+export async function promises(args: readonly string[], stdin: NodeJS.ReadableStream, tell: (note: string) => void): Promise<string> {
   const { letter, assessment, lines } = optionsOf(args);
   const known: Known = assessment === null ? WORDS_AND_PHOTOS : { assessment: await readAssessment(assessment) };
   const words = letter === "-" ? textOf(await buffer(stdin), "What stands on standard input") : await read(letter);
-  const found = lines ? words.split(/\r?\n/u).filter((l) => l.trim() !== "").flatMap((line) => checkSentence(line.trim(), known)) : checkLetter(words, known);
+  const { nothing, notes } = unjudgedOf(words);
+  if (nothing) throw new CommandError(`Nothing of ${letter === "-" ? "what stands on standard input" : letter} could be judged: ${nothing}.`);
+  notes.forEach(tell);
+  const found = lines ? ownLines(words).split("\n").filter((l) => l.trim() !== "").flatMap((line) => checkSentence(line.trim(), known)) : checkLetter(words, known);
   return JSON.stringify(found, null, 2);
 }
 
@@ -80,6 +84,6 @@ async function readAssessment(name: string): Promise<Assessment> {
 
 if (import.meta.filename === process.argv[1]) {
   await runCommand(async () => {
-    console.log(await promises(process.argv.slice(2), process.stdin));
+    console.log(await promises(process.argv.slice(2), process.stdin, console.error));
   }, USAGE);
 }

@@ -7,6 +7,7 @@ import { RULES } from "./rules";
 import { clausesOf, plainOf, sentencesOf } from "./sentences";
 import { liftedByStance } from "./stances";
 import { speaksTooSurely, speaksWithCare, surenessOf, TOO_SURE } from "./sureness";
+import { ownLines } from "./unjudged";
 import { expression } from "./vocabulary";
 
 /** A sentence that says more than is known; of something left out, `sentence` is empty. */
@@ -94,12 +95,12 @@ export function checkSentence(sentence: string, known: Known): Overpromise[] {
   return [...broken, ...beyond.filter((b) => !broken.some((o) => o.rule === b.rule))];
 }
 
-/** Every sentence of a text in its order: all there is to check in a letter that only asks. */
-export const checkSentences = (text: string, known: Known): Overpromise[] => sentencesOf(text).flatMap((s) => checkSentence(s, known));
+/** Every sentence of a text in its order, but for lines that repeat somebody else's: all there is to check in a letter that only asks. */
+export const checkSentences = (text: string, known: Known): Overpromise[] => sentencesOf(ownLines(text)).flatMap((s) => checkSentence(s, known));
 
 /** A whole letter, sentence by sentence, and then what it leaves out. Pure: the page, the server and the command line call this. */
 export function checkLetter(text: string, known: Known): Overpromise[] {
-  const plain = plainOf(text);
+  const plain = plainOf(ownLines(text));
   const said = withoutDeniedTests(plain);
   const missing = MUST_SAYS.filter((m) => m.when.test(plain) && !m.needs.test(said) && !m.unless?.test(plain));
   const cautions = known.assessment ? cautionsMissing(plain, known.assessment) : [];

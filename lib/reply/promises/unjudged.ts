@@ -1,0 +1,27 @@
+import { isOtherLanguage } from "../../triage/letter-language";
+
+/** A line of somebody else's words, as mail programs mark them: not ours to answer for. */
+const isQuotedLine = (line: string): boolean => /^\s*>/u.test(line);
+
+/** A letter without the lines that repeat what somebody else wrote. */
+export const ownLines = (text: string): string => text.split(/\r?\n/u).filter((line) => !isQuotedLine(line)).join("\n");
+
+/** What of a letter the check cannot judge. `nothing`: why nothing of it can be; else `notes`: what was left out, a sentence each. */
+export interface Unjudged { readonly nothing: string | null; readonly notes: readonly string[] }
+
+const lines = (count: number, one: string, more: string): string[] => (count === 0 ? [] : [count === 1 ? one : `${count} ${more}`]);
+
+/** Told beside what the check finds: a letter that could not be judged has not passed. */
+export function unjudgedOf(text: string): Unjudged {
+  const own = ownLines(text);
+  const quoted = text.split(/\r?\n/u).filter(isQuotedLine).length;
+  if (!/\p{L}/u.test(own)) return { nothing: quoted > 0 ? "it holds only quoted lines" : "it holds no words", notes: [] };
+  if (isOtherLanguage(own)) return { nothing: "it is not in English, and the check knows English only", notes: [] };
+  return {
+    nothing: null,
+    notes: [
+      ...lines(quoted, "One quoted line (“>”) is somebody else’s and was not judged.", "quoted lines (“>”) are somebody else’s and were not judged."),
+      ...lines(own.split("\n").filter(isOtherLanguage).length, "One line is not in English, and what it says cannot be judged.", "lines are not in English, and what they say cannot be judged."),
+    ],
+  };
+}
