@@ -34,6 +34,11 @@ export const HARM: Rule = {
     p("^(?=.*\\b(?:bleach|chlorine|hypochlorite)\\b).*\\b(?:ammonia|vinegar|acid|toilet cleaner|limescale remover|descaler|acetone|surgical spirit|lemon juice)\\b", { also: ["warned", "undecided", "disowned"], except: ["hedged", "softened", "ours"] }),
     p("\\bDAMAGING\\b", { also: ["ours", "warned", "softened", "undecided"] }),
     p("\\b(?:a|one|some|the) (?:good |quick |thorough |proper |hard |light |decent |brisk )*(?:beating|scrub|scrubbing|soak|soaking|hosing|rub|rubbing|wash|steam|steaming|shampoo|rinse|blast|dunk|spin|press)\\b.{0,40}\\b(?:at home|yourself|in the (?:bath|garden|shower|machine)|on the (?:patio|lawn|line)|all (?:it|you)|will (?:bring|do|sort|get|shift|help)|before (?:you|we)|tonight)\\b", { also: ["ours", "warned"] }),
+    // A little heat, said to be no more than that
+    p("\\b(?:a |the |some )?(?:light|gentle|little|quick|soft|cool|warm|hot|low|whisper of|touch of|bit of|breath of|puff of)(?: (?:bit |touch |cool |warm |low |dry |household |domestic )?(?:of )?)?(?:steam\\w*|iron\\w*|heat|blow-?dry|hair ?dr[iy]er)\\b.*\\b(?:WORKS|relax\\w*|eases?|straightens?|flattens?|will (?:\\w+ )?(?:stand|relax|do|ease|help|straighten|dry|lift)|would (?:\\w+ )?(?:relax|ease|help|straighten|do|lift|see|sort)|never (?:hurt|harmed|did)|dries)\\b", { also: ["ours", "warned", "undecided"] }),
+    p("\\b(?:fan heater|heater|hair ?dr[iy]er|dehumidifier on heat|radiator)s?\\b(?: \\w+){0,4}? (?:will|would|can|should) (?:\\w+ )?(?:dry|have it dry|see to|sort|finish|do)\\b", { also: ["ours", "warned", "undecided"] }),
+    // A damp rug in a parcel
+    p("(?:^|, |\\band |\\bthen |: )LEADIN(?:post|send|ship|parcel|courier|mail|bring|wrap|pack|bag) (?:it|them|the \\w+|your rug|that)(?: \\w+){0,4}? (?:while |whilst |when |still |as it is |even if )*(?:it is )?(?:still )?(?:damp|wet|soaking|dripping)\\b(?! (?:cloth|towel|tissue|patch|spot))", { also: ["ours"] }),
     // Said in other words
     p("\\bAGENT\\b.*\\b(will do|works?( well)?|helps?|does the trick|will (take|lift|get|remove)|is (fine|good|best(?! avoided| left)))\\b"),
     p("\\bturn (up )?(the )?(underfloor |floor )?heating (up|on|higher)|\\bturn (up|on) the\\b.*\\bheating"),

@@ -6,6 +6,37 @@ import type { PromiseClass } from "./classes";
  */
 export const CARE_CLASSES: readonly PromiseClass[] = [
   {
+    meaning: "a little heat, and a damp rug in a parcel",
+    over: [
+      "A light steam would relax it.",
+      "Light steam from above relaxes the pile.",
+      "A whisper of steam never hurt wool.",
+      "A warm iron over brown paper takes candle wax out.",
+      "A cool iron takes the crease out of it.",
+      "A fan heater will dry it by morning.",
+      "Gentle heat from below dries it evenly.",
+      "A touch of steam will lift the flattened corner.",
+      "Post it to us damp and we will take it from there.",
+      "Just post it to us damp.",
+      "You can parcel it up wet.",
+      "Send it to us still damp by the next courier.",
+    ],
+    honest: [
+      "Steam can set the stain.",
+      "A warm iron sets the stain.",
+      "A light steam may move the dye, so please wait.",
+      "Please do not use steam or a warm iron on it.",
+      "We use a light steam ourselves, after a test.",
+      "A fan in the room helps the air to move.",
+      "A fan heater would dry the face and leave the back to rot.",
+      "Never post it damp.",
+      "Please let it dry before you post it.",
+      "Do not send it wet; it rots in the parcel.",
+      "If it is damp, please do not post it.",
+      "If it is still damp, tell us and we will come for it.",
+    ],
+  },
+  {
     meaning: "a warning of what heat, water or a product would do",
     over: [
       "Heat from a hairdryer is just what that corner needs, so give it ten minutes.",
