@@ -12,9 +12,16 @@ const JUDGES = /\b(?:likely|probably|very likely|about as likely|we (?:think|bel
 const ASSERTS = /\b(?:it|this|that|your rug) is (?:\w+ ){0,2}(?:silk|viscose|wool|cotton|rayon|linen|jute)\b|\b(?:will (?:all )?(?:come out|come up|look like new)|as good as new|guarantee\w*)\b/u;
 const OFFERS = /\b(?:we (?:would|can|could|will|shall|are going to) (?:clean|wash|try)|if it is cleaned|cleaning (?:should|would|may|might) (?!cost))/u;
 
+/** Words of a limit in the sentence that names it: "until Friday", an appointment for an inspection and a test already made are none. */
+const LIMITS = new RegExp([
+  "\\b(?:can|may|might|could|do|does) (?:still |also |easily )?mislead\\b", "\\b(?:guess(?:es|work)?|provisional|too little|not sure|speaks? for the sample)\\b", "\\bcannot (?:tell|promise|say|know|judge)\\b",
+  "\\bonly (?:an? )?(?:inspect\\w*|test|look)", "\\b(?:inspections?|tests?|testing)\\b[^.!?]{0,60}\\b(?:decides?|settles?|tells?|shows?|says?|confirms?|first|before|needed|would|could|can)\\b",
+  "\\b(?:until|before|once|unless|after|when|depends?|hangs?)\\b[^.!?]{0,60}\\b(?:seen|tests?|tested|inspect\\w*|looked|handled|in (?:our|my) hands)\\b", "\\b(?:would|should|must|can|will|need to|has to|have to) (?:\\w+ )?(?:be )?(?:test|inspect)\\w*\\b", "\\btest to go by\\b|\\bby (?:an?|the|our) (?:\\w+ )?test\\b",
+].join("|"), "u");
+
 export const MUST_SAYS: readonly MustSay[] = [
   { id: "testing", when: OFFERS, needs: /\btest(?:s|ed|ing)?\b/u, unless: /\bno way of cleaning\b/u, why: "Nothing is cleaned before a test in a hidden corner, and the letter does not say so.", suggestion: "We clean nothing before a test in a hidden corner." },
-  { id: "limits", when: new RegExp(`${JUDGES.source}|${ASSERTS.source}`, "u"), needs: /\b(?:mislead|guess|cannot (?:tell|promise|say)|only (?:an )?inspect|inspection|until|test(?:s|ed|ing)?|not sure|too little|provisional|speaks? for the sample)\b/u, why: "A judgement by words and photos has limits, and the letter names none.", suggestion: "Words and photos can mislead; an inspection and a test decide." },
+  { id: "limits", when: new RegExp(`${JUDGES.source}|${ASSERTS.source}`, "u"), needs: LIMITS, why: "A judgement by words and photos has limits, and the letter names none.", suggestion: "Words and photos can mislead; an inspection and a test decide." },
 ];
 
 /** Cautions that hang on the assessment. */

@@ -83,6 +83,16 @@ const STANCES: readonly Stance[] = [
     shows: expression("\\b(?:is|are) not (?:a thing|something|anything|what) (?:i|we|any(?:body|one)) (?:could|can|would|dare)(?: ever)? (?:offer|promise|give|say)\\b"),
     unless: expression("\\b(?:but|however|although|though|still|yet|unless|because)\\b|[;:]"),
   },
+  { // A rug kept safe in our store, which is ours to promise
+    lifts: ["result", "safety", "sureness"],
+    shows: expression("\\b(?:RUG|rug|it|carpet|runner|she|they) (?:will |shall |is |are )(?:be |stay |stays |lie |lies |kept |be kept |wait )?(?:quite |perfectly |dry and )?safe(?:ly)? (?:and dry )?(?:with us|here|in our (?:store|care|keeping|workshop)|in the (?:dry )?(?:store|workshop))\\b"),
+    unless: expression("\\b(?:PERFECT|FORMER|IDIOM(?<!in safe hands)|OATH|RESTORE|COMES|TROUBLE|dyes?|colou?rs?|gone|clean|wash\\w*|bath|steam)\\b"),
+  },
+  { // What a look costs, which is ours to say
+    lifts: ["number", "sureness"],
+    shows: expression("^(?=.*\\b(?:inspect\\w*|looked at|looking (?:it|at)|look at|looked over|assess\\w*|seen|estimate|opinion|collect\\w*)\\b).*\\b(?:costs? (?:you )?nothing|(?:is|are) free|no charge|free of charge|without charge)\\b"),
+    unless: expression("\\b(?:PERFECT|FORMER|IDIOM|OATH|TROUBLE|SUCCESS|always|never|clean\\w*|wash\\w*|repair\\w*|gone|FIBRE|result|because)\\b"),
+  },
   { // An appointment
     lifts: ["result", "sureness"],
     shows: expression("\\byour (?:appointment|visit|slot|booking|collection) is (?:now )?(?:confirmed|booked|set|fixed) for\\b"),

@@ -116,7 +116,7 @@ export const MUST_SAY: readonly MustSay[] = [...URGENT, ...FIBRE, ...EVERYDAY];
 /** Of every letter. */
 export const ALWAYS: readonly Line[] = [
   says("what the judgement rests on", /going by [^.]*(?:you told us|photos|label|message|test|report)|message is all we have/i),
-  says("that photos and words have limits", /mislead|careful guess|only a test|inspection|cannot tell|settle|speaks only|sample/i),
+  says("that photos and words have limits", /(?:can|may|might|could) (?:still )?mislead|careful guess|only a test|(?:inspection|test)[^.]*(?:decide|settle|tell|show)|(?:photo|picture|word)[^.]*cannot|cannot (?:tell|say)|speaks only/i),
   says("a signature of a person", /Nell Harrow/),
 ];
 /** Of no letter. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { rulesBroken } from "../../../../lib/reply/promises/check";
+import { checkLetter, rulesBroken, WORDS_AND_PHOTOS } from "../../../../lib/reply/promises/check";
 import { sentencesOf } from "../../../../lib/reply/promises/sentences";
 import { liftedByStance } from "../../../../lib/reply/promises/stances";
 import { CLASSES } from "./classes";
@@ -86,6 +86,9 @@ describe("the check of promises on every meaning it knows", () => {
     ["blame", "Your landlord ruined it."], ["blame", "Other firms cut corners and ruin silk."], ["cover", "Your insurer is obliged to pay."], ["verdict", "This rug is a goner."],
   ])("%s: %s", (rule, say) => expect(broken(say)).toContain(rule));
 
+  it.each(["Your rug will be safe with us until you decide.", "It will be kept safe and dry in our store until you have decided.", "It will cost you nothing to have it inspected.", "Having it looked at costs nothing."])("lets the house promise what is its own to keep: %s", (say) => expect(broken(say)).toEqual([]));
+  it.each(["Your rug will be safe with us, and the stain will be gone.", "The dyes will be safe with us.", "It will be safe in our bath.", "It will cost you nothing to have it inspected, because it always comes out.", "It will cost you nothing to have it cleaned."])("and no more than that: %s", (say) => expect(broken(say)).not.toEqual([]));
+
   it("takes a denial for a word of what will not be again, and no hedge", () => {
     expect([...liftedByStance("it will probably not be as good as new.")]).toContain("result");
     expect([...liftedByStance("it will probably be as good as new.")]).toEqual([]);
@@ -97,6 +100,12 @@ describe("the check of promises on every meaning it knows", () => {
   it.each([
     "Will it come out?", "We wish we could say that it will come out.", "You told us to use vinegar on it.", "It may be wool.", "The rug is “as good as new”, they told you.", "We would be wrong to promise that.", "Never mix bleach with vinegar: the gas can hurt you.", "Please do not mix two cleaners on it.", "It will not be as good as new.", "Your rug will be with us for about two weeks.", "The rug will be tested before anything else is done.", "The seller's label says 100% silk, which is not what we see.", "If the plug is wet, keep off the rug until the power is off at the board.",
   ])("lets pass: %s", (say) => expect(broken(say)).toEqual([]));
+});
+
+describe("the limits that a letter with a judgement names", () => {
+  const leavesOut = (more: string) => checkLetter(`It is likely wool, going by your photos. ${more}`, WORDS_AND_PHOTOS).some((o) => o.rule === "left-out");
+  it.each(["We are open until six.", "Your inspection is booked for Monday.", "The blue cushion was a test of my patience.", "Guests often ask."])("are not met by a word that strays in: %s", (say) => expect(leavesOut(say)).toBe(true));
+  it.each(["Words and photos can mislead; an inspection and a test decide.", "We cannot tell until it is tested.", "Only a test would tell.", "This is a careful guess.", "We would test it in a hidden corner first."])("are met by: %s", (say) => expect(leavesOut(say)).toBe(false));
 });
 
 describe("the sentences of a letter", () => {
