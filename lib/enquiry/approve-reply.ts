@@ -4,10 +4,10 @@ import { NEWEST_FIRST } from "../store/row-order";
 import { readSettings, type WorkshopSettings } from "../workshop/settings";
 import { audit } from "./audit";
 import { authorise, NOT_THERE } from "./authorise";
-import { unlessHeard } from "./client-deeds";
 import { unlessMoved } from "./draft-today";
 import { emptyDraft, enclosedWithDraft, unlessAsSeen } from "./enclosures";
 import { ok, refuse, type Caller, type Refusal, type Result } from "./caller";
+import { unlessHeard, unlessRead } from "./heard";
 import { inOneStep } from "./one-step";
 import { lengthOf, type Length } from "./letter-length";
 import { holdToPromises, type Allowed } from "./promises";
@@ -34,18 +34,21 @@ export interface Approval {
   sendAt?: ChosenTime | null | undefined;
   /** Ids of the documents that the person saw with it; absent: not looked at, so not compared. */
   documents?: readonly string[] | undefined;
-  /** How much of the client's telling they had before them (EnquiryView.heard); absent: not looked at, so not compared. */
-  heard?: number | undefined;
+  /** What the client had done last when the person looked (`heard` of the enquiry's view); absent: not looked at, so not compared. */
+  heard?: string | null | undefined;
+  /** Whether the person says that they have read what the client wrote since the draft was begun. */
+  read?: boolean | undefined;
 }
 
 /**
  * Approves the draft as it stands in revision `number`. Of any number of people at once exactly one succeeds; the others
  * are told who was first. A trainee's approval is kept and waits for a second person; no letter is written for it.
  * Words that promise more than is known go out only with a `reason`, which is kept. The documents that lie with the draft go with it.
+ * Nothing goes out past a message that came after the person looked, nor past one that the draft has no place for and nobody says to have read.
  */
 export async function approveReply(
   caller: Caller,
-  { enquiryId, number, reason = null, longReason = null, sendAt = null, documents, heard }: Approval,
+  { enquiryId, number, reason = null, longReason = null, sendAt = null, documents, heard, read = false }: Approval,
   now: Date,
 ): Promise<Result<Approved>> {
   const no = authorise(caller, "approve");
@@ -56,7 +59,7 @@ export async function approveReply(
   const done = await inOneStep<Approved>(async (tx) => {
     const changed = (await unlessHeard(tx, enquiryId, heard)) ?? (await unlessAsSeen(tx, enquiryId, documents));
     if (changed) return changed;
-    const held = await holdRevision(tx, { enquiryId, number, kind: "reply", reason, longReason });
+    const held = await holdRevision(tx, { enquiryId, number, kind: "reply", reason, longReason, readUntil: read ? now : null });
     if (!held.ok) return held;
     if (caller.role === "trainee") return waitForSecond(tx, caller, { enquiryId, number, kind: "reply", allowed: held.value, sendAt: chosen.value, now });
     const sent = await sendRevision(tx, caller, {
@@ -70,7 +73,7 @@ export async function approveReply(
       now,
     });
     if (!sent.ok) return sent;
-    await audit(tx, caller, { action: "reply-approved", enquiryId, at: now, detail: { number, letterId: sent.value, ...held.value } });
+    await audit(tx, caller, { action: "reply-approved", enquiryId, at: now, detail: { number, letterId: sent.value, ...(read ? { read: "yes" } : {}), ...held.value } });
     return ok({ letterId: sent.value, waitsForSecond: false });
   });
   if (done.ok) pokeOutbox();
@@ -78,10 +81,10 @@ export async function approveReply(
 }
 
 /** A revision against what is known, also since it was written, and how long it is. One that is not there is left to the step that sends it. */
-export async function holdRevision(tx: Tx, r: { enquiryId: string; number: number; kind: "reply" | "question"; reason: string | null; longReason: string | null }): Promise<Result<Allowed & Length>> {
+export async function holdRevision(tx: Tx, r: { enquiryId: string; number: number; kind: "reply" | "question"; reason: string | null; longReason: string | null; /** Until when somebody has read what the client wrote. */ readUntil: Date | null }): Promise<Result<Allowed & Length>> {
   const revision = await tx.revision.findFirst({ where: { number: r.number, draft: { enquiryId: r.enquiryId } }, select: { subject: true, text: true } });
   if (!revision) return ok({ promises: null, reason: null });
-  const moved = r.kind === "reply" ? await unlessMoved(tx, { ...r, ...revision }) : null;
+  const moved = r.kind === "reply" ? ((await unlessMoved(tx, { ...r, ...revision })) ?? (await unlessRead(tx, r))) : null;
   if (moved) return moved;
   const held = await holdToPromises(tx, { ...r, text: revision.text });
   if (!held.ok || r.kind === "question") return held;

@@ -5,7 +5,7 @@ import { alreadyDone, sendRevision, waitForSecond, type Approved } from "./appro
 import { audit } from "./audit";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, type Caller, type Result } from "./caller";
-import { unlessHeard } from "./client-deeds";
+import { unlessHeard } from "./heard";
 import { inOneStep } from "./one-step";
 import { holdToPromises } from "./promises";
 import { addRevision, NOT_WAITING, readLetter } from "./save-draft";
@@ -17,7 +17,7 @@ import { pokeOutbox } from "./write-letter";
  * Sends the client a question in place of the reply. It takes the way of every letter: a revision of the draft, then a
  * letter; a trainee's waits for a second person (`letterId` is then empty).
  */
-export async function askClient(caller: Caller, given: { enquiryId: string; subject: string; text: string; reason?: string | null | undefined; heard?: number | undefined }, now: Date): Promise<Result<Approved>> {
+export async function askClient(caller: Caller, given: { enquiryId: string; subject: string; text: string; reason?: string | null | undefined; heard?: string | null | undefined }, now: Date): Promise<Result<Approved>> {
   const no = authorise(caller, "approve");
   if (no || caller.kind !== "staff") return no ?? NOT_THERE;
   const letter = readLetter(given);

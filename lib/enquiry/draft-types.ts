@@ -19,7 +19,7 @@ export interface DraftView {
 }
 /** What came: what the client wrote, whether they answered questions, and how many photos. */
 export interface CameView { messages: { at: string; text: string }[]; answers: boolean; photos: number }
-/** What the client wrote and sent since our last letter. */
-export interface SinceView extends CameView { at: string }
+/** What the client wrote and sent since our last letter; `at` null: since they asked, where none has gone yet. */
+export interface SinceView extends CameView { at: string | null }
 /** What came after a letter of ours was approved and before it left. */
 export interface MeanwhileView extends CameView { kind: "acknowledgement" | "reply" | "question"; /** It has not gone, and is ours to look at again; otherwise it was on its way already. */ isHeldBack: boolean; approvedAt: string }

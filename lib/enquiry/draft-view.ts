@@ -28,13 +28,14 @@ export function draftView(draft: Row | null, today: DraftToday | null): DraftVie
 const letterOf = ({ subject, text }: ComposedDraft): LetterNow => ({ subject, text });
 
 function todayView({ next, changes, subject, mark }: DraftToday): NonNullable<DraftView["today"]> {
-  return { letter: letterOf(next.composed), whole: next.follows && letterOf(composeDraft(next.input)), changes, subject, mark };
+  return { letter: letterOf(next.composed), whole: next.follows && letterOf(composeDraft(next.input, { hasWritten: next.words.length > 0 })), changes, subject, mark };
 }
 
-/** What came since our last letter with an answer; null where none went out. */
+/** What came since our last letter with an answer; before the first one, what the client wrote since they asked. null where they wrote nothing and none went out. */
 export function sinceView(today: DraftToday | null): SinceView | null {
-  const follows = today?.next.follows;
-  if (!follows) return null;
-  const { messages, answers, photos } = follows.came;
-  return { at: follows.at.toISOString(), messages: messages.map((m) => ({ at: m.at.toISOString(), text: m.text })), answers, photos };
+  if (!today) return null;
+  const { follows, words } = today.next;
+  if (!follows && words.length === 0) return null;
+  const messages = words.map((m) => ({ at: m.at.toISOString(), text: m.text }));
+  return { at: follows?.at.toISOString() ?? null, messages, answers: follows?.came.answers ?? false, photos: follows?.came.photos ?? 0 };
 }

@@ -19,9 +19,17 @@ const TOLD = { kind: "reply", automatic: false, state: { notIn: ["taken_back", "
 const addedSchema = z.object({ photoId: z.string() });
 const approvedSchema = z.object({ letterId: z.string(), number: z.number() });
 
+const newestTold = (db: Db | Tx, enquiryId: string) => db.letter.findFirst({ where: { enquiryId, ...TOLD }, orderBy: NEWEST_FIRST.createdAt, select: { id: true, createdAt: true } });
+
+/** What the client wrote that no letter with an answer has followed, oldest first; before the first one, all that they wrote since they asked. */
+export async function wordsToAnswer(db: Db | Tx, enquiryId: string): Promise<CameSince["messages"]> {
+  const letter = await newestTold(db, enquiryId);
+  return (await cameSince(db, enquiryId, letter?.createdAt ?? new Date(0))).messages;
+}
+
 /** The newest letter with an answer that the client has or will have; null where there is none, or where nobody knows what it was written from. */
 export async function lastLetter(db: Db | Tx, enquiryId: string): Promise<LastLetter | null> {
-  const letter = await db.letter.findFirst({ where: { enquiryId, ...TOLD }, orderBy: NEWEST_FIRST.createdAt, select: { id: true, createdAt: true } });
+  const letter = await newestTold(db, enquiryId);
   if (!letter) return null;
   const approvals = await db.audit.findMany({ where: { enquiryId, action: { in: ["reply-approved", "reply-seconded"] } }, select: { detail: true } });
   const number = approvals.map((a) => approvedSchema.safeParse(a.detail)).find((a) => a.data?.letterId === letter.id)?.data?.number;

@@ -1,8 +1,8 @@
 import "server-only";
 import { HELD_BACK } from "../mail/last-word";
 import type { Audit, Db, Letter } from "../store/database";
-import { isClientDeed } from "./client-deeds";
 import type { MeanwhileView } from "./draft-types";
+import { isByClient } from "./heard";
 import { cameSince } from "./last-letter";
 import { isWaitingForUs } from "./states";
 import type { EnquiryStateId } from "./views";
@@ -18,7 +18,7 @@ export async function meanwhileOf(db: Db, { id, state, letters, audit }: Row): P
   if (!newest || !isWaitingForUs(state)) return null;
   const { kind, createdAt, sentAt } = newest;
   const isHeldBack = newest.state === "taken_back" && newest.lastResponse === HELD_BACK;
-  const crossed = newest.state === "sent" && sentAt !== null && audit.some((a) => isClientDeed(a) && a.at > createdAt && a.at <= sentAt);
+  const crossed = newest.state === "sent" && sentAt !== null && audit.some((a) => isByClient(a) && a.at > createdAt && a.at <= sentAt);
   if (!isHeldBack && !crossed) return null;
   const { messages, answers, photos } = await cameSince(db, id, createdAt);
   return { kind, isHeldBack, approvedAt: createdAt.toISOString(), messages: messages.map((m) => ({ at: m.at.toISOString(), text: m.text })), answers, photos };

@@ -5,7 +5,7 @@ import type { DraftInput } from "../reply/pieces";
 import type { Db, Tx } from "../store/database";
 import { readSettings } from "../workshop/settings";
 import { inputStored, LETTER_PARTS } from "./compose-stored";
-import { cameSince, lastLetter, type CameSince } from "./last-letter";
+import { cameSince, lastLetter, wordsToAnswer, type CameSince } from "./last-letter";
 import { readLibrary } from "./library";
 
 /** What the program would write to a client now. */
@@ -15,6 +15,8 @@ export interface NextLetter {
   composed: ComposedDraft;
   /** Set where it follows a letter of ours: when that was approved, and what came since. */
   follows: { at: Date; came: CameSince } | null;
+  /** What the client wrote that it has to answer. */
+  words: CameSince["messages"];
 }
 
 /** The letter that is called for now; null where nothing was assessed yet, or the enquiry is not there. */
@@ -23,7 +25,10 @@ export async function nextLetter(db: Db | Tx, enquiryId: string): Promise<NextLe
   const input = row && inputStored(row, { workshop: await readSettings(db), library: await readLibrary(db) });
   if (!input) return null;
   const last = await lastLetter(db, enquiryId);
-  if (!last) return { input, composed: composeDraft(input), follows: null };
+  if (!last) {
+    const words = await wordsToAnswer(db, enquiryId);
+    return { input, composed: composeDraft(input, { hasWritten: words.length > 0 }), follows: null, words };
+  }
   const came = await cameSince(db, enquiryId, last.at);
-  return { input, composed: composeFollowing(input, { told: last.told, came }), follows: { at: last.at, came } };
+  return { input, composed: composeFollowing(input, { told: last.told, came }), follows: { at: last.at, came }, words: came.messages };
 }

@@ -13,10 +13,10 @@ import { benchTestView } from "./bench-view";
 import { ok, type Caller, type Result } from "./caller";
 import { planLack } from "./chosen-plan";
 import { STANDING_INSPECTIONS } from "./document-facts";
-import { isClientDeed } from "./client-deeds";
 import { draftToday } from "./draft-today";
 import { draftView, hasDraft, sinceView } from "./draft-view";
 import { DOCUMENT_PARTS, documentView } from "./document-view";
+import { isByClient, wordsWithoutPlace } from "./heard";
 import { historyOf } from "./history";
 import { LETTER_PARTS, letterView, undeliveredOf } from "./letter-view";
 import { meanwhileOf } from "./meanwhile";
@@ -64,10 +64,11 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
     ...row.post.map((p) => p.broughtById),
   ];
   const settings = await readSettings();
-  const [earlier, place, history, nameOf, suppressed, today, meanwhile] = await Promise.all([
+  const [earlier, place, history, nameOf, suppressed, today, meanwhile, withoutPlace] = await Promise.all([
     earlierOf(row), placeOf(enquiryId), historyOf(row, deskWords(settings.locale)), peopleNames(named), row.client.email ? suppressedWhy(database(), row.client.email) : null,
     row.draft && hasDraft(row.draft) && isWaitingForUs(row.state) ? draftToday(database(), { enquiryId, number: row.draft.number }) : null,
     meanwhileOf(database(), row),
+    row.draft && hasDraft(row.draft) ? wordsWithoutPlace(database(), { enquiryId, number: row.draft.number }) : [],
   ]);
   const { answers } = enquiryAnswersOf(row.answers);
   const isMailConfigured = mailConfigured();
@@ -87,9 +88,10 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
     answers,
     rugs: row.rugs.map((r) => rugView(r, { nameOf, currency: settings.currency })),
     undelivered: undeliveredOf(row.letters, isMailConfigured),
-    heard: row.audit.filter(isClientDeed).length,
     meanwhile,
     draft: draftView(row.draft, today),
+    heard: row.audit.findLast(isByClient)?.id ?? null,
+    wordsWithoutPlace: withoutPlace.length,
     since: sinceView(today),
     letters: row.letters.map((l) => letterView(l, { now, isMailConfigured })),
     documents: row.documents.map((d) => documentView(d, row.draft?.id ?? null)),

@@ -7,7 +7,7 @@ import { fibreName } from "../trade/fibres";
 import type { AuditAction } from "./audit";
 import { facePhoto, rugColours } from "./photo-view";
 import { isWaitingForUs, STATE_NAMES } from "./states";
-import { assessmentOf, enquiryAnswersOf, rugAnswersOf } from "./stored";
+import { assessmentOf, enquiryAnswersOf, messagesOf, rugAnswersOf } from "./stored";
 import { urgencyId, urgencyRank } from "./urgency";
 import type { Slip, UrgencyId } from "./views";
 
@@ -27,7 +27,7 @@ const CORRECTED = "address-corrected" satisfies AuditAction;
 export const SLIP_PARTS = {
   audit: { where: { action: { in: [...Object.keys(UNHEARD), CORRECTED] } }, orderBy: NEWEST_FIRST.at, take: 1, select: { action: true, at: true } },
   client: { select: { isTrade: true } },
-  draft: { select: { waitingNumber: true, revisions: { orderBy: { number: "desc" }, take: 1, select: { author: { select: { name: true } } } } } },
+  draft: { select: { waitingNumber: true, revisions: { orderBy: { number: "desc" }, take: 1, select: { createdAt: true, author: { select: { name: true } } } } } },
   rugs: {
     orderBy: { position: "asc" },
     include: { answers: true, photos: { orderBy: { position: "asc" } }, assessments: { orderBy: NEWEST_FIRST.createdAt, take: 1 } },
@@ -84,12 +84,21 @@ export function sentenceFor(row: Pick<SlipRow, "answers" | "rugs">): string {
   return sentenceOf({ answers: { ...answers, labelText }, enquiry: enquiryAnswersOf(row.answers).answers });
 }
 
-function standingOf({ state, stateSince, draft, audit: [unheard] }: SlipRow): string {
+/** Whether the client wrote since they asked; where we have answered already, since somebody here began to write. */
+function hasWrittenAgain({ state, draft, rugs }: SlipRow): boolean {
+  const [newest] = draft?.revisions ?? [];
+  const messages = messagesOf(rugs.flatMap((r) => r.answers));
+  return messages.some((m) => state === "new" || (newest?.author && m.at > newest.createdAt));
+}
+
+function standingOf(row: SlipRow): string {
+  const { state, stateSince, draft, audit: [unheard] } = row;
   if (draft?.waitingNumber != null) return "waiting for a second person";
   if (!isWaitingForUs(state)) return STATE_NAMES[state];
   const author = draft?.revisions[0]?.author?.name;
   // What failed before it was our turn is not what it waits for.
   const why = unheard && unheard.at >= stateSince ? UNHEARD[unheard.action as AuditAction] : undefined;
-  const turn = why ?? (state === "our_turn" ? "our turn again" : author ? null : "new");
+  const again = hasWrittenAgain(row) ? "the client wrote again" : null;
+  const turn = why ?? again ?? (state === "our_turn" ? "our turn again" : author ? null : "new");
   return [turn, author && `draft edited by ${author}`].filter(Boolean).join(", ");
 }

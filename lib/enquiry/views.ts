@@ -85,7 +85,6 @@ export interface LetterView {
 
 /** A document that goes with a letter; its file is `/documents/<id>`. */
 export interface EnclosureView { id: string; title: string }
-
 /** A printed document as it was made; its file is `/documents/<id>`. */
 export interface DocumentView {
   id: string;
@@ -207,12 +206,9 @@ export interface RugView {
 
 /** The enquiry page at the desk. */
 export interface EnquiryView {
-  id: string;
-  reference: string;
-  title: string;
-  sentence: string;
-  state: EnquiryStateId;
-  stateSince: string;
+  id: string; reference: string;
+  title: string; sentence: string;
+  state: EnquiryStateId; stateSince: string;
   channel: "web" | "email" | "telephone";
   submittedAt: string;
   urgency: UrgencyId;
@@ -223,12 +219,14 @@ export interface EnquiryView {
   rugs: RugView[];
   /** The letter that did not reach the client and has no newer one after it; null where all is well. */
   undelivered: { kind: LetterView["kind"]; to: string; says: string; /** It may have arrived all the same. */ isInDoubt: boolean } | null;
-  /** How often the client has told something. Whoever sends a letter says it back, so that nobody answers what they have not read. */
-  heard: number;
   /** What the client did after our newest letter was approved and before it left; null where they did nothing then. */
   meanwhile: MeanwhileView | null;
   draft: DraftView | null;
-  /** What came since our last letter with an answer, where one went out. */
+  /** Names what the client did last; null where they did nothing since they asked. Whoever approves a letter says that they saw this. */
+  heard: string | null;
+  /** How many messages the draft has no place for: whoever approves it says that they have read them. */
+  wordsWithoutPlace: number;
+  /** What came since our last letter with an answer; before the first one, what the client wrote since they asked. null where that is nothing. */
   since: SinceView | null;
   letters: LetterView[];
   /** Oldest first. */

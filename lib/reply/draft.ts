@@ -1,3 +1,4 @@
+import { withAnswerPlace } from "./answer-place";
 import { mostWords, shortened } from "./length";
 import { blocks, piecesOf, type DraftInput, type Piece, type SaidParagraph } from "./pieces";
 
@@ -20,10 +21,11 @@ export const partedBy = (pieces: readonly Piece[], standing: readonly Piece[]): 
 /**
  * The letter that the assessments call for. The same input gives the same letter. It states no fibre without the
  * strength of its evidence, no improvement and no life but as the range of the assessment, and no number of its own.
+ * `hasWritten`: the client has written since they asked, so there is a place for the answer that only a person can write.
  * @throws Error where there is no rug to write about.
  */
-export function composeDraft(input: DraftInput): ComposedDraft {
+export function composeDraft(input: DraftInput, { hasWritten = false }: { hasWritten?: boolean } = {}): ComposedDraft {
   const { subject, pieces } = piecesOf(input);
   const standing = shortened(pieces, mostWords(input.assessments.length));
-  return { subject, text: blocks(standing), ...partedBy(pieces, standing) };
+  return { subject, text: blocks(hasWritten ? withAnswerPlace(standing) : standing), ...partedBy(pieces, standing) };
 }

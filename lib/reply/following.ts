@@ -1,9 +1,9 @@
+import { withAnswerPlace } from "./answer-place";
 import { isTold, type Told } from "./changes";
 import { partedBy, type ComposedDraft } from "./draft";
 import type { Came, Moved } from "./facts";
 import { mostWords, shortened } from "./length";
 import { isSameJudgement, movedSince, placesOf, TOPICS } from "./moved";
-import { ANSWER_HERE } from "./open-places";
 import type { PlaceId } from "./paragraphs/row";
 import { blocks, piecesOf, type DraftInput, type Piece } from "./pieces";
 
@@ -17,8 +17,6 @@ const JUDGES: readonly PlaceId[] = [...ANSWER, "paid", "sold-as", "safety", "cau
 const BREATH: readonly PlaceId[] = ["beyond", "repair"];
 /** Beside these, a change of what is said of a rug is a change of the answer. */
 const NO_ANSWER: readonly PlaceId[] = ["heading", "asks"];
-/** Before these stands the answer that a person writes. */
-const ENDS: readonly PlaceId[] = ["next-step", "visit", "closing", "signature"];
 
 type AllMoved = ReturnType<typeof movedSince>;
 /** It speaks of what the letter replaces: that stands whole, and no length takes it out. */
@@ -64,8 +62,5 @@ export function composeFollowing(input: DraftInput, { told, came }: { told: Told
   const pieces = all.map((p) => (isReplaced(p, moved) ? { ...p, spare: null } : p));
   const standing = shortened(standingOf(pieces, isNew, moved), mostWords(input.assessments.length));
   const lines = joined(pieces, standing);
-  const at = lines.findIndex((p) => ENDS.includes(p.place.id));
-  const end = at < 0 ? lines.length : at;
-  const text = blocks([...lines.slice(0, end), { text: ANSWER_HERE, joins: false }, ...lines.slice(end)]);
-  return { subject, text, ...partedBy(pieces, standing) };
+  return { subject, text: blocks(withAnswerPlace(lines)), ...partedBy(pieces, standing) };
 }

@@ -17,10 +17,12 @@ import { onTheWire } from "./on-the-wire";
 import { ownParagraphs } from "./own-paragraphs";
 import { reaching } from "./reaching";
 import { submitting } from "./submitting";
+import { unreadWords } from "./unread-words";
 
 /** What every operation has to do, on whichever database is named. */
 export function allOperations(): void {
   submitting();
+  unreadWords();
   answering();
   atTheDesk();
   following();

@@ -10,7 +10,7 @@ import { secondReply } from "../../../lib/enquiry/second-reply";
 import { sendFromClient } from "../../../lib/enquiry/answer-client";
 import { database } from "../../../lib/store/database";
 import { OLDEST_FIRST } from "../../../lib/store/row-order";
-import { clientOf, givePhoto, good, intake, later, leaves, NOW, staff, submitted, WET_VISCOSE } from "./workshop";
+import { answerOnce, clientOf, givePhoto, good, intake, later, leaves, NOW, staff, submitted, WET_VISCOSE } from "./workshop";
 
 const LETTER = { subject: "Your rug", text: "Please leave it flat and keep children and pets off it.\n\nWe look at it on Monday." };
 const actions = async (enquiryId: string) => (await database().audit.findMany({ where: { enquiryId }, orderBy: OLDEST_FIRST.at })).map((a) => a.action);
@@ -255,7 +255,7 @@ export function answering(): void {
       const view = good(await readEnquiry(ivo, enquiryId, later(11)));
       expect(view).toMatchObject({ state: "our_turn", draft: { number: 3, by: "the program" }, may: { edit: true, approve: true } });
       expect(view.rugs[0]?.answers.story).toBe("It went over the edge of the tray.\n\n[2026-11-25] The label says Viskose.");
-      good(await approveReply(ivo, { enquiryId, number: 3 }, later(12)));
+      await answerOnce(enquiryId, later(12));
       expect((await replies(enquiryId)).map((l) => l.kind)).toEqual(["question", "reply"]);
     });
     it("brings it back by a photo too, and a new draft begins once", async () => {

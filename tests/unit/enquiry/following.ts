@@ -91,7 +91,7 @@ export function following(): void {
       const questioned = await dirtyWool();
       await leaves(good(await askClient(await ivo(), { enquiryId: questioned.enquiryId, subject: "A question", text: "How old is it?" }, later(2))).letterId, later(7));
       good(await sendFromClient(await clientOf(questioned), { message: "Three years." }, later(10)));
-      expect(await viewOf(questioned.enquiryId)).toMatchObject({ since: null, draft: { text: expect.stringMatching(/Going by/) as string, today: { whole: null } } });
+      expect(await viewOf(questioned.enquiryId)).toMatchObject({ since: { at: null, messages: [{ text: "Three years." }] }, draft: { text: expect.stringMatching(/Going by/) as string, today: { whole: null } } });
     });
     it("is the whole letter where the last one came back", async () => {
       const enquiry = await dirtyWool();

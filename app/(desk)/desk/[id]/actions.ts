@@ -43,9 +43,9 @@ export async function standBy(input: z.infer<typeof standBySchema>): Promise<Res
 }
 
 const documents = z.optional(z.array(id).check(z.maxLength(100)));
-const heard = z.int().check(z.minimum(0));
 const sendAt = z.optional(z.nullable(z.strictObject({ day: z.string(), hour: z.string() })));
-const approveSchema = z.strictObject({ enquiryId: id, number, reason, longReason: reason, sendAt, documents, heard });
+const heard = z.optional(z.nullable(id));
+const approveSchema = z.strictObject({ enquiryId: id, number, reason, longReason: reason, sendAt, documents, heard, read: z.optional(z.boolean()) });
 export async function approve(input: z.infer<typeof approveSchema>): Promise<Result<Approved>> {
   return asStaff(approveSchema, input, (caller, value) => approveReply(caller, value, new Date()));
 }

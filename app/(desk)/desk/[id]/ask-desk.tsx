@@ -22,8 +22,8 @@ export function AskDesk({ view, begin, to, done, back, tell }: {
   const [text, setText] = useState(begin.text);
   const promises = usePromises(view, text, "question");
   const [missing, setMissing] = useState<string | null>(null);
-  const router = useRouter();
   const [isSending, start] = useTransition();
+  const router = useRouter();
   const head = useRef<HTMLHeadingElement>(null);
   useEffect(() => head.current?.focus(), []);
   const send = () => start(async () => {

@@ -71,7 +71,7 @@ export function Enquiry({ view, used, now, place, workshop, tomorrow, mailConfig
           <UsedParagraphs used={used} />
           <History history={view.history} now={now} place={place} />
         </div>
-        <LetterDesk view={view} undelivered={<Undelivered view={view} />} since={<><Meanwhile view={view} now={now} place={place} />{view.since && <Since since={view.since} name={view.client.name} now={now} place={place} />}</>} question={questionOf({ view, workshop })} to={<To client={view.client} />} tomorrow={tomorrow} mailNote={noteOf(view, { now, place, mailConfigured })} when={whenWords(view, { now, place, mailConfigured })} />
+        <LetterDesk view={view} undelivered={<Undelivered view={view} />} since={<><Meanwhile view={view} now={now} place={place} />{view.since && isBeside(view) && <Since since={view.since} name={view.client.name} now={now} place={place} />}</>} question={questionOf({ view, workshop })} to={<To client={view.client} />} tomorrow={tomorrow} mailNote={noteOf(view, { now, place, mailConfigured })} when={whenWords(view, { now, place, mailConfigured })} />
       </div>
     </>
   );
@@ -93,6 +93,9 @@ const CHANNELS = { web: "by the web form", email: "by e-mail", telephone: "by te
 function To({ client }: { client: EnquiryView["client"] }) {
   return <><bdi>{client.name}</bdi>{client.email ? <>, <bdi>{client.email}</bdi></> : ", who left no e-mail address"}</>;
 }
+
+/** Before the first letter, a message that held it back is told of there. */
+const isBeside = ({ since, meanwhile }: EnquiryView): boolean => since?.at !== null || meanwhile === null;
 
 /** "Ask for more" begins with the words of a question that was taken back, or else with the questions of every rug, each once, most helpful first. */
 function questionOf({ view, workshop }: { view: EnquiryView; workshop: EnquiryProps["workshop"] }) {

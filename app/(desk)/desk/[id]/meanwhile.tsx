@@ -21,7 +21,7 @@ export function Meanwhile({ view: { meanwhile, since, client }, now, place }: { 
       {meanwhile.isHeldBack
         ? <p className={css.why}><b>Our {ours} was held back: <bdi>{client.name}</bdi> {deedOf(meanwhile)} before it left.</b> It was approved {approved} and has not gone. {NEXT[meanwhile.kind]}</p>
         : <p className={css.why}><b><bdi>{client.name}</bdi> {deedOf(meanwhile)} just before our {ours} left.</b> It was approved {approved}, was on its way by then, and went without an answer to this.</p>}
-      {since === null && <Came came={meanwhile} name={client.name} now={now} place={place} />}
+      {(since === null || since.at === null) && <Came came={meanwhile} name={client.name} now={now} place={place} />}
     </section>
   );
 }

@@ -17,6 +17,7 @@ import { enclosedOf } from "./enclosed-of";
 import css from "./letter-desk.module.css";
 import { MovedNote } from "./moved-note";
 import { OpenPlaces, selectOpenPlace } from "./open-place";
+import { ReadIt } from "./read-it";
 import { SendAt } from "./send-at";
 import { useDraft, type Words } from "./use-draft";
 import { usePromises } from "./use-promises";
@@ -32,6 +33,9 @@ export function ReplyDesk({ view, draft, to, tomorrow, children, tell, unkept }:
   const { words, write, keep, take, isDirty, theirs } = useDraft(view.id, draft);
   const promises = usePromises(view, words.text, "reply");
   const [longReason, setLongReason] = useState("");
+  // Said of what stood on the page then: what comes later has to be read too.
+  const [readOf, setReadOf] = useState<string | null>(null);
+  const isRead = view.heard !== null && readOf === view.heard;
   const field = useRef<HTMLTextAreaElement>(null);
   const router = useRouter();
   useStayWhile(isDirty);
@@ -54,7 +58,7 @@ export function ReplyDesk({ view, draft, to, tomorrow, children, tell, unkept }:
   const over = overlong(words.text, view.rugs.length);
   const enclosed = enclosedOf(view);
   const reasons = { ...(promises.found.length > 0 ? { reason: promises.reason } : {}), ...(longReason && over ? { longReason } : {}) };
-  const { send, isSending, errors } = useSending({ enquiryId: view.id, documents: enclosed.map((d) => d.id), heard: view.heard, reasons, keep, kept: () => unkept(null), notKept, refused, tell });
+  const { send, isSending, errors } = useSending({ enquiryId: view.id, seen: { documents: enclosed.map((d) => d.id), heard: view.heard }, reasons: { ...reasons, ...(isRead ? { read: true } : {}) }, keep, kept: () => unkept(null), notKept, refused, tell });
   const toOpenPlace = () => selectOpenPlace(field.current, words.text);
   const sendUnlessOpen = (sendAt: ChosenTime | null) => {
     const open = openPlacesSay(words.text);
@@ -84,6 +88,7 @@ export function ReplyDesk({ view, draft, to, tomorrow, children, tell, unkept }:
       <PromiseNotes found={promises.found}>
         {view.may.approve && <SendingReason value={promises.reason} most={REASON_CHARS.most} write={promises.write} error={errors["reason"] ?? null} />}
       </PromiseNotes>
+      {view.may.approve && <ReadIt name={view.client.name} messages={view.wordsWithoutPlace} isRead={isRead} say={(is) => setReadOf(is ? view.heard : null)} error={isRead ? null : (errors["read"] ?? null)} />}
       <noscript><p className="small">Writing and sending here need JavaScript.</p></noscript>
       <div className={`${css.bar} ${css.stays} no-print`}>
         {view.may.approve && <button type="button" className="button" onClick={() => sendUnlessOpen(null)} disabled={isSending || theirs !== null}>{isSending ? "One moment" : "Approve and send"}</button>}
