@@ -15,6 +15,7 @@ import { copyNames, readMe, type CopyNames } from "./copy-names";
 import { historyOf } from "./history";
 import { agreedBefore } from "./label-reading";
 import { isLetGo } from "./let-go";
+import { fromPost, isFromPost } from "./messages";
 import { inOneStep } from "./one-step";
 import { retell } from "./retell";
 import { retellAssessment } from "./retell-assessment";
@@ -96,8 +97,9 @@ function asTheClientSees(row: Stored, now: Date): Row {
   const replied = letters.findLast((l) => l.kind === "reply")?.createdAt;
   const sent = new Set(letters.flatMap((l) => l.enclosures.map((e) => e.documentId)));
   const judged = <T,>(rows: T[], at: (row: T) => Date): T[] => (replied ? rows.filter((r) => at(r) <= replied) : []);
+  const notTheirs = row.rugs.flatMap((r) => r.answers.map((a) => a.from)).filter(isFromPost);
   return {
-    ...row, letters, mayJudge: replied !== undefined,
+    ...row, letters, mayJudge: replied !== undefined, post: row.post.filter((p) => !notTheirs.includes(fromPost(p.id))),
     documents: row.documents.filter((d) => sent.has(d.id)),
     rugs: row.rugs.map((r) => ({
       ...r, assessments: judged(r.assessments, (a) => a.createdAt), benchTests: judged(r.benchTests, (t) => t.at), inspections: judged(r.inspections, (i) => i.at), outcomes: [],
@@ -124,7 +126,7 @@ async function plainly(row: Row, { names, lost, words, emergencyNumber }: { name
     others: row.parties.map(({ kind, name, reference }) => ({ kind, name, reference })),
     rugs: row.rugs.map((r) => ({
       title: r.title,
-      answers: r.answers.filter((a) => a.question !== WORDS_READ).map(({ question, value, from, at }) => ({ question, value, from: say(from === "client" ? "copy.you" : "copy.workshop"), at })),
+      answers: r.answers.filter((a) => a.question !== WORDS_READ && !isFromPost(a.from)).map(({ question, value, from, at }) => ({ question, value, from: say(from === "client" ? "copy.you" : "copy.workshop"), at })),
       photos: r.photos.map((p) => ({
         file: lost.has(p.id) ? null : names.photo(p.id), kind: p.kind, originalName: p.originalName, takenAt: p.takenAt, exposure: p.exposure, width: p.width, height: p.height, measured: p.measured,
         marked: p.measurements.map(({ kind, marks, result, at, withdrawnAt }) => ({ kind, marks, result: asData(result), at, withdrawnAt })),

@@ -2,6 +2,7 @@ import "server-only";
 import { composeDraft, type ComposedDraft } from "../reply/draft";
 import type { Draft, Revision } from "../store/database";
 import type { DraftToday } from "./draft-today";
+import { messageView } from "./messages";
 import type { DraftView, LetterNow, SinceView } from "./draft-types";
 
 type Newest = Pick<Revision, "subject" | "text" | "createdAt"> & { author: { name: string } | null };
@@ -36,6 +37,6 @@ export function sinceView(today: DraftToday | null): SinceView | null {
   if (!today) return null;
   const { follows, words } = today.next;
   if (!follows && words.length === 0) return null;
-  const messages = words.map((m) => ({ at: m.at.toISOString(), text: m.text }));
+  const messages = words.map(messageView);
   return { at: follows?.at.toISOString() ?? null, messages, answers: follows?.came.answers ?? false, photos: follows?.came.photos ?? 0 };
 }

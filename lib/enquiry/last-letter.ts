@@ -4,8 +4,9 @@ import type { Told } from "../reply/changes";
 import type { Came } from "../reply/facts";
 import type { Db, Prisma, Tx } from "../store/database";
 import { NEWEST_FIRST, OLDEST_FIRST } from "../store/row-order";
+import { fromPost, messagesIn, type Message } from "./messages";
 import { saidOf } from "./said-paragraphs";
-import { MESSAGE, messagesOf } from "./stored";
+import { MESSAGE } from "./stored";
 
 /** The letter of ours that the next one follows. */
 export interface LastLetter {
@@ -44,18 +45,20 @@ export async function writtenFrom(db: Db | Tx, enquiryId: string, number: number
   return revision && { subject: revision.subject, text: revision.text, paragraphs: saidOf(revision.paragraphs) };
 }
 
-/** What the client wrote and sent since an instant, and what was tested. */
-export interface CameSince extends Came { messages: { at: Date; text: string }[] }
+/** What the client wrote and sent since an instant, what came from other addresses, and what was tested. `message`: the client wrote themselves. */
+export interface CameSince extends Came { messages: Message[] }
 
 /** What came from then on; a photo that the workshop added itself did not come. */
 export async function cameSince(db: Db | Tx, enquiryId: string, from: Date): Promise<CameSince> {
-  const [answers, photos, ours, tests] = await Promise.all([
-    db.answer.findMany({ where: { rug: { enquiryId }, from: "client", at: { gte: from } }, orderBy: OLDEST_FIRST.at }),
+  const isTheirs = { OR: [{ from: "client" }, { from: { startsWith: fromPost("") } }] };
+  const [answers, posts, photos, ours, tests] = await Promise.all([
+    db.answer.findMany({ where: { rug: { enquiryId }, ...isTheirs, at: { gte: from } }, orderBy: OLDEST_FIRST.at }),
+    db.post.findMany({ where: { enquiryId }, select: { id: true, fromAddress: true } }),
     db.photo.findMany({ where: { rug: { enquiryId }, createdAt: { gte: from } }, select: { id: true } }),
     db.audit.findMany({ where: { enquiryId, at: { gte: from }, action: "photo-added", actorKind: "staff" }, select: { detail: true } }),
     db.benchTest.count({ where: { rug: { enquiryId }, at: { gte: from }, withdrawnAt: null } }),
   ]);
-  const messages = messagesOf(answers);
+  const messages = messagesIn(answers, posts);
   const addedByUs = new Set(ours.map((a) => addedSchema.safeParse(a.detail).data?.photoId));
-  return { messages, message: messages.length > 0, answers: answers.some((a) => a.question !== MESSAGE), photos: photos.filter((p) => !addedByUs.has(p.id)).length, tested: tests > 0 };
+  return { messages, message: messages.some((m) => m.other === null), answers: answers.some((a) => a.question !== MESSAGE), photos: photos.filter((p) => !addedByUs.has(p.id)).length, tested: tests > 0 };
 }

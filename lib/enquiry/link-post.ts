@@ -28,7 +28,7 @@ export async function linkPost(caller: Caller, { postId, reference }: { postId: 
   const { post, message } = found.value;
   const enquiryId = enquiry.id;
   if (message && (post.kind === "letter" || post.kind === "automatic")) {
-    return takeReply(caller, { postId, from: SORTABLE, enquiryId, kind: post.kind, says: post.says, message }, now);
+    return takeReply(caller, { postId, from: SORTABLE, enquiryId, kind: post.kind, says: post.says, message, notTheirs: false }, now);
   }
   return inOneStep(async (tx) => {
     const filed = await tx.post.updateMany({ where: { id: postId, state: { in: [...SORTABLE] } }, data: { state: "filed", enquiryId } });

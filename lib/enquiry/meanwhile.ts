@@ -4,6 +4,7 @@ import type { Audit, Db, Letter } from "../store/database";
 import type { MeanwhileView } from "./draft-types";
 import { isByClient } from "./heard";
 import { cameSince } from "./last-letter";
+import { messageView } from "./messages";
 import { isWaitingForUs } from "./states";
 import type { EnquiryStateId } from "./views";
 
@@ -21,5 +22,5 @@ export async function meanwhileOf(db: Db, { id, state, letters, audit }: Row): P
   const crossed = newest.state === "sent" && sentAt !== null && audit.some((a) => isByClient(a) && a.at > createdAt && a.at <= sentAt);
   if (!isHeldBack && !crossed) return null;
   const { messages, answers, photos } = await cameSince(db, id, createdAt);
-  return { kind, isHeldBack, approvedAt: createdAt.toISOString(), messages: messages.map((m) => ({ at: m.at.toISOString(), text: m.text })), answers, photos };
+  return { kind, isHeldBack, approvedAt: createdAt.toISOString(), messages: messages.map(messageView), answers, photos };
 }

@@ -21,12 +21,13 @@ import { historyOf } from "./history";
 import { LETTER_PARTS, letterView, undeliveredOf } from "./letter-view";
 import { meanwhileOf } from "./meanwhile";
 import { markersOf, measurementView } from "./measurement-view";
+import { messagesIn, messageView } from "./messages";
 import { peopleNames } from "./people-names";
 import { photoViews, rugColours } from "./photo-view";
 import { postView } from "./post-view";
 import { byNeed, sentenceFor } from "./slip";
 import { isWaitingForUs, nextStates, WAITING_FOR_US } from "./states";
-import { assessmentOf, enquiryAnswersOf, messagesOf, rugAnswersOf, seenOf } from "./stored";
+import { assessmentOf, enquiryAnswersOf, rugAnswersOf, seenOf } from "./stored";
 import { urgenciesOfWords } from "./unread-letters";
 import type { EnquiryView, RugView } from "./views";
 
@@ -86,7 +87,7 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
     client: { name: row.client.name, email: row.client.email, telephone: row.client.telephone, isTrade: row.client.isTrade, suppressedWhy: suppressed, earlier },
     parties: row.parties.map(({ kind, name, reference }) => ({ kind, name, reference })),
     answers,
-    rugs: row.rugs.map((r) => rugView(r, { nameOf, currency: settings.currency })),
+    rugs: row.rugs.map((r) => rugView(r, { nameOf, currency: settings.currency, post: row.post })),
     undelivered: undeliveredOf(row.letters, isMailConfigured),
     meanwhile,
     draft: draftView(row.draft, today),
@@ -105,15 +106,13 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
   });
 }
 
-function rugView(rug: Row["rugs"][number], { nameOf, currency }: { nameOf: (staffId: string | null) => string; currency: string }): RugView {
-  const answers = rugAnswersOf(rug.answers);
-  const later = messagesOf(rug.answers).map((m) => `[${m.at.toISOString().slice(0, 10)}] ${m.text}`);
-  const story = [answers.story, ...later].filter(Boolean).join("\n\n");
+function rugView(rug: Row["rugs"][number], { nameOf, currency, post }: { nameOf: (staffId: string | null) => string; currency: string; post: Row["post"] }): RugView {
   const assessment = rug.assessments[0] ? assessmentOf(rug.assessments[0].result) : null;
   return {
     id: rug.id,
     title: rug.title,
-    answers: story ? { ...answers, story } : answers,
+    messages: messagesIn(rug.answers, post).map(messageView),
+    answers: rugAnswersOf(rug.answers),
     seen: seenOf(rug.answers),
     photos: photoViews(rug.photos),
     colours: rugColours(rug.photos),

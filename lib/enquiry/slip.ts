@@ -5,6 +5,7 @@ import type { Prisma } from "../store/database";
 import { NEWEST_FIRST } from "../store/row-order";
 import { fibreName } from "../trade/fibres";
 import type { AuditAction } from "./audit";
+import { isFromPost } from "./messages";
 import { facePhoto, rugColours } from "./photo-view";
 import { isWaitingForUs, STATE_NAMES } from "./states";
 import { assessmentOf, enquiryAnswersOf, messagesOf, rugAnswersOf } from "./stored";
@@ -91,6 +92,12 @@ function hasWrittenAgain({ state, draft, rugs }: SlipRow): boolean {
   return messages.some((m) => state === "new" || (newest?.author && m.at > newest.createdAt));
 }
 
+/** What came from an address we do not know is not the client's word. */
+function byOther({ stateSince, rugs }: SlipRow): string | null {
+  const isOpen = rugs.flatMap((r) => r.answers).some((a) => isFromPost(a.from) && a.at >= stateSince);
+  return isOpen ? "somebody wrote from an address we do not know" : null;
+}
+
 function standingOf(row: SlipRow): string {
   const { state, stateSince, draft, audit: [unheard] } = row;
   if (draft?.waitingNumber != null) return "waiting for a second person";
@@ -99,6 +106,6 @@ function standingOf(row: SlipRow): string {
   // What failed before it was our turn is not what it waits for.
   const why = unheard && unheard.at >= stateSince ? UNHEARD[unheard.action as AuditAction] : undefined;
   const again = hasWrittenAgain(row) ? "the client wrote again" : null;
-  const turn = why ?? again ?? (state === "our_turn" ? "our turn again" : author ? null : "new");
+  const turn = byOther(row) ?? why ?? again ?? (state === "our_turn" ? "our turn again" : author ? null : "new");
   return [turn, author && `draft edited by ${author}`].filter(Boolean).join(", ");
 }

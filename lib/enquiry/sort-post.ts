@@ -84,7 +84,7 @@ async function place(post: Post, incoming: Sorted, now: Date): Promise<void> {
 /** The newest letter of ours that is answered. Only our own numbers tell; a sender's address proves nothing. */
 async function ourLetter(db: Pick<Tx, "letter">, answers: readonly (string | null)[]) {
   const ids = answers.filter((id) => id !== null);
-  const letters = await db.letter.findMany({ where: { messageId: { in: ids } }, select: { id: true, messageId: true, enquiryId: true, toAddress: true, automatic: true } });
+  const letters = await db.letter.findMany({ where: { messageId: { in: ids } }, select: { id: true, messageId: true, enquiryId: true, toAddress: true, automatic: true, enquiry: { select: { client: { select: { email: true } } } } } });
   return letters.sort((a, b) => ids.indexOf(a.messageId) - ids.indexOf(b.messageId))[0] ?? null;
 }
 
@@ -108,13 +108,16 @@ async function placeLetter(post: Post, message: SortedMessage, now: Date): Promi
   if (why !== null) return settle(post.id, { kind: "letter", state: "waiting", says: why });
   const common = { postId: post.id, from: ["received"] as const, message };
   const done = letter
-    ? await takeReply(SYSTEM, { ...common, enquiryId: letter.enquiryId, kind: "reply", says: sayReply(sender, letter) }, now)
+    ? await takeReply(SYSTEM, { ...common, enquiryId: letter.enquiryId, kind: "reply", says: sayReply(sender, emailOf(letter)), notTheirs: sender === "" || sender !== emailOf(letter) }, now)
     : await openLetter(SYSTEM, { ...common, kind: "letter", isAnswered: true }, now);
   if (!done.ok) await settle(post.id, { kind: "letter", state: "waiting", says: done.say });
 }
 
-const sayReply = (sender: string, { toAddress }: { toAddress: string }): string | null =>
-  sender === toAddress.toLowerCase() ? null : sender === "" ? "It answers our letter, and names no sender." : `It answers our letter, from another address than the one we wrote to: ${sender}.`;
+/** Where the client is reached today, in small letters; the number of a letter can be anybody's who was sent it on. */
+const emailOf = ({ enquiry }: { enquiry: { client: { email: string | null } } }): string => (enquiry.client.email ?? "").toLowerCase();
+
+const sayReply = (sender: string, known: string): string | null =>
+  sender === known ? null : sender === "" ? "It answers our letter, and names no sender." : `It answers our letter, from another address than the one we know: ${sender}.`;
 
 /** A letter dropped on the desk and fetched too has other bytes, but one number and one text. */
 async function cameBefore(post: Post, { messageId, body }: IncomingMessage): Promise<boolean> {

@@ -6,10 +6,11 @@ import { audit } from "./audit";
 import { NOT_THERE } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
 import { clientActed } from "./client-acted";
+import { fromPost } from "./messages";
 import { inOneStep } from "./one-step";
 import { cutToAnswer } from "./post-text";
 import { MESSAGE } from "./stored";
-import { addPictures, dropPictures, takePictures } from "./take-pictures";
+import { addPictures, dropPictures, takePictures, type TakenPictures } from "./take-pictures";
 
 /** Words for two people who sort the same message. */
 export const SORTED_ALREADY = refuse("changed-meanwhile", "Somebody has sorted this message already.");
@@ -22,14 +23,16 @@ export interface ReplyToTake {
   kind: PostKind;
   says: string | null;
   message: IncomingMessage;
+  /** It comes from an address that is not the client's, and nobody has said that it is theirs: its words stand as that address's, and its photos stay with it. */
+  notTheirs: boolean;
 }
 
 /**
  * Adds a letter to the enquiry it belongs to: its words beside what the client wrote before, its photos to the first rug; it is
  * our turn again. All of it in one transaction with the message's own row, so that no letter is taken twice. The caller has been authorised.
  */
-export async function takeReply(caller: Caller, { postId, from, enquiryId, kind, says, message }: ReplyToTake, now: Date): Promise<Result<{ enquiryId: string }>> {
-  const { taken, leftOut } = await takePictures(message.pictures);
+export async function takeReply(caller: Caller, { postId, from, enquiryId, kind, says, message, notTheirs }: ReplyToTake, now: Date): Promise<Result<{ enquiryId: string }>> {
+  const { taken, leftOut } = notTheirs ? heldPictures(message) : await takePictures(message.pictures);
   // A transaction may run again; only what its last run wrote counts.
   let refused = taken;
   try {
@@ -40,7 +43,7 @@ export async function takeReply(caller: Caller, { postId, from, enquiryId, kind,
       const filed = await tx.post.updateMany({ where: { id: postId, state: { in: [...from] } }, data: { state: "filed", kind, says, enquiryId } });
       if (filed.count !== 1) return SORTED_ALREADY;
       const text = cutToAnswer(message.body.own);
-      if (text) await tx.answer.create({ data: { id: randomUUID(), rugId: rug.id, question: MESSAGE, value: text, from: "client", at: now } });
+      if (text || notTheirs) await tx.answer.create({ data: { id: randomUUID(), rugId: rug.id, question: MESSAGE, value: text, from: notTheirs ? fromPost(postId) : "client", at: now } });
       const added = await addPictures(tx, rug.id, taken, now);
       await tx.post.update({ where: { id: postId }, data: { leftOut: linesOf([...message.otherEnclosures, ...leftOut, ...added.leftOut]) } });
       await audit(tx, caller, { action: "mail-taken", enquiryId, at: now, detail: { postId, photos: taken.length - added.refused.length } });
@@ -52,6 +55,12 @@ export async function takeReply(caller: Caller, { postId, from, enquiryId, kind,
   } finally {
     await dropPictures(refused);
   }
+}
+
+/** Photos of somebody we do not know are no evidence of the client's rug, and not shown on the client's page. */
+function heldPictures({ pictures }: IncomingMessage): TakenPictures {
+  const n = pictures.length;
+  return { taken: [], leftOut: n > 0 ? [`${n === 1 ? "one photo" : `${n} photos`}, until somebody says whose message it is`] : [] };
 }
 
 /** Lines as a column holds them; null for none. */

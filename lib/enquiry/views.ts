@@ -1,5 +1,5 @@
 import type { LabelReadingView } from "./label-view";
-import type { DraftView, MeanwhileView, SinceView } from "./draft-types";
+import type { DraftView, MeanwhileView, MessageView, SinceView } from "./draft-types";
 import type { Assessment } from "../triage/assessment";
 import type { DocumentKind } from "../reply/documents/offered";
 import type { EnquiryAnswers, QuestionId, RugAnswers, ShownKind } from "../trade/questions";
@@ -182,8 +182,9 @@ export type ClientSpots = Readonly<Record<string, { id: string; marks: SpotMarks
 export type PlanLack = { lacks: "photo"; photoId: null } | { lacks: "corners" | "damage" | "way"; photoId: string };
 
 export interface RugView {
-  id: string;
-  title: string;
+  id: string; title: string;
+  /** What was written since the enquiry, oldest first. */
+  messages: MessageView[];
   answers: RugAnswers;
   /** Questions whose answer staff saw in a photo. */
   seen: QuestionId[];

@@ -22,6 +22,8 @@ interface Props {
   /** In which its size and what it cost are told. */
   areaUnit: AreaUnit;
   isOneOfSeveral: boolean;
+  /** What was written of it since the enquiry. */
+  written: ReactNode;
   /** What was tested. */
   bench: ReactNode;
   /** The way to a new answer. */
@@ -35,7 +37,7 @@ interface Props {
 }
 
 /** Everything that is known about one rug. With one rug the page's title and strip stand for it; one of several has its own. */
-export function RugEvidence({ rug, locale, areaUnit, isOneOfSeveral, bench, correct, measureAt, blur, labels }: Props) {
+export function RugEvidence({ rug, locale, areaUnit, isOneOfSeveral, written, bench, correct, measureAt, blur, labels }: Props) {
   const facts = rugFacts(rug.answers, { locale, areaUnit });
   const labelled = rug.photos.filter((p) => p.kind === "label" || p.label !== null);
   const H = isOneOfSeveral ? "h3" : "h2";
@@ -60,6 +62,7 @@ export function RugEvidence({ rug, locale, areaUnit, isOneOfSeveral, bench, corr
         </details>
       )}
       {rug.answers.story && <Story text={rug.answers.story} />}
+      {rug.messages.length > 0 && <section className={css.story} aria-label="Written since">{written}</section>}
       {rug.assessment ? <Judgement assessment={rug.assessment} currencyNow={rug.currencyNow} as={H} words={deskWords(locale)} areaUnit={areaUnit} /> : <p className={css.none}>This rug has not been judged yet.</p>}
       {bench}
       <section className={css.told} aria-labelledby={`told-${rug.id}`}>

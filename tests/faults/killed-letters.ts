@@ -102,7 +102,8 @@ const numberOf = (subject: string | undefined) => Number(subject?.replace("Lette
 function judged({ rows, held, expected, who, wrong, killedAt, isFaulty }: Seen): Proof {
   const breach = (isSo: boolean, say: string) => { if (isSo) wrong.push(say); };
   const numbers = rows.map((r) => numberOf(r.subject)).sort((a, b) => a - b);
-  breach(JSON.stringify(numbers) !== JSON.stringify(expected), `Letters in the outbox: ${numbers.length}, expected ${expected.length}.`);
+  const missing = expected.filter((n) => !numbers.includes(n)), unexpected = numbers.filter((n, i) => !expected.includes(n) || numbers.indexOf(n) !== i);
+  breach(missing.length + unexpected.length > 0, `Not in the outbox: ${missing.join(", ") || "none"}; there and not expected: ${unexpected.join(", ") || "none"}.`);
   breach(new Set(rows.map((r) => r.messageId)).size !== rows.length, "Two letters have one Message-ID.");
   const copies = new Map<string, number>();
   for (const { mail } of held) copies.set(mail.messageId ?? "", (copies.get(mail.messageId ?? "") ?? 0) + 1);

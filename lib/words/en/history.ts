@@ -60,6 +60,7 @@ export const HISTORY = {
   "did.paragraph-written": "changed a paragraph of the letters",
   "did.paragraph-restored": "went back to the shipped text of a paragraph",
   "did.mail-taken": "took in a letter that came by mail",
+  "did.message-owned": "said that a message from another address is the client’s own",
   "did.mail-filed": "filed a message that came by mail",
   "did.mail-aside": "put a message aside",
   "did.mail-back": "took a message back out",

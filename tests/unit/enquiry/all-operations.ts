@@ -6,6 +6,7 @@ import { correcting } from "./correcting";
 import { correctingClients } from "./correcting-clients";
 import { erasing } from "./erasing";
 import { following } from "./following";
+import { fromOtherAddresses } from "./from-other-addresses";
 import { holdingBack } from "./holding-back";
 import { judgingAnew } from "./judging-anew";
 import { measuring } from "./measuring";
@@ -37,6 +38,7 @@ export function allOperations(): void {
   blurring();
   byMail();
   oddPost();
+  fromOtherAddresses();
   measuring();
   onLabels();
   erasing();

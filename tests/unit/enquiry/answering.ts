@@ -254,7 +254,7 @@ export function answering(): void {
       good(await sendFromClient(me, { message: "The label says Viskose." }, later(10)));
       const view = good(await readEnquiry(ivo, enquiryId, later(11)));
       expect(view).toMatchObject({ state: "our_turn", draft: { number: 3, by: "the program" }, may: { edit: true, approve: true } });
-      expect(view.rugs[0]?.answers.story).toBe("It went over the edge of the tray.\n\n[2026-11-25] The label says Viskose.");
+      expect(view.rugs[0]).toMatchObject({ answers: { story: "It went over the edge of the tray." }, messages: [{ at: later(10).toISOString(), text: "The label says Viskose.", other: null }] });
       await answerOnce(enquiryId, later(12));
       expect((await replies(enquiryId)).map((l) => l.kind)).toEqual(["question", "reply"]);
     });

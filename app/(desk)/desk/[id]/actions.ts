@@ -13,6 +13,7 @@ import { framedLabelSchema, type FramedLabel } from "@/lib/enquiry/frame-schema"
 import { labelAnswerSchema } from "@/lib/enquiry/label-answer-schema";
 import type { LabelReadingView } from "@/lib/enquiry/label-view";
 import { moveEnquiry } from "@/lib/enquiry/move-enquiry";
+import { ownMessage } from "@/lib/enquiry/own-message";
 import { readPhotoLabel } from "@/lib/enquiry/read-photo-label";
 import { letterSchema, saveDraft } from "@/lib/enquiry/save-draft";
 import { secondReply } from "@/lib/enquiry/second-reply";
@@ -82,6 +83,10 @@ export async function move(input: z.infer<typeof moveSchema>): Promise<Result<nu
 const asideSchema = z.strictObject({ enquiryId: id, why: z.string().check(z.minLength(1), z.maxLength(1_000)) });
 export async function setAside(input: z.infer<typeof asideSchema>): Promise<Result<null>> {
   return asStaff(asideSchema, input, (caller, value) => setWordsAside(caller, value, new Date()));
+}
+
+export async function own(postId: string): Promise<Result<null>> {
+  return asStaff(id, postId, (caller, value) => ownMessage(caller, value, new Date()));
 }
 
 const withdrawSchema = z.strictObject({ id, reason: reasonSchema });

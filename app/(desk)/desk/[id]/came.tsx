@@ -1,5 +1,6 @@
-import type { CameView } from "@/lib/enquiry/draft-types";
+import type { CameView, MessageView } from "@/lib/enquiry/draft-types";
 import { dayAndClock, type Place } from "@/lib/ui/time";
+import { OwnMessage } from "./own-message";
 import css from "./since.module.css";
 
 /** New photos and answers, in words; empty where there are none. */
@@ -15,13 +16,24 @@ export function Came({ came, name, now, place }: { came: CameView; name: string;
   const beside = besideWords(came);
   return (
     <>
-      {came.messages.map((m) => (
-        <figure key={m.at} className={css.message}>
-          <blockquote className={css.words} dir="auto">{m.text}</blockquote>
-          <figcaption className="small"><bdi>{name}</bdi>, <time dateTime={m.at}>{dayAndClock(m.at, now, place)}</time></figcaption>
+      <Written messages={came.messages} name={name} now={now} place={place} />
+      {beside && <p className="small">With the enquiry now: {beside}.</p>}
+    </>
+  );
+}
+
+/** Messages word for word, and whose they are. `decidedElsewhere`: of which it is asked elsewhere on the page whether they are the client's. */
+export function Written({ messages, name, now, place, decidedElsewhere = [] }: { messages: readonly MessageView[]; name: string; now: string; place: Place; decidedElsewhere?: readonly string[] }) {
+  return (
+    <>
+      {messages.map((m) => (
+        <figure key={`${m.at} ${m.other?.postId}`} className={css.message}>
+          {m.other && <p><b>From {m.other.address ? <bdi>{m.other.address}</bdi> : "somebody who names no address"}, not the address we know.</b> It answers a letter of ours. Our letters go to <bdi>{name}</bdi> alone.</p>}
+          <blockquote className={css.words} dir="auto">{m.text || "No words of its own."}</blockquote>
+          <figcaption className="small">{m.other ? "By mail" : <bdi>{name}</bdi>}, <time dateTime={m.at}>{dayAndClock(m.at, now, place)}</time></figcaption>
+          {m.other && !decidedElsewhere.includes(m.other.postId) && <OwnMessage postId={m.other.postId} name={name} />}
         </figure>
       ))}
-      {beside && <p className="small">With the enquiry now: {beside}.</p>}
     </>
   );
 }

@@ -10,6 +10,7 @@ import { nextTryInWords } from "@/lib/ui/next-try";
 import { dayAndClock, waitingInWords, type Place } from "@/lib/ui/time";
 import { Client, History, Letters, Received } from "./about";
 import { BenchTests } from "./bench-tests";
+import { Written } from "./came";
 import { Documents } from "./documents";
 import { LABELS } from "./label-deeds";
 import css from "./enquiry.module.css";
@@ -59,6 +60,7 @@ export function Enquiry({ view, used, now, place, workshop, tomorrow, mailConfig
           <p className={`${css.jump} no-print`}><span>{letterInShort(view)}</span> <a className="button" href="#letter">To the letter</a></p>
           {view.rugs.map((rug) => (
             <RugEvidence key={rug.id} rug={rug} locale={place.locale} areaUnit={workshop.areaUnit} isOneOfSeveral={several} labels={LABELS} blur={view.may.blur ? `/desk/${view.id}/blur` : null} measureAt={`/desk/${view.id}/photos`}
+              written={<Written messages={rug.messages} name={view.client.name} now={now} place={place} decidedElsewhere={besideLetter(view)} />}
               bench={<BenchTests enquiryId={view.id} rug={rug} open={openTests} mayRecord={view.may.test} as={several ? "h3" : "h2"} now={now} place={place} />}
               correct={view.may.correct && <p className={`${css.correct} no-print`}><Link href={`/desk/${view.id}/answers/${rug.id}`}>Correct or add an answer</Link></p>} />
           ))}
@@ -96,6 +98,10 @@ function To({ client }: { client: EnquiryView["client"] }) {
 
 /** Before the first letter, a message that held it back is told of there. */
 const isBeside = ({ since, meanwhile }: EnquiryView): boolean => since?.at !== null || meanwhile === null;
+
+/** Messages from other addresses that stand above the letter. */
+const besideLetter = ({ since, meanwhile }: EnquiryView): string[] =>
+  [...(since?.messages ?? []), ...(meanwhile?.messages ?? [])].flatMap((m) => (m.other ? [m.other.postId] : []));
 
 /** "Ask for more" begins with the words of a question that was taken back, or else with the questions of every rug, each once, most helpful first. */
 function questionOf({ view, workshop }: { view: EnquiryView; workshop: EnquiryProps["workshop"] }) {
