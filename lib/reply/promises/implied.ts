@@ -6,6 +6,9 @@ const ONLY = "(?:only|sole|one|hardest|biggest|last|chief) (?:\\w+ )?(?:difficul
 /** What a sentence means without saying it outright, for the rule it breaks: by a sign, a joke, an old story, by what ought to have been. */
 export const IMPLIED: Readonly<Partial<Record<RuleId, readonly Pattern[]>>> = {
   certainty: [
+    p("\\bi (?:am|will be) (?:the|a) (?:duke|duchess|queen|king|pope|emperor|empress|bishop|prince|princess|dutch\\w*|monkey)\\b", { except: ["negated", "hedged"] }),
+    own("\\b(?:have|has|had) (?:not|never)(?: \\w+)? been (?:wrong|mistaken|fooled|caught out) (?:on|about|with|since|in|yet)\\b"),
+    p("\\bFIBRE (?:does|do|did|would|will|could) not (?:sit|lie|look|shine|hang|fall|behave|catch|feel) like (?:that|this|yours)\\b", { except: ["negated"] }),
     p("\\bnot (?:think|believe|see) (?:that )?(?:there is )?(?:any|a|the) need (?:to (?:test|inspect|look|see)|for (?:an?|any) (?:\\w+ )?(?:test|inspection|visit|look))\\b", { except: ["negated", "undecided"] }),
     // A sign that proves a fibre, or rules one out
     p("^(?!.*\\bCLOSER\\b).*\\bSIGN\\b.{0,60}?\\bSETTLES", { also: ["softened"] }),
@@ -63,6 +66,10 @@ export const IMPLIED: Readonly<Partial<Record<RuleId, readonly Pattern[]>>> = {
     own("\\bthere is nothing (?:\\w+ )?(?:to|worth) (?:test|testing|fear|worry)\\b"),
   ],
   result: [
+    own("\\b(?:i|we) (?:have|had) (?:yet to|never (?:yet )?(?:had to )?) ?(?:\\w+ )?(?:mail|send|write|meet|see|lose|find|fail|disappoint|let)\\b.*\\b(?:about|sad|stain|mark|down|beat|beaten|rug|client|wine|back|colour)\\b"),
+    own("\\b(?:i|we) (?:have|had) (?:not|never) (?:yet )?(?:had|met|seen) (?:one|a \\w+|any) (?:to )?(?:beat|defeat|get the better)\\b"),
+    p("\\b(?:i|we) (?:have (?:had|seen|done|beaten)|eat|have) (?:that|worse|them|those|far worse|much worse|it)(?: \\w+){0,2} (?:before|for|by) (?:breakfast|lunch|tea|elevenses)\\b", { except: ["hedged"] }),
+    p("\\byou (?:will|would|shall|may|can|could) (?:\\w+ )?(?:search|look|hunt|need|want|have to (?:look|search|hunt|work))\\b.{0,40}\\b(?:with a (?:lamp|torch|lens|magnif\\w+|microscope)|hard to (?:stop|find|spot|see)|after\\w* with)\\b", { also: ["undecided"] }),
     p("\\byou will find (?:it|RUG|the \\w+) (?:to be )?(?:PERFECT|as (?:good|bright|clean|soft|fresh))\\b", { except: ["hedged"], also: ["undecided"] }),
     own("\\bnot (?:think|believe|expect|see|imagine) (?:that )?(?:a single|one|any|an?) TROUBLE (?:will|would|is going to) (?:stay|remain|show|be (?:left|seen|visible)|survive)\\b"),
     // Nothing that could change it
@@ -122,6 +129,8 @@ export const IMPLIED: Readonly<Partial<Record<RuleId, readonly Pattern[]>>> = {
     p("\\b(?:cried|wept|cry|weep) (?:for|with) joy\\b|\\btears of joy\\b|\\bcould not believe (?:her|his|their|my|your) (?:eyes|luck)\\b|\\bclean as a (?:whistle|pin|new pin)\\b", { except: ["negated"] }),
   ],
   harm: [
+    own("\\b(?:would (?:never|not) (?:\\w+ )?(?:tell|advise|ask)|far be it from (?:me|us)|not (?:supposed|allowed) to (?:say|tell|advise)|official answer|hear it from (?:me|us)|heard it from (?:me|us))\\b.*\\b(?:AGENT|HEAT|PRODUCT|bath(?:tub)?|beating|sheep dip|snow|machine)\\b.*"),
+    own("\\b(?:AGENT|HEAT|PRODUCT|snow|a (?:good )?beating|elbow grease)\\b.*\\bnever (?:yet )?(?:cost|hurt|killed|harmed|ruined|spoiled|bothered) (?:an?y?(?:body|one)?|a \\w+|rugs?|FIBRE)\\b"),
     p("\\bfrom the (?:\\w+ )?(?:supermarket|hardware (?:shop|store)|chemist|corner shop|garage)\\b.*\\b(?:will (?:\\w+ )?(?:keep|do|shift|sort|get|lift|tide|clean)|does|shifts|works|is fine|is enough)\\b", { also: ["ours", "warned"] }),
     p("\\b(?:AGENT|HEAT)\\b.*\\b(?:hardly|scarcely|barely|could not possibly) (?:do|does|cause|harm|hurt)\\b|^do not be (?:afraid|scared|shy) (?:of|with) (?:\\w+ )*(?:AGENT|HEAT|ACTING)\\b|\\bon (?:FIBRE|RUGPART|DET \\w+) it works (?:beautifully|nicely|well|wonders|fine)\\b", { except: ["negated"], also: ["ours"] }),
     p("\\b(?:AGENT|wash|suds|sponge|talc|damp cloth|wet cloth)\\b.*\\b(?:(?:will )?(?:keeps?|stops?|holds?|prevents?) (?:it|the|your) (?:(?!away)\\w+ ){0,3}?(?:from|fresh|soft|where|until|down|in place)|you will be fine)\\b", { also: ["ours", "undecided"] }),
@@ -131,6 +140,8 @@ export const IMPLIED: Readonly<Partial<Record<RuleId, readonly Pattern[]>>> = {
     p("\\b(?:any|some|ordinary|plain|supermarket|everyday) (?:\\w+ ){0,2}AGENT (?:\\w+ )?(?:does|do|will do|works?) (?:the (?:job|trick)|nicely|well|fine|wonders)\\b", { also: ["ours"] }),
   ],
   blame: [
+    own("\\b(?:(?:i am )?(?:name|naming|mention|mentioning) (?:no|nobody|no one|no names)|no names)\\b.*\\b(?:but|though|only)\\b.*\\b(?:dealer|cleaner|PARTY|lad|man|firm|shop|machine|van|somebody|someone)\\b"),
+    own("\\bwe (?:both|all) know (?:who|whose|which)\\b|\\b(?:a certain|some) (?:\\w+ )?(?:cleaner|dealer|firm|shop|PARTY)\\b.*\\bshould (?:stick to|be (?:ashamed|sleeping))\\b|\\bgot (?:lazy|careless|greedy|sloppy) with (?:the|his|her|their)\\b"),
     p("\\b(?:firm|people|company|men|man|shop|lot) (?:that|who) (?:moved|washed|cleaned|stored|sold|fitted|carried) (?:it|you|your \\w+)(?: \\w+){0,2} (?:did not|never|failed to) (?:\\w+ )?(?:wrap|protect|dry|rinse|check|pack|test|ask|bother|care|look)\\b", { except: ["negated"], also: ["hedged"] }),
     p("\\bPARTY\\b(?: that| who| which)?(?: \\w+){0,3} (?:let it|let your \\w+|let the \\w+) (?:get|go|stand|lie|rot|sit|dry|become)\\b", { also: ["hedged"] }),
     p("\\b(?:(?:PARTY|people|firm)\\b(?: (?!(?:you|we|i|and|may|might|could)\\b)[\\w&'-]+){0,6}|whoever \\w+ it\\b[^.]{0,80}?),? (?:has|(?<!\\b(?:may|might|could) )have|had) (?:\\w+ly )?(?:felted|stripped|torn|faded|bled|matted|frayed|stretched|warped|stained|taken the (?:colou?r|dye|pile|life)|washed out|left it)\\b"),
@@ -157,12 +168,16 @@ export const IMPLIED: Readonly<Partial<Record<RuleId, readonly Pattern[]>>> = {
     own("\\b(?:insurers?|insurance|adjuster|they|policy|company) (?:will|would) not (?:touch|wear|stand for|look at|entertain|budge)\\b"),
   ],
   verdict: [
+    p("\\b(?:polish|polishing|varnish\\w*|paint\\w*) (?:a|the) coffin\\b|\\b(?:looking out|choose|choosing|sing\\w*) (?:the|a) hymn\\w*\\b|\\b(?:stop|stopped) calling the vet\\b|\\b(?:out on|to) the (?:curb|kerb|tip|skip)\\b(?!.*\\bquoted\\b)|\\b(?:toast|drink to|raise a glass to) its memory\\b", { also: ["hedged"] }),
+    p("\\b(?:no (?:sense|point|use)|robbing you|taking your money|stealing from you)\\b.{0,50}\\b(?:petrol|postage|driv(?:e|ing)|bring\\w*|post\\w*|send\\w*|coffin)\\b", { except: ["negated"], also: ["undecided"] }),
     p("\\btoo far gone\\b", { also: ["softened", "undecided"] }),
     p("\\b(?:do not|no point) (?:\\w+ )?(?:waste|wasting|throw|throwing|spend|spending) (?:your|our|any(?: more)?|good|more) (?:money|time)\\b|\\bit is (?:\\w+ )?(?:done for|a write-off|past (?:it|saving|mending))\\b", { except: ["hedged", "negated"] }),
     p("\\b(?:RUG|it|this|this one) (?:cannot|can not|can never|will never) be (?:\\w+ )?(?:mended|repaired|restored|cleaned|put right|fixed|brought back)\\b(?! (?:at home|until|before|with|by|in|without))", { except: ["negated"] }),
     p("\\bno (?:bringing|saving|mending|rescuing) (?:this|it|that|your|the)\\b|\\bgood money after bad\\b|\\bflogging a dead horse\\b|\\bnot long for this world\\b", { except: ["hedged"] }),
   ],
   number: [
+    own("\\b(?:AMOUNT|NUMBER (?:years?|hundred|thousand|months?|days?))\\b.*\\b(?:eat (?:the|my|our) (?:invoice|bill|hat)|not be far (?:out|off|wrong)|not a (?:day|penny|cent|dime) (?:more|less|later)|give or take an?)\\b"),
+    own("\\b(?:in|within) NUMBER days\\b.*\\bnot (?:say|mean) \\w+ when\\b|\\bset (?:your|a|the) (?:clock|watch) by\\b"),
     p("CURRENCY ?NUMBER,? (?:start to finish|the lot|and done|everything included|no extras)|\\banother (?:\\w+ )?(?:winters|summers)\\b|\\b(?:lasts?|holds?|keeps?|stays?|wears?) (?:\\w+ )?(?:for ?ever|for life)\\b", { except: ["negated", "undecided", "ranged"] }),
     p("^that will be CURRENCY|CURRENCY ?NUMBER\\b.*\\b(?:not|never) (?:ask|charge|pay|cost)(?: \\w+){0,2} more\\b", { except: ["negated", "undecided"], also: ["softened"] }),
     p("\\banother generation\\b|\\b(?:half|most|a third|two thirds|a quarter) (?:of )?the TROUBLE (?:goes|comes|lifts|will go)\\b", { also: ["softened"] }),
