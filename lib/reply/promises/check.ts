@@ -49,7 +49,8 @@ function judge(sentence: string): Broken[] {
   const caught = new Set(caughtIn(plain).filter((c) => !careful || standsAmongCare(c)).map((c) => c.rule));
   const broken = RULES.filter((rule) => caught.has(rule) && !held.has(rule.id));
   if (broken.length > 0 || held.has("sureness") || !speaksTooSurely(sureness)) return broken;
-  return [{ ...TOO_SURE, why: `${TOO_SURE.why} What weighs most: ${sureness.words.map((w) => `“${w}”`).join(", ")}.` }];
+  const weighed = sureness.words.length > 0 ? ` What weighs most: ${sureness.words.map((w) => `“${w}”`).join(", ")}.` : "";
+  return [{ ...TOO_SURE, why: `${TOO_SURE.why}${weighed}` }];
 }
 
 /** The patterns that catch a sentence at a place that nothing excuses. */

@@ -34,8 +34,22 @@ const SMALL: Readonly<Record<string, string>> = {
   "of-the-house": "\\b(?:collect|collection|deliver|driver|van|appointment|inspection|written|note|report|firm equipped|conservator|valuer|pest control|insured|dry store|at no charge|free of charge)\\b",
 };
 
+/** What hints rather than says, by what it does. Elicited, and weighed as the rest: honest people joke, too. */
+const HINTS: Readonly<Record<string, string>> = {
+  "boasts-of-years": "\\b(?:(?:NUMBER|many|all my|too many)(?:[- ]odd)? (?:\\w+ )?(?:years|winters|seasons|decades)\\b.*\\b(?:at|in|of|with|on|i|we)\\b|since (?:[0-9]{4}|the (?:war|seventies|eighties|nineties)|i was)|born (?:in|on|under|with)|(?:at|on) (?:the|this|my) (?:bench|loom|job|game|trade)\\b|in (?:the|this|my) (?:trade|game|business))",
+  "haven-t-lost": "\\b(?:(?:have|has|had) (?:not|never|yet) (?:\\w+ )?(?:been (?:wrong|mistaken|beaten|caught)|lost|missed|failed|beaten|met|seen|had|known|found|let|sent|cried)|yet to (?:\\w+ )?(?:lose|see|meet|find|fail|be)|never (?:yet )?(?:lost|failed|missed|beaten|hurt|killed|harmed|cost|did|saw|met|been|gone|known))",
+  "of-another-rug": "\\b(?:worse (?:than|before|ones?|cases?)|(?:the|a|one) (?:man|woman|lady|gentleman|chap|couple|client|vicar|neighbour|priest|one) (?:from|in|at|down|last|who|with)|(?:his|hers|theirs|ours|the last one|the one)\\b.*\\byours|the same (?:about|of|with)|last (?:week|month|year|spring|summer|autumn|winter)|same (?:story|again)|sister (?:to|of)|twin)",
+  "asks-no-one": "^(?:now |and |but |so |well |ask yourself |tell me |i ask you )*(?:,? ?)(?:who (?:ever|else|would|could|needs|said)|what (?:else|do you suppose|on earth|sort|kind|leaves|turns|makes)|since when|when (?:did|has|was)|is (?:rain|the pope|water|snow|a)|(?:does|would|did|can|could|has|is) (?:a|an|any|one|anyone|somebody|the) )[^?]*\\?",
+  "names-nobody": "\\b(?:(?:name|naming|mention\\w*) (?:no|nobody|no one)|no names|we (?:both|all) know|you and i (?:both )?know|know (?:full |very |perfectly )?well|did not hear it from|funny how|strange how|odd how|catch my (?:meaning|drift)|between (?:you and me|ourselves|us)|should not be saying|far be it from|would not tell you to|official answer|draw your own|say no more|i say (?:only|nothing)|if you (?:take|see) my|let me say only|say it quietly|strictly between|wink\\w*|nudge|whisper\\w*)",
+  "buries": "\\b(?:coffin|funeral|hymn|hymns|undertaker|grave|graveyard|bury|buried|burial|vet|last rites|wake|mourn\\w*|wreath|priest|memory of|its memory|rest in|rip|obituary|skip|tip|dustbin|bonfire|bin day|farewell|eulogy|sing over|corpse|ashes|hospice|mercy|kindest|lived its|had its day|past saving)",
+  "of-animals": "\\b(?:sheep|goats?|ewes?|tups?|lambs?|worms?|cocoons?|silkworms?|cats?|dogs?|puppy|mouse|mice|wings|whiskers|paws?|shepherd|flock|moths?)",
+  "of-the-kitchen": "\\b(?:porridge|soup|pudding|gravy|tea towel|kitchen|cupboard|elbow grease|capful|splash|spoon\\w*|dab|glug|bucket|brown paper|hairdryer|iron|peroxide|fridge|larder)",
+  "certain-by-oath": "\\b(?:i am (?:the|a) (?:duke|queen|king|pope|dutchman|dutchwoman|bishop|emperor)|set (?:your|a) (?:clock|watch)|without (?:blinking|looking|clearing|turning|breaking)|give or take|my (?:old )?(?:gaffer|master|boss|father|grandfather|granny|mother|uncle|teacher)|in my country|(?:used to|would|always) say|eyes (?:closed|shut)|blindfold\\w*|in my sleep|far out|before (?:breakfast|lunch|tea))",
+  "takes-nothing-back": "\\b(?:might be (?:i am )?(?:mistaken|wrong)|may be wrong|could be wrong|i would not (?:say|tell|like)|cannot promise|must not promise|not (?:to|one to) (?:promise|boast|brag|say))\\b.*\\b(?:but|though|and yet|only|still|then again)\\b",
+};
+
 export const SURENESS_MARKS: readonly SurenessMark[] = [
-  ...LISTS.map((name) => byWords(name, `\\b${name}\\b`)), ...Object.entries(SMALL).map(([id, pattern]) => byWords(id, pattern)),
+  ...LISTS.map((name) => byWords(name, `\\b${name}\\b`)), ...Object.entries({ ...SMALL, ...HINTS }).map(([id, pattern]) => byWords(id, pattern)),
   ...(["negated", "hedged", "undecided", "reported", "ranged", "ours", "warned"] as const).map(byExcuse),
   { id: "nothing-holds-it-back", shows: () => null, holds: isBare },
 ];
