@@ -30,7 +30,7 @@ describe("how surely a sentence speaks", () => {
     }
     expect(seen.caught / seen.over).toBeGreaterThanOrEqual(0.75);
     expect(seen.alarmed / seen.honest).toBeLessThanOrEqual(0.08);
-  }, 60_000);
+  }, 180_000);
 
   it("names the words that weigh most", () => {
     expect(surenessOf("Every stain will definitely go.").words).toContain("definitely");
