@@ -29,7 +29,7 @@ export async function promises(args: readonly string[], stdin: NodeJS.ReadableSt
   const words = letter === "-" ? textOf(await buffer(stdin), "What stands on standard input") : await read(letter);
   const { nothing, notes } = unjudgedOf(words);
   if (nothing) throw new CommandError(`Nothing of ${letter === "-" ? "what stands on standard input" : letter} could be judged: ${nothing}.`);
-  notes.forEach(tell);
+  for (const note of notes) tell(note);
   const found = lines ? ownLines(words).split("\n").filter((l) => l.trim() !== "").flatMap((line) => checkSentence(line.trim(), known)) : checkLetter(words, known);
   return JSON.stringify(found, null, 2);
 }

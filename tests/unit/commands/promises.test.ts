@@ -54,7 +54,7 @@ describe("npm run promises", () => {
   it("leaves what the client wrote out of it, and what is in another language, and says so", async () => {
     const told: string[] = [];
     const letter = "> Your rug is silk.\n> The stain will come out.\nWe cannot promise that.\nDer Fleck geht ganz sicher heraus, das verspreche ich Ihnen gerne.\nYour rug is wool.";
-    expect((await run([file("answer.txt", letter)], "", (note) => told.push(note))).map((o) => o.sentence)).toContain("Your rug is wool.");
+    expect((await run([file("answer.txt", letter)], "", (...notes) => told.push(...notes))).map((o) => o.sentence)).toContain("Your rug is wool.");
     expect((await run([file("answer.txt", letter)])).map((o) => o.sentence).join()).not.toMatch(/silk|stain/);
     expect((await run(["-", "--lines"], letter)).map((o) => o.sentence).join()).not.toMatch(/silk|stain/);
     expect(told).toEqual(["2 quoted lines (“>”) are somebody else’s and were not judged.", "One line is not in English, and what it says cannot be judged."]);
