@@ -103,18 +103,24 @@ interface Sending {
   now: Date;
 }
 
+/** The turn passes to a client who gets the letter by mail; to one without an address only once somebody has read it out. False where it was not ours. */
+async function passTurn(tx: Tx, { enquiryId, now }: Sending): Promise<boolean> {
+  const isOurs = { id: enquiryId, state: { in: [...WAITING_FOR_US] } };
+  const moved = await tx.enquiry.updateMany({ where: { ...isOurs, client: { email: { not: null } } }, data: { state: "their_turn", stateSince: now } });
+  return moved.count === 1 || (await tx.enquiry.count({ where: { ...isOurs, client: { email: null } } })) === 1;
+}
+
 /** Turns a revision into a letter: state, draft and letter move together, each only from where it was expected to be. */
 export async function sendRevision(tx: Tx, caller: StaffCaller, s: Sending): Promise<Result<string>> {
-  const moved = await tx.enquiry.updateMany({
-    where: { id: s.enquiryId, state: { in: [...WAITING_FOR_US] } },
-    data: { state: "their_turn", stateSince: s.now },
-  });
-  if (moved.count !== 1) return alreadyDone(tx, caller, s.enquiryId);
+  if (!(await passTurn(tx, s))) return alreadyDone(tx, caller, s.enquiryId);
   const spent = await tx.draft.updateMany({
     where: { enquiryId: s.enquiryId, number: s.number, OR: [{ approvedNumber: null }, { approvedNumber: { lt: s.number } }] },
     data: { approvedNumber: s.number, ...NOT_WAITING },
   });
-  if (spent.count !== 1) return changedMeanwhile(tx, s.enquiryId);
+  if (spent.count !== 1) {
+    const isSpent = await tx.draft.count({ where: { enquiryId: s.enquiryId, approvedNumber: { gte: s.number } } });
+    return isSpent > 0 ? alreadyDone(tx, caller, s.enquiryId) : changedMeanwhile(tx, s.enquiryId);
+  }
   const revision = await tx.revision.findFirstOrThrow({
     where: { number: s.number, draft: { enquiryId: s.enquiryId } },
     select: { subject: true, text: true },

@@ -5,6 +5,7 @@ import type { Came } from "../reply/facts";
 import type { Db, Prisma, Tx } from "../store/database";
 import { NEWEST_FIRST, OLDEST_FIRST } from "../store/row-order";
 import { fromPost, messagesIn, type Message } from "./messages";
+import { TO_BE_READ_OUT } from "./read-out";
 import { saidOf } from "./said-paragraphs";
 import { MESSAGE } from "./stored";
 
@@ -15,8 +16,8 @@ export interface LastLetter {
   told: Told;
 }
 
-/** A letter that told the client what we think, and that neither was taken back nor came back. */
-const TOLD = { kind: "reply", automatic: false, state: { notIn: ["taken_back", "failed"] } } satisfies Prisma.LetterWhereInput;
+/** A letter that told the client what we think: it neither was taken back nor came back, nor waits to be read out. */
+const TOLD = { kind: "reply", automatic: false, state: { notIn: ["taken_back", "failed"] }, NOT: TO_BE_READ_OUT } satisfies Prisma.LetterWhereInput;
 const addedSchema = z.object({ photoId: z.string() });
 const approvedSchema = z.object({ letterId: z.string(), number: z.number() });
 

@@ -2,6 +2,7 @@ import "server-only";
 import { mayHaveArrived } from "../mail/last-word";
 import type { Document, Letter } from "../store/database";
 import { withoutLinks } from "../workshop/client-link";
+import { isToBeReadOut } from "./read-out";
 import { sayLetter } from "./letter-words";
 import type { EnclosureView, EnquiryView, LetterView } from "./views";
 
@@ -33,6 +34,7 @@ export function letterView(letter: Row, { now, isMailConfigured }: { now: Date; 
     sentAt: letter.sentAt?.toISOString() ?? null,
     approvedBy: names.length > 0 ? names.join(" and ") : null,
     canTakeBack: !letter.automatic && letter.state === "held" && letter.notBefore > now,
+    isToBeReadOut: isToBeReadOut(letter),
     enclosures: enclosureViews(letter.enclosures),
   };
 }

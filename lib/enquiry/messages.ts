@@ -1,3 +1,4 @@
+import "server-only";
 import * as z from "zod/mini";
 import type { Answer, Post } from "../store/database";
 import type { MessageView } from "./draft-types";

@@ -6,6 +6,7 @@ import { NEWEST_FIRST } from "../store/row-order";
 import { ok, refuse, type Result } from "./caller";
 import type { Contact } from "./client-schema";
 import { fileFailure } from "./file-failure";
+import { TO_BE_READ_OUT } from "./read-out";
 import { wrong } from "./wrong";
 
 export interface Redirected {
@@ -33,7 +34,13 @@ export async function redirectLetters(tx: Tx, { clientId, was, is, areLinksEnded
   const held = await tx.letter.updateMany({ where: { ...old, state: "held" }, data: { ...named, toAddress } });
   // What another server put off says nothing about this one: it goes at once.
   const waiting = await tx.letter.updateMany({ where: { ...old, state: "waiting" }, data: { ...named, toAddress, attempts: 0, notBefore: now, lastResponse: null } });
+  if (is.email === null) await keepTurn(tx, clientId, now);
   return ok({ redirected: held.count + waiting.count, inDoubt: await giveUpDoubtful(tx, old, now) });
+}
+
+/** What was on its way waits to be read out, and that is ours to do. */
+async function keepTurn(tx: Tx, clientId: string, now: Date): Promise<void> {
+  await tx.enquiry.updateMany({ where: { clientId, state: "their_turn", letters: { some: TO_BE_READ_OUT } }, data: { state: "our_turn", stateSince: now } });
 }
 
 async function giveUpDoubtful(tx: Tx, old: { enquiry: { clientId: string }; toAddress: string }, now: Date): Promise<number> {

@@ -7,6 +7,7 @@ import { fibreName } from "../trade/fibres";
 import type { AuditAction } from "./audit";
 import { isFromPost } from "./messages";
 import { facePhoto, rugColours } from "./photo-view";
+import { TO_BE_READ_OUT } from "./read-out";
 import { isWaitingForUs, STATE_NAMES } from "./states";
 import { assessmentOf, enquiryAnswersOf, messagesOf, rugAnswersOf } from "./stored";
 import { urgencyId, urgencyRank } from "./urgency";
@@ -28,7 +29,8 @@ const CORRECTED = "address-corrected" satisfies AuditAction;
 export const SLIP_PARTS = {
   audit: { where: { action: { in: [...Object.keys(UNHEARD), CORRECTED] } }, orderBy: NEWEST_FIRST.at, take: 1, select: { action: true, at: true } },
   client: { select: { isTrade: true } },
-  draft: { select: { waitingNumber: true, revisions: { orderBy: { number: "desc" }, take: 1, select: { createdAt: true, author: { select: { name: true } } } } } },
+  letters: { where: TO_BE_READ_OUT, orderBy: NEWEST_FIRST.createdAt, take: 1, select: { id: true } },
+  draft: { select: { number: true, approvedNumber: true, waitingNumber: true, revisions: { orderBy: { number: "desc" }, take: 1, select: { createdAt: true, author: { select: { name: true } } } } } },
   rugs: {
     orderBy: { position: "asc" },
     include: { answers: true, photos: { orderBy: { position: "asc" } }, assessments: { orderBy: NEWEST_FIRST.createdAt, take: 1 } },
@@ -105,7 +107,8 @@ function standingOf(row: SlipRow): string {
   const author = draft?.revisions[0]?.author?.name;
   // What failed before it was our turn is not what it waits for.
   const why = unheard && unheard.at >= stateSince ? UNHEARD[unheard.action as AuditAction] : undefined;
+  const ring = row.letters.length > 0 && draft?.approvedNumber === draft?.number ? "ring them: our letter is to be read out" : null;
   const again = hasWrittenAgain(row) ? "the client wrote again" : null;
-  const turn = byOther(row) ?? why ?? again ?? (state === "our_turn" ? "our turn again" : author ? null : "new");
-  return [turn, author && `draft edited by ${author}`].filter(Boolean).join(", ");
+  const turn = byOther(row) ?? why ?? again ?? ring ?? (state === "our_turn" ? "our turn again" : author ? null : "new");
+  return [turn, author && !ring && `draft edited by ${author}`].filter(Boolean).join(", ");
 }

@@ -2,7 +2,7 @@ import { HISTORY } from "../words/en/history";
 import type { EnquiryStateId } from "./views";
 
 /**
- * The life of an enquiry: which state may follow which, and by whose doing. `letter`: a letter of ours was approved;
+ * The life of an enquiry: which state may follow which, and by whose doing. `letter`: a letter of ours was approved, or read out to a client without an address;
  * `client`: they wrote or sent a photo; `taken-back`: a held letter was taken back; `undelivered`: a letter of ours did not reach
  * them; `staff`: somebody moved it by hand.
  * Common practice of the trade put in order: elicited.

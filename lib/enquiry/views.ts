@@ -78,8 +78,8 @@ export interface LetterView {
   nextTry: string | null;
   sentAt: string | null;
   approvedBy: string | null;
-  /** Held letters can be taken back. */
-  canTakeBack: boolean;
+  /** Held letters can be taken back; those to a client without an address are to be read out. */
+  canTakeBack: boolean; isToBeReadOut: boolean;
   enclosures: EnclosureView[];
 }
 

@@ -5,7 +5,9 @@ export const ARRIVED_BEFORE = "An earlier try may have arrived.";
 
 /** The last word of a letter that was taken back because its client wrote before it left. */
 export const HELD_BACK = "Held back before it went out: the client had written meanwhile.";
-/** The address of a client who has none: their letters stand on their own page and stay in the outbox. */
+/** The last word of a letter that was told to a client without an address. */
+export const READ_OUT = "Read out on the telephone.";
+/** The address of a client who has none: their letters stay in the outbox until somebody has read them out. */
 export const NO_MAIL = "";
 
 /** Whether a letter with this last word may have reached its client although it does not count as sent. */

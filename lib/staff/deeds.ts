@@ -32,6 +32,8 @@ export const DEEDS = {
   /** A trainee's approval waits for a second person. */
   approve: { staff: EVERYONE_HERE, others: [] },
   second: { staff: SIGNS, others: [] },
+  /** Whoever rang a client without an address says so. */
+  "record-read-out": { staff: EVERYONE_HERE, others: [] },
   "take-back": { staff: EVERYONE_HERE, others: [] },
   move: { staff: SIGNS, others: [] },
   /** Cannot be undone. Clients: their own, as long as nothing was ordered. */

@@ -17,6 +17,7 @@ import { onTheBench } from "./on-the-bench";
 import { onTheWire } from "./on-the-wire";
 import { ownParagraphs } from "./own-paragraphs";
 import { reaching } from "./reaching";
+import { readingOut } from "./reading-out";
 import { submitting } from "./submitting";
 import { unreadWords } from "./unread-words";
 
@@ -33,6 +34,7 @@ export function allOperations(): void {
   onTheWire();
   holdingBack();
   reaching();
+  readingOut();
   correctingClients();
   ownParagraphs();
   blurring();

@@ -103,6 +103,7 @@ describe("forbids", () => {
     approve: ["owner", "reviewer", "trainee"],
     second: ["owner", "reviewer"],
     "take-back": ["owner", "reviewer", "trainee"],
+    "record-read-out": ["owner", "reviewer", "trainee"],
     move: ["owner", "reviewer"],
     "record-test": ["owner", "reviewer", "trainee"],
     "set-words-aside": ["owner", "reviewer", "trainee"],

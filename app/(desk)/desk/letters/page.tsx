@@ -33,7 +33,7 @@ export default async function Page() {
       {notGone.every((l) => l.isReplaced) && <p className={css.none}>No letter is waiting to leave.</p>}
       {GROUPS.map((g) => <Group key={g.name} name={g.name} says={g.says} letters={notGone.filter((l) => g.states.includes(l.letter.state) && !l.isReplaced)} {...show} />)}
       <Group name="Written anew" says="They could not be delivered, and a newer letter has taken their place." letters={notGone.filter((l) => l.isReplaced)} {...show} />
-      <Group name="Sent" says="Taken over by the mail server." letters={gone} {...show} />
+      <Group name="Sent" says="Taken over by the mail server, or read out on the telephone." letters={gone} {...show} />
     </>
   );
 }
