@@ -15,7 +15,7 @@ import { WAITS } from "./use-sending";
 
 /** A question to the client on a sheet of its own. The reply stays where it was, untouched. */
 export function AskDesk({ view, begin, to, done, back, tell }: {
-  view: Pick<EnquiryView, "id" | "rugs" | "sender" | "heard">; begin: { subject: string; text: string }; to: ReactNode;
+  view: Pick<EnquiryView, "id" | "rugs" | "sender" | "heard" | "client">; begin: { subject: string; text: string }; to: ReactNode;
   done: (say: string) => void; back: () => void; tell: (say: string, focus?: boolean) => void;
 }) {
   const [subject, setSubject] = useState(begin.subject);
@@ -33,7 +33,7 @@ export function AskDesk({ view, begin, to, done, back, tell }: {
       if (result.code === "changed-meanwhile") router.refresh();
       return tell(result.say, true);
     }
-    done(result.value.waitsForSecond ? WAITS : "Approved. It is their turn now.");
+    done(result.value.waitsForSecond ? WAITS : view.client.email ? "Approved. It is their turn now." : "Approved. Ring them, and read it out.");
   });
   return (
     <>

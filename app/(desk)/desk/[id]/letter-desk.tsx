@@ -10,6 +10,7 @@ import { Gone } from "./gone";
 import { ReplyDesk } from "./reply-desk";
 import { SecondDesk } from "./second-desk";
 import type { Words } from "./use-draft";
+import { WAITS } from "./use-sending";
 
 /**
  * The letter beside the evidence. One of: a reply being written, a question being written, a trainee's letter waiting
@@ -33,17 +34,24 @@ export function LetterDesk({ view, undelivered, since, question, to, tomorrow, m
 }) {
   const [asking, setAsking] = useState(false);
   const [said, setSaid] = useState("");
+  const [isApprovedNow, setApprovedNow] = useState(false);
   // Words of a reply that could not be kept: they stay to be copied, also where the draft is gone.
   const [unkept, setUnkept] = useState<Words | null>(null);
   const status = useRef<HTMLParagraphElement>(null);
   const router = useRouter();
   const tell = useCallback((say: string, focus = false) => {
     setSaid(say);
+    setApprovedNow(false);
     if (focus) status.current?.focus();
+  }, []);
+  const approved = useCallback((say: string) => {
+    setSaid(say);
+    setApprovedNow(true);
   }, []);
   const asked = (say: string) => {
     setAsking(false);
-    tell(say, true);
+    if (say === WAITS) tell(say, true);
+    else approved(say);
     router.refresh();
   };
   const askButton = view.may.ask && <button type="button" className="button quiet" onClick={() => { setAsking(true); tell(""); }}>Ask for more</button>;
@@ -53,7 +61,7 @@ export function LetterDesk({ view, undelivered, since, question, to, tomorrow, m
       {undelivered}
       {since}
       <div hidden={asking}>
-        <Sheet view={view} to={to} tomorrow={tomorrow} when={when} tell={tell} unkept={setUnkept}>{askButton}</Sheet>
+        <Sheet view={view} to={to} tomorrow={tomorrow} when={when} tell={tell} unkept={setUnkept} approved={approved} isApprovedNow={isApprovedNow}>{askButton}</Sheet>
       </div>
       {asking && <AskDesk view={view} begin={question} to={to} done={asked} back={() => setAsking(false)} tell={tell} />}
       <p ref={status} role="status" tabIndex={-1} className={css.said}>{said}</p>
@@ -64,16 +72,17 @@ export function LetterDesk({ view, undelivered, since, question, to, tomorrow, m
 }
 
 /** The sheet that belongs on the desk as the enquiry stands. */
-function Sheet({ view, to, tomorrow, when, tell, unkept, children }: {
-  view: EnquiryView; to: ReactNode; tomorrow: ChosenTime; when: Readonly<Record<string, string>>; tell: (say: string, focus?: boolean) => void; unkept: (words: Words | null) => void; children: ReactNode;
+function Sheet({ view, to, tomorrow, when, tell, unkept, approved, isApprovedNow, children }: {
+  view: EnquiryView; to: ReactNode; tomorrow: ChosenTime; when: Readonly<Record<string, string>>; tell: (say: string, focus?: boolean) => void; unkept: (words: Words | null) => void;
+  approved: (say: string) => void; isApprovedNow: boolean; children: ReactNode;
 }) {
   const [changing, setChanging] = useState<number | null>(null);
   const { draft, waitsForSecond } = view;
-  if (!draft) return <Gone view={view} to={to} when={when} tell={tell}>{children}</Gone>;
+  if (!draft) return <Gone view={view} to={to} when={when} tell={tell} isApprovedNow={isApprovedNow}>{children}</Gone>;
   if (waitsForSecond && changing !== draft.number) {
     return <SecondDesk view={view} by={waitsForSecond.by} draft={draft} to={to} change={() => setChanging(draft.number)} tell={tell} />;
   }
-  return <ReplyDesk view={view} draft={draft} to={to} tomorrow={tomorrow} tell={tell} unkept={unkept}>{children}</ReplyDesk>;
+  return <ReplyDesk view={view} draft={draft} to={to} tomorrow={tomorrow} tell={tell} unkept={unkept} approved={approved}>{children}</ReplyDesk>;
 }
 
 /** What was written while somebody else sent the letter: nobody has it but this page. */

@@ -25,10 +25,12 @@ import { useSending } from "./use-sending";
 import { useSwap } from "./use-swap";
 
 /** The reply on its sheet: written, kept, approved. `tell` says what came of it and takes the focus where the person has to be told. */
-export function ReplyDesk({ view, draft, to, tomorrow, children, tell, unkept }: {
+export function ReplyDesk({ view, draft, to, tomorrow, children, tell, unkept, approved }: {
   view: EnquiryView; draft: NonNullable<EnquiryView["draft"]>; to: ReactNode; tomorrow: ChosenTime; children: ReactNode; tell: (say: string, focus?: boolean) => void;
   /** Told of words that could not be kept, and of none once some were. */
   unkept: (words: Words | null) => void;
+  /** Told once the letter is approved, and leaves the desk by that. */
+  approved: (say: string) => void;
 }) {
   const { words, write, keep, take, isDirty, theirs } = useDraft(view.id, draft);
   const promises = usePromises(view, words.text, "reply");
@@ -58,7 +60,7 @@ export function ReplyDesk({ view, draft, to, tomorrow, children, tell, unkept }:
   const over = overlong(words.text, view.rugs.length);
   const enclosed = enclosedOf(view);
   const reasons = { ...(promises.found.length > 0 ? { reason: promises.reason } : {}), ...(longReason && over ? { longReason } : {}) };
-  const { send, isSending, errors } = useSending({ enquiryId: view.id, seen: { documents: enclosed.map((d) => d.id), heard: view.heard }, reasons: { ...reasons, ...(isRead ? { read: true } : {}) }, keep, kept: () => unkept(null), notKept, refused, tell });
+  const { send, isSending, errors } = useSending({ enquiryId: view.id, seen: { documents: enclosed.map((d) => d.id), heard: view.heard }, reasons: { ...reasons, ...(isRead ? { read: true } : {}) }, keep, kept: () => unkept(null), notKept, refused, tell, approved: () => approved(view.client.email ? "Approved." : "Approved. Ring them, and read it out: it stays your turn until then.") });
   const toOpenPlace = () => selectOpenPlace(field.current, words.text);
   const sendUnlessOpen = (sendAt: ChosenTime | null) => {
     const open = openPlacesSay(words.text);

@@ -11,13 +11,13 @@ type Why = { say: string; isConflict: boolean };
 const NONE: Readonly<Record<string, string | undefined>> = {};
 
 /** Approves a reply: keeps it first, then sends it, now or at a time. `errors` names what was refused, by its field. */
-export function useSending({ enquiryId, seen, reasons, keep, kept, notKept, refused, tell }: {
+export function useSending({ enquiryId, seen, reasons, keep, kept, notKept, refused, tell, approved }: {
   enquiryId: string;
   /** What stands on the page: what goes with it, and what the client did last. */
   seen: { documents: string[]; heard: string | null };
   /** Why it says more than is known, or is long, where it is or does; whether what the client wrote was read. */
   reasons: { reason?: string; longReason?: string; read?: boolean };
-  keep: () => Promise<Kept>; kept: () => void; notKept: (why: Why) => void; refused: (why: Why) => void; tell: (say: string, focus?: boolean) => void;
+  keep: () => Promise<Kept>; kept: () => void; notKept: (why: Why) => void; refused: (why: Why) => void; tell: (say: string, focus?: boolean) => void; approved: () => void;
 }) {
   const [errors, setErrors] = useState(NONE);
   const [isSending, start] = useTransition();
@@ -29,7 +29,8 @@ export function useSending({ enquiryId, seen, reasons, keep, kept, notKept, refu
     const result = await reach(() => approve({ enquiryId, number: now.number, sendAt, ...seen, ...reasons }));
     setErrors(result.ok ? NONE : (result.fields ?? NONE));
     if (!result.ok) return refused({ say: result.say, isConflict: result.code === "changed-meanwhile" });
-    tell(result.value.waitsForSecond ? WAITS : "Approved.", true);
+    if (result.value.waitsForSecond) tell(WAITS, true);
+    else approved();
     router.refresh();
   });
   return { send, isSending, errors };
