@@ -33,7 +33,7 @@ export const CONDUCT: readonly Rule[] = [
     suggest: "Leave it open: “Whether your insurer pays is for your insurer to decide.”",
     excuses: ["negated", "hedged", "undecided"],
     patterns: [
-      p("\\bLEGAL\\b(?:(?!\\b(?:decide|determine|interpret|depend)\\w*\\b)[^.])*\\bDECIDES\\b(?! (?:decide|determine|vary|differ|depend|want|ask|tell|say|need|require|let|send|look|judge|help|not|probably|be able)\\b)", { also: ["softened"] }),
+      p("\\bLEGAL\\b(?:(?!\\b(?:decide|determine|interpret|depend)\\w*\\b)[^.])*\\bDECIDES\\b(?! (?:decide|determine|vary|differ|depend|want|ask|tell|say|need|require|let|send|look|judge|help|know|not|probably|be able)\\b)", { also: ["softened"] }),
       own("\\b(?:LEGAL|shop|seller|they)\\b.{0,30}\\b(?:will not|cannot|can not|could not|has no|have no)\\b.{0,30}\\b(?:argue|refuse|dispute|say no|wriggle|deny|object|leg to stand|choice|option|grounds)\\b"),
       p("\\byou (?:are|will be|would be|have)(?: \\w+ly)? (?:entitled|covered|insured(?! by us)|owed|due|(?:a|the) (?:right|legal right|statutory right|case|claim)|every right|the law|fully covered|able to (?:claim|sue))\\b", { also: ["softened"] }),
       p("\\b(?:PARTY|LEGAL)\\b.*\\b(?:must|has to|have to|is obliged|are obliged|is bound|are bound|is liable|are liable|is responsible|owes?|will have to|should)\\b.*\\b(?:refund|compensat\\w*|replace|pay|money|penny|reimburse|cost|meet|bear|foot|make good|cover|give you|back)\\b", { also: ["softened"] }),
