@@ -4,6 +4,7 @@ import { greyOf, type Grey } from "../label/grey";
 import { waysToRead } from "../label/agree";
 import { looksAt, sheetOf, type Look } from "../label/looks";
 import { confidenceOf, LIKELY, textOf, type LabelLines, type Seen, type Sense } from "../label/seen";
+import { withoutStrays } from "../label/strays";
 import { normalDegrees, scaled, uprightAround, type Turned } from "../label/turned";
 import { fromGrey, fromPixels, openPicture } from "./pictures";
 import { pixelsOf } from "./sizes";
@@ -90,8 +91,9 @@ async function readOnce(grey: Grey, look: Look, { languages, size }: Way): Promi
   return seen.map((line) => line.filter((w) => /[\p{L}\p{N}%]/u.test(w.text)).map((w) => ({ text: w.text, confidence: w.confidence, ...place(w) }))).filter((line) => line.length > 0);
 }
 
-function answer({ lines, look }: Best, { grey, frame }: { grey: Grey; frame: Frame }): LabelText {
+function answer({ lines: read, look }: Best, { grey, frame }: { grey: Grey; frame: Frame }): LabelText {
   const inside = uprightAround(look.place, grey);
+  const lines = withoutStrays(read);
   return {
     text: textOf(lines), lines, confidence: confidenceOf(lines), degrees: normalDegrees(look.place.degrees),
     crop: { x: frame.x + inside.x * frame.width, y: frame.y + inside.y * frame.height, width: inside.width * frame.width, height: inside.height * frame.height },
