@@ -67,13 +67,14 @@ function PriceFields(props: StepProps) {
   );
 }
 
-function SizeFields(props: StepProps & { areaUnit: AreaUnit }) {
+function SizeFields({ known, ...props }: StepProps & Asked) {
   const { say } = props.words;
   const units = [{ id: "cm", label: say("size.in-cm") }, { id: "ft", label: say("size.in-feet") }];
   return (
     <>
       <Title {...props} />
       <p className={styles.hint}>{say("size.hint")}</p>
+      {known.map((told) => <p key={told} className={styles.hint}>{told}</p>)}
       <div className={`${styles.fields} ${styles.sides}`}>
         <UnitChoice className={styles.unit} legend={say("size.in")} units={units} chosen={props.areaUnit === "sqft" ? "ft" : "cm"} />
         <div className={`${styles.pair} ${styles.centimetres}`}>

@@ -2,7 +2,7 @@ import type { Locator, Page } from "@playwright/test";
 import { expectAccessible } from "./axe";
 import { expect, test } from "./fixtures";
 import { alert, begin, giveContact, send } from "./homeowner";
-import { PHONE } from "./people";
+import { answer, PHONE } from "./people";
 
 /** Presses Tab until the control has the focus, as somebody without a mouse does. */
 async function tabTo(page: Page, control: Locator): Promise<void> {
@@ -42,6 +42,28 @@ test("a homeowner without a mouse comes from the front page to a sent enquiry by
   await press(page.getByRole("checkbox"), "Space");
   await press(page.getByRole("button", { name: "Send to the workshop" }));
   await expect(page.getByRole("heading", { level: 1 })).toHaveText("It is with us");
+});
+
+test("a homeowner whose label gives the size finds it on the page that asks for it, says where it comes from, and may change it", async ({ desk, person }, info) => {
+  const phone = await person(PHONE);
+  await begin(phone, desk);
+  await phone.goto(`${desk.url}/ask/size`);
+  await expect(phone.getByLabel("Width in cm")).toHaveValue("");
+  await phone.goto(`${desk.url}/ask/label`);
+  await phone.getByRole("radio").first().check();
+  await phone.getByRole("textbox").fill("100 % viscose\n160 x 230 cm");
+  await answer(phone);
+  await phone.goto(`${desk.url}/ask/size`);
+  await expect(phone.getByText("The label says 160 × 230 cm.")).toBeVisible();
+  await expect(phone.getByLabel("Width in cm")).toHaveValue("160");
+  await expect(phone.getByLabel("Length in cm")).toHaveValue("230");
+  await phone.screenshot({ path: info.outputPath("size-390.png"), fullPage: true });
+  await expectAccessible(phone);
+  await phone.getByLabel("Length in cm").fill("210");
+  await answer(phone);
+  await phone.goto(`${desk.url}/ask/size`);
+  await expect(phone.getByLabel("Length in cm")).toHaveValue("210");
+  await expect(phone.getByText("The label says")).toHaveCount(0);
 });
 
 test("a homeowner whose browser runs no script is told about mistakes and can send", async ({ desk, person }) => {

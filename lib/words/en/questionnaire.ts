@@ -47,6 +47,7 @@ export const QUESTIONNAIRE = {
   "price.cost": "What it cost",
   "price.currency": "Currency",
   "size.hint": "Without the fringe. If you have no tape measure, count in steps and tell us roughly.",
+  "size.on-label": "The label says {size}. Change it if the rug was cut or you measured otherwise.",
   "size.in": "Measured in",
   "size.in-cm": "Centimetres",
   "size.in-feet": "Feet and inches",

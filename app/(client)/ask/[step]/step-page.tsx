@@ -3,6 +3,7 @@ import type { IntakeView } from "@/lib/enquiry/read-intake";
 import { valuesOf } from "@/lib/enquiry/step-forms";
 import { isFormStep } from "@/lib/enquiry/step-schemas";
 import type { StepId } from "@/lib/enquiry/steps";
+import { offeredSize } from "@/lib/ui/offered-size";
 import { labelsRead } from "@/lib/ui/review";
 import { StepFields } from "@/lib/ui/step-fields";
 import { titleOf } from "@/lib/ui/step-titles";
@@ -27,9 +28,11 @@ export async function StepPage({ step, intake }: { step: StepId; intake: IntakeV
   const { locale, areaUnit } = await readSettings();
   const words = wordsIn(locale);
   const unsure = UNSURE_BUTTON[step];
+  const offered = step === "size" ? offeredSize({ answers, photos: intake.photos }, { words, areaUnit }) : null;
+  const known = step === "label" ? labelsRead(intake.photos, words) : (offered?.known ?? []);
   return (
-    <StepForm step={step} title={titleOf(step, answers, words)} values={{ ...valuesOf(step, answers, areaUnit), ...(step === "label" ? agreedLabel(intake) : {}) }}>
-      <StepFields step={step} answers={answers} words={words} areaUnit={areaUnit} known={step === "label" ? labelsRead(intake.photos, words) : []} />
+    <StepForm step={step} title={titleOf(step, answers, words)} values={{ ...valuesOf(step, answers, areaUnit), ...(step === "label" ? agreedLabel(intake) : {}), ...offered?.values }}>
+      <StepFields step={step} answers={answers} words={words} areaUnit={areaUnit} known={known} />
       <GoOn step={step} answers={answers} words={words} unsure={unsure && words.say(unsure)} />
     </StepForm>
   );

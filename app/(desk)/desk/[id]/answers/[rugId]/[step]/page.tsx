@@ -7,6 +7,7 @@ import { valuesOf } from "@/lib/enquiry/step-forms";
 import { isCorrectable } from "@/lib/enquiry/step-schemas";
 import { stepRow } from "@/lib/enquiry/steps";
 import { SEEN_IN_A_PHOTO } from "@/lib/trade/questions";
+import { offeredSize } from "@/lib/ui/offered-size";
 import { StepFields } from "@/lib/ui/step-fields";
 import { labelsAtDesk } from "@/lib/ui/told";
 import { titleOf } from "@/lib/ui/step-titles";
@@ -32,13 +33,15 @@ export default async function Page({ params }: Props) {
   const { locale, areaUnit } = await readSettings();
   const words = deskWords(locale);
   const { question } = stepRow(step);
+  const offered = step === "size" ? offeredSize({ answers, photos: rug.photos }, { words, areaUnit }) : null;
+  const known = step === "label" ? labelsAtDesk(rug.photos) : (offered?.known ?? []);
   const mayBeSeen = question !== undefined && SEEN_IN_A_PHOTO.includes(question) && rug.photos.length > 0;
   return (
     <div className={css.page}>
       <p className="small"><Link href={`/desk/${id}/answers/${rugId}`}>All answers about <bdi>{rug.title}</bdi></Link> <span className="num">· {enquiry.value.reference}</span></p>
       <div className={css.form}>
-        <AnswerForm rugId={rugId} step={step} title={titleOf(step, answers, words)} values={valuesOf(step, answers, areaUnit)} back={`/desk/${id}/answers/${rugId}`} seen={mayBeSeen ? rug.seen.includes(question) : null}>
-          <StepFields step={step} answers={answers} words={words} areaUnit={areaUnit} known={step === "label" ? labelsAtDesk(rug.photos) : []} />
+        <AnswerForm rugId={rugId} step={step} title={titleOf(step, answers, words)} values={{ ...valuesOf(step, answers, areaUnit), ...offered?.values }} back={`/desk/${id}/answers/${rugId}`} seen={mayBeSeen ? rug.seen.includes(question) : null}>
+          <StepFields step={step} answers={answers} words={words} areaUnit={areaUnit} known={known} />
         </AnswerForm>
       </div>
     </div>
