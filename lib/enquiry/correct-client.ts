@@ -1,6 +1,7 @@
 import "server-only";
 import { suppressedWhy } from "../mail/suppression";
 import { database, type Tx } from "../store/database";
+import { readSettings } from "../workshop/settings";
 import { acknowledgeAgain } from "./acknowledge-again";
 import { audit } from "./audit";
 import { authorise, NOT_THERE } from "./authorise";
@@ -9,6 +10,7 @@ import { asSeen, clientSchema, isSameAddress, type Contact } from "./client-sche
 import { enquiriesOfAddress } from "./enquiries-of-address";
 import { beginFreshDraft } from "./fresh-draft";
 import { inOneStep } from "./one-step";
+import { unlessOwn } from "./own-address";
 import { redirectLetters, type Redirected } from "./redirect-letters";
 import { pokeOutbox } from "./write-letter";
 
@@ -49,6 +51,8 @@ export async function correctClient(caller: Caller, given: ClientCorrection, now
   const parsed = clientSchema.safeParse({ name, email: email ?? "", telephone: telephone ?? "" });
   if (!parsed.success) return refuse("invalid", "Please look at this once more.", Object.fromEntries(parsed.error.issues.map((i) => [String(i.path[0]), i.message])));
   const is = parsed.data;
+  const own = unlessOwn(is.email, await readSettings(), "email");
+  if (own) return own;
   const done = await inOneStep((tx) => correct(tx, caller, { ...given, contact: is }, now));
   if (!done.ok) return done;
   pokeOutbox();

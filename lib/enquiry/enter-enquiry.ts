@@ -14,6 +14,7 @@ import { authorise } from "./authorise";
 import { ok, refuse, type Caller, type Refusal, type Result } from "./caller";
 import { readLibrary } from "./library";
 import { inOneStepOfMany } from "./one-step";
+import { unlessOwn } from "./own-address";
 import { addClientLink } from "./open-client-link";
 import { colourPhoto, sentKinds } from "./photo-view";
 import { enquiryFileSchema, type EnquiryFile } from "./enquiry-file";
@@ -51,6 +52,8 @@ export async function enterEnquiry(
   const isTested = parsed.data.rugs.some((r) => r.benchTests?.length || r.laboratory);
   if (isTested) return refuse("not-allowed", "Tests are recorded on the enquiry's own page, where the rug is.");
   if (!parsed.data.client) return refuse("invalid", "Write the client's name.", { "client.name": "Write the client's name." });
+  const own = unlessOwn(parsed.data.client.email, await readSettings(), "email");
+  if (own) return own;
   const photos: Taken[][] = [];
   try {
     for (const rug of parsed.data.rugs) {

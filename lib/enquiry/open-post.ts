@@ -2,10 +2,12 @@ import "server-only";
 import { readMessage, type IncomingMessage } from "../mail/incoming/read-message";
 import { database, type Post } from "../store/database";
 import { readPostFile } from "../store/post-files";
+import { readSettings } from "../workshop/settings";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
 import { reachableSchema, type Contact } from "./client-schema";
 import { openLetter } from "./open-letter";
+import { unlessOwn } from "./own-address";
 import { SORTED_ALREADY } from "./take-reply";
 
 /** The states from which a person may sort a message. */
@@ -34,6 +36,8 @@ export async function openPost(caller: Caller, { postId, sender = null }: { post
   if (sender && message.from) return refuse("invalid", "This message names its sender; correct the name or the address once it is an enquiry.");
   const typed = sender && reachableSchema.safeParse({ name: sender.name, email: sender.email ?? "", telephone: sender.telephone ?? "" });
   if (typed?.success === false) return refuse("invalid", typed.error.issues[0]?.message ?? "", Object.fromEntries(typed.error.issues.map((i) => [String(i.path[0]), i.message])));
+  const own = unlessOwn(typed?.data?.email, await readSettings(), "email");
+  if (own) return own;
   const kind = post.kind ?? "letter";
   return openLetter(caller, { postId, from: SORTABLE, kind, message, sender: typed?.data ?? null, isAnswered: kind === "letter" }, now);
 }

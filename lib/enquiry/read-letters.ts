@@ -10,21 +10,21 @@ import type { LetterView } from "./views";
 /** How many letters that have left stand on the page; what has not left is shown wholly. */
 export const SENT_SHOWN = 100;
 
-export interface LetterOfEnquiry { letter: LetterView; /** It failed, and a newer one has taken its place. */ isReplaced: boolean; enquiryId: string; reference: string; title: string; toName: string }
+export interface LetterOfEnquiry { letter: LetterView; /** It failed, and a newer one has taken its place. */ isReplaced: boolean; /** It failed at an address that has been corrected since. */ isCorrected: boolean; enquiryId: string; reference: string; title: string; toName: string }
 
 /** The outbox: every letter that has not left, and the newest of those that have, each with the enquiry it belongs to; the newest first. */
 export async function readLetters(caller: Caller, now: Date): Promise<Result<{ notGone: LetterOfEnquiry[]; gone: LetterOfEnquiry[]; mailConfigured: boolean }>> {
   const no = authorise(caller, "read-desk");
   if (no) return no;
   const isMailConfigured = mailConfigured();
-  const include = { ...LETTER_PARTS, enquiry: { select: { reference: true, title: true, letters: LETTER_ORDER } } } as const;
+  const include = { ...LETTER_PARTS, enquiry: { select: { reference: true, title: true, letters: LETTER_ORDER, client: { select: { email: true } } } } } as const;
   const orderBy = NEWEST_FIRST.createdAt;
   const [open, left] = await Promise.all([
     database().letter.findMany({ where: { state: { notIn: ["sent", "taken_back"] } }, include, orderBy: [...orderBy] }),
     database().letter.findMany({ where: { state: "sent" }, include, orderBy: [...orderBy], take: SENT_SHOWN }),
   ]);
   const view = (row: (typeof open)[number]): LetterOfEnquiry => ({
-    letter: letterView(row, { now, isMailConfigured }), isReplaced: row.state === "failed" && isReplaced(row, row.enquiry.letters), enquiryId: row.enquiryId, reference: row.enquiry.reference, title: row.enquiry.title, toName: row.toName,
+    letter: letterView(row, { now, isMailConfigured }), isReplaced: row.state === "failed" && isReplaced(row, row.enquiry.letters), isCorrected: row.state === "failed" && row.toAddress.toLowerCase() !== row.enquiry.client.email?.toLowerCase(), enquiryId: row.enquiryId, reference: row.enquiry.reference, title: row.enquiry.title, toName: row.toName,
   });
   return ok({ notGone: open.map(view), gone: left.map(view), mailConfigured: isMailConfigured });
 }

@@ -5,6 +5,7 @@ import { approveReply } from "../../../lib/enquiry/approve-reply";
 import type { Caller } from "../../../lib/enquiry/caller";
 import { asSeen, type Contact } from "../../../lib/enquiry/client-schema";
 import { correctClient } from "../../../lib/enquiry/correct-client";
+import { enterEnquiry } from "../../../lib/enquiry/enter-enquiry";
 import { eraseEnquiry } from "../../../lib/enquiry/erase-enquiry";
 import { fileFailure } from "../../../lib/enquiry/file-failure";
 import { keepPost } from "../../../lib/enquiry/keep-post";
@@ -42,6 +43,21 @@ export function correctingClients(): void {
       return correctClient(by ?? (await nell()), { enquiryId, seen: asSeen({ name, email, telephone }), contact: { name, email, telephone, ...to }, isSomebodyElses }, now);
     }
 
+    it.each(["desk@lantern-yard.example", "Desk@Lantern-Yard.example"])("refuses the desk's own address %s as a client's, and changes nothing", async (own) => {
+      const { enquiryId, email } = await anEnquiry();
+      expect(await correct(enquiryId, { email: own })).toMatchObject({ ok: false, code: "invalid", fields: { email: "That is the desk’s own address: letters would come back here. Write the client’s." } });
+      expect((await clientRow(enquiryId)).email).toBe(email);
+      expect(await enterEnquiry(await nell(), { channel: "telephone", client: { name: "Odd", email: own }, rugs: [{}] }, NOW)).toMatchObject({ ok: false, fields: { email: expect.stringContaining("own address") as string } });
+    });
+    it("says in the list of letters which failed at an address that was corrected since", async () => {
+      const { enquiryId, email } = await anEnquiry();
+      const [first] = await lettersOf(enquiryId);
+      await database().letter.update({ where: { id: first?.id ?? "" }, data: { state: "failed", lastResponse: "550 no such mailbox", attempts: 1 } });
+      const inList = async () => good(await readLetters(await nell(), later(60))).notGone.find((l) => l.letter.id === first?.id);
+      expect(await inList()).toMatchObject({ isCorrected: false, letter: { to: email } });
+      await database().client.updateMany({ where: { email }, data: { email: anAddress("right") } });
+      expect(await inList()).toMatchObject({ isCorrected: true });
+    });
     it("lets a letter that was refused go to the new address, with an acknowledgement and its link, and says from what to what", async () => {
       mail.server.onRcpt = (address) => (address.includes("exmaple") ? { code: 550, say: "5.1.1 no such mailbox" } : null);
       const { enquiryId, email: wrong } = await anEnquiry(anAddress().replace("example", "exmaple"));

@@ -31,7 +31,8 @@ export default async function Page() {
       <h1>Letters</h1>
       {!mailConfigured && <p className={css.note}>No mail server is set up. Approved letters wait here, not sent, and can be read as .eml. The README says how to set one up.</p>}
       {notGone.every((l) => l.isReplaced) && <p className={css.none}>No letter is waiting to leave.</p>}
-      {GROUPS.map((g) => <Group key={g.name} name={g.name} says={g.says} letters={notGone.filter((l) => g.states.includes(l.letter.state) && !l.isReplaced)} {...show} />)}
+      <Group name="Failed at an address that was corrected since" says="Open the enquiry and approve the letter again: it goes to the address that stands there now." letters={notGone.filter((l) => l.isCorrected && !l.isReplaced)} {...show} />
+      {GROUPS.map((g) => <Group key={g.name} name={g.name} says={g.says} letters={notGone.filter((l) => g.states.includes(l.letter.state) && !l.isReplaced && !l.isCorrected)} {...show} />)}
       <Group name="Written anew" says="They could not be delivered, and a newer letter has taken their place." letters={notGone.filter((l) => l.isReplaced)} {...show} />
       <Group name="Sent" says="Taken over by the mail server, or read out on the telephone." letters={gone} {...show} />
     </>
