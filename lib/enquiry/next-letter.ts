@@ -14,7 +14,7 @@ export interface NextLetter {
   /** The whole letter; after one of ours only what follows it. */
   composed: ComposedDraft;
   /** Set where it follows a letter of ours: when that was approved, and what came since. */
-  follows: { at: Date; came: CameSince } | null;
+  follows: { at: Date; hasLeft: boolean; came: CameSince } | null;
   /** What the client wrote that it has to answer. */
   words: CameSince["messages"];
 }
@@ -30,5 +30,5 @@ export async function nextLetter(db: Db | Tx, enquiryId: string): Promise<NextLe
     return { input, composed: composeDraft(input, { hasWritten: words.length > 0 }), follows: null, words };
   }
   const came = await cameSince(db, enquiryId, last.at);
-  return { input, composed: composeFollowing(input, { told: last.told, came }), follows: { at: last.at, came }, words: came.messages };
+  return { input, composed: composeFollowing(input, { told: last.told, came }), follows: { at: last.at, hasLeft: last.hasLeft, came }, words: came.messages };
 }

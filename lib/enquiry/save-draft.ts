@@ -42,7 +42,7 @@ export async function saveDraft(
     if (!isWaitingForUs(enquiry.state))
       return refuse(
         "changed-meanwhile",
-        "A letter has gone out meanwhile, or the enquiry was moved. What you wrote is not lost: copy it, then look at the enquiry again.",
+        "A letter was approved meanwhile, or the enquiry was moved. What you wrote is not lost: copy it, then look at the enquiry again.",
       );
     const number = given.from + 1;
     const taken = await tx.draft.updateMany({ where: { enquiryId: given.enquiryId, number: given.from }, data: { number, ...NOT_WAITING } });

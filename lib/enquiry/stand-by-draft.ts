@@ -20,7 +20,7 @@ export async function standByDraft(caller: Caller, { enquiryId, from, mark }: { 
     const draft = await tx.draft.findUnique({ where: { enquiryId }, select: { id: true, enquiry: { select: { state: true } }, revisions: { where: { number: from } } } });
     const [mine] = draft?.revisions ?? [];
     if (!draft || !mine) return NOT_THERE;
-    if (!isWaitingForUs(draft.enquiry.state)) return refuse("changed-meanwhile", "A letter has gone out meanwhile, or the enquiry was moved.");
+    if (!isWaitingForUs(draft.enquiry.state)) return refuse("changed-meanwhile", "A letter was approved meanwhile, or the enquiry was moved.");
     const today = await draftToday(tx, { enquiryId, number: from });
     if (today?.mark !== mark) return refuse("changed-meanwhile", "The assessment has changed once more meanwhile. Look at what changed again.");
     const number = from + 2;
