@@ -59,13 +59,15 @@ export function Received({ view, now, place }: { view: EnquiryView; now: string;
     <section className={css.block}>
       <h2>What came by mail</h2>
       {view.post.map((p) => (
-        <details key={p.id} className={css.letter}>
+        <div key={p.id}>
+        <details className={css.letter}>
           <summary><span dir="auto">{p.subject || "Without a subject"}</span> <small>{sentenceCase(dayAndClock(p.arrivedAt, now, place))}. {p.says}</small></summary>
           {p.text && <p className={css.words} dir="auto">{p.text}</p>}
           {p.quoted && <details><summary><small>What it repeats of earlier letters</small></summary><p className={`small ${css.words}`} dir="auto">{p.quoted}</p></details>}
-          {p.leftOut.length > 0 && <p className="small">Enclosed and not kept here: <bdi>{p.leftOut.join("; ")}</bdi></p>}
           <Link href={`/desk/post/${p.id}`}>See it in the Post</Link>
         </details>
+        {p.leftOut.length > 0 && <p className={`small ${css.enclosed}`}>With it, and not shown here: <bdi>{p.leftOut.join("; ")}</bdi>. <a href={`/desk/post/${p.id}/eml`} download>Save the message with it<span className="unseen">: {p.subject}</span></a></p>}
+        </div>
       ))}
     </section>
   );
