@@ -12,7 +12,7 @@ import { inOneStep } from "./one-step";
 import { lengthOf, type Length } from "./letter-length";
 import { holdToPromises, type Allowed } from "./promises";
 import { changedMeanwhile, NOT_WAITING } from "./save-draft";
-import { chosenInstant, leavesAt, type ChosenTime } from "./send-at";
+import { chosenInstant, isBeforeHoldingEnds, leavesAt, type ChosenTime } from "./send-at";
 import { isWaitingForUs, WAITING_FOR_US } from "./states";
 import { pokeOutbox, writeLetter } from "./write-letter";
 
@@ -21,6 +21,8 @@ export type StaffCaller = Caller & { kind: "staff" };
 export interface Approved {
   letterId: string;
   waitsForSecond: boolean;
+  /** The chosen time came before the end of the holding: it leaves once that is over. */
+  isHeldLonger: boolean;
 }
 
 export interface Approval {
@@ -74,7 +76,7 @@ export async function approveReply(
     });
     if (!sent.ok) return sent;
     await audit(tx, caller, { action: "reply-approved", enquiryId, at: now, detail: { number, letterId: sent.value, ...(read ? { read: "yes" } : {}), ...held.value } });
-    return ok({ letterId: sent.value, waitsForSecond: false });
+    return ok({ letterId: sent.value, waitsForSecond: false, isHeldLonger: isBeforeHoldingEnds(chosen.value, settings, now) });
   });
   if (done.ok) pokeOutbox();
   return done;
@@ -158,7 +160,7 @@ export async function waitForSecond(
     at: w.now,
     detail: { number: w.number, ...w.allowed },
   });
-  return ok({ letterId: "", waitsForSecond: true });
+  return ok({ letterId: "", waitsForSecond: true, isHeldLonger: false });
 }
 
 /** Says who was first. */

@@ -46,7 +46,7 @@ export async function askClient(caller: Caller, given: { enquiryId: string; subj
     });
     if (!sent.ok) return sent;
     await audit(tx, caller, { action: "question-asked", enquiryId, at: now, detail: { number, letterId: sent.value, ...held.value } });
-    return ok({ letterId: sent.value, waitsForSecond: false });
+    return ok({ letterId: sent.value, waitsForSecond: false, isHeldLonger: false });
   });
   if (done.ok) pokeOutbox();
   return done;

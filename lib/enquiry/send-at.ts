@@ -20,11 +20,16 @@ export function chosenInstant(chosen: ChosenTime | null, { timeZone, locale }: C
   if (!chosen) return ok(null);
   const at = instantAt(chosen.day, chosen.hour, timeZone);
   const no = (say: string) => refuse("invalid", say, { sendAt: say });
+  if (!chosen.day) return no("Choose the day.");
+  if (!chosen.hour) return no("Choose the hour.");
   if (!at) return no("There is no such time at the workshop: write a day and an hour. Where the clocks go forward, one hour is left out.");
   if (at <= now) return no(`That is past: at the workshop it is ${dayAndHour(now, timeZone).hour} on ${longDate(now, { locale, timeZone })}.`);
   if (at.getTime() - now.getTime() > SEND_AHEAD_DAYS * DAY_MS) return no(`Choose a time within the next ${SEND_AHEAD_DAYS} days.`);
   return ok(at);
 }
+
+/** Whether a chosen instant comes before the end of the holding, so that the letter leaves later than was chosen. */
+export const isBeforeHoldingEnds = (chosen: Date | null, clock: Clock, now: Date): boolean => chosen !== null && chosen < afterHolding(clock, now);
 
 /** The later of the chosen instant and the end of the holding. */
 export function leavesAt(chosen: Date | null, clock: Clock, now: Date): Date {

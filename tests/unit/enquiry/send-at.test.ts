@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { chosenInstant, leavesAt, SEND_AHEAD_DAYS } from "../../../lib/enquiry/send-at";
+import { chosenInstant, isBeforeHoldingEnds, leavesAt, SEND_AHEAD_DAYS } from "../../../lib/enquiry/send-at";
 import { dayAndHour, instantAt, longDay, tomorrowAtEight } from "../../../lib/enquiry/workshop-day";
 
 const DUBLIN = { timeZone: "Europe/Dublin", holdMinutes: 5, locale: "en-GB" as const };
@@ -33,9 +33,20 @@ describe("chosenInstant", () => {
     expect(chosen("2026-03-29", "00:59", before)).toBe("2026-03-29T00:59:00.000Z");
     for (const hour of ["01:00", "01:30", "01:59"]) expect(chosen("2026-03-29", hour, before), hour).toMatch(/^There is no such time/);
     expect(chosen("2026-03-29", "02:00", before)).toBe("2026-03-29T01:00:00.000Z");
-    for (const [day, hour] of [["", ""], ["2026-11-31", "08:00"], ["tomorrow", "08:00"], ["2026-11-29", "25:00"], ["2026-11-29", "8"]] as const) expect(chosen(day, hour), `${day} ${hour}`).toMatch(/^There is no such time/);
+    for (const [day, hour] of [["2026-11-31", "08:00"], ["tomorrow", "08:00"], ["2026-11-29", "25:00"], ["2026-11-29", "8"]] as const) expect(chosen(day, hour), `${day} ${hour}`).toMatch(/^There is no such time/);
+  });
+  it("says which of the two is missing, the day first", () => {
+    expect([chosen("", "08:00"), chosen("2026-11-29", ""), chosen("", "")]).toEqual(["Choose the day.", "Choose the hour.", "Choose the day."]);
   });
   it("says the wrong time beside its field", () => expect(chosenInstant({ day: "2026-11-28", hour: "08:00" }, DUBLIN, NOW)).toMatchObject({ code: "invalid", fields: { sendAt: expect.any(String) as string } }));
+});
+
+describe("isBeforeHoldingEnds", () => {
+  it("tells a chosen time that the holding outlasts from the end of it, and from none", () => {
+    const at = (hour: string) => new Date(`2026-11-28T${hour}:00Z`);
+    expect(["09:16", "09:17", "09:18"].map((hour) => isBeforeHoldingEnds(at(hour), DUBLIN, NOW))).toEqual([true, false, false]);
+    expect(isBeforeHoldingEnds(null, DUBLIN, NOW)).toBe(false);
+  });
 });
 
 describe("leavesAt", () => {

@@ -10,6 +10,7 @@ import type { EnquiryView } from "@/lib/enquiry/views";
 import { ask } from "./actions";
 import { Arrival } from "./arrival";
 import css from "./letter-desk.module.css";
+import { useMended } from "./use-mended";
 import { usePromises } from "./use-promises";
 import { WAITS } from "./use-sending";
 
@@ -26,6 +27,7 @@ export function AskDesk({ view, begin, to, done, back, tell }: {
   const router = useRouter();
   const head = useRef<HTMLHeadingElement>(null);
   useEffect(() => head.current?.focus(), []);
+  useMended(missing !== null && promises.found.length === 0, () => { setMissing(null); tell(""); });
   const send = () => start(async () => {
     const result = await reach(() => ask({ enquiryId: view.id, subject, text, heard: view.heard, ...(promises.found.length > 0 ? { reason: promises.reason } : {}) }));
     setMissing(result.ok ? null : (result.fields?.["reason"] ?? null));

@@ -20,6 +20,7 @@ import { OpenPlaces, selectOpenPlace } from "./open-place";
 import { ReadIt } from "./read-it";
 import { SendAt } from "./send-at";
 import { useDraft, type Words } from "./use-draft";
+import { useMended } from "./use-mended";
 import { usePromises } from "./use-promises";
 import { useSending } from "./use-sending";
 import { useSwap } from "./use-swap";
@@ -60,7 +61,8 @@ export function ReplyDesk({ view, draft, to, tomorrow, children, tell, unkept, a
   const over = overlong(words.text, view.rugs.length);
   const enclosed = enclosedOf(view);
   const reasons = { ...(promises.found.length > 0 ? { reason: promises.reason } : {}), ...(longReason && over ? { longReason } : {}) };
-  const { send, isSending, errors } = useSending({ enquiryId: view.id, seen: { documents: enclosed.map((d) => d.id), heard: view.heard }, reasons: { ...reasons, ...(isRead ? { read: true } : {}) }, keep, kept: () => unkept(null), notKept, refused, tell, approved: () => approved(view.client.email ? "Approved." : "Approved. Ring them, and read it out: it stays your turn until then.") });
+  const { send, isSending, errors, settled } = useSending({ enquiryId: view.id, seen: { documents: enclosed.map((d) => d.id), heard: view.heard }, reasons: { ...reasons, ...(isRead ? { read: true } : {}) }, keep, kept: () => unkept(null), notKept, refused, tell, approved: (isHeldLonger) => approved(approvedSay(view.client.email !== null, isHeldLonger)) });
+  useMended(errors["reason"] !== undefined && promises.found.length === 0, () => { settled(); tell(""); });
   const toOpenPlace = () => selectOpenPlace(field.current, words.text);
   const sendUnlessOpen = (sendAt: ChosenTime | null) => {
     const open = openPlacesSay(words.text);
@@ -106,6 +108,11 @@ export function ReplyDesk({ view, draft, to, tomorrow, children, tell, unkept, a
       {view.may.approve && <SendAt first={tomorrow} error={errors["sendAt"] ?? null} isBusy={isSending || theirs !== null} send={sendUnlessOpen} />}
     </>
   );
+}
+
+function approvedSay(hasAddress: boolean, isHeldLonger: boolean): string {
+  if (!hasAddress) return "Approved. Ring them, and read it out: it stays your turn until then.";
+  return isHeldLonger ? "Approved. The time you chose comes before the end of the holding: it leaves as soon as that is over." : "Approved.";
 }
 
 /** Somebody else kept another version while this one was being written: both are shown, nothing is lost, the person chooses. */

@@ -12,7 +12,7 @@ export function SendAt({ first, error, isBusy, send }: { first: ChosenTime; erro
     <details className={`${css.later} no-print`}>
       <summary>Send it at a chosen time</summary>
       <form onSubmit={(e) => { e.preventDefault(); send(at); }}>
-        {error && <p className="error" id={`${id}-error`}>{error}</p>}
+        {error && <p className="error" role="alert" id={`${id}-error`}>{error}</p>}
         <div className={css.when}>
           <div className="field"><label htmlFor={`${id}-day`}>Day</label><input id={`${id}-day`} type="date" value={at.day} {...wrong} onChange={(e) => setAt({ ...at, day: e.target.value })} /></div>
           <div className="field"><label htmlFor={`${id}-hour`}>Hour, at the workshop</label><input id={`${id}-hour`} type="time" value={at.hour} {...wrong} onChange={(e) => setAt({ ...at, hour: e.target.value })} /></div>

@@ -17,7 +17,7 @@ export function useSending({ enquiryId, seen, reasons, keep, kept, notKept, refu
   seen: { documents: string[]; heard: string | null };
   /** Why it says more than is known, or is long, where it is or does; whether what the client wrote was read. */
   reasons: { reason?: string; longReason?: string; read?: boolean };
-  keep: () => Promise<Kept>; kept: () => void; notKept: (why: Why) => void; refused: (why: Why) => void; tell: (say: string, focus?: boolean) => void; approved: () => void;
+  keep: () => Promise<Kept>; kept: () => void; notKept: (why: Why) => void; refused: (why: Why) => void; tell: (say: string, focus?: boolean) => void; approved: (isHeldLonger: boolean) => void;
 }) {
   const [errors, setErrors] = useState(NONE);
   const [isSending, start] = useTransition();
@@ -28,10 +28,12 @@ export function useSending({ enquiryId, seen, reasons, keep, kept, notKept, refu
     kept();
     const result = await reach(() => approve({ enquiryId, number: now.number, sendAt, ...seen, ...reasons }));
     setErrors(result.ok ? NONE : (result.fields ?? NONE));
+    // It stands beside the fields of the time, once.
+    if (!result.ok && result.fields?.["sendAt"]) return tell("");
     if (!result.ok) return refused({ say: result.say, isConflict: result.code === "changed-meanwhile" });
     if (result.value.waitsForSecond) tell(WAITS, true);
-    else approved();
+    else approved(result.value.isHeldLonger);
     router.refresh();
   });
-  return { send, isSending, errors };
+  return { send, isSending, errors, settled: () => setErrors(NONE) };
 }
