@@ -1,6 +1,7 @@
 import { composeDraft, type ComposedDraft } from "../reply/draft";
 import { rugTitleOf, titleOf } from "../reply/describe";
 import type { LibraryRow } from "../reply/library";
+import type { RugForDraft } from "../reply/facts";
 import type { DraftInput } from "../reply/pieces";
 import { assess } from "../triage/assess";
 import type { Assessment, TriageSettings } from "../triage/assessment";
@@ -71,11 +72,11 @@ function enquiryTitle({ rugs, enquiry }: EnquiryToAssess): string {
   return rugs.length > 1 ? `${rugs.length} rugs. ${first}` : first;
 }
 
-type ToAnswer = Pick<EnquiryToAssess, "client" | "workshop" | "enquiry" | "library"> & { rugs: readonly { answers: RugAnswers }[]; wetByWords: FirstAidKind | null };
+type ToAnswer = Pick<EnquiryToAssess, "client" | "workshop" | "enquiry" | "library"> & { rugs: readonly { answers: RugAnswers }[]; wetByWords: FirstAidKind | null; saidOfWater?: RugForDraft["saidOfWater"] };
 
 /** What a reply to assessments that exist already is written from. */
 export function draftInput(e: ToAnswer, assessed: readonly Pick<AssessedRug, "title" | "assessment">[]): DraftInput {
-  const assessments = assessed.map(({ title, assessment }, at) => ({ title, assessment, answers: e.rugs[at]?.answers ?? {}, wetByWords: e.wetByWords }));
+  const assessments = assessed.map(({ title, assessment }, at) => ({ title, assessment, answers: e.rugs[at]?.answers ?? {}, wetByWords: e.wetByWords, saidOfWater: e.saidOfWater ?? null }));
   return { assessments, client: e.client, workshop: e.workshop, enquiry: e.enquiry, ...(e.library ? { library: e.library } : {}) };
 }
 

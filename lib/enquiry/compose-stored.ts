@@ -5,9 +5,9 @@ import type { DraftInput } from "../reply/pieces";
 import type { Prisma } from "../store/database";
 import type { WorkshopSettings } from "../workshop/settings-schema";
 import { draftInput } from "./assess-answers";
-import { assessmentOf, enquiryAnswersOf, rugAnswersOf } from "./stored";
+import { assessmentOf, enquiryAnswersOf, messagesOf, rugAnswersOf } from "./stored";
 import { urgenciesOfWords, WORDS_PARTS } from "./unread-letters";
-import { wetByWords } from "./wet-by-words";
+import { newestOfWater, wetByWords } from "./wet-by-words";
 
 /** What a letter is written from: the client, every rug with its answers and its newest assessment, and which letters of ours have answered already. */
 export const LETTER_PARTS = { client: true, ...WORDS_PARTS } as const satisfies Prisma.EnquiryInclude;
@@ -18,7 +18,8 @@ interface Written { workshop: WorkshopSettings; library: readonly LibraryRow[] }
 export function inputStored(row: Row, { workshop, library }: Written): DraftInput | null {
   const rugs = row.rugs.flatMap((r) => (r.assessments[0] ? [{ title: r.title, answers: rugAnswersOf(r.answers), assessment: assessmentOf(r.assessments[0].result) }] : []));
   if (rugs.length === 0) return null;
-  return draftInput({ client: row.client, workshop, library, enquiry: enquiryAnswersOf(row.answers).answers, rugs, wetByWords: wetByWords(rugs.map((r) => r.assessment), urgenciesOfWords(row)) }, rugs);
+  const water = { wetByWords: wetByWords(rugs.map((r) => r.assessment), urgenciesOfWords(row)), saidOfWater: newestOfWater(row.rugs.flatMap((r) => messagesOf(r.answers))) };
+  return draftInput({ client: row.client, workshop, library, enquiry: enquiryAnswersOf(row.answers).answers, rugs, ...water }, rugs);
 }
 
 /** The whole letter that an enquiry's newest assessments call for; null where nothing was assessed yet. */

@@ -1,5 +1,5 @@
 import "server-only";
-import { composeDraft, type ComposedDraft } from "../reply/draft";
+import type { ComposedDraft } from "../reply/draft";
 import type { Draft, Revision } from "../store/database";
 import type { DraftToday } from "./draft-today";
 import { messageView } from "./messages";
@@ -29,7 +29,7 @@ export function draftView(draft: Row | null, today: DraftToday | null): DraftVie
 const letterOf = ({ subject, text }: ComposedDraft): LetterNow => ({ subject, text });
 
 function todayView({ next, changes, subject, mark }: DraftToday): NonNullable<DraftView["today"]> {
-  return { letter: letterOf(next.composed), whole: next.follows && letterOf(composeDraft(next.input, { hasWritten: next.words.length > 0 })), changes, subject, mark };
+  return { letter: letterOf(next.composed), whole: next.follows && letterOf(next.follows.whole), changes, subject, mark };
 }
 
 /** What came since our last letter with an answer; before the first one, what the client wrote since they asked. null where they wrote nothing and none went out. */

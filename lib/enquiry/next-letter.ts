@@ -1,6 +1,6 @@
 import "server-only";
 import { composeDraft, type ComposedDraft } from "../reply/draft";
-import { composeFollowing } from "../reply/following";
+import { composeFollowing, composeWholeAgain } from "../reply/following";
 import type { DraftInput } from "../reply/pieces";
 import type { Db, Tx } from "../store/database";
 import { readSettings } from "../workshop/settings";
@@ -13,8 +13,8 @@ export interface NextLetter {
   input: DraftInput;
   /** The whole letter; after one of ours only what follows it. */
   composed: ComposedDraft;
-  /** Set where it follows a letter of ours: when that was approved, and what came since. */
-  follows: { at: Date; hasLeft: boolean; came: CameSince } | null;
+  /** Set where it follows a letter of ours: when that was approved, whether it has left, what came since, and the whole letter instead. */
+  follows: { at: Date; hasLeft: boolean; came: CameSince; whole: ComposedDraft } | null;
   /** What the client wrote that it has to answer. */
   words: CameSince["messages"];
 }
@@ -30,5 +30,6 @@ export async function nextLetter(db: Db | Tx, enquiryId: string): Promise<NextLe
     return { input, composed: composeDraft(input, { hasWritten: words.length > 0 }), follows: null, words };
   }
   const came = await cameSince(db, enquiryId, last.at);
-  return { input, composed: composeFollowing(input, { told: last.told, came }), follows: { at: last.at, hasLeft: last.hasLeft, came }, words: came.messages };
+  const since = { told: last.told, came };
+  return { input, composed: composeFollowing(input, since), follows: { at: last.at, hasLeft: last.hasLeft, came, whole: composeWholeAgain(input, since) }, words: came.messages };
 }

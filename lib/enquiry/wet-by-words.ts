@@ -3,7 +3,7 @@ import type { LetterSign } from "../trade/letter-signs";
 import type { EnquiryAnswers, RugAnswers } from "../trade/questions";
 import type { Assessment } from "../triage/assessment";
 import { findingsFromAnswers } from "../triage/findings-from-answers";
-import { letterUrgency, type LetterUrgency } from "../triage/letter-signs";
+import { letterUrgency, saidOfWater, type LetterUrgency } from "../triage/letter-signs";
 import { readTold } from "../triage/told";
 
 export type FirstAidKind = NonNullable<LetterSign["firstAid"]>;
@@ -22,6 +22,12 @@ export function firstAidOf(assessments: readonly Judged[], byWords: readonly Let
   const answered = answeredAid(assessments);
   if (!answered) return wetByWords(assessments, byWords);
   return FIRST_AID.handsOff.every((s) => answered.includes(s)) ? "hands-off" : "whole";
+}
+
+/** What the newest of a client's messages that speaks of water says of it; null where none does. `messages`: in any order. */
+export function newestOfWater(messages: readonly { at: Date; text: string }[]): "wet" | "dry" | null {
+  const newestFirst = [...messages].sort((a, b) => b.at.getTime() - a.at.getTime());
+  return newestFirst.map(({ text }) => saidOfWater(text)).find((said) => said !== null) ?? null;
 }
 
 /** First aid as it goes out at once with the acknowledgement. */

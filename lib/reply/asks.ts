@@ -1,5 +1,5 @@
 import { FIBRE_PHOTOS } from "../trade/questions-value";
-import { PHOTO_KINDS, QUESTIONS, type PhotoKind, type QuestionId } from "../trade/questions";
+import { PHOTO_KINDS, QUESTIONS, UNSAID_PHOTO, type PhotoKind, type QuestionId } from "../trade/questions";
 import type { Assessment, MechanismId } from "../triage/assessment";
 import { SPOILT_PHOTO } from "../triage/finding";
 import { storyTells } from "../triage/story-tells";
@@ -19,20 +19,24 @@ const HANDS_ON: readonly string[] = ["back", "pile", "touch", "footprints", "fri
 /** A label under a corner is not looked for where nobody may touch the rug. */
 const NOBODY_TOUCHES: readonly string[] = [...HANDS_ON, "label" satisfies PhotoKind];
 
+/** What photos show of which nobody has said yet what it is, more likely than anything else. Elicited. */
+const LIKELY_SHOWN: readonly string[] = ["trouble", "whole"] satisfies PhotoKind[];
+const hasUnsaid = ({ findings }: Assessment): boolean => findings.some((f) => f.what === "photo" && [f.value].flat().includes(UNSAID_PHOTO));
+
 const WET = "wetNow" satisfies QuestionId;
 /** Asked of everybody for safety or handling: they tell nothing of fibre or damage and do not stand among what would help most, but where words of the client speak of water. */
 const FOR_CARE: readonly string[] = ["household", "age", WET] satisfies QuestionId[];
 
 /**
  * What a letter asks for, in the assessment's order: questions and photos. No photo of the trouble where there is none,
- * nothing that means handling a wet or mouldy rug, and not what they told in their own words; spoilt photos first. `likely`: what has probably happened. `one`: the one thing that would
+ * nothing that means handling a wet or mouldy rug, nor what photos that came since our last letter may show, and not what they told in their own words; spoilt photos first. `likely`: what has probably happened. `one`: the one thing that would
  * tell most, a photo if there is one; null where nothing left to ask would tell anything. `wetByWords`: by what the client
  * wrote, before anybody asked.
  */
-export function asksOf({ assessment: a, answers, wetByWords = null }: Pick<RugForDraft, "assessment" | "answers" | "wetByWords">, likely: readonly MechanismId[]): { questions: Next[]; photos: Next[]; one: Next | null } {
+export function asksOf({ assessment: a, answers, wetByWords = null, photosCame = false }: Pick<RugForDraft, "assessment" | "answers" | "wetByWords" | "photosCame">, likely: readonly MechanismId[]): { questions: Next[]; photos: Next[]; one: Next | null } {
   const trouble = likely.some((m) => m !== "soil-only");
   const handsOff = a.firstAid !== null || wetByWords !== null || likely.includes("mould");
-  const barred = wetByWords === "hands-off" ? NOBODY_TOUCHES : handsOff ? HANDS_ON : [];
+  const barred = [...(wetByWords === "hands-off" ? NOBODY_TOUCHES : handsOff ? HANDS_ON : []), ...(photosCame && hasUnsaid(a) ? LIKELY_SHOWN : [])];
   const isForCare = (id: string) => FOR_CARE.includes(id) && !(id === WET && wetByWords !== null);
   const inTheirWords: readonly string[] = storyTells(answers.story ?? "");
   const fits = ({ id }: Next) => (id !== "trouble" || trouble) && !barred.includes(id) && !isForCare(id) && !isTold(a, id) && !inTheirWords.includes(id);

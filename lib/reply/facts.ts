@@ -16,6 +16,10 @@ export interface RugForDraft {
   answers: RugAnswers;
   /** First aid that the client's own words call for, which nobody has asked about yet; none where it was answered. */
   wetByWords?: LetterSign["firstAid"] | null;
+  /** What the client's newest message that speaks of water says of it: later than what they answered. */
+  saidOfWater?: "wet" | "dry" | null;
+  /** Photos of any rug came since our last letter. */
+  photosCame?: boolean;
 }
 /** What a letter judges: the fibre, how far it comes back, whether it is worth it, what happened, how it is cleaned, what could be done instead, the years, the price. */
 export type TopicId = "fibre" | "outlook" | "worth" | "cause" | "care" | "repair" | "life" | "price";
@@ -32,6 +36,8 @@ export interface Came {
   photos: number;
   /** A bench test or a report was recorded. */
   tested: boolean;
+  /** A letter of ours has told them first aid. */
+  aidTold?: boolean;
   /** Absent until the two letters were held against each other. */
   moved?: Moved;
 }
@@ -123,11 +129,14 @@ export function replacePrice({ money }: Assessment): Range | null {
   return price && typeof price !== "string" && isTellingPrice(price) ? price : null;
 }
 
+/** First aid was told by a letter of ours, or they have written that it is dry: a line of it is enough, unless their newest words speak of water again. */
+const isAidKnown = ({ saidOfWater }: RugForDraft, came: Came | null): boolean => saidOfWater === "dry" || (saidOfWater !== "wet" && Boolean(came?.aidTold));
+
 function given({ rug, hasTelephone, hasName, came }: FactsInput): string[] {
   const { assessment: a, wetByWords } = rug;
   const asks = asksOf(rug, likelyMechanisms(a));
   const has = {
-    improvement: a.improvement, "first-aid": a.firstAid, "said-wet": wetByWords, "said-flood": wetByWords === "hands-off",
+    improvement: a.improvement, "first-aid": a.firstAid && !isAidKnown(rug, came), "aid-known": a.firstAid && isAidKnown(rug, came), "said-wet": wetByWords, "said-flood": wetByWords === "hands-off",
     "clean-price": a.money?.clean, "cut-down-price": a.money?.cutDown, "replace-price": replacePrice(a),
     "sent-photos": sawPhotos(a), photos: asks.photos.length, questions: asks.questions.length, "one-ask": asks.one, "lone-ask": asks.photos.length + asks.questions.length === 1,
     "costs-more": costsMore(a), "price-against-silk": speaksAgainstSilk(a), "wet-unknown": isWetUnknown(a) && !a.firstAid && !wetByWords,

@@ -48,12 +48,31 @@ function joined(pieces: readonly Piece[], standing: readonly Piece[]): Piece[] {
   return standing.map((p) => ({ ...p, joins: joins(p) }));
 }
 
+/** What the letter before said, and what came since. */
+interface Since { told: Told; came: Came }
+const toldAid = ({ paragraphs }: Told): boolean => paragraphs.some((p) => p.place === "first-aid" && p.stands);
+/** These speak of a change, and a letter that is whole changes nothing: it is read by itself. */
+const OF_CHANGES: readonly PlaceId[] = ["since"];
+
+/**
+ * The whole letter once more, for somebody who has had one: thanks for what came, no first aid that they were told, and a place for the
+ * answer that only a person can write.
+ * @throws Error where there is no rug to write about.
+ */
+export function composeWholeAgain(input: DraftInput, { told, came }: Since): ComposedDraft {
+  const { subject, pieces } = piecesOf(input, { ...came, aidTold: toldAid(told) });
+  const whole = pieces.filter((p) => !OF_CHANGES.includes(p.place.id));
+  const standing = shortened(whole, mostWords(input.assessments.length));
+  return { subject, text: blocks(withAnswerPlace(standing)), ...partedBy(whole, standing) };
+}
+
 /**
  * The letter that follows one that was sent: thanks for what came, what of the last letter no longer holds, what we think now, a place for the
  * answer that only a person can write, and the closing. The same input gives the same letter.
  * @throws Error where there is no rug to write about.
  */
-export function composeFollowing(input: DraftInput, { told, came }: { told: Told; came: Came }): ComposedDraft {
+export function composeFollowing(input: DraftInput, { told, came: since }: Since): ComposedDraft {
+  const came = { ...since, aidTold: toldAid(told) };
   const isNew = (p: Piece) => !isTold(p.used, told, readsToday) && !isSameJudgement(p, told);
   const { readsToday, pieces: unmoved } = piecesOf(input, came);
   const moved = movedSince(unmoved, told, isNew);

@@ -106,7 +106,8 @@ function subjectOf(rugs: readonly RugForDraft[], trade: boolean, { words, areaUn
 
 /** What is read of each rug, and of the letter as a whole: its facts are those of any of its rugs, its words those of the first that is wet, else of the first. */
 function subjectsOf({ assessments, client, workshop, enquiry }: DraftInput, trade: boolean, came: Came | null): { letter: Subject; rugs: Subject[] } {
-  const rugs = assessments.map((rug, at): Subject => ({
+  const photosCame = (came?.photos ?? 0) > 0;
+  const rugs = assessments.map((told) => ({ ...told, photosCame })).map((rug, at): Subject => ({
     slots: slotsOf({ rug, number: at + 1, rugs: assessments.length, client: { name: client.name, isTrade: trade }, workshop, came }), assessment: rug.assessment, words: wordsOf(workshop), rug: at,
     facts: factsOf({ rug, enquiry, isTrade: trade, rugs: assessments.length, hasTelephone: workshop.telephone !== "", hasName: greetingName(client.name) !== null, came }),
   }));

@@ -78,6 +78,13 @@ export function letterUrgency(text: string, isAnswered: (question: string) => bo
   }
   return isAnswered("wetNow") || !isOtherLanguage(text) ? null : UNREAD;
 }
+/** What a letter says of water, in English words alone: that there is some still, else that it is dry again; null where it says neither. */
+export function saidOfWater(text: string): "wet" | "dry" | null {
+  const sentences = sentencesOf(text);
+  const dry = lastDry(sentences);
+  const isWet = COMPILED.some((row) => row.sign.firstAid !== undefined && sentences.some((_, at) => isSaid(row, sentences, at, dry)));
+  return isWet ? "wet" : dry && "dry";
+}
 /** Nobody could have found a sign in it, so it may be wet: what is harmless for any rug is told at once. */
 const UNREAD: LetterUrgency = { level: "two-days", why: "Not in a language whose words we look for: read it today.", firstAid: "unread" };
 

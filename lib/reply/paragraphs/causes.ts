@@ -5,7 +5,7 @@ import { BROWN_LINES, OURS, TRADE, WET_VISCOSE } from "./sources";
 
 /** What has happened: what is dangerous first, the rest by its probability. {chance} is the assessment's probability of the row's mechanism in words. */
 export const CAUSES: readonly ParagraphRow[] = [
-  { ...TRADE, id: "cause-flood", version: 2, place: "safety", when: { is: { incidents: ["flood"] }, not: { has: ["first-aid"] } },
+  { ...TRADE, id: "cause-flood", version: 3, place: "safety", when: { is: { incidents: ["flood"] }, not: { has: ["first-aid", "aid-known"] } },
     text: "Flood and waste water can make you ill. Please let nobody touch the rug, not even to blot it, and ask a flood-damage firm to see to the room first." },
   { ...TRADE, id: "cause-mould", version: 2, place: "safety", when: { is: { mechanisms: ["mould"], changes: ["spots"] } }, about: "mould",
     text: "It is {chance} that the spots are mould. Mould can harm your health: please do not touch, brush or vacuum it, and keep children and anyone with weak lungs out of the room." },
