@@ -79,8 +79,8 @@ export async function changedMeanwhile(tx: Tx, enquiryId: string): Promise<Refus
     orderBy: { number: "desc" },
     select: { author: { select: { name: true } } },
   });
-  return refuse(
-    "changed-meanwhile",
-    `${newest?.author?.name ?? "The program"} has changed this draft meanwhile. Look at the newest one first; what you wrote is still here.`,
-  );
+  const who = newest?.author?.name;
+  return refuse("changed-meanwhile", who
+    ? `${who} has changed this draft meanwhile. Look at the newest one first; what you wrote is still here.`
+    : "Something came or was recorded meanwhile, and the program has written this draft anew. Nothing was sent: look at what came first; what you wrote is still here.");
 }

@@ -56,7 +56,7 @@ test("a trainee's letter waits for a second person", async ({ person }) => {
   await expect(second.getByText(`${TRAINEE.name} approved this.`)).toBeVisible();
   await expect(second.getByRole("article", { name: "The letter that waits" })).toContainText("The trainee wrote this line.");
   await second.getByRole("button", { name: "Send it" }).click();
-  await expect(second.getByRole("article", { name: "Reply" })).toContainText(REVIEWER.name);
+  await expect(second.getByRole("group", { name: "Where the letter stands" })).toContainText(REVIEWER.name);
   await expect(second.getByRole("button", { name: "Take it back" })).toBeVisible();
 });
 
@@ -235,7 +235,7 @@ test("without a mail server an approved letter waits, visibly not sent, and can 
     await page.getByRole("button", { name: "Approve and send" }).click();
     await expect(async () => {
       await page.reload();
-      await expect(page.getByRole("article", { name: "Reply" })).toContainText("Not sent: no mail server is set up.", { timeout: 2_000 });
+      await expect(page.getByRole("group", { name: "Where the letter stands" })).toContainText("Not sent: no mail server is set up.", { timeout: 2_000 });
     }).toPass();
 
     await page.goto(`${silent.url}/desk/letters`);
