@@ -55,6 +55,10 @@ test("My client writes while my letter is held: it comes back to me with what th
 
   await letterOf(page).fill("Dear Hedda Marling,\n\nThank you for telling us. Please bring it with its label.\n\nKind regards");
   await page.getByRole("button", { name: "Approve and send" }).click();
+  await expect(page.getByText("Say that you have read it.", { exact: true })).toBeVisible();
+  await page.screenshot({ path: test.info().outputPath("read-it-1280.png"), fullPage: true });
+  await page.getByRole("checkbox", { name: /^I have read it/ }).check();
+  await page.getByRole("button", { name: "Approve and send" }).click();
   await expect(page.getByRole("button", { name: "Take it back" })).toBeVisible();
   await expect(note(page)).toHaveCount(0);
   expect(OF_PEOPLE(email)).toEqual([]);
@@ -99,11 +103,32 @@ test("I approve a letter while its client has just written: nothing is sent unti
   await writesOnTheirPage(await person(PHONE), email, "My brother has the label.");
   await expect(page.getByText("My brother has the label.")).toHaveCount(0);
   await page.getByRole("button", { name: "Approve and send" }).click();
-  await expect(page.getByRole("region", { name: "The letter" }).getByRole("status")).toHaveText("The client has written or sent something since you opened this. Nothing was sent: read that first, then send the letter.");
-  await expect(page.getByText("My brother has the label.")).toBeVisible();
+  await expect(page.getByRole("region", { name: "The letter" }).getByRole("status")).toHaveText("Something came or was recorded meanwhile, and the program has written this draft anew. Nothing was sent: look at what came first; what you wrote is still here.");
+  await expect(page.getByRole("region", { name: "Since they asked" })).toContainText("My brother has the label.");
   await expect(letterOf(page)).toHaveValue(/Please bring it rolled/);
   await fitsAndIsAccessible(page);
   await page.screenshot({ path: test.info().outputPath("unheard-1280.png") });
+  await page.getByRole("button", { name: "Go on with mine" }).click();
   await page.getByRole("button", { name: "Approve and send" }).click();
   await expect(page.getByRole("button", { name: "Take it back" })).toBeVisible();
+});
+
+test("A caller left no address: my letter stays with me until I have rung and read it out", async ({ person }) => {
+  const page = await person({ storageState: owner });
+  const at = await takesIn(page, { name: "Odd Farrow", label: "100 % wool" }, desk);
+  await page.getByRole("button", { name: "Approve and send" }).click();
+  await expect(page.getByRole("group", { name: "Where the letter stands" })).toBeFocused();
+  await page.goto(`${desk.url}/desk`);
+  await expect(page.getByRole("listitem").filter({ hasText: "ring them: our letter is to be read out" })).toHaveCount(1);
+  await page.goto(at);
+  await fitsAndIsAccessible(page);
+  await page.screenshot({ path: test.info().outputPath("read-out-1280.png") });
+  const small = await person({ ...PHONE, storageState: owner });
+  await small.goto(at);
+  await fitsAndIsAccessible(small);
+  await small.getByRole("region", { name: "The letter" }).screenshot({ path: test.info().outputPath("read-out-390.png") });
+  await page.getByRole("button", { name: "I rang and read it out" }).click();
+  await expect(page.getByRole("group", { name: "Where the letter stands" })).toContainText("Read out on the telephone.");
+  await page.goto(`${desk.url}/desk`);
+  await expect(page.getByText("ring them: our letter is to be read out")).toHaveCount(0);
 });
