@@ -7,7 +7,7 @@ import { RULES } from "./rules";
 import { clausesOf, plainOf, sentencesOf } from "./sentences";
 import { liftedByStance } from "./stances";
 import { speaksTooSurely, speaksWithCare, surenessOf, TOO_SURE } from "./sureness";
-import { ownLines } from "./unjudged";
+import { foreignIn, ownLines } from "./unjudged";
 import { expression } from "./vocabulary";
 
 /** A sentence that says more than is known; of something left out, `sentence` is empty. */
@@ -97,7 +97,11 @@ export function checkSentence(sentence: string, known: Known): Overpromise[] {
 }
 
 /** Every sentence of a text in its order, but for lines that repeat somebody else's: all there is to check in a letter that only asks. */
-export const checkSentences = (text: string, known: Known): Overpromise[] => sentencesOf(ownLines(text)).flatMap((s) => checkSentence(s, known));
+export const checkSentences = (text: string, known: Known): Overpromise[] => [...sentencesOf(ownLines(text)).flatMap((s) => checkSentence(s, known)), ...inOtherLanguages(text)];
+
+/** What stands there in another language: nothing of it was judged, so it has not passed. */
+const inOtherLanguages = (text: string): Overpromise[] =>
+  foreignIn(text).map((sentence) => ({ sentence, rule: "left-out", why: "This is not in English, and the check knows English only: nobody has held it to the assessment.", suggestion: "Have somebody who reads it look at it, and say so as the reason, or write it in English." }));
 
 /** A whole letter, sentence by sentence, and then what it leaves out. Pure: the page, the server and the command line call this. */
 export function checkLetter(text: string, known: Known): Overpromise[] {

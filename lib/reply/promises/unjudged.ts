@@ -1,3 +1,4 @@
+import { LETTER_ENGLISH } from "../../trade/letter-language";
 import { isOtherLanguage } from "../../triage/letter-language";
 
 /** A line of somebody else's words, as mail programs mark them: not ours to answer for. */
@@ -5,6 +6,14 @@ const isQuotedLine = (line: string): boolean => /^\s*>/u.test(line);
 
 /** A letter without the lines that repeat what somebody else wrote. */
 export const ownLines = (text: string): string => text.split(/\r?\n/u).filter((line) => !isQuotedLine(line)).join("\n");
+
+/** Our own words in another language: the letter where it is as a whole, else its lines. */
+export function foreignIn(text: string): string[] {
+  const own = ownLines(text);
+  return isOtherLanguage(own) ? [own.trim()] : own.split("\n").filter((line) => isOtherLanguage(line) && wordsIn(line) >= LETTER_ENGLISH.leastWords);
+}
+/** A greeting with a name in other letters is no line in another language. */
+const wordsIn = (line: string): number => line.match(/\p{L}[\p{L}\p{M}]*/gu)?.length ?? 0;
 
 /** What of a letter the check cannot judge. `nothing`: why nothing of it can be; else `notes`: what was left out, a sentence each. */
 export interface Unjudged { readonly nothing: string | null; readonly notes: readonly string[] }
@@ -21,7 +30,7 @@ export function unjudgedOf(text: string): Unjudged {
     nothing: null,
     notes: [
       ...lines(quoted, "One quoted line (“>”) is somebody else’s and was not judged.", "quoted lines (“>”) are somebody else’s and were not judged."),
-      ...lines(own.split("\n").filter(isOtherLanguage).length, "One line is not in English, and what it says cannot be judged.", "lines are not in English, and what they say cannot be judged."),
+      ...lines(foreignIn(text).length, "One line is not in English, and what it says cannot be judged.", "lines are not in English, and what they say cannot be judged."),
     ],
   };
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { checkLetter, checkSentence, type Known } from "../../../../lib/reply/promises/check";
-import { FIRST_AID_SAID, assessmentOf, range } from "../make";
+import { FIRST_AID_SAID, WOOL_METHODS, assessmentOf, range } from "../make";
 
 const known = (rest: Parameters<typeof assessmentOf>[0]["rest"], fibres = { viscose: 0.72 }, strength: "told" | "bench" = "told"): Known =>
   ({ assessment: assessmentOf({ fibres, words: "likely", evidence: [{ what: "touch", value: "cool-slippery", strength }], rest: { improvement: range(10, 30, 55), lifeYears: range(1, 2.5, 5), money: { currency: "EUR", clean: range(100, 115, 160), cutDown: null, replace: null, valueToday: null }, ...rest } }) });
@@ -30,6 +30,48 @@ describe("a sentence against its assessment", () => {
     ["Cleaning would cost between €100 and €160.", []],
     ["Cleaning would cost about €60.", ["number"]],
   ])("%s", (sentence, expected) => expect(rules(sentence)).toEqual(expected));
+
+  // Viscose as it is drawn here: bath and water ruled out, nearly dry and solvent only after a test.
+  it.each<[string, string[]]>([
+    ["We would wash it in a bath after a test in a hidden corner.", ["harm"]],
+    ["We will wash it.", ["harm"]],
+    ["We would clean it by hand with water, after a test.", ["harm"]],
+    ["We can steam it once it has been tested.", ["harm"]],
+    ["It could be washed once the dyes were tested.", ["harm"]],
+    ["We would clean it nearly dry, and only after a test in a hidden corner.", []],
+    ["We will not wash it, and please do not clean it at home.", []],
+    ["We can tell you more once we have seen where the water stood.", []],
+    ["We would not clean it with water.", []],
+    ["We would clean it with a dry solvent, never in a bath, and only after a test.", []],
+  ])("holds what is offered against what is ruled out: %s", (sentence, expected) => expect(rules(sentence)).toEqual(expected));
+  it("offers a way that the assessment leaves", () =>
+    expect(checkSentence("We will wash it.", known({}))[0]?.suggestion).toBe("What the assessment leaves, tested first: cleaning with very little moisture, dry cleaning with a solvent, dusting."));
+  it("lets a way be offered that is not ruled out", () =>
+    expect(rules("We would wash it in a bath after a test in a hidden corner.", { assessment: assessmentOf({ fibres: { wool: 0.9 }, methods: WOOL_METHODS }) })).toEqual([]));
+
+  it.each<[string, string[]]>([
+    ["There is a chance of about 2 in 100 that cleaning makes it worse.", ["number"]],
+    ["There is a chance of about 14 in 100 that cleaning makes it worse.", ["number"]],
+    ["There is a chance of about 15 in 100 that cleaning makes it worse.", []],
+    ["There is a real chance, about 22 in 100, that cleaning makes it worse.", []],
+    ["There is a risk of 30 % that cleaning makes it worse.", []],
+  ])("holds a chance of harm against one of 22 in 100: %s", (sentence, expected) => expect(rules(sentence, known({ worse: 0.22 }))).toEqual(expected));
+
+  it.each<[string, string[]]>([
+    ["A new one costs about £2,000 to £3,000.", ["number"]], ["A new rug like it costs around £100 to £200.", ["number"]],
+    ["A new one costs about £550 to £1,030.", []], ["A new one costs about £500 to £1,100.", []],
+  ])("holds the price of a new one against £546 to £1,036: %s", (sentence, expected) =>
+    expect(rules(sentence, known({ money: { currency: "GBP", clean: null, cutDown: null, replace: range(546, 750, 1036), valueToday: null } }))).toEqual(expected));
+
+  it.each<[string, string[]]>([
+    ["It may last up to four years.", []], ["It has perhaps half a year to four years left.", []], ["It may have between a few months and 3 years left.", []], ["It has perhaps 6 months to 4 years left.", []],
+    ["It has perhaps three to four years left.", ["number"]], ["It may last up to nine years.", ["number"]],
+  ])("holds years against four months to four years: %s", (sentence, expected) => expect(rules(sentence, known({ lifeYears: range(0.3, 1.8, 4.02) }))).toEqual(expected));
+  it("tells a life cut short at its lower end from one that is too long", () => {
+    const whys = (say: string) => checkSentence(say, known({ lifeYears: range(0.3, 1.8, 4.02) })).map((o) => o.why);
+    expect(whys("It has perhaps three to four years left.")).toEqual(["This leaves out the lower end of what the assessment gives."]);
+    expect(whys("It has perhaps three to nine years left.")).toEqual(["This promises a longer life than the assessment."]);
+  });
 
   it("suggests the range in the figures of the letter", () =>
     expect(checkSentence("Between 5 and 95 % of the mark may go.", known({ improvement: range(0.13, 8, 22.6) }))[0]?.suggestion).toBe("The range is 0–23\u00a0%."));
@@ -78,4 +120,13 @@ describe("what a letter leaves out", () => {
     expect(missing(`Good day.\n${FIRST_AID_SAID.join("\n")}`, wet)).toEqual([]);
   });
   it("asks nothing of a letter that judges nothing", () => expect(missing("Thank you. We shall write tomorrow.", known({}))).toEqual([]));
+});
+
+describe("words in another language", () => {
+  const GERMAN = "Liebe Ana, Ihr Teppich ist ganz sicher aus Seide und wird wie neu. Das garantieren wir.";
+  it("do not pass because nobody could judge them, alone or among English ones", () => {
+    expect(checkLetter(GERMAN, known({}))).toMatchObject([{ rule: "left-out", sentence: GERMAN, why: expect.stringContaining("not in English") as string }]);
+    expect(checkLetter(`Dear Ana,\n\nthank you for your letter.\n\n${GERMAN}`, known({}))).toMatchObject([{ rule: "left-out", sentence: GERMAN }]);
+  });
+  it("are none where a name is in other letters, or the client is repeated", () => expect(checkLetter("Dear ליילה אל־חדד,\n\nthank you for your letter.\n\n> Mein Teppich ist nass und ich weiß nicht, was ich tun soll.", known({}))).toEqual([]));
 });
