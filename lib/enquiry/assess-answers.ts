@@ -27,7 +27,7 @@ export interface EnquiryToAssess {
     answers: RugAnswers; colours: readonly ColourShare[]; photos: readonly ShownKind[]; spoilt?: readonly ShownKind[];
     seen?: readonly QuestionId[]; tests?: readonly Finding[]; measured?: readonly Finding[];
   }[];
-  client: { name: string; isTrade: boolean };
+  client: DraftInput["client"];
   workshop: WorkshopSettings;
   /** The workshop's paragraphs; absent: those that are shipped. */
   library?: readonly LibraryRow[];
@@ -72,11 +72,11 @@ function enquiryTitle({ rugs, enquiry }: EnquiryToAssess): string {
   return rugs.length > 1 ? `${rugs.length} rugs. ${first}` : first;
 }
 
-type ToAnswer = Pick<EnquiryToAssess, "client" | "workshop" | "enquiry" | "library"> & { rugs: readonly { answers: RugAnswers }[]; wetByWords: FirstAidKind | null; saidOfWater?: RugForDraft["saidOfWater"] };
+type ToAnswer = Pick<EnquiryToAssess, "client" | "workshop" | "enquiry" | "library"> & { rugs: readonly { answers: RugAnswers; photos: { readonly length: number } }[]; wetByWords: FirstAidKind | null; saidOfWater?: RugForDraft["saidOfWater"] };
 
 /** What a reply to assessments that exist already is written from. */
 export function draftInput(e: ToAnswer, assessed: readonly Pick<AssessedRug, "title" | "assessment">[]): DraftInput {
-  const assessments = assessed.map(({ title, assessment }, at) => ({ title, assessment, answers: e.rugs[at]?.answers ?? {}, wetByWords: e.wetByWords, saidOfWater: e.saidOfWater ?? null }));
+  const assessments = assessed.map(({ title, assessment }, at) => ({ title, assessment, answers: e.rugs[at]?.answers ?? {}, photos: e.rugs[at]?.photos.length ?? 0, wetByWords: e.wetByWords, saidOfWater: e.saidOfWater ?? null }));
   return { assessments, client: e.client, workshop: e.workshop, enquiry: e.enquiry, ...(e.library ? { library: e.library } : {}) };
 }
 

@@ -35,7 +35,7 @@ export const FACT_VALUES: Readonly<Record<WordFact, readonly FactValue[]>> = {
     questions: "questions to ask", "one-ask": "one thing that would tell most", "lone-ask": "one thing to ask for and no more", "first-aid": "first aid", "aid-known": "first aid told in a letter of ours, or the client writes that it is dry", "said-wet": "water in the client’s own words, not asked about yet", "said-flood": "flood or waste water in them", referral: "somebody to send it to", telephone: "the workshop’s telephone", name: "the client’s name",
     "costs-more": "a price for cleaning as high as the rug may be worth", "price-against-silk": "a price paid that speaks against silk", "wet-unknown": "nobody has said whether it is wet",
     came: "something from the client since our last letter", tested: "a test or a report since our last letter", changed: "something in our last letter that reads otherwise today", gone: "something in our last letter that no longer holds", "only-more": "more than in our last letter, all of which still holds",
-    "doubtful-worth": "doubt that it is worth saving", "little-hope": "little improvement to hope for",
+    "doubtful-worth": "doubt that it is worth saving", "hardly-worth": "likely not worth its cost", "no-page": "a client without an e-mail address, and so without a page of their own", "little-hope": "little improvement to hope for",
   }),
 };
 

@@ -7,6 +7,7 @@ import { isFibreId, type FibreId } from "../trade/fibres";
 import { speaksAgainstSilk } from "../triage/price-evidence";
 import { asksOf, isWetUnknown } from "./asks";
 import type { Facts, NumberFact, WordFact } from "./condition";
+import { HARDLY_WORTH } from "./paragraphs/troubles";
 import { isTellingPrice, lifeTold } from "./phrases";
 
 /** One rug as a draft sees it. */
@@ -18,6 +19,8 @@ export interface RugForDraft {
   wetByWords?: LetterSign["firstAid"] | null;
   /** What the client's newest message that speaks of water says of it: later than what they answered. */
   saidOfWater?: "wet" | "dry" | null;
+  /** How many photos of it there are; absent: nobody counted. */
+  photos?: number;
   /** Photos of any rug came since our last letter. */
   photosCame?: boolean;
 }
@@ -48,6 +51,8 @@ export interface FactsInput {
   rugs: number;
   hasTelephone: boolean;
   hasName: boolean;
+  /** They can open a page of their own. */
+  hasPage: boolean;
   /** null in a first letter. */
   came: Came | null;
 }
@@ -132,7 +137,7 @@ export function replacePrice({ money }: Assessment): Range | null {
 /** First aid was told by a letter of ours, or they have written that it is dry: a line of it is enough, unless their newest words speak of water again. */
 const isAidKnown = ({ saidOfWater }: RugForDraft, came: Came | null): boolean => saidOfWater === "dry" || (saidOfWater !== "wet" && Boolean(came?.aidTold));
 
-function given({ rug, hasTelephone, hasName, came }: FactsInput): string[] {
+function given({ rug, hasTelephone, hasName, hasPage, came }: FactsInput): string[] {
   const { assessment: a, wetByWords } = rug;
   const asks = asksOf(rug, likelyMechanisms(a));
   const has = {
@@ -140,10 +145,10 @@ function given({ rug, hasTelephone, hasName, came }: FactsInput): string[] {
     "clean-price": a.money?.clean, "cut-down-price": a.money?.cutDown, "replace-price": replacePrice(a),
     "sent-photos": sawPhotos(a), photos: asks.photos.length, questions: asks.questions.length, "one-ask": asks.one, "lone-ask": asks.photos.length + asks.questions.length === 1,
     "costs-more": costsMore(a), "price-against-silk": speaksAgainstSilk(a), "wet-unknown": isWetUnknown(a) && !a.firstAid && !wetByWords,
-    referral: a.advice.referTo, telephone: hasTelephone, name: hasName,
+    referral: a.advice.referTo, telephone: hasTelephone, name: hasName, "no-page": !hasPage,
     came: came && (came.message || came.answers || came.photos > 0), tested: came?.tested,
     changed: came?.moved?.changed.length, gone: came?.moved?.gone.length, "only-more": came?.moved && came.moved.changed.length + came.moved.gone.length === 0,
-    "doubtful-worth": (a.beyondRepair ?? 0) >= WORTH_SAYING, "little-hope": a.improvement !== null && a.improvement.high < LITTLE_PERCENT,
+    "doubtful-worth": (a.beyondRepair ?? 0) >= WORTH_SAYING, "hardly-worth": (a.beyondRepair ?? 0) >= HARDLY_WORTH.beyondRepair, "little-hope": a.improvement !== null && a.improvement.high < LITTLE_PERCENT,
   };
   return Object.entries(has).filter(([, value]) => Boolean(value)).map(([name]) => name);
 }

@@ -8,7 +8,7 @@ import type { PlaceId } from "./paragraphs/row";
 import { blocks, piecesOf, type DraftInput, type Piece } from "./pieces";
 
 /** What stands in every letter where there is something to say. First aid is never left to an earlier letter. */
-const ALWAYS: readonly PlaceId[] = ["greeting", "first-aid", "thanks", "signature"];
+const ALWAYS: readonly PlaceId[] = ["greeting", "first-aid", "first-aid-list", "thanks", "signature"];
 /** The answer's first sentences, with what limits them. Source: elicited. */
 const ANSWER: readonly PlaceId[] = ["fibre", "outlook", "evidence", "care", "refuse", "worse"];
 /** A change in one of these is a change of the answer: its first sentences stand again, so that no judgement stands without its limits. Source: elicited. */

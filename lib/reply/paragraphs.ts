@@ -17,6 +17,7 @@ const ALLOWED_TO_TOUCH: Condition = { not: { has: ["said-wet"], incidents: ["flo
 export const PLACES: readonly Place[] = [
   { id: "greeting", name: "Greeting", of: "letter", take: 1, joins: false },
   { id: "first-aid", name: "First aid", of: "letter", take: 1, joins: false },
+  { id: "first-aid-list", name: "Where the whole first aid stands", of: "letter", take: 1, joins: false, spare: { rank: 1, from: 0 } },
   { id: "thanks", name: "Thanks, in a letter that follows", of: "letter", take: 1, joins: false, follows: true },
   { id: "trade-call", name: "To another cleaner", of: "letter", take: 1, joins: false },
   { id: "since", name: "What changed, in a letter that follows", of: "letter", take: 3, joins: true, follows: true },
@@ -43,6 +44,7 @@ export const PLACES: readonly Place[] = [
   { id: "asks", name: "What we ask for", of: "rug", take: 1, joins: false, spare: { rank: 6, from: 0 } },
   { id: "wet-unknown", name: "Whether it is wet", of: "letter", take: 1, joins: false, when: WATER_FIRST },
   { id: "claim", name: "Insurance and claims", of: "letter", take: 1, joins: false, spare: { rank: 8, from: 0 } },
+  { id: "customer", name: "What another cleaner can tell their customer", of: "letter", take: 1, joins: false },
   { id: "notes", name: "Notes of your own", of: "letter", take: 3, joins: false },
   { id: "next-step", name: "The next step", of: "letter", take: 1, joins: false },
   { id: "visit", name: "Bringing it, or having it collected", of: "letter", take: 1, joins: true, spare: { rank: 1, from: 0 } },

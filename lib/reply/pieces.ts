@@ -16,7 +16,8 @@ import { chanceOf, filled, slotsOf, wordsOf, type Slots, type WorkshopForDraft }
 export interface DraftInput {
   /** One a rug, at least one, in the order of the letter. */
   assessments: readonly RugForDraft[];
-  client: { name: string; isTrade: boolean };
+  /** `email` null: they are reached by no mail, so that they have no page of their own; absent: they have one. */
+  client: { name: string; isTrade: boolean; email?: string | null };
   workshop: WorkshopForDraft;
   enquiry: EnquiryAnswers;
   /** The workshop's paragraphs in the order in which they are tried; without them, those that are shipped. */
@@ -109,7 +110,7 @@ function subjectsOf({ assessments, client, workshop, enquiry }: DraftInput, trad
   const photosCame = (came?.photos ?? 0) > 0;
   const rugs = assessments.map((told) => ({ ...told, photosCame })).map((rug, at): Subject => ({
     slots: slotsOf({ rug, number: at + 1, rugs: assessments.length, client: { name: client.name, isTrade: trade }, workshop, came }), assessment: rug.assessment, words: wordsOf(workshop), rug: at,
-    facts: factsOf({ rug, enquiry, isTrade: trade, rugs: assessments.length, hasTelephone: workshop.telephone !== "", hasName: greetingName(client.name) !== null, came }),
+    facts: factsOf({ rug, enquiry, isTrade: trade, rugs: assessments.length, hasTelephone: workshop.telephone !== "", hasName: greetingName(client.name) !== null, hasPage: client.email !== null, came }),
   }));
   const first = rugs.find((r) => r.assessment.firstAid) ?? rugs[0];
   if (!first) throw new Error("Expected at least one assessment to write about but received none");

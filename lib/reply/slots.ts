@@ -65,11 +65,15 @@ function evidenceKinds(a: Assessment): Strength[] {
   return sawPhotos(a) && !kinds.includes("label-photo") ? [...kinds, "photo"] : kinds;
 }
 
-function evidence({ assessment, answers }: RugForDraft, words: Words): string {
+/** More than one where nobody counted them. */
+const evidenceWords = (kind: Strength, { photos = 2 }: RugForDraft, { say }: Words): string => (kind === "photo" ? say("evidence.photo", { n: photos }) : say(`evidence.${kind}`));
+
+function evidence(rug: RugForDraft, words: Words): string {
+  const { assessment, answers } = rug;
   const kinds = evidenceKinds(assessment);
   const quoted = kinds.find((s) => s.startsWith("label-"));
   const quote = labelQuote(labelTextOf(assessment) ?? answers.labelText);
-  const said = kinds.map((s) => (s === quoted && quote ? words.say("letter.label-quoted", { label: words.say(`evidence.${s}`), words: quote }) : words.say(`evidence.${s}`)));
+  const said = kinds.map((s) => (s === quoted && quote ? words.say("letter.label-quoted", { label: evidenceWords(s, rug, words), words: quote }) : evidenceWords(s, rug, words)));
   return said.length ? listed(said, "and", words) : words.say("letter.message-alone");
 }
 

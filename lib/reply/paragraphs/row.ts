@@ -23,8 +23,8 @@ export interface Place {
   readonly when?: Condition;
 }
 export type PlaceId =
-  | "greeting" | "first-aid" | "thanks" | "trade-call" | "since" | "heading" | "fibre" | "worth" | "outlook" | "evidence" | "paid" | "sold-as" | "safety" | "refer" | "cause" | "care" | "dye-test"
-  | "refuse" | "worse" | "beyond" | "repair" | "living" | "life" | "special" | "price" | "asks" | "wet-unknown" | "next-step" | "claim" | "notes" | "visit" | "closing" | "signature";
+  | "greeting" | "first-aid" | "first-aid-list" | "thanks" | "trade-call" | "since" | "heading" | "fibre" | "worth" | "outlook" | "evidence" | "paid" | "sold-as" | "safety" | "refer" | "cause" | "care" | "dye-test"
+  | "refuse" | "worse" | "beyond" | "repair" | "living" | "life" | "special" | "price" | "asks" | "wet-unknown" | "next-step" | "claim" | "customer" | "notes" | "visit" | "closing" | "signature";
 
 /**
  * One paragraph of the workshop's letters. Plain data, edited in a form; `version` goes up with every change of its text

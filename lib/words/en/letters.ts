@@ -48,7 +48,7 @@ export const LETTERS = {
   "evidence.bench": "the test in our workshop",
   "evidence.label-photo": "the label in your photo",
   "evidence.label-typed": "the label as you typed it",
-  "evidence.photo": "your photos",
+  "evidence.photo": "{n, plural, one {your photo} other {your photos}}",
   "evidence.told": "what you told us",
 
   "sold.silk": "silk",
@@ -87,7 +87,7 @@ export const LETTERS = {
   "years.years": "{figure}\u00a0{n, plural, one {year} other {years}}",
   "years.under-month": "less than a month",
   "years.about": "about {time}",
-  "years.up-to": "anything up to {time}",
+  "years.up-to": "up to {time}",
   "years.between": "between {low} and {high}",
   "money.range": "{low} to {high}",
   "chance.in-hundred": "about {n} in 100",

@@ -26,9 +26,9 @@ describe("composeDraft, worth", () => {
     for (const beyondRepair of [0.32, 0.66]) expect(says({ ...money(5000), beyondRepair })).not.toMatch(perhaps);
     expect(says({ ...money(5000), beyondRepair: 0.32 })).not.toMatch(/worth/);
   });
-  it.each(OFFERS)("joins it to the price of a cleaning that we offer (%s): an inspection first, no pitch, and what a look costs is asked before it", (id) => {
+  it.each(OFFERS)("joins it to the price of a cleaning that we offer (%s): an inspection first, no pitch, and what that costs is asked before it", (id) => {
     const text = says({ advice: action(id) }, "urine-old");
-    expect(text).toMatch(/not worth the cost[^]*If it is cleaned all the same[^]*If an inspection finds it worth cleaning, we estimate £150 to £250;[^]*If you would still like us to look at it, ask first what a look costs/);
+    expect(text).toMatch(/not worth the cost[^]*If it is cleaned all the same[^]*If an inspection finds it worth cleaning, we estimate £150 to £250;[^]*Only an inspection and tests could change that\. If you would like one, ask first what it costs/);
     expect(text).not.toMatch(/We would clean it|Cleaning would cost|rather not take your money|better news/);
   });
   it.each(OFFERS)("says beside the plain price at even odds that it may be more than the worth (%s)", (id) => {

@@ -1,0 +1,74 @@
+import { describe, expect, it } from "vitest";
+import { composeDraft } from "../../../../lib/reply/draft";
+import { TONE_IDS } from "../../../../lib/trade/tones";
+import { action, FIRST_AID_SAID, inputOf, range, worthless, type OneRug } from "../make";
+import { letterOf, missing, plainly, said, says, type Told } from "./letter-of";
+import { lettersTo } from "./demo-letters";
+
+/** What a letter owes beside its answer. Lists written from the trade and from what was told alone. */
+const text = (told: Told) => plainly(letterOf(told).draft.text);
+const drawn = (rug: OneRug) => plainly(composeDraft(inputOf(rug)).text);
+const WET_WOOL: Told = { answers: { labelText: "wool", incidents: ["spill"], liquid: "wine", since: "hour" }, enquiry: { wetNow: "wet", reason: "just-happened" } };
+const ASKS: OneRug = { sketch: { fibres: { wool: 0.5, viscose: 0.4 }, words: "about as likely as not", rest: { advice: action("ask-for-more"), nextQuestions: [{ kind: "photo", id: "label", ask: "", why: "" }] } } };
+
+describe.each(lettersTo("Tobias Ferrant"))("to a cleaner whose customer's rug is damp, $tone", ({ letter }) => {
+  const it_ = plainly(letter.draft.text);
+  it("names no way to clean it before it is dry and tested", () => {
+    expect(said(it_, [says("a method", /nearly dry|dry solvent|little water/i)])).toEqual([]);
+    expect(missing(it_, [says("dry and tested first", /\bdry\b[^.]*\btest\w*[^.]*hidden corner/i)])).toEqual([]);
+  });
+  it("says what their customer can be told, with its limits", () => {
+    expect(missing(it_, [says("what to tell the customer", /tell your customer[^.]*/i), says("that nobody can promise", /(?:nobody|cannot)[^.]*(?:how much|how far)[^.]*(?:comes? back|promise)/i)])).toEqual([]);
+  });
+});
+
+describe("where it is likely not worth the money", () => {
+  it("speaks of the years of the rug as it is now, and not of the one that is cleaned", () => {
+    const letter = plainly(composeDraft(worthless({ lifeYears: range(4.5, 12, 40) })).text);
+    expect(missing(letter, [says("the years as it is", /(?:as it is|left alone)[^.]*4½ years/i)])).toEqual([]);
+    expect(plainly(composeDraft(worthless({ lifeYears: range(4, 8, 16), beyondRepair: 0.1 })).text)).not.toMatch(/as it is now/i);
+  });
+  it.each(["urine-fresh", "food-fresh", "browning-cleaning"] as const)("does not hurry the owner, with %s", (mechanism) => {
+    const hurry = [says("haste", /sooner is better|longer it stays/i)];
+    expect(said(plainly(composeDraft(worthless({}, mechanism)).text), hurry)).toEqual([]);
+    expect(missing(plainly(composeDraft(worthless({ beyondRepair: 0.1 }, mechanism)).text), hurry)).toEqual([]);
+  });
+  it("offers the inspection that the desk is advised to offer, and still says to ask its price first", () => {
+    const letter = plainly(composeDraft(worthless({ advice: action("inspect-and-test") })).text);
+    expect(missing(letter, [says("an inspection and tests", /inspection and tests/i), says("its price first", /ask first what/i)])).toEqual([]);
+  });
+});
+
+describe.each(TONE_IDS)("the client's own page, %s", (tone) => {
+  it("is named with the place of its link", () => {
+    for (const letter of [text({ ...WET_WOOL, tone }), drawn(ASKS)]) expect(missing(letter, [says("where the link is", /own page[^.]*link[^.]*first letter|link[^.]*first letter[^.]*own page/i)])).toEqual([]);
+  });
+  it("is not named to a client who has none", () => {
+    for (const rug of [ASKS, { sketch: { fibres: { wool: 0.8 }, rest: { firstAid: FIRST_AID_SAID } }, enquiry: { wetNow: "wet" } } satisfies OneRug]) {
+      const letter = drawn({ ...rug, client: { name: "Ana Example", isTrade: false, email: null } });
+      expect(said(letter, [says("a page or a link", /own page|\blink\b/i)])).toEqual([]);
+      expect(missing(letter, [says("how to reach us", /ring us on/i)])).toEqual([]);
+    }
+  });
+});
+
+describe("what was told, and no more", () => {
+  it("names no pets beside a plant pot", () => {
+    for (const { letter } of lettersTo("Seraphine Wolcott")) expect(letter.draft.text).not.toMatch(/\bpets\b/i);
+  });
+  it("speaks of one photo as one", () => {
+    const story = { story: "How much do you charge for a rug?" };
+    expect(text({ answers: story, channel: "email", photos: ["unsaid"] })).toMatch(/your photo\b(?!s)/);
+    expect(text({ answers: story, channel: "email", photos: ["unsaid", "unsaid"] })).toMatch(/your photos\b/);
+  });
+  it("says up to so many months without “anything”", () => {
+    const letter = drawn({ sketch: { fibres: { wool: 0.8 }, rest: { lifeYears: range(0.01, 0.4, 0.8) } } });
+    expect(letter).toMatch(/up to 10 months/);
+    expect(letter).not.toMatch(/anything up to/);
+  });
+  it("lets the firm see a flooded rug first, also among several", () => {
+    const one = inputOf({ sketch: { fibres: { wool: 0.8 } }, answers: { incidents: ["flood"] } });
+    const letter = plainly(composeDraft({ ...one, assessments: [...one.assessments, ...inputOf({ sketch: { fibres: { wool: 0.8 } } }).assessments] }).text);
+    expect(missing(letter, [says("the firm before the next step", /once the (?:flood-damage )?firm has been/i)])).toEqual([]);
+  });
+});
