@@ -111,13 +111,13 @@ export const METHOD_SENTENCES = {
   test: (why: string) => `Only after a test: ${why}.`,
   seen: (why: string) => `Only after it was seen: ${why}.`,
   suitable: (why: string) => `Suitable: ${why}.`,
-  "left-but": (why: string) => `Always possible: it costs nothing, ${why}.`,
+  "left-but": (why: string) => `It costs nothing, ${why}.`,
   left: (why: string) => `Always possible: ${why}.`,
 } as const;
 
 /** What leaving it as it is means where something goes on by itself: the first row that holds is said. Common practice, no published source. */
 export const LEFT_AS_IT_IS: readonly { readonly when: CautionRow["when"] | "urine-fresh" | "urine-old" | "food-fresh"; readonly from: number; readonly say: string }[] = [
-  { when: "wet-now", from: 0.5, say: "not while it is wet: it has to dry first, and what forms while it dries may stay" },
+  { when: "wet-now", from: 0.5, say: "but it has to dry first, and what forms while it dries may stay" },
   { when: "insects", from: 0.33, say: "but insects go on eating, so they are dealt with first" },
   { when: "mould", from: 0.33, say: "but mould goes on while it is damp, so it is dried and seen first" },
   { when: "urine-fresh", from: 0.33, say: "but fresh urine sets and turns alkaline within days" },
