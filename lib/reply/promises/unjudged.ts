@@ -1,4 +1,3 @@
-import { LETTER_ENGLISH } from "../../trade/letter-language";
 import { isOtherLanguage } from "../../triage/letter-language";
 
 /** A line of somebody else's words, as mail programs mark them: not ours to answer for. */
@@ -10,10 +9,14 @@ export const ownLines = (text: string): string => text.split(/\r?\n/u).filter((l
 /** Our own words in another language: the letter where it is as a whole, else its lines. */
 export function foreignIn(text: string): string[] {
   const own = ownLines(text);
-  return isOtherLanguage(own) ? [own.trim()] : own.split("\n").filter((line) => isOtherLanguage(line) && wordsIn(line) >= LETTER_ENGLISH.leastWords);
+  return isOtherLanguage(own) ? [own.trim()] : own.split("\n").filter((line) => isOtherLanguage(line) && isLong(line));
 }
-/** A greeting with a name in other letters is no line in another language. */
-const wordsIn = (line: string): number => line.match(/\p{L}[\p{L}\p{M}]*/gu)?.length ?? 0;
+/** A line is judged by itself from so many words on: a greeting with a name in other letters is none, and a short English one may hold no common word. *elicited* */
+const LEAST_LINE_WORDS = { otherLetters: 5, latin: 10 } as const;
+function isLong(line: string): boolean {
+  const words = line.match(/\p{L}[\p{L}\p{M}'’]*/gu) ?? [];
+  return words.length >= (words.every((w) => /\p{Script=Latin}/u.test(w)) ? LEAST_LINE_WORDS.latin : LEAST_LINE_WORDS.otherLetters);
+}
 
 /** What of a letter the check cannot judge. `nothing`: why nothing of it can be; else `notes`: what was left out, a sentence each. */
 export interface Unjudged { readonly nothing: string | null; readonly notes: readonly string[] }

@@ -64,7 +64,8 @@ describe("a sentence against its assessment", () => {
     expect(rules(sentence, known({ money: { currency: "GBP", clean: null, cutDown: null, replace: range(546, 750, 1036), valueToday: null } }))).toEqual(expected));
 
   it.each<[string, string[]]>([
-    ["It may last up to four years.", []], ["It has perhaps half a year to four years left.", []], ["It may have between a few months and 3 years left.", []], ["It has perhaps 6 months to 4 years left.", []],
+    ["It may last up to four years.", []], ["It has perhaps half a year to four years left.", []], ["It may have between a few months and 3 years left.", []], ["It has perhaps 6 months to 4 years left.", []], ["We expect it to serve between 4 and 20 months more.", []],
+    ["We expect it to serve between 4 and 90 months more.", ["number"]],
     ["It has perhaps three to four years left.", ["number"]], ["It may last up to nine years.", ["number"]],
   ])("holds years against four months to four years: %s", (sentence, expected) => expect(rules(sentence, known({ lifeYears: range(0.3, 1.8, 4.02) }))).toEqual(expected));
   it("tells a life cut short at its lower end from one that is too long", () => {
