@@ -82,10 +82,10 @@ export async function approveReply(
   return done;
 }
 
-/** A revision against what is known, also since it was written, and how long it is. One that is not there is left to the step that sends it. */
+/** A revision against what is known, also since it was written, and how long it is. One that is not there, or that a letter was sent of already, is left to the step that sends it: that says so. */
 export async function holdRevision(tx: Tx, r: { enquiryId: string; number: number; kind: "reply" | "question"; reason: string | null; longReason: string | null; /** Until when somebody has read what the client wrote. */ readUntil: Date | null }): Promise<Result<Allowed & Length>> {
-  const revision = await tx.revision.findFirst({ where: { number: r.number, draft: { enquiryId: r.enquiryId } }, select: { subject: true, text: true } });
-  if (!revision) return ok({ promises: null, reason: null });
+  const revision = await tx.revision.findFirst({ where: { number: r.number, draft: { enquiryId: r.enquiryId } }, select: { subject: true, text: true, draft: { select: { enquiry: { select: { state: true } } } } } });
+  if (!revision || !isWaitingForUs(revision.draft.enquiry.state)) return ok({ promises: null, reason: null });
   const moved = r.kind === "reply" ? ((await unlessMoved(tx, { ...r, ...revision })) ?? (await unlessRead(tx, r))) : null;
   if (moved) return moved;
   const held = await holdToPromises(tx, { ...r, text: revision.text });

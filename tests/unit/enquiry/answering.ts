@@ -194,7 +194,7 @@ export function answering(): void {
       const { enquiryId } = await submitted();
       const [pia, ivo] = [await staff("trainee", "Pia Wetherby"), await staff("reviewer", "Ivo Castellane")];
       const { number } = good(await saveDraft(pia, { enquiryId, from: 1, ...LETTER }, later(1)));
-      expect(good(await approveReply(pia, { enquiryId, number }, later(2)))).toEqual({ letterId: "", waitsForSecond: true });
+      expect(good(await approveReply(pia, { enquiryId, number }, later(2)))).toEqual({ letterId: "", waitsForSecond: true, isHeldLonger: false });
       expect(await replies(enquiryId)).toHaveLength(0);
       expect(good(await readEnquiry(ivo, enquiryId, later(2)))).toMatchObject({
         state: "new",
