@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
 import { CURRENCIES, QUESTIONS } from "../trade/questions";
-import { cmFromFeet, isBelowZero, parseAmount, parseCm, parseDecimal, parseFeetAndInches } from "./amounts";
+import { parseAmount, parseDecimal, parseLength, typedNumber } from "./amounts";
 import { contactSchema, rugAnswersSchema, type IntakeAnswers } from "./questionnaire";
 import { isStepId, stepRow, withoutContradiction, type StepId } from "./steps";
 import { wrong } from "./wrong";
@@ -36,7 +36,7 @@ function checkField(ctx: Issues, path: string, schema: z.ZodMiniType, value: unk
 function numberOf(ctx: Issues, input: { path: string; text: string | undefined; schema: z.ZodMiniType; parse: (text: string) => number | null }) {
   const text = filled(input.text);
   if (text === undefined) return undefined;
-  const value = input.parse(text) ?? (isBelowZero(text) ? -1 : Number.NaN);
+  const value = typedNumber(text, input.parse);
   checkField(ctx, input.path, input.schema, value);
   return value;
 }
@@ -93,14 +93,13 @@ const priceSchema = z.pipe(
 const sizeFields = { widthCm: optionalText, lengthCm: optionalText, widthFt: optionalText, widthIn: optionalText, lengthFt: optionalText, lengthIn: optionalText };
 type SizeFields = { [K in keyof typeof sizeFields]?: string | undefined };
 
+/** Feet and inches out of their two fields, as they are written in one. */
+const inOne = (feet: string, inches: string) => `${/\d$/.test(feet) ? `${feet} ft` : feet} ${inches}`;
 /** One side in centimetres from feet and inches; undefined when both are empty. */
 function sideFromFeet(ctx: Issues, v: SizeFields, side: "width" | "length"): number | undefined {
   const [feet, inches] = [filled(v[`${side}Ft`]), filled(v[`${side}In`])];
-  if (feet === undefined && inches === undefined) return undefined;
-  const both = inches === undefined && feet !== undefined ? parseFeetAndInches(feet) : null;
-  const total = both ? cmFromFeet(both.feet, both.inches) : cmFromFeet(parseDecimal(feet ?? "0") ?? Number.NaN, parseDecimal(inches ?? "0") ?? Number.NaN);
-  checkField(ctx, `${side}Ft`, rugAnswersSchema.shape[`${side}Cm`], total);
-  return total;
+  const [text, bare] = feet === undefined ? [inches, "in" as const] : [inches === undefined ? feet : inOne(feet, inches), "ft" as const];
+  return numberOf(ctx, { path: `${side}Ft`, text, schema: rugAnswersSchema.shape[`${side}Cm`], parse: (t) => parseLength(t, bare) });
 }
 
 const sizeSchema = z.pipe(
@@ -109,7 +108,7 @@ const sizeSchema = z.pipe(
     const side = (which: "width" | "length") =>
       v.unit === "ft"
         ? sideFromFeet(ctx as Issues, v, which)
-        : numberOf(ctx as Issues, { path: `${which}Cm`, text: v[`${which}Cm`], schema: rugAnswersSchema.shape[`${which}Cm`], parse: parseCm });
+        : numberOf(ctx as Issues, { path: `${which}Cm`, text: v[`${which}Cm`], schema: rugAnswersSchema.shape[`${which}Cm`], parse: (t) => parseLength(t, "cm") });
     return { rug: { widthCm: side("width"), lengthCm: side("length") } };
   }));
 

@@ -3,7 +3,7 @@ import { FIBRE_IDS, type FibreId } from "../trade/fibres";
 import { LOSSES, type LossId } from "../trade/losses";
 import { LARGEST_PRIOR, LEAST_OTHER, SMALLEST_PRIOR } from "../trade/priors";
 import { SETTING_LIMITS, type WorkshopSettings } from "../workshop/settings-schema";
-import { isBelowZero, parseDecimal } from "./amounts";
+import { parseDecimal, typedNumber } from "./amounts";
 import type { FormValues } from "./step-schemas";
 
 /** The owner's own figures in place of a table's: an empty field keeps the table's. */
@@ -13,7 +13,7 @@ type Fields = Readonly<Record<string, unknown>>;
 /** A number of a field; undefined where it is empty, −1 for any below zero, NaN where it is none. */
 const typed = (value: unknown): number | undefined => {
   const text = typeof value === "string" ? value.trim().replace(/\s*%$/, "") : "";
-  return text === "" ? undefined : (parseDecimal(text) ?? (isBelowZero(text) ? -1 : Number.NaN));
+  return text === "" ? undefined : typedNumber(text, parseDecimal);
 };
 
 /** Reads the fields of a table; what is wrong with one is said beside it. */

@@ -1,10 +1,13 @@
 import { fill, type Fillings } from "../words/fill";
 import { REFUSALS } from "../words/en/refusals";
 import { WRONG } from "../words/en/wrong";
+import { CM_PER_INCH, INCHES_PER_FOOT } from "../words/measures";
 import { LIMITS } from "./limits";
 
+/** The sizes a rug can have, in whole inches and feet that lie within the limits. */
+const IN_FEET = { minInches: Math.ceil(LIMITS.minCm / CM_PER_INCH), maxFeet: Math.floor(LIMITS.maxCm / (CM_PER_INCH * INCHES_PER_FOOT)) };
 /** The limits as they are written in a sentence. */
-export const limitsIn = (tag: string): Fillings => Object.fromEntries(Object.entries(LIMITS).map(([name, n]) => [name, n.toLocaleString(tag)]));
+export const limitsIn = (tag: string): Fillings => Object.fromEntries(Object.entries({ ...LIMITS, ...IN_FEET }).map(([name, n]) => [name, n.toLocaleString(tag)]));
 const SENTENCES = { ...WRONG, ...REFUSALS };
 export type SentenceKey = keyof typeof SENTENCES;
 

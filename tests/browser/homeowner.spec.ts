@@ -43,7 +43,7 @@ test("a homeowner who mistypes is told what to mend and loses nothing", async ({
     await answer(phone);
     await phone.getByLabel("Width in cm").fill("-80");
     await phone.getByRole("button", { name: "Go on" }).click();
-    await expect(alert(phone)).toContainText("The width must be at least 20 cm.");
+    await expect(alert(phone)).toContainText("The width must be at least 20 cm (8 in).");
     await phone.getByLabel("Width in cm").fill("80");
     await phone.getByLabel("Length in cm").fill("300");
     await answer(phone);

@@ -1,6 +1,6 @@
 /**
  * What is wrong with an answer, and why something a client asked for was not done. The schemas and operations say these
- * sentences; a client's page says them again in its own language (lib/enquiry/retell.ts). Open places are names of LIMITS.
+ * sentences; a client's page says them again in its own language (lib/enquiry/retell.ts). Open places are names of LIMITS and its sizes in feet and inches.
  */
 export const WRONG = {
   "wrong.choose-one": "Choose one. “I’m not sure” is an answer too.",
@@ -19,12 +19,12 @@ export const WRONG = {
   "wrong.price": "Write the price as a number.",
   "wrong.price-below": "A price cannot be below zero.",
   "wrong.price-above": "That price is more than we can take in.",
-  "wrong.width": "Write the width as a number.",
-  "wrong.width-least": "The width must be at least {minCm} cm.",
-  "wrong.width-most": "The width can be at most {maxCm} cm.",
-  "wrong.length": "Write the length as a number.",
-  "wrong.length-least": "The length must be at least {minCm} cm.",
-  "wrong.length-most": "The length can be at most {maxCm} cm.",
+  "wrong.width": "Write the width as a number, alone or with one of these units: mm, cm, m, ft, in.",
+  "wrong.width-least": "The width must be at least {minCm} cm ({minInches} in).",
+  "wrong.width-most": "The width can be at most {maxCm} cm ({maxFeet} ft).",
+  "wrong.length": "Write the length as a number, alone or with one of these units: mm, cm, m, ft, in.",
+  "wrong.length-least": "The length must be at least {minCm} cm ({minInches} in).",
+  "wrong.length-most": "The length can be at most {maxCm} cm ({maxFeet} ft).",
   "wrong.name": "Write your name.",
   "wrong.name-long": "That name is too long for us.",
   "wrong.email": "Write an e-mail address like name@example.org.",

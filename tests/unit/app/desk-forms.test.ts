@@ -27,8 +27,27 @@ describe("telephoneSchema", () => {
   });
   it("reports a number that is none beside its own field", () => {
     expect(errorsOf({ name: "Ada", price: "a lot", widthCm: "wide", email: "ada" })).toEqual({
-      price: "Write the price as a number.", widthCm: "Write the width as a number.", email: "Write an e-mail address like name@example.org.",
+      price: "Write the price as a number.", widthCm: "Write the width as a number, alone or with one of these units: mm, cm, m, ft, in.", email: "Write an e-mail address like name@example.org.",
     });
+  });
+  const sides = (values: Record<string, string>) => {
+    const { widthCm, lengthCm } = telephoneSchema.safeParse({ name: "Ada", ...values }).data?.rugs[0] ?? {};
+    return [widthCm, lengthCm];
+  };
+  it("reads a bare size in the unit that the form asked for, and any unit that was typed", () => {
+    expect(sides({ areaUnit: "m2", widthCm: "170", lengthCm: "8 ft" })).toEqual([170, 244]);
+    expect(sides({ areaUnit: "sqft", widthCm: "25", lengthCm: "25 ft" })).toEqual([762, 762]);
+    expect(sides({ areaUnit: "sqft", widthCm: "80 in", lengthCm: "2,44 m" })).toEqual([203, 244]);
+  });
+  // 20 cm are 7.9 in, 2,000 cm are 65.6 ft.
+  it("takes the least and the largest size in feet, and says the limits in both units", () => {
+    expect(sides({ areaUnit: "sqft", widthCm: "8 in", lengthCm: "65" })).toEqual([20, 1981]);
+    expect(errorsOf({ name: "Ada", areaUnit: "sqft", widthCm: "7 in", lengthCm: "66" })).toEqual({
+      widthCm: "The width must be at least 20 cm (8 in).", lengthCm: "The length can be at most 2,000 cm (65 ft).",
+    });
+  });
+  it("refuses a unit that it does not know", () => {
+    expect(errorsOf({ name: "Ada", areaUnit: "sqft", lengthCm: "3 yards" })).toEqual({ lengthCm: "Write the length as a number, alone or with one of these units: mm, cm, m, ft, in." });
   });
   it("refuses an answer that was never offered", () => {
     expect(Object.keys(errorsOf({ name: "Ada", incidents: ["spill", "meteor"] }))).toEqual(["incidents"]);

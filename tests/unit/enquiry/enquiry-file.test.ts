@@ -62,7 +62,7 @@ describe("a year and a price that cannot be", () => {
     expect(parseStep("price", { price })).toEqual({ ok: false, errors: { price: "Write the price as a number." } });
   });
   it("says of a side below zero that it is too short", () => {
-    expect(parseStep("size", { unit: "cm", widthCm: "-170" })).toEqual({ ok: false, errors: { widthCm: "The width must be at least 20 cm." } });
+    expect(parseStep("size", { unit: "cm", widthCm: "-170" })).toEqual({ ok: false, errors: { widthCm: "The width must be at least 20 cm (8 in)." } });
   });
 });
 

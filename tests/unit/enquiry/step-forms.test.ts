@@ -77,6 +77,16 @@ describe("parseStep of the size", () => {
   it("turns feet and inches into whole centimetres", () => {
     expect(patchOf("size", { unit: "ft", widthFt: "5", widthIn: "7", lengthFt: "8", lengthIn: "" })).toEqual({ rug: { widthCm: 170, lengthCm: 244 } });
   });
+  it("reads a unit that was typed, in the fields of either", () => {
+    expect(patchOf("size", { unit: "cm", widthCm: "80 in", lengthCm: "8’2\"" })).toEqual({ rug: { widthCm: 203, lengthCm: 249 } });
+    expect(patchOf("size", { unit: "ft", widthFt: "170 cm", widthIn: "", lengthFt: "", lengthIn: "80" })).toEqual({ rug: { widthCm: 170, lengthCm: 203 } });
+    expect(patchOf("size", { unit: "ft", widthFt: "5 ft", widthIn: "7 in" })).toEqual({ rug: { widthCm: 170 } });
+  });
+  it("refuses a unit that it does not know, or two that do not go together", () => {
+    const says = "Write the width as a number, alone or with one of these units: mm, cm, m, ft, in.";
+    expect(errorsOf("size", { unit: "cm", widthCm: "2 yards" })).toEqual({ widthCm: says });
+    expect(errorsOf("size", { unit: "ft", widthFt: "170 cm", widthIn: "7" })).toEqual({ widthFt: says });
+  });
   it("does not read the fields of the other unit", () => expect(patchOf("size", { unit: "cm", widthCm: "170", widthFt: "9" })).toEqual({ rug: { widthCm: 170 } }));
   it.each([[LIMITS.minCm - 1, false], [LIMITS.minCm, true], [LIMITS.maxCm, true], [LIMITS.maxCm + 1, false]])("about a width of %d cm: %j", (cm, isTaken) => {
     expect(parseStep("size", { unit: "cm", widthCm: String(cm) }).ok).toBe(isTaken);

@@ -11,12 +11,12 @@ export const metadata = { title: null };
 
 export default async function Page() {
   await staffCallerOrRedirect();
-  const { currency, emergencyNumber, locale } = await readSettings();
+  const { areaUnit, currency, emergencyNumber, locale } = await readSettings();
   return (
     <>
       <h1>{TITLE}</h1>
       <div className={css.two}>
-        <TelephoneForm title={TITLE} currency={currency} />
+        <TelephoneForm title={TITLE} currency={currency} areaUnit={areaUnit} />
         <aside className={css.aid} tabIndex={0} aria-label="First aid, to read out">
           <p className="small">To read out where anything is wet:</p>
           <FirstAid words={deskWords(locale)} emergencyNumber={emergencyNumber} />

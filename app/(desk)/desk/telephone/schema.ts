@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import { isBelowZero, parseAmount, parseDecimal } from "@/lib/enquiry/amounts";
+import { parseAmount, parseDecimal, parseLength, typedNumber } from "@/lib/enquiry/amounts";
 import { enquiryFileSchema, type EnquiryFile } from "@/lib/enquiry/enquiry-file";
 import type { FormValues } from "@/lib/enquiry/step-schemas";
 import { QUESTIONS, type QuestionId } from "@/lib/trade/questions";
@@ -12,7 +12,7 @@ export const MANY: readonly string[] = QUESTION_IDS.filter((q) => QUESTIONS[q].k
 const filled = (value: unknown): string | undefined => (typeof value === "string" && value.trim() ? value.trim() : undefined);
 const numberIn = (value: unknown, parse: (text: string) => number | null): number | undefined => {
   const text = filled(value);
-  return text === undefined ? undefined : (parse(text) ?? (isBelowZero(text) ? -1 : Number.NaN));
+  return text === undefined ? undefined : typedNumber(text, parse);
 };
 const answersIn = (value: unknown): string[] | undefined => {
   const list = [value].flat().filter((v): v is string => typeof v === "string" && v !== "");
@@ -20,16 +20,17 @@ const answersIn = (value: unknown): string[] | undefined => {
 };
 const present = (fields: Record<string, unknown>) => Object.fromEntries(Object.entries(fields).filter(([, v]) => v !== undefined));
 
-/** The enquiry as the file of `npm run triage` has it: one way in for both. */
+/** The enquiry as the file of `npm run triage` has it: one way in for both. A size is read in the unit that the form asked for. */
 function fileOf(v: Readonly<Record<string, unknown>>): unknown {
   const answer = (q: QuestionId) => (QUESTIONS[q].kind === "many" ? answersIn(v[q]) : filled(v[q]));
   const ofRug = Object.fromEntries(QUESTION_IDS.filter((q) => QUESTIONS[q].of === "rug").map((q) => [q, answer(q)]));
   const labelText = filled(v.labelText);
   const price = numberIn(v.price, parseAmount);
+  const side = (text: string) => parseLength(text, v.areaUnit === "sqft" ? "ft" : "cm");
   const rug = present({
     ...ofRug, labelText, labelFound: labelText ? "typed" : v.noLabel ? "none" : undefined, sellerWords: filled(v.sellerWords), boughtPlace: filled(v.boughtPlace),
     boughtYear: numberIn(v.boughtYear, parseDecimal), price, currency: price === undefined ? undefined : filled(v.currency),
-    widthCm: numberIn(v.widthCm, parseDecimal), lengthCm: numberIn(v.lengthCm, parseDecimal), story: filled(v.story),
+    widthCm: numberIn(v.widthCm, side), lengthCm: numberIn(v.lengthCm, side), story: filled(v.story),
   });
   const client = present({ name: filled(v.name) ?? "", email: filled(v.email), telephone: filled(v.telephone) });
   return present({ channel: "telephone", wetNow: answer("wetNow"), reason: answer("reason"), client, rugs: [rug] });

@@ -3,16 +3,18 @@ import { ON_THE_TELEPHONE } from "@/lib/trade/on-the-telephone";
 import { CURRENCIES } from "@/lib/trade/questions";
 import { CheckedForm } from "@/lib/ui/checked-form";
 import { SelectField, TextArea, TextField, TickBox } from "@/lib/ui/field";
+import type { AreaUnit } from "@/lib/words/measures";
 import { enter } from "./actions";
 import { Pick } from "./pick";
 import { telephoneSchema } from "./schema";
+import { Sides } from "./sides";
 import css from "./telephone.module.css";
 
 /** One page in the order of a call. Nothing but the caller's name is needed. */
-export function TelephoneForm({ title, currency }: { title: string; currency: string }) {
+export function TelephoneForm({ title, currency, areaUnit }: { title: string; currency: string; areaUnit: AreaUnit }) {
   const { happened, rug, matters, ifThereIsTime } = ON_THE_TELEPHONE;
   return (
-    <CheckedForm schema={telephoneSchema} action={enter} values={{ currency }} title={title}>
+    <CheckedForm schema={telephoneSchema} action={enter} values={{ currency, areaUnit }} title={title}>
       <section className={css.part}>
         <h2>First</h2>
         <ul className={css.first}>{ON_THE_TELEPHONE.first.map((q) => <li key={q}>{q}</li>)}</ul>
@@ -40,7 +42,7 @@ export function TelephoneForm({ title, currency }: { title: string; currency: st
         </div>
         {rug.map((q) => <Pick key={q} question={q} />)}
         <div className={css.fields}>
-          <TextField name="widthCm" label="Width in cm" inputMode="decimal" /><TextField name="lengthCm" label="Length in cm" inputMode="decimal" />
+          <Sides />
           <TextField name="boughtYear" label="Year bought" inputMode="numeric" /><TextField name="boughtPlace" label="Where bought" />
           <TextField name="price" label="Price paid" inputMode="decimal" /><SelectField name="currency" label="Currency" options={CURRENCIES.map((c) => ({ id: c, label: c }))} />
         </div>
