@@ -67,8 +67,8 @@ const repeats = (measured: Finding, told: readonly Finding[]): boolean =>
 const isBelied = (told: Finding, later: readonly Finding[]): boolean => told.what === "labelFound" && later.some((t) => t.what === "label");
 
 /** A single rug speaks for itself; of several the first is named. */
-function enquiryTitle({ rugs, enquiry }: EnquiryToAssess): string {
-  const first = titleOf({ answers: rugs[0]?.answers ?? {}, colours: rugs[0]?.colours ?? [], enquiry });
+function enquiryTitle({ rugs, enquiry, workshop }: EnquiryToAssess): string {
+  const first = titleOf({ answers: rugs[0]?.answers ?? {}, colours: rugs[0]?.colours ?? [], enquiry }, workshop);
   return rugs.length > 1 ? `${rugs.length} rugs. ${first}` : first;
 }
 

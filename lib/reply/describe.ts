@@ -3,7 +3,7 @@ import { colourWord } from "./colour-word";
 import { changeWords, happenedWords, reasonWords, soldAsWords } from "./happened";
 import { size, type Figures } from "../words/measures";
 import { wordsIn } from "../words/words";
-import { colourName, plain } from "./rug-title";
+import { colourName, plain, sidesIn } from "./rug-title";
 
 export interface RugSketch {
   answers: RugAnswers;
@@ -36,9 +36,9 @@ export function rugWordsOf({ answers, colours }: RugSketch, figures: Figures): s
 }
 
 /** What a slip is headed with: "Grey 170 × 240, urine, then household cleaner". */
-export function titleOf({ answers, enquiry, colours }: RugSketch & { enquiry: EnquiryAnswers }): string {
+export function titleOf({ answers, enquiry, colours }: RugSketch & { enquiry: EnquiryAnswers }, { locale, areaUnit }: Figures): string {
   const trade = enquiry.reason === "trade";
-  const rug = trade ? "A cleaner’s customer’s rug" : rugTitleOf({ answers, colours }).replace(",", "");
+  const rug = trade ? "A cleaner’s customer’s rug" : rugTitleOf({ answers, colours }).split(", ").map((part) => sidesIn(part, wordsIn(locale), areaUnit)).join(" ");
   const [happened, change] = [happenedWords(answers), changeWords(answers)[0] ?? null];
   const trouble = (trade ? change ?? happened : happened ?? change) ?? reasonWords(enquiry, answers);
   return trouble ? `${rug}, ${trouble}` : rug;

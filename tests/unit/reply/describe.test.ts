@@ -5,6 +5,7 @@ import { titleIn } from "../../../lib/reply/rug-title";
 import { wordsIn } from "../../../lib/words/words";
 import { MAX_SENTENCE_CHARS, rugTitleOf, sentenceOf, titleOf } from "../../../lib/reply/describe";
 import { QUESTIONS, type RugAnswers } from "../../../lib/trade/questions";
+import type { AreaUnit } from "../../../lib/words/measures";
 
 const GREY = [{ hex: "#ffffff", share: 0.2 }, { hex: "#8a8f98", share: 0.6 }];
 
@@ -28,13 +29,17 @@ describe("rugTitleOf", () => {
 });
 
 describe("titleOf", () => {
-  const title = (answers: RugAnswers, enquiry = {}) => titleOf({ answers, enquiry, colours: GREY });
+  const title = (answers: RugAnswers, enquiry = {}, areaUnit: AreaUnit = "m2") => titleOf({ answers, enquiry, colours: GREY }, { locale: "en-GB", areaUnit });
   it("says what happened, then what was put on it", () => {
     expect(title({ widthCm: 170, lengthCm: 240, incidents: ["pet-urine"], treatments: ["rubbed", "household-cleaner"] })).toBe("Grey 170 × 240, urine, then household cleaner");
   });
   it("names the liquid of a spill, and the gravest of several things", () => {
     expect(title({ incidents: ["spill"], liquid: "wine" })).toBe("Grey rug, wine");
     expect(title({ incidents: ["wear", "flood"] })).toBe("Grey rug, flood water");
+  });
+  it("tells the size in feet where the workshop counts so", () => {
+    expect(title({ widthCm: 244, lengthCm: 305, incidents: ["spill"], liquid: "wine" }, {}, "sqft")).toBe("Grey 8 ft × 10 ft, wine");
+    expect(title({ incidents: ["spill"], liquid: "wine" }, {}, "sqft")).toBe("Grey rug, wine");
   });
   it("does not say a cleaning twice", () => expect(title({ incidents: ["washed-professional"], treatments: ["professional-wet"] })).toBe("Grey rug, cleaned by a cleaner"));
   it("falls back to the change, then to the reason", () => {
