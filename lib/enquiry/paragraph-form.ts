@@ -1,7 +1,7 @@
 import * as z from "zod/mini";
 import type { LibraryRow, Wording } from "../reply/library";
 import type { FormValues } from "./step-schemas";
-import { aboutSchema, conditionSchema, placeSchema } from "./wording-schema";
+import { aboutSchema, BROKEN, conditionSchema, placeSchema } from "./wording-schema";
 
 /** Where a paragraph is tried within its place: before all others, or after one of them. */
 export const FIRST = "first";
@@ -11,7 +11,7 @@ const typedCondition = z.pipe(z.pipe(z.string(), z.transform((text, ctx) => {
   try {
     return JSON.parse(text) as unknown;
   } catch {
-    ctx.issues.push({ code: "custom", message: "This condition cannot be read. Please set it again.", input: text });
+    ctx.issues.push({ code: "custom", message: BROKEN, input: text });
     return z.NEVER;
   }
 })), conditionSchema);

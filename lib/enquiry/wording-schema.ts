@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
 import { FACT_VALUES, isNumberFact, isWordFact, LARGEST } from "../reply/condition-words";
-import type { Condition } from "../reply/condition";
+import { NUMBER_FACTS, type Condition, type NumberFact } from "../reply/condition";
 import type { Wording } from "../reply/library";
 import { PLACES } from "../reply/paragraphs";
 import type { PlaceId } from "../reply/paragraphs/row";
@@ -12,12 +12,18 @@ const strings = z.record(z.string(), z.array(z.string()).check(z.maxLength(40)))
 const numbers = z.record(z.string(), z.number());
 const known = (rule: Record<string, string[]> | undefined) =>
   Object.entries(rule ?? {}).every(([fact, values]) => isWordFact(fact) && values.every((v) => FACT_VALUES[fact].some(({ id }) => id === v)));
-const within = (rule: Record<string, number> | undefined) =>
-  Object.entries(rule ?? {}).every(([fact, bound]) => isNumberFact(fact) && bound >= 0 && bound <= LARGEST[fact]);
+/** The first number of a rule whose bound is none or out of its range; null where all are within. */
+const outside = (rule: Record<string, number> | undefined): NumberFact | null =>
+  Object.entries(rule ?? {}).flatMap(([fact, bound]) => (isNumberFact(fact) && !(bound >= 0 && bound <= LARGEST[fact]) ? [fact] : []))[0] ?? null;
+const areNumbers = (rule: Record<string, number> | undefined) => Object.keys(rule ?? {}).every(isNumberFact);
 
-const BROKEN = "This condition cannot be read. Please set it again.";
+export const BROKEN = "This condition cannot be read. Please set it again.";
 const shape = z.strictObject({ is: z.optional(strings), not: z.optional(strings), atLeast: z.optional(numbers), below: z.optional(numbers) }, BROKEN)
-  .check(z.refine((c) => known(c.is) && known(c.not) && within(c.atLeast) && within(c.below), BROKEN));
+  .check(z.refine((c) => known(c.is) && known(c.not) && areNumbers(c.atLeast) && areNumbers(c.below), BROKEN))
+  .check((ctx) => {
+    const fact = outside(ctx.value.atLeast) ?? outside(ctx.value.below);
+    if (fact) ctx.issues.push({ code: "custom", message: `“${NUMBER_FACTS[fact]}”: write a number from 0 to 100 per cent.`, input: ctx.value });
+  });
 /** When a paragraph is used. */
 export const conditionSchema = shape as unknown as z.ZodMiniType<Condition>;
 

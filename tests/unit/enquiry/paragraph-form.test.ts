@@ -17,9 +17,19 @@ describe("paragraphForm", () => {
     ["a fact that is none", { when: '{"is":{"weather":["rain"]}}' }, "when"],
     ["a value that is none", { when: '{"is":{"leading":["velvet"]}}' }, "when"],
     ["a chance above one", { when: '{"atLeast":{"worse":1.01}}' }, "when"],
+    ["a chance below none", { when: '{"below":{"worse":-1}}' }, "when"],
+    ["a number that is none", { when: '{"atLeast":{"weather":0.5}}' }, "when"],
     ["code in place of a condition", { when: '{"run":"process.exit()"}' }, "when"],
     ["something that cannot have happened", { about: "rain" }, "about"],
   ])("refuses %s, beside its field", (_, change, field) => expect(fails(change)).toBe(field));
+  it("names the line whose number is out of its range, and the range", () => {
+    const says = (when: string) => read({ when }).error?.issues.map((i) => i.message);
+    const worse = "“Chance that cleaning makes it worse”: write a number from 0 to 100 per cent.";
+    expect(says('{"atLeast":{"waterShy":1,"worse":1.5}}')).toEqual([worse]);
+    expect(says('{"below":{"worse":-1}}')).toEqual([worse]);
+    expect(says('{"below":{"improvementHigh":150}}')).toEqual(["“Upper end of the improvement”: write a number from 0 to 100 per cent."]);
+    expect(says('{"is":{"leading":["velvet"]}}')).toEqual(["This condition cannot be read. Please set it again."]);
+  });
   it.each([{ when: '{"atLeast":{"worse":1}}' }, { when: '{"below":{"improvementHigh":100}}' }, { about: "mould", off: "yes" }])("takes %j", (change) => expect(fails(change)).toBeNull());
 });
 
