@@ -1,7 +1,7 @@
 import * as z from "zod/mini";
 import { LIMITS } from "./limits";
 import { contactSchema } from "./questionnaire";
-import { canBeRung, type FormValues } from "./step-schemas";
+import type { FormValues } from "./step-schemas";
 import { wrong } from "./wrong";
 
 /** How a client is reached; null where they left none. */
@@ -20,7 +20,7 @@ const orNull = z.transform((value: string | undefined) => value ?? null);
 const fields = z.object({
   name: z.string().check(z.trim(), z.minLength(1, "Write the client’s name."), z.maxLength(LIMITS.nameChars, wrong("wrong.name-long"))),
   email: z.pipe(z.pipe(filled, contactSchema.shape.email), orNull),
-  telephone: z.pipe(z.pipe(filled, contactSchema.shape.telephone).check(z.refine((t) => t === undefined || canBeRung(t), wrong("wrong.number"))), orNull),
+  telephone: z.pipe(z.pipe(filled, contactSchema.shape.telephone), orNull),
 });
 export const clientSchema = fields as unknown as z.ZodMiniType<Contact, FormValues>;
 

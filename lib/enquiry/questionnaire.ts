@@ -50,12 +50,16 @@ export const rugAnswersSchema = z.strictObject({
   story: z.optional(text(LIMITS.storyChars, wrong("wrong.story-long"))),
 });
 
+/** Fewer digits than this are taken for a slip and not for a number that can be rung (elicited). */
+const FEWEST_DIGITS = 5;
+/** Whether what stands in the field can be a number at all. */
+const canBeRung = (telephone: string) => telephone.replace(/\D/g, "").length >= FEWEST_DIGITS;
 /** The longest address there is (RFC 5321, errata 1690). */
 const MAIL_CHARS = 254;
 export const contactSchema = z.strictObject({
   name: z.string(wrong("wrong.name")).check(z.trim(), z.minLength(1, wrong("wrong.name")), z.maxLength(LIMITS.nameChars, wrong("wrong.name-long"))),
   email: z.optional(z.email(wrong("wrong.email")).check(z.maxLength(MAIL_CHARS, wrong("wrong.email-long")))),
-  telephone: z.optional(text(LIMITS.telephoneChars, wrong("wrong.number-long"))),
+  telephone: z.optional(text(LIMITS.telephoneChars, wrong("wrong.number-long")).check(z.refine(canBeRung, wrong("wrong.number")))),
 });
 
 export const thirdPartySchema = z.strictObject({

@@ -1,7 +1,7 @@
 import "server-only";
 import { broughtAlong, type Brought } from "../workshop/brought-along";
 import { readSettings, writeSettings, type WorkshopSettings } from "../workshop/settings";
-import { workshopSettingsSchema } from "../workshop/settings-schema";
+import { emergencyNumberSchema, workshopSettingsSchema } from "../workshop/settings-schema";
 import { audit } from "./audit";
 import { authorise } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
@@ -20,6 +20,8 @@ export async function saveSettings(caller: Caller, values: WorkshopSettings, now
     return refuse("invalid", "Please look at the settings again.", Object.fromEntries(parsed.error.issues.map((i) => [i.path.join("."), i.message])));
   const done = await inOneStep(async (tx) => {
     const before = await readSettings(tx);
+    const number = parsed.data.emergencyNumber === before.emergencyNumber ? null : emergencyNumberSchema.safeParse(parsed.data.emergencyNumber).error?.issues[0];
+    if (number) return refuse("invalid", number.message, { emergencyNumber: number.message });
     const brought = broughtAlong(before, { ...parsed.data, reagents: before.reagents });
     await writeSettings(tx, brought.settings);
     await audit(tx, caller, { action: "settings-saved", enquiryId: null, at: now });

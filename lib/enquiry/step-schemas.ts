@@ -118,16 +118,11 @@ const storySchema = z.pipe(z.object({ story: optionalText }), z.transform((v, ct
   return { rug: { story } };
 }));
 
-/** Fewer digits than this are taken for a slip and not for a number that can be rung (elicited). */
-const FEWEST_DIGITS = 5;
-/** Whether what stands in the field can be a number at all. */
-export const canBeRung = (telephone: string) => telephone.replace(/\D/g, "").length >= FEWEST_DIGITS;
 const contactFormSchema = z.pipe(
   z.object({ name: optionalText, email: optionalText, telephone: optionalText }),
   z.transform((v, ctx): IntakeAnswers => {
     const contact = { name: v.name?.trim() ?? "", email: filled(v.email), telephone: filled(v.telephone) };
     for (const key of ["name", "email", "telephone"] as const) checkField(ctx as Issues, key, contactSchema.shape[key], contact[key]);
-    if (contact.telephone && !canBeRung(contact.telephone)) ctx.issues.push({ code: "custom", message: wrong("wrong.number"), path: ["telephone"], input: v });
     if (!contact.email && !contact.telephone) ctx.issues.push({ code: "custom", message: wrong("wrong.no-way-back"), path: ["email"], input: v });
     return { contact };
   }));

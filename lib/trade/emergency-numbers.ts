@@ -11,3 +11,9 @@ export const EMERGENCY_NUMBERS: Readonly<Record<Jurisdiction, EmergencyNumber>> 
   US: { number: "911", how: "memory", source: "47 U.S.C. § 251(e)(3): the universal emergency telephone number" },
   other: { number: "your emergency number", how: "elicited", source: "No number where none is known: our own words" },
 };
+
+/** A number that can be called: two digits at least (common practice), fifteen at most (ITU-T E.164, from memory). */
+const CALLED = /^\+?\d(?:[ -]?\d){1,14}$/;
+/** Whether people who are hurt can be told to call this: one number or several, "999 or 112", or words that stand for one in the table. */
+export const isEmergencyNumber = (text: string): boolean =>
+  Object.values(EMERGENCY_NUMBERS).some(({ number }) => number === text) || text.split(/\s*(?:[,/]|\bor\b|\band\b)\s*/).every((number) => CALLED.test(number));

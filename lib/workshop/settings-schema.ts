@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
 import { FIBRE_IDS, type FibreId } from "../trade/fibres";
-import { EMERGENCY_NUMBERS } from "../trade/emergency-numbers";
+import { EMERGENCY_NUMBERS, isEmergencyNumber } from "../trade/emergency-numbers";
 import { REAGENTS, type ReagentId } from "../trade/reagents";
 import { CURRENCIES } from "../trade/questions";
 import { TONE_IDS } from "../trade/tones";
@@ -10,11 +10,20 @@ import { AREA_UNITS } from "../words/measures";
 /** Limits of the settings, shared by the form and the server. Times in minutes and months. Elicited. */
 export const SETTING_LIMITS = { textChars: 200, signatureChars: 1_000, maxHoldMinutes: 1_440, maxRetentionMonths: 240, maxPrice: 100_000, maxLoss: 1_000 } as const;
 
-const line = (max: number = SETTING_LIMITS.textChars) => z.string().check(z.trim(), z.maxLength(max, `At most ${max} characters.`));
-const needed = (what: string) => line().check(z.minLength(1, `Write ${what}.`));
-const price = z.number("Write a number.").check(z.minimum(0, "Not below zero."), z.maximum(SETTING_LIMITS.maxPrice, "That is too much."));
-const whole = (low: number, high: number) =>
-  z.int("Write a whole number.").check(z.minimum(low, `At least ${low}.`), z.maximum(high, `At most ${high}.`));
+/** What each setting that is typed is called, above its field and where something is wrong with it. */
+export const SETTING_NAMES = {
+  name: "Name", town: "Town", address: "Address", telephone: "Telephone", hours: "Hours", emergencyNumber: "Emergency number", signature: "Signature",
+  cleanPerM2: "Cleaning, per square metre", cleanMinimum: "Cleaning, at least", bindingPerM: "Binding, per metre",
+  holdMinutes: "Minutes an approved letter is held", retentionMonths: "Months an enquiry is kept after it ends",
+} as const;
+type Named = keyof typeof SETTING_NAMES;
+
+const line = (of: Named, max: number = SETTING_LIMITS.textChars) => z.string().check(z.trim(), z.maxLength(max, `${SETTING_NAMES[of]}: at most ${max} characters.`));
+const needed = (of: Named, what: string) => line(of).check(z.minLength(1, `Write ${what}.`));
+const price = (of: Named) =>
+  z.number(`${SETTING_NAMES[of]}: write a number.`).check(z.minimum(0, `${SETTING_NAMES[of]}: not below zero.`), z.maximum(SETTING_LIMITS.maxPrice, `${SETTING_NAMES[of]}: at most ${SETTING_LIMITS.maxPrice.toLocaleString("en")}.`));
+const whole = (of: Named, low: number, high: number) =>
+  z.int(`${SETTING_NAMES[of]}: write a whole number.`).check(z.minimum(low, `${SETTING_NAMES[of]}: at least ${low}.`), z.maximum(high, `${SETTING_NAMES[of]}: at most ${high.toLocaleString("en")}.`));
 const isTimeZone = (name: string) => {
   try {
     return Boolean(new Intl.DateTimeFormat("en", { timeZone: name }));
@@ -29,15 +38,15 @@ export const isReagentId = (text: string): text is ReagentId => Object.hasOwn(RE
 /** The workshop's own settings. Prices in `currency` per square metre, per rug, per metre of edge, whatever the area unit shown. */
 export const workshopSettingsSchema = z
   .strictObject({
-    name: needed("the workshop's name"),
-    town: line(),
-    address: line(),
+    name: needed("name", "the workshop's name"),
+    town: line("town"),
+    address: line("address"),
     /** Letters go out in this name and answers come back to it; empty until it is set. */
     email: z.union([z.literal(""), z.email("Write an e-mail address like name@example.org.")]),
-    telephone: line(40),
+    telephone: line("telephone", 40),
     /** For people, e.g. "Monday to Friday, 9 to 17". */
-    hours: line(),
-    emergencyNumber: needed("the emergency number"),
+    hours: line("hours"),
+    emergencyNumber: needed("emergencyNumber", "the emergency number"),
     currency: z.enum(CURRENCIES),
     /** Whose general rules the law texts describe; local law decides. */
     jurisdiction: z.enum(["EU", "UK", "IE", "US", "other"]),
@@ -45,7 +54,7 @@ export const workshopSettingsSchema = z
     locale: z.enum(LOCALES, "Choose one of the languages."),
     timeZone: z.string().check(z.refine(isTimeZone, "Write a time zone such as Europe/Dublin.")),
     areaUnit: z.enum(AREA_UNITS),
-    prices: z.strictObject({ cleanPerM2: price, cleanMinimum: price, bindingPerM: price }),
+    prices: z.strictObject({ cleanPerM2: price("cleanPerM2"), cleanMinimum: price("cleanMinimum"), bindingPerM: price("bindingPerM") }),
     /** Losses of a wrong answer that differ from the table's, by its row; null: the table's. */
     losses: z.nullable(z.record(z.string(), z.number().check(z.minimum(0), z.maximum(SETTING_LIMITS.maxLoss)))),
     /** The workshop's own prior over fibres, summing to 1; null: the table's. */
@@ -53,10 +62,10 @@ export const workshopSettingsSchema = z
     /** Reagents the owner has switched on after an assessment of the workshop's own: who did it and when. Absent: off. */
     reagents: z._default(z.partialRecord(z.enum(REAGENT_IDS), z.strictObject({ byId: z.string(), at: z.iso.datetime() })), {}),
     /** How long an approved letter can be taken back. */
-    holdMinutes: whole(0, SETTING_LIMITS.maxHoldMinutes),
+    holdMinutes: whole("holdMinutes", 0, SETTING_LIMITS.maxHoldMinutes),
     /** How long an enquiry is kept after it ends. */
-    retentionMonths: whole(1, SETTING_LIMITS.maxRetentionMonths),
-    signature: line(SETTING_LIMITS.signatureChars),
+    retentionMonths: whole("retentionMonths", 1, SETTING_LIMITS.maxRetentionMonths),
+    signature: line("signature", SETTING_LIMITS.signatureChars),
     /** How letters sound, where a paragraph has a variant. */
     tone: z._default(z.enum(TONE_IDS), "plain"),
   })
@@ -66,6 +75,9 @@ export const workshopSettingsSchema = z
       path: ["priors"],
     }),
   );
+/** A number that people who are hurt are told to call, as it is newly set; what an earlier release kept stays readable. */
+export const emergencyNumberSchema = workshopSettingsSchema.shape.emergencyNumber.check(
+  z.refine((text) => text === "" || isEmergencyNumber(text), `Write the emergency number in figures, such as ${EMERGENCY_NUMBERS.EU.number}, or several, such as ${EMERGENCY_NUMBERS.UK.number}.`));
 export type WorkshopSettings = z.infer<typeof workshopSettingsSchema>;
 
 /** Before anybody has set anything. Prices, hold and retention: elicited. */

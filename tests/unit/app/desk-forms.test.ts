@@ -46,6 +46,10 @@ describe("telephoneSchema", () => {
       widthCm: "The width must be at least 20 cm (8 in).", lengthCm: "The length can be at most 2,000 cm (65 ft).",
     });
   });
+  it("refuses a telephone number that nobody can ring", () => {
+    for (const telephone of ["abc", "1234"]) expect(errorsOf({ name: "Ada", telephone })).toEqual({ telephone: "Write the telephone number in figures, or leave it empty." });
+    expect(errorsOf({ name: "Ada", telephone: "12345" })).toEqual({});
+  });
   it("refuses a unit that it does not know", () => {
     expect(errorsOf({ name: "Ada", areaUnit: "sqft", lengthCm: "3 yards" })).toEqual({ lengthCm: "Write the length as a number, alone or with one of these units: mm, cm, m, ft, in." });
   });
@@ -60,9 +64,13 @@ describe("settingsFormSchema", () => {
       const parsed = settingsFormSchema.safeParse({ ...valuesOf({ ...DEFAULT_SETTINGS, name: "Yard", email: "desk@yard.example" }), ...values });
       return parsed.success ? {} : Object.fromEntries(parsed.error.issues.map((i) => [String(i.path[0]), i.message]));
     };
-    expect(said({ holdMinutes: "-1", retentionMonths: "−1", cleanPerM2: "£ -1" })).toEqual({ holdMinutes: "At least 0.", retentionMonths: "At least 1.", cleanPerM2: "Not below zero." });
-    expect(said({ holdMinutes: "soon", cleanPerM2: "dear" })).toEqual({ holdMinutes: "Write a whole number.", cleanPerM2: "Write a number." });
+    expect(said({ holdMinutes: "-1", retentionMonths: "−1", cleanPerM2: "£ -1" })).toEqual({
+      holdMinutes: "Minutes an approved letter is held: at least 0.", retentionMonths: "Months an enquiry is kept after it ends: at least 1.", cleanPerM2: "Cleaning, per square metre: not below zero.",
+    });
+    expect(said({ holdMinutes: "soon", cleanPerM2: "dear" })).toEqual({ holdMinutes: "Minutes an approved letter is held: write a whole number.", cleanPerM2: "Cleaning, per square metre: write a number." });
     expect(said({ holdMinutes: "0" })).toEqual({});
+    expect(said({ emergencyNumber: "call grandma <script>" })).toEqual({ emergencyNumber: "Write the emergency number in figures, such as 112, or several, such as 999 or 112." });
+    expect(said({ emergencyNumber: " " })).toEqual({ emergencyNumber: "Write the emergency number." });
   });
   it("gives back the settings it was filled from", () => {
     const parsed = settingsFormSchema.parse(valuesOf(DEFAULT_SETTINGS));

@@ -216,7 +216,7 @@ export function atTheDesk(): void {
       expect(view.history).toMatchObject([{ who: "Pia Wetherby", what: "entered the enquiry" }]);
     });
     it("reads no file for a person here, and nothing for the rest of the world", async () => {
-      const file = { client: { name: "X", telephone: "1" }, rugs: [{ photos: [{ path: "/etc/hostname" }] }] };
+      const file = { client: { name: "X", telephone: "01632 960 112" }, rugs: [{ photos: [{ path: "/etc/hostname" }] }] };
       expect(await enterEnquiry(await staff("owner", "Nell"), file, NOW)).toMatchObject({ ok: false, code: "not-allowed" });
       expect(await enterEnquiry({ kind: "public", addressHash: null }, file, NOW)).toMatchObject({ ok: false, code: "not-signed-in" });
       expect(await enterEnquiry(SYSTEM, { ...file, rugs: [{ photos: [{ path: "package.json" }] }] }, NOW)).toMatchObject({
@@ -250,6 +250,7 @@ export function atTheDesk(): void {
       });
       expect(await saveSettings(nell, { ...settings, timeZone: "Mars/Base" })).toMatchObject({ ok: false, code: "invalid" });
       expect(await saveSettings(nell, { ...settings, colour: "red" } as never)).toMatchObject({ ok: false, code: "invalid" });
+      expect(await saveSettings(nell, { ...settings, emergencyNumber: "call grandma <script>" })).toMatchObject({ ok: false, code: "invalid", fields: { emergencyNumber: expect.stringContaining("in figures") as string } });
       expect(good(await saveSettings(nell, { ...settings, hours: "Monday to Friday, 9 to 17" })).settings.hours).toBe("Monday to Friday, 9 to 17");
       expect((await readSettings()).hours).toBe("Monday to Friday, 9 to 17");
     });

@@ -1,15 +1,15 @@
 import * as z from "zod/mini";
 import { parseAmount, typedNumber } from "@/lib/enquiry/amounts";
 import type { FormValues } from "@/lib/enquiry/step-schemas";
-import { workshopSettingsSchema, type WorkshopSettings } from "@/lib/workshop/settings-schema";
+import { emergencyNumberSchema, workshopSettingsSchema, type WorkshopSettings } from "@/lib/workshop/settings-schema";
 
-const { name, town, address, email, telephone, hours, emergencyNumber, currency, jurisdiction, locale, timeZone, areaUnit, prices, holdMinutes, retentionMonths, signature } = workshopSettingsSchema.shape;
+const { name, town, address, email, telephone, hours, currency, jurisdiction, locale, timeZone, areaUnit, prices, holdMinutes, retentionMonths, signature } = workshopSettingsSchema.shape;
 
 /** A number as people type it, checked by the setting's own rule; any below zero is one, so that the rule says how much it must be. */
-const typed = <T extends z.ZodMiniType<number, number>>(rule: T) => z.pipe(z.string("Write a number."), z.pipe(z.transform((text: string) => typedNumber(text, parseAmount)), rule));
+const typed = <T extends z.ZodMiniType<number, number>>(rule: T) => z.pipe(z._default(z.string(), ""), z.pipe(z.transform((text: string) => typedNumber(text, parseAmount)), rule));
 
 const fields = z.object({
-  name, town, address, email, telephone, hours, emergencyNumber, currency, jurisdiction, locale, timeZone, areaUnit, signature,
+  name, town, address, email, telephone, hours, emergencyNumber: emergencyNumberSchema, currency, jurisdiction, locale, timeZone, areaUnit, signature,
   cleanPerM2: typed(prices.shape.cleanPerM2), cleanMinimum: typed(prices.shape.cleanMinimum), bindingPerM: typed(prices.shape.bindingPerM),
   holdMinutes: typed(holdMinutes), retentionMonths: typed(retentionMonths),
 });

@@ -4,6 +4,7 @@ import type { FormValues } from "@/lib/enquiry/step-schemas";
 import { CheckedForm } from "@/lib/ui/checked-form";
 import { SelectField, TextArea, TextField } from "@/lib/ui/field";
 import { OFFERED_LOCALES } from "@/lib/words/locales";
+import { SETTING_NAMES } from "@/lib/workshop/settings-schema";
 import css from "../page.module.css";
 import { keepSettings } from "./actions";
 import { settingsFormSchema } from "./schema";
@@ -22,15 +23,15 @@ export function SettingsForm({ title, values, usualEmergency, rates }: { title: 
     <CheckedForm schema={settingsFormSchema} action={keepSettings} values={values} title={title}>
       <fieldset className={css.group}>
         <legend>The workshop</legend>
-        <TextField name="name" label="Name" />
-        <div className={css.pair}><TextField name="town" label="Town" /><TextField name="address" label="Address" /></div>
-        <div className={css.pair}><TextField name="email" type="email" label="E-mail address" hint="Letters go out in this name and answers come back to it." /><TextField name="telephone" type="tel" label="Telephone" /></div>
-        <div className={css.pair}><TextField name="hours" label="Hours" hint="As you would say them, such as “Monday to Friday, 9 to 17”." /><TextField name="emergencyNumber" label="Emergency number" hint={`Told where somebody is hurt. Usual where you are: ${usualEmergency}.`} /></div>
+        <TextField name="name" label={SETTING_NAMES.name} />
+        <div className={css.pair}><TextField name="town" label={SETTING_NAMES.town} /><TextField name="address" label={SETTING_NAMES.address} /></div>
+        <div className={css.pair}><TextField name="email" type="email" label="E-mail address" hint="Letters go out in this name and answers come back to it." /><TextField name="telephone" type="tel" label={SETTING_NAMES.telephone} /></div>
+        <div className={css.pair}><TextField name="hours" label={SETTING_NAMES.hours} hint="As you would say them, such as “Monday to Friday, 9 to 17”." /><TextField name="emergencyNumber" label={SETTING_NAMES.emergencyNumber} hint={`Told where somebody is hurt. Usual where you are: ${usualEmergency}.`} /></div>
       </fieldset>
       <fieldset className={css.group}>
         <legend>Letters</legend>
-        <TextArea name="signature" label="Signature" hint="Stands under every letter." rows={4} />
-        <div className={css.pair}><TextField name="holdMinutes" label="Minutes an approved letter is held" hint="So long it can be taken back." inputMode="numeric" /><TextField name="retentionMonths" label="Months an enquiry is kept after it ends" inputMode="numeric" /></div>
+        <TextArea name="signature" label={SETTING_NAMES.signature} hint="Stands under every letter." rows={4} />
+        <div className={css.pair}><TextField name="holdMinutes" label={SETTING_NAMES.holdMinutes} hint="So long it can be taken back." inputMode="numeric" /><TextField name="retentionMonths" label={SETTING_NAMES.retentionMonths} inputMode="numeric" /></div>
       </fieldset>
       <fieldset className={css.group}>
         <legend>Prices</legend>
@@ -38,9 +39,9 @@ export function SettingsForm({ title, values, usualEmergency, rates }: { title: 
           <SelectField name="currency" label="Currency" hint="Prices that you leave as they stand are exchanged. What was judged before keeps its currency until it is judged anew." options={CURRENCIES.map((c) => ({ id: c, label: c }))} />
         </div>
         <div className={css.pair}>
-          <TextField name="cleanPerM2" label="Cleaning, per square metre" hint={`Kept now: ${rates.clean}.`} inputMode="decimal" />
-          <TextField name="cleanMinimum" label="Cleaning, at least" inputMode="decimal" />
-          <TextField name="bindingPerM" label="Binding, per metre" hint={`Kept now: ${rates.binding}.`} inputMode="decimal" />
+          <TextField name="cleanPerM2" label={SETTING_NAMES.cleanPerM2} hint={`Kept now: ${rates.clean}.`} inputMode="decimal" />
+          <TextField name="cleanMinimum" label={SETTING_NAMES.cleanMinimum} inputMode="decimal" />
+          <TextField name="bindingPerM" label={SETTING_NAMES.bindingPerM} hint={`Kept now: ${rates.binding}.`} inputMode="decimal" />
         </div>
       </fieldset>
       <fieldset className={css.group}>
