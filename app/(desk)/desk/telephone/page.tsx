@@ -16,11 +16,14 @@ export default async function Page() {
     <>
       <h1>{TITLE}</h1>
       <div className={css.two}>
-        <TelephoneForm title={TITLE} currency={currency} areaUnit={areaUnit} />
-        <aside className={css.aid} tabIndex={0} aria-label="First aid, to read out">
-          <p className="small">To read out where anything is wet:</p>
-          <FirstAid words={deskWords(locale)} emergencyNumber={emergencyNumber} />
-        </aside>
+        <TelephoneForm title={TITLE} currency={currency} areaUnit={areaUnit} aid={(
+          <aside className={css.aid} aria-label="First aid, to read out">
+            <div className={css.read} tabIndex={0} role="group" aria-labelledby="to-read-out">
+              <p className="small" id="to-read-out">To read out where anything is wet:</p>
+              <FirstAid words={deskWords(locale)} emergencyNumber={emergencyNumber} />
+            </div>
+          </aside>
+        )} />
       </div>
     </>
   );

@@ -1,4 +1,5 @@
 "use client";
+import type { ReactNode } from "react";
 import { ON_THE_TELEPHONE } from "@/lib/trade/on-the-telephone";
 import { CURRENCIES } from "@/lib/trade/questions";
 import { CheckedForm } from "@/lib/ui/checked-form";
@@ -10,8 +11,8 @@ import { telephoneSchema } from "./schema";
 import { Sides } from "./sides";
 import css from "./telephone.module.css";
 
-/** One page in the order of a call. Nothing but the caller's name is needed. */
-export function TelephoneForm({ title, currency, areaUnit }: { title: string; currency: string; areaUnit: AreaUnit }) {
+/** One page in the order of a call. Nothing but the caller's name is needed. `aid`: what is read out where anything is wet, after that question. */
+export function TelephoneForm({ title, currency, areaUnit, aid }: { title: string; currency: string; areaUnit: AreaUnit; aid: ReactNode }) {
   const { happened, rug, matters, ifThereIsTime } = ON_THE_TELEPHONE;
   return (
     <CheckedForm schema={telephoneSchema} action={enter} values={{ currency, areaUnit }} title={title}>
@@ -20,6 +21,7 @@ export function TelephoneForm({ title, currency, areaUnit }: { title: string; cu
         <ul className={css.first}>{ON_THE_TELEPHONE.first.map((q) => <li key={q}>{q}</li>)}</ul>
         <Pick question="wetNow" />
       </section>
+      {aid}
       <section className={css.part}>
         <h2>Who is calling</h2>
         <div className={css.fields}>
