@@ -38,5 +38,5 @@ export async function unlessMoved(tx: Tx, r: { enquiryId: string; number: number
   const open = today.changes.filter((c) => isOpen(c, r.text)).map((c) => c.place);
   const places = [...(today.subject?.was === r.subject ? ["Subject"] : []), ...new Set(open)];
   if (places.length === 0) return null;
-  return refuse("changed-meanwhile", `Since this draft was written, the assessment changed. It would now read otherwise at: ${places.join("; ")}. Nothing was sent: look at what changed first.`);
+  return refuse("changed-meanwhile", `Since this draft was written, the assessment or the paragraphs changed. It would now read otherwise at: ${places.join("; ")}. Nothing was sent: look at what changed first.`);
 }

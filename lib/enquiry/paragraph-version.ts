@@ -5,13 +5,23 @@ import { isTaken, type Prisma, type Tx } from "../store/database";
 import { audit, type AuditAction } from "./audit";
 import { refuse, type Caller, type Result } from "./caller";
 import { inOneStep } from "./one-step";
+import { rewriteDrafts } from "./rewrite-drafts";
 import { toJson } from "./to-json";
 
 const SOMEBODY_ELSE = "Somebody else has changed this paragraph meanwhile. Yours is still here: read theirs in another window, then keep yours again.";
 type Newest = Prisma.ParagraphVersionGetPayload<{ select: { version: true; wording: true } }>;
 
-/** Works on a paragraph where its newest version is still the one that was seen (0: none); of two people at once one is refused. */
-export async function onNewest<T>({ id, seen }: { id: string; seen: number }, work: (tx: Tx, newest: Newest | null) => Promise<Result<T>>): Promise<Result<T>> {
+/**
+ * Works on a paragraph where its newest version is still the one that was seen (0: none); of two people at once one is refused.
+ * Afterwards the drafts that nobody has touched say what it says by then.
+ */
+export async function onNewest<T>({ id, seen, now }: { id: string; seen: number; now: Date }, work: (tx: Tx, newest: Newest | null) => Promise<Result<T>>): Promise<Result<T>> {
+  const done = await workedOn({ id, seen }, work);
+  if (done.ok) await rewriteDrafts(now);
+  return done;
+}
+
+async function workedOn<T>({ id, seen }: { id: string; seen: number }, work: (tx: Tx, newest: Newest | null) => Promise<Result<T>>): Promise<Result<T>> {
   try {
     return await inOneStep(async (tx) => {
       const newest = await tx.paragraphVersion.findFirst({ where: { paragraphId: id }, orderBy: { version: "desc" }, select: { version: true, wording: true } });

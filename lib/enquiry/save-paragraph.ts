@@ -17,12 +17,12 @@ export interface ParagraphToSave {
   input: ParagraphInput;
 }
 
-/** Adds a version of a paragraph. Letters written from now on use it; those that were written keep what they used. */
+/** Adds a version of a paragraph. Letters from now on use it, and so do the drafts that nobody has touched; letters that were sent keep what they used. */
 export async function saveParagraph(caller: Caller, { id, seen, input }: ParagraphToSave, now: Date): Promise<Result<{ id: string; version: number }>> {
   const no = authorise(caller, "change-paragraphs");
   if (no || caller.kind !== "staff") return no ?? NOT_THERE;
   const paragraphId = id ?? `own-${randomUUID()}`;
-  return onNewest({ id: paragraphId, seen }, async (tx, newest) => {
+  return onNewest({ id: paragraphId, seen, now }, async (tx, newest) => {
     if (id !== null && !newest && !shippedParagraph(id)) return NOT_THERE;
     const wording = wordingOf(input, paragraphId, await readLibrary(tx));
     const wrong = refused(paragraphId, wording, input.reason);

@@ -9,7 +9,7 @@ import { addRevision, changedMeanwhile, NOT_WAITING } from "./save-draft";
 import { isWaitingForUs } from "./states";
 
 /**
- * Somebody has looked at what changed in the assessment since a draft was written, and leaves the draft as it is. What the
+ * Somebody has looked at what changed in the assessment, or in the paragraphs, since a draft was written, and leaves the draft as it is. What the
  * program would write by now is kept as a revision, and theirs again after it: from then on the draft is held against that.
  * `mark`: what they looked at, so that a change that came meanwhile is not passed over.
  */
@@ -22,7 +22,7 @@ export async function standByDraft(caller: Caller, { enquiryId, from, mark }: { 
     if (!draft || !mine) return NOT_THERE;
     if (!isWaitingForUs(draft.enquiry.state)) return refuse("changed-meanwhile", "A letter was approved meanwhile, or the enquiry was moved.");
     const today = await draftToday(tx, { enquiryId, number: from });
-    if (today?.mark !== mark) return refuse("changed-meanwhile", "The assessment has changed once more meanwhile. Look at what changed again.");
+    if (today?.mark !== mark) return refuse("changed-meanwhile", "It has changed once more meanwhile. Look at what changed again.");
     const number = from + 2;
     const taken = await tx.draft.updateMany({ where: { id: draft.id, number: from }, data: { number, ...NOT_WAITING } });
     if (taken.count !== 1) return changedMeanwhile(tx, enquiryId);

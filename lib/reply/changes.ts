@@ -20,21 +20,31 @@ export const isTold = (now: Said, { text, paragraphs }: Told, readsToday: Pieces
 /** One thing that a letter would say otherwise today. `was` or `now` is null where it said, or would say, nothing. */
 export interface Change { readonly place: string; readonly was: string | null; readonly now: string | null }
 
+/**
+ * Whether the workshop worded a paragraph anew, in words of its own, back to the shipped ones, or in another tone. A shipped
+ * paragraph of another version is no news: it came with the program, and nobody here asked for it.
+ */
+const isReworded = (now: Said, was: Said): boolean =>
+  isOf(now, was) && was.said !== null && now.said !== was.said && now.text !== was.text
+  && (now.from === "workshop" || was.from === "workshop" || now.version === was.version);
+
 /** What hangs on no assessment, or on what came since. */
 const NEVER: readonly PlaceId[] = ["greeting", "thanks", "since", "heading", "signature"];
 const nameOf = (id: PlaceId) => PLACES.find((p) => p.id === id)?.name ?? id;
 
-/** What a draft would say otherwise today, in the order of a letter. `before`: what the program wrote it from; `now`: what it would write. */
+/** What a draft would say otherwise today, by the assessment or by the paragraphs, in the order of a letter. `before`: what the program wrote it from; `now`: what it would write. */
 export function changesBetween(before: Told, now: Pick<ComposedDraft, "paragraphs" | "leftOut">, readsToday: Pieces["readsToday"]): Change[] {
   const counts = (p: SaidParagraph) => !NEVER.includes(p.place);
-  const today = [...now.paragraphs, ...now.leftOut].filter(counts);
+  const all = [...now.paragraphs, ...now.leftOut];
+  const today = all.filter(counts);
   const gone = before.paragraphs.filter((p) => counts(p) && p.said !== null && !today.some((n) => isOf(n, p) || n.said === p.said));
   const pair = (n: SaidParagraph): SaidParagraph | null => {
     const same = before.paragraphs.find((p) => isOf(p, n));
     const at = gone.findIndex((p) => p.place === n.place && p.rug === n.rug);
     return same ?? (at < 0 ? null : (gone.splice(at, 1)[0] ?? null));
   };
-  const moved = today.filter((n) => !isTold(n, before, readsToday)).map((n) => ({ place: n.place, was: pair(n), now: n as SaidParagraph | null }));
+  const isNews = (n: SaidParagraph) => before.paragraphs.some((p) => isReworded(n, p)) || (counts(n) && !isTold(n, before, readsToday));
+  const moved = all.filter(isNews).map((n) => ({ place: n.place, was: pair(n), now: n as SaidParagraph | null }));
   return [...moved, ...gone.map((was) => ({ place: was.place, was, now: null }))]
     .filter(({ was, now: n }) => was?.stands || n?.stands)
     .sort((a, b) => orderOf(a.place) - orderOf(b.place))

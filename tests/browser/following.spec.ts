@@ -84,7 +84,7 @@ test("A draft I edited tells me that the price has moved since", async ({ person
   await resizes(page, at, "100", "150");
 
   const moved = page.getByRole("group", { name: "What changed since this draft was written" });
-  await expect(moved).toContainText("Since this draft was written, the assessment changed.");
+  await expect(moved).toContainText("Since this draft was written, the assessment or the paragraphs changed.");
   await expect(moved.getByText("Price", { exact: true })).toBeVisible();
   await expect(letterOf(page)).toHaveValue(/We close in August/);
   await fitsAndIsAccessible(page);

@@ -42,7 +42,9 @@ test("the owner changes the words a letter ends with, sees a past letter with th
   await opens(page, /^Yours sincerely/);
   await page.getByRole("button", { name: "Back to the shipped text" }).click();
   await expect(page.getByLabel("What it says")).toHaveValue("With kind regards,\n{signature}");
-  await expect(page.getByRole("region", { name: "What it said before" })).toContainText("Yours sincerely");
+  const before = page.getByRole("region", { name: "What it said before" });
+  await expect(before).toContainText("Yours sincerely");
+  await expect(before.getByRole("status")).toHaveText(/^Back to the shipped text, as version 2\. Letters from now on use it\. Waiting drafts that nobody has changed were written anew/);
 });
 
 test("a paragraph that is wrong is not kept, says why beside the field, and nothing that was typed is lost", async ({ person }) => {

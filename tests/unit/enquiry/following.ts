@@ -129,7 +129,7 @@ export function following(): void {
       const price = draft.today?.changes.find((c) => c.place === "Price");
       expect(priceIn(price?.was ?? "")).toBe(priceIn(mine.text));
       expect(priceIn(price?.now ?? "")).not.toBe(priceIn(mine.text));
-      expect(await approve(enquiryId, mine.number, 13)).toMatchObject({ ok: false, code: "changed-meanwhile", say: expect.stringMatching(/assessment changed.*Price/) as string });
+      expect(await approve(enquiryId, mine.number, 13)).toMatchObject({ ok: false, code: "changed-meanwhile", say: expect.stringMatching(/assessment or the paragraphs changed.*Price/) as string });
       const { number } = good(await standByDraft(await ivo(), { enquiryId, from: mine.number, mark: draft.today?.mark ?? "" }, later(14)));
       expect(await draftOf(enquiryId)).toMatchObject({ number, text: mine.text, by: "Ivo Castellane", today: { changes: [], subject: null } });
       good(await approve(enquiryId, number, 15));

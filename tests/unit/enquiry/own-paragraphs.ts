@@ -1,12 +1,16 @@
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, onTestFinished } from "vitest";
+import { approveReply } from "../../../lib/enquiry/approve-reply";
 import { paragraphForm, type ParagraphInput } from "../../../lib/enquiry/paragraph-form";
 import { previewParagraph } from "../../../lib/enquiry/preview-paragraph";
 import { readEnquiry } from "../../../lib/enquiry/read-enquiry";
 import { readParagraph, readParagraphs } from "../../../lib/enquiry/read-paragraphs";
 import { readUsedParagraphs } from "../../../lib/enquiry/read-used-paragraphs";
 import { restoreParagraph } from "../../../lib/enquiry/restore-paragraph";
+import { saveDraft } from "../../../lib/enquiry/save-draft";
 import { saveParagraph } from "../../../lib/enquiry/save-paragraph";
+import { saveSettings } from "../../../lib/enquiry/save-settings";
 import { database } from "../../../lib/store/database";
+import { readSettings } from "../../../lib/workshop/settings";
 import { ANA, CURIOUS, good, later, NOW, staff, submitted } from "./workshop";
 
 const input = (change: Partial<ParagraphInput>): ParagraphInput =>
@@ -19,14 +23,17 @@ const draftOf = async (enquiryId: string) => good(await readEnquiry(await owner(
 /** The workshop's own paragraphs: written, tried, used, kept in every version, taken back. */
 export function ownParagraphs(): void {
   describe("saveParagraph", () => {
-    it("is used by letters from then on; those of before keep what they said and which version said it", async () => {
+    it("is used by letters from then on; one that was approved keeps what it said and which version said it", async () => {
       const before = await submitted(CURIOUS);
+      good(await approveReply(await owner(), { enquiryId: before.enquiryId, number: 1 }, later(1)));
       const { version } = good(await saveParagraph(await owner(), { id: "signature", seen: await seenOf("signature"), input: input({}) }, NOW));
       const after = await submitted(CURIOUS);
-      expect(await draftOf(before.enquiryId)).toMatch(/With kind regards,\n/);
+      expect((await database().letter.findFirstOrThrow({ where: { enquiryId: before.enquiryId, automatic: false } })).text).toMatch(/With kind regards,\n/);
+      expect(good(await readUsedParagraphs(await owner(), before.enquiryId))?.paragraphs.at(-1)).toMatchObject({ id: "signature", from: "shipped" });
       expect(await draftOf(after.enquiryId)).toMatch(/\nYours,\n/);
       const { paragraphs } = await database().revision.findFirstOrThrow({ where: { draft: { enquiryId: after.enquiryId } } });
       expect(paragraphs).toContainEqual({ language: "en", id: "signature", version, from: "workshop", text: "Yours,\n{signature}", place: "signature", rug: null, said: "Yours,\nLantern Yard Rug Workshop", stands: true });
+      good(await approveReply(await owner(), { enquiryId: after.enquiryId, number: 1 }, later(1)));
       await shipped("signature");
       const used = good(await readUsedParagraphs(await staff("trainee", "Pia Wetherby"), after.enquiryId));
       expect(used?.paragraphs.at(-1)).toEqual({ language: "en", id: "signature", place: "Signature", version, from: "workshop", text: "Yours,\n{signature}" });
@@ -86,6 +93,57 @@ export function ownParagraphs(): void {
       const { versions, shippedText, values } = good(await readParagraph(await owner(), "signature"));
       expect([versions[0], versions.length, shippedText, values["text"]]).toEqual([expect.objectContaining({ version: seen + 2, text: null }), seen + 2, null, "With kind regards,\n{signature}"]);
       expect(await database().audit.count({ where: { action: "paragraph-restored" } })).toBeGreaterThan(0);
+    });
+  });
+
+  describe("drafts that wait", () => {
+    const edited = async () => {
+      const { enquiryId } = await submitted(CURIOUS);
+      const text = `${await draftOf(enquiryId)}\n\nWe close in August.`;
+      good(await saveDraft(await owner(), { enquiryId, from: 1, subject: "Your rug", text }, NOW));
+      return { enquiryId, text };
+    };
+    const changesOf = async (enquiryId: string) => good(await readEnquiry(await owner(), enquiryId, NOW)).draft?.today?.changes;
+    const REWORDED = { place: "Signature", was: "With kind regards,\nLantern Yard Rug Workshop", now: "Yours,\nLantern Yard Rug Workshop" };
+
+    it("are written anew with the words of today where nobody changed them, also once the words are taken back", async () => {
+      const { enquiryId } = await submitted(CURIOUS);
+      good(await saveParagraph(await owner(), { id: "signature", seen: await seenOf("signature"), input: input({}) }, NOW));
+      expect(await draftOf(enquiryId)).toMatch(/\nYours,\nLantern Yard/);
+      await shipped("signature");
+      expect(await draftOf(enquiryId)).toMatch(/\nWith kind regards,\nLantern Yard/);
+    });
+    it("stay where somebody changed them, say what changed, and leave only once it was looked at", async () => {
+      const { enquiryId, text } = await edited();
+      expect(await changesOf(enquiryId)).toEqual([]);
+      good(await saveParagraph(await owner(), { id: "signature", seen: await seenOf("signature"), input: input({}) }, NOW));
+      expect(await draftOf(enquiryId)).toBe(text);
+      expect(await changesOf(enquiryId)).toEqual([REWORDED]);
+      expect(await approveReply(await owner(), { enquiryId, number: 2 }, later(1))).toMatchObject({ ok: false, code: "changed-meanwhile", say: expect.stringContaining("read otherwise at: Signature") as string });
+      await shipped("signature");
+      expect(await changesOf(enquiryId)).toEqual([]);
+    });
+    it("follow a paragraph of the workshop's own that is used from now on, stands elsewhere or is switched off", async () => {
+      const [{ enquiryId }, mine] = [await submitted(CURIOUS), await edited()];
+      const note = input({ place: "notes", text: "We are closed in August.", when: {} });
+      const { id } = good(await saveParagraph(await owner(), { id: null, seen: 0, input: note }, NOW));
+      expect(await draftOf(enquiryId)).toContain("We are closed in August.");
+      expect(await changesOf(mine.enquiryId)).toMatchObject([{ was: null, now: "We are closed in August." }]);
+      good(await saveParagraph(await owner(), { id, seen: 1, input: { ...note, when: { is: { reason: ["trade"] } } } }, NOW));
+      expect(await draftOf(enquiryId)).not.toContain("August");
+      good(await saveParagraph(await owner(), { id, seen: 2, input: { ...note, off: true } }, NOW));
+      expect([await draftOf(mine.enquiryId), await changesOf(mine.enquiryId)]).toEqual([mine.text, []]);
+    });
+    it("follow how letters sound: untouched ones are written anew, changed ones say what changed", async () => {
+      const settings = await readSettings();
+      onTestFinished(async () => void good(await saveSettings(await owner(), settings)));
+      good(await saveParagraph(await owner(), { id: "signature", seen: await seenOf("signature"), input: input({ text: "With kind regards,\n{signature}", warm: "Warmly,\n{signature}" }) }, NOW));
+      const [{ enquiryId }, mine] = [await submitted(CURIOUS), await edited()];
+      good(await saveSettings(await owner(), { ...settings, tone: "warm" }, later(1)));
+      expect(await draftOf(enquiryId)).toMatch(/\nWarmly,\nLantern Yard/);
+      expect(await draftOf(mine.enquiryId)).toBe(mine.text);
+      expect(await changesOf(mine.enquiryId)).toContainEqual({ ...REWORDED, now: "Warmly,\nLantern Yard Rug Workshop" });
+      await shipped("signature");
     });
   });
 

@@ -192,6 +192,18 @@ describe("changesBetween", () => {
     expect(changes(without, first)).toMatchObject([{ place: "Price", was: null }]);
   });
 
+  it("names a paragraph that the workshop worded anew, put back, or has in another tone; a shipped one of another version is no news", () => {
+    const told = (from: "shipped" | "workshop", { version, text }: { version?: number; text?: string }) => {
+      const before = toldBy(composeDraft(first));
+      const paragraphs = before.paragraphs.map((p) => (p.place === "price" ? { ...p, from, version: version ?? p.version, text: text ?? p.text, said: `Earlier: ${p.said}` } : p));
+      return changesBetween({ text: "", paragraphs }, composeDraft(first), piecesOf(first).readsToday).filter((c) => c.place === "Price");
+    };
+    expect(told("workshop", { version: 1, text: "Earlier: about {clean}." })).toMatchObject([{ was: expect.stringContaining("Earlier: Cleaning") as string, now: expect.stringMatching(/^Cleaning/) as string }]);
+    expect(told("shipped", { text: "Earlier: {clean}." })).toHaveLength(1);
+    const price = composeDraft(first).paragraphs.find((p) => p.place === "price");
+    expect(told("shipped", { version: 0, text: `Earlier: ${price?.text}` })).toEqual([]);
+  });
+
   it("is the same letter as today once every change is taken in, over 500 pairs", () => {
     fc.assert(fc.property(anyInput, anyInput, (a, b) => {
       const n = b.assessments.length;

@@ -10,7 +10,7 @@ export function Moved({ moved, take, takeSubject, children }: {
   const { subject, changes } = moved;
   return (
     <div className={css.moved} role="group" aria-label="What changed since this draft was written">
-      <p><b>Since this draft was written, the assessment changed.</b> By now it would read otherwise here:</p>
+      <p><b>Since this draft was written, the assessment or the paragraphs changed.</b> By now it would read otherwise here:</p>
       <ul>
         {subject && <Line place="Subject" was={subject.was} now={subject.now} take={takeSubject && (() => takeSubject(subject.now))} />}
         {changes.map((c) => <Line key={`${c.was}${c.now}`} {...c} take={take && (() => take(c))} />)}

@@ -5,7 +5,7 @@ import * as z from "zod/mini";
 import { answerForm, fieldsOf } from "@/app/(desk)/_server/answer-form";
 import { asStaff, SIGNED_OUT } from "@/app/(desk)/_server/as-staff";
 import { staffCallerOrNull } from "@/app/_server/caller";
-import { refuse, type Result } from "@/lib/enquiry/caller";
+import { ok, refuse, type Result } from "@/lib/enquiry/caller";
 import { paragraphForm } from "@/lib/enquiry/paragraph-form";
 import type { ParagraphPreview } from "@/lib/enquiry/paragraph-views";
 import { previewParagraph } from "@/lib/enquiry/preview-paragraph";
@@ -18,6 +18,7 @@ import type { FormState } from "@/lib/ui/form-state";
 import { readSettings } from "@/lib/workshop/settings";
 
 const ROOM = "/desk/settings/paragraphs";
+const USED = "Letters from now on use it. Waiting drafts that nobody has changed were written anew with it; those that somebody changed stay as they are and say what changed.";
 
 /** Keeps one paragraph. `seen`: the newest version of the workshop's own that stood on the page. A new one leads to its own page. */
 export async function keepParagraph(id: string | null, seen: number, previous: FormState, form: FormData): Promise<FormState> {
@@ -27,7 +28,7 @@ export async function keepParagraph(id: string | null, seen: number, previous: F
     operation: async (input) => (caller ? saveParagraph(caller, { id, seen, input }, new Date()) : refuse("not-signed-in", SIGNED_OUT)),
     done: (kept) => {
       made = kept.id;
-      return `Kept as version ${kept.version}. Letters from now on use it.`;
+      return `Kept as version ${kept.version}. ${USED}`;
     },
   });
   if (state.done) revalidatePath(ROOM, "layout");
@@ -45,8 +46,12 @@ export async function tryParagraph(given: { id: string | null; input: FormValues
 }
 
 const restoreSchema = z.strictObject({ id: z.string(), seen: z.int() });
-export async function backToShipped(input: z.infer<typeof restoreSchema>): Promise<Result<null>> {
-  return asStaff(restoreSchema, input, (caller, value) => restoreParagraph(caller, value, new Date()));
+/** Answers with what is said of it. */
+export async function backToShipped(input: z.infer<typeof restoreSchema>): Promise<Result<string>> {
+  return asStaff(restoreSchema, input, async (caller, value) => {
+    const back = await restoreParagraph(caller, value, new Date());
+    return back.ok ? ok(`Back to the shipped text, as version ${back.value.version}. ${USED}`) : back;
+  });
 }
 
 const toneShape = z.object({ tone: z.enum(TONE_IDS, "Choose one of the list.") });
@@ -55,7 +60,7 @@ export async function keepTone(previous: FormState, form: FormData): Promise<For
   const caller = await staffCallerOrNull();
   const state = await answerForm(previous, fieldsOf(form), toneSchema, {
     operation: async ({ tone }) => (caller ? saveSettings(caller, { ...(await readSettings()), tone }) : refuse("not-signed-in", SIGNED_OUT)),
-    done: () => "Kept.",
+    done: () => `Kept. ${USED}`,
   });
   if (state.done) revalidatePath(ROOM, "layout");
   return state;

@@ -20,7 +20,7 @@ export default async function Page() {
       <h1>Paragraphs of the letters</h1>
       <p className={tables.lead}>
         Every draft is put together from these, from the top down. Within a place they are tried in order, and the first whose condition
-        holds is used. Change any of them, or add your own; letters that were written keep the words they used.
+        holds is used. Change any of them, or add your own; letters that were approved keep the words they used.
       </p>
       <div className={css.head}>
         <ToneForm tone={tone} />

@@ -43,7 +43,7 @@ async function History({ view: { id, seen, shippedText, versions } }: { view: Pa
   return (
     <section className={css.history} aria-labelledby="history">
       <h2 id="history">What it said before</h2>
-      {shippedText && <div className={css.shipped}><p className="small">We ship it as:</p><p className="letter">{shippedText}</p><Back id={id} seen={seen} /></div>}
+      <Back id={id} seen={seen} shippedText={shippedText} />
       <ol>
         {versions.map((v) => (
           <li key={v.version}>
