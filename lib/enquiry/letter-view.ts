@@ -1,6 +1,7 @@
 import "server-only";
 import { mayHaveArrived } from "../mail/last-word";
 import type { Document, Letter } from "../store/database";
+import { withoutFoot } from "../mail/foot";
 import { withoutLinks } from "../workshop/client-link";
 import { isToBeReadOut } from "./read-out";
 import { sayLetter } from "./letter-words";
@@ -26,7 +27,7 @@ export function letterView(letter: Row, { now, isMailConfigured }: { now: Date; 
     state: letter.state,
     says: sayLetter(letter, isMailConfigured),
     subject: letter.subject,
-    text: withoutLinks(letter.text),
+    text: withoutFoot(withoutLinks(letter.text)),
     to: letter.toAddress,
     createdAt: letter.createdAt.toISOString(),
     notBefore: letter.notBefore.toISOString(),

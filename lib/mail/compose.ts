@@ -1,7 +1,8 @@
 import type { LetterKind } from "../store/database";
 import { wordsIn, type MessageKey, type Words } from "../words/words";
 import { headerText } from "./address";
-import { letterHtml, type LetterHead } from "./letter-html";
+import { withFoot } from "./foot";
+import { footLines, letterHtml, type LetterHead } from "./letter-html";
 
 /** Kinds of documents that a letter can name as going with it. */
 export type Enclosable = Extract<MessageKey, `enclosed.${string}`> extends `enclosed.${infer Kind}` ? Kind : never;
@@ -38,7 +39,7 @@ export function composeLetter({ kind, subject, text, workshop, enclosed = [], li
   const line = headerText(subject) || words.say("mail.subject");
   return {
     kind, subject: line,
-    text: `${body}${link ? `\n\n${words.say("mail.own-page", { link })}` : ""}\n`,
+    text: withFoot(`${body}${link ? `\n\n${words.say("mail.own-page", { link })}` : ""}`, footLines(workshop)),
     html: letterHtml({ subject: line, text: body, head: workshop, link }),
   };
 }

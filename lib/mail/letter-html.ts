@@ -44,14 +44,17 @@ function ownPage(words: Words, link: string): Html {
   return html`${before}<a href="${link}">${link}</a>${after}`;
 }
 
+/** The lines at the foot of a letter, in both of its forms: the workshop's name, where it is and how it is reached. */
+export const footLines = ({ name, address, town, telephone, email }: LetterHead): string[] =>
+  [name, address || town, telephone, email].flatMap((part) => part.split(/\r?\n/u)).map((line) => line.trim()).filter((line) => line !== "");
+
 /** The letter as HTML: one column, serif, nothing fetched from outside, readable in the dark. `link` is the client's own page. */
 export function letterHtml({ subject, text, head, link }: { subject: string; text: string; head: LetterHead; link: string | null }): string {
   const blocks = text.split(/\n{2,}/).filter((b) => b.trim() !== "").map(block);
   const words = wordsIn(head.locale ?? "en-GB");
-  const foot = [head.address || head.town, head.telephone, head.email].filter((line) => line !== "");
   return html`<!doctype html>
 <html lang="${words.locale}"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width"><meta name="color-scheme" content="light dark"><title>${subject}</title>${STYLE}</head>
 <body><main><header>${head.name}</header>
 ${blocks}${link ? html`<p>${ownPage(words, link)}</p>` : null}
-<footer>${head.name}${foot.map((line) => html`<br>${line}`)}</footer></main></body></html>`.text;
+<footer>${footLines(head).map((line, at) => html`${at > 0 ? html`<br>` : null}${line}`)}</footer></main></body></html>`.text;
 }

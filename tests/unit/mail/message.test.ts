@@ -1,7 +1,8 @@
 import { simpleParser } from "mailparser";
 import { describe, expect, it } from "vitest";
+import { composeLetter } from "../../../lib/mail/compose";
 import { messageOf, type LetterMessage } from "../../../lib/mail/message";
-import { NOW } from "./make";
+import { NOW, WORKSHOP } from "./make";
 
 const LETTER: LetterMessage = {
   messageId: "<1@lantern-yard.example>", inReplyTo: null, references: null, toName: "Ana Example", toAddress: "ana@example.org", subject: "Your rug", text: "Hello\n", html: "<p>Hello</p>", automatic: false,
@@ -20,6 +21,12 @@ describe("messageOf", () => {
     expect(headerNames(head)).toEqual(HEADERS);
     expect(head).toContain("multipart/alternative");
     expect([mail.messageId, mail.date?.toISOString(), mail.text?.trim(), mail.html]).toEqual(["<1@lantern-yard.example>", NOW.toISOString(), "Hello", "<p>Hello</p>"]);
+  });
+  it("ends its plain text on the wire with where the workshop is and how it is reached, as its HTML does", async () => {
+    const { text, html } = composeLetter({ kind: "reply", subject: "Your rug", text: "Dear Ana", workshop: WORKSHOP });
+    const { mail } = await made({ text, html });
+    expect(mail.text).toMatch(/^Dear Ana\n\n-- \nLantern Yard Rug Workshop\n3 Lantern Yard, Hallowmere\n01632.960001\ndesk@lantern-yard\.example\n+$/);
+    expect(mail.html).toMatch(/<footer>Lantern Yard Rug Workshop<br>3 Lantern Yard, Hallowmere<br>01632.960001<br>desk@lantern-yard\.example<\/footer>/);
   });
   it("marks an automatic letter and threads a reply", async () => {
     const { head } = await made({ automatic: true, inReplyTo: "<0@x.example>", references: "<a@x.example> <0@x.example>" });

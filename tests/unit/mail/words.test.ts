@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { acknowledgement } from "../../../lib/mail/acknowledgement";
 import { domainOf, headerText, isOneAddress } from "../../../lib/mail/address";
+import { withoutFoot } from "../../../lib/mail/foot";
 import { composeLetter } from "../../../lib/mail/compose";
 import { html } from "../../../lib/mail/html";
 import { newMessageId, threadAfter } from "../../../lib/mail/message-id";
@@ -85,10 +86,11 @@ describe("html", () => {
 });
 
 describe("composeLetter", () => {
+  const FOOT = "\n\n-- \nLantern Yard Rug Workshop\n3 Lantern Yard, Hallowmere\n01632 960001\ndesk@lantern-yard.example\n";
   const letter = (text: string, link: string | null = null) => composeLetter({ kind: "reply", subject: "Your rug", text, workshop: WORKSHOP, link });
   it("has the same words in text and HTML, lists as lists", () => {
     const { text, html: page } = letter("Dear Ana,\n\nPlease:\n– press\n– wait\n\nBye");
-    expect(text).toBe("Dear Ana,\n\nPlease:\n– press\n– wait\n\nBye\n");
+    expect(text).toBe(`Dear Ana,\n\nPlease:\n– press\n– wait\n\nBye${FOOT}`);
     expect(page).toContain('<p dir="auto">Please:</p><ul><li dir="auto">press</li><li dir="auto">wait</li></ul>');
     expect(page).toContain("Lantern Yard Rug Workshop");
     expect(page).toContain("3 Lantern Yard, Hallowmere");
@@ -106,7 +108,7 @@ describe("composeLetter", () => {
   });
   it("names what goes with it at its end, in text and HTML, each kind once", () => {
     const { text, html: page } = composeLetter({ kind: "reply", subject: "Your rug", text: "Dear Ana", workshop: WORKSHOP, enclosed: ["care-card", "letter-to-seller", "care-card"] });
-    expect(text).toBe("Dear Ana\n\nWith this letter:\n– a care card\n– a letter to the seller, for you to sign and send if you wish\n");
+    expect(text).toBe(`Dear Ana\n\nWith this letter:\n– a care card\n– a letter to the seller, for you to sign and send if you wish${FOOT}`);
     expect(page).toContain('<p dir="auto">With this letter:</p><ul><li dir="auto">a care card</li>');
     expect(letter("Dear Ana").text).not.toContain("With this letter");
   });
@@ -114,7 +116,21 @@ describe("composeLetter", () => {
     expect(composeLetter({ kind: "reply", subject: "Rug\r\nBcc: x@y.example", text: "", workshop: WORKSHOP }).subject).toBe("Rug Bcc: x@y.example");
     expect(composeLetter({ kind: "reply", subject: " \n", text: "", workshop: WORKSHOP }).subject).toBe("Your rug");
   });
-  it("takes CR LF for line ends and drops control characters", () => expect(letter("a\r\n\r\nb\u0000\u001b[31m").text).toBe("a\n\nb[31m\n"));
+  it("takes CR LF for line ends and drops control characters", () => expect(letter("a\r\n\r\nb\u0000\u001b[31m").text).toBe(`a\n\nb[31m${FOOT}`));
+  it("has the foot of the HTML in its plain text, and none where nothing of the workshop is known", () => {
+    const lines = (page: string) => (/<footer>(.*)<\/footer>/s.exec(page)?.[1] ?? "").split("<br>");
+    const { text, html: page } = letter("Hello");
+    expect(text.split("\n-- \n")[1]?.trim().split("\n")).toEqual(lines(page));
+    const bare = { name: "", town: "", address: "", email: "", telephone: "" };
+    expect(composeLetter({ kind: "reply", subject: "Your rug", text: "Hello", workshop: bare }).text).toBe("Hello\n");
+    expect(composeLetter({ kind: "reply", subject: "Your rug", text: "Hello", workshop: { ...bare, name: "Yard", address: "3 Lantern Yard\r\n\r\n Hallowmere " } }).text).toBe("Hello\n\n-- \nYard\n3 Lantern Yard\nHallowmere\n");
+  });
+  it("is read without its foot on a page, and keeps a line of that kind in its own words", () => {
+    const own = "Dear Ana\n\n-- \nMira\n\nP.S. Thursday";
+    expect(withoutFoot(letter(own).text)).toBe(`${own}\n`);
+    expect(withoutFoot(letter("Dear Ana").text)).toBe("Dear Ana\n");
+    expect(withoutFoot(`${own}\n`)).toBe(`${own}\n`);
+  });
 });
 
 describe("acknowledgement", () => {
