@@ -1,5 +1,6 @@
 import { RIGHTS, type Jurisdiction } from "../../trade/rights";
 import type { Locale } from "../../words/locales";
+import { quotedInside } from "../../words/quoted";
 import { wordsIn, type Words } from "../../words/words";
 import { heading, list, paragraph, small, type Block, type PrintedDocument } from "./blocks";
 
@@ -61,8 +62,8 @@ function letterBlocks(l: SellerLetter, words: Words): Block[] {
   return [
     paragraph(say("to-seller.dear")),
     paragraph(boughtSentence(l, words)),
-    ...(l.saidWords ? [paragraph(say("to-seller.said", { words: l.saidWords }))] : []),
-    paragraph(l.labelWords ? say("to-seller.label", { words: l.labelWords }) : say("to-seller.no-label")),
+    ...(l.saidWords ? [paragraph(say("to-seller.said", { words: quotedInside(l.saidWords) }))] : []),
+    paragraph(l.labelWords ? say("to-seller.label", { words: quotedInside(l.labelWords) }) : say("to-seller.no-label")),
     ...(isTested ? [paragraph(say("to-seller.tested")), ...list(l.tests.map(({ kind, by, on, found }) => say("to-seller.test", { kind, by, day: on, found })))] : []),
     paragraph(isTested ? say("to-seller.how-does-it-fit") : say("to-seller.not-sure")),
     paragraph(say("to-seller.please")),
