@@ -5,6 +5,7 @@ import { SPOILT_PHOTO, type Strength } from "../triage/finding";
 import type { EnquiryAnswers, QuestionId, RugAnswers } from "../trade/questions";
 import { isFibreId, type FibreId } from "../trade/fibres";
 import { speaksAgainstSilk } from "../triage/price-evidence";
+import { cutKey, type CutKey } from "../words/judged";
 import { asksOf, isWetUnknown } from "./asks";
 import type { Facts, NumberFact, WordFact } from "./condition";
 import { HARDLY_WORTH } from "./paragraphs/troubles";
@@ -134,6 +135,12 @@ export function replacePrice({ money }: Assessment): Range | null {
   return price && typeof price !== "string" && isTellingPrice(price) ? price : null;
 }
 
+/** The way of cutting the rug down that was chosen on its plan; null where none was. */
+export function plannedCut({ findings }: Assessment): CutKey | null {
+  const value = findings.find((f) => f.what === "cut-down")?.value;
+  return value && typeof value === "object" && "kind" in value ? cutKey(value.kind) : null;
+}
+
 /** First aid was told by a letter of ours, or they have written that it is dry: a line of it is enough, unless their newest words speak of water again. */
 const isAidKnown = ({ saidOfWater }: RugForDraft, came: Came | null): boolean => saidOfWater === "dry" || (saidOfWater !== "wet" && Boolean(came?.aidTold));
 
@@ -142,7 +149,7 @@ function given({ rug, hasTelephone, hasName, hasPage, came }: FactsInput): strin
   const asks = asksOf(rug, likelyMechanisms(a));
   const has = {
     improvement: a.improvement, "first-aid": a.firstAid && !isAidKnown(rug, came), "aid-known": a.firstAid && isAidKnown(rug, came), "said-wet": wetByWords, "said-flood": wetByWords === "hands-off",
-    "clean-price": a.money?.clean, "cut-down-price": a.money?.cutDown, "replace-price": replacePrice(a),
+    "clean-price": a.money?.clean, "cut-down-price": a.money?.cutDown, "cut-down-way": a.money?.cutDown && plannedCut(a), "replace-price": replacePrice(a),
     "sent-photos": sawPhotos(a), photos: asks.photos.length, questions: asks.questions.length, "one-ask": asks.one, "lone-ask": asks.photos.length + asks.questions.length === 1,
     "costs-more": costsMore(a), "price-against-silk": speaksAgainstSilk(a), "wet-unknown": isWetUnknown(a) && !a.firstAid && !wetByWords,
     referral: a.advice.referTo, telephone: hasTelephone, name: hasName, "no-page": !hasPage,

@@ -111,6 +111,12 @@ export function moneyPhrase({ low, high }: Range, currency: string, words: Words
   return say(low) === say(high) ? say(high) : words.say("money.range", { low: say(low), high: say(high) });
 }
 
+/** The same where nothing stands before it that says it is an estimate: "£120 to £180", "about £130". */
+export function moneyEstimate(range: Range, currency: string, words: Words = ENGLISH): string {
+  const said = moneyPhrase(range, currency, words);
+  return said === estimate(range.high, currency, words.locale) ? words.say("money.about", { amount: said }) : said;
+}
+
 /** A range of money that is known only roughly, rounded outward: "£90 to £200". `currency` ISO 4217. */
 export function roughMoneyPhrase({ low, high }: Range, currency: string, words: Words = ENGLISH): string {
   const [from, to] = [roughly(low, "low", currency, words.locale), roughly(high, "high", currency, words.locale)];

@@ -9,7 +9,7 @@ import type { AreaUnit } from "../words/measures";
 import { referralIn } from "../words/referral";
 import { wordsIn, type Words } from "../words/words";
 import { askLine, asksOf } from "./asks";
-import { cleaning, labelFibre, labelTextOf, likelyMechanisms, namedFibres, replacePrice, sawPhotos, strengthsOf, type Came, type RugForDraft, type TopicId } from "./facts";
+import { cleaning, labelFibre, labelTextOf, likelyMechanisms, namedFibres, plannedCut, replacePrice, sawPhotos, strengthsOf, type Came, type RugForDraft, type TopicId } from "./facts";
 import { aidFits, emergencyStands } from "./happened";
 import { greetingName } from "./greeting-name";
 import type { ParagraphRow } from "./paragraphs/row";
@@ -111,6 +111,12 @@ function topicsIn(topics: readonly TopicId[] = [], { words, most }: { words: Wor
   return named.length > 0 ? listed(named.map((id) => words.say(`topic.${id}`)), "and", words) : null;
 }
 
+/** How the plan calls the way of cutting the rug down that was chosen on it; null where none was. */
+function cutWay(a: Assessment, words: Words): string | null {
+  const key = plannedCut(a);
+  return key && words.table(key);
+}
+
 const lines = (sentences: readonly string[]) => sentences.map((s) => `– ${s}`).join("\n");
 
 /** First aid in a few lines, those that fit what was told: whom to call stands first where something told can hurt, or nobody has been asked yet, and nowhere where nothing can. */
@@ -147,7 +153,7 @@ export function slotsOf(input: SlotsInput): Slots {
     lifeLow: a.lifeYears && yearsEnd(a.lifeYears.low, "low", words), lifeHigh: a.lifeYears && yearsEnd(a.lifeYears.high, "high", words),
     worse: a.worse === null ? null : chancePhrase(a.worse, words), beyond: a.beyondRepair === null ? null : likelihood(a.beyondRepair, words),
     methods: offered.length ? listed(offered.map((m) => words.say(`method.${m}`)), "or", words) : null,
-    clean: money("clean"), cutDown: money("cutDown"), replace: replacePrice(a) && money("replace"),
+    clean: money("clean"), cutDown: money("cutDown"), cutWay: cutWay(a, words), replace: replacePrice(a) && money("replace"),
     asks: [...asks.questions, ...asks.photos].map((q) => askLine(q, a, words)).join("\n") || null, ask: asks.one && askLine(asks.one, a, words),
     firstAid: a.firstAid && lines(firstAidIn(words, a.firstAid, workshop.emergencyNumber)), firstAidInShort: aidInShort(rug, words, emergency),
     emergency,

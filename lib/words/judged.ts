@@ -11,6 +11,10 @@ const keysOf = (beginning: string): Map<string, TableKey> => new Map([...TABLES_
 const WHYS = keysOf("why.");
 const FIBRE_OF = new Map<string, string>(FIBRES.map(({ id, name }) => [name, id]));
 
+export type CutKey = Extract<TableKey, `cut.${string}`>;
+/** Under which key a way of cutting a rug down has its name, as a finding calls it; null where there is none of that name. */
+export const cutKey = (kind: unknown): CutKey | null => ([...TABLES_EN.keys()].find((key): key is CutKey => key === `cut.${String(kind)}`) ?? null);
+
 const escaped = (text: string) => text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
 /** The narrower sentence stands first: the first that fits is meant. */
 const SENTENCES = (Object.keys(METHOD_SENTENCES) as (keyof typeof METHOD_SENTENCES)[]).map((id) => ({

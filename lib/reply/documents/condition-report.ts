@@ -2,8 +2,9 @@ import type { Assessment } from "../../triage/assessment";
 import type { FibreId } from "../../trade/fibres";
 import { methodWhyIn, notStatedIn } from "../../words/judged";
 import type { Figures } from "../../words/measures";
+import { quotedInside } from "../../words/quoted";
 import { wordsIn, type Words } from "../../words/words";
-import { moneyPhrase } from "../phrases";
+import { moneyEstimate } from "../phrases";
 import { heading, paragraph, small, type Block, type PrintedDocument } from "./blocks";
 import { inHundred, rangeInHundred } from "./chances";
 import { changeBlocks } from "./report-change";
@@ -53,7 +54,7 @@ export function conditionReport(r: ConditionReport): PrintedDocument {
       paragraph([say("report.of", { rug: r.rug, client: r.client, day: r.today }), ...(r.theirReference ? [say("report.their-reference", { reference: r.theirReference })] : [])].join(" ")),
       paragraph(r.inspection ? say("report.inspected", { by: r.inspection.by, day: r.inspection.on }) : say("report.provisional", { evidence: evidenceOf(r.assessment), shown: r.photos.length > 0 ? "yes" : "no" })),
       heading(say("report.told")),
-      paragraph(r.account ? say("report.quoted", { account: r.account.replaceAll(/(?:\r?\n){3,}/gu, "\n\n") }) : say("report.no-account")),
+      paragraph(r.account ? say("report.quoted", { account: quotedInside(r.account.replaceAll(/(?:\r?\n){3,}/gu, "\n\n")) }) : say("report.no-account")),
       heading(say("report.seen")),
       ...seenBlocks(r, words),
       heading(say("report.fibres")),
@@ -88,7 +89,7 @@ const sentence = (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(
 function labelBlocks({ findings }: Assessment, { say }: Words): Block[] {
   const label = findings.find((f) => f.what === "label" && typeof fieldsOf(f)["text"] === "string" && fieldsOf(f)["text"] !== "");
   if (!label) return [];
-  return [paragraph(say("report.label", { source: label.strength === "label-photo" ? "photo" : "typed", words: String(fieldsOf(label)["text"]).replace(/\s+/gu, " ") }))];
+  return [paragraph(say("report.label", { source: label.strength === "label-photo" ? "photo" : "typed", words: quotedInside(String(fieldsOf(label)["text"]).replace(/\s+/gu, " ")) }))];
 }
 
 /** The best evidence of the fibre there is. */
@@ -121,7 +122,7 @@ function moneyBlocks({ assessment: { money, why, findings, fibres }, isCutDownCo
   const { say } = words;
   if (!money) return [paragraph(why.money ? notStatedIn(words, why.money) : say("report.no-money"))];
   const rows = ([["report.clean", money.clean], ["report.cut-down", isCutDownConsidered ? money.cutDown : null], ["report.replace", money.replace], ["report.value-today", money.valueToday]] as const)
-    .flatMap(([what, r]) => (r ? [[say(what), moneyPhrase(r, money.currency, words)]] : []));
+    .flatMap(([what, r]) => (r ? [[say(what), moneyEstimate(r, money.currency, words)]] : []));
   return [
     { kind: "table", caption: say("report.money-caption"), head: [say("report.what"), say("report.range")], rows },
     ...(money.replace ? [small(say("report.how-priced"))] : []),

@@ -90,6 +90,7 @@ export const LETTERS = {
   "years.up-to": "up to {time}",
   "years.between": "between {low} and {high}",
   "money.range": "{low} to {high}",
+  "money.about": "about {amount}",
   "chance.in-hundred": "about {n} in 100",
 
   "chance-word.virtually-certain": "virtually certain",

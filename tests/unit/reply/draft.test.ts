@@ -6,7 +6,9 @@ import { cleaning } from "../../../lib/reply/facts";
 import { wordsIn } from "../../../lib/words/words";
 import { improvementPhrase, moneyPhrase, roughMoneyPhrase, yearsEnd, yearsPhrase } from "../../../lib/reply/phrases";
 import { readingOf } from "../../../lib/reply/reading";
+import { CUT_NAMES } from "../../../lib/photo/cut-names";
 import type { RugAnswers } from "../../../lib/trade/questions";
+import type { WeighedFinding } from "../../../lib/triage/assessment";
 import { anyInput } from "./any-input";
 import { CASES } from "./cases";
 import { FIRST_AID } from "../../../lib/trade/first-aid";
@@ -207,6 +209,19 @@ describe("composeDraft, edges", () => {
       return (text.match(/cut away|rather not take your money|before someone has seen it/g) ?? []).length;
     };
     for (const beyond of [null, 0.32, 0.65, 0.66, 1]) expect([instead("advise-cut-down", beyond), instead("advise-claim-or-replacement", beyond)]).toEqual([1, 1]);
+  });
+  it("names the way that was chosen on a plan, with its one figure as about, and otherwise a range", () => {
+    const cut = (findings: readonly WeighedFinding[], cutDown: ReturnType<typeof range>) => {
+      const input = inputOf({ sketch: { fibres: { wool: 0.9 }, mechanisms: { "dye-bleed": 0.9 }, rest: { beyondRepair: 0.5, money: { currency: "GBP", clean: null, cutDown, replace: null, valueToday: null }, advice: { action: "advise-cut-down", why: "", referTo: null, losses: [] } } } });
+      const [rug] = input.assessments;
+      return composeDraft({ ...input, assessments: rug ? [{ ...rug, assessment: { ...rug.assessment, findings: [...rug.assessment.findings, ...findings] } }] : [] }).text;
+    };
+    const planned = (kind: string): WeighedFinding => ({ what: "cut-down", value: { kind, bindingM: 3.4, shareKept: 0.8 }, strength: "photo", from: "photo:1", decibans: 0, staff: "", client: "" });
+    const letter = cut([planned("split-in-two")], range(130, 130, 130));
+    expect(letter).toMatch(/the way of cutting it down that we propose is “Two rugs out of one”, if an inspection finds sound ground[^.]*\. It would cost about £130, confirmed when we have seen it\./);
+    expect(letter).not.toContain("one side or end");
+    for (const [kind, name] of Object.entries(CUT_NAMES)) expect(cut([planned(kind)], range(130, 130, 130))).toContain(`“${name}”`);
+    for (const findings of [[], [planned("in-three")]]) expect(cut(findings, range(60, 130, 300))).toMatch(/at one side or end[^.]*, for about £60 to £300\./);
   });
   it("would rather not take the money only from likely on (.66)", () => {
     const at = (beyondRepair: number) => composeDraft(worthless({ beyondRepair })).text;

@@ -138,6 +138,11 @@ describe("the letter to a seller", () => {
     };
     expect(text).not.toMatch(foreign[jurisdiction]);
   });
+  it("quotes words with quotation marks of their own in single ones inside its own", () => {
+    const text = textOf(letterToSeller({ ...SELLER, saidWords: "Hand-knotted “pure mulberry silk”, 100 % natural", labelWords: 'Pile: "art silk"' }));
+    expect(text).toContain("described to me as “Hand-knotted ‘pure mulberry silk’, 100 % natural”.");
+    expect(text).toContain("The label on it reads “Pile: ‘art silk’”.");
+  });
   it.each([[[]], [[TEST]]])("alleges nothing and asks for no money back, whatever was tested", (tests) => {
     const text = textOf(letterToSeller({ ...SELLER, tests }));
     expect(text).not.toMatch(/fraud|deceiv|misled|lied?\b|cheat|knew|deliberate|intent|fake|refund|money back|compensat|claim|demand/i);
@@ -258,6 +263,11 @@ describe("the condition report", () => {
     const text = textOf(conditionReport({ ...REPORT, inspection: INSPECTION }));
     expect(text).not.toMatch(/when the rug was seen|an inspection and tests would/);
     expect(text).toContain("further inspection or tests may change them");
+  });
+  it("says about of a sum that is one figure, as new edges drawn on a plan are", () => {
+    const priced = { ...REPORT.assessment, money: { currency: "GBP", clean: range(90, 110, 150), cutDown: range(130, 130, 130), replace: null, valueToday: null } };
+    const money = conditionReport({ ...REPORT, isCutDownConsidered: true, assessment: priced }).blocks.find((b) => b.kind === "table" && b.caption.startsWith("Ranges"));
+    expect(money).toMatchObject({ rows: [["Cleaning", "£90 to £150"], ["New edges after cutting down", "about £130"]] });
   });
   it("has causes as chances, methods with their why, ranges of money, and our own interest", () => {
     const text = textOf(conditionReport(REPORT));
