@@ -1,3 +1,4 @@
+import { LETTER_ENGLISH } from "../../trade/letter-language";
 import { isOtherLanguage } from "../../triage/letter-language";
 
 /** A line of somebody else's words, as mail programs mark them: not ours to answer for. */
@@ -9,13 +10,21 @@ export const ownLines = (text: string): string => text.split(/\r?\n/u).filter((l
 /** Our own words in another language: the letter where it is as a whole, else its lines. */
 export function foreignIn(text: string): string[] {
   const own = ownLines(text);
-  return isOtherLanguage(own) ? [own.trim()] : own.split("\n").filter((line) => isOtherLanguage(line) && isLong(line));
+  return isOtherLanguage(own) && (wordsOf(own).length >= LONG_ENOUGH || isForeignLine(own)) ? [own.trim()] : own.split("\n").filter(isForeignLine);
 }
-/** A line is judged by itself from so many words on: a greeting with a name in other letters is none, and a short English one may hold no common word. *elicited* */
+/**
+ * A line is judged by itself from so many words on: a greeting with a name in other letters is none. In Latin letters it must hold not one
+ * common English word: an English line may hold few. *elicited*
+ */
 const LEAST_LINE_WORDS = { otherLetters: 5, latin: 10 } as const;
-function isLong(line: string): boolean {
-  const words = line.match(/\p{L}[\p{L}\p{M}'’]*/gu) ?? [];
-  return words.length >= (words.every((w) => /\p{Script=Latin}/u.test(w)) ? LEAST_LINE_WORDS.latin : LEAST_LINE_WORDS.otherLetters);
+/** Words from which on the share of common English ones tells by itself. *elicited* */
+const LONG_ENOUGH = 25;
+const wordsOf = (text: string): string[] => text.toLowerCase().match(/\p{L}[\p{L}\p{M}'’]*/gu) ?? [];
+const ENGLISH = new Set(LETTER_ENGLISH.words);
+function isForeignLine(line: string): boolean {
+  const words = wordsOf(line);
+  if (!words.every((w) => /\p{Script=Latin}/u.test(w))) return words.length >= LEAST_LINE_WORDS.otherLetters && isOtherLanguage(line);
+  return words.length >= LEAST_LINE_WORDS.latin && !words.some((w) => ENGLISH.has(w));
 }
 
 /** What of a letter the check cannot judge. `nothing`: why nothing of it can be; else `notes`: what was left out, a sentence each. */

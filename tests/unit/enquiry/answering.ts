@@ -265,7 +265,8 @@ export function answering(): void {
       const me = await clientOf(enquiry);
       for (let n = 0; n < 3; n++) good(await givePhoto(me, "label", later(10 + n)));
       const view = good(await readEnquiry(ivo, enquiry.enquiryId, later(15)));
-      expect(view).toMatchObject({ state: "our_turn", draft: { number: 3 } });
+      // Begun with the first photo, written anew once where one photo became more, and not again for the third.
+      expect(view).toMatchObject({ state: "our_turn", draft: { number: 4, by: "the program" } });
       expect(view.rugs[0]?.photos).toHaveLength(3);
     });
   });

@@ -16,6 +16,7 @@ import { sortPost } from "../../../lib/enquiry/sort-post";
 import { takeBackLetter } from "../../../lib/enquiry/take-back";
 import { ANSWER_HERE } from "../../../lib/reply/open-places";
 import { deliverDue } from "../../../lib/mail/outbox";
+import { withoutFoot } from "../../../lib/mail/foot";
 import { database } from "../../../lib/store/database";
 import { besideMailServer } from "./beside-mail-server";
 import { letter, photos } from "./mail-files";
@@ -96,7 +97,7 @@ export function holdingBack(): void {
       await leaves(await approve(enquiryId), later(7));
       good(await sendFromClient(await clientOf(enquiry), { message: "May I bring it?" }, later(10)));
       const { letterId } = await answerOnce(enquiryId, later(20));
-      const words = (await rowOf(letterId)).text.trim();
+      const words = withoutFoot((await rowOf(letterId)).text).trim();
       await writes(enquiry, later(21));
       const seen = await view(enquiryId);
       expect(seen).toMatchObject({ state: "our_turn", stateSince: later(21).toISOString(), draft: { by: "Ivo Castellane" }, meanwhile: { messages: [{ text: SAID }] }, since: { messages: [{ text: "May I bring it?" }, { text: SAID }] } });
