@@ -7,7 +7,9 @@ export const answersOf = (n: number): IntakeAnswers => ({
   wetNow: "wet", reason: "just-happened",
   rug: { labelText: "100% viscose", labelFound: "typed", sellerSaid: "silk", widthCm: 120 + n, lengthCm: 240, incidents: ["spill"], liquid: "coffee-tea", since: "hour", story: `Cup number ${n} went over.` },
 });
-export const contactOf = (n: number): Submission["contact"] => ({ name: `Ana Example ${n}`, email: `ana${n}@example.org` });
+/** Told apart by letters: nobody is greeted by a number. */
+const surnameOf = (n: number): string => [...String(n)].map((digit) => "ABCDEFGHIJ".charAt(Number(digit))).join("");
+export const contactOf = (n: number): Submission["contact"] => ({ name: `Ana ${surnameOf(n)}`, email: `ana${n}@example.org` });
 export const PHOTO_KINDS_SENT = ["whole", "trouble"] as const;
 
 export const pictureOf = async (n: number): Promise<Readable> =>

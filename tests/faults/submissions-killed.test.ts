@@ -103,7 +103,7 @@ describe.each(DATABASES)("kill -9 while enquiries are sent, on $name", (kind) =>
     expect(rug?.assessments).toHaveLength(1);
     expect(rug?.assessments[0]?.modelVersion).toMatch(/\S/);
     expect(e.draft?.revisions).toHaveLength(1);
-    expect(e.draft?.revisions[0]?.text).toContain(`Ana Example ${n}`);
+    expect(e.draft?.revisions[0]?.text).toContain(`Dear ${contactOf(n).name},`);
     expect(e.letters).toMatchObject([{ kind: "acknowledgement", automatic: true, toAddress: contactOf(n).email, subject: expect.stringContaining(e.reference) as string }]);
     expect(e.links).toHaveLength(1);
     expect(e.audit.map((a) => a.action)).toEqual(["submitted"]);
