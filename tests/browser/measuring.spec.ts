@@ -1,5 +1,6 @@
 import { execFileSync } from "node:child_process";
 import type { Locator, Page } from "@playwright/test";
+import { ANSWER_HERE } from "../../lib/reply/open-places";
 import { drawRug } from "../../prisma/demo/draw-rug";
 import { expectAccessible } from "./axe";
 import { expect, test } from "./fixtures";
@@ -290,6 +291,8 @@ test("a client reads what they wrote and what we answered in the order it was sa
   const staff = await person({ storageState: owner });
   await holdFor(staff, "0", desk);
   await opens(staff).then((enquiry) => staff.goto(enquiry));
+  const letter = staff.locator("textarea").first();
+  await letter.fill((await letter.inputValue()).replace(ANSWER_HERE, "A plant pot would fit what we see."));
   await staff.getByRole("button", { name: "Approve and send" }).click();
   await expect.poll(() => desk.mails.length).toBeGreaterThan(1);
   await phone.reload();
