@@ -47,6 +47,15 @@ test("the owner changes the words a letter ends with, sees a past letter with th
   await expect(before.getByRole("status")).toHaveText(/^Back to the shipped text, as version 2\. Letters from now on use it\. Waiting drafts that nobody has changed were written anew/);
 });
 
+test("the owner finds a place of the letters by its name, without scrolling through them all", async ({ person }) => {
+  const page = await person({ storageState: owner });
+  await page.goto(list());
+  const place = page.getByRole("heading", { name: "Signature", exact: true });
+  await expect(place).not.toBeInViewport();
+  await page.getByRole("navigation", { name: "Places in a letter" }).getByRole("link", { name: "Signature", exact: true }).click();
+  await expect(place).toBeInViewport();
+});
+
 test("a paragraph that is wrong is not kept, says why beside the field, and nothing that was typed is lost", async ({ person }) => {
   const page = await person({ storageState: owner });
   await opens(page, /^Going by \{evidence\}, \{rug\} is \{likely\} \{fibre\}\.$/);

@@ -26,8 +26,22 @@ export default async function Page() {
         <ToneForm tone={tone} />
         <Link className="button quiet" href="/desk/settings/paragraphs/new">Write one of your own</Link>
       </div>
+      <Places places={places.value} />
       {places.value.map((place) => <Place key={place.id} place={place} />)}
     </div>
+  );
+}
+
+/** The page is long: what it holds, in the order of a letter, each name leading to its place. */
+function Places({ places }: { places: PlaceOfParagraphs[] }) {
+  return (
+    <nav aria-label="Places in a letter">
+      <ol className={css.places}>
+        {places.map(({ id, name, paragraphs }) => (
+          <li key={id}><a href={`#place-${id}`}>{name}</a> <span className="small">{paragraphs.length}</span></li>
+        ))}
+      </ol>
+    </nav>
   );
 }
 
