@@ -24,10 +24,14 @@ export function Expected({ assessment: a }: { assessment: Assessment }) {
         <Chance name="Made worse by cleaning" share={a.worse} />
         <Chance name="Beyond economic repair" share={a.beyondRepair} note="provisional, not inspected" />
       </Measures>
-      {(["improvement", "worse", "beyondRepair"] as const).map((k) => a.why[k] && <p key={k} className={css.plain}>{a.why[k]}</p>)}
+      {whyUnstated(a.why).map((why) => <p key={why} className={css.plain}>{why}</p>)}
     </>
   );
 }
+
+/** Why expectations stand without a figure. Where one reason holds for several of them it is said once. */
+export const whyUnstated = ({ improvement, worse, beyondRepair }: Assessment["why"]): string[] =>
+  [...new Set([improvement, worse, beyondRepair].filter((why) => why !== undefined))];
 
 /** By which method, how long the rug has left and what it comes to in money. */
 export function Prospects({ assessment: a, currencyNow, as: H, words }: { assessment: Assessment; currencyNow: string | null; as: HeadingLevel; words: Words }) {
