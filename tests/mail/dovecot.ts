@@ -5,6 +5,7 @@ import net from "node:net";
 import os from "node:os";
 import path from "node:path";
 import type { ImapBox } from "../../lib/config/imap-url";
+import { passedOver } from "../programs";
 
 const DOVECOT = "/usr/sbin/dovecot";
 const PASSWORD = "loopback-only";
@@ -12,9 +13,9 @@ const START_MS = 20_000;
 
 /** Why there is no Dovecot to test against; null where there is one. Its settings have other names from 2.4 on. */
 export function whyNoDovecot(): string | null {
-  if (!existsSync(DOVECOT)) return "Debian's dovecot-imapd is not installed.";
+  if (!existsSync(DOVECOT)) return passedOver("Debian's dovecot-imapd is not installed.");
   const version = execFileSync(DOVECOT, ["--version"], { encoding: "utf8" });
-  return version.startsWith("2.3.") ? null : `this Dovecot is ${version.trim()}, and the tests know 2.3.`;
+  return version.startsWith("2.3.") ? null : passedOver(`this Dovecot is ${version.trim()}, and the tests know 2.3.`);
 }
 
 export interface Dovecot {

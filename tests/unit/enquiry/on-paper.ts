@@ -27,6 +27,7 @@ import { OLDEST_FIRST } from "../../../lib/store/row-order";
 import { clientOf, givePhoto, good, intake, later, NOW, staff, submitted, WET_VISCOSE } from "./workshop";
 import { submitEnquiry } from "../../../lib/enquiry/submit-enquiry";
 import type { DocumentKind } from "../../../lib/reply/documents/offered";
+import { hasPrograms } from "../../programs";
 
 const SEEN = { by: "Ivo Castellane", day: "2026-11-24", found: "The pile is distorted over a hand's breadth.", beyondRepair: "yes" as const };
 const SELLER = { clientAddress: "4 Quay Street", sellerName: "Kestrel Floors", sellerAddress: "", boughtOn: "", price: "", invoice: "", saidWords: "pure silk", labelWords: "100% viscose" };
@@ -48,7 +49,6 @@ async function aRug(name = "Ana Example") {
 const textOf = async (documentId: string, enquiryId: string) => JSON.stringify(good(await readDocument(await nell(), { enquiryId, documentId })).content);
 const rowOf = (id: string) => database().document.findUniqueOrThrow({ where: { id } });
 
-const has = (program: string) => { try { execFileSync("which", [program], { stdio: "ignore" }); return true; } catch { return false; } };
 /** What a block says in one run of words; cells of tables stand beside each other in the file, so they are left out. */
 const wordsOf = (b: Block): readonly string[] => (b.kind === "list" ? b.items : b.kind === "signature" ? b.lines : b.kind === "table" || b.kind === "photo" ? [b.caption] : b.kind === "plan" ? [b.alternative] : [b.text]);
 const bare = (text: string) => text.replace(/\s+/g, "");
@@ -188,7 +188,7 @@ export function onPaper(): void {
     });
   });
 
-  describe.skipIf(!has("pdftotext") || !has("qpdf"))("a document's file", () => {
+  describe.skipIf(!hasPrograms("pdftotext", "qpdf"))("a document's file", () => {
     it.each(["condition-report", "letter-to-seller", "care-card"] as const)("says what its page says, in that order, and is sound: %s (poppler, qpdf)", async (kind) => {
       const { make, enquiryId } = await aRug();
       const id = await make(kind, kind === "letter-to-seller" ? SELLER : {});

@@ -8,11 +8,11 @@ import { drawPdf } from "../../../lib/print/draw-pdf";
 import { runsOf } from "../../../lib/print/fonts";
 import type { PrintedDocument } from "../../../lib/reply/documents/blocks";
 import { cutDownPlan } from "../../../lib/reply/documents/cut-down-plan";
+import { hasPrograms } from "../../programs";
 import { range } from "../reply/make";
 
 const folder = mkdtempSync(path.join(tmpdir(), "print-"));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
-const has = (program: string) => { try { execFileSync("which", [program], { stdio: "ignore" }); return true; } catch { return false; } };
 const run = (program: string, ...args: string[]) => execFileSync(program, args, { encoding: "utf8" });
 
 const photo = await sharp({ create: { width: 300, height: 200, channels: 3, background: "#a0522d" } }).jpeg().toBuffer();
@@ -47,24 +47,24 @@ describe("drawPdf", () => {
   });
   it("gives the same bytes for the same document", async () => expect((await drawn(DOCUMENT)).equals(await drawn(DOCUMENT))).toBe(true));
 
-  it.skipIf(!has("pdftotext"))("reads in order, a list entry before the table, the last words last (poppler)", async () => {
+  it.skipIf(!hasPrograms("pdftotext"))("reads in order, a list entry before the table, the last words last (poppler)", async () => {
     const text = run("pdftotext", "-layout", await kept(DOCUMENT, "text.pdf"), "-");
     const at = ["First paragraph", "Łukasz", "Ωμέγα", "Иванова", "What was seen", "ΔE00 5.1 to 8.0", "A second item.", "Fibre of the pile", "80 in 100", "The whole rug.", "no longer there", "The very last words.", "Ivo Castellane", "page 1 of"].map((w) => text.indexOf(w));
     expect(at.every((i) => i >= 0), text).toBe(true);
     expect([...at].sort((a, b) => a - b)).toEqual(at);
   });
-  it.skipIf(!has("pdfinfo"))("has a tree of headings, lists, tables and figures (poppler)", async () => {
+  it.skipIf(!hasPrograms("pdfinfo"))("has a tree of headings, lists, tables and figures (poppler)", async () => {
     const tree = run("pdfinfo", "-struct", await kept(DOCUMENT, "tree.pdf"));
     for (const tag of ["Document", "H1", "H2", "LI", "LBody", "Table", "TH", "TD", "Figure"]) expect(tree).toMatch(new RegExp(`^\\s*${tag}\\b`, "m"));
   });
-  it.skipIf(!has("pdffonts"))("embeds every typeface (poppler)", async () => {
+  it.skipIf(!hasPrograms("pdffonts"))("embeds every typeface (poppler)", async () => {
     const rows = run("pdffonts", await kept(DOCUMENT, "fonts.pdf")).split("\n").slice(2).filter((l) => l.trim() !== "");
     expect(rows.length).toBeGreaterThanOrEqual(3);
     for (const row of rows) expect(row).toMatch(/\byes\s+yes\s+(?:yes|no)\s+\d+\s+\d+\s*$/);
   });
-  it.skipIf(!has("qpdf"))("is a sound file (qpdf)", async () => expect(run("qpdf", "--check", await kept(DOCUMENT, "sound.pdf"))).toContain("No syntax or stream encoding errors found"));
+  it.skipIf(!hasPrograms("qpdf"))("is a sound file (qpdf)", async () => expect(run("qpdf", "--check", await kept(DOCUMENT, "sound.pdf"))).toContain("No syntax or stream encoding errors found"));
 
-  it.skipIf(!has("qpdf"))("meets what a machine can check of ISO 14289-1: language, title, tab order, alternatives and boxes of figures, scopes of heads, metadata (qpdf)", async () => {
+  it.skipIf(!hasPrograms("qpdf"))("meets what a machine can check of ISO 14289-1: language, title, tab order, alternatives and boxes of figures, scopes of heads, metadata (qpdf)", async () => {
     const { qpdf } = JSON.parse(run("qpdf", "--json", await kept(DOCUMENT, "ua.pdf"))) as { qpdf: [unknown, Record<string, { value?: unknown; stream?: { dict: Record<string, unknown> } }>] };
     const dictionaries = Object.values(qpdf[1]).map((o) => (o.stream ? o.stream.dict : o.value)).filter((v): v is Record<string, unknown> => typeof v === "object" && v !== null && !Array.isArray(v));
     const ofType = (type: string) => dictionaries.filter((d) => d["/Type"] === type);
@@ -77,7 +77,7 @@ describe("drawPdf", () => {
     expect(tagged("/TH").map((h) => (h["/A"] as Record<string, unknown>)["/Scope"])).toEqual(["/Column", "/Column", "/Row", "/Row"]);
     expect(ofType("/Font").filter((f) => f["/Subtype"] === "/Type0").every((f) => typeof f["/ToUnicode"] === "string")).toBe(true);
   });
-  it.skipIf(!has("qpdf"))("marks everything that is drawn, as a piece of the structure or as no part of it (qpdf)", async () => {
+  it.skipIf(!hasPrograms("qpdf"))("marks everything that is drawn, as a piece of the structure or as no part of it (qpdf)", async () => {
     const file = await kept(DOCUMENT, "marked.pdf");
     const plain = path.join(folder, "plain.pdf");
     run("qpdf", "--qdf", "--object-streams=disable", file, plain);
@@ -92,13 +92,13 @@ describe("drawPdf", () => {
     expect(marked.length).toBeGreaterThan(15);
     expect(loose).toEqual([]);
   });
-  it.skipIf(!has("pdftotext"))("says at the foot of every page which enquiry it belongs to", async () => {
+  it.skipIf(!hasPrograms("pdftotext"))("says at the foot of every page which enquiry it belongs to", async () => {
     const long = { ...DOCUMENT, title: "Cutting down a grey rug", reference: "K7-204", blocks: Array.from({ length: 60 }, () => ({ kind: "paragraph" as const, text: "A line." })) };
     const pages = run("pdftotext", "-layout", await kept(long, "foot.pdf"), "-").split("\f").filter((p) => p.trim() !== "");
     expect(pages.length).toBeGreaterThan(1);
     pages.forEach((page, n) => expect(page).toContain(`Cutting down a grey rug · K7-204, page ${n + 1} of ${pages.length}`));
   });
-  it.skipIf(!has("pdftoppm"))("draws what was marked on a photo: its outline where it lies, and nothing elsewhere (poppler)", async () => {
+  it.skipIf(!hasPrograms("pdftoppm"))("draws what was marked on a photo: its outline where it lies, and nothing elsewhere (poppler)", async () => {
     const outline = [{ x: 0.4, y: 0.4 }, { x: 0.6, y: 0.4 }, { x: 0.6, y: 0.6 }, { x: 0.4, y: 0.6 }];
     const shown = async (marks: { n: number; outline: typeof outline }[]) => {
       const file = await kept({ ...DOCUMENT, head: null, blocks: [{ kind: "photo", photoId: "p1", alternative: "Photo", caption: "Photo.", shape: { width: 300, height: 200 }, marks }] }, "marks.pdf");
@@ -128,14 +128,14 @@ describe("drawPdf", () => {
     expect(bytes.match(/\/Type \/Page\b/g)).toHaveLength(1);
     for (let n = 0; n < 6; n += 1) expect(bytes).toContain(`/Alt (Photo ${n})`);
   });
-  it.skipIf(!has("pdftotext"))("begins a part on a page of its own, numbered by itself", async () => {
+  it.skipIf(!hasPrograms("pdftotext"))("begins a part on a page of its own, numbered by itself", async () => {
     const parted = { ...DOCUMENT, blocks: [...DOCUMENT.blocks, { kind: "part" as const, text: "For your own information" }, { kind: "paragraph" as const, text: "Left out or kept." }] };
     const pages = run("pdftotext", "-layout", await kept(parted, "parted.pdf"), "-").split("\f");
     const at = pages.findIndex((p) => p.includes("Left out or kept."));
     expect(pages[at]).toMatch(/^\s*For your own information\n[\s\S]*For your own information, page 1 of 1/);
     expect(pages[at - 1]).toContain(`Condition report K7-204, page ${at} of ${at}`);
   });
-  it.skipIf(!has("pdftotext"))("draws the head of a table once more where it goes on, and says it once to whoever listens (poppler)", async () => {
+  it.skipIf(!hasPrograms("pdftotext"))("draws the head of a table once more where it goes on, and says it once to whoever listens (poppler)", async () => {
     const rows = Array.from({ length: 60 }, (_, n) => [`Row ${n}`, "80 in 100"]);
     const file = await kept({ ...DOCUMENT, blocks: [{ kind: "table", caption: "Long", head: ["Fibre", "Chance"], rows }] }, "table.pdf");
     const pages = run("pdftotext", "-layout", file, "-").split("\f").filter((p) => p.includes("Row"));
@@ -148,9 +148,9 @@ describe("drawPdf", () => {
     const long = { ...DOCUMENT, blocks: Array.from({ length: 120 }, (_, i) => ({ kind: "paragraph" as const, text: `Paragraph ${i}. `.repeat(12) })) };
     const pages = (await drawn(long)).toString("latin1").match(/\/Type \/Page\b/g)?.length ?? 0;
     expect(pages).toBeGreaterThan(3);
-    if (has("pdftotext")) expect(run("pdftotext", await kept(long, "long.pdf"), "-")).toContain(`page ${pages} of ${pages}`);
+    if (hasPrograms("pdftotext")) expect(run("pdftotext", await kept(long, "long.pdf"), "-")).toContain(`page ${pages} of ${pages}`);
   });
-  it.skipIf(!has("pdftotext"))("ends no line inside a range or before its unit, however wide the text before it, and is found as it is typed (poppler)", async () => {
+  it.skipIf(!hasPrograms("pdftotext"))("ends no line inside a range or before its unit, however wide the text before it, and is found as it is typed (poppler)", async () => {
     // One letter more in each paragraph, and a narrow column of a table: somewhere every place of the sentence meets the margin.
     const said = "between 20–35 % and 3–6 years of it, 170 × 240 cm or 5 ft 7 in, 70 in 100";
     const paragraphs = Array.from({ length: 90 }, (_, n) => ({ kind: "paragraph" as const, text: `${"m".repeat(n)} ${said}.` }));

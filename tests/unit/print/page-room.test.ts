@@ -5,10 +5,10 @@ import path from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
 import { drawPdf } from "../../../lib/print/draw-pdf";
 import type { Block, PrintedDocument } from "../../../lib/reply/documents/blocks";
+import { hasPrograms } from "../../programs";
 
 const folder = mkdtempSync(path.join(tmpdir(), "pages-"));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
-const has = (program: string) => { try { execFileSync("which", [program], { stdio: "ignore" }); return true; } catch { return false; } };
 
 const line = (n: number): Block => ({ kind: "paragraph", text: `Line ${n}.` });
 /** The pages, as text, of blocks that begin after so many lines. */
@@ -23,7 +23,7 @@ const rows = (n: number) => Array.from({ length: n }, (_, i) => [`Row ${i}`, "80
 const plan: Block = { kind: "plan", widthCm: 200, lengthCm: 150, keep: [{ left: 0, top: 0, right: 100, bottom: 150 }], damaged: [], alternative: "The drawing.", sizes: { across: "200 cm", along: "150 cm", kept: ["100 × 150 cm"] } };
 
 // A line more each time moves the end of the page, of some 33 lines, through everything that is drawn after them.
-describe.skipIf(!has("pdftotext"))("the end of a page (poppler)", { timeout: 120_000 }, () => {
+describe.skipIf(!hasPrograms("pdftotext"))("the end of a page (poppler)", { timeout: 120_000 }, () => {
   const together = async (blocks: readonly Block[], first: string, last: string) => {
     let parted = 0;
     for (let lines = 16; lines < 34; lines += 1) {

@@ -9,11 +9,11 @@ import { lineOf, runsRightToLeft } from "../../../lib/print/lines";
 import { MARGIN } from "../../../lib/print/pen";
 import type { Block, PrintedDocument } from "../../../lib/reply/documents/blocks";
 import { LOCALES } from "../../../lib/words/locales";
+import { hasPrograms } from "../../programs";
 import { allWordsOf, documentsIn } from "../reply/documents/made";
 
 const folder = mkdtempSync(path.join(tmpdir(), "scripts-"));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
-const has = (program: string) => { try { execFileSync("which", [program], { stdio: "ignore" }); return true; } catch { return false; } };
 const run = (program: string, ...args: string[]) => execFileSync(program, args, { encoding: "utf8" });
 
 const documentOf = (...texts: string[]): PrintedDocument => ({ title: "Names", language: "en-GB", head: null, blocks: texts.map((text): Block => ({ kind: "paragraph", text })) });
@@ -74,7 +74,7 @@ describe("lineOf", () => {
   });
 });
 
-describe.skipIf(!has("pdftotext") || !has("pdffonts") || !has("qpdf"))("drawPdf", () => {
+describe.skipIf(!hasPrograms("pdftotext", "pdffonts", "qpdf"))("drawPdf", () => {
   it("gives every name as it was typed to whoever searches or copies it (poppler)", async () => {
     const names = ["ليلى الحداد", "عبد الله علاء سلام", "فاطمة الزهراء", "אנה לוי", "Nguyễn Thị Hương", "शर्मा क्षत्रिय", "王小明", "지수", "👩‍🔧"];
     const text = await textOf(...names.map((n, i) => `Client ${i}: ${n}`));
