@@ -3,7 +3,8 @@ import { database, type Prisma } from "../store/database";
 import { NEWEST_FIRST, OLDEST_FIRST } from "../store/row-order";
 import { withoutFoot } from "../mail/foot";
 import { withoutLinks } from "../workshop/client-link";
-import { lifeTold, type LifeTold } from "../reply/phrases";
+import { givesYears } from "../reply/facts";
+import { DECADES } from "../reply/phrases";
 import { titleIn } from "../reply/rug-title";
 import { wordsIn } from "../words/words";
 import { readSettings } from "../workshop/settings";
@@ -64,19 +65,16 @@ export async function readClientPage(caller: Caller, now: Date): Promise<Result<
   });
 }
 
-/** What a letter tells of the years left that a band from end to end does not contradict. */
-const BAND_TOLD: readonly LifeTold[] = ["both", "at-most"];
-
 /** Of the assessment that stood when the reply was approved; a newer one was read by nobody yet. */
 function rugForClient(rug: Row["rugs"][number], replied: Date | null): Omit<ClientView["rugs"][number], "title"> {
   const approved = replied ? rug.assessments.find((a) => a.createdAt <= replied) : undefined;
-  const life = approved ? assessmentOf(approved.result).lifeYears : null;
+  const judged = approved ? assessmentOf(approved.result) : null;
   return {
     answers: rugAnswersOf(rug.answers.filter((a) => a.from === CLIENT)),
     photos: photoViews(rug.photos),
     spots: clientSpots(rug.photos),
     colours: rugColours(rug.photos),
-    // Where the letter says that photos cannot tell, the page draws no band beside it.
-    lifeYears: life && BAND_TOLD.includes(lifeTold(life)) ? life : null,
+    // Where the letter gives no years, or speaks of decades, the page draws no band beside it.
+    lifeYears: judged?.lifeYears && judged.lifeYears.high < DECADES && givesYears(judged) ? judged.lifeYears : null,
   };
 }

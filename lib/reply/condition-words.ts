@@ -18,7 +18,7 @@ const answers = (q: QuestionId): FactValue[] => Object.entries(QUESTIONS[q].answ
 export const FACT_VALUES: Readonly<Record<WordFact, readonly FactValue[]>> = {
   leading: fibres, rival: fibres, mechanisms, top: mechanisms, offered: methods, ruledOut: methods,
   certainty: values({ firm: "firm (very likely or more)", likely: "likely", open: "open between two", unknown: "unknown" }),
-  label: values({ agrees: "the same", differs: "something else", none: "nothing that was read" }),
+  label: values({ agrees: "the same", differs: "something else", "art-silk": "a trade word for imitation silk", none: "nothing that was read" }),
   strongest: values({ told: "what was told", photo: "photos", "label-typed": "a label as typed", "label-photo": "a label in a photo", bench: "a bench test", laboratory: "a laboratory report" }),
   soldAs: answers("sellerSaid"), reason: answers("reason"), wet: answers("wetNow"), incidents: answers("incidents"), changes: answers("changes"),
   matters: answers("matters"), age: answers("age"),
@@ -28,13 +28,13 @@ export const FACT_VALUES: Readonly<Record<WordFact, readonly FactValue[]>> = {
     "quote-with-limits": "quote with limits", "advise-cut-down": "cut it down", "advise-claim-or-replacement": "keep, replace or claim", refer: "send it to somebody else", "not-our-work": "not our work",
   }),
   urgency: values({ hours: "it loses by the hour", "two-days": "it loses within two days", "a-week": "it loses within a week", "can-wait": "nothing" }),
-  life: values({ both: "both ends", "at-least": "the lower end alone", "at-most": "the upper end alone", nothing: "neither end" }),
+  life: values({ both: "a narrow range", "at-least": "a wide range that begins after some years", "at-most": "a wide range that ends within some years", nothing: "a range too wide to tell anything" }),
   rugs: values({ one: "one", several: "several" }),
   has: values({
     improvement: "an improvement", "clean-price": "a price for cleaning", "cut-down-price": "a price for cutting down", "cut-down-way": "a way of cutting down, chosen on a plan, with its price", "replace-price": "the price of a new one", "sent-photos": "photos of theirs that can be judged by", photos: "photos to ask for",
     questions: "questions to ask", "one-ask": "one thing that would tell most", "lone-ask": "one thing to ask for and no more", "first-aid": "first aid", "aid-known": "first aid told in a letter of ours, or the client writes that it is dry", "said-wet": "water in the client’s own words, not asked about yet", "said-flood": "flood or waste water in them", referral: "somebody to send it to", telephone: "the workshop’s telephone", name: "the client’s name",
     "costs-more": "a price for cleaning as high as the rug may be worth", "price-against-silk": "a price paid that speaks against silk", "wet-unknown": "nobody has said whether it is wet",
-    came: "something from the client since our last letter", tested: "a test or a report since our last letter", changed: "something in our last letter that reads otherwise today", gone: "something in our last letter that no longer holds", "only-more": "more than in our last letter, all of which still holds",
+    came: "something from the client since our last letter", tested: "a test or a report since our last letter", changed: "something in our last letter that reads otherwise today", gone: "something in our last letter that no longer holds", waits: "something in our last letter that waits until we know whether it is wet", "only-waits": "nothing else that moved", "only-more": "more than in our last letter, all of which still holds",
     "doubtful-worth": "doubt that it is worth saving", "hardly-worth": "likely not worth its cost", "no-page": "a client without an e-mail address, and so without a page of their own", "little-hope": "little improvement to hope for",
   }),
 };

@@ -24,7 +24,7 @@ export const WORD_FACTS = {
   changes: "How the client says it changed",
   matters: "What matters to the client",
   age: "Age of the rug",
-  life: "How much of the years left is worth saying",
+  life: "What the range of the years left tells",
   has: "What there is to say",
   rugs: "How many rugs the letter is about",
 } as const;

@@ -28,7 +28,12 @@ export interface RugForDraft {
 /** What a letter judges: the fibre, how far it comes back, whether it is worth it, what happened, how it is cleaned, what could be done instead, the years, the price. */
 export type TopicId = "fibre" | "outlook" | "worth" | "cause" | "care" | "repair" | "life" | "price";
 /** What our last letter said that reads otherwise today, and what of it no longer holds with nothing in its place. */
-export interface Moved { readonly changed: readonly TopicId[]; readonly gone: readonly TopicId[] }
+export interface Moved {
+  readonly changed: readonly TopicId[];
+  readonly gone: readonly TopicId[];
+  /** What it said of a dry rug and nothing is said of before we know whether it is wet. */
+  readonly waits: readonly TopicId[];
+}
 
 /** What came since a letter of ours. */
 export interface Came {
@@ -119,6 +124,7 @@ export function labelFibre(a: Assessment): FibreId | null {
 
 function labelStands(a: Assessment): string {
   const says = labelFibre(a);
+  if (a.findings.some(({ what, value }) => what === "label" && typeof value === "object" && "says" in value && value.says === "art-silk")) return "art-silk";
   return says === null ? "none" : says === namedFibres(a)[0] ? "agrees" : "differs";
 }
 
@@ -128,6 +134,12 @@ function certainty(a: Assessment): string {
   if (leading.words === "virtually certain" || leading.words === "very likely") return "firm";
   return leading.words === "likely" ? "likely" : "open";
 }
+
+/** Whether a letter gives the years left as a range: not where it tells nothing, and while the fibre is open only a narrow one. */
+export const givesYears = (a: Assessment): boolean => {
+  const told = a.lifeYears ? lifeTold(a.lifeYears) : "nothing";
+  return told === "both" || (told !== "nothing" && !["unknown", "open"].includes(certainty(a)));
+};
 
 /** What a new one costs, where the range is narrow enough to help anybody. */
 export function replacePrice({ money }: Assessment): Range | null {
@@ -144,7 +156,10 @@ export function plannedCut({ findings }: Assessment): CutKey | null {
 /** First aid was told by a letter of ours, or they have written that it is dry: a line of it is enough, unless their newest words speak of water again. */
 const isAidKnown = ({ saidOfWater }: RugForDraft, came: Came | null): boolean => saidOfWater === "dry" || (saidOfWater !== "wet" && Boolean(came?.aidTold));
 
+const hasMoved = ({ changed, gone }: Moved): boolean => changed.length + gone.length > 0;
+
 function given({ rug, hasTelephone, hasName, hasPage, came }: FactsInput): string[] {
+  const moved = came?.moved;
   const { assessment: a, wetByWords } = rug;
   const asks = asksOf(rug, likelyMechanisms(a));
   const has = {
@@ -154,7 +169,8 @@ function given({ rug, hasTelephone, hasName, hasPage, came }: FactsInput): strin
     "costs-more": costsMore(a), "price-against-silk": speaksAgainstSilk(a), "wet-unknown": isWetUnknown(a) && !a.firstAid && !wetByWords,
     referral: a.advice.referTo, telephone: hasTelephone, name: hasName, "no-page": !hasPage,
     came: came && (came.message || came.answers || came.photos > 0), tested: came?.tested,
-    changed: came?.moved?.changed.length, gone: came?.moved?.gone.length, "only-more": came?.moved && came.moved.changed.length + came.moved.gone.length === 0,
+    changed: moved?.changed.length, gone: moved?.gone.length, waits: moved?.waits.length,
+    "only-waits": moved && !hasMoved(moved) && moved.waits.length > 0, "only-more": moved && !hasMoved(moved) && moved.waits.length === 0,
     "doubtful-worth": (a.beyondRepair ?? 0) >= WORTH_SAYING, "hardly-worth": (a.beyondRepair ?? 0) >= HARDLY_WORTH.beyondRepair, "little-hope": a.improvement !== null && a.improvement.high < LITTLE_PERCENT,
   };
   return Object.entries(has).filter(([, value]) => Boolean(value)).map(([name]) => name);

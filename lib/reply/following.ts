@@ -74,10 +74,10 @@ export function composeWholeAgain(input: DraftInput, { told, came }: Since): Com
 export function composeFollowing(input: DraftInput, { told, came: since }: Since): ComposedDraft {
   const came = { ...since, aidTold: toldAid(told) };
   const isNew = (p: Piece) => !isTold(p.used, told, readsToday) && !isSameJudgement(p, told);
-  const { readsToday, pieces: unmoved } = piecesOf(input, came);
-  const moved = movedSince(unmoved, told, isNew);
+  const { readsToday, waits, pieces: unmoved } = piecesOf(input, came);
+  const moved = movedSince(unmoved, told, { isNew, waits });
   const of = (how: keyof Moved) => TOPICS.map(({ id }) => id).filter((id) => moved.some((m) => m.how === how && m.topic === id));
-  const { subject, pieces: all } = piecesOf(input, { ...came, moved: { changed: of("changed"), gone: of("gone") } });
+  const { subject, pieces: all } = piecesOf(input, { ...came, moved: { changed: of("changed"), gone: of("gone"), waits: of("waits") } });
   const pieces = all.map((p) => (isReplaced(p, moved) ? { ...p, spare: null } : p));
   const standing = shortened(standingOf(pieces, isNew, moved), mostWords(input.assessments.length));
   const lines = joined(pieces, standing);

@@ -30,20 +30,27 @@ export const isSameJudgement = ({ used, besideEvidence }: Piece, { paragraphs }:
 
 type Said = Pick<Piece["used"], "id" | "rug" | "place" | "said">;
 
-/** How one topic of one rug moved: it reads otherwise, or nothing is said of it any more; null where it stands as it was told, or nothing was told. */
-function movedOf(told: readonly Said[], now: readonly Piece[], isNew: (piece: Piece) => boolean): keyof Moved | null {
-  if (told.length === 0) return null;
+/**
+ * How one topic of one rug moved: it reads otherwise, nothing is said of it any more, or nothing yet (`waits`, by place); null where it stands
+ * as it was told, or nothing was told.
+ */
+function movedOf(all: readonly Said[], now: readonly Piece[], { isNew, waits }: Compare): keyof Moved | null {
+  const told = all.filter((t) => !waits(t));
+  if (told.length === 0) return all.length > 0 ? "waits" : null;
   if (now.length === 0) return "gone";
   const isSaidToday = (t: Said) => now.some(({ used }) => used.id === t.id || used.said === t.said);
   return now.some(isNew) || !told.every(isSaidToday) ? "changed" : null;
 }
 
-/** What the last letter said that no longer holds, rug by rug. `isNew`: whether a piece was not told yet. */
-export function movedSince(pieces: readonly Piece[], { paragraphs }: Told, isNew: (piece: Piece) => boolean): { rug: number; topic: TopicId; how: keyof Moved }[] {
+/** `isNew`: whether a piece was not told yet. `waits`: whether nothing is said there before we know whether the rug is wet. */
+interface Compare { readonly isNew: (piece: Piece) => boolean; readonly waits: (told: Pick<Said, "rug" | "place">) => boolean }
+
+/** What the last letter said that no longer stands, rug by rug. */
+export function movedSince(pieces: readonly Piece[], { paragraphs }: Told, compare: Compare): { rug: number; topic: TopicId; how: keyof Moved }[] {
   const rugs = [...new Set(pieces.flatMap(({ rug }) => (rug === null ? [] : [rug])))];
   return rugs.flatMap((rug) => TOPICS.flatMap(({ id, places }) => {
     const of = (p: Pick<Said, "rug" | "place">) => p.rug === rug && places.includes(p.place);
-    const how = movedOf(paragraphs.filter((p) => of(p) && p.said !== null && !TELLS_NOTHING_YET.includes(p.id)), pieces.filter((p) => of(p.used)), isNew);
+    const how = movedOf(paragraphs.filter((p) => of(p) && p.said !== null && !TELLS_NOTHING_YET.includes(p.id)), pieces.filter((p) => of(p.used)), compare);
     return how ? [{ rug, topic: id, how }] : [];
   }));
 }

@@ -8,6 +8,8 @@ import { OUTLOOKS } from "./paragraphs/outlooks";
 import type { ParagraphRow, Place } from "./paragraphs/row";
 import { WORTH } from "./paragraphs/worth";
 
+/** They write of water that nobody has asked them about yet. */
+export const SAID_WET: Condition = { is: { has: ["said-wet"] } };
 /** Somebody with water in the house is told what to do and asked how it stands; what may come of it is for the letter after. */
 const WATER_FIRST: Condition = { not: { has: ["said-wet"] } };
 /** Nobody may touch it after flood or waste water: what comes back, what it costs and how long it serves are for later. */
@@ -20,7 +22,7 @@ export const PLACES: readonly Place[] = [
   { id: "first-aid-list", name: "Where the whole first aid stands", of: "letter", take: 1, joins: false, spare: { rank: 1, from: 0 } },
   { id: "thanks", name: "Thanks, in a letter that follows", of: "letter", take: 1, joins: false, follows: true },
   { id: "trade-call", name: "To another cleaner", of: "letter", take: 1, joins: false },
-  { id: "since", name: "What changed, in a letter that follows", of: "letter", take: 3, joins: true, follows: true },
+  { id: "since", name: "What changed, in a letter that follows", of: "letter", take: 4, joins: true, follows: true },
   { id: "heading", name: "Heading of one of several rugs", of: "rug", take: 1, joins: false },
   { id: "fibre", name: "What it is, and how sure", of: "rug", take: 1, joins: false },
   { id: "worth", name: "Whether saving it is worth it", of: "rug", take: 1, joins: true, when: ALLOWED_TO_TOUCH },

@@ -81,12 +81,20 @@ export function yearsPhrase({ low, high }: Range, words: Words = ENGLISH): strin
   return say("years.between", { low: from.unit === to.unit ? from.number : told(from, words), high: told(to, words) });
 }
 
-/** From this many times the lower end on, a range is too wide to tell a client both ends of it. Elicited. */
+/** From this many years on the upper end of a life is told as decades: a figure would sound as if it were known. Elicited. */
+export const DECADES = 40;
+/** A range of years left as a letter says it: as `yearsPhrase`, but "between 8 years and some decades" where its upper end is that far off. */
+export function lifePhrase(range: Range, words: Words = ENGLISH): string {
+  if (range.high < DECADES || range.low * 12 < 1 || range.low >= DECADES) return yearsPhrase(range, words);
+  return words.say("years.between", { low: yearsEnd(range.low, "low", words), high: words.say("years.decades") });
+}
+
+/** From this many times the lower end on, a range of years is wide. Elicited. */
 const TOO_WIDE = 6;
 /** Which end of a wide range still tells something: a lower end of some years, or an upper end of few. Years; elicited. */
 const TELLING_YEARS = { low: 2, high: 10 } as const;
 
-/** How much of a range of years is worth saying: both ends, the lower or the upper one alone, or nothing. */
+/** What a range of years tells: a narrow one both its ends; a wide one most by its lower end, by its upper one, or nothing. */
 export type LifeTold = "both" | "at-least" | "at-most" | "nothing";
 export function lifeTold({ low, high }: Range): LifeTold {
   if (high < low * TOO_WIDE || high < 1) return "both";

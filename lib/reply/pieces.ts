@@ -8,7 +8,7 @@ import { holds, type Facts } from "./condition";
 import { factsOf, mergedFacts, type Came, type RugForDraft } from "./facts";
 import { greetingName } from "./greeting-name";
 import { SHIPPED, textIn, type LibraryRow } from "./library";
-import { PLACES } from "./paragraphs";
+import { PLACES, SAID_WET } from "./paragraphs";
 import type { Place, PlaceId } from "./paragraphs/row";
 import { colourIn, colourName, plain, sidesIn } from "./rug-title";
 import { chanceOf, filled, slotsOf, wordsOf, type Slots, type WorkshopForDraft } from "./slots";
@@ -50,6 +50,8 @@ export interface Pieces {
   pieces: Piece[];
   /** What a paragraph that was said would say with the facts of today; null where it would have nothing to say. */
   readsToday: (told: SaidParagraph) => string | null;
+  /** Whether a place of a rug is left empty until we know if it is wet: what was said there waits. */
+  waits: (at: Pick<SaidParagraph, "rug" | "place">) => boolean;
 }
 
 const textOf = (row: LibraryRow, template: string, { slots, assessment, words }: Subject) => filled(template, { ...slots, chance: chanceOf(assessment, row, words) });
@@ -133,6 +135,11 @@ export function piecesOf(input: DraftInput, came: Came | null = null): Pieces {
       const row = library.find((r) => r.id === told.id);
       const subject = told.rug === null ? letter : rugs[told.rug];
       return row && subject ? textOf(row, told.text, subject) : null;
+    },
+    waits: ({ rug, place }) => {
+      const facts = (rug === null ? letter : rugs[rug])?.facts;
+      const when = places.find((p) => p.id === place)?.when;
+      return facts !== undefined && when !== undefined && holds(SAID_WET, facts) && !holds(when, facts);
     },
   };
 }

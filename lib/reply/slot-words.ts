@@ -41,6 +41,7 @@ export const SLOTS = {
   came: where("what came since our last letter", "your message and the new photos"),
   changed: where("what of our last letter reads otherwise today", "what it is made of and how far it may come back"),
   gone: where("what of our last letter no longer holds", "how long it may serve"),
+  waits: where("what of our last letter waits until we know whether it is wet", "how long it may serve"),
   telephone: where("the workshop’s telephone", "01632 960 200"),
   signature: always("the signature", "The workshop"),
   chance: where("how likely what the paragraph speaks of is", "likely"),

@@ -15,7 +15,7 @@ import { greetingName } from "./greeting-name";
 import type { ParagraphRow } from "./paragraphs/row";
 import { fillWith, isSlot, slotsIn, type SlotName } from "./slot-words";
 import { colourIn, colourName, plain, titleIn } from "./rug-title";
-import { cappedWord, chancePhrase, chanceWord, improvementPhrase, likelihood, listed, moneyPhrase, roughMoneyPhrase, yearsEnd, yearsPhrase } from "./phrases";
+import { cappedWord, chancePhrase, chanceWord, improvementPhrase, lifePhrase, likelihood, listed, moneyPhrase, roughMoneyPhrase, yearsEnd } from "./phrases";
 
 /** What a draft needs to know of the workshop. */
 export interface WorkshopForDraft {
@@ -149,7 +149,7 @@ export function slotsOf(input: SlotsInput): Slots {
     fibre: fibre(leading, words), rival: fibre(rival, words), likely: chanceWord(cappedWord(a.fibres.find((f) => f.fibre === leading)?.words ?? ""), words),
     labelSays: labelFibre(a) && fibre(labelFibre(a) ?? undefined, words),
     evidence: evidence(rug, words), soldAs: sold ? words.say(`sold.${sold}`) : null,
-    improvement: a.improvement && improvementPhrase(a.improvement, words), life: a.lifeYears && yearsPhrase(a.lifeYears, words),
+    improvement: a.improvement && improvementPhrase(a.improvement, words), life: a.lifeYears && lifePhrase(a.lifeYears, words),
     lifeLow: a.lifeYears && yearsEnd(a.lifeYears.low, "low", words), lifeHigh: a.lifeYears && yearsEnd(a.lifeYears.high, "high", words),
     worse: a.worse === null ? null : chancePhrase(a.worse, words), beyond: a.beyondRepair === null ? null : likelihood(a.beyondRepair, words),
     methods: offered.length ? listed(offered.map((m) => words.say(`method.${m}`)), "or", words) : null,
@@ -158,7 +158,7 @@ export function slotsOf(input: SlotsInput): Slots {
     firstAid: a.firstAid && lines(firstAidIn(words, a.firstAid, workshop.emergencyNumber)), firstAidInShort: aidInShort(rug, words, emergency),
     emergency,
     referTo: a.advice.referTo && referralIn(words, a.advice.referTo), came: came ? cameIn(came, words) : null,
-    changed: topicsIn(came?.moved?.changed, { words, most: MOST_TOPICS }), gone: topicsIn(came?.moved?.gone, { words, most: Infinity }), telephone: workshop.telephone || null,
+    changed: topicsIn(came?.moved?.changed, { words, most: MOST_TOPICS }), gone: topicsIn(came?.moved?.gone, { words, most: Infinity }), waits: topicsIn(came?.moved?.waits, { words, most: MOST_TOPICS }), telephone: workshop.telephone || null,
     signature: workshop.signature.trim() || workshop.name,
   };
 }

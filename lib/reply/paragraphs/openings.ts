@@ -1,4 +1,4 @@
-import { VISCOSE_LIKE } from "../facts";
+import { VISCOSE_LIKE, WATER_SHY } from "../facts";
 import type { ParagraphRow } from "./row";
 import { OURS, TRADE, WET_VISCOSE } from "./sources";
 import { TELLS_NOTHING } from "./troubles";
@@ -49,8 +49,8 @@ export const OPENINGS: readonly ParagraphRow[] = [
   { ...OURS, id: "fibre-unknown", version: 1, place: "fibre", when: { is: { certainty: ["unknown"] } },
     text: "Going by {evidence}, we cannot tell yet what {rug} is made of, and would rather ask than guess.",
     tones: { warm: "Thank you for writing. Going by {evidence}, we cannot tell yet what {rug} is made of, and would rather ask you than guess." } },
-  { ...OURS, id: "fibre-open-hardly-silk", version: 1, place: "fibre", when: { is: { certainty: ["open"], soldAs: SOLD_AS_SILK }, not: { leading: PARTLY_SILK, rival: PARTLY_SILK } },
-    text: "Going by {evidence}, we cannot tell yet what {rug} is made of: {fibre} and {rival} both fit, although it was sold as {soldAs}." },
+  { ...OURS, id: "fibre-open-hardly-silk", version: 2, place: "fibre", when: { is: { certainty: ["open"], soldAs: SOLD_AS_SILK }, not: { leading: PARTLY_SILK, rival: PARTLY_SILK } },
+    text: "Going by {evidence}, we cannot tell yet what {rug} is made of. It was sold as {soldAs}, but {fibre} and {rival} both fit better." },
   { ...OURS, id: "fibre-open-perhaps-silk", version: 1, place: "fibre", when: { is: { certainty: ["open"], soldAs: SOLD_AS_SILK } },
     text: "Going by {evidence}, we cannot tell yet whether {rug} is {soldAs}, as it was sold: {fibre} and {rival} both fit." },
   { ...OURS, id: "fibre-open", version: 1, place: "fibre", when: { is: { certainty: ["open"] } },
@@ -79,6 +79,10 @@ export const OPENINGS: readonly ParagraphRow[] = [
   { ...TRADE, id: "paid-little", version: 2, place: "paid", when: { is: { soldAs: SOLD_AS_SILK, has: ["price-against-silk"] }, not: { leading: ["silk", "wool-silk"], who: ["trade"] } },
     text: "What you paid speaks against silk: a silk rug mostly costs far more." },
 
+  { ...WET_VISCOSE, id: "art-silk-label", version: 1, place: "sold-as", when: { is: { label: ["art-silk"], leading: WATER_SHY }, not: { who: ["trade"] } },
+    text: "Words like “art silk” on a label name no fibre. Mostly they stand for viscose, which is made from wood or plant pulp. It shines like silk but is weak when wet, and by eye the two are easily taken for each other." },
+  { ...WET_VISCOSE, id: "art-silk-pulp", version: 1, place: "sold-as", when: { is: { leading: ["lyocell"], soldAs: ["art-silk"] }, not: { who: ["trade"] } },
+    text: "“Art silk”, like bamboo or banana silk, is a trade name for fibres made from wood or plant pulp. They shine like silk, but water does them more harm." },
   { ...WET_VISCOSE, id: "art-silk", version: 1, place: "sold-as", when: { is: { leading: VISCOSE_LIKE, soldAs: ["art-silk"] }, not: { who: ["trade"] } },
     text: "“Art silk”, like bamboo or banana silk, is mostly a trade name for viscose: a fibre made from wood or plant pulp. It shines like silk but is weak when wet." },
   { ...WET_VISCOSE, id: "sold-as-silk-look", version: 1, place: "sold-as", when: { is: { leading: VISCOSE_LIKE, soldAs: ["silk-look"] }, not: { who: ["trade"], certainty: ["unknown", "open"] } },
@@ -87,10 +91,10 @@ export const OPENINGS: readonly ParagraphRow[] = [
     text: "Viscose is made from wood pulp. It shines like silk but is weak when wet. By eye the two are easily taken for each other." },
   { ...WET_VISCOSE, id: "what-viscose-is", version: 1, place: "sold-as", when: { is: { leading: ["viscose"], reason: ["what-is-it", "mis-sold"] }, not: { who: ["trade"], certainty: ["unknown", "open"] } },
     text: "Viscose is made from wood pulp. It shines like silk but is weak when wet." },
-  { ...TRADE, id: "silk-good", version: 5, place: "sold-as", when: { is: { leading: ["silk", "wool-silk"], certainty: ["firm", "likely"] }, not: { age: ["antique"], incidents: ["flood"], mechanisms: GRAVE, has: ["doubtful-worth"] }, atLeast: { improvementHigh: 50 }, below: TELLS_NOTHING },
-    text: "If so, that is good news: silk is a strong fibre, and in careful hands it mostly cleans well.",
-    tones: { warm: "If so, we are glad to say, that is good news: silk is a strong fibre, and in careful hands it mostly cleans well." } },
-  { ...TRADE, id: "wool-good", version: 5, place: "sold-as", when: { is: { leading: ["wool"], certainty: ["firm", "likely"] }, not: { age: ["antique"], incidents: ["flood"], mechanisms: GRAVE, has: ["doubtful-worth"] }, atLeast: { improvementHigh: 50 }, below: TELLS_NOTHING },
-    text: "If so, that is good news: wool is a forgiving fibre and mostly cleans well.",
-    tones: { warm: "If so, we are glad to say, that is good news: wool is a forgiving fibre and mostly cleans well." } },
+  { ...TRADE, id: "silk-good", version: 6, place: "sold-as", when: { is: { leading: ["silk", "wool-silk"], certainty: ["firm", "likely"] }, not: { age: ["antique"], incidents: ["flood"], mechanisms: GRAVE, has: ["doubtful-worth"] }, atLeast: { improvementHigh: 50 }, below: TELLS_NOTHING },
+    text: "Should it be silk, that is good news: silk is a strong fibre, and in careful hands it mostly cleans well.",
+    tones: { warm: "Should it be silk, we are glad to say, that is good news: silk is a strong fibre, and in careful hands it mostly cleans well." } },
+  { ...TRADE, id: "wool-good", version: 6, place: "sold-as", when: { is: { leading: ["wool"], certainty: ["firm", "likely"] }, not: { age: ["antique"], incidents: ["flood"], mechanisms: GRAVE, has: ["doubtful-worth"] }, atLeast: { improvementHigh: 50 }, below: TELLS_NOTHING },
+    text: "Should it be wool, that is good news: wool is a forgiving fibre and mostly cleans well.",
+    tones: { warm: "Should it be wool, we are glad to say, that is good news: wool is a forgiving fibre and mostly cleans well." } },
 ];

@@ -87,6 +87,7 @@ export const LETTERS = {
   "years.years": "{figure}\u00a0{n, plural, one {year} other {years}}",
   "years.under-month": "less than a month",
   "years.about": "about {time}",
+  "years.decades": "some decades",
   "years.up-to": "up to {time}",
   "years.between": "between {low} and {high}",
   "money.range": "{low} to {high}",

@@ -68,7 +68,7 @@ const evenRange = (max: number) => fc.tuple(evenly(max), evenly(max)).map(([a, b
 
 /** One rug of any input, whose chance of being beyond repair, range, trouble and money are drawn evenly: doubles that fast-check draws crowd at nothing. */
 export const anyWorth: fc.Arbitrary<DraftInput> = fc.record({
-  input: anyInput, beyondRepair: evenly(100), improvement: maybe(evenRange(100)), top: fc.constantFrom(...MECHANISMS), clean: evenRange(900), worth: maybe(evenRange(900)),
+  input: anyInput, beyondRepair: evenly(100), improvement: maybe(evenRange(100)), top: fc.constantFrom(...MECHANISMS), clean: maybe(evenRange(900)), worth: maybe(evenRange(900)),
 }).map(({ input, beyondRepair, improvement, top, clean, worth }) => {
   const rug = input.assessments[0]!;
   const money = { currency: "GBP", cutDown: null, replace: { low: 300, median: 400, high: 500 }, clean, valueToday: worth };

@@ -46,14 +46,14 @@ export const CASES: Record<string, Case> = {
     sketch: { fibres: { viscose: 0.48, silk: 0.4 }, words: "about as likely as not", evidence: [told("price-per-m2", "60")],
       rest: { improvement: range(10, 45, 85), lifeYears: range(1.5, 5, 28), nextQuestions: [LABEL_PHOTO, { id: "back", kind: "photo", ask: "The back of a folded corner", why: "" }], advice: { action: "ask-for-more", why: "", referTo: null, losses: [] } } },
     answers: { sellerSaid: "silk", price: 200 }, enquiry: { reason: "what-is-it" },
-    says: [/cannot tell yet/, "viscose and silk", "10–85 %", /label/, /back of a folded corner/, "hidden corner", /may hold viscose/, /hangs on the fibre/],
+    says: [/cannot tell yet/, "viscose and silk", "10–85 %", /label/, /back of a folded corner/, "hidden corner", /may hold viscose/, /depends on the fibre/],
     never: ["likely viscose", "although it was sold to you", /silk is a strong/, /\d+ years?\b/],
   },
   "urine, an hour ago, viscose": {
     sketch: { fibres: { viscose: 0.93 }, evidence: [{ what: "label", value: "viscose", strength: "label-photo" }], mechanisms: { "urine-fresh": 0.95 },
       rest: { improvement: range(3, 18, 42), worse: 0.2, lifeYears: range(0.5, 2, 4), urgency: { level: "hours", why: "" }, firstAid: FIRST_AID_SAID, advice: { action: "first-aid", why: "", referTo: null, losses: [] } } },
     answers: { incidents: ["pet-urine"], liquid: "urine", since: "hour" }, enquiry: { wetNow: "wet", reason: "just-happened" },
-    says: [/^Dear Ana Example,\n\nPlease do this first, if you have not yet/, /do not rub/, "3–42 %", /smell/, /damp weather/, "hidden corner", "more than 4 years left"],
+    says: [/^Dear Ana Example,\n\nPlease do this first, if you have not yet/, /do not rub/, "3–42 %", /smell/, /damp weather/, "hidden corner", "between 6 months and 4 years more"],
     never: ["112", /sewage|plug/i, WET_TALK, /enzyme|vinegar solution|peroxide|pH/, "00 ml"],
   },
   "dye ran after a wash, wool": {
@@ -66,7 +66,7 @@ export const CASES: Record<string, Case> = {
   "moths": {
     sketch: { fibres: { wool: 0.9 }, methods: WOOL_METHODS, evidence: [told("touch", "springy")], mechanisms: { insects: 0.9 }, rest: { lifeYears: range(1, 4, 9), advice: { action: "refer", why: "", referTo: "pest control", losses: [] } } },
     answers: { incidents: ["insects"], household: ["moths"] }, enquiry: { reason: "older-trouble" },
-    says: [/no insecticide/, /pest control/, /closed bag/, /repair/, /dry and apart/, "more than 9 years left"],
+    says: [/no insecticide/, /pest control/, /closed bag/, /repair/, /dry and apart/, "between 1 and 9 years more"],
     never: [/naphthalene|permethrin|mothball|spray it/i],
   },
   "black spots, mouldy smell": {
@@ -78,7 +78,7 @@ export const CASES: Record<string, Case> = {
   "latex back crumbling on a tufted rug": {
     sketch: { fibres: { wool: 0.85 }, words: "likely", methods: { ...WOOL_METHODS, "immersion-wash": "ruled-out", "wet-hand-clean": "ruled-out" }, evidence: [told("back", "cloth")], mechanisms: { "backing-failure": 0.9 }, rest: { lifeYears: range(0.4, 1.5, 3) } },
     answers: { back: "cloth", changes: ["crumbles"] }, enquiry: {},
-    says: [/latex/, /repair/, /will not wash/, "more than 3 years left"],
+    says: [/latex/, /repair/, /will not wash/, "between 4 months and 3 years more"],
     never: [/burst, mat and turn brown/],
   },
   "antique": {
@@ -117,7 +117,7 @@ export const CASES: Record<string, Case> = {
     sketch: { fibres: { viscose: 0.5, lyocell: 0.2 }, words: "about as likely as not", evidence: [told("seller-said", "art-silk")], mechanisms: { "soil-only": 0.51, "water-mark": 0.3 },
       rest: { improvement: range(7, 48, 83), lifeYears: range(0.5, 2.4, 6.5), urgency: { level: "hours", why: "" }, firstAid: FIRST_AID_SAID, advice: { action: "first-aid", why: "", referTo: null, losses: [] } } },
     answers: { incidents: ["water"], liquid: "water", since: "hour" }, enquiry: { wetNow: "wet", reason: "just-happened" },
-    says: [/may dry and leave no mark/, "7–83 %", /hangs on the fibre/],
+    says: [/may dry and leave no mark/, "7–83 %", /depends on the fibre/],
     never: [/soil and nothing worse/, /of the soil/, /6 months and 6/],
   },
   "art silk worn flat, nobody claims": {
@@ -125,7 +125,7 @@ export const CASES: Record<string, Case> = {
       rest: { improvement: range(0, 9, 23), beyondRepair: 0.99, worse: 0.21, lifeYears: range(0.1, 0.9, 2), advice: { action: "advise-claim-or-replacement", why: "", referTo: null, losses: [] },
         money: { currency: "EUR", clean: range(150, 180, 240), cutDown: null, replace: range(280, 400, 540), valueToday: null } } },
     answers: { sellerSaid: "art-silk", incidents: ["wear"], changes: ["flat", "dirty"] }, enquiry: { wetNow: "no", reason: "routine" },
-    says: [/pressed it flat or worn it/, /keep it as it is and spend nothing/, "€275 to €550", "0–23 %", /If it is cleaned at all/, "more than 2 years left", /before you decide/],
+    says: [/pressed it flat or worn it/, /keep it as it is and spend nothing/, "€275 to €550", "0–23 %", /If it is cleaned at all/, "between 1 month and 2 years more", /before you decide/],
     never: [/claim/i, /We would clean it/, /rather not take your money/, /To arrange one/],
   },
   "sick on a polypropylene rug that costs less than its cleaning": {
@@ -133,7 +133,7 @@ export const CASES: Record<string, Case> = {
       rest: { improvement: range(26, 85, 98), beyondRepair: 0.95, worse: 0.03, lifeYears: range(0.25, 1.2, 3), advice: { action: "advise-claim-or-replacement", why: "", referTo: null, losses: [] },
         money: { currency: "GBP", clean: range(150, 200, 250), cutDown: null, replace: range(93, 130, 180), valueToday: null } } },
     answers: { labelText: "polypropylene", incidents: ["vomit"] }, enquiry: { wetNow: "no", reason: "just-happened" },
-    says: [/rather not take your money/, "£90 to £180", /the maker’s own care label/, "more than 3 years left"],
+    says: [/rather not take your money/, "£90 to £180", /the maker’s own care label/, "between 3 months and 3 years more"],
     never: [/We would clean it/, /Please do not clean it at home/, /£150/],
   },
   "wool and viscose browned by damp, even odds of being worth it": {
@@ -148,7 +148,7 @@ export const CASES: Record<string, Case> = {
     sketch: { fibres: { silk: 0.8 }, words: "likely", methods: WOOL_METHODS, evidence: [told("touch", "warm")], mechanisms: { "food-fresh": 0.98 },
       rest: { improvement: range(30, 63, 88), lifeYears: range(8, 41, 101), nextQuestions: [{ id: "household", kind: "question", ask: "Does any of this apply?", why: "" }], firstAid: FIRST_AID_SAID, advice: { action: "first-aid", why: "", referTo: null, losses: [] } } },
     answers: { liquid: "wine" }, enquiry: { wetNow: "wet", reason: "just-happened" },
-    says: [/good news/, "at least 8 years more"],
+    says: [/good news/, "between 8 years and some decades more; photos cannot tell it closer"],
     never: [/One thing would tell us more/, /101/],
   },
   "faded by the sun, wool and silk": {

@@ -76,6 +76,24 @@ describe("composeFollowing", () => {
       expect(head(text)).toMatch(/our answer has changed\. This replaces what we wrote before about what it is made of/);
       expect(text).toMatch(/very likely viscose/);
     });
+    describe("where they write of water that nobody has asked about yet", () => {
+      const wetAgain = (input: typeof first) => ({ ...input, assessments: input.assessments.map((rug) => ({ ...rug, wetByWords: "whole" as const })) });
+      it("says that what was said of a dry rug waits, and neither that the answer changed nor that it no longer holds", () => {
+        const { text } = composeFollowing(wetAgain(first), { told: toldBy(composeDraft(first)), came: MESSAGE });
+        expect(text).toContain("What we wrote before about how far it may come back and how long it may serve was about a dry rug; should it be wet again, we judge it anew once we know.");
+        expect(text).not.toMatch(/answer has changed|no longer holds|replaces what|Going by/);
+      });
+      it("says in a first letter nothing of it, and again nothing where nothing was judged before", () => {
+        const asked = composeDraft(wetAgain(first));
+        expect(asked.text).not.toContain("about a dry rug");
+        expect(composeFollowing(wetAgain(first), { told: toldBy(asked), came: MESSAGE }).text).not.toContain("about a dry rug");
+      });
+      it("still says that the answer changed where the fibre moved too", () => {
+        const after = wetAgain(inputOf({ ...WINE, sketch: { ...WINE.sketch, fibres: { viscose: 0.9 } } }));
+        const { text } = composeFollowing(after, { told: toldBy(composeDraft(first)), came: MESSAGE });
+        expect(text).toMatch(/our answer has changed\. This replaces what we wrote before about what it is made of[^]*was about a dry rug/);
+      });
+    });
     it("lists each paragraph once, as standing or as left out", () => {
       const { paragraphs, leftOut } = composeFollowing(wine({ lifeYears: range(2, 4, 8) }), { told: toldBy(composeDraft(first)), came: MESSAGE });
       const ids = [...paragraphs, ...leftOut].map((p) => p.id);

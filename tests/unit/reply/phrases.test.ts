@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { wordsIn } from "../../../lib/words/words";
-import { cappedWord, chancePhrase, improvementFigures, improvementPhrase, isTellingPrice, lifeTold, likelihood, listed, moneyPhrase, roughMoneyPhrase, yearsEnd, yearsPhrase } from "../../../lib/reply/phrases";
+import { cappedWord, chancePhrase, improvementFigures, improvementPhrase, isTellingPrice, lifePhrase, lifeTold, likelihood, listed, moneyPhrase, roughMoneyPhrase, yearsEnd, yearsPhrase } from "../../../lib/reply/phrases";
 import { range } from "./make";
 
 const ENGLISH = wordsIn("en-GB");
@@ -36,6 +36,13 @@ describe("yearsPhrase", () => {
     expect(said).toMatch(/^between /);
     expect(said).toContain(`between ${number(yearsEnd(low, "low"))} and ${yearsEnd(low + wider, "high")}`);
   })));
+});
+
+describe("lifePhrase", () => {
+  it.each([
+    [8, 39, "between 8 and 39\u00a0years"], [8, 40, "between 8\u00a0years and some decades"], [3.5, 50, "between 3½\u00a0years and some decades"],
+    [45, 90, "between 45 and 90\u00a0years"], [0.02, 50, "up to 50\u00a0years"],
+  ])("%d to %d years", (low, high, said) => expect(lifePhrase(range(low, (low + high) / 2, high))).toBe(said));
 });
 
 describe("lifeTold", () => {
