@@ -5,8 +5,9 @@ import { refuse, type Caller, type Result } from "./caller";
 import { undone, writeEntered } from "./enter-enquiry";
 import type { Contact } from "./client-schema";
 import { enquiryFileSchema } from "./enquiry-file";
+import { leftOutColumn, type WithEnclosures } from "./left-out";
 import { nameOf, storyOf } from "./post-text";
-import { linesOf, SORTED_ALREADY } from "./take-reply";
+import { SORTED_ALREADY } from "./take-reply";
 import { takePictures } from "./take-pictures";
 import { pokeOutbox } from "./write-letter";
 
@@ -14,7 +15,7 @@ export interface LetterToOpen {
   postId: string;
   from: readonly PostState[];
   kind: PostKind;
-  message: IncomingMessage;
+  message: IncomingMessage & WithEnclosures;
   /** Who sent it, as a person here found out; needed where the letter itself does not say. */
   sender?: Contact | null;
   /** Whether its sender is told that it has come: never where a machine wrote (RFC 3834). */
@@ -33,7 +34,7 @@ export async function openLetter(caller: Caller, { postId, from, kind, message, 
     const done = await writeEntered(caller, file.data, [taken], now, {
       from: "client", isAnswered,
       also: async (tx, { enquiryId }) => {
-        const data = { state: "filed", kind, enquiryId, leftOut: linesOf([...message.otherEnclosures, ...leftOut]) } as const;
+        const data = { state: "filed", kind, enquiryId, leftOut: leftOutColumn(message, leftOut) } as const;
         return (await tx.post.updateMany({ where: { id: postId, state: { in: [...from] } }, data })).count === 1 ? null : SORTED_ALREADY;
       },
     });

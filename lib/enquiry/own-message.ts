@@ -5,12 +5,12 @@ import { readPostFile } from "../store/post-files";
 import { audit } from "./audit";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
+import { leftOutColumn } from "./left-out";
 import { fromPost } from "./messages";
 import { inOneStep } from "./one-step";
 import { reconsider } from "./reconsider";
 import { withSoundPictures } from "./sound-pictures";
 import { MESSAGE } from "./stored";
-import { linesOf } from "./take-reply";
 import { addPictures, dropPictures, takePictures } from "./take-pictures";
 
 /**
@@ -39,7 +39,7 @@ export async function ownMessage(caller: Caller, postId: string, now: Date): Pro
       if (owned.count !== 1) return refuse("changed-meanwhile", "Somebody has said so already.");
       if (words.value === "") await tx.answer.delete({ where: { id: words.id } });
       const added = await addPictures(tx, words.rugId, taken, now);
-      await tx.post.update({ where: { id: postId }, data: { leftOut: linesOf([...message.otherEnclosures, ...leftOut, ...added.leftOut]) } });
+      await tx.post.update({ where: { id: postId }, data: { leftOut: leftOutColumn(message, [...leftOut, ...added.leftOut]) } });
       await audit(tx, caller, { action: "message-owned", enquiryId, at: now, detail: { postId, photos: taken.length - added.refused.length } });
       await reconsider(tx, { rugId: words.rugId, enquiryId }, now);
       return ok(added.refused);

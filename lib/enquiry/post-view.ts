@@ -1,5 +1,6 @@
 import type { Post } from "../store/database";
 import { letterUrgency } from "../triage/letter-signs";
+import { readLeftOut } from "./left-out";
 import { storyOf } from "./post-text";
 import { urgencyId, urgencyRank } from "./urgency";
 import type { PostView } from "./views";
@@ -14,7 +15,7 @@ export function postView(row: Row, nameOf: (staffId: string | null) => string): 
     from: fromAddress === null ? null : { name: fromName ?? "", address: fromAddress },
     subject: subject ?? "",
     text: text ?? "",
-    leftOut: leftOut?.split("\n") ?? [],
+    ...readLeftOut(leftOut),
     arrivedAt: arrivedAt.toISOString(),
     sentAt: sentAt?.toISOString() ?? null,
     broughtBy: broughtById === null ? null : nameOf(broughtById),

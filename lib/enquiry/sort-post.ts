@@ -11,6 +11,7 @@ import type { Caller } from "./caller";
 import { isEnded } from "./client-standing";
 import { enquiriesOfAddress } from "./enquiries-of-address";
 import { fileBounce, sayBounce, sayFiledBounce } from "./file-bounce";
+import { leftOutColumn } from "./left-out";
 import { openLetter } from "./open-letter";
 import { withSoundPictures, type Sorted, type SortedMessage } from "./sound-pictures";
 import { takeReply } from "./take-reply";
@@ -54,10 +55,11 @@ async function read(post: Post, now: Date): Promise<void> {
 }
 
 /** The columns of a message that reading it gives. */
-function columnsOf({ messageId, from, subject, sentAt, body, pictures, otherEnclosures }: IncomingMessage): Prisma.PostUpdateManyMutationInput {
+function columnsOf(message: SortedMessage): Prisma.PostUpdateManyMutationInput {
+  const { messageId, from, subject, sentAt, body, pictures } = message;
   return {
     messageId, fromName: from?.name ?? null, fromAddress: from?.address ?? null, subject, sentAt,
-    text: body.own, quoted: body.quoted || null, pictures: pictures.length, leftOut: otherEnclosures.join("\n") || null,
+    text: body.own, quoted: body.quoted || null, pictures: pictures.length, leftOut: leftOutColumn(message),
   };
 }
 
@@ -127,9 +129,10 @@ async function cameBefore(post: Post, { messageId, body }: IncomingMessage): Pro
 
 /** Why a new letter opens no enquiry by itself and waits for a person; null where it does. */
 async function whyWaits(post: Post, { from, pictures, brokenPictures, sentAt }: SortedMessage, now: Date): Promise<string | null> {
+  const broken = brokenPictures.length;
   if (!from) return "It names no sender.";
   if ((await enquiriesOfAddress(from.address)).some((e) => !isEnded(e.state))) return "Its sender has an open enquiry; it may belong there.";
-  if (pictures.length === 0 && brokenPictures > 0) return `${brokenPictures === 1 ? "Its photo" : `None of its ${brokenPictures} photos`} could ${brokenPictures === 1 ? "not " : ""}be opened, so a person decides whether it is an enquiry.`;
+  if (pictures.length === 0 && broken > 0) return `${broken === 1 ? "Its photo" : `None of its ${broken} photos`} could ${broken === 1 ? "not " : ""}be opened, so a person decides whether it is an enquiry.`;
   if (pictures.length === 0) return "It carries no photo, so a person decides whether it is an enquiry.";
   if ((sentAt ?? post.arrivedAt).getTime() < now.getTime() - FRESH_MS) return "It was written more than a week ago.";
   if ((await suppressedWhy(database(), from.address)) !== null) return "Letters to its address came back.";

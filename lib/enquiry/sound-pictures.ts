@@ -2,8 +2,8 @@ import "server-only";
 import type { Enclosed, Incoming, IncomingMessage } from "../mail/incoming/read-message";
 import { whyNotOpened } from "../photo/server/openable";
 
-/** A message whose pictures were tried: those that cannot be opened are no photos any more, and stand among its other enclosures with why. */
-export interface SortedMessage extends IncomingMessage { readonly brokenPictures: number }
+/** A message whose pictures were tried. `brokenPictures`: those that cannot be opened and are no photos any more, each with why. */
+export interface SortedMessage extends IncomingMessage { readonly brokenPictures: readonly string[] }
 export type Sorted =
   | Exclude<Incoming, { message: IncomingMessage }>
   | { [K in "letter" | "bounce" | "automatic"]: Omit<Extract<Incoming, { kind: K }>, "message"> & { message: SortedMessage } }["letter" | "bounce" | "automatic"];
@@ -12,12 +12,11 @@ export type Sorted =
 export async function withSoundPictures(incoming: Incoming): Promise<Sorted> {
   if (incoming.kind === "unreadable") return incoming;
   const sound: Enclosed[] = [];
-  const broken: string[] = [];
+  const brokenPictures: string[] = [];
   for (const picture of incoming.message.pictures) {
     const why = await whyNotOpened(picture.content);
     if (why === null) sound.push(picture);
-    else broken.push(`${picture.name}: ${why}`);
+    else brokenPictures.push(`${picture.name}: ${why}`);
   }
-  const message = { ...incoming.message, pictures: sound, brokenPictures: broken.length, otherEnclosures: [...incoming.message.otherEnclosures, ...broken] };
-  return { ...incoming, message };
+  return { ...incoming, message: { ...incoming.message, pictures: sound, brokenPictures } };
 }

@@ -6,6 +6,7 @@ import { audit } from "./audit";
 import { NOT_THERE } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
 import { clientActed } from "./client-acted";
+import { leftOutColumn, type WithEnclosures } from "./left-out";
 import { fromPost } from "./messages";
 import { inOneStep } from "./one-step";
 import { cutToAnswer } from "./post-text";
@@ -22,7 +23,7 @@ export interface ReplyToTake {
   enquiryId: string;
   kind: PostKind;
   says: string | null;
-  message: IncomingMessage;
+  message: IncomingMessage & WithEnclosures;
   /** It comes from an address that is not the client's, and nobody has said that it is theirs: its words stand as that address's, and its photos stay with it. */
   notTheirs: boolean;
 }
@@ -45,7 +46,7 @@ export async function takeReply(caller: Caller, { postId, from, enquiryId, kind,
       const text = cutToAnswer(message.body.own);
       if (text || notTheirs) await tx.answer.create({ data: { id: randomUUID(), rugId: rug.id, question: MESSAGE, value: text, from: notTheirs ? fromPost(postId) : "client", at: now } });
       const added = await addPictures(tx, rug.id, taken, now);
-      await tx.post.update({ where: { id: postId }, data: { leftOut: linesOf([...message.otherEnclosures, ...leftOut, ...added.leftOut]) } });
+      await tx.post.update({ where: { id: postId }, data: { leftOut: leftOutColumn(message, [...leftOut, ...added.leftOut]) } });
       await audit(tx, caller, { action: "mail-taken", enquiryId, at: now, detail: { postId, photos: taken.length - added.refused.length } });
       await clientActed(tx, { enquiryId, rugId: rug.id, now });
       return ok({ enquiryId, refused: added.refused });
@@ -62,6 +63,3 @@ function heldPictures({ pictures }: IncomingMessage): TakenPictures {
   const n = pictures.length;
   return { taken: [], leftOut: n > 0 ? [`${n === 1 ? "one photo" : `${n} photos`}, until somebody says whose message it is`] : [] };
 }
-
-/** Lines as a column holds them; null for none. */
-export const linesOf = (lines: readonly string[]): string | null => lines.join("\n") || null;

@@ -106,6 +106,9 @@ export interface DocumentView {
 /** What a named person saw of a rug. */
 export interface InspectionView { id: string; by: string; day: string; found: string; isBeyondRepair: boolean }
 
+/** A file enclosed with a message that came; it is saved from `/desk/post/<id>/enclosed/<at>`. */
+export interface EnclosedFileView { /** Its place among them, from 0. */ at: number; name: string; kilobytes: number }
+
 export type PostKindId = "letter" | "reply" | "automatic" | "bounce" | "unreadable";
 export type PostStateId = "received" | "waiting" | "filed" | "aside";
 /** A message that came in by mail, or as a file. */
@@ -122,8 +125,8 @@ export interface PostView {
   text: string;
   quoted: string | null;
   pictures: number;
-  /** What was enclosed and is not kept with the enquiry; a line each. */
-  leftOut: string[];
+  /** Files that came with it and are no photos, and what else was enclosed and is not kept with the enquiry, a sentence each. */
+  files: EnclosedFileView[]; leftOut: string[];
   arrivedAt: string;
   /** As its sender dated it. */
   sentAt: string | null;

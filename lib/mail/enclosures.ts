@@ -7,8 +7,21 @@ import type { Attachment } from "./message";
 /** A file's name is cut here; longer ones are refused by some mail programs. *elicited* */
 const NAME_CHARS = 80;
 
-/** What a document is called as a file: its title without what no file system takes. */
-export const fileNameOf = (title: string): string => `${headerText(title).replace(/[\\/:*?"<>|]+/g, " ").slice(0, NAME_CHARS).trim() || "Document"}.pdf`;
+/** One line without what no file system takes. */
+const fileSystemName = (name: string): string => headerText(name.replace(/[\\/:*?"<>|]+/g, " "));
+
+/** Whole characters only: half of one is no text, and no header can hold it. */
+const cutTo = (name: string, most: number): string => [...name].slice(0, most).join("").trim();
+
+/** What a document is called as a file: its title, cut to what every program takes. */
+export const fileNameOf = (title: string): string => `${cutTo(fileSystemName(title), NAME_CHARS) || "Document"}.pdf`;
+
+/** A stranger's name of a file, as a name that is safe to save under: it hides no file and names no folder; a long one is cut before its ending. */
+export function safeFileName(name: string): string {
+  const plain = fileSystemName(name).replace(/^[.\s]+/u, "").replace(/[.\s]+$/u, "");
+  const ending = /\.[A-Za-z0-9]{1,8}$/u.exec(plain)?.[0] ?? "";
+  return plain === "" ? "enclosure" : `${cutTo(plain.slice(0, plain.length - ending.length), NAME_CHARS - ending.length)}${ending}`;
+}
 
 /**
  * A stored document's file, the very bytes that were made.

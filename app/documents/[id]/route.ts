@@ -1,5 +1,6 @@
 import { callersOfRequest } from "@/app/_server/caller";
 import { clientWords } from "@/app/_server/client-words";
+import { contentDisposition } from "@/app/_server/content-disposition";
 import { INERT_HEADERS } from "@/app/_server/route-headers";
 import { refuse, STATUS_OF, type Refusal } from "@/lib/enquiry/caller";
 import { retell } from "@/lib/enquiry/retell";
@@ -17,8 +18,7 @@ export async function GET(_request: Request, { params }: { params: Promise<{ id:
     const found = await documentFile(caller, id, new Date());
     if (found.ok) {
       const { bytes, fileName, type } = found.value;
-      const names = `filename="document.pdf"; filename*=UTF-8''${encodeURIComponent(fileName).replace(/['()*]/g, (c) => `%${c.charCodeAt(0).toString(16).toUpperCase()}`)}`;
-      return new Response(new Uint8Array(bytes), { headers: { ...HEADERS, "content-type": type, "content-length": String(bytes.length), "content-disposition": `inline; ${names}` } });
+      return new Response(new Uint8Array(bytes), { headers: { ...HEADERS, "content-type": type, "content-length": String(bytes.length), "content-disposition": contentDisposition("inline", fileName, "document.pdf") } });
     }
     refusal = found;
   }

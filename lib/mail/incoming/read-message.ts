@@ -1,11 +1,12 @@
 import "server-only";
 import { simpleParser, type Attachment, type ParsedMail } from "mailparser";
 import { bounceOf, type Bounce } from "./bounce";
+import { headerText } from "../address";
 import { automaticWhy } from "./automatic";
 import { withShortLinks } from "./link-words";
 import { foldQuoted, type Folded } from "./quoted";
 
-/** A picture that came with a letter. */
+/** A file that came with a letter. */
 export interface Enclosed { readonly name: string; readonly type: string; readonly content: Buffer }
 
 /** One message that came in, read. */
@@ -20,8 +21,8 @@ export interface IncomingMessage {
   readonly sentAt: Date | null;
   readonly body: Folded;
   readonly pictures: readonly Enclosed[];
-  /** Names of enclosures that are no pictures; they are not kept. */
-  readonly otherEnclosures: readonly string[];
+  /** Enclosures that are no pictures, in their order; they are kept with the message alone. */
+  readonly otherEnclosures: readonly Enclosed[];
 }
 
 /**
@@ -93,7 +94,8 @@ function messageOf(mail: ParsedMail, text: string): IncomingMessage {
     sentAt: mail.date && !Number.isNaN(mail.date.getTime()) ? mail.date : null,
     body: foldQuoted(text.slice(0, MOST_TEXT_CHARS)),
     pictures: enclosed.filter(isPicture).map((a, i) => ({ name: oneLine(a.filename ?? `picture ${i + 1}`), type: a.contentType, content: a.content })),
-    otherEnclosures: enclosed.filter((a) => !isPicture(a)).map((a) => oneLine(a.filename ?? a.contentType)),
+    // A name that reads as another ("xlsx.exe" turned round) is how people are led to open what they should not.
+    otherEnclosures: enclosed.filter((a) => !isPicture(a)).map((a) => ({ name: headerText(oneLine(a.filename ?? "")) || a.contentType, type: a.contentType, content: a.content })),
   };
 }
 

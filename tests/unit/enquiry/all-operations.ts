@@ -4,6 +4,7 @@ import { blurring } from "./blurring";
 import { byMail } from "./by-mail";
 import { correcting } from "./correcting";
 import { correctingClients } from "./correcting-clients";
+import { enclosedFiles } from "./enclosed-files";
 import { erasing } from "./erasing";
 import { following } from "./following";
 import { fromOtherAddresses } from "./from-other-addresses";
@@ -40,6 +41,7 @@ export function allOperations(): void {
   blurring();
   byMail();
   oddPost();
+  enclosedFiles();
   fromOtherAddresses();
   measuring();
   onLabels();

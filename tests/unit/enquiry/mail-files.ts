@@ -5,15 +5,19 @@ const crlf = (lines: readonly string[]): Buffer => Buffer.from(lines.join("\r\n"
 const DESK = "desk@lantern-yard.example";
 let count = 0;
 
-export interface Written { from?: string; subject?: string; text?: string; answers?: string; id?: string; photos?: Buffer[]; head?: string[]; date?: Date }
+/** A file to enclose. `named`: its Content-Disposition after the semicolon, where its name is written otherwise than plainly. */
+export interface ToEnclose { name: string; type: string; bytes: Buffer; named?: string }
+export interface Written { files?: ToEnclose[]; from?: string; subject?: string; text?: string; answers?: string; id?: string; photos?: Buffer[]; head?: string[]; date?: Date }
 
-/** A letter with its photos as enclosures; each has a Message-ID of its own unless one is given. */
-export function letter({ from = "Ana Example <ana@example.org>", subject = "My rug", text = "It turned brown.", answers, id = `<m${++count}.${Date.now()}@example.org>`, photos = [], head = [], date = new Date("2026-11-25T08:50:00Z") }: Written = {}): Buffer {
+/** A letter with its photos and files as enclosures; each has a Message-ID of its own unless one is given. */
+export function letter({ from = "Ana Example <ana@example.org>", subject = "My rug", text = "It turned brown.", answers, id = `<m${++count}.${Date.now()}@example.org>`, photos = [], files = [], head = [], date = new Date("2026-11-25T08:50:00Z") }: Written = {}): Buffer {
   const top = [`From: ${from}`, `To: ${DESK}`, `Subject: ${subject}`, `Message-ID: ${id}`, `Date: ${date.toUTCString().replace("GMT", "+0000")}`, ...(answers ? [`In-Reply-To: ${answers}`, `References: ${answers}`] : []), ...head, "MIME-Version: 1.0"];
-  if (photos.length === 0) return crlf([...top, "Content-Type: text/plain; charset=utf-8", "", text, ""]);
-  const parts = photos.flatMap((photo, n) => [
-    "--part", `Content-Type: image/jpeg; name="photo-${n + 1}.jpg"`, "Content-Transfer-Encoding: base64", `Content-Disposition: attachment; filename="photo-${n + 1}.jpg"`, "",
-    photo.toString("base64").replace(/.{76}/gu, "$&\r\n"), "",
+  const pictures = photos.map((bytes, n) => ({ name: `photo-${n + 1}.jpg`, type: "image/jpeg", bytes }));
+  const enclosed: ToEnclose[] = [...pictures, ...files];
+  if (enclosed.length === 0) return crlf([...top, "Content-Type: text/plain; charset=utf-8", "", text, ""]);
+  const parts = enclosed.flatMap(({ name, type, bytes, named }) => [
+    "--part", `Content-Type: ${type}${named ? "" : `; name="${name}"`}`, "Content-Transfer-Encoding: base64", `Content-Disposition: attachment; ${named ?? `filename="${name}"`}`, "",
+    bytes.toString("base64").replace(/.{76}/gu, "$&\r\n"), "",
   ]);
   return crlf([...top, 'Content-Type: multipart/mixed; boundary="part"', "", "--part", "Content-Type: text/plain; charset=utf-8", "", text, "", ...parts, "--part--", ""]);
 }

@@ -2,6 +2,7 @@ import Link from "next/link";
 import type { EnquiryView } from "@/lib/enquiry/views";
 import { DeskSheet } from "@/lib/ui/desk-sheet";
 import { Enclosed } from "@/lib/ui/enclosed";
+import { EnclosedFiles } from "@/lib/ui/enclosed-files";
 import { sentenceCase } from "@/lib/ui/figures";
 import { nextTryInWords } from "@/lib/ui/next-try";
 import { dayAndClock, type Place } from "@/lib/ui/time";
@@ -66,6 +67,7 @@ export function Received({ view, now, place }: { view: EnquiryView; now: string;
           {p.quoted && <details><summary><small>What it repeats of earlier letters</small></summary><p className={`small ${css.words}`} dir="auto">{p.quoted}</p></details>}
           <Link href={`/desk/post/${p.id}`}>See it in the Post</Link>
         </details>
+        <EnclosedFiles post={p} />
         {p.leftOut.length > 0 && <p className={`small ${css.enclosed}`}>With it, and not shown here: <bdi>{p.leftOut.join("; ")}</bdi>. <a href={`/desk/post/${p.id}/eml`} download>Save the message with it<span className="unseen">: {p.subject}</span></a></p>}
         </div>
       ))}

@@ -23,7 +23,7 @@ describe("readMessage", () => {
       ...part("image/jpeg", "one.jpg", picture), ...part("application/octet-stream", "two.HEIC", picture), ...part("image/png", "three\tred.png", picture), ...part("application/pdf", "invoice.pdf", "JVBERi0="), "--b--", "")));
     expect(m.pictures.map((p) => p.name)).toEqual(["one.jpg", "two.HEIC", "three red.png"]);
     expect(m.pictures[0]?.content.equals(Buffer.alloc(20_000, 7))).toBe(true);
-    expect(m.otherEnclosures).toEqual(["invoice.pdf"]);
+    expect(m.otherEnclosures.map((e) => [e.name, e.content.toString()])).toEqual([["invoice.pdf", "%PDF-"]]);
   });
 
   it("reads words that came as HTML alone", async () => {

@@ -2,6 +2,7 @@ import Link from "next/link";
 import { staffCallerOrRedirect } from "@/app/_server/caller";
 import { readPostItem, type RawView } from "@/lib/enquiry/read-post";
 import type { PostView } from "@/lib/enquiry/views";
+import { EnclosedFiles } from "@/lib/ui/enclosed-files";
 import { dayAndClock } from "@/lib/ui/time";
 import { readSettings } from "@/lib/workshop/settings";
 import { Refused } from "../../../_parts/refused";
@@ -63,13 +64,14 @@ function Raw({ raw: { kilobytes, words } }: { raw: RawView }) {
   );
 }
 
-function Enclosed({ post: { id, pictures, leftOut, enquiry } }: { post: PostView }) {
+function Enclosed({ post }: { post: PostView }) {
+  const { id, pictures, leftOut, enquiry } = post;
   return (
     <div className={css.foot}>
       {pictures > 0 && <p>{pictures === 1 ? "One photo is enclosed." : `${pictures} photos are enclosed.`} {enquiry ? "What we took of them stands with the enquiry." : "They are taken in with the enquiry."}</p>}
+      <EnclosedFiles post={post} />
       {leftOut.length > 0 && <><p>Enclosed, and kept with this message alone:</p><ul>{leftOut.map((line, i) => <li key={i} dir="auto">{line}</li>)}</ul></>}
       <a href={`/desk/post/${id}/eml`} download>Save it as it came (.eml)</a>
-      <p className="small">Open enclosures only if you trust who sent them.</p>
     </div>
   );
 }
