@@ -1,17 +1,16 @@
 import "server-only";
 import type { Area } from "../photo/area";
 import { blurKept } from "../photo/server/blur";
-import { database, type Measurement, type Photo, type Prisma, type Tx } from "../store/database";
+import { database, type Photo, type Prisma } from "../store/database";
 import { photoFolder, removePhotoFiles } from "../store/photo-files";
 import { forgetLabel, keepRemeasured, remeasured } from "./after-blur";
 import { audit } from "./audit";
 import { authorise, NOT_THERE } from "./authorise";
 import { areasSchema } from "./blur-schema";
-import { redrawn, replaceDocuments } from "./blurred-documents";
+import { markPlans, redrawn, replaceDocuments } from "./blurred-documents";
 import { ok, refuse, type Caller, type Result } from "./caller";
 import { cutFromPost } from "./cut-from-post";
 import { workOnLabel } from "./label-work";
-import { measuredIn } from "./measurement-result";
 import { inOneStep } from "./one-step";
 import { byOf } from "./record-measurement";
 import { reconsider } from "./reconsider";
@@ -53,15 +52,15 @@ interface Blurred { photo: Photo; rugId: string; enquiryId: string; areas: reado
 async function keepBlurred(caller: Caller, { photo, rugId, enquiryId, areas, blurredId, measured }: Blurred, now: Date): Promise<Result<{ photoId: string }>> {
   const photoId = photo.id;
   const results = await remeasured({ photoId, blurredId, areas, photo });
-  const documents = await redrawn({ rugId, photoId, blurredId });
+  const documents = await redrawn({ rugId, instead: new Map([[photoId, blurredId]]) });
   await cutFromPost({ enquiryId, sha256: photo.sha256 });
   return inOneStep(async (tx) => {
     const changed = await tx.photo.updateMany({ where: { id: photoId }, data: { id: blurredId, measured } });
     if (changed.count !== 1) return MEANWHILE;
     const gone = await keepRemeasured(tx, results, { photoId: blurredId, by: byOf(caller), now });
     if (!gone) return MEANWHILE;
-    if (!(await replaceDocuments(tx, documents, { rugId, photoId, why: gone.length > 0 ? REPLACED_AND_GONE : REPLACED, now }))) return MEANWHILE;
-    await markPlans(tx, gone, { rugId, now });
+    if (!(await replaceDocuments(tx, documents, { rugId, photoIds: [photoId], why: gone.length > 0 ? REPLACED_AND_GONE : REPLACED, now }))) return MEANWHILE;
+    await markPlans(tx, gone, { rugId, why: PLAN_GONE, now });
     await forgetLabel(tx, blurredId, areas);
     await reconsider(tx, { rugId, enquiryId }, now);
     // What a letter carried can still be told by the hash its file had.
@@ -69,13 +68,4 @@ async function keepBlurred(caller: Caller, { photo, rugId, enquiryId, areas, blu
     await audit(tx, caller, { action: "photo-blurred", enquiryId, at: now, detail: { photoId: blurredId, areas: areas.length, withdrawn: gone.length, documents: were } });
     return ok({ photoId: blurredId });
   });
-}
-
-/** Documents of a cut-down whose plan was withdrawn say so; those made before it was drawn rest on another. */
-async function markPlans(tx: Tx, gone: readonly Measurement[], { rugId, now }: { rugId: string; now: Date }): Promise<void> {
-  for (const row of gone) {
-    const measured = measuredIn(row);
-    if (measured?.kind !== "plan" || !measured.result.chosen) continue;
-    await tx.document.updateMany({ where: { rugId, kind: "cut-down-plan", createdAt: { gte: row.at }, alteredAt: null }, data: { alteredAt: now, alteredWhy: PLAN_GONE } });
-  }
 }

@@ -126,7 +126,7 @@ async function plainly(row: Row, { names, lost, words, emergencyNumber }: { name
     others: row.parties.map(({ kind, name, reference }) => ({ kind, name, reference })),
     rugs: row.rugs.map((r) => ({
       title: r.title,
-      answers: r.answers.filter((a) => a.question !== WORDS_READ && !isFromPost(a.from)).map(({ question, value, from, at }) => ({ question, value, from: say(from === "client" ? "copy.you" : "copy.workshop"), at })),
+      answers: r.answers.filter((a) => a.question !== WORDS_READ && !isFromPost(a.from) && a.value !== "").map(({ question, value, from, at }) => ({ question, value, from: say(from === "client" ? "copy.you" : "copy.workshop"), at })),
       photos: r.photos.map((p) => ({
         file: lost.has(p.id) ? null : names.photo(p.id), kind: p.kind, originalName: p.originalName, takenAt: p.takenAt, exposure: p.exposure, width: p.width, height: p.height, measured: p.measured,
         marked: p.measurements.map(({ kind, marks, result, at, withdrawnAt }) => ({ kind, marks, result: asData(result), at, withdrawnAt })),

@@ -17,8 +17,8 @@ export interface DraftView {
     mark: string;
   } | null;
 }
-/** What somebody wrote after the enquiry; `other`: the message by which it came from an address we do not know, null where the client wrote it. */
-export interface MessageView { at: string; text: string; other: { postId: string; address: string } | null }
+/** What somebody wrote after the enquiry; `other`: the message by which it came from an address we do not know, `owned`: by which it did and counts as the client's own. Both null where the client wrote it. */
+export interface MessageView { at: string; text: string; other: { postId: string; address: string } | null; owned: { postId: string; address: string } | null }
 /** What came: what the client wrote, whether they answered questions, and how many photos. */
 export interface CameView { messages: MessageView[]; answers: boolean; photos: number }
 /** What the client wrote and sent since our last letter; `at` null: since they asked, where none has gone yet. */

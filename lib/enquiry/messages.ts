@@ -1,6 +1,6 @@
 import "server-only";
 import * as z from "zod/mini";
-import type { Answer, Post } from "../store/database";
+import type { Answer, Audit, Post } from "../store/database";
 import type { MessageView } from "./draft-types";
 import { MESSAGE } from "./stored";
 
@@ -9,16 +9,39 @@ const BY_POST = "post:";
 export const fromPost = (postId: string): string => `${BY_POST}${postId}`;
 export const isFromPost = (from: string): boolean => from.startsWith(BY_POST);
 
-/** What somebody wrote after the enquiry. `other`: the message by which it came from another address than the client's; null: the client wrote it. */
-export interface Message { at: Date; text: string; other: { postId: string; address: string } | null }
+/** The message by which words came from another address than the client's. */
+interface ByPost { postId: string; address: string }
+/** What somebody wrote after the enquiry. `other`: it came from another address, and nobody has said that it is the client's own. `owned`: it did too, and somebody has. Both null: the client wrote it. */
+export interface Message { at: Date; text: string; other: ByPost | null; owned: ByPost | null }
+
+/** What is kept in the history of a message from another address that counts as the client's own: its words, and the photos that came in with it. */
+const OWNED = ["message-owned", "mail-taken"];
+const ownedSchema = z.object({ postId: z.string(), answerId: z.string(), pictures: z.string() });
+export interface Owned { postId: string; answerId: string; /** SHA-256 of each photo's bytes as they came. */ pictures: string[] }
+/** As it is kept. */
+export const ownedDetail = ({ postId, answerId, pictures }: Owned) => ({ postId, answerId, pictures: pictures.join(" ") });
+/** What the database is asked for. */
+export const OWNED_DEEDS = { action: { in: OWNED } };
+
+/** Those of a history, the newest of each message. `audit`: the oldest first. */
+export function ownedIn(audit: readonly Pick<Audit, "action" | "detail">[]): Owned[] {
+  const all = audit.filter((a) => OWNED.includes(a.action)).flatMap((a) => ownedSchema.safeParse(a.detail).data ?? []);
+  return [...new Map(all.map((o) => [o.postId, { ...o, pictures: o.pictures.split(" ").filter(Boolean) }])).values()];
+}
+
+interface From { posts: readonly Pick<Post, "id" | "fromAddress">[]; owned: readonly Owned[] }
 
 /** The client's messages, and those from other addresses, oldest first. `posts`: messages that came by mail. */
-export function messagesIn(answers: readonly Pick<Answer, "question" | "value" | "at" | "from">[], posts: readonly Pick<Post, "id" | "fromAddress">[]): Message[] {
-  const otherOf = (from: string) => (isFromPost(from) ? { postId: from.slice(BY_POST.length), address: posts.find((p) => fromPost(p.id) === from)?.fromAddress ?? "" } : null);
+export function messagesIn(answers: readonly Pick<Answer, "id" | "question" | "value" | "at" | "from">[], { posts, owned }: From): Message[] {
+  const byPost = (postId: string | undefined): ByPost | null => (postId === undefined ? null : { postId, address: posts.find((p) => p.id === postId)?.fromAddress ?? "" });
   return answers
-    .filter((a) => a.question === MESSAGE)
-    .map((a) => ({ at: a.at, text: z.string().parse(a.value), other: otherOf(a.from) }))
+    .filter((a) => a.question === MESSAGE && (a.value !== "" || isFromPost(a.from)))
+    .map((a) => ({
+      at: a.at, text: z.string().parse(a.value),
+      other: byPost(isFromPost(a.from) ? a.from.slice(BY_POST.length) : undefined),
+      owned: byPost(isFromPost(a.from) ? undefined : owned.find((o) => o.answerId === a.id)?.postId),
+    }))
     .sort((a, b) => a.at.getTime() - b.at.getTime());
 }
 
-export const messageView = ({ at, text, other }: Message): MessageView => ({ at: at.toISOString(), text, other });
+export const messageView = ({ at, ...message }: Message): MessageView => ({ at: at.toISOString(), ...message });

@@ -6,7 +6,7 @@ import { audit } from "./audit";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
 import { leftOutColumn } from "./left-out";
-import { fromPost } from "./messages";
+import { fromPost, ownedDetail } from "./messages";
 import { inOneStep } from "./one-step";
 import { reconsider } from "./reconsider";
 import { withSoundPictures } from "./sound-pictures";
@@ -33,14 +33,13 @@ export async function ownMessage(caller: Caller, postId: string, now: Date): Pro
     const done = await inOneStep(async (tx) => {
       refused = taken;
       const where = { question: MESSAGE, from: fromPost(postId), rug: { enquiryId } };
-      const words = await tx.answer.findFirst({ where, select: { id: true, rugId: true, value: true } });
+      const words = await tx.answer.findFirst({ where, select: { id: true, rugId: true } });
       if (!words) return refuse("changed-meanwhile", "Somebody has said so already.");
       const owned = await tx.answer.updateMany({ where: { ...where, id: words.id }, data: { from: "client" } });
       if (owned.count !== 1) return refuse("changed-meanwhile", "Somebody has said so already.");
-      if (words.value === "") await tx.answer.delete({ where: { id: words.id } });
       const added = await addPictures(tx, words.rugId, taken, now);
       await tx.post.update({ where: { id: postId }, data: { leftOut: leftOutColumn(message, [...leftOut, ...added.leftOut]) } });
-      await audit(tx, caller, { action: "message-owned", enquiryId, at: now, detail: { postId, photos: taken.length - added.refused.length } });
+      await audit(tx, caller, { action: "message-owned", enquiryId, at: now, detail: { photos: added.hashes.length, ...ownedDetail({ postId, answerId: words.id, pictures: added.hashes }) } });
       await reconsider(tx, { rugId: words.rugId, enquiryId }, now);
       return ok(added.refused);
     });

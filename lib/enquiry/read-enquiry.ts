@@ -21,7 +21,7 @@ import { historyOf } from "./history";
 import { LETTER_PARTS, letterView, undeliveredOf } from "./letter-view";
 import { meanwhileOf } from "./meanwhile";
 import { markersOf, measurementView } from "./measurement-view";
-import { messagesIn, messageView } from "./messages";
+import { messagesIn, messageView, ownedIn } from "./messages";
 import { peopleNames } from "./people-names";
 import { photoViews, rugColours } from "./photo-view";
 import { postView } from "./post-view";
@@ -87,7 +87,7 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
     client: { name: row.client.name, email: row.client.email, telephone: row.client.telephone, isTrade: row.client.isTrade, suppressedWhy: suppressed, earlier },
     parties: row.parties.map(({ kind, name, reference }) => ({ kind, name, reference })),
     answers,
-    rugs: row.rugs.map((r) => rugView(r, { nameOf, currency: settings.currency, post: row.post })),
+    rugs: row.rugs.map((r) => rugView(r, { nameOf, currency: settings.currency, from: { posts: row.post, owned: ownedIn(row.audit) } })),
     undelivered: undeliveredOf(row.letters, isMailConfigured),
     meanwhile,
     draft: draftView(row.draft, today),
@@ -106,12 +106,12 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
   });
 }
 
-function rugView(rug: Row["rugs"][number], { nameOf, currency, post }: { nameOf: (staffId: string | null) => string; currency: string; post: Row["post"] }): RugView {
+function rugView(rug: Row["rugs"][number], { nameOf, currency, from }: { nameOf: (staffId: string | null) => string; currency: string; from: Parameters<typeof messagesIn>[1] }): RugView {
   const assessment = rug.assessments[0] ? assessmentOf(rug.assessments[0].result) : null;
   return {
     id: rug.id,
     title: rug.title,
-    messages: messagesIn(rug.answers, post).map(messageView),
+    messages: messagesIn(rug.answers, from).map(messageView),
     answers: rugAnswersOf(rug.answers),
     seen: seenOf(rug.answers),
     photos: photoViews(rug.photos),

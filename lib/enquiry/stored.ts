@@ -45,8 +45,9 @@ export function seenOf(rows: readonly Row[]): QuestionId[] {
   return SEEN_IN_A_PHOTO.filter((q) => newest.get(`${SEEN}${q}`) === true);
 }
 
+// A letter of photos alone has no words, and holds its place by an empty row.
 const textsOf = (rows: readonly Row[]): { at: Date; text: string }[] =>
-  rows.map((r) => ({ at: r.at, text: z.string().parse(r.value) })).sort((a, b) => a.at.getTime() - b.at.getTime());
+  rows.map((r) => ({ at: r.at, text: z.string().parse(r.value) })).filter((r) => r.text !== "").sort((a, b) => a.at.getTime() - b.at.getTime());
 /** What the client wrote after the enquiry, oldest first. */
 export const messagesOf = (rows: readonly Row[]) => textsOf(rows.filter((r) => r.question === MESSAGE));
 /** What was written of a rug, oldest first: how it began, and every message since. */

@@ -38,8 +38,8 @@ export async function takePictures(pictures: readonly Enclosed[]): Promise<Taken
 /** Removes the files of pictures whose rows were not written. */
 export const dropPictures = async (taken: readonly Taken[]): Promise<void> => void (await Promise.all(taken.map((t) => removePhotoFiles(t.photo.id))));
 
-/** Writes the rows of pictures of a rug, behind those it has. Gives back those that found no room, or that it has already. */
-export async function addPictures(tx: Tx, rugId: string, taken: readonly Taken[], now: Date): Promise<{ refused: Taken[]; leftOut: string[] }> {
+/** Writes the rows of pictures of a rug, behind those it has. Gives back those that found no room, or that it has already, and the SHA-256 of those that were written. */
+export async function addPictures(tx: Tx, rugId: string, taken: readonly Taken[], now: Date): Promise<{ refused: Taken[]; leftOut: string[]; hashes: string[] }> {
   const there = await tx.photo.findMany({ where: { rugId }, select: { sha256: true, position: true } });
   const known = new Set(there.map((p) => p.sha256));
   let position = Math.max(0, ...there.map((p) => p.position));
@@ -56,5 +56,5 @@ export async function addPictures(tx: Tx, rugId: string, taken: readonly Taken[]
       await tx.photo.create({ data: { ...photoRow(photo), kind, rugId, position: ++position, createdAt: now } });
     }
   }
-  return { refused, leftOut };
+  return { refused, leftOut, hashes: taken.filter((one) => !refused.includes(one)).map(({ photo }) => photo.sha256) };
 }

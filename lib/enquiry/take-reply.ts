@@ -1,13 +1,13 @@
 import "server-only";
 import { randomUUID } from "node:crypto";
 import type { IncomingMessage } from "../mail/incoming/read-message";
-import type { PostKind, PostState } from "../store/database";
+import type { PostKind, PostState, Tx } from "../store/database";
 import { audit } from "./audit";
 import { NOT_THERE } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
 import { clientActed } from "./client-acted";
 import { leftOutColumn, type WithEnclosures } from "./left-out";
-import { fromPost } from "./messages";
+import { fromPost, ownedDetail } from "./messages";
 import { inOneStep } from "./one-step";
 import { cutToAnswer } from "./post-text";
 import { MESSAGE } from "./stored";
@@ -44,10 +44,12 @@ export async function takeReply(caller: Caller, { postId, from, enquiryId, kind,
       const filed = await tx.post.updateMany({ where: { id: postId, state: { in: [...from] } }, data: { state: "filed", kind, says, enquiryId } });
       if (filed.count !== 1) return SORTED_ALREADY;
       const text = cutToAnswer(message.body.own);
-      if (text || notTheirs) await tx.answer.create({ data: { id: randomUUID(), rugId: rug.id, question: MESSAGE, value: text, from: notTheirs ? fromPost(postId) : "client", at: now } });
+      const answerId = randomUUID();
+      const isElsewhere = message.from?.address !== (await addressOf(tx, enquiryId));
+      if (text || notTheirs || isElsewhere) await tx.answer.create({ data: { id: answerId, rugId: rug.id, question: MESSAGE, value: text, from: notTheirs ? fromPost(postId) : "client", at: now } });
       const added = await addPictures(tx, rug.id, taken, now);
       await tx.post.update({ where: { id: postId }, data: { leftOut: leftOutColumn(message, [...leftOut, ...added.leftOut]) } });
-      await audit(tx, caller, { action: "mail-taken", enquiryId, at: now, detail: { postId, photos: taken.length - added.refused.length } });
+      await audit(tx, caller, { action: "mail-taken", enquiryId, at: now, detail: { photos: added.hashes.length, ...(isElsewhere && !notTheirs ? ownedDetail({ postId, answerId, pictures: added.hashes }) : { postId }) } });
       await clientActed(tx, { enquiryId, rugId: rug.id, now });
       return ok({ enquiryId, refused: added.refused });
     });
@@ -58,8 +60,14 @@ export async function takeReply(caller: Caller, { postId, from, enquiryId, kind,
   }
 }
 
+/** Where the client is reached, in small letters. */
+async function addressOf(tx: Tx, enquiryId: string): Promise<string | undefined> {
+  const { client } = await tx.enquiry.findUniqueOrThrow({ where: { id: enquiryId }, select: { client: { select: { email: true } } } });
+  return client.email?.toLowerCase();
+}
+
 /** Photos of somebody we do not know are no evidence of the client's rug, and not shown on the client's page. */
-function heldPictures({ pictures }: IncomingMessage): TakenPictures {
+export function heldPictures({ pictures }: IncomingMessage): TakenPictures {
   const n = pictures.length;
   return { taken: [], leftOut: n > 0 ? [`${n === 1 ? "one photo" : `${n} photos`}, until somebody says whose message it is`] : [] };
 }

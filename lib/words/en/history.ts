@@ -62,6 +62,8 @@ export const HISTORY = {
   "did.paragraph-restored": "went back to the shipped text of a paragraph",
   "did.mail-taken": "took in a letter that came by mail",
   "did.message-owned": "said that a message from another address is the client’s own",
+  "did.message-disowned": "said that a message from another address is not the client’s own after all",
+  "did.mail-taken-out": "took a message from another address out: it belongs elsewhere",
   "did.mail-filed": "filed a message that came by mail",
   "did.mail-aside": "put a message aside",
   "did.mail-back": "took a message back out",

@@ -7,6 +7,7 @@ import { approveReply, type Approved } from "@/lib/enquiry/approve-reply";
 import { askClient } from "@/lib/enquiry/ask-client";
 import { reasonSchema } from "@/lib/enquiry/bench-test-schema";
 import { refuse, type Result } from "@/lib/enquiry/caller";
+import { disownMessage } from "@/lib/enquiry/disown-message";
 import { encloseDocument } from "@/lib/enquiry/enclose-document";
 import { frameLabel } from "@/lib/enquiry/frame-label";
 import { framedLabelSchema, type FramedLabel } from "@/lib/enquiry/frame-schema";
@@ -24,6 +25,7 @@ import { STATES } from "@/lib/enquiry/states";
 import { standByDraft } from "@/lib/enquiry/stand-by-draft";
 import { takeBackLetter } from "@/lib/enquiry/take-back";
 import type { EnquiryStateId } from "@/lib/enquiry/views";
+import { takePostOut } from "@/lib/enquiry/take-post-out";
 import { withdrawBenchTest } from "@/lib/enquiry/withdraw-bench-test";
 import { withdrawInspection } from "@/lib/enquiry/withdraw-inspection";
 import { answerOfForm, type LabelFormState } from "@/lib/ui/label-form";
@@ -92,6 +94,14 @@ export async function setAside(input: z.infer<typeof asideSchema>): Promise<Resu
 
 export async function own(postId: string): Promise<Result<null>> {
   return asStaff(id, postId, (caller, value) => ownMessage(caller, value, new Date()));
+}
+
+export async function disown(postId: string): Promise<Result<null>> {
+  return asStaff(id, postId, (caller, value) => disownMessage(caller, value, new Date()));
+}
+
+export async function takeOut(postId: string): Promise<Result<null>> {
+  return asStaff(id, postId, (caller, value) => takePostOut(caller, value, new Date()));
 }
 
 const withdrawSchema = z.strictObject({ id, reason: reasonSchema });

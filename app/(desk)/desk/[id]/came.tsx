@@ -1,6 +1,6 @@
 import type { CameView, MessageView } from "@/lib/enquiry/draft-types";
 import { dayAndClock, type Place } from "@/lib/ui/time";
-import { OwnMessage } from "./own-message";
+import { NotTheirs, WhoseMessage } from "./own-message";
 import css from "./since.module.css";
 
 /** New photos and answers, in words; empty where there are none. */
@@ -22,16 +22,19 @@ export function Came({ came, name, now, place }: { came: CameView; name: string;
   );
 }
 
+const anAddress = (address: string) => (address ? <bdi>{address}</bdi> : "somebody who names no address");
+
 /** Messages word for word, and whose they are. `decidedElsewhere`: of which it is asked elsewhere on the page whether they are the client's. */
 export function Written({ messages, name, now, place, decidedElsewhere = [] }: { messages: readonly MessageView[]; name: string; now: string; place: Place; decidedElsewhere?: readonly string[] }) {
   return (
     <>
       {messages.map((m) => (
-        <figure key={`${m.at} ${m.other?.postId}`} className={css.message}>
-          {m.other && <p><b>From {m.other.address ? <bdi>{m.other.address}</bdi> : "somebody who names no address"}, not the address we know.</b> It answers a letter of ours. Our letters go to <bdi>{name}</bdi> alone.</p>}
+        <figure key={`${m.at} ${m.other?.postId} ${m.owned?.postId}`} className={css.message}>
+          {m.other && <p><b>From {anAddress(m.other.address)}, not the address we know.</b> It answers a letter of ours. Our letters go to <bdi>{name}</bdi> alone.</p>}
           <blockquote className={css.words} dir="auto">{m.text || "No words of its own."}</blockquote>
-          <figcaption className="small">{m.other ? "By mail" : <bdi>{name}</bdi>}, <time dateTime={m.at}>{dayAndClock(m.at, now, place)}</time></figcaption>
-          {m.other && !decidedElsewhere.includes(m.other.postId) && <OwnMessage postId={m.other.postId} name={name} />}
+          <figcaption className="small">{m.other ? "By mail" : <bdi>{name}</bdi>}, <time dateTime={m.at}>{dayAndClock(m.at, now, place)}</time>{m.owned && <>. It came from {anAddress(m.owned.address)}, and somebody here said that it is theirs</>}</figcaption>
+          {m.other && !decidedElsewhere.includes(m.other.postId) && <WhoseMessage postId={m.other.postId} name={name} />}
+          {m.owned && !decidedElsewhere.includes(m.owned.postId) && <NotTheirs postId={m.owned.postId} name={name} />}
         </figure>
       ))}
     </>

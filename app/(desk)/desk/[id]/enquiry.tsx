@@ -101,7 +101,7 @@ const isBeside = ({ since, meanwhile }: EnquiryView): boolean => since?.at !== n
 
 /** Messages from other addresses that stand above the letter. */
 const besideLetter = ({ since, meanwhile }: EnquiryView): string[] =>
-  [...(since?.messages ?? []), ...(meanwhile?.messages ?? [])].flatMap((m) => (m.other ? [m.other.postId] : []));
+  [...(since?.messages ?? []), ...(meanwhile?.messages ?? [])].flatMap((m) => [m.other, m.owned].flatMap((by) => (by ? [by.postId] : [])));
 
 /** "Ask for more" begins with the words of a question that was taken back, or else with the questions of every rug, each once, most helpful first. */
 function questionOf({ view, workshop }: { view: EnquiryView; workshop: EnquiryProps["workshop"] }) {
