@@ -9,10 +9,41 @@ const OF_A_PLACE = /^(?!The )(\S+ \S.*?) of \p{Lu}.*$/u;
 /** A name with this many commas is an address. Elicited: “Example, Ana” has one. */
 const COMMAS_OF_AN_ADDRESS = 2;
 
+/** One number of four digits at most between words without any: “54”, “1st”, “4U”. Longer ones, and several, are telephones and postcodes. Elicited. */
+const ONE_NUMBER = /^(?<before>(?:[^\s\d]+\s)*)(?<number>\d{1,4}\p{L}{0,2})(?<after>(?:\s[^\s\d]+)*)$/u;
+/** The number within a word of three letters or more, which no house has: “Studio54”, “Rugs4You”. Elicited. */
+const IN_A_WORD = /^(?:[^\s\d]+\s)*(?=(?:\d*\p{L}){3})\p{L}*\d{1,4}\p{L}*(?:\s[^\s\d]+)*$/u;
+/** What makes a firm's name of words. Elicited. */
+const OF_A_FIRM = /\b(?:antiques?|bars?|caf[eé]|carpets?|cleaners?|cleaning|co|company|designs?|floors?|flooring|gallery|galleries|gmbh|hotel|inc|interiors?|limited|llc|ltd|partners|plc|restaurant|restoration|rugs?|services|shop|store|studios?|textiles|trading)\b/iu;
+/** What a house's number stands before, in English. Elicited. */
+const STREET_AFTER = /\b(?:alley|ave|avenue|blvd|boulevard|close|cottages?|court|crescent|croft|drive|gardens?|gate|green|grove|hill|house|lane|mews|parade|park|place|quay|rd|road|row|square|st|street|terrace|villas?|walk|way|wharf|yard)\b\.?$/iu;
+/** What it stands behind: parts of houses, and streets where the number comes last. Elicited. */
+const PART_OF_A_HOUSE = /(?:^|[\s,;]+)(?:apartment|apt|block|flat|floor|no|number|room|suite|unit)\.?$/iu;
+const STREET_BEFORE = /(?:stra(?:ß|ss)e|str\.|gasse|platz|weg)$/iu;
+
+/** Whether the number in a line belongs to a name: “Studio 54”, “Warp 7”, “Rugs 4 You Ltd”. Of a person's name, and of an address, it does not. */
+function isNumberOfName(line: string): boolean {
+  if (IN_A_WORD.test(line)) return true;
+  const { before = "", after = "" } = ONE_NUMBER.exec(line)?.groups ?? {};
+  const words = `${before}${after}`.trim();
+  if (words === "" || STREET_AFTER.test(after) || STREET_BEFORE.test(before.trim())) return false;
+  if (PART_OF_A_HOUSE.test(before.trim())) return OF_A_FIRM.test(after);
+  const isOneWord = after === "" && !before.trim().includes(" ");
+  return isOneWord || OF_A_FIRM.test(words);
+}
+
+/** A line without what follows from a number that is none of the name's. */
+function withoutNumbers(line: string): string {
+  const [first = "", ...rest] = line.split(/(?=[,;])/u);
+  if (isNumberOfName(first.trim())) return `${first}${rest.join("").replace(FROM_A_NUMBER, "")}`;
+  const cut = line.replace(FROM_A_NUMBER, "");
+  return cut === line ? line : cut.replace(PART_OF_A_HOUSE, "");
+}
+
 /** How a client is greeted: the name they gave without any address that stands in it, in one line; null where nothing is left to greet by. */
 export function greetingName(name: string): string | null {
   const line = plain(name.split(/[\r\n]/u).find((l) => plain(l) !== "")?.replace(ADDRESSES, " ") ?? "");
-  const parts = line.replace(FROM_A_NUMBER, "").split(",");
+  const parts = withoutNumbers(line).split(",");
   const whose = (parts.length > COMMAS_OF_AN_ADDRESS ? (parts[0] ?? "") : parts.join(",")).replace(OF_A_PLACE, "$1").replace(/[\s,;]+$/u, "");
   return /\p{L}/u.test(whose) ? whose : null;
 }
