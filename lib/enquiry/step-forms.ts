@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import { QUESTIONS, type RugAnswers } from "../trade/questions";
+import { QUESTIONS, type Currency, type RugAnswers } from "../trade/questions";
 import { feetAndInches, type AreaUnit } from "../words/measures";
 import { intakeAnswersSchema, type IntakeAnswers } from "./questionnaire";
 import { stepSchema, type FormStepId, type FormValues } from "./step-schemas";
@@ -39,8 +39,11 @@ function sizeValues({ widthCm, lengthCm }: RugAnswers, areaUnit: AreaUnit): Form
   return { unit: "ft", ...side("width", widthCm), ...side("length", lengthCm) };
 }
 
-/** What stands in a page's fields when it is opened: the answers kept so far. `areaUnit`: the unit sizes are asked in first. */
-export function valuesOf(step: FormStepId, answers: IntakeAnswers, areaUnit: AreaUnit = "m2"): FormValues {
+/** The unit in which sizes are asked first, and the currency in which a price is, as the workshop has them. */
+interface AskedIn { areaUnit?: AreaUnit; currency?: Currency }
+
+/** What stands in a page's fields when it is opened: the answers kept so far. */
+export function valuesOf(step: FormStepId, answers: IntakeAnswers, { areaUnit = "m2", currency }: AskedIn = {}): FormValues {
   const rug = answers.rug ?? {};
   const question = stepRow(step).question;
   const kept = question === "wetNow" || question === "reason" ? answers[question] : question ? rug[question] : undefined;
@@ -49,7 +52,10 @@ export function valuesOf(step: FormStepId, answers: IntakeAnswers, areaUnit: Are
     case "seller": return { ...answer, sellerWords: text(rug.sellerWords) };
     case "bought": return { ...answer, boughtPlace: text(rug.boughtPlace) };
     case "label": return { ...(rug.labelFound ? { answer: rug.labelFound } : {}), labelText: text(rug.labelText) };
-    case "price": return { boughtYear: text(rug.boughtYear), price: text(rug.price), ...(rug.currency ? { currency: rug.currency } : {}) };
+    case "price": {
+      const askedIn = rug.currency ?? currency;
+      return { boughtYear: text(rug.boughtYear), price: text(rug.price), ...(askedIn ? { currency: askedIn } : {}) };
+    }
     case "size": return sizeValues(rug, areaUnit);
     case "story": return { story: text(rug.story) };
     case "contact": return { name: text(answers.contact?.name), email: text(answers.contact?.email), telephone: text(answers.contact?.telephone) };

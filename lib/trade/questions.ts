@@ -103,7 +103,7 @@ export type ShownKind = PhotoKind | typeof UNSAID_PHOTO;
 export const shownAs = (kind: ShownKind): { ask: string; fills: boolean; white: boolean } => (kind === UNSAID_PHOTO ? { ask: "A photo", fills: false, white: true } : PHOTO_KINDS[kind]);
 
 /** Currencies (ISO 4217) that the price tables can bring together. */
-export const CURRENCIES = ["EUR", "GBP", "USD"] as const;
+export const CURRENCIES = ["EUR", "GBP", "USD", "AUD", "CAD", "NZD"] as const;
 export type Currency = (typeof CURRENCIES)[number];
 
 /**

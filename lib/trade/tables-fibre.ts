@@ -125,14 +125,14 @@ const prices: FactTable[] = [
   }),
   factTable({
     id: "price-index", part: "money", name: "Money of other years", about: "UK consumer prices (2015 is 100) and mean rates of exchange, which bring every purchase to pounds of 2024.",
-    columns: [number("consumer prices"), number("dollars a pound"), number("pounds a euro")], rows: placesIn(PRICE_INDEX, (_, r) => String(r.year)),
-    cells: (r) => [r.cpi, r.usdPerGbp, r.gbpPerEur], source: (r) => indexSource(r.year),
+    columns: [number("consumer prices"), number("dollars a pound"), number("pounds a euro"), number("Australian dollars a US dollar"), number("Canadian dollars a US dollar"), number("New Zealand dollars a US dollar")], rows: placesIn(PRICE_INDEX, (_, r) => String(r.year)),
+    cells: (r) => [r.cpi, r.usdPerGbp, r.gbpPerEur, r.audPerUsd, r.cadPerUsd, r.nzdPerUsd], source: (r) => indexSource(r.year),
   }),
 ];
 function indexSource(year: number): Source {
-  const [cpi, later, rates] = PRICE_INDEX_SOURCES as readonly [Source, Source, Source];
+  const [cpi, later, rates, dollars] = PRICE_INDEX_SOURCES as readonly [Source, Source, Source, Source];
   const prices = year === PRICE_INDEX[PRICE_INDEX.length - 1]?.year ? later : cpi;
-  return { how: prices.how, source: `${prices.source}; ${rates.source}` };
+  return { how: prices.how, source: `${prices.source}; ${rates.source}; ${dollars.source}` };
 }
 
 const FEELS = ["cottony", "shiny", "woolly"] as const;

@@ -9,5 +9,5 @@ import type { Words } from "../words/words";
 export function offeredSize({ answers, photos }: { answers: IntakeAnswers; photos: Parameters<typeof sizeToOffer>[1] }, { words, areaUnit }: { words: Words; areaUnit: AreaUnit }): { values: FormValues; known: string[] } | null {
   const offer = sizeToOffer(answers.rug ?? {}, photos);
   if (!offer) return null;
-  return { values: valuesOf("size", { rug: offer }, areaUnit), known: [words.say("size.on-label", { size: size(offer.widthCm, offer.lengthCm, { locale: words.locale, areaUnit }) })] };
+  return { values: valuesOf("size", { rug: offer }, { areaUnit }), known: [words.say("size.on-label", { size: size(offer.widthCm, offer.lengthCm, { locale: words.locale, areaUnit }) })] };
 }

@@ -2,7 +2,7 @@ import { type Page } from "@playwright/test";
 import { expect } from "./fixtures";
 
 /** What no catalogue says: units that come with the locale's own data, and codes of an open standard. */
-const NOT_WORDS = /^(cm|m|ft|in|sq|EUR|GBP|USD|PDF)$/;
+const NOT_WORDS = /^(cm|m|ft|in|sq|EUR|GBP|USD|AUD|CAD|NZD|PDF)$/;
 
 /**
  * Every text a reader of this page sees or hears that stands outside the marks ⟦ ⟧ of the catalogue: visible text, the page's

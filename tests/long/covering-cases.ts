@@ -1,7 +1,7 @@
 import { BENCH_TESTS, type BenchTestRow } from "../../lib/trade/bench-tests";
 import { FIBRE_IDS, type FibreId } from "../../lib/trade/fibres";
 import { LABEL_SAYS } from "../../lib/trade/likelihoods-label";
-import { QUESTIONS, type QuestionId } from "../../lib/trade/questions";
+import { CURRENCIES, QUESTIONS, type QuestionId } from "../../lib/trade/questions";
 import { SINGLE_FIBRES } from "../../lib/trade/single-fibres";
 import type { TriageSettings } from "../../lib/triage/assessment";
 import type { Finding, Sample, Strength } from "../../lib/triage/finding";
@@ -128,7 +128,7 @@ export const CASES: readonly Case[] = [
   ...SINGLE_FIBRES.flatMap((f) => SAMPLES.map((of) => caseOf([...BASE, report(f, of)]))), ...SINGLE_FIBRES.map((f) => caseOf([label(f, "label-photo"), report(f, SAMPLES[0] as Sample)], seeing(f))),
   ...tests(), ...READINGS.flatMap((t) => madeFor(["reading-powers"], [caseOf([t])])), ...LIMITS.flatMap((t) => madeFor(["sign-limits"], [caseOf([...BASE, ...t])])),
   ...madeFor(["row-strength", "caps"], SINGLE_FIBRES.map((f) => caseOf([test("hypochlorite", { outcome: "stays" }, SAMPLES[0]), test("sulphuric-acid-75", { outcome: "dissolves" }, SAMPLES[0])], seeing(f)))),
-  ...YEARS.flatMap((y) => ["EUR", "GBP", "USD"].map((c) => caseOf([SIZE, label("wool"), price(120, y, c)], { currency: c }))),
+  ...YEARS.flatMap((y) => CURRENCIES.map((c) => caseOf([SIZE, label("wool"), price(120, y, c)], { currency: c }))),
   ...Object.keys(QUESTIONS.back.answers).flatMap((b) => [25, 150, 2600].map((amount) => caseOf([SIZE, one("back", b), price(amount, 2024, "GBP")]))), ...[25, 150, 2600].map((amount) => caseOf([SIZE, price(amount, null, "GBP")])),
   ...Object.keys(QUESTIONS.boughtWhere.answers).map((w) => caseOf([SIZE, one("boughtWhere", w), price(90, 2024, "GBP", w)])),
   ...["routine", "what-is-it", "mis-sold", "trade"].flatMap((reason) => madeFor([`reasons/${reason}`], [caseOf([SIZE], { reason })])), ...madeFor(["reasons/telephone"], [caseOf([], { channel: "telephone" })]),

@@ -16,4 +16,11 @@ describe("the price index beside what was published", () => {
   it("has the euro 2.4 per cent dearer in pounds in 2023 than in 2013", () => {
     expect(of(2023).gbpPerEur / of(2013).gbpPerEur - 1).toBeCloseTo(0.024, 3);
   });
+  // European Central Bank, euro foreign exchange reference rates, annual averages, from memory: units a euro. The table comes to them by way of the pound and the US dollar.
+  it.each([
+    [2023, "AUD", 1.6288], [2023, "CAD", 1.4595], [2023, "NZD", 1.7622], [2024, "AUD", 1.6397], [2024, "CAD", 1.4821], [2024, "NZD", 1.788],
+  ] as const)("has the euro of %d in %s at %d, within half a per cent", (year, currency, aEuro) => {
+    const ours = (poundsOf2024(1, "EUR", year) as number) / (poundsOf2024(1, currency, year) as number);
+    expect(Math.abs(ours / aEuro - 1)).toBeLessThan(0.005);
+  });
 });

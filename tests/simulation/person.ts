@@ -78,7 +78,7 @@ export function labelOf(world: World, rug: TrueRug, latent: Latent): LabelFound 
   return { text, as: world.random() < 0.15 + 0.25 * latent.light ? "photo" : "typed" };
 }
 
-const PER_POUND: Readonly<Record<Currency, number>> = { GBP: 1, EUR: 1.18, USD: 1.27 };
+const PER_POUND: Readonly<Record<Currency, number>> = { GBP: 1, EUR: 1.18, USD: 1.27, AUD: 1.94, CAD: 1.75, NZD: 2.11 };
 const WIDE: ReadonlySet<string> = new Set(["bazaar", "auction", "secondhand", "gift"]);
 const YEARLY_RISE = 0.025;
 

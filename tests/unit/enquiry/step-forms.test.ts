@@ -136,6 +136,17 @@ describe("valuesOf", () => {
   });
 });
 
+describe("a price in the workshop's currency", () => {
+  it("is asked for in it, unless it was told in another, and is kept with it", () => {
+    expect(valuesOf("price", {}, { currency: "NZD" })).toMatchObject({ currency: "NZD" });
+    expect(valuesOf("price", { rug: { price: 900, currency: "CAD" } }, { currency: "NZD" })).toMatchObject({ price: "900", currency: "CAD" });
+    expect(parseStep("price", { boughtYear: "2019", price: "A$1,200", currency: "AUD" })).toMatchObject({ ok: true, patch: { rug: { price: 1200, currency: "AUD" } } });
+  });
+  it.each(["CHF", "$", "aud", "A$"])("takes no currency that the tables cannot exchange: %s", (currency) => {
+    expect(parseStep("price", { boughtYear: "", price: "900", currency })).toMatchObject({ ok: false });
+  });
+});
+
 describe("valuesFromForm", () => {
   const form = (...pairs: [string, string][]) => {
     const data = new FormData();
@@ -156,10 +167,10 @@ describe("valuesFromForm", () => {
 
 describe("a size in the workshop's unit", () => {
   it("opens in feet and inches where the workshop counts so, and comes back as the same centimetres", () => {
-    const values = valuesOf("size", { rug: { widthCm: 170, lengthCm: 244 } }, "sqft");
+    const values = valuesOf("size", { rug: { widthCm: 170, lengthCm: 244 } }, { areaUnit: "sqft" });
     expect(values).toEqual({ unit: "ft", widthFt: "5", widthIn: "7", lengthFt: "8", lengthIn: "0" });
     expect(parseStep("size", values)).toMatchObject({ ok: true, patch: { rug: { widthCm: 170, lengthCm: 244 } } });
-    expect(valuesOf("size", {}, "sqft")).toEqual({ unit: "ft", widthFt: "", widthIn: "", lengthFt: "", lengthIn: "" });
+    expect(valuesOf("size", {}, { areaUnit: "sqft" })).toEqual({ unit: "ft", widthFt: "", widthIn: "", lengthFt: "", lengthIn: "" });
   });
   it("takes either unit, and both in one field", () => {
     for (const values of [{ unit: "cm", widthCm: "1.7 m", lengthCm: "240" }, { unit: "cm", widthCm: "1 m 70", lengthCm: "2,4 m" }, { unit: "ft", widthFt: "5 ft 7 in", lengthFt: "7", lengthIn: "10.5" }] as const)

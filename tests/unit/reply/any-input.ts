@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import type { DraftInput } from "../../../lib/reply/pieces";
 import { FIBRE_IDS } from "../../../lib/trade/fibres";
-import { PHOTO_KINDS, QUESTIONS, type EnquiryAnswers, type QuestionId, type RugAnswers } from "../../../lib/trade/questions";
+import { CURRENCIES, PHOTO_KINDS, QUESTIONS, type EnquiryAnswers, type QuestionId, type RugAnswers } from "../../../lib/trade/questions";
 import type { ActionId, Assessment, MechanismId, MethodId, Verdict } from "../../../lib/triage/assessment";
 import type { Strength } from "../../../lib/triage/finding";
 import { wordsForChance } from "../../../lib/triage/words";
@@ -25,7 +25,7 @@ const nextQuestion = fc.oneof(
 );
 
 const chance = fc.double({ min: 0, max: 1, noNaN: true });
-const money = fc.record({ currency: fc.constantFrom("GBP", "EUR", "USD"), clean: maybe(anyRange(900)), cutDown: maybe(anyRange(900)), replace: maybe(anyRange(9000)), valueToday: maybe(anyRange(9000)) });
+const money = fc.record({ currency: fc.constantFrom(...CURRENCIES), clean: maybe(anyRange(900)), cutDown: maybe(anyRange(900)), replace: maybe(anyRange(9000)), valueToday: maybe(anyRange(9000)) });
 
 const rest = fc.record({
   improvement: maybe(anyRange(100)), worse: maybe(chance), beyondRepair: maybe(chance), lifeYears: maybe(anyRange(60)),

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { PRICE_INDEX, fromPoundsOf2024, poundsOf2024 } from "../../../lib/trade/price-index";
+import { PRICE_INDEX, exchanged, fromPoundsOf2024, poundsOf2024 } from "../../../lib/trade/price-index";
+import { CURRENCIES } from "../../../lib/trade/questions";
 import { BACK } from "../../../lib/trade/likelihoods-make";
 import { PRICES, priceRow, type Make } from "../../../lib/trade/prices";
 
@@ -26,8 +27,15 @@ describe("poundsOf2024", () => {
 });
 
 describe("fromPoundsOf2024", () => {
-  it.each(["GBP", "EUR", "USD"] as const)("undoes poundsOf2024 of the last year, in %s", (currency) => {
+  it.each(CURRENCIES)("undoes poundsOf2024 of the last year, in %s", (currency) => {
     expect(poundsOf2024(fromPoundsOf2024(180, currency), currency, 2025)).toBeCloseTo(180, 9);
+  });
+});
+
+describe("exchanged", () => {
+  it.each(CURRENCIES)("gives back what was exchanged, by way of %s", (currency) => {
+    expect(exchanged(exchanged(240, "EUR", currency), currency, "EUR")).toBeCloseTo(240, 9);
+    expect(exchanged(240, currency, currency)).toBe(240);
   });
 });
 
@@ -39,6 +47,10 @@ describe("PRICE_INDEX", () => {
       expect(r.gbpPerEur).toBeLessThan(0.95);
       expect(r.usdPerGbp).toBeGreaterThan(1.1);
       expect(r.usdPerGbp).toBeLessThan(2.1);
+      for (const dollars of [r.audPerUsd, r.cadPerUsd, r.nzdPerUsd]) {
+        expect(dollars).toBeGreaterThan(0.9);
+        expect(dollars).toBeLessThan(2.5);
+      }
     }
   });
 });

@@ -71,6 +71,13 @@ describe("money, numbers and dates", () => {
     expect([money(4200.4, "GBP", locale), money(4200.4, "USD", locale), money(4200.4, "EUR", locale)]).toEqual([pounds, dollars, euros]);
     expect(number(1234.5, locale, 1)).toBe("1,234.5");
   });
+  // CLDR 44 and later: a bare "$" is the dollar of the locale's own place, and every other says whose it is.
+  it.each([
+    ["en-GB", ["US$95", "A$95", "CA$95", "NZ$95"]], ["en-IE", ["US$95", "A$95", "CA$95", "NZ$95"]], ["en-US", ["$95", "A$95", "CA$95", "NZ$95"]],
+    ["en-CA", ["US$95", "A$95", "$95", "NZ$95"]], ["en-AU", ["USD\u00a095", "$95", "CAD\u00a095", "NZD\u00a095"]], ["en-NZ", ["US$95", "A$95", "CA$95", "$95"]],
+  ] as const)("tell four dollars apart in %s", (locale, four) => {
+    expect(["USD", "AUD", "CAD", "NZD"].map((currency) => money(95, currency, locale))).toEqual(four);
+  });
   it("show pennies only where they are asked for", () => {
     // To two significant figures, at and beside the middle between two of them.
     expect([123.4, 124.99, 125.01, 9.4, 0, 4_260].map((amount) => estimate(amount, "GBP", "en-GB"))).toEqual(["£120", "£120", "£130", "£9", "£0", "£4,300"]);

@@ -25,13 +25,13 @@ export async function StepPage({ step, intake }: { step: StepId; intake: IntakeV
   if (step === "call-us") return <CallUs answers={answers} />;
   if (step === "send") return <Send intake={intake} />;
   if (!isFormStep(step)) throw new Error(`Expected a step with a form but received ${step}`);
-  const { locale, areaUnit } = await readSettings();
+  const { locale, areaUnit, currency } = await readSettings();
   const words = wordsIn(locale);
   const unsure = UNSURE_BUTTON[step];
   const offered = step === "size" ? offeredSize({ answers, photos: intake.photos }, { words, areaUnit }) : null;
   const known = step === "label" ? labelsRead(intake.photos, words) : (offered?.known ?? []);
   return (
-    <StepForm step={step} title={titleOf(step, answers, words)} values={{ ...valuesOf(step, answers, areaUnit), ...(step === "label" ? agreedLabel(intake) : {}), ...offered?.values }}>
+    <StepForm step={step} title={titleOf(step, answers, words)} values={{ ...valuesOf(step, answers, { areaUnit, currency }), ...(step === "label" ? agreedLabel(intake) : {}), ...offered?.values }}>
       <StepFields step={step} answers={answers} words={words} areaUnit={areaUnit} known={known} />
       <GoOn step={step} answers={answers} words={words} unsure={unsure && words.say(unsure)} />
     </StepForm>

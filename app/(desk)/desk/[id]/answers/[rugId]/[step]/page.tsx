@@ -30,7 +30,7 @@ export default async function Page({ params }: Props) {
   const rug = enquiry.value.rugs.find((r) => r.id === rugId);
   if (!rug || !enquiry.value.may.correct || !isCorrectable(step)) notFound();
   const answers = { ...enquiry.value.answers, rug: rug.answers };
-  const { locale, areaUnit } = await readSettings();
+  const { locale, areaUnit, currency } = await readSettings();
   const words = deskWords(locale);
   const { question } = stepRow(step);
   const offered = step === "size" ? offeredSize({ answers, photos: rug.photos }, { words, areaUnit }) : null;
@@ -40,7 +40,7 @@ export default async function Page({ params }: Props) {
     <div className={css.page}>
       <p className="small"><Link href={`/desk/${id}/answers/${rugId}`}>All answers about <bdi>{rug.title}</bdi></Link> <span className="num">· {enquiry.value.reference}</span></p>
       <div className={css.form}>
-        <AnswerForm rugId={rugId} step={step} title={titleOf(step, answers, words)} values={{ ...valuesOf(step, answers, areaUnit), ...offered?.values }} back={`/desk/${id}/answers/${rugId}`} seen={mayBeSeen ? rug.seen.includes(question) : null}>
+        <AnswerForm rugId={rugId} step={step} title={titleOf(step, answers, words)} values={{ ...valuesOf(step, answers, { areaUnit, currency }), ...offered?.values }} back={`/desk/${id}/answers/${rugId}`} seen={mayBeSeen ? rug.seen.includes(question) : null}>
           <StepFields step={step} answers={answers} words={words} areaUnit={areaUnit} known={known} />
         </AnswerForm>
       </div>
