@@ -3,7 +3,7 @@ import { mayHaveArrived } from "../mail/last-word";
 import type { Document, Letter } from "../store/database";
 import { withoutFoot } from "../mail/foot";
 import { withoutLinks } from "../workshop/client-link";
-import { isToBeReadOut } from "./read-out";
+import { isToBeReadOut, readOutUntil } from "./read-out";
 import { sayLetter } from "./letter-words";
 import type { EnclosureView, EnquiryView, LetterView } from "./views";
 
@@ -19,7 +19,7 @@ export const enclosureViews = (enclosures: readonly Enclosed[]): EnclosureView[]
 const isTriedAgain = ({ toAddress, state, attempts }: Letter): boolean => toAddress !== "" && (state === "unknown" || (state === "waiting" && attempts > 0));
 
 /** A letter as staff read it; the client's link never shows. */
-export function letterView(letter: Row, { now, isMailConfigured }: { now: Date; isMailConfigured: boolean }): LetterView {
+export function letterView(letter: Row, { now, isMailConfigured, holdMinutes }: { now: Date; isMailConfigured: boolean; holdMinutes: number }): LetterView {
   const names = [letter.approvedBy?.name, letter.secondedBy?.name].filter((n) => n !== undefined);
   return {
     id: letter.id,
@@ -36,6 +36,7 @@ export function letterView(letter: Row, { now, isMailConfigured }: { now: Date; 
     approvedBy: names.length > 0 ? names.join(" and ") : null,
     canTakeBack: !letter.automatic && letter.state === "held" && letter.notBefore > now,
     isToBeReadOut: isToBeReadOut(letter),
+    readOutUntil: readOutUntil(letter, { holdMinutes, now })?.toISOString() ?? null,
     enclosures: enclosureViews(letter.enclosures),
   };
 }

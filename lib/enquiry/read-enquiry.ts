@@ -94,7 +94,7 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
     heard: row.audit.findLast(isByClient)?.id ?? null,
     wordsWithoutPlace: withoutPlace.length,
     since: sinceView(today),
-    letters: row.letters.map((l) => letterView(l, { now, isMailConfigured })),
+    letters: row.letters.map((l) => letterView(l, { now, isMailConfigured, holdMinutes: settings.holdMinutes })),
     documents: row.documents.map((d) => documentView(d, row.draft?.id ?? null)),
     post: row.post.map((p) => postView({ ...p, enquiry: null }, nameOf)),
     history,

@@ -1,12 +1,16 @@
 import "server-only";
+import * as z from "zod/mini";
 import { NO_MAIL, READ_OUT } from "../mail/last-word";
 import type { Letter, Prisma, Tx } from "../store/database";
 import { NEWEST_FIRST } from "../store/row-order";
-import { audit } from "./audit";
+import { readSettings } from "../workshop/settings";
+import { audit, type AuditAction } from "./audit";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
 import { inOneStep } from "./one-step";
 import { WAITING_FOR_US } from "./states";
+
+const MINUTE_MS = 60_000;
 
 /** A letter that a person approved for a client without an address, and that nobody has told them yet. */
 export const TO_BE_READ_OUT = { automatic: false, toAddress: NO_MAIL, state: { in: ["held", "waiting"] } } satisfies Prisma.LetterWhereInput;
@@ -24,10 +28,47 @@ export async function recordReadOut(caller: Caller, letterId: string, now: Date)
     const told = await tx.letter.updateMany({ where: { id: letterId, ...TO_BE_READ_OUT }, data: { state: "sent", sentAt: now, lastResponse: READ_OUT } });
     if (told.count !== 1) return refuse("changed-meanwhile", "Somebody has said so already, or took the letter back.");
     const { enquiryId } = letter;
-    if (await isNewest(tx, { enquiryId, letterId })) {
-      await tx.enquiry.updateMany({ where: { id: enquiryId, state: { in: [...WAITING_FOR_US] } }, data: { state: "their_turn", stateSince: now } });
-    }
-    await audit(tx, caller, { action: "letter-read-out", enquiryId, at: now, detail: { letterId } });
+    const turn = (await isNewest(tx, { enquiryId, letterId })) ? await passTurn(tx, enquiryId, now) : {};
+    await audit(tx, caller, { action: "letter-read-out", enquiryId, at: now, detail: { letterId, ...turn } });
+    return ok(null);
+  });
+}
+
+/** It is the client's turn where it was ours; what it was before, to be kept with what was done. */
+async function passTurn(tx: Tx, enquiryId: string, now: Date): Promise<Record<string, string>> {
+  const { state, stateSince } = await tx.enquiry.findUniqueOrThrow({ where: { id: enquiryId }, select: { state: true, stateSince: true } });
+  const passed = await tx.enquiry.updateMany({ where: { id: enquiryId, state: { in: [...WAITING_FOR_US] } }, data: { state: "their_turn", stateSince: now } });
+  return passed.count === 1 ? { turn: state, since: stateSince.toISOString() } : {};
+}
+
+/** Until when it can be taken back that a letter was read out: as long as an approved letter is held. null where it was not read out, or that is over. */
+export function readOutUntil({ state, toAddress, sentAt }: Pick<Letter, "state" | "toAddress" | "sentAt">, { holdMinutes, now }: { holdMinutes: number; now: Date }): Date | null {
+  if (state !== "sent" || toAddress !== NO_MAIL || sentAt === null) return null;
+  const until = new Date(sentAt.getTime() + holdMinutes * MINUTE_MS);
+  return until > now ? until : null;
+}
+
+const turnSchema = z.object({ letterId: z.string(), turn: z.optional(z.enum(WAITING_FOR_US)), since: z.optional(z.string()) });
+
+/**
+ * Takes back that a letter was read out, where somebody pressed that by mistake and it is not long ago: it is to be read out still, and our
+ * turn since when it was, unless the enquiry has gone on meanwhile. Later on nobody can know any more what the client was told.
+ */
+export async function takeReadOutBack(caller: Caller, letterId: string, now: Date): Promise<Result<null>> {
+  const no = authorise(caller, "record-read-out");
+  if (no) return no;
+  return inOneStep(async (tx) => {
+    const letter = await tx.letter.findUnique({ where: { id: letterId } });
+    if (!letter || letter.automatic || letter.toAddress !== NO_MAIL) return NOT_THERE;
+    const { enquiryId, sentAt } = letter;
+    if (sentAt === null) return refuse("changed-meanwhile", "Somebody has taken that back already.");
+    if (!readOutUntil(letter, { ...(await readSettings(tx)), now })) return refuse("changed-meanwhile", "It is too long ago to be taken back. If nobody rang, ring now; what is to be said otherwise goes into a second letter.");
+    const back = await tx.letter.updateMany({ where: { id: letterId, state: "sent", toAddress: NO_MAIL, sentAt }, data: { state: letter.notBefore > now ? "held" : "waiting", sentAt: null, lastResponse: null } });
+    if (back.count !== 1) return refuse("changed-meanwhile", "Somebody has taken that back already.");
+    const deeds = await tx.audit.findMany({ where: { enquiryId, action: "letter-read-out" satisfies AuditAction }, orderBy: NEWEST_FIRST.at, select: { detail: true } });
+    const { turn, since } = deeds.map((d) => turnSchema.safeParse(d.detail).data).find((d) => d?.letterId === letterId) ?? {};
+    if (turn && since) await tx.enquiry.updateMany({ where: { id: enquiryId, state: "their_turn", stateSince: sentAt }, data: { state: turn, stateSince: new Date(since) } });
+    await audit(tx, caller, { action: "read-out-taken-back", enquiryId, at: now, detail: { letterId } });
     return ok(null);
   });
 }

@@ -36,6 +36,7 @@ export const HISTORY = {
   "did.question-seconded": "approved the question as second person",
   "did.letter-taken-back": "took the letter back",
   "did.letter-read-out": "rang the client and read the letter out",
+  "did.read-out-taken-back": "took back that the letter was read out",
   "did.letter-held-back": "held our letter back, since the client had written before it left",
   "did.moved": "moved the enquiry",
   "did.answer-corrected": "corrected an answer",

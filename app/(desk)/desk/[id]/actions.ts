@@ -16,7 +16,7 @@ import type { LabelReadingView } from "@/lib/enquiry/label-view";
 import { moveEnquiry } from "@/lib/enquiry/move-enquiry";
 import { ownMessage } from "@/lib/enquiry/own-message";
 import { readPhotoLabel } from "@/lib/enquiry/read-photo-label";
-import { recordReadOut } from "@/lib/enquiry/read-out";
+import { recordReadOut, takeReadOutBack } from "@/lib/enquiry/read-out";
 import { letterSchema, saveDraft } from "@/lib/enquiry/save-draft";
 import { secondReply } from "@/lib/enquiry/second-reply";
 import { sendTestLetter } from "@/lib/enquiry/send-test-letter";
@@ -80,6 +80,10 @@ export async function takeBack(letterId: string): Promise<Result<null>> {
 
 export async function readOut(letterId: string): Promise<Result<null>> {
   return asStaff(id, letterId, (caller, value) => recordReadOut(caller, value, new Date()));
+}
+
+export async function notReadOut(letterId: string): Promise<Result<null>> {
+  return asStaff(id, letterId, (caller, value) => takeReadOutBack(caller, value, new Date()));
 }
 
 const moveSchema = z.strictObject({ enquiryId: id, from: z.enum(states), to: z.enum(states) });

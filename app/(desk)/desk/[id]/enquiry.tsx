@@ -127,5 +127,9 @@ function noteOf(view: EnquiryView, { now, place, mailConfigured }: Pick<EnquiryP
 /** What becomes of each letter that has not gone, and when, in the workshop's time. */
 function whenWords(view: EnquiryView, { now, place, mailConfigured }: Pick<EnquiryProps, "now" | "place" | "mailConfigured">): Record<string, string> {
   const leaves = mailConfigured && view.client.email;
-  return Object.fromEntries(view.letters.map((l) => [l.id, l.state === "held" ? `${leaves ? "Leaves" : "Waits here from"} ${dayAndClock(l.notBefore, now, place)}.` : nextTryInWords(l, now, place)]));
+  return Object.fromEntries(view.letters.map((l) => {
+    if (l.state === "held") return [l.id, `${leaves ? "Leaves" : "Waits here from"} ${dayAndClock(l.notBefore, now, place)}.`];
+    if (l.readOutUntil) return [l.id, `If it was not, that can be taken back until ${dayAndClock(l.readOutUntil, now, place)}.`];
+    return [l.id, l.state === "sent" && l.to === "" ? "If it was not, ring now; what is to be said otherwise goes into a second letter." : nextTryInWords(l, now, place)];
+  }));
 }

@@ -5,7 +5,7 @@ import { reach } from "@/app/(desk)/_parts/reach";
 import type { EnquiryView, LetterView } from "@/lib/enquiry/views";
 import { DeskSheet } from "@/lib/ui/desk-sheet";
 import { Enclosed } from "@/lib/ui/enclosed";
-import { readOut, takeBack } from "./actions";
+import { notReadOut, readOut, takeBack } from "./actions";
 import css from "./letter-desk.module.css";
 import { newestOfOurs } from "./letter-in-short";
 import { useOnceAt } from "./reply-desk";
@@ -22,7 +22,7 @@ export function Gone({ view, to, when, children, tell, isApprovedNow }: {
   const [isBusy, start] = useTransition();
   const stands = useRef<HTMLDivElement>(null);
   useEffect(() => { if (isApprovedNow) stands.current?.focus(); }, [isApprovedNow]);
-  useOnceAt(letter?.state === "held" ? letter.notBefore : null, router.refresh);
+  useOnceAt(letter?.state === "held" ? letter.notBefore : (letter?.readOutUntil ?? null), router.refresh);
   const run = (call: () => ReturnType<typeof takeBack>, say: string) => start(async () => {
     const result = await reach(call);
     tell(result.ok ? say : result.say, true);
@@ -37,6 +37,7 @@ export function Gone({ view, to, when, children, tell, isApprovedNow }: {
       </div>
       <div className={`${css.bar} ${css.above} no-print`}>
         {letter.isToBeReadOut && <button type="button" className="button" disabled={isBusy} onClick={() => run(() => readOut(letter.id), "Recorded. It is their turn now.")}>I rang and read it out</button>}
+        {letter.readOutUntil && <button type="button" className="button quiet" disabled={isBusy} onClick={() => run(() => notReadOut(letter.id), "Taken back. The letter is still to be read out.")}>It was not read out</button>}
         {letter.canTakeBack && <button type="button" className="button quiet" disabled={isBusy} onClick={() => run(() => takeBack(letter.id), "Taken back. It has not left, and can be changed.")}>Take it back</button>}
         {children}
         <a href={`/desk/letters/${letter.id}/eml`} download>Read as .eml</a>
