@@ -4,10 +4,10 @@ import { config } from "../config/config";
 import type { Letter } from "../store/database";
 import { unbroken } from "../words/unbroken";
 import { withLinks } from "../workshop/client-link";
-import { headerText } from "./address";
+import { headOf, type Named } from "./head";
 import { signed } from "./sign";
 
-export interface Sender { name: string; address: string }
+export type Sender = Named;
 /** The parts of a letter that its message is made from. */
 export type LetterMessage = Pick<Letter,
   "messageId" | "inReplyTo" | "references" | "toName" | "toAddress" | "subject" | "text" | "html" | "automatic">;
@@ -24,9 +24,7 @@ export interface Message { envelope: { from: string; to: string[] }; bytes: Buff
  */
 export async function messageOf(letter: LetterMessage, { sender, date, attachments = [] }: { sender: Sender; date: Date; attachments?: readonly Attachment[] }): Promise<Message> {
   const node = new MailComposer({
-    from: { name: headerText(sender.name), address: sender.address },
-    to: { name: headerText(letter.toName), address: letter.toAddress },
-    subject: headerText(letter.subject),
+    ...headOf({ from: sender, to: { name: letter.toName, address: letter.toAddress }, subject: letter.subject }),
     messageId: letter.messageId,
     ...(letter.inReplyTo ? { inReplyTo: letter.inReplyTo } : {}),
     ...(letter.references ? { references: letter.references } : {}),

@@ -177,8 +177,11 @@ test("Staff see the letter as it will arrive and send themselves a test letter",
     await page.getByLabel("Text of the reply").fill("Dear Perpetua,\n\nPlease leave it flat.\n\nNell");
     await page.getByRole("button", { name: "See it as it will arrive" }).click();
     const window = page.getByRole("dialog", { name: "As it will arrive" });
-    await expect(window).toContainText("Lantern Yard Rug Workshop");
-    await expect(window).toContainText(email(name));
+    const line = (term: string) => window.locator("dl > div").filter({ has: page.getByText(term, { exact: true }) }).getByRole("definition");
+    await expect(line("From")).toHaveText("Lantern Yard Rug Workshop <desk@lantern-yard.example>");
+    await expect(line("Answers to")).toHaveText("desk@lantern-yard.example");
+    await expect(line("To")).toHaveText(`${name} <${email(name)}>`);
+    await expect(line("Subject")).toHaveText(await page.getByLabel("Subject of the reply").inputValue());
     const frame = window.frameLocator("iframe");
     await expect(frame.getByRole("main")).toContainText("Please leave it flat.");
     await window.getByRole("radio", { name: "On a phone" }).check();

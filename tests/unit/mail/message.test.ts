@@ -1,6 +1,7 @@
 import { simpleParser } from "mailparser";
 import { describe, expect, it } from "vitest";
 import { composeLetter } from "../../../lib/mail/compose";
+import { headOf } from "../../../lib/mail/head";
 import { messageOf, type LetterMessage } from "../../../lib/mail/message";
 import { NOW, WORKSHOP } from "./make";
 
@@ -45,6 +46,15 @@ describe("messageOf", () => {
       expect([mail.to].flat().flatMap((t) => t?.value ?? []).map((v) => v.address)).toEqual(["ana@example.org"]);
       expect([mail.from?.value.map((v) => v.address), mail.cc, mail.bcc]).toEqual([["desk@lantern-yard.example"], undefined, undefined]);
     }
+  });
+  it.each(["Ana Example", "Ana, Bo & Co. (Ltd)", 'Ana "the weaver" Example', "Ünal, Ayşe 🧵", "  Ana\r\nBcc: evil@example.com ", "דנה \u202eلیلی"])("has the head that is shown beforehand, and no other place that answers go to: %j", async (text) => {
+    const { mail } = await made({ toName: text, subject: text }, text);
+    const shown = headOf({ from: { name: text, address: "desk@lantern-yard.example" }, to: { name: text, address: "ana@example.org" }, subject: text });
+    expect(mail.from?.value).toEqual([shown.from]);
+    expect([mail.to].flat()[0]?.value).toEqual([shown.to]);
+    expect(mail.subject).toBe(shown.subject);
+    expect(mail.replyTo).toBeUndefined();
+    expect(shown.subject).not.toMatch(/[\r\n\u202e]/u);
   });
   it("keeps names in any script readable", async () => {
     const { mail } = await made({ toName: "Ünal, Ayşe 🧵", subject: "Your rug: grün" });

@@ -1,14 +1,14 @@
 "use client";
-import { useId, useState, type ReactNode } from "react";
+import { useId, useState } from "react";
 import type { EnclosureView, EnquiryView } from "@/lib/enquiry/views";
+import { headOf, type Named } from "@/lib/mail/head";
 import { Enclosed } from "@/lib/ui/enclosed";
 import css from "./arrival.module.css";
 
 export interface LetterToSee {
-  view: Pick<EnquiryView, "id" | "sender">;
+  view: Pick<EnquiryView, "id" | "sender" | "client">;
   kind: "reply" | "question";
   words: { subject: string; text: string };
-  to: ReactNode;
   enclosures: readonly EnclosureView[];
 }
 const FORMS = { html: "As most people see it", text: "As plain text" } as const;
@@ -18,16 +18,19 @@ const WIDTHS = { desk: "At a desk", phone: "On a phone" } as const;
 const post = (form: HTMLFormElement | null) => form?.requestSubmit();
 
 /** The letter's head as a mail program shows it, and the letter in a frame that can do nothing. */
-export function Seen({ view, kind, words, to, enclosures }: LetterToSee) {
+export function Seen({ view, kind, words, enclosures }: LetterToSee) {
+  const { client, sender } = view;
+  const head = headOf({ from: sender, to: { name: client.name, address: client.email ?? "" }, subject: words.subject });
   const [form, setForm] = useState<keyof typeof FORMS>("html");
   const [width, setWidth] = useState<keyof typeof WIDTHS>("desk");
   const name = useId();
   return (
     <>
       <dl className={css.lines}>
-        <div><dt>From</dt><dd><bdi>{view.sender.name}</bdi>, {view.sender.address}</dd></div>
-        <div><dt>To</dt><dd>{to}</dd></div>
-        <div><dt>Subject</dt><dd dir="auto">{words.subject}</dd></div>
+        <div><dt>From</dt><dd><Mailbox of={head.from} /></dd></div>
+        <div><dt>Answers to</dt><dd>{head.from.address}</dd></div>
+        <div><dt>To</dt><dd>{client.email ? <Mailbox of={head.to} /> : <><bdi>{head.to.name}</bdi>, who left no e-mail address</>}</dd></div>
+        <div><dt>Subject</dt><dd dir="auto">{head.subject}</dd></div>
       </dl>
       <Enclosed enclosures={enclosures} />
       <div className={css.choices}>
@@ -41,6 +44,9 @@ export function Seen({ view, kind, words, to, enclosures }: LetterToSee) {
     </>
   );
 }
+
+/** As mail programs show it (RFC 5322, section 3.4). */
+const Mailbox = ({ of: { name, address } }: { of: Named }) => <><bdi>{name}</bdi> &lt;{address}&gt;</>;
 
 function Choices<K extends string>({ legend, names, chosen, choose }: { legend: string; names: Readonly<Record<K, string>>; chosen: K; choose: (id: K) => void }) {
   const group = useId();

@@ -49,7 +49,7 @@ export function AskDesk({ view, begin, to, done, back, tell }: {
         <button type="button" className="button" onClick={send} disabled={isSending}>{isSending ? "One moment" : "Send the question"}</button>
         <button type="button" className="button quiet" onClick={back} disabled={isSending}>Back to the reply</button>
       </div>
-      <Arrival view={view} kind="question" words={{ subject, text }} to={to} enclosures={[]} tell={tell} />
+      <Arrival view={view} kind="question" words={{ subject, text }} enclosures={[]} tell={tell} />
     </>
   );
 }

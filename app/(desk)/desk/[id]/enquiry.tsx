@@ -119,9 +119,10 @@ function noteOf(view: EnquiryView, { now, place, mailConfigured }: Pick<EnquiryP
   if (!mailConfigured) return "No mail server is set up: approved letters wait here, not sent, and can be read as .eml.";
   if (view.waitsForSecond) return `It leaves only once a second person has read and sent it${view.waitsForSecond.sendAt ? `, and not before ${dayAndClock(view.waitsForSecond.sendAt, now, place)}` : ""}.`;
   if (!view.draft) return "";
-  const { holdMinutes: m } = view;
-  if (m === 0) return "It leaves as soon as it is approved.";
-  return `Held ${m === 1 ? "one minute" : m === 2 ? "two minutes" : `${m} minutes`} before it leaves; until then it can be taken back.`;
+  const { holdMinutes: m, sender } = view;
+  const from = `It comes from ${sender.name}, ${sender.address}.`;
+  if (m === 0) return `It leaves as soon as it is approved. ${from}`;
+  return `Held ${m === 1 ? "one minute" : m === 2 ? "two minutes" : `${m} minutes`} before it leaves; until then it can be taken back. ${from}`;
 }
 
 /** What becomes of each letter that has not gone, and when, in the workshop's time. */

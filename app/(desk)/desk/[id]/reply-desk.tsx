@@ -104,7 +104,7 @@ export function ReplyDesk({ view, draft, to, tomorrow, children, tell, unkept, a
           {back && <button type="button" className="button quiet" onClick={back}>Back to what stood here</button>}
         </div>
       )}
-      <Arrival view={view} kind="reply" words={words} to={to} enclosures={enclosed} tell={tell} />
+      <Arrival view={view} kind="reply" words={words} enclosures={enclosed} tell={tell} />
       {view.may.approve && <SendAt first={tomorrow} error={errors["sendAt"] ?? null} isBusy={isSending || theirs !== null} send={sendUnlessOpen} />}
     </>
   );
