@@ -128,7 +128,23 @@ test("A caller left no address: my letter stays with me until I have rung and re
   await fitsAndIsAccessible(small);
   await small.getByRole("region", { name: "The letter" }).screenshot({ path: test.info().outputPath("read-out-390.png") });
   await page.getByRole("button", { name: "I rang and read it out" }).click();
-  await expect(page.getByRole("group", { name: "Where the letter stands" })).toContainText("Read out on the telephone.");
+  const stands = page.getByRole("group", { name: "Where the letter stands" });
+  await expect(stands).toContainText(/Read out on the telephone\. If it was not, that can be taken back until today \d\d:\d\d\./);
   await page.goto(`${desk.url}/desk`);
   await expect(page.getByText("ring them: our letter is to be read out")).toHaveCount(0);
+
+  await test.step("I pressed it by mistake, and take it back", async () => {
+    await page.goto(at);
+    await fitsAndIsAccessible(page);
+    await page.screenshot({ path: test.info().outputPath("was-read-out-1280.png") });
+    await small.goto(at);
+    await fitsAndIsAccessible(small);
+    await small.getByRole("region", { name: "The letter" }).screenshot({ path: test.info().outputPath("was-read-out-390.png") });
+    await page.getByRole("button", { name: "It was not read out" }).click();
+    await expect(page.getByRole("button", { name: "I rang and read it out" })).toBeVisible();
+    await expect(stands).toContainText("Ring them, and read it out.");
+    await expect(page.getByText("took back that the letter was read out")).toBeVisible();
+    await page.goto(`${desk.url}/desk`);
+    await expect(page.getByRole("listitem").filter({ hasText: "ring them: our letter is to be read out" })).toHaveCount(1);
+  });
 });

@@ -182,6 +182,7 @@ test("Staff see the letter as it will arrive and send themselves a test letter",
     await expect(line("Answers to")).toHaveText("desk@lantern-yard.example");
     await expect(line("To")).toHaveText(`${name} <${email(name)}>`);
     await expect(line("Subject")).toHaveText(await page.getByLabel("Subject of the reply").inputValue());
+    await window.screenshot({ path: test.info().outputPath(`head-${options === PHONE ? 390 : 1280}.png`) });
     const frame = window.frameLocator("iframe");
     await expect(frame.getByRole("main")).toContainText("Please leave it flat.");
     await window.getByRole("radio", { name: "On a phone" }).check();

@@ -78,6 +78,43 @@ test("I say what a photo shows that came by mail, and see the words of a letter 
   await expect(page.getByText("Kept. The rug was judged anew.")).toBeVisible();
 });
 
+test("I save a file that a client enclosed, alone and under its own name, and nobody else can", async ({ desk, person, page }) => {
+  await becomeOwner(page, desk);
+  await page.goto(`${desk.url}/desk/post`);
+  const [whole = Buffer.alloc(0)] = await drawn();
+  const valuation = Buffer.from("%PDF-1.7\n".padEnd(230_000, "v"));
+  const saved = await file("files.eml", letter({
+    from: "Hester Quill <hester@example.org>", subject: "A runner and its papers", text: "The valuation and what I know of it.", photos: [whole], date: new Date(),
+    files: [
+      { name: "valuation 2019.pdf", type: "application/pdf", bytes: valuation },
+      { name: "its history.docx", type: "application/vnd.openxmlformats-officedocument.wordprocessingml.document", bytes: Buffer.alloc(2_400_000, "d") },
+      { name: "notes.html", type: "text/html", bytes: Buffer.from("<script>document.title = 'run'</script>") },
+    ],
+  }));
+  await page.getByLabel("Choose letters").setInputFiles(saved);
+  await page.getByRole("listitem").filter({ hasText: "files.eml" }).getByRole("link", { name: /Enquiry/ }).click();
+  const files = page.getByRole("list").filter({ has: page.getByRole("link", { name: "Save valuation 2019.pdf" }) });
+  await expect(files.getByRole("listitem")).toHaveText(["Save valuation 2019.pdf 225 kB", "Save its history.docx 2.3 MB", "Save notes.html 1 kB"]);
+  await fitsAndIsAccessible(page);
+  await files.scrollIntoViewIfNeeded();
+  await page.screenshot({ path: test.info().outputPath("enclosed-1280.png") });
+  const phone = await person({ ...PHONE, storageState: await page.context().storageState() });
+  await phone.goto(page.url());
+  await fitsAndIsAccessible(phone);
+  await phone.getByRole("link", { name: "Save notes.html" }).scrollIntoViewIfNeeded();
+  await phone.screenshot({ path: test.info().outputPath("enclosed-390.png") });
+
+  const coming = page.waitForEvent("download");
+  await files.getByRole("link", { name: "Save valuation 2019.pdf" }).click();
+  const download = await coming;
+  expect(download.suggestedFilename()).toBe("valuation 2019.pdf");
+  expect((await readFile(await download.path())).equals(valuation)).toBe(true);
+  const address = `${desk.url}${await files.getByRole("link", { name: "Save notes.html" }).getAttribute("href")}`;
+  const answer = await page.request.get(address);
+  expect(answer.headers()).toMatchObject({ "content-type": "application/octet-stream", "content-disposition": "attachment; filename=\"enclosure\"; filename*=UTF-8''notes.html", "x-content-type-options": "nosniff", "cache-control": "private, no-store" });
+  expect((await (await person()).request.get(address)).status()).toBe(401);
+});
+
 test("Staff read a letter that waits, with the keyboard, and put it to the enquiry it belongs to", async ({ desk, page }) => {
   await becomeOwner(page, desk);
   await takesIn(page, { name: "Ottilie Marsh", email: "ottilie@example.org", label: "100% viscose" }, desk);
