@@ -7,7 +7,7 @@ const sizeOf = ({ kilobytes }: EnclosedFileView): string => (kilobytes < 1024 ? 
 export function EnclosedFiles({ post: { id, files } }: { post: Pick<PostView, "id" | "files"> }) {
   if (files.length === 0) return null;
   return (
-    <div className={css.enclosed}>
+    <div className={`${css.enclosed} ${css.came}`}>
       <p>Enclosed files</p>
       <ul>{files.map((f) => <li key={f.at}><a href={`/desk/post/${id}/enclosed/${f.at}`} download><span className="unseen">Save </span><bdi>{f.name}</bdi></a> <small className="num">{sizeOf(f)}</small></li>)}</ul>
       <p className="small">They are kept with the message and nobody has looked into them. Open them only if you trust who sent them.</p>
