@@ -13,6 +13,7 @@ import { chanceWord } from "../reply/phrases";
 import type { RugAnswers } from "../trade/questions";
 import type { Assessment } from "../triage/assessment";
 import { cutDownCost } from "../triage/money";
+import { capital } from "../words/capital";
 import { money } from "../words/measures";
 import { wordsIn } from "../words/words";
 import type { WorkshopSettings } from "../workshop/settings";
@@ -47,7 +48,6 @@ export interface DocumentFacts {
   now: Date;
 }
 
-const capital = (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 const dayOf = ({ settings }: DocumentFacts, at: Date) => longDay(dayAndHour(at, settings.timeZone).day, settings.locale);
 const rugOf = ({ answers, photos, settings }: DocumentFacts) => rugWordsOf({ answers, colours: rugColours(photos) }, settings);
 const headOf = ({ name, address, town, telephone, email }: WorkshopSettings) =>

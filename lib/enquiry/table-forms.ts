@@ -1,7 +1,8 @@
 import * as z from "zod/mini";
-import { FIBRE_IDS, type FibreId } from "../trade/fibres";
+import { FIBRE_IDS, fibreName, type FibreId } from "../trade/fibres";
 import { LOSSES, type LossId } from "../trade/losses";
 import { LARGEST_PRIOR, LEAST_OTHER, SMALLEST_PRIOR } from "../trade/priors";
+import { capital } from "../words/capital";
 import { SETTING_LIMITS, type WorkshopSettings } from "../workshop/settings-schema";
 import { parseDecimal, typedNumber } from "./amounts";
 import type { FormValues } from "./step-schemas";
@@ -16,26 +17,33 @@ const typed = (value: unknown): number | undefined => {
   return text === "" ? undefined : typedNumber(text, parseDecimal);
 };
 
-/** Reads the fields of a table; what is wrong with one is said beside it. */
-function read<Id extends string>(ids: readonly Id[], values: Fields, ctx: Issues, { bounds, wrong }: { bounds: string; wrong: (value: number, id: Id) => string | null }): Partial<Record<Id, number>> {
+/** What each row is called above its field and where something is wrong with it. */
+interface Rows<Id extends string> { readonly ids: readonly Id[]; readonly nameOf: (id: Id) => string }
+
+/** Reads the fields of a table; what is wrong with one is said beside it, by its name, since it stands at the top of the page too. */
+function read<Id extends string>({ ids, nameOf }: Rows<Id>, values: Fields, ctx: Issues, { bounds, wrong }: { bounds: string; wrong: (value: number, id: Id) => string | null }): Partial<Record<Id, number>> {
   const own: Partial<Record<Id, number>> = {};
   for (const id of ids) {
     const value = typed(values[id]);
     if (value === undefined) continue;
-    const message = value < 0 ? "Not below zero." : Number.isNaN(value) ? `Write a number ${bounds}.` : wrong(value, id);
-    if (message) ctx.issues.push({ code: "custom", message, path: [id], input: value });
+    const message = value < 0 ? "not below zero." : Number.isNaN(value) ? `write a number ${bounds}.` : wrong(value, id);
+    if (message) ctx.issues.push({ code: "custom", message: `${nameOf(id)}: ${message}`, path: [id], input: value });
     own[id] = value;
   }
   return own;
 }
 
 export const LOSS_IDS = Object.keys(LOSSES) as LossId[];
+const LOSS_ROWS: Rows<LossId> = { ids: LOSS_IDS, nameOf: (id) => capital(LOSSES[id].what) };
+const FIBRE_ROWS: Rows<FibreId> = { ids: FIBRE_IDS, nameOf: (id) => capital(fibreName(id)) };
+export const { nameOf: lossName } = LOSS_ROWS, { nameOf: shareName } = FIBRE_ROWS;
+
 /** Broken promises and harm always cost something. */
 const NEVER_FREE: readonly LossId[] = ["promised-and-failed", "made-worse", "home-advice-harms"];
 const lossForm = z.pipe(z.record(z.string(), z.any()), z.transform((values, ctx): WorkshopSettings["losses"] => {
   const most = SETTING_LIMITS.maxLoss.toLocaleString("en");
-  const wrong = (v: number, id: LossId) => (v > SETTING_LIMITS.maxLoss ? `At most ${most}.` : v === 0 && NEVER_FREE.includes(id) ? "This cannot cost nothing: advice would stop minding it. Leave the field empty for the figure of the table." : null);
-  const own = read(LOSS_IDS, values, ctx as Issues, { bounds: `from 0 to ${most}`, wrong });
+  const wrong = (v: number, id: LossId) => (v > SETTING_LIMITS.maxLoss ? `at most ${most}.` : v === 0 && NEVER_FREE.includes(id) ? "this cannot cost nothing, or advice would stop minding it. Leave the field empty for the figure of the table." : null);
+  const own = read(LOSS_ROWS, values, ctx as Issues, { bounds: `from 0 to ${most}`, wrong });
   return Object.keys(own).length > 0 ? own : null;
 }));
 /** What a wrong answer costs in this workshop; null: the table's throughout. */
@@ -45,9 +53,9 @@ export const lossesForm = lossForm as unknown as z.ZodMiniType<WorkshopSettings[
 const SUM_TOLERANCE_PERCENT = 0.05;
 const SMALLEST = SMALLEST_PRIOR * 100, LARGEST = LARGEST_PRIOR * 100, OTHER = LEAST_OTHER * 100;
 const wrongShare = (percent: number, fibre: FibreId): string | null => {
-  if (percent > LARGEST) return `At most ${LARGEST} per cent: before any evidence nothing is surer.`;
+  if (percent > LARGEST) return `at most ${LARGEST} per cent. Before any evidence nothing is surer.`;
   const least = fibre === "other" ? OTHER : SMALLEST;
-  return percent < least ? `At least ${least} per cent: nothing is ruled out before any evidence.` : null;
+  return percent < least ? `at least ${least} per cent. Nothing is ruled out before any evidence.` : null;
 };
 
 /** The sum of the per cents that are numbers, as it stands in the fields. */
@@ -59,9 +67,9 @@ export const sayPercent = (percent: number): string => String(Math.round(percent
 const fibreForm = z.pipe(z.record(z.string(), z.any()), z.transform((values, ctx): WorkshopSettings["priors"] => {
   const issues = ctx as Issues;
   if (FIBRE_IDS.every((f) => typed(values[f]) === undefined)) return null;
-  const own = read(FIBRE_IDS, values, issues, { bounds: `from ${SMALLEST} to ${LARGEST}`, wrong: wrongShare });
+  const own = read(FIBRE_ROWS, values, issues, { bounds: `from ${SMALLEST} to ${LARGEST}`, wrong: wrongShare });
   const say = (message: string, field: string) => issues.issues.push({ code: "custom", message, path: [field], input: values });
-  for (const f of FIBRE_IDS) if (own[f] === undefined) say("Write a share for every fibre, or leave all empty.", f);
+  for (const f of FIBRE_IDS) if (own[f] === undefined) say(`${shareName(f)}: write a share for every fibre, or leave all empty.`, f);
   const sum = percentSum(values);
   if (!isHundred(sum)) say(`Together they make ${sayPercent(sum)} per cent. They must make 100.`, "form");
   return Object.fromEntries(FIBRE_IDS.map((f) => [f, (own[f] ?? 0) / sum]));

@@ -1,6 +1,7 @@
 import type { EnquiryAnswers, RugAnswers } from "../trade/questions";
 import { colourWord } from "./colour-word";
 import { changeWords, happenedWords, reasonWords, soldAsWords } from "./happened";
+import { capital } from "../words/capital";
 import { size, type Figures } from "../words/measures";
 import { wordsIn } from "../words/words";
 import { colourName, plain, sidesIn } from "./rug-title";
@@ -13,7 +14,6 @@ export interface RugSketch {
 /** A slip's sentence has room for this many characters. */
 export const MAX_SENTENCE_CHARS = 110;
 
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** A rug's own name: "Grey, 170 × 240", "Grey rug", "Rug, 170 × 240" or "A rug". Sizes in cm, as told. */
 export function rugTitleOf({ answers, colours }: RugSketch): string {

@@ -1,3 +1,4 @@
+import { capital } from "../words/capital";
 import { size, type AreaUnit } from "../words/measures";
 import type { Words } from "../words/words";
 import { COLOUR_WORDS, type ColourWord } from "./colour-word";
@@ -14,7 +15,6 @@ export function colourIn(title: string): ColourWord | null {
 /** A colour in the words of a locale, to stand inside a sentence. */
 export const colourName = (colour: ColourWord, words: Words): string => words.say(`colour.${colour}`);
 
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 const SIDES = /^(\d+) × (\d+)$/;
 /** The size in a title, "170 × 240", in the unit that is set; anything else as it is. */
 export function sidesIn(part: string, { locale }: Words, areaUnit: AreaUnit): string {

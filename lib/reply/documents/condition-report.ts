@@ -1,5 +1,6 @@
 import type { Assessment } from "../../triage/assessment";
 import type { FibreId } from "../../trade/fibres";
+import { capital } from "../../words/capital";
 import { methodWhyIn, notStatedIn } from "../../words/judged";
 import type { Figures } from "../../words/measures";
 import { quotedInside } from "../../words/quoted";
@@ -68,7 +69,7 @@ export function conditionReport(r: ConditionReport): PrintedDocument {
       heading(say("report.considered")),
       {
         kind: "table", caption: say("report.methods-caption"), head: [say("report.method"), say("report.judgement")],
-        rows: r.assessment.methods.map((m) => [sentence(words.table(`treatment.${m.method}`)), methodWhyIn(words, m.method, m.why)]),
+        rows: r.assessment.methods.map((m) => [capital(words.table(`treatment.${m.method}`)), methodWhyIn(words, m.method, m.why)]),
       },
       heading(say("report.prospects")),
       ...prospectBlocks(r, words),
@@ -84,7 +85,6 @@ export function conditionReport(r: ConditionReport): PrintedDocument {
   };
 }
 
-const sentence = (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 /** What a label names, and by whose reading; triage keeps its words with what they say. */
 function labelBlocks({ findings }: Assessment, { say }: Words): Block[] {
   const label = findings.find((f) => f.what === "label" && typeof fieldsOf(f)["text"] === "string" && fieldsOf(f)["text"] !== "");
@@ -100,7 +100,7 @@ function fibreTable({ assessment, photos }: ConditionReport, words: Words): Bloc
   const { say } = words;
   return {
     kind: "table", caption: say("report.fibre-caption", { evidence: evidenceOf(assessment), shown: photos.length > 0 ? "yes" : "no" }), head: [say("report.fibre"), say("report.chance")],
-    rows: assessment.fibres.filter((f) => f.probability >= NAMED_FROM).map((f) => [sentence(words.table(`fibre.${f.fibre}.name`)), rangeInHundred(f, words)]),
+    rows: assessment.fibres.filter((f) => f.probability >= NAMED_FROM).map((f) => [capital(words.table(`fibre.${f.fibre}.name`)), rangeInHundred(f, words)]),
   };
 }
 
@@ -110,7 +110,7 @@ function causeBlocks({ mechanisms }: Assessment, words: Words): Block[] {
   if (named.length === 0) return [paragraph(say("report.no-cause"))];
   return [{
     kind: "table", caption: say("report.causes-caption"), head: [say("report.cause"), say("report.chance")],
-    rows: named.map((m) => [sentence(words.table(`mechanism.${m.mechanism}`)), inHundred(m.probability, words)]),
+    rows: named.map((m) => [capital(words.table(`mechanism.${m.mechanism}`)), inHundred(m.probability, words)]),
   }];
 }
 

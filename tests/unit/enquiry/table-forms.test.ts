@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { lossesForm, LOSS_IDS, lossValues, percentSum, priorsForm, priorValues } from "../../../lib/enquiry/table-forms";
+import { lossesForm, lossName, LOSS_IDS, lossValues, percentSum, priorsForm, priorValues } from "../../../lib/enquiry/table-forms";
 import { FIBRE_IDS } from "../../../lib/trade/fibres";
 import { PRIORS } from "../../../lib/trade/priors";
 import { DEFAULT_SETTINGS, SETTING_LIMITS, workshopSettingsSchema } from "../../../lib/workshop/settings-schema";
@@ -16,10 +16,12 @@ describe("lossesForm", () => {
     expect(lossesForm.parse(lossValues({ ...DEFAULT_SETTINGS, losses }))).toEqual(losses);
     expect(workshopSettingsSchema.safeParse({ ...DEFAULT_SETTINGS, losses }).success).toBe(true);
   });
-  it("says of each field what is wrong with it", () => {
-    const [a, b, c] = LOSS_IDS as [string, string, string];
-    expect(messages(lossesForm.safeParse({ [a]: "-3", [b]: "much", [c]: String(SETTING_LIMITS.maxLoss + 1) }))).toEqual({ [a]: "Not below zero.", [b]: "Write a number from 0 to 1,000.", [c]: "At most 1,000." });
-    expect(lossesForm.safeParse({ [c]: String(SETTING_LIMITS.maxLoss) }).success).toBe(true);
+  it("says of each field, by the name above it, what is wrong with it", () => {
+    expect(messages(lossesForm.safeParse({ "promised-and-failed": "-3", "home-advice-harms": "much", "trouble-photo": String(SETTING_LIMITS.maxLoss + 1) }))).toEqual({
+      "promised-and-failed": "Promised too much, and it failed: not below zero.", "home-advice-harms": "Home advice that harms: write a number from 0 to 1,000.", "trouble-photo": "The trouble of a photo: at most 1,000.",
+    });
+    expect(lossesForm.safeParse({ "trouble-photo": String(SETTING_LIMITS.maxLoss) }).success).toBe(true);
+    expect(new Set(LOSS_IDS.map(lossName)).size).toBe(LOSS_IDS.length);
   });
   it("lets a question be free, and no broken promise", () => {
     expect(messages(lossesForm.safeParse({ "promised-and-failed": "0" }))["promised-and-failed"]).toMatch(/cannot cost nothing/);
@@ -49,10 +51,10 @@ describe("priorsForm", () => {
     expect(percentSum({ silk: "40", wool: "x", viscose: "", cotton: "-3" })).toBe(40);
   });
   it("rules nothing out and takes nothing for certain", () => {
-    expect(messages(priorsForm.safeParse({ ...ours, acetate: "0" }))["acetate"]).toMatch(/^At least 0\.1 per cent/);
-    expect(messages(priorsForm.safeParse({ ...ours, other: "2.9" }))["other"]).toMatch(/^At least 3 per cent/);
-    expect(messages(priorsForm.safeParse({ ...ours, wool: "80.1" }))["wool"]).toMatch(/^At most 80 per cent/);
-    expect(messages(priorsForm.safeParse({ ...ours, wool: "" }))["wool"]).toBe("Write a share for every fibre, or leave all empty.");
-    expect(messages(priorsForm.safeParse({ ...ours, wool: "-1" }))["wool"]).toBe("Not below zero.");
+    expect(messages(priorsForm.safeParse({ ...ours, acetate: "0" }))["acetate"]).toMatch(/^Acetate: at least 0\.1 per cent/);
+    expect(messages(priorsForm.safeParse({ ...ours, other: "2.9" }))["other"]).toMatch(/^Something else, or unclear: at least 3 per cent/);
+    expect(messages(priorsForm.safeParse({ ...ours, wool: "80.1" }))["wool"]).toMatch(/^Wool: at most 80 per cent/);
+    expect(messages(priorsForm.safeParse({ ...ours, wool: "" }))["wool"]).toBe("Wool: write a share for every fibre, or leave all empty.");
+    expect(messages(priorsForm.safeParse({ ...ours, wool: "-1" }))["wool"]).toBe("Wool: not below zero.");
   });
 });

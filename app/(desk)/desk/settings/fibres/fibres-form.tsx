@@ -1,12 +1,11 @@
 "use client";
 import { useState, type FormEvent } from "react";
 import type { FormValues } from "@/lib/enquiry/step-schemas";
-import { isHundred, percentSum, priorsForm, sayPercent } from "@/lib/enquiry/table-forms";
-import { FIBRES } from "@/lib/trade/fibres";
+import { isHundred, percentSum, priorsForm, sayPercent, shareName } from "@/lib/enquiry/table-forms";
+import { FIBRE_IDS } from "@/lib/trade/fibres";
 import { PRIORS } from "@/lib/trade/priors";
 import { CheckedForm } from "@/lib/ui/checked-form";
 import { TextField } from "@/lib/ui/field";
-import { sentenceCase } from "@/lib/ui/figures";
 import { keepPriors } from "../actions";
 import css from "../tables.module.css";
 
@@ -19,9 +18,9 @@ export function FibresForm({ title, values }: { title: string; values: FormValue
   return (
     <CheckedForm schema={priorsForm} action={keepPriors} values={values} title={title}>
       <div className={css.rows} onInput={recount}>
-        {FIBRES.map(({ id, name }) => (
+        {FIBRE_IDS.map((id) => (
           <div key={id} className={css.row}>
-            <TextField name={id} label={sentenceCase(name)} hint={`Without yours: ${sayPercent(PRIORS[id] * 100)} per cent`} inputMode="decimal" autoComplete="off" />
+            <TextField name={id} label={shareName(id)} hint={`Without yours: ${sayPercent(PRIORS[id] * 100)} per cent`} inputMode="decimal" autoComplete="off" />
           </div>
         ))}
       </div>

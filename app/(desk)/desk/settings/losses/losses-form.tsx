@@ -1,10 +1,9 @@
 "use client";
 import type { FormValues } from "@/lib/enquiry/step-schemas";
-import { LOSS_IDS, lossesForm } from "@/lib/enquiry/table-forms";
+import { LOSS_IDS, lossesForm, lossName } from "@/lib/enquiry/table-forms";
 import { LOSSES } from "@/lib/trade/losses";
 import { CheckedForm } from "@/lib/ui/checked-form";
 import { TextField } from "@/lib/ui/field";
-import { sentenceCase } from "@/lib/ui/figures";
 import { keepLosses } from "../actions";
 import css from "../tables.module.css";
 
@@ -15,7 +14,7 @@ export function LossesForm({ title, values }: { title: string; values: FormValue
       <div className={css.rows}>
         {LOSS_IDS.map((id) => (
           <div key={id} className={css.row}>
-            <TextField name={id} label={sentenceCase(LOSSES[id].what)} hint={`Without yours: ${LOSSES[id].loss}`} inputMode="decimal" autoComplete="off" />
+            <TextField name={id} label={lossName(id)} hint={`Without yours: ${LOSSES[id].loss}`} inputMode="decimal" autoComplete="off" />
           </div>
         ))}
       </div>
