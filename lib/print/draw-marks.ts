@@ -1,31 +1,26 @@
 import "server-only";
 import type { PhotoMark } from "../reply/documents/blocks";
+import { numberPlaces } from "../reply/documents/number-places";
 import { lineOf, lineWidth, drawLine } from "./lines";
 import { GRAPHITE, type Pdf } from "./pen";
 
 /** Points, by eye: the dark edge and the white line of an outline, and the disc that its number stands in. */
 const LINES = [["#141516", 2.4], ["#ffffff", 1]] as const;
-const DISC = { radius: 6, size: 7.5, beside: 7 } as const;
+const DISC = { radius: 6, size: 7.5 } as const;
 /** Half the height of a figure, of the size of its letters. */
 const HALF_FIGURE = 0.35;
 
 interface Place { readonly left: number; readonly top: number; readonly width: number; readonly height: number }
 
-/** Outlines on a photo, white with a dark edge so that they are seen on any rug, each with its number above it. */
+/** Outlines on a photo, white with a dark edge so that they are seen on any rug, each with its number beside it. */
 export function drawMarks(pdf: Pdf, marks: readonly PhotoMark[], at: Place): void {
   const on = ({ x, y }: PhotoMark["outline"][number]): [number, number] => [at.left + x * at.width, at.top + y * at.height];
   pdf.save();
   pdf.rect(at.left, at.top, at.width, at.height).clip();
   for (const { outline } of marks) for (const [colour, width] of LINES) pdf.polygon(...outline.map(on)).lineWidth(width).lineJoin("round").strokeColor(colour).stroke();
   pdf.restore();
-  for (const { n, outline } of marks) drawNumber(pdf, String(n), numberPlace(outline.map(on), at));
-}
-
-/** Above the highest corner of an outline, and always on the photo. */
-function numberPlace(corners: readonly [number, number][], { left, top, width, height }: Place): [number, number] {
-  const [x, y] = corners.reduce((highest, c) => (c[1] < highest[1] ? c : highest));
-  const within = (value: number, from: number, room: number) => Math.min(Math.max(value, from + DISC.radius + 1), from + room - DISC.radius - 1);
-  return [within(x, left, width), within(y - DISC.beside, top, height)];
+  const outlines = marks.map(({ outline }) => outline.map(({ x, y }) => ({ x: x * at.width, y: y * at.height })));
+  numberPlaces(outlines, { ...at, radius: DISC.radius }).forEach(({ x, y }, i) => drawNumber(pdf, String(marks[i]?.n), [at.left + x, at.top + y]));
 }
 
 function drawNumber(pdf: Pdf, n: string, [x, y]: [number, number]): void {

@@ -1,4 +1,5 @@
 import type { Block } from "../reply/documents/blocks";
+import { numberPlaces } from "../reply/documents/number-places";
 import css from "./marked-photo.module.css";
 import outlined from "./marking/outline.module.css";
 
@@ -11,18 +12,15 @@ const DISC = 0.024;
 /** A photo of a printed document turned upright, and what was marked in it under its numbers, as in the file. */
 export function MarkedPhoto({ photo: { photoId, alternative, quarters = 0, marks = [] }, shape }: { photo: Photo; shape: Shape }) {
   const shown = quarters % 2 === 1 ? { width: shape.height, height: shape.width } : shape;
-  const on = ({ x, y }: { x: number; y: number }) => ({ x: x * shown.width, y: y * shown.height });
+  const outlines = marks.map(({ outline }) => outline.map(({ x, y }) => ({ x: x * shown.width, y: y * shown.height })));
   const radius = DISC * Math.max(shown.width, shown.height);
   return (
     <svg viewBox={`0 0 ${shown.width} ${shown.height}`} preserveAspectRatio="xMinYMid meet" role="img" aria-label={alternative}>
       <image href={`/photos/${photoId}/1600`} width={shape.width} height={shape.height} transform={TURNS[quarters]?.(shape)} />
-      {marks.map(({ n, outline }) => [outlined.edge, outlined.line].map((layer) => <polygon key={`${n}${layer}`} className={layer} points={outline.map(on).map((p) => `${p.x.toFixed(1)},${p.y.toFixed(1)}`).join(" ")} />))}
-      {marks.map(({ n, outline }) => {
-        const highest = outline.map(on).reduce((a, b) => (b.y < a.y ? b : a));
-        const within = (value: number, room: number) => Math.min(Math.max(value, radius * 1.2), room - radius * 1.2);
-        const [x, y] = [within(highest.x, shown.width), within(highest.y - radius * 1.2, shown.height)];
-        return <g key={n}><circle className={css.disc} cx={x} cy={y} r={radius} /><text className={css.number} x={x} y={y} fontSize={radius * 1.3} textAnchor="middle" dominantBaseline="central">{n}</text></g>;
-      })}
+      {outlines.map((outline, i) => [outlined.edge, outlined.line].map((layer) => <polygon key={`${i}${layer}`} className={layer} points={outline.map((p) => `${p.x.toFixed(1)},${p.y.toFixed(1)}`).join(" ")} />))}
+      {numberPlaces(outlines, { ...shown, radius }).map(({ x, y }, i) => (
+        <g key={i}><circle className={css.disc} cx={x} cy={y} r={radius} /><text className={css.number} x={x} y={y} fontSize={radius * 1.3} textAnchor="middle" dominantBaseline="central">{marks[i]?.n}</text></g>
+      ))}
     </svg>
   );
 }
