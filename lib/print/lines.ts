@@ -40,17 +40,35 @@ export function lineOf(text: string, weight: Weight): Line {
 const pieceWidth = (pdf: PDFKit.PDFDocument, { font, text }: Run, size: number): number => inFont(pdf, font).fontSize(size).widthOfString(text);
 export const lineWidth = (pdf: PDFKit.PDFDocument, { pieces }: Line, size: number): number => pieces.reduce((sum, p) => sum + pieceWidth(pdf, p, size), 0);
 
-/** Where the lines of a paragraph begin and end; its spaces at an end of a line need no room. */
-function brokenAt(pdf: PDFKit.PDFDocument, text: string, { width, weight, size }: Type & { width: number }): [number, number][] {
-  const wide = (part: string) => runsOf(part, weight).reduce((sum, run) => sum + pieceWidth(pdf, run, size), 0);
+/** Of what stands in a line, so much stays there when its last word goes down to one that would stand alone. By eye. */
+const LEFT_ABOVE = 2;
+
+/** Where the lines of a paragraph begin and end: no word stands alone in the last of several where the one before it can join it. */
+function brokenAt(pdf: PDFKit.PDFDocument, text: string, type: Type & { width: number }): [number, number][] {
+  const lines = filledLines(pdf, text, type);
+  const [above, last] = lines.slice(-2);
+  if (!above || !last) return lines;
+  const starts = Array.from(placesIn(text), ([start]) => start);
+  const inAbove = starts.filter((s) => s >= above[0] && s < above[1]);
+  const from = inAbove.at(-1);
+  const isAlone = !starts.some((s) => s > last[0]) && starts.includes(last[0]);
+  if (!isAlone || from === undefined || inAbove.length <= LEFT_ABOVE || wide(pdf, text.slice(from), type) > type.width) return lines;
+  return [...lines.slice(0, -2), [above[0], from], [from, last[1]]];
+}
+
+const wide = (pdf: PDFKit.PDFDocument, part: string, { weight, size }: Type): number => runsOf(part, weight).reduce((sum, run) => sum + pieceWidth(pdf, run, size), 0);
+
+/** Each line as full as can be; its spaces at an end of a line need no room. */
+function filledLines(pdf: PDFKit.PDFDocument, text: string, { width, ...type }: Type & { width: number }): [number, number][] {
+  const widthOf = (part: string) => wide(pdf, part, type);
   const lines: [number, number][] = [];
   let [from, filled] = [0, 0];
   for (const [start, end] of placesIn(text)) {
     const part = text.slice(start, end);
-    const isParted = wide(part.trimEnd()) > width;
+    const isParted = widthOf(part.trimEnd()) > width;
     for (const [at, bit] of isParted ? lettersOf(part, start) : [[start, part] as const]) {
       // Letters are measured together, as they are set: some stand further apart beside each other than alone.
-      const upTo = (letters: string) => (isParted ? wide(text.slice(from, at) + letters) : filled + wide(letters));
+      const upTo = (letters: string) => (isParted ? widthOf(text.slice(from, at) + letters) : filled + widthOf(letters));
       if (at > from && upTo(bit.trimEnd()) > width) { lines.push([from, at]); [from, filled] = [at, 0]; }
       filled = upTo(bit);
     }
