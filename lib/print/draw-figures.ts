@@ -1,6 +1,7 @@
 import "server-only";
 import type { Block, PlanSide } from "../reply/documents/blocks";
 import type { Words } from "../words/words";
+import { drawList, listHeight } from "./draw-list";
 import { drawMarks } from "./draw-marks";
 import { inFont } from "./fonts";
 import { BELOW, GRAPHITE, keepTogether, KEPT, LOST, MARGIN, say, SLATE, SMALL, textHeight, type Pdf, type Structure } from "./pen";
@@ -8,10 +9,15 @@ import { BELOW, GRAPHITE, keepTogether, KEPT, LOST, MARGIN, say, SLATE, SMALL, t
 /** Points, by eye: of one photo by itself, and of photos side by side, of which so many stand in a row at most. */
 const MOST_PHOTO_HEIGHT = { alone: 260, abreast: 170 } as const;
 const MOST_ABREAST = 3;
+/** Down to this share of its height a row is drawn smaller to end a page. By eye. */
+const LEAST_SHARE = 0.6;
 /** Two ways of cutting a rug stand on one page. */
 const PLAN_SIDE = 150;
 const BETWEEN = 14;
-const CAPTION_ROOM = 30;
+/** Between a photo and its caption, and below that. */
+const CAPTION = { above: 6, below: 10 } as const;
+/** Between a plan and the list beside it. */
+const BESIDE_PLAN = 24;
 /** For a side's length along it, and for the mark of the photo's top beside that. */
 const SIDE_ROOM = 16;
 const TOP_ROOM = 13;
@@ -23,13 +29,23 @@ type Plan = Extract<Block, { kind: "plan" }>;
 /** The JPEG bytes of a photo by its id, or null where it is gone. */
 export type PhotoBytes = (photoId: string) => Buffer | null;
 
-/** What a photo takes at most, with its caption. */
-export const PHOTO_ROOM = MOST_PHOTO_HEIGHT.abreast + CAPTION_ROOM;
-/** What a plan takes, with its sides and its caption. */
-export function planHeight(pdf: Pdf, plan: Plan): number {
-  const { widthCm, lengthCm, alternative } = plan;
-  const { top, bottom } = roomsOf(plan);
-  return top + bottom + (PLAN_SIDE * lengthCm) / Math.max(widthCm, lengthCm) + BELOW.drawing + textHeight(pdf, alternative, { size: SMALL }) + BELOW.caption;
+/** What a photo asks for at least, alone or in a row, with a caption of two lines. */
+export const photoRoom = (isAlone: boolean): number => LEAST_SHARE * MOST_PHOTO_HEIGHT[isAlone ? "alone" : "abreast"] + CAPTION.above + 2 * SMALL + CAPTION.below;
+/** What a plan takes, with its sides, its caption and the list beside it. */
+export const planHeight = (pdf: Pdf, plan: Plan, beside: readonly string[]): number =>
+  planTop(pdf, plan, beside).high + BELOW.drawing + textHeight(pdf, plan.alternative, { size: SMALL }) + BELOW.caption;
+/** How far right the list beside a plan begins, and how high both stand. */
+function planTop(pdf: Pdf, plan: Plan, beside: readonly string[]): { left: number; high: number } {
+  const { width, height } = planSize(plan);
+  const left = MARGIN + width + BESIDE_PLAN;
+  return { left, high: Math.max(height, listHeight(pdf, beside, left)) };
+}
+/** A drawing with what stands round the rug, in points. */
+function planSize(plan: Plan): { width: number; height: number; scale: number } {
+  const { widthCm, lengthCm } = plan;
+  const scale = PLAN_SIDE / Math.max(widthCm, lengthCm);
+  const { top, right, bottom, left } = roomsOf(plan);
+  return { width: widthCm * scale + left + right, height: lengthCm * scale + top + bottom, scale };
 }
 /** What stands round the rug, in points. */
 const roomsOf = ({ sizes, photoTop }: Plan): Record<PlanSide, number> => {
@@ -54,23 +70,29 @@ export function drawPhotos(pdf: Pdf, root: Structure, photos: readonly Photo[], 
   for (const { caption } of photos.filter((p) => bytesOf(p.photoId) === null)) say(pdf, root, "P", words.say("print.photo-gone", { caption }), { size: SMALL, colour: SLATE });
 }
 
-function drawRow(pdf: Pdf, root: Structure, row: readonly (Photo & { bytes: Buffer })[], most: number): void {
-  const shaped = row.map((p) => {
+type Shown = Omit<Photo, "shape"> & { readonly bytes: Buffer; /** Its width by its height. */ readonly shape: number };
+
+/** As high as a row may be; where less is left of a page, smaller there, unless that would be too small: then on the next. Captions keep their width. */
+function drawRow(pdf: Pdf, root: Structure, photos: readonly (Photo & { bytes: Buffer })[], most: number): void {
+  const row = photos.map((p): Shown => {
     const { width, height } = pdf.openImage(p.bytes);
     return { ...p, shape: width / height };
   });
   const room = pdf.page.width - 2 * MARGIN - BETWEEN * (row.length - 1);
-  const height = Math.min(most, room / shaped.reduce((sum, p) => sum + p.shape, 0));
-  keepTogether(pdf, height + CAPTION_ROOM);
+  const full = Math.min(most, room / row.reduce((sum, p) => sum + p.shape, 0));
+  const captions = CAPTION.above + Math.max(...row.map((p) => textHeight(pdf, p.caption, { size: SMALL, width: p.shape * full }))) + CAPTION.below;
+  const left = pdf.page.maxY() - pdf.y - captions;
+  const height = left < LEAST_SHARE * full ? full : Math.min(full, left);
+  keepTogether(pdf, height + captions);
   const top = pdf.y;
-  let [left, bottom] = [MARGIN, top];
-  for (const { alternative, caption, bytes, shape, marks } of shaped) {
-    const at: Place = { left, top, width: shape * height, height };
+  let [x, bottom] = [MARGIN, top];
+  for (const { alternative, caption, bytes, shape, marks } of row) {
+    const at: Place = { left: x, top, width: shape * height, height };
     figure(pdf, root, { alternative, at, draw: () => { pdf.image(bytes, at.left, top, { width: at.width, height }); drawMarks(pdf, marks ?? [], at); } });
-    pdf.y = top + height + 6;
-    say(pdf, root, "Caption", caption, { size: SMALL, colour: SLATE, gap: 10, x: at.left, width: at.width });
+    pdf.y = top + height + CAPTION.above;
+    say(pdf, root, "Caption", caption, { size: SMALL, colour: SLATE, gap: CAPTION.below, x, width: shape * full });
     bottom = Math.max(bottom, pdf.y);
-    left += at.width + BETWEEN;
+    x += shape * full + BETWEEN;
   }
   pdf.y = bottom;
 }
@@ -78,12 +100,15 @@ function drawRow(pdf: Pdf, root: Structure, row: readonly (Photo & { bytes: Buff
 /** Where the plan's own corner stands, and how large a centimetre is drawn. */
 interface Sheet { readonly left: number; readonly top: number; readonly scale: number }
 
-/** The rug from above, to scale, with its sides: what remains is tinted, outlined and measured, the rug as it is dashed, the damage filled. */
-export function drawPlan(pdf: Pdf, root: Structure, plan: Plan): void {
-  const { widthCm, lengthCm, sizes, photoTop, alternative } = plan;
-  const scale = PLAN_SIDE / Math.max(widthCm, lengthCm);
+/**
+ * The rug from above, to scale, with its sides: what remains is tinted, outlined and measured, the rug as it is dashed, the damage
+ * filled. Its caption below, and beside it what is said of it.
+ */
+export function drawPlan(pdf: Pdf, root: Structure, plan: Plan, beside: readonly string[]): void {
+  const { sizes, photoTop, alternative } = plan;
   const room = roomsOf(plan);
-  const at = { width: widthCm * scale + room.left + room.right, height: lengthCm * scale + room.top + room.bottom };
+  const { scale, ...at } = planSize(plan);
+  const { left, high } = planTop(pdf, plan, beside);
   const top = pdf.y;
   const sheet: Sheet = { left: MARGIN + room.left, top: top + room.top, scale };
   figure(pdf, root, {
@@ -91,8 +116,14 @@ export function drawPlan(pdf: Pdf, root: Structure, plan: Plan): void {
     draw: () => { drawRug(pdf, plan, sheet); if (sizes) drawSizes(pdf, plan, { sizes, sheet }); if (photoTop) drawTop(pdf, plan, { photoTop, sheet }); },
   });
   pdf.x = MARGIN;
-  pdf.y = top + at.height + BELOW.drawing;
+  pdf.y = top + high + BELOW.drawing;
   say(pdf, root, "Caption", alternative, { size: SMALL, colour: SLATE, gap: BELOW.caption });
+  const bottom = pdf.y;
+  if (beside.length > 0) {
+    pdf.y = Math.min(sheet.top, top + high - listHeight(pdf, beside, left));
+    drawList(pdf, root, beside, left);
+  }
+  pdf.y = bottom;
 }
 
 function drawRug(pdf: Pdf, { widthCm, lengthCm, keep, damaged }: Plan, { left, top, scale }: Sheet): void {

@@ -1,24 +1,26 @@
 import "server-only";
 import PDFDocument from "pdfkit";
 import type { Block, PrintedDocument } from "../reply/documents/blocks";
+import { paperOf } from "../words/locales";
 import { wordsIn, type Words } from "../words/words";
 import { drawPhotos, drawPlan, type PhotoBytes } from "./draw-figures";
+import { drawList } from "./draw-list";
 import { drawTable } from "./draw-table";
 import { ascentOf } from "./fonts";
 import { drawLine, lineOf } from "./lines";
 import { roomFor } from "./page-room";
-import { artifact, BELOW, HEADING, keepTogether, LINE, LIST_INDENT, MARGIN, say, SLATE, SMALL, tagged, textHeight, write, type Pdf, type Structure } from "./pen";
+import { artifact, BELOW, HEADING, keepTogether, LINE, MARGIN, say, SLATE, SMALL, tagged, write, type Pdf, type Structure } from "./pen";
 
 /**
  * Draws a document as a tagged PDF (PDF/UA-1: ISO 14289-1): title, language, headings, lists, tables and figures with their
- * alternatives in reading order, every typeface embedded, numbered pages. The same document gives the same pages; `createdAt`
+ * alternatives in reading order, every typeface embedded, numbered pages of the paper that is usual there. The same document gives the same pages; `createdAt`
  * is written into it.
  */
 export async function drawPdf(document: PrintedDocument, { photo, createdAt }: { photo: PhotoBytes; createdAt: Date }): Promise<Buffer> {
   const pdf = new PDFDocument({
     // The types of this library do not know the subset yet.
     ...({ subset: "PDF/UA" } as object),
-    size: "A4", margins: { top: MARGIN, bottom: MARGIN + 16, left: MARGIN, right: MARGIN }, bufferPages: true, pdfVersion: "1.7", tagged: true,
+    size: paperOf(document.language), margins: { top: MARGIN, bottom: MARGIN + 16, left: MARGIN, right: MARGIN }, bufferPages: true, pdfVersion: "1.7", tagged: true,
     lang: document.language, displayTitle: true, info: { Title: document.title, Author: document.head?.name ?? "", CreationDate: createdAt, ModDate: createdAt }, font: "",
   }) as Pdf;
   const done = new Promise<Buffer>((resolve, reject) => {
@@ -32,17 +34,11 @@ export async function drawPdf(document: PrintedDocument, { photo, createdAt }: {
   pdf.addStructure(root);
   drawHead(pdf, root, document);
   const parts = [{ title: [document.title, document.reference].filter(Boolean).join(" · "), from: 0 }];
-  for (let i = 0; i < document.blocks.length; i += 1) {
-    const block = document.blocks[i] as Block;
-    if (block.kind === "photo") {
-      const photos = photosFrom(document.blocks, i);
-      drawPhotos(pdf, root, photos, { bytesOf: photo, words });
-      i += photos.length - 1;
-    } else {
-      keepTogether(pdf, roomFor(pdf, document.blocks.slice(i)));
-      if (block.kind === "part") parts.push({ title: block.text, from: pdf.addPage().bufferedPageRange().count - 1 });
-      drawBlock(pdf, root, block);
-    }
+  let left = document.blocks;
+  while (left.length > 0) {
+    const [block] = left;
+    if (block?.kind === "part") parts.push({ title: block.text, from: pdf.addPage().bufferedPageRange().count - 1 });
+    left = left.slice(drawNext(pdf, root, left, { bytesOf: photo, words }));
   }
   root.end();
   numberPages(pdf, parts, words);
@@ -50,14 +46,23 @@ export async function drawPdf(document: PrintedDocument, { photo, createdAt }: {
   return done;
 }
 
-/** The photos that stand one after the other from here on. */
-function photosFrom(blocks: readonly Block[], from: number): Extract<Block, { kind: "photo" }>[] {
-  const photos: Extract<Block, { kind: "photo" }>[] = [];
-  for (const block of blocks.slice(from)) {
-    if (block.kind !== "photo") break;
-    photos.push(block);
+/** Draws the first of these blocks with what stands beside it; how many that were. */
+function drawNext(pdf: Pdf, root: Structure, blocks: readonly Block[], { bytesOf, words }: { bytesOf: PhotoBytes; words: Words }): number {
+  const [block, next] = blocks as [Block, ...Block[]];
+  if (block.kind === "photo") {
+    const others = blocks.findIndex((b) => b.kind !== "photo");
+    const photos = blocks.slice(0, others < 0 ? undefined : others).filter((b) => b.kind === "photo");
+    drawPhotos(pdf, root, photos, { bytesOf, words });
+    return photos.length;
   }
-  return photos;
+  keepTogether(pdf, roomFor(pdf, blocks));
+  if (block.kind !== "plan") {
+    drawBlock(pdf, root, block);
+    return 1;
+  }
+  const beside = next?.kind === "list" ? next.items : [];
+  drawPlan(pdf, root, block, beside);
+  return beside.length > 0 ? 2 : 1;
 }
 
 function drawHead(pdf: Pdf, root: Structure, { head, title, reference, blocks }: PrintedDocument): void {
@@ -69,7 +74,7 @@ function drawHead(pdf: Pdf, root: Structure, { head, title, reference, blocks }:
   if (!blocks.some((b) => b.kind === "title")) say(pdf, root, "H1", title, { weight: "bold", size: 18, gap: 12 });
 }
 
-function drawBlock(pdf: Pdf, root: Structure, block: Exclude<Block, { kind: "photo" }>): void {
+function drawBlock(pdf: Pdf, root: Structure, block: Exclude<Block, { kind: "photo" | "plan" }>): void {
   switch (block.kind) {
     case "title": return say(pdf, root, "H1", block.text, { weight: "bold", size: HEADING.sizes[2], gap: 8 });
     case "part": return say(pdf, root, "H2", block.text, { weight: "bold", size: HEADING.sizes[2], gap: 8 });
@@ -81,30 +86,11 @@ function drawBlock(pdf: Pdf, root: Structure, block: Exclude<Block, { kind: "pho
     case "small": return say(pdf, root, "P", block.text, { size: SMALL, colour: SLATE });
     case "list": return drawList(pdf, root, block.items);
     case "table": return drawTable(pdf, root, block);
-    case "plan": return drawPlan(pdf, root, block);
     case "signature": {
       tagged(pdf, root, "P", () => block.lines.forEach((line) => write(pdf, line, { gap: line === "" ? BELOW.toSign : BELOW.signed, align: "left" })), block.lines.join("\n"));
       pdf.y += BELOW.signature;
     }
   }
-}
-
-function drawList(pdf: Pdf, root: Structure, items: readonly string[]): void {
-  const list = pdf.struct("L");
-  root.add(list);
-  for (const item of items) {
-    const width = pdf.page.width - 2 * MARGIN - LIST_INDENT;
-    keepTogether(pdf, textHeight(pdf, item, { width }));
-    const entry = pdf.struct("LI");
-    list.add(entry);
-    const top = pdf.y;
-    say(pdf, entry, "Lbl", "–", { gap: 0 });
-    pdf.y = top;
-    say(pdf, entry, "LBody", item, { x: MARGIN + LIST_INDENT, width, gap: BELOW.entry });
-    entry.end();
-  }
-  list.end();
-  pdf.y += BELOW.list;
 }
 
 /** Numbers each part by itself, so that one can be sent without the other. */

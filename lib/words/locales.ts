@@ -13,3 +13,8 @@ export const languageOf = (locale: Locale): Language => locale.slice(0, 2) as La
 
 /** What `Intl` is asked with: the marked locale has no data of its own there, and writes figures as Britain does. */
 export const figuresOf = (locale: Locale): string => (locale === MARKED_LOCALE ? "en-GB" : locale);
+
+/** Where letters are printed on US Letter, 8½ × 11 in. Unicode CLDR, supplemental data, `paperSize`; everywhere else in our list it is A4 (ISO 216). */
+const ON_US_LETTER: readonly Locale[] = ["en-US", "en-CA"];
+export type Paper = "A4" | "LETTER";
+export const paperOf = (locale: Locale): Paper => (ON_US_LETTER.includes(locale) ? "LETTER" : "A4");

@@ -150,6 +150,26 @@ describe("drawPdf", () => {
     expect(pages).toBeGreaterThan(3);
     if (hasPrograms("pdftotext")) expect(run("pdftotext", await kept(long, "long.pdf"), "-")).toContain(`page ${pages} of ${pages}`);
   });
+  it.skipIf(!hasPrograms("pdfinfo"))("is as large as the paper that is usual there: US Letter in the United States and Canada, else A4 (poppler)", async () => {
+    const sizeIn = async (language: PrintedDocument["language"]) => /Page size:\s+([\d.]+) x ([\d.]+)/u.exec(run("pdfinfo", await kept({ ...DOCUMENT, language }, "paper.pdf")))?.slice(1).map(Number);
+    // 8.5 × 11 in; 210 × 297 mm (ISO 216).
+    for (const language of ["en-US", "en-CA"] as const) expect(await sizeIn(language)).toEqual([612, 792]);
+    for (const language of ["en-GB", "en-IE", "en-AU", "en-NZ"] as const) {
+      const [width = 0, height = 0] = (await sizeIn(language)) ?? [];
+      expect((width / 72) * 25.4).toBeCloseTo(210, 1);
+      expect((height / 72) * 25.4).toBeCloseTo(297, 1);
+    }
+  });
+  it.skipIf(!hasPrograms("pdftotext"))("leaves no word alone in the last line of a paragraph, nor in a cell of a table, and loses none (poppler)", async () => {
+    const said = (n: number) => `${"word ".repeat(n)}end${n}.`;
+    const paragraphs = Array.from({ length: 80 }, (_, n) => ({ kind: "paragraph" as const, text: said(n) }));
+    const lines = run("pdftotext", "-raw", await kept({ ...DOCUMENT, blocks: paragraphs }, "alone.pdf"), "-").split("\n").map((line) => line.trim());
+    for (let n = 1; n < 80; n += 1) expect(lines.find((line) => new RegExp(`\\bend${n}\\.$`, "u").test(line)), `${n} words`).toMatch(/^word /u);
+    expect(lines.join(" ").match(/\bword\b/gu)).toHaveLength((79 * 80) / 2);
+    const cells = { kind: "table" as const, caption: "Narrow", head: ["A", "B"], rows: Array.from({ length: 30 }, (_, n) => ["x", said(n)]) };
+    const inCells = run("pdftotext", "-raw", await kept({ ...DOCUMENT, blocks: [cells] }, "cells.pdf"), "-").split("\n").map((line) => line.trim());
+    for (let n = 1; n < 30; n += 1) expect(inCells.find((line) => new RegExp(`\\bend${n}\\.$`, "u").test(line)), `${n} words`).toMatch(/word end/u);
+  });
   it.skipIf(!hasPrograms("pdftotext"))("ends no line inside a range or before its unit, however wide the text before it, and is found as it is typed (poppler)", async () => {
     // One letter more in each paragraph, and a narrow column of a table: somewhere every place of the sentence meets the margin.
     const said = "between 20–35 % and 3–6 years of it, 170 × 240 cm or 5 ft 7 in, 70 in 100";
@@ -168,5 +188,14 @@ describe("drawPdf", () => {
     const plan = cutDownPlan({ reference: "K7-204", rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [[{ x: 0, y: 0 }, { x: 200, y: 0 }, { x: 200, y: 30 }]], isTufted: false, figures: { locale: "en-GB", areaUnit: "m2" }, workshop: { name: "Lantern Yard", lines: [] },
       ways: [{ kind: "edge-off", pieces: [{ left: 0, top: 30, right: 200, bottom: 300 }], shareKept: 0.9, bindingM: 2.02, cost: { range: range(60, 70, 90), currency: "EUR" } }] });
     expect((await drawn(plan)).toString("latin1")).toMatch(/\/Alt/);
+    if (!hasPrograms("pdftotext") || !hasPrograms("pdfinfo")) return;
+    const file = await kept(plan, "plan.pdf");
+    const words = [...run("pdftotext", "-bbox", file, "-").matchAll(/xMin="([\d.]+)" yMin="([\d.]+)".*?>(.*?)<\/word>/gu)].map(([, x, y, word]) => ({ x: Number(x), y: Number(y), word }));
+    const at = (word: string) => words.find((w) => w.word === word) ?? { x: Number.NaN, y: Number.NaN };
+    // What is said of the drawing stands beside it, its caption below both, and is read after that.
+    expect(at("Remains:").x).toBeGreaterThan(62 + 100);
+    expect(at("Plan").x).toBeCloseTo(62, 0);
+    expect(at("Plan").y).toBeGreaterThan(at("Remains:").y);
+    expect(run("pdfinfo", "-struct", file)).toMatch(/Figure[\s\S]*?Caption[\s\S]*?\bL\b/u);
   });
 });

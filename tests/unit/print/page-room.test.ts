@@ -2,6 +2,7 @@ import { execFileSync } from "node:child_process";
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
+import sharp from "sharp";
 import { afterAll, describe, expect, it } from "vitest";
 import { drawPdf } from "../../../lib/print/draw-pdf";
 import type { Block, PrintedDocument } from "../../../lib/reply/documents/blocks";
@@ -41,10 +42,28 @@ describe.skipIf(!hasPrograms("pdftotext"))("the end of a page (poppler)", { time
     together([heading("Headed"), { kind: "table", caption: "Short", head: ["A", "B"], rows: rows(7) }, { kind: "small", text: "The small print." }], "Headed", "The small print."));
   it("never stands between what leads to a table and the table, be it several paragraphs or a table that is parted", async () => {
     await together([heading("Headed"), { kind: "paragraph", text: "The label says viscose." }, { kind: "paragraph", text: "A laboratory says so too." }, { kind: "table", caption: "Short", head: ["A", "B"], rows: rows(3) }], "Headed", "Row 2");
-    await together([heading("Headed"), { kind: "paragraph", text: "What was weighed." }, { kind: "table", caption: "Long", head: ["A", "B"], rows: rows(40) }], "Headed", "Row 0");
+    await together([heading("Headed"), { kind: "paragraph", text: "What was weighed." }, { kind: "table", caption: "Long", head: ["A", "B"], rows: rows(40) }], "Headed", "Row 1");
   });
   it("never stands between a drawing, its heading and the list that explains it", () =>
     together([heading("Headed"), plan, { kind: "list", items: ["Remains.", "New edges.", "The cost."] }], "Headed", "The cost."));
+  it("draws a row of photos smaller rather than leave the end of a page blank, and on the next page where it would be too small", async () => {
+    const picture = await sharp({ create: { width: 800, height: 600, channels: 3, background: "#a0522d" } }).jpeg().toBuffer();
+    const photos = [0, 1].map((n): Block => ({ kind: "photo", photoId: "p", alternative: `Photo ${n}`, caption: `Number ${n}.` }));
+    const heights: number[] = [];
+    for (let lines = 16; lines < 34; lines += 1) {
+      const document: PrintedDocument = { title: "Pages", language: "en-GB", head: null, blocks: [...Array.from({ length: lines }, (_, n) => line(n)), ...photos] };
+      const pdf = (await drawPdf(document, { photo: () => picture, createdAt: new Date("2026-11-28T09:00:00Z") })).toString("latin1");
+      const [, , top, , bottom] = /\/BBox \[([\d.]+) ([\d.]+) ([\d.]+) ([\d.]+)\]/u.exec(pdf) ?? [];
+      heights.push(Math.round(Number(bottom) - Number(top)));
+    }
+    const full = Math.max(...heights);
+    expect(heights[0]).toBe(full);
+    expect(heights.at(-1)).toBe(full);
+    expect(Math.min(...heights)).toBeGreaterThanOrEqual(Math.floor(0.6 * full));
+    expect(heights.filter((h) => h < full).length).toBeGreaterThan(1);
+  });
+  it("never stands between a text that ends in a colon and its list", () =>
+    together([{ kind: "paragraph", text: "Please let me have:" }, { kind: "list", items: ["The first.", "The second."] }], "Please let me have:", "The second."));
   it("never leaves a signature alone", () =>
     together([heading("At the close"), line(100), line(101), { kind: "small", text: "Small." }, { kind: "signature", lines: ["", "Ivo Castellane"] }], "At the close", "Ivo Castellane"));
   it("parts a long table between its rows, never inside one", async () => {
