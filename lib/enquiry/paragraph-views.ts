@@ -43,6 +43,6 @@ export interface ParagraphPreview {
   /** How many past enquiries were tried, newest first, and those whose letter would use it. */
   tried: number;
   used: number;
-  /** The first few of those, with the letter as it reads now and as it would. */
-  letters: { enquiryId: string; reference: string; title: string; client: string; before: string; after: string }[];
+  /** The newest few of those: the letter as it would read, what the paragraph says in it (of each rug it speaks of), and whether the letter reads otherwise today. */
+  letters: { enquiryId: string; reference: string; title: string; client: string; after: string; says: string[]; isChanged: boolean }[];
 }

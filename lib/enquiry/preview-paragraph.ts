@@ -40,9 +40,10 @@ async function onPastEnquiries(own: readonly OwnVersion[], changed: readonly Own
   const [now, then] = [libraryOf(own), libraryOf(changed)];
   const letters = rows.flatMap((row) => {
     const after = composeStored(row, { workshop, library: then });
-    if (!after?.paragraphs.some((p) => p.id === id)) return [];
-    const before = composeStored(row, { workshop, library: now });
-    return [{ enquiryId: row.id, reference: row.reference, title: row.title, client: row.client.name, before: before?.text ?? "", after: after.text }];
+    const says = after?.paragraphs.filter((p) => p.id === id).flatMap(({ said }) => said ?? []) ?? [];
+    if (!after || says.length === 0) return [];
+    const isChanged = composeStored(row, { workshop, library: now })?.text !== after.text;
+    return [{ enquiryId: row.id, reference: row.reference, title: row.title, client: row.client.name, after: after.text, says, isChanged }];
   });
   return { tried: rows.length, used: letters.length, letters: letters.slice(0, SHOWN) };
 }

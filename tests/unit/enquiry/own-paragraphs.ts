@@ -153,8 +153,13 @@ export function ownParagraphs(): void {
       const before = await database().paragraphVersion.count();
       const seen = good(await previewParagraph(await owner(), { id: null, input: input({ place: "notes", text: "We are closed in August.", when: { is: { reason: ["what-is-it"] } } }) }));
       const letter = seen.letters.find((l) => l.reference === reference);
+      expect(letter).toMatchObject({ says: ["We are closed in August."], isChanged: true });
       expect(letter?.after).toContain("We are closed in August.");
-      expect(letter?.before).not.toContain("August");
+      const kept = good(await readParagraph(await owner(), "signature"));
+      const unchanged = good(await previewParagraph(await owner(), { id: "signature", input: paragraphForm.parse(kept.values) }));
+      const signed = unchanged.letters.find((l) => l.reference === reference);
+      expect(signed?.isChanged).toBe(false);
+      expect(signed?.after.endsWith(signed.says[0] ?? "—")).toBe(true);
       expect([seen.faults, seen.over, seen.words, seen.used >= 1, seen.used <= seen.tried]).toEqual([[], [], 5, true, true]);
       expect(await database().paragraphVersion.count()).toBe(before);
       const none = good(await previewParagraph(await owner(), { id: null, input: input({ place: "notes", text: "{nobody}", when: { is: { reason: ["trade"] }, not: { reason: ["trade"] } } }) }));

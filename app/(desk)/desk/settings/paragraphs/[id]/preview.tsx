@@ -1,5 +1,5 @@
 "use client";
-import { useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import type { ParagraphPreview } from "@/lib/enquiry/paragraph-views";
 import { DeskSheet } from "@/lib/ui/desk-sheet";
 import { PromiseNotes } from "@/lib/ui/promise-notes";
@@ -23,19 +23,18 @@ export function Preview({ found, say, isTrying }: { found: ParagraphPreview | nu
   );
 }
 
-function countOf({ tried, used, faults }: ParagraphPreview): string {
+function countOf({ tried, used, faults, letters }: ParagraphPreview): string {
   if (faults.length > 0) return "It is tried on past letters once what is named below is put right.";
   if (tried === 0) return "There are no past enquiries to try it on.";
   const of = tried === 1 ? "the one past enquiry" : `the last ${tried} enquiries`;
-  return used === 0 ? `No letter to ${of} would use it.` : `Used in ${used} of ${of}.`;
+  if (used === 0) return `No letter to ${of} would use it.`;
+  return `Used in ${used} of ${of}${used > letters.length ? `; the newest ${letters.length} are shown` : ""}.`;
 }
 
 function Letters({ letters }: { letters: ParagraphPreview["letters"] }) {
   const [chosen, setChosen] = useState("");
   const letter = letters.find((l) => l.enquiryId === chosen) ?? letters[0];
   if (!letter) return null;
-  const before = new Set(letter.before.split("\n\n"));
-  const changed = new Set(letter.after.split("\n\n").filter((block) => !before.has(block)));
   return (
     <>
       <div className="field">
@@ -44,8 +43,26 @@ function Letters({ letters }: { letters: ParagraphPreview["letters"] }) {
           {letters.map((l) => <option key={l.enquiryId} value={l.enquiryId}>{`${l.client}: ${l.title}`}</option>)}
         </select>
       </div>
-      <DeskSheet to={<bdi>{letter.client}</bdi>} subject={letter.reference} text={letter.after} marked={changed} label="The letter as it would read"
-        foot={changed.size > 0 ? "Marked: what your words change." : "Nothing in this letter changes."} />
+      <p className="small">Marked: this paragraph. {letter.isChanged ? "With it the letter reads otherwise than it would today." : "Nothing in this letter changes."}</p>
+      <Letter letter={letter} />
     </>
+  );
+}
+
+/** Of what stands above a paragraph, so much of the box is shown, so that it is read where it stands. By eye. */
+const ABOVE = 0.25;
+
+/** A letter in a box of its own that stands at the paragraph, wherever in the letter that is; the page stays where it is. */
+function Letter({ letter: { client, reference, after, says } }: { letter: ParagraphPreview["letters"][number] }) {
+  const box = useRef<HTMLDivElement>(null);
+  const passage = says.join("\n\n");
+  useEffect(() => {
+    const [at, mark] = [box.current, box.current?.querySelector("mark")];
+    if (at && mark) at.scrollTop += mark.getBoundingClientRect().top - at.getBoundingClientRect().top - ABOVE * at.clientHeight;
+  }, [reference, after, passage]);
+  return (
+    <div ref={box} className={css.box} role="group" tabIndex={0} aria-label="The letter, from this paragraph on">
+      <DeskSheet to={<bdi>{client}</bdi>} subject={reference} text={after} marked={says} label="The letter as it would read" />
+    </div>
   );
 }
