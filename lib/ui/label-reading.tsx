@@ -6,7 +6,7 @@ import type { PhotoView } from "../enquiry/views";
 import type { LabelSays } from "../words/label-says";
 import { FRESH_LABEL, type LabelDeeds, type LabelFormState } from "./label-form";
 import css from "./label-reading.module.css";
-import { isAsked, isToWrite, saysOf } from "./label-words";
+import { isAsked, isGuess, isToWrite, saysOf } from "./label-words";
 import { useLabelReading } from "./use-label-reading";
 
 const FrameMarker = lazy(() => import("./marking/frame-marker").then((m) => ({ default: m.FrameMarker })));
@@ -54,9 +54,9 @@ export function LabelReading({ photo, deeds, mayAnswer = true, isFramed = false 
             <p className={css.part}>{says["label.in-frame"]}</p>
           </>
         )}
-        {reading && reading.lines.length > 0 && reading.state !== "refused" && <Words of={reading} words={reading} says={says} />}
-        {reading && isAsked(reading.state) && hasUnsure(reading) && <p className="small">{says["label.dotted"]}</p>}
-        <p ref={status} role="status" tabIndex={-1} className={css.status}>{reading ? saysOf(says, reading.state) : trouble === null && says["label.reading"]}</p>
+        {reading && reading.lines.length > 0 && reading.state !== "refused" && <Words of={reading} words={isGuess(reading) ? { ...reading, lines: [] } : reading} says={says} />}
+        {reading && isAsked(reading.state) && !isGuess(reading) && hasUnsure(reading) && <p className="small">{says["label.dotted"]}</p>}
+        <p ref={status} role="status" tabIndex={-1} className={css.status}>{reading ? saysOf(says, reading) : trouble === null && says["label.reading"]}</p>
         {(!reading || reading.state === "reading") && <noscript><p className={css.status}><a href="">{says["label.again"]}</a></p></noscript>}
         {say && <p role="alert" className={css.trouble}>{say}</p>}
         {reading && mayAnswer && (
@@ -86,34 +86,36 @@ function Words({ of, words, says }: { of: Pick<LabelReadingView, "photoId" | "ph
           <img src={`/photos/${of.photoId}/1600`} alt="" style={{ width: `${100 / width}%`, left: `${(-100 * x) / width}%`, top: `${(-100 * y) / height}%` }} />
         </div>
       </div>
-      <p className={css.words} dir="auto">
-        {words.lines.map((line, n) => (
-          <span key={n} className={css.line}>
-            {line.map((w, k) => <span key={k}>{k > 0 && " "}{w.isFibre ? <mark className={w.unsure ? css.unsure : undefined}>{w.text}</mark> : <span className={w.unsure ? css.unsure : undefined}>{w.text}</span>}</span>)}
-          </span>
-        ))}
-      </p>
+      {words.lines.length > 0 && (
+        <p className={css.words} dir="auto">
+          {words.lines.map((line, n) => (
+            <span key={n} className={css.line}>
+              {line.map((w, k) => <span key={k}>{k > 0 && " "}{w.isFibre ? <mark className={w.unsure ? css.unsure : undefined}>{w.text}</mark> : <span className={w.unsure ? css.unsure : undefined}>{w.text}</span>}</span>)}
+            </span>
+          ))}
+        </p>
+      )}
     </>
   );
 }
 
-/** Yes, no, or cannot tell; where nothing was read, only what stands there. Beside words agreed before, which of the two are right. */
+/** Yes, no, or cannot tell; where nothing was read, or hardly anything, only what stands there. Beside words agreed before, which of the two are right. */
 function Answers({ reading, says, typed, isBusy }: { reading: LabelReadingView; says: LabelSays; typed: string | null; isBusy: boolean }) {
   const field = useId();
   const { state } = reading;
   const isBeside = reading.agreed !== null;
-  const isOpen = typed !== null || isToWrite(state);
   const other = (answer: LabelAnswer["answer"], key: keyof LabelSays) => <button className={css.plain} name="answer" value={answer} disabled={isBusy}>{says[key]}</button>;
   const write = (
     <div className={css.write}>
       <label htmlFor={field}>{says["label.stands"]}</label>
-      <textarea id={field} name="text" dir="auto" rows={Math.max(3, reading.lines.length + 1)} maxLength={2_000} defaultValue={typed ?? reading.text} />
+      <textarea id={field} name="text" dir="auto" rows={Math.max(3, reading.lines.length + 1)} maxLength={2_000} defaultValue={typed ?? (isGuess(reading) ? "" : reading.text)} />
       <button className="button" name="answer" value="corrected" disabled={isBusy}>{says["label.keep"]}</button>
     </div>
   );
   const keep = isBeside && <button className="button quiet" name="answer" value="kept" disabled={isBusy}>{says["label.keep-agreed"]}</button>;
-  if (isToWrite(state)) return <>{keep}{write}<p className={css.others}>{other("no-label", "label.no-label")}</p></>;
-  if (!isAsked(state) || reading.lines.length === 0) return <>{keep}<Fold title={says[state === "reading" || state === "refused" ? "label.write" : "label.correct"]} isOpen={isOpen}>{write}</Fold></>;
+  const others = <div className={css.answers}>{isAsked(state) && state !== "unsure" && !isBeside && other("unsure", "label.cannot-tell")}{other("no-label", "label.no-label")}</div>;
+  if (isToWrite(reading)) return <>{keep}{write}{others}</>;
+  if (!isAsked(state) || reading.lines.length === 0) return <>{keep}<Fold title={says[state === "reading" || state === "refused" ? "label.write" : "label.correct"]} isOpen={typed !== null}>{write}</Fold></>;
   return (
     <fieldset className={css.question}>
       <legend>{says[isBeside ? "label.which" : "label.question"]}</legend>
@@ -121,11 +123,8 @@ function Answers({ reading, says, typed, isBusy }: { reading: LabelReadingView; 
         <button className="button" name="answer" value="right" disabled={isBusy}>{says[isBeside ? "label.take-new" : "label.yes"]}</button>
         {keep}
       </div>
-      <Fold title={says[isBeside ? "label.neither" : "label.no"]} isOpen={isOpen}>{write}</Fold>
-      <div className={css.answers}>
-        {state !== "unsure" && !isBeside && other("unsure", "label.cannot-tell")}
-        {other("no-label", "label.no-label")}
-      </div>
+      <Fold title={says[isBeside ? "label.neither" : "label.no"]} isOpen={typed !== null}>{write}</Fold>
+      {others}
     </fieldset>
   );
 }

@@ -2,6 +2,7 @@ import type { Locator, Page } from "@playwright/test";
 import sharp, { type Sharp } from "sharp";
 import { seeded } from "../../prisma/demo/canvas";
 import { conditionsOf } from "../labels/conditions";
+import { drawRug } from "../../prisma/demo/draw-rug";
 import { drawLabel } from "../labels/draw";
 import { TYPEFACES } from "../labels/typefaces";
 import { expectAccessible } from "./axe";
@@ -31,6 +32,8 @@ async function twoLabels() {
 const RIGHT = { from: { x: 0.525, y: 0.125 }, to: { x: 0.975, y: 0.875 } };
 /** A reading takes a second or some on a busy machine, the first one longer. */
 const READ = { timeout: 60_000 };
+/** Of this drawing the reader makes its words and a dozen scraps of the weave. */
+const SCRAPS = 22;
 
 async function sends(phone: Page, photo: Awaited<ReturnType<typeof file>>, contact: { name: string; email: string }, beforeSending: (phone: Page) => Promise<unknown> = async () => undefined): Promise<Session> {
   await begin(phone, desk);
@@ -231,4 +234,21 @@ test("A reviewer frames another part of a label that was agreed on, sees both re
   await expect(words(page)).toHaveText(["80% WOOL20% VISCOSE"]);
   await phone.reload();
   await expect(words(phone)).toHaveText(["80% WOOL20% VISCOSE"]);
+});
+
+test("A homeowner whose label could hardly be read is not asked to agree to scraps, but writes what stands on it", async ({ person }, info) => {
+  test.setTimeout(240_000);
+  const buffer = Buffer.from(await drawRug({ seed: SCRAPS, kind: "label", weave: "knotted", colours: ["#e8d9b8"], labelText: "100% PURE NEW WOOL" }));
+  await sends(await person(PHONE), { name: "label.jpg", mimeType: "image/jpeg", buffer }, { name: "Tansy Ember", email: "tansy@example.org" }, async (phone) => {
+    await expect(phone.getByText("We could not make out the words well enough.")).toBeVisible(READ);
+    await expect(question(phone)).toHaveCount(0);
+    await expect(phone.getByRole("button", { name: "Yes, that is what it says" })).toHaveCount(0);
+    const field = phone.getByLabel("What stands on the label");
+    await expect(field).toHaveValue("");
+    await expectAccessible(phone);
+    await phone.screenshot({ path: info.outputPath("label-scraps-390.png"), fullPage: true });
+    await field.fill("100% pure new wool");
+    await phone.getByRole("button", { name: "Keep these words" }).click();
+    await expect(phone.getByText("This is what the label says, put right by hand. Thank you.")).toBeFocused();
+  });
 });

@@ -4,6 +4,7 @@ export const LABEL = {
   "label.reading": "Reading the label …",
   "label.again": "Look again in a moment",
   "label.unreadable": "We could not make out any words. Could you take it again from closer, so that the label fills the picture, by a window? Or write below what stands on it.",
+  "label.guessed": "We could not make out the words well enough. Please write below what stands on the label, as far as you can read it. Or take it again from closer, so that the label fills the picture, by a window.",
   "label.failed": "We could not read the label just now. Your photo is with us, and we shall read it ourselves. If you like, write below what stands on it.",
   "label.confirmed": "This is what the label says. Thank you.",
   "label.corrected": "This is what the label says, put right by hand. Thank you.",

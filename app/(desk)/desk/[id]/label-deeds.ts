@@ -6,6 +6,7 @@ import { answerLabel, frameLabelOf, lookAtLabelOf } from "./actions";
 const DESK_LABEL: LabelSays = {
   ...LABEL,
   "label.unreadable": "No words could be made out. Frame the label in the photo, or write what stands on it.",
+  "label.guessed": "The words could not be made out well enough. Frame the label in the photo, or write what stands on it.",
   "label.failed": "The reader did not answer. Frame the label to try again, or write what stands on it.",
   "label.confirmed": "This is what the label says.",
   "label.corrected": "This is what the label says, put right by hand.",

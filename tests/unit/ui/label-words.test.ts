@@ -1,0 +1,31 @@
+import { describe, expect, it } from "vitest";
+import type { LabelState, LabelWord } from "../../../lib/enquiry/label-view";
+import { isGuess, isToWrite, saysOf } from "../../../lib/ui/label-words";
+import { LABEL } from "../../../lib/words/en/label";
+
+/** Lines of a reading; a word with ? was guessed, one with ! names a fibre. */
+const lines = (...texts: string[]): LabelWord[][] => texts.map((t) => t.split(" ").map((w) => ({ text: w.replace(/[?!]+$/u, ""), unsure: w.includes("?"), isFibre: w.includes("!") })));
+const NOISE = lines("i", "HHT? gs?", "HHH? 100%? PURE NEW wooL?!", "ge? ag?", "tii?");
+
+describe("isGuess", () => {
+  it("is what was mostly guessed and can be known again by nothing, up to the word", () => {
+    expect(isGuess({ state: "read", lines: NOISE })).toBe(true);
+    expect(isGuess({ state: "read", lines: lines("ge? ag? WOOL!") })).toBe(true);
+    expect(isGuess({ state: "read", lines: lines("ge? ag? WOOL! NEW") })).toBe(false);
+  });
+  it("is not a label whose fibres and figures were hard to read: they are asked about, and dotted", () => {
+    expect(isGuess({ state: "read", lines: lines("70%? WOOL?!", "39%? VISCOSE?!") })).toBe(false);
+    expect(isGuess({ state: "read", lines: lines("100% VISCOSE!", "MADE? IN INDIA?") })).toBe(false);
+  });
+  it("is never what a person agreed to or wrote, nor where nothing was read", () => {
+    for (const state of ["confirmed", "corrected", "refused"] as const) expect(isGuess({ state, lines: NOISE }), state).toBe(false);
+    expect(isGuess({ state: "unreadable", lines: [] })).toBe(false);
+  });
+  it("has nobody asked whether it is right, but what the label says", () => {
+    const asked = (state: LabelState) => [isToWrite({ state, lines: NOISE }), saysOf(LABEL, { state, lines: NOISE })];
+    expect(asked("read")).toEqual([true, LABEL["label.guessed"]]);
+    expect(asked("unsure")).toEqual([true, LABEL["label.unsure"]]);
+    expect(asked("confirmed")).toEqual([false, LABEL["label.confirmed"]]);
+    expect(saysOf(LABEL, { state: "read", lines: lines("100% WOOL!") })).toBeNull();
+  });
+});
