@@ -1,4 +1,4 @@
-import type { Page } from "@playwright/test";
+import type { Locator, Page } from "@playwright/test";
 import { drawRug } from "../../prisma/demo/draw-rug";
 import { letter } from "../unit/enquiry/mail-files";
 import { fitsAndIsAccessible } from "./axe";
@@ -185,8 +185,17 @@ test("Staff see the letter as it will arrive and send themselves a test letter",
     await window.screenshot({ path: test.info().outputPath(`head-${options === PHONE ? 390 : 1280}.png`) });
     const frame = window.frameLocator("iframe");
     await expect(frame.getByRole("main")).toContainText("Please leave it flat.");
+    const widthOf = async (part: Locator) => (await part.boundingBox())?.width ?? 0;
+    const shown = window.getByRole("group", { name: "The letter, as wide as chosen" });
+    // It opens as it is where it is looked at; at a desk's width it is as wide as there, and a narrow window is pulled along it.
+    await expect(window.getByRole("radio", { name: options === PHONE ? "On a phone" : "At a desk" })).toBeChecked();
+    await window.getByRole("radio", { name: "At a desk" }).check();
+    await expect.poll(async () => widthOf(window.locator("iframe"))).toBeGreaterThanOrEqual(640);
+    expect(await shown.evaluate((box) => box.scrollWidth > box.clientWidth)).toBe(options === PHONE);
+    await expect(window.getByText("Wider than this window")).toBeVisible({ visible: options === PHONE });
+    await fitsAndIsAccessible(page);
     await window.getByRole("radio", { name: "On a phone" }).check();
-    await expect.poll(async () => (await window.locator("iframe").boundingBox())?.width).toBeLessThanOrEqual(376);
+    await expect.poll(async () => widthOf(window.locator("iframe"))).toBeLessThanOrEqual(376);
     await window.getByRole("radio", { name: "As plain text" }).check();
     await expect(frame.locator("body")).toContainText("Dear Perpetua,");
     await expect(frame.getByRole("main")).toHaveCount(0);

@@ -13,6 +13,8 @@ export interface LetterToSee {
 }
 const FORMS = { html: "As most people see it", text: "As plain text" } as const;
 const WIDTHS = { desk: "At a desk", phone: "On a phone" } as const;
+/** A window too narrow to show a letter as it is at a desk. */
+const NARROW = "(max-width: 48rem)";
 
 /** Sends a form whose answer the frame shows, as soon as it is there: so the words need not be kept first. */
 const post = (form: HTMLFormElement | null) => form?.requestSubmit();
@@ -22,7 +24,7 @@ export function Seen({ view, kind, words, enclosures }: LetterToSee) {
   const { client, sender } = view;
   const head = headOf({ from: sender, to: { name: client.name, address: client.email ?? "" }, subject: words.subject });
   const [form, setForm] = useState<keyof typeof FORMS>("html");
-  const [width, setWidth] = useState<keyof typeof WIDTHS>("desk");
+  const [width, setWidth] = useState<keyof typeof WIDTHS>(() => (window.matchMedia(NARROW).matches ? "phone" : "desk"));
   const name = useId();
   return (
     <>
@@ -40,7 +42,10 @@ export function Seen({ view, kind, words, enclosures }: LetterToSee) {
       <form key={form} ref={post} method="post" action={`/preview/${view.id}`} target={name} hidden>
         {Object.entries({ kind, form, ...words }).map(([field, value]) => <textarea key={field} name={field} defaultValue={value} />)}
       </form>
-      <iframe name={name} title="The letter" sandbox="" className={`${css.frame} ${width === "phone" ? css.phone : ""}`} />
+      {width === "desk" && <p className={css.wider}>Wider than this window: pull it sideways.</p>}
+      <div className={css.window} role="group" aria-label="The letter, as wide as chosen" tabIndex={0}>
+        <iframe name={name} title="The letter" sandbox="" className={`${css.frame} ${css[width]}`} />
+      </div>
     </>
   );
 }
