@@ -1,5 +1,5 @@
 "use client";
-import { useEffect, useRef, useState, useTransition } from "react";
+import { useEffect, useRef, useState } from "react";
 import { reach } from "@/app/(desk)/_parts/reach";
 import { judgeOpen } from "./actions";
 import { judgeInTurns, type Ended, type Judged } from "./judge-in-turns";
@@ -9,30 +9,30 @@ import tables from "./tables.module.css";
 export function JudgedEarlier({ count }: { count: number }) {
   const [so, setSo] = useState<Judged | null>(null);
   const [ended, setEnded] = useState<Ended | null>(null);
-  const [isBusy, start] = useTransition();
   const isStopped = useRef(false);
   const status = useRef<HTMLParagraphElement>(null);
   // Who leaves the page stops it too.
   useEffect(() => () => { isStopped.current = true; }, []);
-  const press = () => start(async () => {
+  // No transition: what is set in one before its first turn would show only after the last.
+  const press = async () => {
     isStopped.current = false;
     setEnded(null);
     setSo({ judged: 0, left: count });
     status.current?.focus();
     setEnded(await judgeInTurns(() => reach(judgeOpen), { left: count, told: setSo, isStopped: () => isStopped.current }));
     status.current?.focus();
-  });
-  if (count === 0 && ended === null && !isBusy) return null;
-  const isRunning = isBusy && so !== null;
+  };
+  const isRunning = so !== null && ended === null;
+  if (count === 0 && so === null) return null;
   return (
     <section className={tables.earlier} aria-label="Judged with earlier settings">
       {count > 0 && !isRunning && (
         <>
           <p><strong>{enquiries(count)}, judged with earlier settings.</strong> Their amounts stay in the currency of that day, and their drafts keep it, until they are judged anew. Drafts that nobody has changed are then written anew; please read the others again.</p>
-          <button className="button quiet" type="button" onClick={press}>{ended === null ? "Judge them anew" : "Go on judging them anew"}</button>
+          <button className="button quiet" type="button" onClick={() => void press()}>{ended && ended.left > 0 ? "Go on judging them anew" : "Judge them anew"}</button>
         </>
       )}
-      <p ref={status} role="status" tabIndex={-1} className={tables.said}>{isRunning ? soFar(so) : ended && outcome(ended)}</p>
+      <p ref={status} role="status" tabIndex={-1} className={tables.said}>{isRunning ? soFar(so) : ended && (ended.left > 0 || count === 0) && outcome(ended)}</p>
       {isRunning && (
         <>
           <progress value={so.judged} max={so.judged + so.left} aria-label="Judged anew" />
