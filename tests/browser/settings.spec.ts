@@ -9,6 +9,32 @@ let owner: Session;
 
 ownDesk((settled) => { ({ desk, owner } = settled); }, { first: (page, at) => holdFor(page, "0", at) });
 
+test("An owner who mistypes what a mistake costs, or which rugs write in, is told which row is meant, led to it, and keeps what was typed", async ({ person }) => {
+  const page = await person({ storageState: owner });
+  const summary = page.getByRole("alert", { name: "Please look at this once more" });
+  await page.goto(`${desk.url}/desk/settings/losses`);
+  await page.getByLabel("Made worse by a method we advised").fill("-3");
+  await page.getByLabel("The trouble of a photo").fill("much");
+  await page.getByLabel("Home advice that harms").fill("21");
+  await page.getByRole("button", { name: "Keep these figures" }).click();
+  await expect(summary).toBeFocused();
+  await expect(summary.getByRole("listitem")).toHaveText(["Made worse by a method we advised: not below zero.", "The trouble of a photo: write a number from 0 to 1,000."]);
+  await summary.getByRole("link", { name: /trouble of a photo/ }).click();
+  const field = page.getByLabel("The trouble of a photo");
+  await expect(field).toBeFocused();
+  await expect(field).toHaveAccessibleDescription(/The trouble of a photo: write a number from 0 to 1,000\./);
+  await expect(field).toHaveValue("much");
+  await expect(page.getByLabel("Home advice that harms")).toHaveValue("21");
+  await fitsAndIsAccessible(page);
+  await page.setViewportSize({ width: 390, height: 844 });
+  await fitsAndIsAccessible(page);
+  await page.goto(`${desk.url}/desk/settings/fibres`);
+  await page.getByLabel("Wool", { exact: true }).fill("90");
+  await page.getByRole("button", { name: "Keep these shares" }).click();
+  await expect(summary.getByRole("listitem")).toContainText(["Wool: at most 80 per cent."]);
+  await expect(page.getByLabel("Wool", { exact: true })).toHaveValue("90");
+});
+
 test("An owner who goes over to dollars and America sees what came along, and has open enquiries judged anew at one press", async ({ person }) => {
   const page = await person({ storageState: owner });
   const at = await takesIn(page, { name: "Marigold Tansy", email: "marigold@example.org", label: "100 % wool" }, desk);
