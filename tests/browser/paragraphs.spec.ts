@@ -31,10 +31,17 @@ test("the owner changes the words a letter ends with, sees a past letter with th
   await page.getByRole("link", { name: "Paragraphs of the letters" }).click();
   await page.getByRole("link", { name: /^With kind regards/ }).click();
   await page.getByLabel("What it says").fill("Yours sincerely,\n{signature}");
+  const at = await page.evaluate(() => window.scrollY);
   await expect(preview(page).getByRole("status")).toContainText(/Used in \d+ of/);
   await expect(preview(page).locator("mark")).toContainText("Yours sincerely");
+  // The closing stands at the foot of a long letter: its box shows it, and the page has not moved.
+  await expect(preview(page).locator("mark")).toBeInViewport({ ratio: 1 });
+  await expect(preview(page).getByText("Dear Ottilie")).not.toBeInViewport();
+  expect(await page.evaluate(() => window.scrollY)).toBe(at);
+  await expect(preview(page)).toContainText("With it the letter reads otherwise than it would today.");
   await keep(page);
   await expect(page.getByText(/Kept as version 1/)).toBeVisible();
+  await expect(preview(page)).toContainText("Nothing in this letter changes.");
   await takesIn(page, { name: "Barnaby Quill", label: "100 % wool" }, desk);
   await expect(page.getByLabel("Text of the reply")).toHaveValue(/Yours sincerely,\n/);
   await page.getByText("The paragraphs of the draft").click();

@@ -12,7 +12,7 @@ import { usePreview } from "./use-preview";
 /** One paragraph to write, with what keeping it would do to past letters beside it. The server alone checks it. */
 export function ParagraphForm({ view, title, action }: { view: ParagraphView; title: string; action: FormAction }) {
   const box = useRef<HTMLDivElement>(null);
-  const { found, isTrying, say, tryLater } = usePreview(view.id, () => box.current?.closest("form") ?? null);
+  const { found, isTrying, say, tryLater } = usePreview(view, () => box.current?.closest("form") ?? null);
   return (
     <PlainForm action={action} values={view.values} title={title}>
       <div ref={box} className={css.desk} onInput={tryLater}>

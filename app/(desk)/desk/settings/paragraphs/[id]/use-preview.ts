@@ -10,8 +10,8 @@ const IDLE_MS = 500;
 const fieldsOf = (form: HTMLFormElement) =>
   Object.fromEntries([...new FormData(form)].filter((e): e is [string, string] => typeof e[1] === "string" && !e[0].startsWith("$ACTION")));
 
-/** Tries what stands in the form on past enquiries: at once when the page opens, and whenever the typing rests. Late answers are dropped. */
-export function usePreview(id: string | null, form: () => HTMLFormElement | null) {
+/** Tries what stands in the form on past enquiries: at once when the page opens or a version is kept (`seen`), and whenever the typing rests. Late answers are dropped. */
+export function usePreview({ id, seen }: { id: string | null; seen: number }, form: () => HTMLFormElement | null) {
   const [found, setFound] = useState<ParagraphPreview | null>(null);
   const [say, setSay] = useState("");
   const [isTrying, setTrying] = useState(false);
@@ -39,6 +39,6 @@ export function usePreview(id: string | null, form: () => HTMLFormElement | null
   useEffect(() => {
     tryLater();
     return () => clearTimeout(timer.current);
-  }, [tryLater]);
+  }, [tryLater, seen]);
   return { found, isTrying, say, tryLater };
 }
