@@ -104,11 +104,12 @@ function Answers({ reading, says, typed, isBusy }: { reading: LabelReadingView; 
   const field = useId();
   const { state } = reading;
   const isBeside = reading.agreed !== null;
+  const known = isGuess(reading) ? "" : reading.text;
   const other = (answer: LabelAnswer["answer"], key: keyof LabelSays) => <button className={css.plain} name="answer" value={answer} disabled={isBusy}>{says[key]}</button>;
   const write = (
     <div className={css.write}>
       <label htmlFor={field}>{says["label.stands"]}</label>
-      <textarea id={field} name="text" dir="auto" rows={Math.max(3, reading.lines.length + 1)} maxLength={2_000} defaultValue={typed ?? (isGuess(reading) ? "" : reading.text)} />
+      <textarea id={field} name="text" dir="auto" rows={Math.max(3, known.split("\n").length + 1)} maxLength={2_000} defaultValue={typed ?? known} />
       <button className="button" name="answer" value="corrected" disabled={isBusy}>{says["label.keep"]}</button>
     </div>
   );
