@@ -20,14 +20,19 @@ const ALONE_SHARE = 0.6;
 const MARGIN = 2;
 
 interface Block extends Lab { readonly column: number; readonly row: number }
+interface Point { readonly x: number; readonly y: number }
 
-/** An untouched and an affected spot, or null where the picture is too patterned, or nothing stands out. */
-export function proposeSpots(picture: Rgb): { untouched: Spot; affected: Spot } | null {
-  const blocks = blocksOf(picture);
+/**
+ * An untouched and an affected spot, or null where the picture is too patterned, or nothing stands out. `rug`: its corners in order, in
+ * shares of the picture, where they are known; nothing beside it is looked at then.
+ */
+export function proposeSpots(picture: Rgb, rug: readonly Point[] | null = null): { untouched: Spot; affected: Spot } | null {
+  const blocks = blocksOf(picture).filter((b) => rug === null || liesOn(b, rug));
   const ground = commonColour(blocks);
   if (!ground || blocks.filter((b) => deltaE00(b, ground) < SAME_COLOUR).length < PLAIN_SHARE * blocks.length) return null;
-  // What reaches the edge of the picture is floor rather than stain, or a stain of which too little is seen.
-  const isAtEdge = (b: Block) => [b.column, b.row].some((at) => at === MARGIN || at === BLOCKS - MARGIN - 1);
+  // What reaches the edge of what is looked at is floor or fringe rather than stain, or a stain of which too little is seen.
+  const looked = new Set(blocks.map(({ column, row }) => `${column} ${row}`));
+  const isAtEdge = ({ column, row }: Block) => [[-1, 0], [1, 0], [0, -1], [0, 1]].some(([dx = 0, dy = 0]) => !looked.has(`${column + dx} ${row + dy}`));
   const inside = groupsOf(blocks.filter((b) => deltaE00(b, ground) > OTHER_COLOUR)).filter((g) => !g.some(isAtEdge));
   const stain = inside.reduce<Block[]>((most, g) => (g.length > most.length ? g : most), []);
   if (stain.length < LEAST_BLOCKS || stain.length > MOST_SHARE * blocks.length || stain.length < ALONE_SHARE * inside.flat().length) return null;
@@ -38,6 +43,17 @@ export function proposeSpots(picture: Rgb): { untouched: Spot; affected: Spot } 
   const untouched = clean.length > 0 ? nearest(clean, middle) : null;
   return untouched ? { untouched: spotAt(untouched), affected: spotAt(affected) } : null;
 }
+
+/** Whether all four corners of a block lie inside an outline, by how often a line to the right crosses it. */
+const liesOn = ({ column, row }: Block, outline: readonly Point[]): boolean =>
+  [[0, 0], [1, 0], [0, 1], [1, 1]].every(([dx = 0, dy = 0]) => {
+    const [x, y] = [(column + dx) / BLOCKS, (row + dy) / BLOCKS];
+    const crossed = outline.filter((a, i) => {
+      const b = outline[(i + 1) % outline.length]!;
+      return a.y > y !== b.y > y && x < a.x + ((y - a.y) * (b.x - a.x)) / (b.y - a.y);
+    });
+    return crossed.length % 2 === 1;
+  });
 
 const spotAt = (b: Block): Spot => ({ shape: "rectangle", x: b.column / BLOCKS, y: b.row / BLOCKS, width: 1 / BLOCKS, height: 1 / BLOCKS });
 

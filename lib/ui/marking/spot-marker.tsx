@@ -24,6 +24,8 @@ export interface SpotMarkerProps {
   alt: string;
   /** What stands already; null: the program proposes. */
   kept: SpotMarks | null;
+  /** The rug's corners in the photo, where they are known: nothing is proposed beside it. */
+  rug?: readonly { x: number; y: number }[] | null;
   names: Readonly<Record<Which, { name: string; tag: string }>>;
   /** What to do, and what the program has proposed. */
   asks: { first: string; then: string; placed: string; proposed: string };
@@ -38,7 +40,7 @@ export interface SpotMarkerProps {
 }
 
 /** Two spots of one photo, touched, moved and kept. */
-export function SpotMarker({ photo, alt, kept, names, asks, keepLabel, keep, reading, under, beside }: SpotMarkerProps) {
+export function SpotMarker({ photo, alt, kept, rug = null, names, asks, keepLabel, keep, reading, under, beside }: SpotMarkerProps) {
   const say = useSay();
   const help = useId();
   const { value: draft, canUndo, begin, adjust, change, undo, restart } = useUndo<SpotDraft>(kept ? keptSpots(kept) : FRESH_SPOTS);
@@ -54,7 +56,7 @@ export function SpotMarker({ photo, alt, kept, names, asks, keepLabel, keep, rea
   const picture = (image: HTMLImageElement) => {
     setPixels(picturePixels(image, COMPARE_SIDE));
     const small = kept ? null : picturePixels(image, PROPOSE_SIDE);
-    const proposed = small && proposeSpots(small);
+    const proposed = small && proposeSpots(small, rug);
     if (proposed) restart({ marks: proposed, touched: [], isProposed: true });
   };
   const move = (key: string, to: { x: number; y: number }, isBegun: boolean) => {

@@ -23,6 +23,7 @@ const ASKS = {
 /** Two spots of the photo at the desk: what stands can be moved, and another pair begun. */
 export function SpotsDesk({ view }: { view: PhotoDeskView }) {
   const standing = view.measurements.filter((m): m is SpotView => m.kind === "spots" && m.withdrawn === null);
+  const plan = view.measurements.find((m) => m.kind === "plan" && m.withdrawn === null);
   /** The measurement that is being moved; null while another pair is marked. */
   const [moving, setMoving] = useState<string | null>(standing[0]?.id ?? null);
   // Each turn to another pair begins the marker anew; keeping does not, so that focus and undo stay.
@@ -49,7 +50,7 @@ export function SpotsDesk({ view }: { view: PhotoDeskView }) {
   if (!view.mayMeasure) return null;
   return (
     <div className={css.work}>
-      <SpotMarker key={turns} photo={view.photo} alt={`${shownAs(view.photo.kind).ask} of ${view.rug.title}`} kept={standing.find((m) => m.id === moving)?.marks ?? null} names={NAMES} asks={ASKS}
+      <SpotMarker key={turns} photo={view.photo} alt={`${shownAs(view.photo.kind).ask} of ${view.rug.title}`} kept={standing.find((m) => m.id === moving)?.marks ?? null} rug={plan?.kind === "plan" ? plan.marks.corners : null} names={NAMES} asks={ASKS}
         keepLabel={moving ? "Keep as it is now" : "Keep this measurement"} keep={keep} reading={readingOf}
         under={standing.filter((m) => m.id !== moving).map((m) => [m.marks.untouched, m.marks.affected].map((spot, i) => <SpotOutline key={`${m.id}${i}`} spot={spot} photo={view.photo} is="kept" />))}
         beside={<>
