@@ -19,12 +19,12 @@ import { DEFAULT_SETTINGS } from "../../../lib/workshop/settings-schema";
 import { EVERYDAY } from "../../../prisma/demo/enquiries-everyday";
 import { FIBRE } from "../../../prisma/demo/enquiries-fibre";
 import { URGENT } from "../../../prisma/demo/enquiries-urgent";
+import { hasPrograms } from "../../programs";
 import { range } from "../reply/make";
 import { JUDGED_RUGS } from "../reply/documents/made";
 
 const folder = mkdtempSync(path.join(tmpdir(), "blank-"));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
-const has = (program: string) => { try { execFileSync("which", [program], { stdio: "ignore" }); return true; } catch { return false; } };
 
 /** Of a page before the last, so much of what can be written on may be blank at its foot. */
 const MOST = 0.4;
@@ -72,7 +72,7 @@ async function endsWell(document: PrintedDocument, name: string): Promise<number
   return blank.length;
 }
 
-describe.skipIf(!has("pdftoppm"))("the foot of a page (poppler)", { timeout: 240_000 }, () => {
+describe.skipIf(!hasPrograms("pdftoppm"))("the foot of a page (poppler)", { timeout: 240_000 }, () => {
   it("measures what is blank", async () => {
     const line = { kind: "paragraph" as const, text: "A line." };
     const [full = 1, rest = 0] = await blankIn({ title: "Lines", language: "en-GB", head: null, blocks: Array.from({ length: 36 }, () => line) });
