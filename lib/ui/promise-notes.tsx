@@ -3,9 +3,9 @@ import { useId, type ReactNode } from "react";
 import type { Overpromise } from "../reply/promises/check";
 import css from "./promise-notes.module.css";
 
-/** What a letter says beyond what is known, sentence by sentence while it is written; null where there is nothing to say. */
-export function PromiseNotes({ found, children }: { found: readonly Overpromise[]; children?: ReactNode }) {
-  if (found.length === 0) return null;
+/** What a letter says beyond what is known, sentence by sentence while it is written, and which of its lines nobody judged; null where there is nothing to say. */
+export function PromiseNotes({ found, unjudged = null, children }: { found: readonly Overpromise[]; unjudged?: string | null; children?: ReactNode }) {
+  if (found.length === 0) return unjudged && <p className={`small ${css.unjudged} no-print`}>{unjudged}</p>;
   return (
     <section className={`${css.notes} no-print`} aria-label="Says more than we know">
       <h3>{found.length === 1 ? "One thing says more than we know" : `${found.length} things say more than we know`}</h3>
@@ -18,6 +18,7 @@ export function PromiseNotes({ found, children }: { found: readonly Overpromise[
           </li>
         ))}
       </ul>
+      {unjudged && <p className={`small ${css.unjudged}`}>{unjudged}</p>}
       {children}
     </section>
   );

@@ -137,6 +137,39 @@ test("a letter that promises too much is shown so while it is written, and goes 
   await expect(page.getByText("though it says more than we know: “The client saw the test with us on Friday.”")).toBeAttached();
 });
 
+test("what a letter promises too much can be mended in place, and then it goes out without a reason", async ({ person }) => {
+  const page = await person({ storageState: reviewer });
+  await calls(page, { name: "Sidra Lamorna", email: "sidra@mail.example" });
+  const notes = page.getByRole("region", { name: "Says more than we know" });
+  await adds(page, "Rest assured, the stain will come out.");
+  await page.getByRole("button", { name: "Approve and send" }).click();
+  await expect(said(page)).toContainText("says more than we know");
+  await expect(notes.getByText("in a few words")).toBeVisible();
+
+  await letterOf(page).fill((await letterOf(page).inputValue()).replace("Rest assured, the stain will come out.", "How much of it comes out we can say after a test."));
+  await expect(notes).toHaveCount(0);
+  await expect(said(page)).toHaveText("");
+  await page.getByRole("button", { name: "Approve and send" }).click();
+  await expect(page.getByRole("article", { name: "Reply" })).toContainText("we can say after a test");
+  await expect(page.getByText("though it says more than we know")).toHaveCount(0);
+});
+
+test("lines that repeat the client are said to be left unjudged, alone and beside what promises too much", async ({ person }) => {
+  const page = await person({ storageState: reviewer });
+  await calls(page, { name: "Hesper Vyvyan", email: "hesper@mail.example" });
+  const notes = page.getByRole("region", { name: "Says more than we know" });
+  const unjudged = "One quoted line (“>”) is somebody else’s and was not judged.";
+  await expect(page.getByText(unjudged)).toHaveCount(0);
+  await adds(page, "> Will it look like new?");
+  await expect(page.getByText(unjudged)).toBeVisible();
+  await expect(notes).toHaveCount(0);
+  await expectAccessible(page);
+
+  await adds(page, "It will look like new.");
+  await expect(notes).toContainText(unjudged);
+  await expect(notes.getByText("It will look like new.")).toBeVisible();
+});
+
 test("a letter longer than people read is shown so while it is written, and goes out with or without a reason", async ({ person }) => {
   const page = await person({ storageState: reviewer });
   await calls(page, { name: "Odette Marlowe", email: "odette@mail.example" });

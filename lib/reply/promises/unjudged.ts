@@ -32,16 +32,22 @@ export interface Unjudged { readonly nothing: string | null; readonly notes: rea
 
 const lines = (count: number, one: string, more: string): string[] => (count === 0 ? [] : [count === 1 ? one : `${count} ${more}`]);
 
+/** That lines repeat somebody else's words and were left out, in a sentence; null where none do. */
+export function quotedNote(text: string): string | null {
+  const quoted = text.split(/\r?\n/u).filter(isQuotedLine).length;
+  return lines(quoted, "One quoted line (“>”) is somebody else’s and was not judged.", "quoted lines (“>”) are somebody else’s and were not judged.")[0] ?? null;
+}
+
 /** Told beside what the check finds: a letter that could not be judged has not passed. */
 export function unjudgedOf(text: string): Unjudged {
   const own = ownLines(text);
-  const quoted = text.split(/\r?\n/u).filter(isQuotedLine).length;
-  if (!/\p{L}/u.test(own)) return { nothing: quoted > 0 ? "it holds only quoted lines" : "it holds no words", notes: [] };
+  const quoted = quotedNote(text);
+  if (!/\p{L}/u.test(own)) return { nothing: quoted ? "it holds only quoted lines" : "it holds no words", notes: [] };
   if (isOtherLanguage(own)) return { nothing: "it is not in English, and the check knows English only", notes: [] };
   return {
     nothing: null,
     notes: [
-      ...lines(quoted, "One quoted line (“>”) is somebody else’s and was not judged.", "quoted lines (“>”) are somebody else’s and were not judged."),
+      ...(quoted ? [quoted] : []),
       ...lines(foreignIn(text).length, "One line is not in English, and what it says cannot be judged.", "lines are not in English, and what they say cannot be judged."),
     ],
   };

@@ -42,7 +42,7 @@ export function AskDesk({ view, begin, to, done, back, tell }: {
       <h3 ref={head} tabIndex={-1} className={css.heading}>Ask for more</h3>
       <WritingSheet to={to} label="question" subject={subject} text={text} onSubject={setSubject} onText={setText} describedBy="question-state" />
       <p id="question-state" className={`small num ${css.state}`}>{readingOf(text).words} words. No judgement in it, only questions.</p>
-      <PromiseNotes found={promises.found}>
+      <PromiseNotes found={promises.found} unjudged={promises.unjudged}>
         <SendingReason value={promises.reason} most={REASON_CHARS.most} write={promises.write} error={missing} />
       </PromiseNotes>
       <div className={`${css.bar} ${css.stays} no-print`}>
