@@ -1,6 +1,6 @@
 import type { RugAnswers } from "../trade/questions";
 import { CM_PER_INCH } from "../words/measures";
-import { cmFromFeet } from "./amounts";
+import { cmFromFeet } from "../words/read-length";
 import { agreedLabels } from "./label-view";
 import { LIMITS } from "./limits";
 

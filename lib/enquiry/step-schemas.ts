@@ -1,6 +1,7 @@
 import * as z from "zod/mini";
 import { CURRENCIES, QUESTIONS } from "../trade/questions";
-import { parseAmount, parseDecimal, parseLength, typedNumber } from "./amounts";
+import { parseLength } from "../words/read-length";
+import { parseAmount, parseDecimal, typedNumber } from "./amounts";
 import { contactSchema, rugAnswersSchema, type IntakeAnswers } from "./questionnaire";
 import { isStepId, stepRow, withoutContradiction, type StepId } from "./steps";
 import { wrong } from "./wrong";

@@ -1,5 +1,6 @@
 import * as z from "zod/mini";
-import { parseAmount, parseDecimal, parseLength, typedNumber } from "@/lib/enquiry/amounts";
+import { parseAmount, parseDecimal, typedNumber } from "@/lib/enquiry/amounts";
+import { parseLength } from "@/lib/words/read-length";
 import { enquiryFileSchema, type EnquiryFile } from "@/lib/enquiry/enquiry-file";
 import type { FormValues } from "@/lib/enquiry/step-schemas";
 import { QUESTIONS, type QuestionId } from "@/lib/trade/questions";
