@@ -30,6 +30,8 @@ export const HARM: Rule = {
     p("\\b(?:two|both|several|three) (?:\\w+ )?(?:cleaners|products|sprays|powders)\\b(?=.*\\b(?:together|mixed|combined)\\b).*\\b(?:better|stronger|well|wonders|best)\\b"),
     p("\\b(?:switch|turn|unplug|pull)\\b.{0,30}\\b(?:off|out|plug)\\b.*\\b(?:quickly|with (?:a )?dry hands?|anyway)\\b"),
     p("\\bAGENT (?:does|do|works?|will (?:do|work)|did) (?:wonders|miracles|marvels|magic)\\b"),
+    // A household product that is said to have done it, or to be gentle
+    p("\\bAGENT\\b(?: \\w+){0,5}? (?:takes? care of|sees? to|deals? with|does it\\b|(?:gets?|got|takes?|took|lifts?|shifts?) (?:it|them|that|(?:my|our|her|his|the) (?:\\w+ ){0,3}?\\w+) (?:off|out|away|clean|up)\\b|(?:is|are) (?:\\w+ )?(?:gentle|mild|kind|harmless|safe)(?: enough)?\\b|(?:is|are|would be) what (?:i|we|you) (?:would|should|want|need|reach|use)\\b|never (?:hurt|harmed|did))", { also: ["ours", "warned", "undecided"] }),
     // Household cleaners that give off poisonous gas together (NIOSH Pocket Guide, chlorine and chloramine, from memory)
     p("^(?=.*\\b(?:bleach|chlorine|hypochlorite)\\b).*\\b(?:ammonia|vinegar|acid|toilet cleaner|limescale remover|descaler|acetone|surgical spirit|lemon juice)\\b", { also: ["warned", "undecided", "disowned"], except: ["hedged", "softened", "ours"] }),
     p("\\bDAMAGING\\b", { also: ["ours", "warned", "softened", "undecided"] }),

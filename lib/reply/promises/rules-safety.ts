@@ -31,6 +31,8 @@ export const SAFETY: Rule = {
     own("\\bno (?:need|reason|cause|call) (?:to|for) (?:\\w+ )?(?:worry|concern|alarm|fear|panic|caution|care)\\b|\\b(?:nothing|not a thing) (?:to (?:worry|fear|fret)|for you to (?:worry|fear))|\\bneed (?:not|never) (?:\\w+ )?(?:worry(?! about (?:the|our|your) (?:date|price|cost|form|parking|collection|delivery|day|time|address|papers?|deposit)s?\\b)|fear|fret|trouble|take (?:any )?(?:further )?(?:action|care|precautions?))"),
     p("\\b(?:worrying|worries) to us\\b|\\bbless you for worrying\\b"),
     p("\\b(?:let|have|seen?|watched) (?:my|our) own (?:\\w+ ){0,2}?(?:BABY|grand\\w+|children|child|dog|cat|puppy|mother)\\b.*\\b(?:on|off|it|fringe|pile)\\b", { also: ["undecided"], despiteCare: true }),
+    // That it is risky or hard, denied
+    own("^(?!.*\\b(?:never|always|every|all|none|nothing|cannot|at all)\\b).*\\b(?:not (?:quite |strictly |really )?(?:true|so|the case)|untrue|a myth|nonsense|an old wives' tale) that\\b.*\\b(?:harm\\w*|hurts?|damages?|hard|difficult|stubborn|bleeds?|runs?|shrinks?|fades?|stains?|needs? care|delicate|risky?|spoils?)\\b"),
     // Said in other words
     p("\\brisk.?free\\b"),
     p("\\b(dyes?|colours?) (is|are) (safe|fast|stable)\\b"),

@@ -4,7 +4,8 @@ import { expression } from "./vocabulary";
 /** What a whole sentence does with the claim in it, so that the claim is not ours: which rules it lifts, and what takes that back. Data, elicited. */
 interface Stance { readonly lifts: readonly RuleId[]; readonly shows: () => RegExp; readonly unless: () => RegExp }
 
-const OUR_BOAST = "\\b(?:ours|with us|not us|like us|because we|we (?:can|know|deliver|do|will|always|never)|(?:has|have) not (?:yet )?(?:met|seen|tried) (?:us|our\\w*|me|mine|my work)|proves? you right|wrong|mistaken)\\b";
+const BOAST = "ours|with us|not us|like us|because we|we (?:can|know|deliver|do|will|always|never)|(?:has|have) not (?:yet )?(?:met|seen|tried) (?:us|our\\w*|me|mine|my work)|proves? you right";
+const OUR_BOAST = `\\b(?:${BOAST}|wrong|mistaken)\\b`;
 const OUR_NOT_KNOWING = "\\b(?:no (?:way|means) of (?:knowing|telling|saying)|(?:we|i|photos?|pictures?|anything we) (?:\\w+ )?(?:cannot|could not|can not|can neither|are not able to|do not|would not|were not|was not|are in no position|have (?:nothing|no (?:view|opinion|grounds|evidence))|had no part)|(?:and|or) (?:cannot|could not)|not (?:ours|for us|our place|something we|a thing we|anything we)|beyond (?:anything|what) we|only what can be known|neither confirm nor|take no side|leave that to others)\\b";
 const SAYERS = "(?:any(?:one|body)|some(?:one|body)|whoever|people|folk|those|firms?|companies|cleaners|workshops?|an?y? (?:\\w+ )?(?:firm|company|cleaner|workshop|shop|man|person|letter|leaflet|website|advert)|advertisements?|adverts?|websites?)";
 const SAYS = "(?:assur\\w+|promis\\w+|guarantee\\w*|says?|said|tells?|told|gives?|sells?|offers?|claims?|calls?|swears?|quot(?:es?|ing)|advertis\\w+|boasts?|vows?)";
@@ -13,7 +14,10 @@ const DEED = "(?:(?:we|i|somebody|someone|one of us|two of us|both of us|our \\w
 const OFFERED = "(?: you| is| of|,)*(?: only| simply| just)*(?: an?| our| my| every)?(?: \\w+)? (?:look|answer|phone call|call|estimate|report|care|try|reply|letter|opinion|test|effort|attention|honesty|best efforts?)\\b";
 const VOW = "\\b(?:promis\\w+|guarantees?|guaranteed|(?:my|our) word|count on(?= us| me)|rely on(?= us| me)|be assured|rest assured|assure you|undertake|swear|vouch|pledge|certain of|sure of)\\b";
 const OUTCOME_VOWED = "(?<!\\bnot (?:that|of|for) .*)(?<!\\b(?:cannot|not|nothing|never|no) .*)\\b(?:PERFECT|FORMER|IDIOM|gone|as new|like new|(?:RUGPART|TROUBLE|it|they)(?: \\w+){0,2} (?:will|is going to|shall) (?:COMES|hold|last|be (?:clean|out|back|saved|fine|safe))|(?:RUGPART|TROUBLE) (?:out|off|away|back))\\b";
-const HARMS = "(?:turns? (?:an? |the |it |your )?(?:\\w+ ){0,2}(?:yellow|brown|grey|gray|dull|stiff)|leaves? (?:an? |the |its )?(?:[\\w-]+ ){0,3}(?:film|ring|residue|patch|mark|line|crust|bloom|halo|shadow|wet|sticky|stiff|dull)|attracts? (?:more )?(?:dirt|soil|dust)|draws? (?:more )?dirt|holds? (?:moisture|water|damp)|wander|weakens?|(?:take|takes|took|taking|lose|loses|losing|lift|lifts|strip|strips|move|moves|shift|shifts) (?:the |its |your |some )?(?:dyes?|colou?rs?)|pity|shame|gamble|poor friend|no friend|not (?:kind|pretty)|unkind|last thing|nowhere near|stays? sticky|find it in|two (?:problems|troubles)|makes? (?:matters|things|it|them) worse|(?:can|may|could|might|would|will) spread|spreads|(?:should|must|ought to|and \\w+ should) never (?:meet|touch|go|come|be)|unused|unopened|stays? (?:shut|closed|in the)|the (?:end|death|ruin) of|regret|no place|is for (?:hair|dishes|windows|cars|floors|clothes|teeth|salads?|chips|plates)|enem(?:y|ies)|(?:do|does) not (?:mix|get on|agree)|bad (?:pair|friends|company|mix)|crumbles?|brittle|yellows|burns|melts|swells|stiffens|dulls|flattens|tangles|(?:can|may|could|might|would|will) (?:yellow|burn|melt|swell|stiffen|dull|flatten|mat|tangle|break)|(?:more|further) (?:harm|trouble|damage) than|cost (?:you|us)|mistake|undo(?:es)?|worries me|does not forgive|unforgiving|brown(?:s|ing)? (?:the|it)|beyond (?:mending|repair|help)|lasting harm|real harm|(?:do|does) (?:\\w+ ){0,2}harm|ruin\\w*|felts?|felted|felting|eats?|scorch\\w*|rots?|shrinks?|shrink|cockle|sets? (?:the |a |that )?(?:stain|mark|wine|spill|ink|colou?r|it\\b)|fix (?:the|a) (?:\\w+ )?(?:stain|mark)|too (?:much|hot|strong|harsh|wet) for|think again|do without|resist|leave (?:it|them|that) (?:be|alone)|leave the \\w+ in|not near|keep (?:it|them|that|\\w+) (?:away|off|out)|hold off|steer clear|belongs? in)";
+const HARMS = "(?:turns? (?:an? |the |it |your )?(?:\\w+ ){0,2}(?:yellow|brown|grey|gray|dull|stiff)|leaves? (?:an? |the |its )?(?:[\\w-]+ ){0,3}(?:film|ring|residue|patch|mark|line|crust|bloom|halo|shadow|wet|sticky|stiff|dull)|attracts? (?:more )?(?:dirt|soil|dust)|draws? (?:more )?dirt|holds? (?:moisture|water|damp)|wander|weakens?|(?:take|takes|took|taking|lose|loses|losing|lift|lifts|strip|strips|move|moves|shift|shifts) (?:the |its |your |some )?(?:dyes?|colou?rs?)|pity|shame|gamble|poor friend|no friend|not (?:kind|pretty)|unkind|last thing|nowhere near|stays? sticky|find it in|two (?:problems|troubles)|makes? (?:matters|things|it|them) worse|(?:can|may|could|might|would|will) spread|spreads|(?:should|must|ought to|and \\w+ should) never (?:meet|touch|go|come|be)|unused|unopened|stays? (?:shut|closed|in the)|the (?:end|death|ruin) of|regret|no place|is for (?:hair|dishes|windows|cars|floors|clothes|teeth|salads?|chips|plates)|enem(?:y|ies)|(?:do|does) not (?:mix|get on|agree)|bad (?:pair|friends|company|mix)|crumbles?|brittle|yellows|burns|melts|swells|stiffens|dulls|flattens|tangles|(?:can|may|could|might|would|will) (?:bleach|yellow|burn|melt|swell|stiffen|dull|flatten|mat|tangle|break)|(?:more|further) (?:harm|trouble|damage) than|cost (?:you|us)|mistake|undo(?:es)?|worries me|does not forgive|unforgiving|brown(?:s|ing)? (?:the|it)|beyond (?:mending|repair|help)|lasting harm|real harm|(?:do|does) (?:\\w+ ){0,2}harm|ruin\\w*|felts?|felted|felting|eats?|scorch\\w*|rots?|shrinks?|shrink|cockle|sets? (?:the |a |that )?(?:stain|mark|wine|spill|ink|colou?r|it\\b)|fix (?:the|a) (?:\\w+ )?(?:stain|mark)|too (?:much|hot|strong|harsh|wet) for|think again|do without|resist|leave (?:it|them|that) (?:be|alone)|leave the \\w+ in|not near|keep (?:it|them|that|\\w+) (?:away|off|out)|hold off|steer clear|belongs? in)";
+
+const UNTRUE = "(?:not (?:quite |strictly |really )?(?:true|so|the case)|untrue|wrong|a myth|too simple)";
+const SWEEPING = "(?:never|always|every|all|none|nothing|cannot|at all)";
 
 /** What a claim is worth in a sentence that holds it off. */
 const STANCES: readonly Stance[] = [
@@ -100,8 +104,23 @@ const STANCES: readonly Stance[] = [
   },
   { // A product left where it is
     lifts: ["harm", "result", "sureness"],
-    shows: expression("\\b(?:keep|kept|leave|left) (?:it|the \\w+|your \\w+|all|them)(?: \\w+){0,3} in (?:the|its|their|your) (?:cupboard|drawer|box|bottle|shed|kitchen|garage)\\b|^(?:please )?(?:skip|shelve|forget|put away|put down) (?:the|that|your) (?:\\w+ ){0,2}(?:AGENT|HEAT|PRODUCT)\\b"),
+    shows: expression("\\b(?:keep|kept|leave|left) (?:it|the [\\w-]+|your [\\w-]+|all|them)(?: \\w+){0,3} in (?:the|its|their|your) (?:cupboard|drawer|box|bottle|shed|kitchen|garage)\\b|^(?:please )?(?:skip|shelve|forget|put away|put down) (?:the|that|your) (?:\\w+ ){0,2}(?:AGENT|HEAT|PRODUCT)\\b"),
     unless: expression("\\b(?:but|except|instead|then|use|rinse|PERFECT|FORMER|COMES|test)\\b(?<!\\btested)"),
+  },
+  { // A rule without exception, denied: neither always nor never
+    lifts: ["result", "certainty", "safety", "verdict", "sureness"],
+    shows: expression(`\\b${UNTRUE} (?:to (?:say|claim|think|believe) )?that\\b.*\\b${SWEEPING}\\b|\\b${SWEEPING}\\b.*\\b(?:that|this|which)? ?(?:is|are|would be) (?:not (?:quite |strictly |really )?(?:true|so)|untrue|too simple)[.!]?$`),
+    unless: expression(`\\b(?:${BOAST}|yours|your rug|this one|PERFECT|FORMER|IDIOM)\\b`),
+  },
+  { // What became of several others, some well and some badly
+    lifts: ["result", "number", "sureness"],
+    shows: expression("^(?:(?:we|i) have (?:seen|had|known)\\b.*\\b(?:and|while) (?:others?|some|we have seen (?:them|others|some))\\b|(?:some|one)\\b.*(?:,|\\band|\\bwhile) (?:others?|another|some)\\b|(?:rugs?|pieces?|carpets?)\\b.*\\bin one (?:house|home|room)\\b.*\\bin (?:the next|another)\\b)"),
+    unless: expression("(?<!\\b(?:like|as) )\\b(?:yours|your rug|ours|this one|both|all)\\b|\\b(?:PERFECT|FORMER|IDIOM|OATH)\\b"),
+  },
+  { // A size: what is known of it is held against the enquiry
+    lifts: ["sureness"],
+    shows: expression("[0-9] ?(?:cm|m|ft|feet|in|inches)? ?(?:x|×|by) ?[0-9]|[0-9] ?(?:m²|sq ?(?:m|ft)|square (?:metres?|feet))"),
+    unless: expression("\\b(?:SURELY|WHOLLY|PERFECT|FORMER|IDIOM|OATH|FIBRE|TROUBLE (?:\\w+ ){0,3}(?:gone|out)|will|worth|PRODUCT|HEAT|PARTY|LEGAL)\\b"),
   },
   { // What no work undoes
     lifts: ["sureness"],

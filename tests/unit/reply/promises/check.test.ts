@@ -56,13 +56,13 @@ describe("the check of promises on what is hinted, joked and put into sayings, w
   it("leaves nine in ten of the honest ones alone", () => expect(share("honest")).toBeLessThanOrEqual(0.1));
 });
 
-describe.each(CLASSES)("the check of promises on $meaning", ({ over, honest }) => {
+describe.each(CLASSES)("the check of promises on $meaning", ({ rule, over, honest }) => {
   it("is held to ten and more of each", () => {
     expect(over.length).toBeGreaterThanOrEqual(10);
     expect(honest.length).toBeGreaterThanOrEqual(10);
   });
   it("catches all but one of those that promise too much", () => {
-    const missed = over.filter((say) => broken(say).length === 0);
+    const missed = over.filter((say) => (rule ? !broken(say).includes(rule) : broken(say).length === 0));
     expect(missed.length, missed.join("\n")).toBeLessThanOrEqual(1);
   });
   it("leaves all but one of the honest ones that share their words alone", () => {
@@ -80,7 +80,7 @@ describe("the check of promises on sentences that its rules were not written by"
 
 describe("the check of promises on every meaning it knows", () => {
   it.each([
-    ["certainty", "I can see from the photo that it is wool."], ["certainty", "You can skip the dye test."], ["result", "The ink will be gone by Friday."], ["result", "Nobody will ever notice the repair."],
+    ["certainty", "I can see from the photo that it is wool."], ["certainty", "You can skip the dye test."], ["result", "The ink will be gone by Friday."], ["result", "It will look like new."], ["result", "Nobody will ever notice the repair."],
     ["safety", "The colours cannot possibly run."], ["safety", "The baby can crawl on it straight away."], ["number", "It has another thirty years in it."], ["number", "It is worth four thousand."],
     ["harm", "Dab it with vinegar."], ["harm", "Mix a little bleach with vinegar and dab it on."], ["harm", "Never mix it dry; rinse it with bleach and hot water."], ["harm", "Roll it up while it is still damp."], ["harm", "Vacuum it hard with the beater bar on."], ["harm", "Salt, then hot water from a height."], ["harm", "If you sponge it down, use only a little."], ["harm", "The two cleaners work better together than either alone."], ["harm", "If the plug is wet, switch it off quickly with a dry hand."], ["harm", "Lemon juice does wonders for yellow marks."], ["blame", "The plumber should answer for it."],
     ["blame", "Your landlord ruined it."], ["blame", "Other firms cut corners and ruin silk."], ["cover", "Your insurer is obliged to pay."], ["verdict", "This rug is a goner."],

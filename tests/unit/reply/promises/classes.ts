@@ -1,7 +1,9 @@
+import type { RuleId } from "../../../../lib/reply/promises/rule";
 import { CARE_CLASSES } from "./classes-of-care";
+import { LATER_CLASSES } from "./classes-later";
 
-/** Constructions that strangers used and the rules missed, or took amiss, each by its meaning. */
-export interface PromiseClass { readonly meaning: string; readonly over: readonly string[]; readonly honest: readonly string[] }
+/** Constructions that strangers used and the rules missed, or took amiss, each by its meaning. `rule`: the one that has to catch it; absent: any. */
+export interface PromiseClass { readonly meaning: string; readonly rule?: RuleId; readonly over: readonly string[]; readonly honest: readonly string[] }
 
 /**
  * Written before the rules were widened for each class, in other words than the stranger's: of each construction sentences that
@@ -472,4 +474,5 @@ export const CLASSES: readonly PromiseClass[] = [
     ],
   },
   ...CARE_CLASSES,
+  ...LATER_CLASSES,
 ];
