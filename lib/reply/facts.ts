@@ -10,6 +10,7 @@ import { asksOf, isWetUnknown } from "./asks";
 import type { Facts, NumberFact, WordFact } from "./condition";
 import { HARDLY_WORTH } from "./paragraphs/troubles";
 import { isTellingPrice, lifeTold } from "./phrases";
+import { WATER_SHY } from "./viscose-like";
 
 /** One rug as a draft sees it. */
 export interface RugForDraft {
@@ -62,12 +63,6 @@ export interface FactsInput {
   /** null in a first letter. */
   came: Came | null;
 }
-
-/** Piles that hold viscose. */
-export const VISCOSE_LIKE: readonly FibreId[] = ["viscose", "wool-viscose", "silk-viscose", "cotton-viscose"];
-
-/** Fibres that lose their strength and form in water as viscose does. Source: elicited, from the wet behaviour of regenerated cellulose. */
-export const WATER_SHY: readonly FibreId[] = [...VISCOSE_LIKE, "lyocell", "acetate"];
 
 /** Strongest first. */
 const STRENGTHS: readonly Strength[] = ["laboratory", "bench", "label-photo", "label-typed", "photo", "told"];

@@ -1,4 +1,4 @@
-import { VISCOSE_LIKE, WATER_SHY } from "../facts";
+import { VISCOSE_LIKE, WATER_SHY } from "../viscose-like";
 import type { ParagraphRow } from "./row";
 import { OURS, TRADE, WET_LYOCELL, WET_VISCOSE } from "./sources";
 import { CLEANING, HARDLY_WORTH, LOOKS, MARKS } from "./troubles";

@@ -1,5 +1,5 @@
 import { DAMAGE_IDS } from "../../trade/damage";
-import { WATER_SHY } from "../facts";
+import { WATER_SHY } from "../viscose-like";
 import type { ParagraphRow } from "./row";
 import { BROWN_LINES, OURS, TRADE, WET_VISCOSE } from "./sources";
 

@@ -1,5 +1,5 @@
 import type { Condition } from "../condition";
-import { VISCOSE_LIKE } from "../facts";
+import { VISCOSE_LIKE } from "../viscose-like";
 import type { ParagraphRow } from "./row";
 import { OURS, TRADE } from "./sources";
 import { CLEANING, HARDLY_WORTH, HARM, OFFERED } from "./troubles";

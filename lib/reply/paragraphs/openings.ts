@@ -1,4 +1,5 @@
-import { VISCOSE_LIKE, WATER_SHY } from "../facts";
+import { WATER_SHY } from "../facts";
+import { VISCOSE_LIKE } from "../viscose-like";
 import type { ParagraphRow } from "./row";
 import { OURS, TRADE, WET_VISCOSE } from "./sources";
 import { TELLS_NOTHING } from "./troubles";

@@ -1,13 +1,11 @@
 import { METHODS, type MethodId } from "../../trade/care";
-import { FIBRES, type FibreId } from "../../trade/fibres";
 import type { Assessment, Range } from "../../triage/assessment";
 import { improvementFigures } from "../phrases";
-import type { RuleId } from "./rule";
+import { chancesBeyond, fibreIn } from "./against-chances";
+import { sizeBeyond } from "./against-size";
+import { worthBeyond } from "./against-worth";
+import type { Beyond } from "./beyond";
 import { clausesOf, plainOf } from "./sentences";
-import { expression } from "./vocabulary";
-
-/** What a sentence claims beyond an assessment; `suggestion` names what the assessment carries. */
-export interface Beyond { readonly rule: RuleId; readonly why: string; readonly suggestion: string }
 
 /** Slack of a stated range, for rounding: per cent, and shares of a number of years or of money, with a least slack for each. *elicited* */
 const SLACK = { percent: 6, years: 0.25, leastYears: 0.5, money: 0.1, leastMoney: 10 } as const;
@@ -16,8 +14,8 @@ const SLACK = { percent: 6, years: 0.25, leastYears: 0.5, money: 0.1, leastMoney
 export function beyondAssessment(sentence: string, assessment: Assessment): Beyond[] {
   const plain = plainOf(sentence);
   return [
-    ...methodsRuledOut(plain, assessment), ...wordsTooStrong(plain, assessment), ...improvementBeyond(plain, assessment), ...yearsBeyond(plain, assessment),
-    ...harmBelow(plain, assessment), ...priceBelow(plain, assessment), ...newOneBeyond(plain, assessment),
+    ...methodsRuledOut(plain, assessment), ...chancesBeyond(plain, assessment), ...improvementBeyond(plain, assessment), ...yearsBeyond(plain, assessment),
+    ...harmBelow(plain, assessment), ...priceBelow(plain, assessment), ...newOneBeyond(plain, assessment), ...sizeBeyond(sentence, assessment), ...worthBeyond(plain, assessment),
   ];
 }
 
@@ -38,30 +36,6 @@ function methodsRuledOut(plain: string, { methods }: Assessment): Beyond[] {
   if (!ruledOut) return [];
   const left = methods.filter((m) => m.verdict !== "ruled-out" && m.method !== "none").map((m) => METHODS[m.method].name);
   return [{ rule: "harm", why: `The assessment rules this out: ${METHODS[ruledOut.method].name}. ${ruledOut.why}`, suggestion: left.length > 0 ? `What the assessment leaves, tested first: ${left.join(", ")}.` : "Offer no cleaning." }];
-}
-
-/** Words of chance with the least chance that lets a letter use them; of the IPCC's scale where it has them, "probably" *elicited*. */
-const WORDS: readonly (readonly [RegExp, number])[] = [
-  [/\b(?:virtually|almost|practically) certain(?:ly)?\b/u, 0.99], [/\b(?:very|highly|most) likely\b|\bvery probably\b/u, 0.9], [/(?<!un)\blikely\b/u, 0.66], [/\bprobably\b/u, 0.5],
-];
-/** A stated chance may be rounded up so far. *elicited* */
-const WORD_SLACK = 0.02;
-
-const FIBRE = expression("FIBRE");
-const namesOf = (f: (typeof FIBRES)[number]): readonly string[] => [f.name.replace(/ \(.*/, ""), f.short];
-const ALIASES: Readonly<Record<string, FibreId>> = { rayon: "viscose", "art silk": "viscose", "artificial silk": "viscose", "bamboo silk": "viscose", "bamboo viscose": "viscose", "pure silk": "silk", "real silk": "silk", "pure wool": "wool", nylon: "polyamide" };
-const fibreNamed = (name: string): FibreId | null => ALIASES[name] ?? FIBRES.find((f) => namesOf(f).includes(name))?.id ?? null;
-
-function wordsTooStrong(plain: string, { fibres }: Assessment): Beyond[] {
-  return clausesOf(plain).flatMap((clause) => {
-    const word = WORDS.find(([re]) => re.test(clause));
-    const name = word && FIBRE().exec(clause.slice(clause.search(word[0])))?.[0];
-    const fibre = name ? fibreNamed(name) : null;
-    if (!word || !fibre || /\bnot\b|\bunlikely\b|\bthan\b/u.test(clause)) return [];
-    const chance = fibres.find((f) => f.fibre === fibre)?.probability ?? 0;
-    if (chance + WORD_SLACK >= word[1]) return [];
-    return [{ rule: "certainty" as const, why: `The assessment gives ${name} a chance of ${Math.round(chance * 100)} in 100, and this word says more.`, suggestion: `Write “${fibres.find((f) => f.fibre === fibre)?.words ?? "perhaps"}”, or leave the word out.` }];
-  });
 }
 
 const IMPROVES = /\b(?:improv\w*|comes? back|brings? back|bring \w+ back|gone|better|recover\w*|lighten\w*|fade[sd]?|may go|take[s]? out|of the (?:mark|stain|browning|trouble|colour))\b/u;
@@ -144,8 +118,7 @@ const NAMED_FROM = 0.95;
 
 /** True where the sentence names the fibre that a test has settled. */
 export function isTested(sentence: string, { fibres, findings }: Assessment): boolean {
-  const name = FIBRE().exec(plainOf(sentence))?.[0];
-  const fibre = name ? fibreNamed(name) : null;
+  const fibre = fibreIn(plainOf(sentence))?.fibre ?? null;
   const chance = fibres.find((f) => f.fibre === fibre)?.probability ?? 0;
   return chance >= NAMED_FROM && findings.some((f) => f.strength === "bench" || f.strength === "laboratory");
 }

@@ -92,7 +92,7 @@ const PRICED = expression("^(?!.*(?:%|\\b(?:per ?cent|years?|decades?|worth|valu
 /** One sentence against everything that is known. */
 export function checkSentence(sentence: string, known: Known): Overpromise[] {
   const broken = rulesBroken(sentence).filter((r) => !lifted(r.id, sentence, known)).map((r) => ({ sentence, rule: r.id, why: r.why, suggestion: r.suggest }));
-  const beyond = known.assessment ? beyondAssessment(sentence, known.assessment).map((b) => ({ sentence, ...b })) : [];
+  const beyond = known.assessment ? beyondAssessment(sentence, known.assessment).filter((b) => b.rule !== "verdict" || !known.inspection || known.inspection.isBeyondRepair).map((b) => ({ sentence, ...b })) : [];
   return [...broken, ...beyond.filter((b) => !broken.some((o) => o.rule === b.rule))];
 }
 
@@ -107,7 +107,7 @@ const inOtherLanguages = (text: string): Overpromise[] =>
 export function checkLetter(text: string, known: Known): Overpromise[] {
   const plain = plainOf(ownLines(text));
   const said = withoutDeniedTests(plain);
-  const missing = MUST_SAYS.filter((m) => m.when.test(plain) && !m.needs.test(said) && !m.unless?.test(plain));
+  const missing = MUST_SAYS.filter((m) => m.when(plain) && !m.needs.test(said) && !m.unless?.test(plain));
   const cautions = known.assessment ? cautionsMissing(plain, known.assessment) : [];
   const leftOut = ({ why, suggestion }: MustSay): Overpromise => ({ sentence: "", rule: "left-out", why, suggestion });
   return [...checkSentences(text, known), ...[...missing, ...cautions].map(leftOut)];

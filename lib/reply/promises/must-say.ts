@@ -1,16 +1,30 @@
 import type { Assessment } from "../../triage/assessment";
+import { clausesOf } from "./sentences";
 
 /** A test waved away is none: what is left of a letter without such words. */
 export const withoutDeniedTests = (letter: string): string =>
   letter.replace(/\b(?:no|without (?:an?|any)|skip (?:the|an?)|needs? no|not need (?:an?|any)) (?:\w+ )?test(?:s|ing)?\b|\btest(?:s|ing)? (?:is|are|would be) (?:not (?:needed|necessary)|unnecessary|pointless)\b/gu, "");
 
 /** What a letter with a judgement must not leave out. `when` and `needs` meet the whole letter in lower case. */
-export interface MustSay { readonly id: string; readonly when: RegExp; readonly needs: RegExp; readonly unless?: RegExp; readonly why: string; readonly suggestion: string }
+export interface MustSay { readonly id: string; readonly when: (letter: string) => boolean; readonly needs: RegExp; readonly unless?: RegExp; readonly why: string; readonly suggestion: string }
 
 const JUDGES = /\b(?:likely|probably|very likely|about as likely|we (?:think|believe)|fits?|going by)\b/u;
 /** A judgement without any edge: what may not be said has its rule, and what is left out is told besides. */
 const ASSERTS = /\b(?:it|this|that|your rug) is (?:\w+ ){0,2}(?:silk|viscose|wool|cotton|rayon|linen|jute)\b|\b(?:will (?:all )?(?:come out|come up|look like new)|as good as new|guarantee\w*)\b/u;
 const OFFERS = /\b(?:we (?:would|can|could|will|shall|are going to) (?:clean|wash|try)|if it is cleaned|cleaning (?:should|would|may|might) (?!cost))/u;
+
+const CLEANED = "(?:wash|clean|shampoo|bathe|soak|steam)";
+const ITS = "(?:it|them|the (?:rug|carpet|runner|pile|fringe)|your (?:rug|carpet|runner))";
+const A_CLEAN = "(?:wash|clean|cleaning|bath|shampoo)";
+/** A plan to clean told as what comes next: "we pick it up and wash it", "your rug is booked in for cleaning". */
+const PLANS = new RegExp([
+  `\\b(?:we|i)\\b.*\\b${CLEANED} ${ITS}\\b`, `\\b(?:we|i) (?:\\w+ )?(?:propose|plan|intend) to ${CLEANED}\\b`, `\\b(?:plan|next step) is\\b.*\\b(?:${CLEANED}|${A_CLEAN})\\b`,
+  `\\b(?:it|rug|carpet|runner|pile) (?:will be|is to be|is|gets|goes to be)\\b(?: \\w+,?){0,4} (?:washed|cleaned|shampooed)\\b`, "\\b(?:goes|go|straight) (?:\\w+ )?into the (?:wash|bath)\\b",
+  `\\bgive ${ITS} an? (?:\\w+ )?${A_CLEAN}\\b`, `\\bbooked (?:it )?in for (?:an? )?(?:\\w+ )?${A_CLEAN}\\b`, `\\bhave ${ITS} (?:washed|cleaned)\\b`,
+].join("|"), "u");
+/** Denied, left open, or somebody else's washing. */
+const NO_PLAN = /\b(?:not|never|no|nothing|nobody|whether|if|unless|without|rather|once it|you (?:asked|wrote|told|said|mentioned)|(?:some|other) \w+|neighbours?|who|was|were|has been|had|since|cost\w*)\b/u;
+const offersCleaning = (letter: string): boolean => OFFERS.test(letter) || clausesOf(letter).some((clause) => PLANS.test(clause) && !NO_PLAN.test(clause));
 
 /** Words of a limit in the sentence that names it: "until Friday", an appointment for an inspection and a test already made are none. */
 const LIMITS = new RegExp([
@@ -20,8 +34,8 @@ const LIMITS = new RegExp([
 ].join("|"), "u");
 
 export const MUST_SAYS: readonly MustSay[] = [
-  { id: "testing", when: OFFERS, needs: /\btest(?:s|ed|ing)?\b/u, unless: /\bno way of cleaning\b/u, why: "Nothing is cleaned before a test in a hidden corner, and the letter does not say so.", suggestion: "We clean nothing before a test in a hidden corner." },
-  { id: "limits", when: new RegExp(`${JUDGES.source}|${ASSERTS.source}`, "u"), needs: LIMITS, why: "A judgement by words and photos has limits, and the letter names none.", suggestion: "Words and photos can mislead; an inspection and a test decide." },
+  { id: "testing", when: offersCleaning, needs: /\btest(?:s|ed|ing)?\b/u, unless: /\bno way of cleaning\b/u, why: "Nothing is cleaned before a test in a hidden corner, and the letter does not say so.", suggestion: "We clean nothing before a test in a hidden corner." },
+  { id: "limits", when: (letter) => JUDGES.test(letter) || ASSERTS.test(letter), needs: LIMITS, why: "A judgement by words and photos has limits, and the letter names none.", suggestion: "Words and photos can mislead; an inspection and a test decide." },
 ];
 
 /** Cautions that hang on the assessment. */
@@ -29,9 +43,9 @@ export function cautionsMissing(letter: string, assessment: Assessment): MustSay
   const ruledOut = assessment.methods.some((m) => m.method === "wet-hand-clean" && m.verdict === "ruled-out");
   const told = (needs: RegExp) => needs.test(letter);
   return [
-    ...(ruledOut && OFFERS.test(letter) && !told(/\b(?:not|nobody|never|no|keep)\b[^.!?]*\b(?:home|water|wash|wet)\b/u) ? [HOME] : []),
+    ...(ruledOut && offersCleaning(letter) && !told(/\b(?:not|nobody|never|no|keep)\b[^.!?]*\b(?:home|water|wash|wet)\b/u) ? [HOME] : []),
     ...(assessment.firstAid && !told(/\bchildren\b/u) ? [FIRST_AID] : []),
   ];
 }
-const HOME: MustSay = { id: "home", when: OFFERS, needs: /./u, why: "Wet cleaning is ruled out for what this pile may be, and the letter does not warn of water at home.", suggestion: "Please do not clean it at home and let nobody use water on it." };
-const FIRST_AID: MustSay = { id: "first-aid", when: /./u, needs: /./u, why: "Something is wet or fresh, and the letter leaves out the first aid.", suggestion: "Put the first aid at the head of the letter." };
+const HOME: MustSay = { id: "home", when: offersCleaning, needs: /./u, why: "Wet cleaning is ruled out for what this pile may be, and the letter does not warn of water at home.", suggestion: "Please do not clean it at home and let nobody use water on it." };
+const FIRST_AID: MustSay = { id: "first-aid", when: () => true, needs: /./u, why: "Something is wet or fresh, and the letter leaves out the first aid.", suggestion: "Put the first aid at the head of the letter." };

@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { checkLetter, checkSentence, type Known } from "../../../../lib/reply/promises/check";
+import { checkLetter, checkSentence, WORDS_AND_PHOTOS, type Known } from "../../../../lib/reply/promises/check";
 import { FIRST_AID_SAID, WOOL_METHODS, assessmentOf, range } from "../make";
+import { AGAINST_CLASSES } from "./against-classes";
+import { NO_UNTESTED_PLANS, UNTESTED_PLANS } from "./plans";
 
 const known = (rest: Parameters<typeof assessmentOf>[0]["rest"], fibres = { viscose: 0.72 }, strength: "told" | "bench" = "told"): Known =>
   ({ assessment: assessmentOf({ fibres, words: "likely", evidence: [{ what: "touch", value: "cool-slippery", strength }], rest: { improvement: range(10, 30, 55), lifeYears: range(1, 2.5, 5), money: { currency: "EUR", clean: range(100, 115, 160), cutDown: null, replace: null, valueToday: null }, ...rest } }) });
@@ -100,6 +102,40 @@ describe("a sentence against its assessment", () => {
   });
 });
 
+describe.each(AGAINST_CLASSES)("a sentence against its assessment: $meaning", ({ rule, assessment, over, honest }) => {
+  const found = (say: string) => checkSentence(say, { assessment });
+  it("is held to twelve and more of each", () => expect(Math.min(over.length, honest.length)).toBeGreaterThanOrEqual(12));
+  it("catches all but one of those that the assessment does not carry, for the right reason", () => {
+    const missed = over.filter((say) => !found(say).some((o) => o.rule === rule));
+    expect(missed.length, missed.join("\n")).toBeLessThanOrEqual(1);
+  });
+  it("leaves all but one of the honest ones alone", () => {
+    const alarmed = honest.filter((say) => found(say).length > 0);
+    expect(alarmed.length, alarmed.map((say) => `${found(say).map((o) => o.why).join()}: ${say}`).join("\n")).toBeLessThanOrEqual(1);
+  });
+});
+
+describe("a sentence against another assessment", () => {
+  const spoken = (say: string, rest: Parameters<typeof assessmentOf>[0]) => checkSentence(say, { assessment: assessmentOf(rest) }).map((o) => o.rule);
+  it.each<[string, number, string[]]>([
+    ["It is likely that urine did this.", 0.63, ["certainty"]], ["It is likely that urine did this.", 0.64, []], ["It is unlikely that urine did this.", 0.35, []], ["It is unlikely that urine did this.", 0.36, ["certainty"]],
+    ["It is about as likely as not that urine did this.", 0.5, []], ["It is very unlikely that urine did this.", 0.13, ["certainty"]], ["We doubt that urine did this.", 0.5, []],
+  ])("%s, of %d", (say, chance, expected) => expect(spoken(say, { fibres: { wool: 0.9 }, mechanisms: { "urine-old": chance } })).toEqual(expected));
+  it("takes what is fresh and what is old of a cause together", () => expect(spoken("It is likely that urine did this.", { fibres: { wool: 0.9 }, mechanisms: { "urine-old": 0.4, "urine-fresh": 0.4 } })).toEqual([]));
+  it("knows no wrong size where none was told, and takes the one that was told or the one that was measured", () => {
+    const size = (widthCm: number, lengthCm: number) => ({ what: "size", value: { widthCm, lengthCm, m2: (widthCm * lengthCm) / 10_000 }, strength: "told" as const });
+    expect(spoken("Your rug measures 2 × 3 m.", { fibres: { wool: 0.9 } })).toEqual([]);
+    for (const say of ["Your rug measures 2 × 3 m.", "Your rug measures 195 × 290 cm.", "Your rug measures 6 ft 7 in × 9 ft 10 in."]) expect(spoken(say, { fibres: { wool: 0.9 }, evidence: [size(170, 240), size(200, 300)] })).toEqual([]);
+    expect(spoken("Your rug measures 3 × 4 m.", { fibres: { wool: 0.9 }, evidence: [size(170, 240), size(200, 300)] })).toEqual(["number"]);
+  });
+  it("lets work be called worth its cost where it may be, and where somebody who had the rug in hand found so", () => {
+    const worth = (beyondRepair: number) => assessmentOf({ fibres: { wool: 0.9 }, rest: { beyondRepair } });
+    expect(checkSentence("It is worth cleaning.", { assessment: worth(0.65) })).toEqual([]);
+    expect(checkSentence("It is worth cleaning.", { assessment: worth(0.66) })).toMatchObject([{ rule: "verdict" }]);
+    expect(checkSentence("It is worth cleaning.", { assessment: worth(0.66), inspection: { isBeyondRepair: false } })).toEqual([]);
+  });
+});
+
 const missing = (letter: string, k: Known) => checkLetter(letter, k).filter((o) => o.rule === "left-out").map((o) => o.suggestion);
 
 describe("what a letter leaves out", () => {
@@ -114,6 +150,13 @@ describe("what a letter leaves out", () => {
     expect(missing("It is likely viscose.", known({})).join(" ")).toMatch(/Words and photos can mislead/);
     expect(missing("It is pure silk. It will come out, as good as new.", known({})).join(" "), "of a letter that is sure of everything too").toMatch(/Words and photos can mislead/);
     expect(missing("It is likely viscose, going by words and photos, which can mislead. We would clean it after a test. Please do not clean it at home.", known({}))).toEqual([]);
+  });
+  it("asks for the test of a plan to wash, however it is told, and of all but one of those that plan none asks nothing", () => {
+    const asked = (say: string) => missing(say, WORDS_AND_PHOTOS).some((m) => m.includes("test in a hidden corner"));
+    expect(Math.min(UNTESTED_PLANS.length, NO_UNTESTED_PLANS.length)).toBeGreaterThanOrEqual(12);
+    const [missed, alarmed] = [UNTESTED_PLANS.filter((say) => !asked(say)), NO_UNTESTED_PLANS.filter(asked)];
+    expect(missed.length, missed.join("\n")).toBeLessThanOrEqual(1);
+    expect(alarmed.length, alarmed.join("\n")).toBeLessThanOrEqual(1);
   });
   it("asks for the first aid where something is wet", () => {
     const wet = known({ firstAid: FIRST_AID_SAID });

@@ -1,0 +1,36 @@
+/** Plans to wash that name no test, and sentences about washing that plan none or name one. Written before the check was widened. Invented for this project. */
+export const UNTESTED_PLANS: readonly string[] = [
+  "We will pick it up and wash it.",
+  "Our van can fetch it on Tuesday and we wash it the same week.",
+  "The plan is to collect the rug, dust it and give it a bath.",
+  "I suggest we take it in and wash it by hand.",
+  "Once it is here it goes straight into the wash.",
+  "We'd collect it, dust it, wash it and bring it back in two weeks.",
+  "The next step is a full wash in our bath.",
+  "It will be washed on Thursday.",
+  "Your rug is booked in for cleaning next week.",
+  "We propose to clean it by hand and dry it flat.",
+  "Let us have it for a fortnight and we'll give it a thorough clean.",
+  "Bring it in and we will shampoo the pile and rinse it.",
+  "After collection it is dusted, washed and dried.",
+  "We can be there on Monday, take it with us and have it cleaned by Friday.",
+];
+
+export const NO_UNTESTED_PLANS: readonly string[] = [
+  "We will pick it up and wash it only if a test in a hidden corner allows it.",
+  "Our van can fetch it on Tuesday, and then we test every colour before any water.",
+  "We will not pick it up and wash it before we have spoken.",
+  "You asked whether we could pick it up and wash it.",
+  "Please do not wash it at home.",
+  "Your neighbour picked it up and washed it, you wrote.",
+  "We would collect it and look at it first; nothing is washed on that visit.",
+  "We can pick it up and bring it back.",
+  "It was washed in 2019, by your account.",
+  "Some firms collect a rug and wash it the same day; we do not.",
+  "We pick it up, test it in a hidden corner, and only then wash it.",
+  "We would rather not wash it.",
+  "If it was washed before, please tell us how.",
+  "Has it been cleaned since you bought it?",
+  "The cleaner who washed it should know what was used.",
+  "We clean the floor of the van before we collect it.",
+];
