@@ -5,6 +5,7 @@ import type { DraftInput } from "../reply/pieces";
 import type { Prisma } from "../store/database";
 import type { WorkshopSettings } from "../workshop/settings-schema";
 import { draftInput } from "./assess-answers";
+import { CLIENT } from "./measurement-findings";
 import { assessmentOf, enquiryAnswersOf, messagesOf, rugAnswersOf } from "./stored";
 import { urgenciesOfWords, WORDS_PARTS } from "./unread-letters";
 import { newestOfWater, wetByWords } from "./wet-by-words";
@@ -14,9 +15,13 @@ export const LETTER_PARTS = { client: true, ...WORDS_PARTS, rugs: { ...WORDS_PAR
 type Row = Prisma.EnquiryGetPayload<{ include: typeof LETTER_PARTS }>;
 interface Written { workshop: WorkshopSettings; library: readonly LibraryRow[] }
 
+/** Whether the words of the label were read to us on the telephone: nobody has typed them since on the client's own page. */
+const isLabelHeard = ({ channel, submittedAt }: Pick<Row, "channel" | "submittedAt">, answers: Row["rugs"][number]["answers"]): boolean =>
+  channel === "telephone" && !answers.some(({ question, from, at }) => question === "labelText" && from === CLIENT && at > submittedAt);
+
 /** What the next letter of an enquiry is written from; null where nothing was assessed yet. */
 export function inputStored(row: Row, { workshop, library }: Written): DraftInput | null {
-  const rugs = row.rugs.flatMap((r) => (r.assessments[0] ? [{ title: r.title, photos: r.photos, answers: rugAnswersOf(r.answers), assessment: assessmentOf(r.assessments[0].result) }] : []));
+  const rugs = row.rugs.flatMap((r) => (r.assessments[0] ? [{ title: r.title, photos: r.photos, labelHeard: isLabelHeard(row, r.answers), answers: rugAnswersOf(r.answers), assessment: assessmentOf(r.assessments[0].result) }] : []));
   if (rugs.length === 0) return null;
   const water = { wetByWords: wetByWords(rugs.map((r) => r.assessment), urgenciesOfWords(row)), saidOfWater: newestOfWater(row.rugs.flatMap((r) => messagesOf(r.answers))) };
   return draftInput({ client: row.client, workshop, library, enquiry: enquiryAnswersOf(row.answers).answers, rugs, ...water }, rugs);

@@ -8,8 +8,10 @@ import { speaksAgainstSilk } from "../triage/price-evidence";
 import { cutKey, type CutKey } from "../words/judged";
 import { asksOf, isWetUnknown } from "./asks";
 import type { Facts, NumberFact, WordFact } from "./condition";
+import { isFreshUrineTold } from "./happened";
 import { HARDLY_WORTH } from "./paragraphs/troubles";
 import { isTellingPrice, lifeTold } from "./phrases";
+import { wasCalledSilk } from "./called-silk";
 import { WATER_SHY } from "./viscose-like";
 
 /** One rug as a draft sees it. */
@@ -25,6 +27,8 @@ export interface RugForDraft {
   photos?: number;
   /** Photos of any rug came since our last letter. */
   photosCame?: boolean;
+  /** The label was read to us on the telephone, and typed here. */
+  labelHeard?: boolean;
 }
 /** What a letter judges: the fibre, how far it comes back, whether it is worth it, what happened, how it is cleaned, what could be done instead, the years, the price. */
 export type TopicId = "fibre" | "outlook" | "worth" | "cause" | "care" | "repair" | "life" | "price";
@@ -96,6 +100,7 @@ const WORTH_SAYING = 0.33;
 
 /** An improvement whose upper end is below this is little. Per cent, elicited; the bound of the paragraphs that are sorry for it. */
 const LITTLE_PERCENT = 25;
+const isLittle = ({ improvement }: Assessment): boolean => improvement !== null && improvement.high < LITTLE_PERCENT;
 
 /** Whether cleaning costs as much as the rug may be worth today, or where that is not known as much as a new one: middle against middle. Elicited. */
 const costsMore = ({ money }: Assessment): boolean => {
@@ -166,7 +171,8 @@ function given({ rug, hasTelephone, hasName, hasPage, came }: FactsInput): strin
     came: came && (came.message || came.answers || came.photos > 0), tested: came?.tested,
     changed: moved?.changed.length, gone: moved?.gone.length, waits: moved?.waits.length,
     "only-waits": moved && !hasMoved(moved) && moved.waits.length > 0, "only-more": moved && !hasMoved(moved) && moved.waits.length === 0,
-    "doubtful-worth": (a.beyondRepair ?? 0) >= WORTH_SAYING, "hardly-worth": (a.beyondRepair ?? 0) >= HARDLY_WORTH.beyondRepair, "little-hope": a.improvement !== null && a.improvement.high < LITTLE_PERCENT,
+    "urine-told-fresh": isFreshUrineTold(rug.answers), "urine-told-little": isFreshUrineTold(rug.answers) && isLittle(a), "silk-said": wasCalledSilk(a),
+    "doubtful-worth": (a.beyondRepair ?? 0) >= WORTH_SAYING, "hardly-worth": (a.beyondRepair ?? 0) >= HARDLY_WORTH.beyondRepair, "little-hope": isLittle(a),
   };
   return Object.entries(has).filter(([, value]) => Boolean(value)).map(([name]) => name);
 }

@@ -72,6 +72,10 @@ export function emergencyStands(answers: RugAnswers): "first" | "last" | null {
   if (isAnswered(answers, FIRST_AID.harmful)) return "first";
   return isUntold(answers) || isAnswered(answers, FIRST_AID.fits["much-water"]) ? "last" : null;
 }
+/** When they say it was, for as long as urine is fresh: within the week. *elicited* */
+const FRESH_SINCE: readonly RugAnswers["since"][] = ["hour", "day", "two-days", "week"];
+/** Whether they told us of urine that may still be fresh. */
+export const isFreshUrineTold = ({ incidents = [], liquid, since }: RugAnswers): boolean => (incidents.includes("pet-urine") || liquid === "urine") && FRESH_SINCE.includes(since);
 /** Why they write, for want of anything that happened. */
 export function reasonWords(enquiry: EnquiryAnswers, answers: RugAnswers): string | null {
   const sold = soldAsWords(answers);

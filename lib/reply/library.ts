@@ -37,9 +37,11 @@ export const shippedParagraph = (id: string): LibraryRow | null => byId.get(id) 
 
 const OWN = { how: "elicited", source: "The workshop's own words" } as const;
 
+/** What was told and is never left unsaid stays so in a workshop's own words. */
 function ownRow({ language, id, version }: OwnVersion, wording: Wording): LibraryRow {
   const { about, ...rest } = wording;
-  return { ...OWN, ...rest, ...(about ? { about } : {}), language, id, version, from: "workshop" };
+  const told = SHIPPED_IN[language].find((row) => row.id === id)?.told;
+  return { ...OWN, ...rest, ...(about ? { about } : {}), ...(told ? { told } : {}), language, id, version, from: "workshop" };
 }
 
 /** The language and the id that a paragraph is kept under: "greeting", or "cy:greeting" where it is not English; null where there is no set of that language. */

@@ -57,7 +57,7 @@ export interface Pieces {
 const textOf = (row: LibraryRow, template: string, { slots, assessment, words }: Subject) => filled(template, { ...slots, chance: chanceOf(assessment, row, words) });
 
 /** A paragraph that could stand here: its condition holds and everything it leaves open has a value. */
-interface Fit { row: LibraryRow; template: string; text: string; chance: number }
+interface Fit { row: LibraryRow; template: string; text: string; chance: number; isTold: boolean }
 
 function fits(row: LibraryRow, subject: Subject, tone: Tone): Fit[] {
   const { facts, assessment, words } = subject;
@@ -65,20 +65,21 @@ function fits(row: LibraryRow, subject: Subject, tone: Tone): Fit[] {
   const template = words.mark(textIn(row, tone));
   const text = textOf(row, template, subject);
   const chance = assessment.mechanisms.find((m) => m.mechanism === row.about)?.probability ?? 0;
-  return text === null ? [] : [{ row, template, text, chance }];
+  return text === null ? [] : [{ row, template, text, chance, isTold: row.told !== undefined && holds(row.told, facts) }];
 }
 
 function piecesAt(place: Place, subject: Subject, library: readonly LibraryRow[], tone: Tone): Piece[] {
   if (place.when && !holds(place.when, subject.facts)) return [];
   const all = library.filter((row) => row.place === place.id).flatMap((row) => fits(row, subject, tone));
   const taken = (place.likeliestFirst ? all.sort((a, b) => b.chance - a.chance) : all).slice(0, place.take);
+  const unsaid = taken.some((f) => f.isTold) ? [] : all.filter((f) => f.isTold).slice(0, 1);
   const { rug } = subject;
   const besideEvidence = (row: LibraryRow, template: string): Piece["besideEvidence"] => {
     const [before, after] = template.split("{evidence}").map((part) => textOf(row, part, subject));
     return before && after ? { before, after } : null;
   };
-  return taken.map(({ row, row: { language, id, version, from }, template, text }, at) => ({
-    text, joins: place.joins || at > 0, spare: place.spare && at >= place.spare.from ? place.spare.rank : null, place, rug,
+  return [...taken, ...unsaid].map(({ row, row: { language, id, version, from }, template, text, isTold }, at) => ({
+    text, joins: place.joins || at > 0, spare: place.spare && at >= place.spare.from && !isTold ? place.spare.rank : null, place, rug,
     besideEvidence: besideEvidence(row, template), used: { language, id, version, from, text: template, place: place.id, rug, said: text },
   }));
 }

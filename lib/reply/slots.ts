@@ -65,8 +65,11 @@ function evidenceKinds(a: Assessment): Strength[] {
   return sawPhotos(a) && !kinds.includes("label-photo") ? [...kinds, "photo"] : kinds;
 }
 
-/** More than one where nobody counted them. */
-const evidenceWords = (kind: Strength, { photos = 2 }: RugForDraft, { say }: Words): string => (kind === "photo" ? say("evidence.photo", { n: photos }) : say(`evidence.${kind}`));
+/** More photos than one where nobody counted them. */
+function evidenceWords(kind: Strength, { photos = 2, labelHeard = false }: RugForDraft, { say }: Words): string {
+  if (kind === "photo") return say("evidence.photo", { n: photos });
+  return kind === "label-typed" && labelHeard ? say("evidence.label-heard") : say(`evidence.${kind}`);
+}
 
 function evidence(rug: RugForDraft, words: Words): string {
   const { assessment, answers } = rug;

@@ -55,7 +55,7 @@ test("a reviewer records a burn test, and the letter goes by the test", async ({
   await switchesFlameOn(await person({ storageState: owner }));
   const page = await person({ storageState: reviewer });
   const at = await takesAViscoseRugIn(page, "Ottilie Marchbank");
-  await expect(letterOf(page)).toHaveValue(/Going by the label as you typed it/);
+  await expect(letterOf(page)).toHaveValue(/Going by the label as you read it to us/);
   await opens(page, "Burn test");
   await expect(page.getByRole("region", { name: "Before you begin" })).toContainText("Fire");
   await page.getByRole("button", { name: "Record this test" }).click();

@@ -1,8 +1,8 @@
 import type { FibreId } from "../../trade/fibres";
 import type { Assessment } from "../../triage/assessment";
 import { wordsForChance } from "../../triage/words";
+import { wasCalledSilk } from "../called-silk";
 import { cappedWord } from "../phrases";
-import { fieldsOf } from "./report-seen";
 
 export const DOCUMENT_KINDS = ["condition-report", "letter-to-seller", "care-card", "cut-down-plan"] as const;
 export type DocumentKind = (typeof DOCUMENT_KINDS)[number];
@@ -18,14 +18,6 @@ export const DOCUMENTS: Readonly<Record<DocumentKind, { readonly name: string; r
 const WITH_VISCOSE: readonly FibreId[] = ["viscose", "wool-viscose", "silk-viscose", "cotton-viscose"];
 /** A care card says "viscose" outright, so it is offered from this chance that there is some. *elicited* */
 const CARE_CARD_FROM = 0.5;
-/** What a seller called it, or a label calls it, that has silk in its name. “Silk look” names a shine, and asks no seller for proof. */
-const CALLED_SILK: readonly unknown[] = ["silk", "wool-and-silk", "art-silk"];
-const LABEL_WITH_SILK: readonly unknown[] = ["silk", "wool-silk", "silk-viscose", "art-silk"];
-
-/** Whether there is something to ask the seller: the seller or a label spoke of silk. */
-const isWorthAsking = ({ findings }: Assessment): boolean =>
-  findings.some((f) => (f.what === "sellerSaid" && CALLED_SILK.includes(f.value)) || (f.what === "label" && LABEL_WITH_SILK.includes(fieldsOf(f)["says"])));
-
 /** The chance that there is any viscose in the pile, 0–1. */
 export const chanceOfViscose = ({ fibres }: Pick<Assessment, "fibres">): number => Math.min(1, fibres.filter((f) => WITH_VISCOSE.includes(f.fibre)).reduce((sum, f) => sum + f.probability, 0));
 
@@ -42,7 +34,7 @@ export function viscoseWord({ fibres }: Pick<Assessment, "fibres">): string {
 export function documentsOffered({ assessment, hasPlan }: { assessment: Assessment | null; hasPlan: boolean }): DocumentKind[] {
   if (!assessment) return [];
   const fits: Readonly<Record<DocumentKind, boolean>> = {
-    "condition-report": true, "letter-to-seller": isWorthAsking(assessment), "care-card": chanceOfViscose(assessment) >= CARE_CARD_FROM,
+    "condition-report": true, "letter-to-seller": wasCalledSilk(assessment), "care-card": chanceOfViscose(assessment) >= CARE_CARD_FROM,
     "cut-down-plan": hasPlan,
   };
   return DOCUMENT_KINDS.filter((kind) => fits[kind]);

@@ -1,7 +1,13 @@
 import { DAMAGE_IDS } from "../../trade/damage";
+import type { Condition } from "../condition";
 import { WATER_SHY } from "../viscose-like";
 import type { ParagraphRow } from "./row";
 import { BROWN_LINES, OURS, TRADE, WET_VISCOSE } from "./sources";
+
+/** They told us of urine within the week: that is said beside whatever is likelier. */
+const TOLD_FRESH: Condition = { is: { has: ["urine-told-fresh"] } };
+/** Said where no paragraph with its chance is: it is small, or too little comes back for “sooner is better”. */
+const URINE_COUNTS = "The urine you told us of counts too: as it dries it sets, and it can change the dye.";
 
 /** What has happened: what is dangerous first, the rest by its probability. {chance} is the assessment's probability of the row's mechanism in words. */
 export const CAUSES: readonly ParagraphRow[] = [
@@ -33,11 +39,15 @@ export const CAUSES: readonly ParagraphRow[] = [
     text: "It is {chance} that a dye has run. While it is wet it may run on; please let no more water get to it." },
   { ...TRADE, id: "cause-dye-bleed", version: 2, place: "cause", when: { is: { mechanisms: ["dye-bleed"] }, not: { wet: ["wet", "damp"] } }, about: "dye-bleed",
     text: "It is {chance} that a dye has run. Please keep it dry, so that it runs no further." },
-  { ...TRADE, id: "cause-urine-fresh", version: 3, place: "cause", when: { is: { mechanisms: ["urine-fresh"] }, not: { has: ["little-hope", "hardly-worth"] } }, about: "urine-fresh",
+  { ...TRADE, id: "cause-urine-fresh", version: 4, place: "cause", told: TOLD_FRESH, when: { is: { mechanisms: ["urine-fresh"] }, not: { has: ["little-hope", "hardly-worth"] } }, about: "urine-fresh",
     text: "It is {chance} that the urine is still fresh enough to work on. It sets within days, so sooner is better." },
-  { ...TRADE, id: "cause-urine-fresh-unhurried", version: 1, place: "cause", when: { is: { mechanisms: ["urine-fresh"], has: ["hardly-worth"] }, not: { has: ["little-hope"] } }, about: "urine-fresh",
+  { ...TRADE, id: "cause-urine-fresh-unhurried", version: 2, place: "cause", told: TOLD_FRESH, when: { is: { mechanisms: ["urine-fresh"], has: ["hardly-worth"] }, not: { has: ["little-hope"] } }, about: "urine-fresh",
     text: "It is {chance} that the urine is still fresh enough to work on." },
-  { ...TRADE, id: "cause-urine-old", version: 1, place: "cause", when: { is: { mechanisms: ["urine-old"] } }, about: "urine-old",
+  { ...TRADE, id: "cause-urine-told", version: 1, place: "cause", told: TOLD_FRESH, when: { ...TOLD_FRESH, not: { mechanisms: ["urine-fresh", "urine-old"] } },
+    text: URINE_COUNTS },
+  { ...TRADE, id: "cause-urine-told-little", version: 1, place: "cause", told: TOLD_FRESH, when: { is: { mechanisms: ["urine-fresh"], has: ["urine-told-little"], changes: ["smell"] } },
+    text: URINE_COUNTS },
+  { ...TRADE, id: "cause-urine-old", version: 2, place: "cause", told: TOLD_FRESH, when: { is: { mechanisms: ["urine-old"] } }, about: "urine-old",
     text: "It is {chance} that urine has changed the dye or the fibre itself." },
   { ...BROWN_LINES, id: "cause-water-mark-unseen", version: 1, place: "cause", when: { is: { mechanisms: ["water-mark"] }, not: { changes: ["ring"] } }, about: "water-mark",
     text: "It is {chance} that a water mark is left: water carries soil to the edge of the wet place and leaves it there." },

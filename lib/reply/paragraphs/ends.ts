@@ -16,7 +16,9 @@ const IN_OTHER_HANDS = "This first belongs in the hands of {referTo}.";
 
 /** Cautions, price, what we would like to see, the next step, claims, and how a letter ends. */
 export const ENDS: readonly ParagraphRow[] = [
-  { ...TRADE, id: "special-urine-smell", version: 3, place: "special", when: { is: { mechanisms: ["urine-fresh", "urine-old"] }, not: { changes: ["smell"] } },
+  { ...TRADE, id: "special-urine-smell-told", version: 1, place: "special", when: { is: { mechanisms: ["urine-fresh", "urine-old"], has: ["urine-told-little"] }, not: { changes: ["smell"] } },
+    text: "Urine counts too: its smell may come back in damp weather, even after cleaning." },
+  { ...TRADE, id: "special-urine-smell", version: 4, place: "special", when: { is: { mechanisms: ["urine-fresh", "urine-old"] }, not: { changes: ["smell"], has: ["urine-told-little"] } },
     text: "A smell of urine may come back in damp weather, even after cleaning." },
   { ...TRADE, id: "special-smell", version: 2, place: "special", when: { is: { changes: ["smell"] }, not: { who: ["trade"] } },
     text: "The smell is another matter: after cleaning it may still come back in damp weather." },
@@ -50,8 +52,10 @@ export const ENDS: readonly ParagraphRow[] = [
 
   { ...TRADE, id: "claim-trade", version: 3, place: "claim", when: { is: { who: ["trade"] } },
     text: "For your insurer, keep dated photos and a note of what was used, when and how long. We can set down what we find. What is covered or whose fault it is we cannot say: your local law decides." },
-  { ...OURS, id: "claim-seller", version: 1, place: "claim", when: { is: { reason: ["mis-sold"] } },
+  { ...OURS, id: "claim-seller", version: 2, place: "claim", when: { is: { reason: ["mis-sold"], has: ["silk-said"] } },
     text: "A fair first step is to ask the seller in writing what the pile is made of and how they know. We can set down what we find, but not what anyone owes you; your local law decides, and this is not legal advice. We earn our living from rug work, so weigh our word with that in mind." },
+  { ...OURS, id: "claim-seller-of-other", version: 1, place: "claim", when: { is: { reason: ["mis-sold"] }, not: { has: ["silk-said"] } },
+    text: "Please keep the invoice, the label and whatever was said or written of the fibre when you bought it. We can set down what we find, but not what anyone owes you; your local law decides, and this is not legal advice. We earn our living from rug work, so weigh our word with that in mind." },
   { ...OURS, id: "claim-seller-of-silk", version: 1, place: "claim", when: { is: { matters: ["claim"], soldAs: ["silk", "wool-and-silk"], leading: VISCOSE_LIKE }, not: { certainty: ["unknown", "open"] } },
     text: "You could first ask the seller in writing what the pile is made of and how they know. What anyone owes you we cannot say: your local law decides; this is not legal advice. We earn our living from rug work, so weigh our word by that." },
   { ...OURS, id: "claim", version: 2, place: "claim", when: { is: { matters: ["claim"] } },

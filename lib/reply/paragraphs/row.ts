@@ -37,6 +37,8 @@ export interface ParagraphRow extends Source {
   readonly when: Condition;
   /** The mechanism that the row, and its {chance}, speaks of. */
   readonly about?: MechanismId;
+  /** Where this holds, one such row stands beside likelier ones of its place, and in a long letter too: what the client told is not left unsaid. */
+  readonly told?: Condition;
   readonly text: string;
   /** The same in another tone; where one is missing, `text` stands. */
   readonly tones?: Partial<Record<Exclude<Tone, "plain">, string>>;

@@ -48,6 +48,7 @@ export const LETTERS = {
   "evidence.bench": "the test in our workshop",
   "evidence.label-photo": "the label in your photo",
   "evidence.label-typed": "the label as you typed it",
+  "evidence.label-heard": "the label as you read it to us",
   "evidence.photo": "{n, plural, one {your photo} other {your photos}}",
   "evidence.told": "what you told us",
 

@@ -5,6 +5,7 @@ import { approveReply } from "../../../lib/enquiry/approve-reply";
 import { assessRug } from "../../../lib/enquiry/assess-rug";
 import { enterEnquiry } from "../../../lib/enquiry/enter-enquiry";
 import { letterFile } from "../../../lib/enquiry/letter-file";
+import { nextLetter } from "../../../lib/enquiry/next-letter";
 import { moveEnquiry } from "../../../lib/enquiry/move-enquiry";
 import { readClientPage } from "../../../lib/enquiry/read-client-page";
 import { readEnquiry } from "../../../lib/enquiry/read-enquiry";
@@ -192,6 +193,19 @@ export function atTheDesk(): void {
   });
 
   describe("enterEnquiry", () => {
+    it("has the letter say that a label was read to us where somebody rang, until they typed it themselves", async () => {
+      const rang = (channel: "telephone" | "email") => enterEnquiry(SYSTEM, { channel, client: { name: "Odd Farrow", email: "odd@example.org" }, wetNow: "no", rugs: [{ labelText: "100% wool", labelFound: "typed" }] }, NOW);
+      const says = async (enquiryId: string) => (await nextLetter(database(), enquiryId))?.composed.text;
+      const { enquiryId } = good(await rang("telephone"));
+      const draft = await database().revision.findFirstOrThrow({ where: { draft: { enquiryId } } });
+      expect(draft.text).toContain("the label as you read it to us (“100% wool”)");
+      expect(await says(enquiryId)).toBe(draft.text);
+      expect(await says(good(await rang("email")).enquiryId)).toContain("the label as you typed it (“100% wool”)");
+
+      const rug = await database().rug.findFirstOrThrow({ where: { enquiryId } });
+      await database().answer.create({ data: { id: randomUUID(), rugId: rug.id, question: "labelText", value: "100% wool", from: "client", at: later(60) } });
+      expect(await says(enquiryId)).toContain("the label as you typed it (“100% wool”)");
+    });
     it("takes several rugs by telephone, the urgency of the worst, and the third parties", async () => {
       const pia = await staff("trainee", "Pia Wetherby");
       const { enquiryId } = good(

@@ -95,7 +95,7 @@ export const CASES: Record<string, Case> = {
     never: [/acetic|citric|hydrosulphite|reducing agent|pH|\bml\b|per litre/, /your fault|liable|covered by/, /at home/, /your rug/],
   },
   "mis-sold, a claim": {
-    sketch: { fibres: { viscose: 0.95 }, evidence: [{ what: "label", value: "viscose", strength: "label-photo" }], rest: { improvement: range(25, 55, 80), lifeYears: range(2, 4, 6), advice: { action: "inspect-and-test", why: "", referTo: null, losses: [] } } },
+    sketch: { fibres: { viscose: 0.95 }, evidence: [{ what: "label", value: "viscose", strength: "label-photo" }, { what: "sellerSaid", value: "silk", strength: "told" }], rest: { improvement: range(25, 55, 80), lifeYears: range(2, 4, 6), advice: { action: "inspect-and-test", why: "", referTo: null, losses: [] } } },
     answers: { sellerSaid: "silk", matters: ["claim"], labelText: "viscose 100%" }, enquiry: { reason: "mis-sold" },
     says: [/not legal advice/, /your local law decides/, /ask the seller in writing/, /weigh our word/, "hidden corner"],
     never: [/fraud|lied|cheat|deceiv|compensation|refund/i],

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { composeDraft } from "../../../lib/reply/draft";
+import { documentsOffered } from "../../../lib/reply/documents/offered";
 import type { DraftInput } from "../../../lib/reply/pieces";
 import { cleaning } from "../../../lib/reply/facts";
 import { wordsIn } from "../../../lib/words/words";
@@ -144,6 +145,65 @@ describe("composeDraft, edges", () => {
     const draft = (pile: string | null) => composeDraft(inputOf({ sketch: { fibres: { wool: 0.3 }, words: "unlikely", evidence: [label(pile)] } })).text;
     expect(draft(null)).not.toMatch(/label/);
     expect(draft("60 % wool, 40 % polyamide")).toMatch(/Going by the label as you typed it/);
+  });
+  it("says that a label was read to us where it was read on the telephone", () => {
+    const input = inputOf({ sketch: { fibres: { wool: 0.9 }, evidence: [{ what: "label", value: "wool", strength: "label-typed" }] } });
+    const heard = (labelHeard: boolean) => composeDraft({ ...input, assessments: input.assessments.map((rug) => ({ ...rug, labelHeard })) }).text;
+    expect(heard(true)).toMatch(/Going by the label as you read it to us/);
+    expect(heard(true)).not.toMatch(/typed/);
+    expect(heard(false)).toMatch(/Going by the label as you typed it/);
+  });
+  describe("where they told us of urine this week", () => {
+    const LIKELIER = { bleaching: 0.9, "pile-distortion": 0.8 } as const;
+    const draft = (urine: Sketch["mechanisms"], answers: RugAnswers, rest: Sketch["rest"] = {}) =>
+      composeDraft(inputOf({ sketch: { fibres: { viscose: 0.9 }, evidence: [{ what: "touch", value: "cool-slippery", strength: "told" }], mechanisms: { ...LIKELIER, ...urine }, rest }, answers })).text;
+    const told = (since: RugAnswers["since"]): RugAnswers => ({ incidents: ["pet-urine"], since });
+    const ranged = { improvement: range(20, 40, 60) };
+    it.each(["hour", "day", "two-days", "week"] as const)("says so beside two likelier causes (%s)", (since) => {
+      const text = draft({ "urine-fresh": 0.7 }, told(since), ranged);
+      expect(text).toMatch(/took the colour out/);
+      expect(text).toMatch(/pile burst or matted/);
+      expect(text).toMatch(/It is likely that the urine is still fresh enough to work on\. It sets within days, so sooner is better\./);
+    });
+    it.each<[string, Sketch["mechanisms"], Sketch["rest"], RegExp]>([
+      ["beside its smell where little comes back", { "urine-fresh": 0.7 }, { improvement: range(0, 5, 15) }, /Urine counts too: its smell may come back/],
+      ["and that it changes the dye where that is likelier than fresh", { "urine-fresh": 0.2, "urine-old": 0.6 }, ranged, /about as likely as not that urine has changed the dye/],
+      ["and what it does where its chance is small", { "urine-fresh": 0.2, "urine-old": 0.1 }, ranged, /The urine you told us of counts too: as it dries it sets/],
+    ])("says so %s", (_, urine, rest, says) => {
+      const text = draft(urine, told("day"), rest);
+      expect(text).toMatch(says);
+      expect(text).toMatch(/took the colour out/);
+    });
+    it("does not call sooner better where little comes back, also where it smells already", () => {
+      const text = draft({ "urine-fresh": 0.7 }, { ...told("day"), changes: ["smell"] }, { improvement: range(0, 5, 15) });
+      expect(text).toMatch(/The urine you told us of counts too: as it dries it sets/);
+      expect(text).not.toMatch(/sooner/);
+    });
+    it("says it once, and of older or other trouble nothing", () => {
+      expect(draft({ "urine-fresh": 0.7, "urine-old": 0.4 }, told("day"), ranged).match(/urine (?:is still|has changed|you told)/g)).toHaveLength(1);
+      for (const answers of [told("longer"), told("month"), { incidents: ["spill"], liquid: "wine", since: "hour" } satisfies RugAnswers]) expect(draft({}, answers, ranged)).not.toMatch(/urine/);
+    });
+    it("keeps it in a letter that is too long for its other causes", () => {
+      const wordy = { ...ranged, lifeYears: range(2, 4, 6), worse: 0.3, beyondRepair: 0.5, money: { currency: "GBP", clean: range(100, 150, 200), cutDown: range(300, 400, 500), replace: range(500, 700, 900), valueToday: range(80, 150, 220) }, firstAid: FIRST_AID_SAID };
+      const input = inputOf({ sketch: { fibres: { viscose: 0.9 }, evidence: [{ what: "label", value: "viscose", strength: "label-typed" }], mechanisms: { ...LIKELIER, "urine-fresh": 0.7 }, rest: wordy }, answers: { ...told("hour"), matters: ["claim"], sellerSaid: "silk" }, enquiry: { wetNow: "wet" } });
+      const three = composeDraft({ ...input, assessments: [...input.assessments, ...input.assessments, ...input.assessments] });
+      expect(three.leftOut.some((p) => p.place === "cause")).toBe(true);
+      expect(three.text.match(/urine is still fresh enough/g)).toHaveLength(3);
+    });
+  });
+  describe("the claim of somebody who thinks that it was sold as something else", () => {
+    const draft = (evidence: NonNullable<Sketch["evidence"]>) => composeDraft(inputOf({ sketch: { fibres: { viscose: 0.9 }, evidence }, enquiry: { reason: "mis-sold" } })).text;
+    const offers = (evidence: NonNullable<Sketch["evidence"]>) => documentsOffered({ assessment: assessmentOf({ fibres: { viscose: 0.9 }, evidence }), hasPlan: false }).includes("letter-to-seller");
+    const said = (value: string) => [{ what: "sellerSaid", value, strength: "told" as const }];
+    const label = (says: string) => [{ what: "label", value: { says, text: says, pile: says }, strength: "label-typed" as const }];
+    it.each([
+      ["silk", said("silk"), true], ["wool and silk", said("wool-and-silk"), true], ["art silk", said("art-silk"), true], ["a label of silk and viscose", label("silk-viscose"), true],
+      ["silk look", said("silk-look"), false], ["wool", said("wool"), false], ["a label of wool", label("wool"), false], ["nothing", [], false],
+    ])("asks the seller in writing exactly where that letter can be made: %s", (_, evidence, asks) => {
+      expect(offers(evidence)).toBe(asks);
+      expect(/ask the seller in writing/.test(draft(evidence))).toBe(asks);
+      expect(draft(evidence)).toMatch(/your local law decides, and this is not legal advice/);
+    });
   });
   const plainRug = { sketch: { fibres: { wool: 0.9 } as const } };
 

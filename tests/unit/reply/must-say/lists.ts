@@ -55,7 +55,7 @@ const URGENT: readonly MustSay[] = [
     says("not even blot it", /not even to blot|do not (?:touch|blot)|nobody touch/i), says("somebody for the room or flood damage first", /flood-damage|flood damage|professional/i), says("nothing on fault or payment of a claim", /cannot say|theirs to decide|your local law decides/i)],
     never: [RECIPE, GOOD_NEWS, COVERED, PERCENTS, LIFE_YEARS, says("whether it is worth it, before anybody may touch it", /worth the|may not be worth/i), says("to keep it at home and blot it yourself after touching", /\bsponge\b/i)] },
   { client: "Amaryllis Brookes", says: [
-    says("it is likely viscose although sold as silk", /likely viscose[^.]*sold[^.]*silk/i), says("the label is quoted", /“[^”]*viscose[^”]*”/i), says("viscose shines like silk: an easy mix-up", /shines like silk/i),
+    says("it is likely viscose although sold as silk", /likely viscose[^.]*sold[^.]*silk/i), says("the label is quoted", /“[^”]*viscose[^”]*”/i), says("viscose shines like silk: an easy mix-up", /shines like silk/i), says("the urine that she told us of", /urine/i),
     NOT_WET, NOT_AT_HOME, WATER_WEAK, PERCENTS, TESTED_FIRST, says("lost colour rarely comes back", /colour[^.]*(?:rarely|seldom|not)[^.]*back|rarely comes back/i), LOCAL_LAW, OWN_INTEREST, INSPECTION],
     never: [SHAMED, SELLER_BLAMED, RECIPE, WASHED_BY_US, GOOD_NEWS, COVERED, says("the kitchen spray as a reproach", /kitchen spray/i)] },
   { client: "Casimir Holloway", says: [CHILDREN_OFF, PRESS, NO_PRODUCT,
