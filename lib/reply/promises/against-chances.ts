@@ -9,12 +9,13 @@ import { expression } from "./vocabulary";
 
 /** Words of chance with the least chance that lets a letter use them; of the IPCC's scale where it has them, "probably" *elicited*. */
 const AT_LEAST: readonly (readonly [RegExp, number])[] = [
+  [/\b(?:likeliest|the most (?:likely|probable))\b/u, 0.33],
   [/\b(?:virtually|almost|practically) certain(?:ly)?\b/u, 0.99], [/\b(?:very|highly|most) likely\b|\bvery probably\b/u, 0.9], [/(?<!un)\blikely\b/u, 0.66], [/\bprobably\b/u, 0.5],
 ];
 /** Words of doubt with the greatest chance that lets a letter use them; the same scale, "doubt" and "probably not" *elicited*. */
 const AT_MOST: readonly (readonly [RegExp, number])[] = [
   [/\b(?:very|highly|most|extremely) (?:unlikely|improbable)\b/u, 0.1],
-  [/\b(?:unlikely|improbable|doubtful|not (?:very |at all )?likely|(?:little|small|slim|no) (?:chance|likelihood))\b/u, 0.33],
+  [/\b(?:unlikely|improbable|doubtful|not (?:(?:think|believe|find|consider) it )?(?:very |at all )?likely|(?:little|small|slim|no|hardly (?:a|any)) (?:chance|likelihood))\b/u, 0.33],
   [/\bdoubt\b|\bprobably (?:not|no)\b|\bnot probabl[ey]\b/u, 0.5],
 ];
 /** A stated chance may be rounded so far. *elicited* */
@@ -60,7 +61,7 @@ function fibreTooDoubtful(clause: string, assessment: Assessment): Beyond[] {
 /** What is named as having happened, and the mechanisms it can be. What is fresh and what is old of it are one. */
 interface Cause { readonly said: string; readonly names: RegExp; readonly are: readonly MechanismId[] }
 const CAUSES: readonly Cause[] = [
-  { said: "urine", names: /\b(?:urine|wee|pee|pets?|dogs?|cats?|pupp(?:y|ies)|kittens?)\b/u, are: ["urine-fresh", "urine-old"] },
+  { said: "urine", names: /\b(?:urine|wee|pee|pets?|dogs?|cats?|pups?|pupp(?:y|ies)|kittens?)\b/u, are: ["urine-fresh", "urine-old"] },
   { said: "insects", names: /\b(?:moths?|insects?|beetles?|larvae|grubs?)\b/u, are: ["insects"] },
   { said: "mould", names: /\b(?:mould|mold|mildew)\b/u, are: ["mould"] },
   { said: "a colour that ran", names: /\b(?:dyes?|colou?rs?) (?:\w+ )?(?:has|have|had)? ?(?:run|ran|bled)\b|\bdye (?:bleed|transfer)\b/u, are: ["dye-bleed"] },
@@ -72,7 +73,7 @@ const CAUSES: readonly Cause[] = [
   { said: "shrinkage", names: /\b(?:shrunk|shrinkage)\b/u, are: ["shrinkage"] },
 ];
 /** What will or would be, what is done about it, what somebody else thinks: no word on what has happened. */
-const OTHER_MATTER = /\b(?:will|would|could|can|cannot|may|might|when|once|smells?|odours?|comes?|goes|go|lies|remov\w*|takes?|helps?|wash\w*|clean\w*|better|worse|more|again|you (?:think|thought|say|said|wrote|told|believe|asked|feel))\b|\blikely to (?!be\b|have\b)/u;
+const OTHER_MATTER = /\b(?:will|would|could|can|cannot|may|might|once|smells?|odours?|comes?|goes|go|went|lies|beside|(?:likely|probably) (?:old|fresh)|remov\w*|takes?|helps?|wash\w*|clean\w*|better|worse|more|again|you (?:think|thought|say|said|wrote|told|believe|asked|feel))\b|\blikely to (?!be\b|have\b)/u;
 
 /** The chance that it is one of them; one at most, since what excludes each other adds up. */
 const chanceOfCause = ({ mechanisms }: Assessment, { are }: Cause): number => Math.min(1, mechanisms.filter((m) => are.includes(m.mechanism)).reduce((sum, m) => sum + m.probability, 0));
@@ -108,7 +109,7 @@ function told(cause: Cause, assessment: Assessment, says: "less" | "more"): Beyo
 
 /** Words of chance that say more, or less, of a fibre or of what happened than the assessment. What hangs on an “if” claims nothing. */
 export function chancesBeyond(plain: string, assessment: Assessment): Beyond[] {
-  if (/\b(?:if|unless|whether)\b/u.test(plain)) return [];
+  if (/\b(?:if|unless)\b|(?<!\b(?:doubt|doubtful) )\bwhether\b/u.test(plain)) return [];
   return clausesOf(plain).flatMap((clause) => [
     ...fibreTooSure(clause, assessment),
     ...(NO_DOUBT.test(clause) ? [] : [...fibreTooDoubtful(clause, assessment), ...(COMPARED.test(clause) ? causeCompared(clause, assessment) : causeBeyond(clause, assessment))]),

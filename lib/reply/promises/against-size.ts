@@ -15,11 +15,12 @@ const LENGTH = `(?:\\d+ ?(?:ft|feet|foot|')\\.? ?\\d+ ?(?:ins?\\b|inch(?:es)?\\b
 const BY = " ?(?:x|×|by) ?";
 const AREA = `(?<area>${FIGURE}) ?(?<per>m²|m2|sq ?m|square met(?:re|er)s?|sq ?ft|square (?:feet|foot))(?![a-z0-9])`;
 const ABOUT = "(?:(?:about|around|roughly|some|approximately|just|only|nearly|its|a size of) )*";
-const RUG = "(?<!\\b(?:new|larger|bigger|smaller|other|second|usual|average|part|corner|area|piece|bit|edge|half|side|section|mark|patch) (?:of )?)(?<!\\b(?:part|corner|area|piece|bit|edge|half|side|section) of (?:your|the|this) )(?:rug|carpet|runner|it)";
+const RUG = "(?<!\\b(?:new|larger|bigger|smaller|other|second|usual|average|part|corner|area|piece|bit|edge|half|side|section|mark|patch) (?:of )?)(?<!\\b(?:part|corner|area|piece|bit|edge|half|side|section) of (?:your|the|this) )(?:rug|carpet|runner|(?<!\\b(?:in|on|of|at|to|from|for|beside|around) )it)";
 /** Where a letter says how large the rug is. `a`, `b`: its sides; `one`: one of them; `area`: its area. */
 const SAYS = [
   `\\b${RUG},?(?: (?:that|which))?(?: (?:is|measures|measured|measuring|of|at))+ ${ABOUT}(?<a>${LENGTH})${BY}(?<b>${LENGTH})`,
-  `\\b(?:your|the|this) (?<a>${LENGTH})${BY}(?<b>${LENGTH}) (?:[a-z]+ )?(?:rug|carpet|runner)\\b`,
+  `\\b(?:your|the|this|(?:yours|it) is an?) (?<a>${LENGTH})${BY}(?<b>${LENGTH}) (?:[a-z]+ )?(?:rug|carpet|runner)\\b`,
+  `\\b${RUG}(?: \\w+){0,3}, ${ABOUT}(?<a>${LENGTH})${BY}(?<b>${LENGTH}),`,
   `\\b(?:at|with|measuring) ${ABOUT}(?<a>${LENGTH})${BY}(?<b>${LENGTH}),? (?:it|the rug|your rug)\\b`,
   `\\b${RUG} (?:is|measures) ${ABOUT}(?<one>${LENGTH}) (?:long|wide|in length|in width)\\b`,
   `\\b${RUG} (?:is|measures) .* and ${ABOUT}(?<one>${LENGTH}) (?:long|wide|in length|in width)\\b`,
@@ -28,7 +29,7 @@ const SAYS = [
 
 /** Told by somebody else, or asked. */
 const NOT_OURS = /\?$|\byou (?:wrote|told|said|gave|typed)\b|\bif\b/u;
-const flat = (sentence: string): string => sentence.replace(/“[^”]*”/gu, "").replace(/[’‘′]/gu, "'").replace(/[”″]|''/gu, "\"").replace(/\s+/gu, " ").toLowerCase().trim();
+const flat = (sentence: string): string => sentence.replace(/“[^”]*”/gu, "").replace(/[’‘′]/gu, "'").replace(/[”″]|''/gu, "\"").replace(/\s+/gu, " ").toLowerCase().replace(/\bit's\b/gu, "it is").trim();
 
 const bareUnit = (text: string): LengthUnit => (/ft|feet|foot|'/u.test(text) ? "ft" : /in|"/u.test(text) ? "in" : "cm");
 /** A side in centimetres; one without a unit is in that of the other. */

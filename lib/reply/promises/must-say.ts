@@ -20,7 +20,7 @@ const A_CLEAN = "(?:wash|clean|cleaning|bath|shampoo)";
 const PLANS = new RegExp([
   `\\b(?:we|i)\\b.*\\b${CLEANED} ${ITS}\\b`, `\\b(?:we|i) (?:\\w+ )?(?:propose|plan|intend) to ${CLEANED}\\b`, `\\b(?:plan|next step) is\\b.*\\b(?:${CLEANED}|${A_CLEAN})\\b`,
   `\\b(?:it|rug|carpet|runner|pile) (?:will be|is to be|is|gets|goes to be)\\b(?: \\w+,?){0,4} (?:washed|cleaned|shampooed)\\b`, "\\b(?:goes|go|straight) (?:\\w+ )?into the (?:wash|bath)\\b",
-  `\\bgive ${ITS} an? (?:\\w+ )?${A_CLEAN}\\b`, `\\bbooked (?:it )?in for (?:an? )?(?:\\w+ )?${A_CLEAN}\\b`, `\\bhave ${ITS} (?:washed|cleaned)\\b`,
+  `\\bgive ${ITS} an? (?:\\w+ )?${A_CLEAN}\\b`, `\\bbooked (?:it )?in for (?:an? )?(?:\\w+ )?${A_CLEAN}\\b`, `\\b(?:have|get) ${ITS} (?:washed|cleaned)\\b`, `\\bit (?:then |also )?gets an? (?:\\w+ )?${A_CLEAN}\\b`, `\\b${A_CLEAN} and return\\b`,
 ].join("|"), "u");
 /** Denied, left open, or somebody else's washing. */
 const NO_PLAN = /\b(?:not|never|no|nothing|nobody|whether|if|unless|without|rather|once it|you (?:asked|wrote|told|said|mentioned)|(?:some|other) \w+|neighbours?|who|was|were|has been|had|since|cost\w*)\b/u;

@@ -41,7 +41,7 @@ const WRITTEN_OUT: readonly (readonly [RegExp, string])[] = [
   [/\b(?:deffo|defo|def|defs|definately|100%|hundred percent)\b(?! (?:wool|silk|cotton|viscose|success|satisf\w+|of|chance|pure|rate|natural|gone|recyc\w+))/gu, "definitely"],
 ];
 /** What is asked at the end of a sentence that says: "it works, doesn't it?". */
-const TAG = /,? (?:(?:is|are|was|were|do|does|did|has|have|will|would|can|could|should) ?(?:not )?(?:it|they|you|we|he|she|i|there|that)|i ask you|right|eh|no)\?$/u;
+const TAG = /(?<!^(?:and |but |so )?(?:which|what|whose|how|when|where)\b.*),? (?:(?:is|are|was|were|do|does|did|has|have|will|would|can|could|should) ?(?:not )?(?:it|they|you|we|he|she|i|there|that)|i ask you|right|eh|no)\?$/u;
 /** Phrases that look like denials and are none: certainty, and comfort. */
 const NO_DENIALS: readonly (readonly [RegExp, string])[] = [
   [/\b(?:there is )?(?:no|not a|not the slightest|not any|without (?:a |any |the slightest )?)\s*(?:doubts?|question)(?: that| about it| whatever| whatsoever| at all)?\b(?! of)|\bno other explanation\b|\bno two ways about it\b/gu, "definitely"],

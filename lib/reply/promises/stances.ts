@@ -114,7 +114,7 @@ const STANCES: readonly Stance[] = [
   },
   { // What became of several others, some well and some badly
     lifts: ["result", "number", "sureness"],
-    shows: expression("^(?:(?:we|i) have (?:seen|had|known)\\b.*\\b(?:and|while) (?:others?|some|we have seen (?:them|others|some))\\b|(?:some|one)\\b.*(?:,|\\band|\\bwhile) (?:others?|another|some)\\b|(?:rugs?|pieces?|carpets?)\\b.*\\bin one (?:house|home|room)\\b.*\\bin (?:the next|another)\\b)"),
+    shows: expression("^(?:(?:we|i) have (?:seen|had|known)\\b.*\\b(?:and|while) (?:others?|some|we have seen (?:them|others|some))\\b|(?:some|one|a few)\\b.*(?:,|\\band|\\bwhile) (?:others?|another|some|most)\\b|(?:rugs?|pieces?|carpets?)\\b.*\\bin one (?:house|home|room)\\b.*\\bin (?:the next|another)\\b)"),
     unless: expression("(?<!\\b(?:like|as) )\\b(?:yours|your rug|ours|this one|both|all)\\b|\\b(?:PERFECT|FORMER|IDIOM|OATH)\\b"),
   },
   { // A size: what is known of it is held against the enquiry

@@ -13,7 +13,7 @@ const evidence = [
 /** Viscose at 90 in 100, old urine at 90 in 100, 120 × 180 cm, and 90 in 100 that the work is not worth its cost. */
 const DRAWN = assessmentOf({ fibres: { viscose: 0.9, wool: 0.05, silk: 0.03 }, evidence, mechanisms: { "urine-old": 0.9, "dye-bleed": 0.04, insects: 0.02 }, rest: { beyondRepair: 0.9 } });
 
-/** Written before the check was widened for each class. Invented for this project. */
+/** Most of them written before the check was widened for each class. Invented for this project. */
 export const AGAINST_CLASSES: readonly AgainstClass[] = [
   {
     meaning: "a word of chance against the assessment's", rule: "certainty", assessment: DRAWN,
@@ -36,6 +36,12 @@ export const AGAINST_CLASSES: readonly AgainstClass[] = [
       "The pile is probably not viscose.",
       "We doubt that it is viscose.",
       "It is unlikely that the pile holds any viscose.",
+      "I do not think it likely that a cat did this.",
+      "Most likely the colours ran when it got wet.",
+      "It's doubtful whether there is viscose in it.",
+      "Your pup is unlikely to be the reason.",
+      "Sun damage is the likeliest cause.",
+      "There is hardly a chance that it is urine.",
     ],
     honest: [
       "It is very likely that urine did this.",
@@ -58,6 +64,11 @@ export const AGAINST_CLASSES: readonly AgainstClass[] = [
       "A dye is likely to run if it gets wet.",
       "It will probably fade if it lies in the sun.",
       "It is unlikely that viscose lies right again after water.",
+      "Urine is the likeliest cause.",
+      "It's unlikely that the urine went right through.",
+      "The tea stain beside it is likely old.",
+      "It is unlikely that moths would touch viscose.",
+      "We think it likely that the dog wet it more than once.",
     ],
   },
   {
@@ -76,6 +87,9 @@ export const AGAINST_CLASSES: readonly AgainstClass[] = [
       "As it measures 120 × 280 cm, it goes into our van flat.",
       "Your rug of 5'7\" × 7'10\" goes on our table.",
       "You have a rug of about 65 square feet.",
+      "Since it's 9 ft long we cannot dry it flat.",
+      "Yours is a 2 × 3 m rug.",
+      "The rug you describe, 8 × 10 ft, is large.",
     ],
     honest: [
       "Your rug measures 1.2 × 1.8 m.",
@@ -96,6 +110,9 @@ export const AGAINST_CLASSES: readonly AgainstClass[] = [
       "The fringe is 12 cm long.",
       "Is your rug 2 × 3 m?",
       "The damaged part of your rug is 30 × 40 cm.",
+      "Your 4 × 6 ft rug is a common size.",
+      "A piece of 50 × 50 cm of your rug would be enough for a test.",
+      "Our table is 3 × 4 m.",
     ],
   },
   {
@@ -115,6 +132,9 @@ export const AGAINST_CLASSES: readonly AgainstClass[] = [
       "The money for a clean is not wasted here.",
       "Your rug is likely worth the cost of a repair.",
       "It is probably worth saving.",
+      "Having it cleaned is a sensible thing to do.",
+      "It merits a proper wash.",
+      "We would certainly have it cleaned, it is worth the money.",
     ],
     honest: [
       "It is probably not worth cleaning.",
@@ -133,6 +153,8 @@ export const AGAINST_CLASSES: readonly AgainstClass[] = [
       "It is unlikely that cleaning is worth its cost.",
       "We do not think that a clean would be money well spent.",
       "An inspection could still show that it is worth cleaning.",
+      "We cannot say that it is worth cleaning.",
+      "It may not be worth a clean.",
     ],
   },
 ];

@@ -1,4 +1,4 @@
-/** Plans to wash that name no test, and sentences about washing that plan none or name one. Written before the check was widened. Invented for this project. */
+/** Plans to wash that name no test, and sentences about washing that plan none or name one. Most of them written before the check was widened. Invented for this project. */
 export const UNTESTED_PLANS: readonly string[] = [
   "We will pick it up and wash it.",
   "Our van can fetch it on Tuesday and we wash it the same week.",
@@ -13,6 +13,9 @@ export const UNTESTED_PLANS: readonly string[] = [
   "Let us have it for a fortnight and we'll give it a thorough clean.",
   "Bring it in and we will shampoo the pile and rinse it.",
   "After collection it is dusted, washed and dried.",
+  "Our man will collect it and we'll get it washed.",
+  "It then gets a hand wash and is dried flat.",
+  "Collection, wash and return take about two weeks.",
   "We can be there on Monday, take it with us and have it cleaned by Friday.",
 ];
 
@@ -32,5 +35,8 @@ export const NO_UNTESTED_PLANS: readonly string[] = [
   "If it was washed before, please tell us how.",
   "Has it been cleaned since you bought it?",
   "The cleaner who washed it should know what was used.",
+  "Nobody should wash it yet.",
+  "Did the shop tell you to wash it?",
+  "We collect it, look at it together with you, and decide then.",
   "We clean the floor of the van before we collect it.",
 ];
