@@ -1,5 +1,4 @@
-import { WATER_SHY } from "../facts";
-import { VISCOSE_LIKE } from "../viscose-like";
+import { VISCOSE_LIKE, WATER_SHY } from "../viscose-like";
 import type { ParagraphRow } from "./row";
 import { OURS, TRADE, WET_VISCOSE } from "./sources";
 import { TELLS_NOTHING } from "./troubles";
