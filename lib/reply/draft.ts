@@ -25,7 +25,17 @@ export const partedBy = (pieces: readonly Piece[], standing: readonly Piece[]): 
  * @throws Error where there is no rug to write about.
  */
 export function composeDraft(input: DraftInput, { hasWritten = false }: { hasWritten?: boolean } = {}): ComposedDraft {
-  const { subject, pieces } = piecesOf(input);
-  const standing = shortened(pieces, mostWords(input.assessments.length));
-  return { subject, text: blocks(hasWritten ? withAnswerPlace(standing) : standing), ...partedBy(pieces, standing) };
+  return inToneThatFits(input, (toned) => {
+    const { subject, pieces } = piecesOf(toned);
+    const standing = shortened(pieces, mostWords(toned.assessments.length));
+    return { subject, text: blocks(hasWritten ? withAnswerPlace(standing) : standing), ...partedBy(pieces, standing) };
+  });
+}
+
+/** A letter in the workshop's tone; in the plain one where the tone's longer sentences would cost the client a paragraph. */
+export function inToneThatFits(input: DraftInput, compose: (input: DraftInput) => ComposedDraft): ComposedDraft {
+  const toned = compose(input);
+  if (toned.leftOut.length === 0 || (input.workshop.tone ?? "plain") === "plain") return toned;
+  const plainly = compose({ ...input, workshop: { ...input.workshop, tone: "plain" } });
+  return plainly.leftOut.length < toned.leftOut.length ? plainly : toned;
 }

@@ -1,6 +1,6 @@
 import { withAnswerPlace } from "./answer-place";
 import { isTold, type Told } from "./changes";
-import { partedBy, type ComposedDraft } from "./draft";
+import { inToneThatFits, partedBy, type ComposedDraft } from "./draft";
 import type { Came, Moved } from "./facts";
 import { mostWords, shortened } from "./length";
 import { isSameJudgement, movedSince, placesOf, TOPICS } from "./moved";
@@ -59,12 +59,12 @@ const OF_CHANGES: readonly PlaceId[] = ["since"];
  * answer that only a person can write.
  * @throws Error where there is no rug to write about.
  */
-export function composeWholeAgain(input: DraftInput, { told, came }: Since): ComposedDraft {
+export const composeWholeAgain = (asked: DraftInput, { told, came }: Since): ComposedDraft => inToneThatFits(asked, (input) => {
   const { subject, pieces } = piecesOf(input, { ...came, aidTold: toldAid(told) });
   const whole = pieces.filter((p) => !OF_CHANGES.includes(p.place.id));
   const standing = shortened(whole, mostWords(input.assessments.length));
   return { subject, text: blocks(withAnswerPlace(standing)), ...partedBy(whole, standing) };
-}
+});
 
 /**
  * The letter that follows one that was sent: thanks for what came, what of the last letter no longer holds, what we think now, a place for the

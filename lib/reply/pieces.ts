@@ -112,7 +112,7 @@ function subjectOf(rugs: readonly RugForDraft[], trade: boolean, { words, areaUn
 function subjectsOf({ assessments, client, workshop, enquiry }: DraftInput, trade: boolean, came: Came | null): { letter: Subject; rugs: Subject[] } {
   const photosCame = (came?.photos ?? 0) > 0;
   const rugs = assessments.map((told) => ({ ...told, photosCame })).map((rug, at): Subject => ({
-    slots: slotsOf({ rug, number: at + 1, rugs: assessments.length, client: { name: client.name, isTrade: trade }, workshop, came }), assessment: rug.assessment, words: wordsOf(workshop), rug: at,
+    slots: slotsOf({ rug, number: at + 1, rugs: assessments.length, client: { ...client, isTrade: trade }, workshop, came }), assessment: rug.assessment, words: wordsOf(workshop), rug: at,
     facts: factsOf({ rug, enquiry, isTrade: trade, rugs: assessments.length, hasTelephone: workshop.telephone !== "", hasName: greetingName(client.name) !== null, hasPage: client.email !== null, came }),
   }));
   const first = rugs.find((r) => r.assessment.firstAid) ?? rugs[0];

@@ -43,6 +43,7 @@ export const SLOTS = {
   gone: where("what of our last letter no longer holds", "how long it may serve"),
   waits: where("what of our last letter waits until we know whether it is wet", "how long it may serve"),
   telephone: where("the workshop’s telephone", "01632 960 200"),
+  reach: where("how to reach the workshop", "ring us on 01632 960 200 or answer this letter"),
   signature: always("the signature", "The workshop"),
   chance: where("how likely what the paragraph speaks of is", "likely"),
 } as const satisfies Record<string, SlotRow>;

@@ -40,7 +40,8 @@ export interface SlotsInput {
   /** Counted from 1. */
   number: number;
   rugs: number;
-  client: { name: string; isTrade: boolean };
+  /** `email` null: no letter can be answered by mail. */
+  client: { name: string; isTrade: boolean; email?: string | null | undefined };
   workshop: WorkshopForDraft;
   /** What came since our last letter; null or absent in a first one. */
   came?: Came | null;
@@ -59,9 +60,10 @@ function labelQuote(text: string | undefined): string | null {
   return /^[\p{L}\p{M}\d %.,:/&-]{2,40}$/u.test(label) ? label : null;
 }
 
-/** What a letter says it goes by; photos come last, and only where no label in one of them is named already. */
+/** What a letter says it goes by: one label once, by its photo; photos come last, and only where no label in one of them is named already. */
 function evidenceKinds(a: Assessment): Strength[] {
-  const kinds = strengthsOf(a).filter((s) => s !== "photo");
+  const all = strengthsOf(a).filter((s) => s !== "photo");
+  const kinds = all.filter((s) => s !== "label-typed" || !all.includes("label-photo"));
   return sawPhotos(a) && !kinds.includes("label-photo") ? [...kinds, "photo"] : kinds;
 }
 
@@ -161,7 +163,7 @@ export function slotsOf(input: SlotsInput): Slots {
     firstAid: a.firstAid && lines(firstAidIn(words, a.firstAid, workshop.emergencyNumber)), firstAidInShort: aidInShort(rug, words, emergency),
     emergency,
     referTo: a.advice.referTo && referralIn(words, a.advice.referTo), came: came ? cameIn(came, words) : null,
-    changed: topicsIn(came?.moved?.changed, { words, most: MOST_TOPICS }), gone: topicsIn(came?.moved?.gone, { words, most: Infinity }), waits: topicsIn(came?.moved?.waits, { words, most: MOST_TOPICS }), telephone: workshop.telephone || null,
+    changed: topicsIn(came?.moved?.changed, { words, most: MOST_TOPICS }), gone: topicsIn(came?.moved?.gone, { words, most: Infinity }), waits: topicsIn(came?.moved?.waits, { words, most: MOST_TOPICS }), telephone: workshop.telephone || null, reach: workshop.telephone === "" ? null : words.say(client.email === null ? "letter.ring" : "letter.ring-or-answer", { telephone: workshop.telephone }),
     signature: workshop.signature.trim() || workshop.name,
   };
 }

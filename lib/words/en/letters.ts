@@ -88,6 +88,8 @@ export const LETTERS = {
   "years.years": "{figure}\u00a0{n, plural, one {year} other {years}}",
   "years.under-month": "less than a month",
   "years.about": "about {time}",
+  "letter.ring": "ring us on {telephone}",
+  "letter.ring-or-answer": "ring us on {telephone} or answer this letter",
   "years.decades": "some decades",
   "years.up-to": "up to {time}",
   "years.between": "between {low} and {high}",

@@ -13,6 +13,7 @@ import type { WeighedFinding } from "../../../lib/triage/assessment";
 import { anyInput } from "./any-input";
 import { CASES } from "./cases";
 import { FIRST_AID } from "../../../lib/trade/first-aid";
+import type { Tone } from "../../../lib/trade/tones";
 import { assessmentOf, FIRST_AID_SAID, inputOf, range, WOOL_METHODS, WORKSHOP, worthless, type Sketch } from "./make";
 
 const FIRST_AID_SHORT = [FIRST_AID.emergency(WORKSHOP.emergencyNumber), ...FIRST_AID.inShort.map((line) => line.text)];
@@ -309,6 +310,23 @@ describe("composeDraft, edges", () => {
       expect(life(low, high, words)).toMatch(/\d½?\u00a0years/);
       expect(life(low, high, words, 0.2)).not.toMatch(/mould/);
     }
+  });
+  it("leaves out no paragraph for the sake of a tone", () => {
+    fc.assert(fc.property(anyInput, fc.constantFrom("warm" as const, "brief" as const), (input, tone) => {
+      const left = (spoken: Tone) => composeDraft({ ...input, workshop: { ...input.workshop, tone: spoken } }).leftOut.length;
+      expect(left(tone)).toBeLessThanOrEqual(left("plain"));
+    }));
+  });
+  it("asks nobody without an e-mail address to answer the letter", () => {
+    const { client, ...rest } = inputOf(CASES["wool with an old coffee stain"]!);
+    const to = (email: string | null) => composeDraft({ ...rest, client: { ...client, email } }).text;
+    expect(to("ana@mail.example")).toMatch(/ring us on 01632 960001 or answer this letter/);
+    expect(to(null)).toContain("ring us on 01632 960001");
+    expect(to(null)).not.toContain("answer this letter");
+  });
+  it("names a label once where it was read in a photo and typed too", () => {
+    const label = (strength: "label-photo" | "label-typed") => ({ what: "label", value: { says: "viscose", text: "100% VISCOSE", pile: "viscose" }, strength });
+    expect(composeDraft(inputOf({ sketch: { fibres: { viscose: 0.9 }, evidence: [label("label-photo"), label("label-typed"), { what: "touch", value: "cool", strength: "told" }] } })).text).toMatch(/Going by the label in your photo \(“100% VISCOSE”\) and what you told us/);
   });
   it("explains art silk where the label has it or the seller said it, whichever regenerated fibre leads, and not of a rug that is likely silk", () => {
     const label = (says: string): NonNullable<Sketch["evidence"]> => [{ what: "label", value: { says, text: "ART SILK PILE", pile: "" }, strength: "label-photo" }];
