@@ -1,5 +1,6 @@
 import type { RuleId } from "../../../../lib/reply/promises/rule";
 import { CARE_CLASSES } from "./classes-of-care";
+import { KINDNESS_CLASSES } from "./classes-of-kindness";
 import { LATER_CLASSES } from "./classes-later";
 
 /** Constructions that strangers used and the rules missed, or took amiss, each by its meaning. `rule`: the one that has to catch it; absent: any. */
@@ -474,5 +475,6 @@ export const CLASSES: readonly PromiseClass[] = [
     ],
   },
   ...CARE_CLASSES,
+  ...KINDNESS_CLASSES,
   ...LATER_CLASSES,
 ];
