@@ -59,3 +59,21 @@ test("On a phone the first aid stands under the question whether anything is wet
   expect(await top(aid)).toBeLessThan(await top(page.getByRole("radio", { name: "Yes, it is wet" })));
   await fitsAndIsAccessible(page);
 });
+
+test("What a client asked in their own words stands above the letter that has to answer it", async ({ person }, info) => {
+  const page = await person({ storageState: owner });
+  await page.goto(`${desk.url}/desk/telephone`);
+  await page.getByLabel("Name", { exact: true }).fill("Odile Farthing");
+  await page.getByRole("radio", { name: "No, it is dry" }).check();
+  await page.getByLabel("The label, word for word").fill("100 % wool");
+  await page.getByLabel("In their own words").fill("The tea is old. can it go in the bath? And will the shop have to pay?");
+  await page.getByRole("button", { name: "Take it in" }).click();
+  const asked = page.getByRole("region", { name: "What they ask" });
+  await expect(asked.getByText("can it go in the bath?", { exact: true })).toBeVisible();
+  await expect(asked.getByText("And will the shop have to pay?", { exact: true })).toBeVisible();
+  await expect(asked).not.toContainText("The tea is old");
+  await page.screenshot({ path: info.outputPath("asked-1280.png"), fullPage: true });
+  await page.setViewportSize({ width: 390, height: 844 });
+  await asked.screenshot({ path: info.outputPath("asked-390.png") });
+  await fitsAndIsAccessible(page);
+});
