@@ -90,7 +90,7 @@ export type AnswerOf<Q extends QuestionId> = (keyof (typeof QUESTIONS)[Q]["answe
 /** The photos asked for, in order. `trouble` as above. */
 export const PHOTO_KINDS = {
   whole: { ask: "The whole rug", hint: "From above, all four corners in the picture", trouble: 0.1, fills: true, white: false },
-  label: { ask: "The label", hint: "Usually sewn under a corner. So close that you can read it", trouble: 0.1, fills: false, white: true },
+  label: { ask: "The label", hint: "Usually sewn under a corner; close enough to read it", trouble: 0.1, fills: false, white: true },
   back: { ask: "The back of a folded corner", hint: "Close, in daylight", trouble: 0.1, fills: false, white: false },
   pile: { ask: "The pile, parted with two fingers", hint: "As close as your phone stays sharp", trouble: 0.1, fills: false, white: false },
   trouble: { ask: "The trouble", hint: "With some untouched rug around it, in the same picture", trouble: 0.1, fills: false, white: false },

@@ -79,7 +79,7 @@ describe("questionLetter", () => {
     ] });
     expect(subject).toBe("A question about your rug (K7-204)");
     expect(text).toMatch(/^Dear Ada Birch,\n\n/);
-    expect(text).toContain("– A photo of the label. Usually sewn under a corner. So close that you can read it.\n– What was it that got on it?");
+    expect(text).toContain("– A photo of the label. Usually sewn under a corner; close enough to read it.\n– What was it that got on it?");
     expect(text).not.toContain("Burn");
     expect(text).toMatch(/Kind regards\nThe workshop$/);
   });
