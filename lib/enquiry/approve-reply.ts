@@ -121,7 +121,7 @@ export async function sendRevision(tx: Tx, caller: StaffCaller, s: Sending): Pro
   });
   if (spent.count !== 1) {
     const isSpent = await tx.draft.count({ where: { enquiryId: s.enquiryId, approvedNumber: { gte: s.number } } });
-    return isSpent > 0 ? alreadyDone(tx, caller, s.enquiryId) : changedMeanwhile(tx, s.enquiryId);
+    return isSpent > 0 ? alreadyDone(tx, caller, s.enquiryId) : changedMeanwhile(tx, s.enquiryId, caller.staffId);
   }
   const revision = await tx.revision.findFirstOrThrow({
     where: { number: s.number, draft: { enquiryId: s.enquiryId } },
@@ -152,7 +152,7 @@ export async function waitForSecond(
     });
     if (draft?.waitingNumber != null)
       return refuse("changed-meanwhile", `${draft.waitingBy?.name ?? "Somebody"} has approved this already; it waits for a second person.`);
-    return changedMeanwhile(tx, w.enquiryId);
+    return changedMeanwhile(tx, w.enquiryId, caller.staffId);
   }
   await audit(tx, caller, {
     action: w.kind === "reply" ? "reply-waits" : "question-waits",

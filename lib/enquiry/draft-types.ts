@@ -4,7 +4,7 @@ import type { Change } from "../reply/changes";
 export interface LetterNow { subject: string; text: string }
 /** The reply being written. */
 export interface DraftView {
-  number: number; subject: string; text: string; by: string; at: string; words: number;
+  number: number; subject: string; text: string; by: string; /** Whoever looks at it wrote it. */ isByYou: boolean; at: string; words: number;
   /** What the program would write now; null where it cannot know. */
   today: {
     letter: LetterNow;

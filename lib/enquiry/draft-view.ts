@@ -5,14 +5,14 @@ import type { DraftToday } from "./draft-today";
 import { messageView } from "./messages";
 import type { DraftView, LetterNow, SinceView } from "./draft-types";
 
-type Newest = Pick<Revision, "subject" | "text" | "createdAt"> & { author: { name: string } | null };
+type Newest = Pick<Revision, "subject" | "text" | "createdAt" | "authorId"> & { author: { name: string } | null };
 type Row = Pick<Draft, "number" | "approvedNumber"> & { revisions: readonly Newest[] };
 
 /** Whether a reply is being written: not once the newest revision has become a letter, since the next one begins with what the client answers. */
 export const hasDraft = (draft: Row | null): boolean => draft !== null && draft.revisions.length > 0 && draft.approvedNumber !== draft.number;
 
-/** The reply as it is written; null where none is. */
-export function draftView(draft: Row | null, today: DraftToday | null): DraftView | null {
+/** The reply as it is written, for the person who looks at it; null where none is. */
+export function draftView(draft: Row | null, today: DraftToday | null, staffId: string): DraftView | null {
   const newest = draft?.revisions[0];
   if (!draft || !newest || !hasDraft(draft)) return null;
   return {
@@ -20,6 +20,7 @@ export function draftView(draft: Row | null, today: DraftToday | null): DraftVie
     subject: newest.subject,
     text: newest.text,
     by: newest.author?.name ?? "the program",
+    isByYou: newest.authorId === staffId,
     at: newest.createdAt.toISOString(),
     words: newest.text.split(/\s+/).filter(Boolean).length,
     today: today && todayView(today),

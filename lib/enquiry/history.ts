@@ -61,6 +61,16 @@ function wordsOf({ action, detail }: Audit, words: Words): string {
   return moved?.success ? say("history.moved", { did, from: stateName(moved.data.from), to: stateName(moved.data.to) }) : did;
 }
 
+/** Edits of one person that are no further apart are one sitting: a draft is kept at every pause. Elicited. */
+const SITTING_MS = 60 * 60_000;
+
+/** Without the edits that the same person went on with: of each sitting the last. */
+export const withoutGoneOnWith = <E extends Pick<Audit, "action" | "actorId" | "at">>(entries: readonly E[]): E[] =>
+  entries.filter((entry, i) => {
+    const next = entries[i + 1];
+    return !(entry.action === "draft-saved" && next?.action === "draft-saved" && next.actorId === entry.actorId && next.at.getTime() - entry.at.getTime() <= SITTING_MS);
+  });
+
 /** Who did what, oldest first, with names instead of ids. */
 export async function historyOf({ audit, client }: { audit: readonly Audit[]; client: { name: string } }, words: Words): Promise<EnquiryView["history"]> {
   const ids = audit.flatMap((a) => (a.actorKind === "staff" && a.actorId ? [a.actorId] : []));
@@ -69,5 +79,5 @@ export async function historyOf({ audit, client }: { audit: readonly Audit[]; cl
     if (a.actorKind === "staff") return staffName(a.actorId);
     return a.actorKind === "system" ? words.say("history.program") : client.name;
   };
-  return audit.map((a) => ({ at: a.at.toISOString(), who: nameOf(a), what: wordsOf(a, words) }));
+  return withoutGoneOnWith(audit).map((a) => ({ at: a.at.toISOString(), who: nameOf(a), what: wordsOf(a, words) }));
 }

@@ -90,7 +90,7 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
     rugs: row.rugs.map((r) => rugView(r, { nameOf, currency: settings.currency, from: { posts: row.post, owned: ownedIn(row.audit) } })),
     undelivered: undeliveredOf(row.letters, isMailConfigured),
     meanwhile,
-    draft: draftView(row.draft, today),
+    draft: draftView(row.draft, today, caller.staffId),
     heard: row.audit.findLast(isByClient)?.id ?? null,
     wordsWithoutPlace: withoutPlace.length,
     since: sinceView(today),

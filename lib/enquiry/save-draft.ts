@@ -25,7 +25,8 @@ export const letterSchema = z.object({
 
 /**
  * Keeps an edit as a new revision. `from` is the number the edit began with: when somebody saved in between, this one is
- * refused and nothing of theirs is lost. An edit ends the waiting for a second person, who must see the words that go out.
+ * refused and nothing of theirs is lost. The same words sent twice by one person are kept once: a page that was left while
+ * they were on their way sends them again. An edit ends the waiting for a second person, who must see the words that go out.
  */
 export async function saveDraft(
   caller: Caller,
@@ -46,7 +47,7 @@ export async function saveDraft(
       );
     const number = given.from + 1;
     const taken = await tx.draft.updateMany({ where: { enquiryId: given.enquiryId, number: given.from }, data: { number, ...NOT_WAITING } });
-    if (taken.count !== 1) return changedMeanwhile(tx, given.enquiryId);
+    if (taken.count !== 1) return (await keptAlready(tx, { enquiryId: given.enquiryId, ...letter.value, authorId: caller.staffId })) ?? changedMeanwhile(tx, given.enquiryId, caller.staffId);
     await addRevision(tx, { enquiryId: given.enquiryId, number, ...letter.value, authorId: caller.staffId, now });
     await audit(tx, caller, { action: "draft-saved", enquiryId: given.enquiryId, at: now, detail: { number } });
     return ok({ number });
@@ -72,13 +73,21 @@ export async function addRevision(
   });
 }
 
-/** Says who was quicker. */
-export async function changedMeanwhile(tx: Tx, enquiryId: string): Promise<Refusal> {
-  const newest = await tx.revision.findFirst({
-    where: { draft: { enquiryId } },
-    orderBy: { number: "desc" },
-    select: { author: { select: { name: true } } },
-  });
+const newestOf = (tx: Tx, enquiryId: string) =>
+  tx.revision.findFirst({ where: { draft: { enquiryId } }, orderBy: { number: "desc" }, select: { number: true, subject: true, text: true, authorId: true, author: { select: { name: true } } } });
+
+/** The newest revision, where it has these very words by this person; else null. */
+async function keptAlready(tx: Tx, r: { enquiryId: string; subject: string; text: string; authorId: string }): Promise<Result<{ number: number }> | null> {
+  const newest = await newestOf(tx, r.enquiryId);
+  const isTheSame = newest !== null && newest.authorId === r.authorId && newest.subject === r.subject && newest.text === r.text;
+  return isTheSame ? ok({ number: newest.number }) : null;
+}
+
+/** Says who was quicker: it may have been oneself, elsewhere. */
+export async function changedMeanwhile(tx: Tx, enquiryId: string, staffId: string): Promise<Refusal> {
+  const newest = await newestOf(tx, enquiryId);
+  if (newest?.author && newest.authorId === staffId)
+    return refuse("changed-meanwhile", "You have changed this draft meanwhile, in another window. Look at the newest one first; what you wrote here is still here.");
   const who = newest?.author?.name;
   return refuse("changed-meanwhile", who
     ? `${who} has changed this draft meanwhile. Look at the newest one first; what you wrote is still here.`

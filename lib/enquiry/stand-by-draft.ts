@@ -25,7 +25,7 @@ export async function standByDraft(caller: Caller, { enquiryId, from, mark }: { 
     if (today?.mark !== mark) return refuse("changed-meanwhile", "It has changed once more meanwhile. Look at what changed again.");
     const number = from + 2;
     const taken = await tx.draft.updateMany({ where: { id: draft.id, number: from }, data: { number, ...NOT_WAITING } });
-    if (taken.count !== 1) return changedMeanwhile(tx, enquiryId);
+    if (taken.count !== 1) return changedMeanwhile(tx, enquiryId, caller.staffId);
     await addWritten(tx, { draftId: draft.id, number: from + 1, composed: today.next.composed, assessmentId: null, now });
     await addRevision(tx, { enquiryId, number, subject: mine.subject, text: mine.text, authorId: caller.staffId, now });
     await audit(tx, caller, { action: "draft-stood-by", enquiryId, at: now, detail: { number } });

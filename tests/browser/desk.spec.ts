@@ -83,6 +83,69 @@ test("two people write at once and nothing is lost", async ({ person }) => {
   await expect(letterOf(one)).toHaveValue(/Words of the second\.[\s\S]*And the second goes on\./);
 });
 
+test("what I type is kept while I write, and I go on where I was after the page is read anew", async ({ person }) => {
+  const page = await person({ storageState: owner });
+  await calls(page, { name: "Sunniva Kell" });
+  const state = page.getByText(/words, reading grade/);
+  const types = async (line: string) => {
+    await letterOf(page).press("ControlOrMeta+End");
+    await letterOf(page).pressSequentially(line);
+  };
+
+  await types(" First line.");
+  await expect(state).toContainText("Not kept yet.");
+  await expect(state).toContainText("Version 2, by you.");
+  await expect(letterOf(page)).toBeFocused();
+
+  await test.step("at once after a key stroke", async () => {
+    await types(" Second line.");
+    await page.reload();
+    await expect(letterOf(page)).toHaveValue(/First line\. Second line\.$/);
+    await types(" Third line.");
+    await expect(state).toContainText(/Version \d, by you\./);
+    await expect(page.getByRole("group", { name: "Another version" })).toHaveCount(0);
+    await page.reload();
+    await expect(letterOf(page)).toHaveValue(/First line\. Second line\. Third line\.$/);
+  });
+});
+
+test("what I write in two windows at once is said to be mine, and neither is lost", async ({ person }) => {
+  const one = await person({ storageState: owner });
+  const at = await calls(one, { name: "Halla Brandreth" });
+  const other = await one.context().newPage();
+  await other.goto(at);
+  await expect(letterOf(other)).toHaveValue(/Dear Halla/);
+  await adds(one, "Words of one window.");
+  await expect(said(one)).toHaveText("Kept.");
+  await adds(other, "Words of the other.");
+  await expect(said(other)).toContainText("You have changed this draft meanwhile, in another window.");
+  const choice = other.getByRole("group", { name: "Another version" });
+  await expect(choice).toContainText("You kept another version in another window.");
+  await expect(letterOf(other)).toHaveValue(/Words of the other\./);
+  await choice.getByText("Read the other version").click();
+  await expect(choice.getByRole("article")).toContainText("Words of one window.");
+});
+
+test.describe("without a line", () => {
+  test.use({ expectedErrors: /ERR_FAILED/ });
+  test("what I type while the server cannot be reached is still there after the page is read anew", async ({ person }) => {
+    const page = await person({ storageState: owner });
+    await calls(page, { name: "Torvald Hesk" });
+    await page.route("**/api/drafts", (route) => route.abort());
+    await letterOf(page).press("ControlOrMeta+End");
+    await letterOf(page).pressSequentially(" Written without a line.");
+    await expect(said(page)).toContainText("What you wrote is still here");
+    await expect(letterOf(page)).toBeFocused();
+    await page.reload();
+    await expect(letterOf(page)).toHaveValue(/Written without a line\.$/);
+    await page.unroute("**/api/drafts");
+    await letterOf(page).press("Tab");
+    await letterOf(page).focus();
+    await letterOf(page).press("Tab");
+    await expect(page.getByText(/words, reading grade/)).toContainText("Version 2, by you.");
+  });
+});
+
 test("a letter that somebody else sends meanwhile leaves what I was writing to be copied", async ({ person }) => {
   const [one, other] = [await person({ storageState: owner }), await person({ storageState: reviewer })];
   const at = await calls(one, { name: "Perpetua Lisle", email: "perpetua@mail.example" });

@@ -17,7 +17,7 @@ import { moveEnquiry } from "@/lib/enquiry/move-enquiry";
 import { ownMessage } from "@/lib/enquiry/own-message";
 import { readPhotoLabel } from "@/lib/enquiry/read-photo-label";
 import { recordReadOut, takeReadOutBack } from "@/lib/enquiry/read-out";
-import { letterSchema, saveDraft } from "@/lib/enquiry/save-draft";
+import { letterSchema } from "@/lib/enquiry/save-draft";
 import { secondReply } from "@/lib/enquiry/second-reply";
 import { sendTestLetter } from "@/lib/enquiry/send-test-letter";
 import { setWordsAside } from "@/lib/enquiry/set-words-aside";
@@ -35,11 +35,6 @@ const id = z.string().check(z.minLength(1), z.maxLength(64));
 const number = z.int().check(z.minimum(1));
 const reason = z.optional(z.string());
 const states = STATES as [EnquiryStateId, ...EnquiryStateId[]];
-
-const draftSchema = z.strictObject({ enquiryId: id, from: number, subject, text });
-export async function save(input: z.infer<typeof draftSchema>): Promise<Result<{ number: number }>> {
-  return asStaff(draftSchema, input, (caller, value) => saveDraft(caller, value));
-}
 
 const standBySchema = z.strictObject({ enquiryId: id, from: number, mark: z.string().check(z.maxLength(64)) });
 export async function standBy(input: z.infer<typeof standBySchema>): Promise<Result<{ number: number }>> {

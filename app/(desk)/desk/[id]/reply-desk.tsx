@@ -21,6 +21,7 @@ import { ReadIt } from "./read-it";
 import { SendAt } from "./send-at";
 import { useDraft, type Words } from "./use-draft";
 import { useMended } from "./use-mended";
+import { usePause } from "./use-pause";
 import { usePromises } from "./use-promises";
 import { useSending } from "./use-sending";
 import { useSwap } from "./use-swap";
@@ -33,7 +34,7 @@ export function ReplyDesk({ view, draft, to, tomorrow, children, tell, unkept, a
   /** Told once the letter is approved, and leaves the desk by that. */
   approved: (say: string) => void;
 }) {
-  const { words, write, keep, take, isDirty, theirs } = useDraft(view.id, draft);
+  const { words, write, keep, take, isDirty, number, theirs } = useDraft(view.id, draft);
   const promises = usePromises(view, words.text, "reply");
   const [longReason, setLongReason] = useState("");
   // Said of what stood on the page then: what comes later has to be read too.
@@ -43,20 +44,23 @@ export function ReplyDesk({ view, draft, to, tomorrow, children, tell, unkept, a
   const router = useRouter();
   useStayWhile(isDirty);
 
-  const refused = ({ say, isConflict }: { say: string; isConflict: boolean }) => {
-    tell(say, true);
+  const refused = ({ say, isConflict }: { say: string; isConflict: boolean }, focus = true) => {
+    tell(say, focus);
     if (isConflict) router.refresh();
   };
-  const notKept = (why: { say: string; isConflict: boolean }) => {
+  const notKept = (why: { say: string; isConflict: boolean }, focus = true) => {
     unkept(words);
-    refused(why);
+    refused(why, focus);
   };
-  const settle = async () => {
+  /** `isTyping`: whoever goes on typing is not led away from the field. */
+  const settle = async (isTyping = false) => {
     const kept = await keep();
-    if (!("number" in kept)) return notKept(kept);
+    if (!("number" in kept)) return notKept(kept, !isTyping);
     unkept(null);
     tell("Kept.");
+    if (!isTyping) router.refresh();
   };
+  usePause({ typed: words, from: number, isNeeded: isDirty && theirs === null }, () => void settle(true));
   const { swap, back } = useSwap({ words, write, settle: () => void settle() });
   const over = overlong(words.text, view.rugs.length);
   const enclosed = enclosedOf(view);
@@ -84,7 +88,7 @@ export function ReplyDesk({ view, draft, to, tomorrow, children, tell, unkept, a
       <WritingSheet to={to} label="reply" subject={words.subject} text={words.text} describedBy="reply-state" readOnly={!view.may.edit} field={field}
         onSubject={(subject) => write({ ...words, subject })} onText={(text) => write({ ...words, text })} onLeave={() => { if (isDirty) void settle(); }} />
       <p id="reply-state" className={`small num ${css.state}`}>
-        {count} words, reading grade {Math.round(grade)}. {isDirty ? "Not kept yet." : `Version ${draft.number}, by ${draft.by}.`}
+        {count} words, reading grade {Math.round(grade)}. {isDirty ? "Not kept yet." : `Version ${number}, by ${number > draft.number || draft.isByYou ? "you" : draft.by}.`}
       </p>
       <OpenPlaces text={words.text} write={toOpenPlace} />
       {over && <LengthNote over={over} rugs={view.rugs.length} value={longReason} most={REASON_CHARS.most} write={view.may.approve ? setLongReason : null} error={errors["longReason"] ?? null} />}
@@ -115,11 +119,11 @@ function approvedSay(hasAddress: boolean, isHeldLonger: boolean): string {
   return isHeldLonger ? "Approved. The time you chose comes before the end of the holding: it leaves as soon as that is over." : "Approved.";
 }
 
-/** Somebody else kept another version while this one was being written: both are shown, nothing is lost, the person chooses. */
+/** Another version was kept while this one was being written: both are shown, nothing is lost, the person chooses. */
 function Theirs({ theirs, to, mine, take }: { theirs: NonNullable<EnquiryView["draft"]>; to: ReactNode; mine: () => void; take: () => void }) {
   return (
     <div className={css.theirs} role="group" aria-label="Another version">
-      <p><b>{theirs.by} kept another version while you were writing.</b> Yours is below, as you left it.</p>
+      <p><b>{theirs.isByYou ? "You kept another version in another window." : `${theirs.by} kept another version while you were writing.`}</b> {theirs.isByYou ? "What you wrote here" : "Yours"} is below, as you left it.</p>
       <details><summary>Read the other version</summary><DeskSheet to={to} subject={theirs.subject} text={theirs.text} label="The other version" /></details>
       <div className={css.bar}>
         <button type="button" className="button quiet" onClick={mine}>Go on with mine</button>
