@@ -12,7 +12,7 @@ export const one = <Q extends QuestionId>(q: Q) => z.enum(answerIds(q) as [Answe
 const many = <Q extends QuestionId>(q: Q) => z.array(one(q)).check(z.maxLength(40));
 const text = (max: number, tooLong: string) => z.string().check(z.trim(), z.maxLength(max, tooLong));
 /** The year it is now where the day begins first, fourteen hours ahead of UTC. */
-const thisYear = () => new Date(Date.now() + 14 * 3_600_000).getUTCFullYear();
+export const thisYear = () => new Date(Date.now() + 14 * 3_600_000).getUTCFullYear();
 const hasCome = (year: number) => year <= thisYear();
 const cm = (side: "width" | "length") =>
   z.number(wrong(`wrong.${side}`)).check(z.minimum(LIMITS.minCm, wrong(`wrong.${side}-least`)), z.maximum(LIMITS.maxCm, wrong(`wrong.${side}-most`)));

@@ -1,10 +1,12 @@
 import * as z from "zod/mini";
 import { CURRENCIES, QUESTIONS } from "../trade/questions";
 import { parseLength } from "../words/read-length";
-import { parseAmount, parseDecimal, typedNumber } from "./amounts";
-import { contactSchema, rugAnswersSchema, type IntakeAnswers } from "./questionnaire";
+import { typedNumber } from "./amounts";
+import { contactSchema, rugAnswersSchema, thisYear, type IntakeAnswers } from "./questionnaire";
 import { isStepId, stepRow, withoutContradiction, type StepId } from "./steps";
-import { wrong } from "./wrong";
+import { currencyOf, parsePrice } from "./typed-price";
+import { parseYear } from "./typed-year";
+import { wrong, wrongOf, type UnreadKey } from "./wrong";
 
 /**
  * The schema of each page: from what stands in its fields (text, as a browser sends it) to what is kept. The browser
@@ -33,11 +35,15 @@ function checkField(ctx: Issues, path: string, schema: z.ZodMiniType, value: unk
   if (message) ctx.issues.push({ code: "custom", message, path: [path], input: value });
 }
 
-/** A number typed as text: undefined when empty, reported when it is none or out of its range. */
-function numberOf(ctx: Issues, input: { path: string; text: string | undefined; schema: z.ZodMiniType; parse: (text: string) => number | null }) {
+/** A number typed as text: undefined when empty, reported when it is none or out of its range; `unread` says so of a text that is none, with its words. */
+function numberOf(ctx: Issues, input: { path: string; text: string | undefined; schema: z.ZodMiniType; parse: (text: string) => number | null; unread?: UnreadKey }) {
   const text = filled(input.text);
   if (text === undefined) return undefined;
   const value = typedNumber(text, input.parse);
+  if (Number.isNaN(value) && input.unread) {
+    ctx.issues.push({ code: "custom", message: wrongOf(input.unread, text), path: [input.path], input: text });
+    return undefined;
+  }
   checkField(ctx, input.path, input.schema, value);
   return value;
 }
@@ -86,9 +92,12 @@ const priceSchema = z.pipe(
   z.object({ boughtYear: optionalText, price: optionalText, currency: z.optional(z.enum(CURRENCIES)) }),
   z.transform((v, ctx): IntakeAnswers => {
     const { shape } = rugAnswersSchema;
-    const boughtYear = numberOf(ctx as Issues, { path: "boughtYear", text: v.boughtYear, schema: shape.boughtYear, parse: parseDecimal });
-    const price = numberOf(ctx as Issues, { path: "price", text: v.price, schema: shape.price, parse: parseAmount });
-    return { rug: { boughtYear, price, currency: price === undefined ? undefined : v.currency } };
+    const boughtYear = numberOf(ctx as Issues, { path: "boughtYear", text: v.boughtYear, schema: shape.boughtYear, parse: (t) => parseYear(t, thisYear()), unread: "wrong.year-unread" });
+    const price = numberOf(ctx as Issues, { path: "price", text: v.price, schema: shape.price, parse: (t) => parsePrice(t)?.amount ?? null, unread: "wrong.price-unread" });
+    const typed = parsePrice(v.price ?? "");
+    const currency = typed ? currencyOf(typed, v.currency) : v.currency;
+    if (currency === null) ctx.issues.push({ code: "custom", message: wrong("wrong.price-dollars"), path: ["currency"], input: v });
+    return { rug: { boughtYear, price, currency: price === undefined ? undefined : (currency ?? undefined) } };
   }));
 
 const sizeFields = { widthCm: optionalText, lengthCm: optionalText, widthFt: optionalText, widthIn: optionalText, lengthFt: optionalText, lengthIn: optionalText };

@@ -17,3 +17,14 @@ export type SentenceKey = keyof typeof SENTENCES;
  */
 export const wrong = (key: SentenceKey): string => fill(SENTENCES[key], limitsIn("en"));
 export const SENTENCE_KEYS = Object.keys(SENTENCES) as SentenceKey[];
+
+/** Sentences that name what was typed. */
+export type UnreadKey = Extract<SentenceKey, `${string}-unread`>;
+export const isUnreadKey = (key: SentenceKey): key is UnreadKey => key.endsWith("-unread");
+/** Of what was typed so much is named. Elicited. */
+const NAMED_CHARS = 40;
+/** As `wrong`, with what was typed. */
+export const wrongOf = (key: UnreadKey, typed: string): string => {
+  const chars = [...typed];
+  return fill(wrong(key), { typed: chars.length > NAMED_CHARS ? `${chars.slice(0, NAMED_CHARS).join("")}…` : typed });
+};

@@ -57,7 +57,7 @@ function PriceFields(props: StepProps) {
       <Title {...props} />
       <p className={styles.hint}>{say("price.hint")}</p>
       <div className={styles.fields}>
-        <TextField name="boughtYear" label={say("price.year")} hint={say("price.year-hint")} inputMode="numeric" size={6} />
+        <TextField name="boughtYear" label={say("price.year")} hint={say("price.year-hint")} size={12} />
         <div className={styles.amount}>
           <TextField name="price" label={say("price.cost")} inputMode="decimal" />
           <SelectField name="currency" label={say("price.currency")} options={CURRENCIES.map((c) => ({ id: c, label: c }))} />

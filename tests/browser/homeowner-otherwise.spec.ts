@@ -74,7 +74,7 @@ test("a homeowner whose browser runs no script is told about mistakes and can se
   await phone.goto(`${desk.url}/ask/price`);
   await phone.getByLabel("What it cost").fill("many");
   await phone.getByRole("button", { name: "Go on" }).click();
-  await expect(alert(phone)).toContainText("Write the price as a number.");
+  await expect(alert(phone)).toContainText("We cannot read “many” as a price.");
   await expect(phone.getByLabel("What it cost")).toHaveValue("many");
   await giveContact(phone, desk, { name: "Ines Harl", email: "ines@mail.example" });
   await send(phone);

@@ -34,7 +34,7 @@ test("a homeowner who mistypes is told what to mend and loses nothing", async ({
     await phone.getByLabel("The year").fill("2015");
     await phone.getByLabel("What it cost").fill("about five hundred");
     await phone.getByRole("button", { name: "Go on" }).click();
-    await expect(alert(phone)).toContainText("Write the price as a number.");
+    await expect(alert(phone)).toContainText("We cannot read “about five hundred” as a price.");
     await expect(alert(phone)).toBeFocused();
     await expect(phone).toHaveTitle(/^Error: /);
     await expect(phone.getByLabel("What it cost")).toHaveValue("about five hundred");

@@ -43,7 +43,7 @@ export const QUESTIONNAIRE = {
   "bought.place": "Which place or town, if it helps",
   "price.hint": "The price helps us a little with what it can be, and with whether cleaning is worth the money. Roughly is enough.",
   "price.year": "The year",
-  "price.year-hint": "For example 2019",
+  "price.year-hint": "For example 2019, or 3 years ago",
   "price.cost": "What it cost",
   "price.currency": "Currency",
   "size.hint": "Without the fringe. If you have no tape measure, count in steps and tell us roughly.",

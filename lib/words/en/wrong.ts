@@ -1,6 +1,6 @@
 /**
  * What is wrong with an answer, and why something a client asked for was not done. The schemas and operations say these
- * sentences; a client's page says them again in its own language (lib/enquiry/retell.ts). Open places are names of LIMITS and its sizes in feet and inches.
+ * sentences; a client's page says them again in its own language (lib/enquiry/retell.ts). Open places are names of LIMITS and its sizes in feet and inches, and {typed} for what was typed.
  */
 export const WRONG = {
   "wrong.choose-one": "Choose one. “I’m not sure” is an answer too.",
@@ -16,7 +16,10 @@ export const WRONG = {
   "wrong.year": "Write the year as four digits.",
   "wrong.year-old": "That year is too long ago to be when you bought it.",
   "wrong.year-ahead": "That year is still to come.",
+  "wrong.year-unread": "We cannot read “{typed}” as a year. Write four figures, such as 2019, or how long ago, such as 3 years ago.",
   "wrong.price": "Write the price as a number.",
+  "wrong.price-unread": "We cannot read “{typed}” as a price. Write it in figures, such as 1,200, about £1,200 or 1.2k.",
+  "wrong.price-dollars": "Choose which dollars you paid in.",
   "wrong.price-below": "A price cannot be below zero.",
   "wrong.price-above": "That price is more than we can take in.",
   "wrong.width": "Write the width as a number, alone or with one of these units: mm, cm, m, ft, in.",

@@ -30,6 +30,12 @@ describe("telephoneSchema", () => {
       price: "Write the price as a number.", widthCm: "Write the width as a number, alone or with one of these units: mm, cm, m, ft, in.", email: "Write an e-mail address like name@example.org.",
     });
   });
+  it("takes a price and a year as callers say them, with the currency they name, and asks which dollars", () => {
+    const rug = telephoneSchema.safeParse({ name: "Ada", price: "about £1.2k", currency: "EUR", boughtYear: "about 2019" }).data?.rugs[0];
+    expect(rug).toEqual({ price: 1200, currency: "GBP", boughtYear: 2019 });
+    expect(errorsOf({ name: "Ada", price: "$900", currency: "GBP" })).toEqual({ currency: "Choose which dollars they paid in." });
+    expect(errorsOf({ name: "Ada", price: "$900", currency: "NZD" })).toEqual({});
+  });
   const sides = (values: Record<string, string>) => {
     const { widthCm, lengthCm } = telephoneSchema.safeParse({ name: "Ada", ...values }).data?.rugs[0] ?? {};
     return [widthCm, lengthCm];

@@ -58,8 +58,26 @@ describe("a year and a price that cannot be", () => {
   it.each(["-5", "−5", "£ -1,200", "- 40"])("says of %j that a price cannot be below zero", (price) => {
     expect(parseStep("price", { price })).toEqual({ ok: false, errors: { price: "A price cannot be below zero." } });
   });
-  it.each(["950-1200", "ten", "1.2.3"])("says of %j that it is no number", (price) => {
-    expect(parseStep("price", { price })).toEqual({ ok: false, errors: { price: "Write the price as a number." } });
+  it.each(["950-1200", "ten", "1.2.3"])("says of %j that it cannot be read as a price", (price) => {
+    expect(parseStep("price", { price })).toEqual({ ok: false, errors: { price: `We cannot read “${price}” as a price. Write it in figures, such as 1,200, about £1,200 or 1.2k.` } });
+  });
+  it("names no more than the beginning of what could not be read", () => {
+    const { errors } = parseStep("price", { price: "x".repeat(500) }) as { errors: Record<string, string> };
+    expect(errors["price"]).toContain(`“${"x".repeat(40)}…”`);
+  });
+  it("takes a year that was told roughly or counted back, and says what it cannot read as one", () => {
+    vi.useFakeTimers({ now: new Date("2026-11-29T09:00:00Z"), toFake: ["Date"] });
+    for (const [boughtYear, year] of [["about 2019", 2019], ["3 years ago", 2023]] as const)
+      expect(parseStep("price", { boughtYear })).toMatchObject({ ok: true, patch: { rug: { boughtYear: year } } });
+    expect(parseStep("price", { boughtYear: "200 years ago" })).toEqual({ ok: false, errors: { boughtYear: "That year is too long ago to be when you bought it." } });
+    expect(parseStep("price", { boughtYear: "long ago" })).toEqual({ ok: false, errors: { boughtYear: "We cannot read “long ago” as a year. Write four figures, such as 2019, or how long ago, such as 3 years ago." } });
+  });
+  it("takes the currency that was typed, before the one chosen beside it, and asks which dollars", () => {
+    const paid = (price: string, currency: "GBP" | "CAD") => parseStep("price", { price, currency });
+    expect(paid("about £1,200", "CAD")).toMatchObject({ ok: true, patch: { rug: { price: 1200, currency: "GBP" } } });
+    expect(paid("about 1,200", "CAD")).toMatchObject({ ok: true, patch: { rug: { price: 1200, currency: "CAD" } } });
+    expect(paid("$900", "CAD")).toMatchObject({ ok: true, patch: { rug: { price: 900, currency: "CAD" } } });
+    expect(paid("$900", "GBP")).toEqual({ ok: false, errors: { currency: "Choose which dollars you paid in." } });
   });
   it("says of a side below zero that it is too short", () => {
     expect(parseStep("size", { unit: "cm", widthCm: "-170" })).toEqual({ ok: false, errors: { widthCm: "The width must be at least 20 cm (8 in)." } });

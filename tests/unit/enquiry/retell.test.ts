@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { refuse } from "../../../lib/enquiry/caller";
 import { retell, retellResult } from "../../../lib/enquiry/retell";
 import { parseStep } from "../../../lib/enquiry/step-forms";
-import { SENTENCE_KEYS, wrong } from "../../../lib/enquiry/wrong";
+import { isUnreadKey, SENTENCE_KEYS, wrong, wrongOf } from "../../../lib/enquiry/wrong";
 import { NOT_COMPARED } from "../../../lib/photo/sentences";
 import { ONLY_INSPECTION } from "../../../lib/trade/inspection";
 import { ACTIONS, REFERRALS } from "../../../lib/trade/losses";
@@ -15,7 +15,11 @@ describe("retell", () => {
   it("says every sentence again in the client's words, its limits filled in", () => {
     for (const key of SENTENCE_KEYS) expect(retell(MARKED, wrong(key))).toBe(`⟦${wrong(key)}⟧`);
     expect(wrong("wrong.label-long")).toBe("The label can have at most 2,000 characters.");
-    expect(SENTENCE_KEYS.map(wrong).join()).not.toMatch(/[{}]/);
+    expect(SENTENCE_KEYS.map((key) => (isUnreadKey(key) ? wrongOf(key, "ten") : wrong(key))).join()).not.toMatch(/[{}]/);
+  });
+  it("says again what was typed, in the client's words around it, and cuts a long text", () => {
+    expect(retell(MARKED, wrongOf("wrong.price-unread", "ten “or” $& so"))).toBe(`⟦${wrongOf("wrong.price-unread", "ten “or” $& so")}⟧`);
+    expect(wrongOf("wrong.year-unread", "👍".repeat(41))).toContain(`“${"👍".repeat(40)}…”`);
   });
   it("has no two sentences alike, so that none can be taken for another", () => {
     expect(new Set(SENTENCE_KEYS.map(wrong)).size).toBe(SENTENCE_KEYS.length);

@@ -1,7 +1,10 @@
 import * as z from "zod/mini";
-import { parseAmount, parseDecimal, typedNumber } from "@/lib/enquiry/amounts";
+import { typedNumber } from "@/lib/enquiry/amounts";
 import { parseLength } from "@/lib/words/read-length";
 import { enquiryFileSchema, type EnquiryFile } from "@/lib/enquiry/enquiry-file";
+import { thisYear } from "@/lib/enquiry/questionnaire";
+import { currencyOf, parsePrice } from "@/lib/enquiry/typed-price";
+import { parseYear } from "@/lib/enquiry/typed-year";
 import type { FormValues } from "@/lib/enquiry/step-schemas";
 import { QUESTIONS, type QuestionId } from "@/lib/trade/questions";
 
@@ -26,11 +29,12 @@ function fileOf(v: Readonly<Record<string, unknown>>): unknown {
   const answer = (q: QuestionId) => (QUESTIONS[q].kind === "many" ? answersIn(v[q]) : filled(v[q]));
   const ofRug = Object.fromEntries(QUESTION_IDS.filter((q) => QUESTIONS[q].of === "rug").map((q) => [q, answer(q)]));
   const labelText = filled(v.labelText);
-  const price = numberIn(v.price, parseAmount);
+  const typed = parsePrice(filled(v.price) ?? "");
+  const price = numberIn(v.price, (text) => parsePrice(text)?.amount ?? null);
   const side = (text: string) => parseLength(text, v.areaUnit === "sqft" ? "ft" : "cm");
   const rug = present({
     ...ofRug, labelText, labelFound: labelText ? "typed" : v.noLabel ? "none" : undefined, sellerWords: filled(v.sellerWords), boughtPlace: filled(v.boughtPlace),
-    boughtYear: numberIn(v.boughtYear, parseDecimal), price, currency: price === undefined ? undefined : filled(v.currency),
+    boughtYear: numberIn(v.boughtYear, (text) => parseYear(text, thisYear())), price, currency: price === undefined ? undefined : (typed?.currency ?? filled(v.currency)),
     widthCm: numberIn(v.widthCm, side), lengthCm: numberIn(v.lengthCm, side), story: filled(v.story),
   });
   const client = present({ name: filled(v.name) ?? "", email: filled(v.email), telephone: filled(v.telephone) });
@@ -43,6 +47,8 @@ const fieldOf = (path: readonly PropertyKey[]): string => [...path].reverse().fi
 const FOR_STAFF: Readonly<Record<string, string>> = { "Write your name.": "Write the caller's name." };
 
 const fields = z.pipe(z.record(z.string(), z.any()), z.transform((values, ctx): EnquiryFile => {
+  const price = parsePrice(filled(values.price) ?? "");
+  if (price && currencyOf(price, values.currency) === null) ctx.issues.push({ code: "custom", message: "Choose which dollars they paid in.", path: ["currency"], input: values });
   const parsed = enquiryFileSchema.safeParse(fileOf(values));
   if (parsed.success) return parsed.data;
   for (const { path, message } of parsed.error.issues) ctx.issues.push({ code: "custom", message: FOR_STAFF[message] ?? message, path: [fieldOf(path)], input: values });
