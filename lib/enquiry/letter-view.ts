@@ -2,6 +2,7 @@ import "server-only";
 import { mayHaveArrived } from "../mail/last-word";
 import type { Document, Letter } from "../store/database";
 import { withoutFoot } from "../mail/foot";
+import { wordsIn } from "../words/words";
 import { withoutLinks } from "../workshop/client-link";
 import { isToBeReadOut, readOutUntil } from "./read-out";
 import { sayLetter } from "./letter-words";
@@ -16,6 +17,15 @@ type Row = Letter & { approvedBy: { name: string } | null; secondedBy: { name: s
 export const enclosureViews = (enclosures: readonly Enclosed[]): EnclosureView[] =>
   enclosures.map((e) => e.document).sort((a, b) => a.createdAt.getTime() - b.createdAt.getTime()).map(({ id, title }) => ({ id, title }));
 
+/** What goes with a letter as its own text names it: a line that announces it, and a dash before each. */
+const NAMED = new RegExp(`\\n\\n${wordsIn("en-GB").say("mail.enclosed")}(?:\\n– [^\\n]*)+\\s*$`, "u");
+
+/** A letter's own words, for a page that shows its head, its foot, its link and what goes with it by itself. */
+export function wordsOfLetter({ text, enclosures }: Pick<Row, "text" | "enclosures">): string {
+  const bare = withoutFoot(withoutLinks(text));
+  return enclosures.length > 0 ? bare.replace(NAMED, "\n") : bare;
+}
+
 const isTriedAgain = ({ toAddress, state, attempts }: Letter): boolean => toAddress !== "" && (state === "unknown" || (state === "waiting" && attempts > 0));
 
 /** A letter as staff read it; the client's link never shows. */
@@ -27,7 +37,7 @@ export function letterView(letter: Row, { now, isMailConfigured, holdMinutes }: 
     state: letter.state,
     says: sayLetter(letter, isMailConfigured),
     subject: letter.subject,
-    text: withoutFoot(withoutLinks(letter.text)),
+    text: wordsOfLetter(letter),
     to: letter.toAddress,
     createdAt: letter.createdAt.toISOString(),
     notBefore: letter.notBefore.toISOString(),

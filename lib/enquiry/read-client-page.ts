@@ -1,8 +1,6 @@
 import "server-only";
 import { database, type Prisma } from "../store/database";
 import { NEWEST_FIRST, OLDEST_FIRST } from "../store/row-order";
-import { withoutFoot } from "../mail/foot";
-import { withoutLinks } from "../workshop/client-link";
 import { givesYears } from "../reply/facts";
 import { DECADES } from "../reply/phrases";
 import { titleIn } from "../reply/rug-title";
@@ -13,7 +11,7 @@ import { ok, type Caller, type Result } from "./caller";
 import { clientStanding, isEnded } from "./client-standing";
 import { mayEraseAlone } from "./erase-enquiry";
 import { isLetGo, leftAt } from "./let-go";
-import { enclosureViews, LETTER_PARTS } from "./letter-view";
+import { enclosureViews, LETTER_PARTS, wordsOfLetter } from "./letter-view";
 import { CLIENT } from "./measurement-findings";
 import { clientSpots } from "./measurement-view";
 import { photoViews, rugColours } from "./photo-view";
@@ -57,7 +55,7 @@ export async function readClientPage(caller: Caller, now: Date): Promise<Result<
     rugs: row.rugs.map((rug) => ({ ...rugForClient(rug, replied), title: titleIn(rug.title, wordsIn(workshop.locale), workshop.areaUnit) })),
     written: writtenOf(own).map(({ at, text }) => ({ at: at.toISOString(), text })),
     answers: own.length > 0 ? enquiryAnswersOf(row.answers).answers : {},
-    letters: letters.map((l) => ({ subject: l.subject, text: withoutFoot(withoutLinks(l.text)), at: leftAt(l, now).toISOString(), by: l.approvedBy?.name ?? null, enclosures: enclosureViews(l.enclosures) })),
+    letters: letters.map((l) => ({ subject: l.subject, text: wordsOfLetter(l), at: leftAt(l, now).toISOString(), by: l.approvedBy?.name ?? null, enclosures: enclosureViews(l.enclosures) })),
     canAddPhotos: !isEnded(row.state),
     photosLeft: first ? Math.max(0, LIMITS.maxPhotos - first.photos.length) : 0,
     copy: row.id,

@@ -17,6 +17,7 @@ import { recordBenchTest } from "../../../lib/enquiry/record-bench-test";
 import { recordInspection } from "../../../lib/enquiry/record-inspection";
 import { recordLaboratoryReport } from "../../../lib/enquiry/record-laboratory-report";
 import { recordMeasurement } from "../../../lib/enquiry/record-measurement";
+import { saveDraft } from "../../../lib/enquiry/save-draft";
 import { secondReply } from "../../../lib/enquiry/second-reply";
 import { takeBackLetter } from "../../../lib/enquiry/take-back";
 import { withdrawInspection } from "../../../lib/enquiry/withdraw-inspection";
@@ -302,6 +303,15 @@ export function onPaper(): void {
       expect(await documentFile({ kind: "public", addressHash: null }, id, later(11))).toMatchObject({ ok: false, code: "not-signed-in" });
       await database().letter.update({ where: { id: letterId }, data: { state: "taken_back" } });
       expect(await reads(client, id, 12)).toBe(false);
+    });
+    it("is named in the letter itself, and on a page, which shows it by itself, not once more", async () => {
+      const { make, enquiry, enquiryId, view } = await aRug();
+      await put(await make("care-card"));
+      const { number } = good(await saveDraft(await nell(), { enquiryId, from: 1, subject: "Your rug", text: "Dear Ana,\n\nWith this letter:\n– a card\n\nUntil soon" }, later(5)));
+      const { letterId } = good(await approveReply(await nell(), { enquiryId, number, reason: "Words of a test." }, later(6)));
+      expect((await database().letter.findUniqueOrThrow({ where: { id: letterId } })).text).toContain("Until soon\n\nWith this letter:\n– a care card");
+      const shown = [good(await readClientPage(await clientOf(enquiry), later(11))).letters[0]?.text, (await view()).letters.at(-1)?.text];
+      for (const text of shown) expect(text?.trim().split("\n\n")).toEqual(["Dear Ana,", "With this letter:\n– a card", "Until soon", ...(text?.includes("the link to your own page") ? [expect.stringContaining("link") as string] : [])]);
     });
     it("goes to nobody where it is no longer the file that was made", async () => {
       const { make } = await aRug();
