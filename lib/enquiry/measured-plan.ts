@@ -1,6 +1,6 @@
 import { cutDowns, type CutDown } from "../photo/cut-down";
 import { areaSdCm2, damagedPlace, edgeAtTop, planOf, type Damaged, type Plan, type PlanEdge } from "../photo/plan";
-import { coveredArea } from "../photo/polygon";
+import { boxOf, coveredArea, type Box, type Polygon } from "../photo/polygon";
 import { CUT_DOWN } from "../trade/value";
 import type { PlanMarks } from "./mark-schema";
 
@@ -24,6 +24,13 @@ export interface MeasuredPlan {
   chosen: CutDown | null;
 }
 
+const overlap = (a: Box, b: Box): boolean => a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+/** Whether no two outlines can share anything: then their areas add up, and the sum is exact where rows are not. */
+function areApart(outlines: readonly Polygon[]): boolean {
+  const boxes = outlines.map(boxOf);
+  return boxes.every((a, i) => !boxes.some((b, k) => k > i && overlap(a, b)));
+}
+
 /** The rug from above as it was marked, and what can be kept of it. A string says, for people, what is wrong with the marks. Runs at the server and in the browser. */
 export function measurePlan({ corners, widthCm, lengthCm, damaged, borderCm, isSymmetric, chosen }: PlanMarks): MeasuredPlan | string {
   const size = { widthCm, lengthCm };
@@ -36,7 +43,7 @@ export function measurePlan({ corners, widthCm, lengthCm, damaged, borderCm, isS
     places.push(place);
   }
   const outlines = places.map((p) => p.outline);
-  const damagedCm2 = places.length > 0 ? coveredArea(outlines, ROW_CM) : 0;
+  const damagedCm2 = areApart(outlines) ? places.reduce((sum, p) => sum + p.areaCm2, 0) : coveredArea(outlines, ROW_CM);
   const ways = cutDowns(plan, outlines, { turnCm: CUT_DOWN.turnCm, leastSideCm: LEAST_SIDE_CM, borderCm, isSymmetric });
   return {
     plan, places, damagedCm2, ways, photoTop: edgeAtTop(corners),

@@ -19,6 +19,15 @@ describe("measurePlan", () => {
     expect(both.share).toBeCloseTo(0.15, 6);
     expect(both.places.map((p) => Math.round(p.areaCm2))).toEqual([6000, 6000]);
   });
+  it("makes of places apart, slanting too, what the places are, one of them alone to the last figure", () => {
+    const [slant, far] = [[{ x: 0.1, y: 0.1 }, { x: 0.43, y: 0.17 }, { x: 0.21, y: 0.377 }], box(0.6, 0.6, 0.9, 0.9)];
+    for (const damaged of [[slant], [slant, far]]) {
+      const { damagedCm2, places } = measured({ damaged });
+      expect(damagedCm2).toBeCloseTo(places.reduce((sum, p) => sum + p.areaCm2, 0), 6);
+    }
+    // Half the cross product of two sides, on a rug of 200 by 300 cm.
+    expect(measured({ damaged: [slant] }).damagedCm2).toBeCloseTo((66 * 83.1 - 22 * 21) / 2, 6);
+  });
   it("has neither damage nor doubt nor ways where nothing is outlined", () => {
     expect(measured({})).toMatchObject({ damagedCm2: 0, damagedSdCm2: 0, share: 0, ways: [], chosen: null });
   });
