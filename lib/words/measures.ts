@@ -121,3 +121,7 @@ export const ratePerLength = (perM: number, currency: string, { locale, areaUnit
 /** A day at length, in the workshop's time zone: "28 November 2026", "November 28, 2026". */
 export const longDate = (at: Date, { locale, timeZone }: { locale: Locale; timeZone: string }): string =>
   new Intl.DateTimeFormat(figuresOf(locale), { timeZone, day: "numeric", month: "long", year: "numeric" }).format(at);
+
+/** The day of the week in the workshop's time zone: "Monday". */
+export const weekday = (at: Date, { locale, timeZone }: { locale: Locale; timeZone: string }): string =>
+  new Intl.DateTimeFormat(figuresOf(locale), { timeZone, weekday: "long" }).format(at);

@@ -17,7 +17,7 @@ export const PAGES = {
   "front.wet-first": "Then first this: <link>what to do while it is wet</link>. It is right for every rug, and writing to us can wait.",
   "front.next": "What happens next",
   "front.next-answer": "<b>You answer a few questions and send photos.</b> Of the whole rug, its label, its back, the pile, and the trouble. What you can’t tell, you leave out.",
-  "front.next-person": "<b>A person looks at it.</b> A program puts the urgent ones first and gathers what speaks for what. It decides nothing; the one letter it sends by itself tells you that yours is here.",
+  "front.next-person": "<b>A person looks at it.</b> A program puts the urgent ones first and gathers what speaks for what. It decides nothing; the one letter it sends by itself tells you that yours is here and, where a rug is wet, what to do at once.",
   "front.next-letter": "<b>You get an honest letter.</b> By e-mail, and on a page of your own. What is still wet or fresh is answered first.",
   "front.not-from-photos": "What we cannot tell from photos",
   "front.not-from-photos-which": "What a rug is made of for certain: for that a thread has to be looked at on the bench. How much of a mark will come out: we give a range, and we test a hidden corner before anything else. What it is worth, or what an insurer will pay: we do not say.",
@@ -25,6 +25,7 @@ export const PAGES = {
   "front.trade-ring": "A customer’s rug has turned brown or changed under your hands: ring us first, you are called back before anybody else.",
   "front.staff": "For the people of the workshop",
   "front.hours": "We are here {hours}.",
+  "front.opens-again": "We open again on {day} at {time}.",
 
   "first-aid.title": "First aid for a wet rug",
   "first-aid.people": "People first",

@@ -1,8 +1,11 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { redirect } from "next/navigation";
+import { nextOpening } from "@/lib/enquiry/opening-hours";
 import { inPage } from "@/lib/ui/in-page";
 import { Telephone } from "@/lib/ui/telephone";
+import { clock } from "@/lib/ui/time";
+import { weekday } from "@/lib/words/measures";
 import { wordsIn } from "@/lib/words/words";
 import { readSettings } from "@/lib/workshop/settings";
 import { Shell } from "../../_parts/shell";
@@ -22,6 +25,8 @@ export default async function Sent() {
   const { say } = words;
   const { answers } = intake;
   const email = answers.contact?.email;
+  const next = nextOpening(settings.hours, new Date(), settings.timeZone);
+  const opens = next && { day: weekday(next, settings), time: clock(next.toISOString(), settings) };
   const isWet = answers.wetNow === "wet" || answers.wetNow === "damp";
   return (
     <Shell words={words} start={settings.name} end={say("sent.end")} colours={coloursOfPhotos(intake.photos)}>
@@ -32,7 +37,7 @@ export default async function Sent() {
       <h2>{say("sent.next")}</h2>
       <ol className={styles.steps}>
         {email && <li>{inPage(words.parts("sent.note", { email, address: (w) => <bdi>{inPage(w)}</bdi> }))}</li>}
-        <li>{say("sent.person")}{settings.hours && ` ${say("front.hours", { hours: settings.hours })}`}</li>
+        <li>{say("sent.person")}{settings.hours && ` ${say("front.hours", { hours: settings.hours })}`}{opens && ` ${say("front.opens-again", opens)}`}</li>
         <li>{say(email ? "sent.by-mail" : "sent.by-telephone")}</li>
       </ol>
       <p>{say("sent.until")}</p>
