@@ -40,10 +40,32 @@ function withoutNumbers(line: string): string {
   return cut === line ? line : cut.replace(PART_OF_A_HOUSE, "");
 }
 
+/** Titles that stand before a last name. Of “Sir” and such the first name is said, so they are none of these. */
+const TITLED = /^(?<title>(?:Mr|Mrs|Ms|Miss|Mx|Dr|Prof|Professor)\.?) (?<names>.+)$/iu;
+/** Last names of several words begin with a small one: “van der Berg”. */
+const WITH_PARTICLE = /^\p{Ll}[\p{L}’']* /u;
+const isInitial = (word: string): boolean => /^(?:[\p{Lu}\p{Ll}]\.?)(?:[\p{Lu}]\.)*$/u.test(word);
+
+/**
+ * “Mrs Farrant” of “Mrs Edith Farrant”, as letters in English greet (common practice). Where more than one word may be the last
+ * name, or somebody else stands beside it, the name is left whole.
+ */
+function withoutFirstName(name: string): string {
+  const { title, names } = TITLED.exec(name)?.groups ?? {};
+  if (!title || !names || /[,&+/]| (?:and|or) /iu.test(` ${names}`)) return name;
+  const words = names.split(" ");
+  const past = words.findIndex((w) => !isInitial(w));
+  const last = words.slice(past > 0 ? past : 1).join(" ");
+  return last !== "" && (!last.includes(" ") || WITH_PARTICLE.test(last)) ? `${title} ${last}` : name;
+}
+
+/** Initials alone greet nobody. In scripts without capitals one sign can be a name. */
+const isInitialsAlone = (name: string): boolean => name.split(" ").every(isInitial);
+
 /** How a client is greeted: the name they gave without any address that stands in it, in one line; null where nothing is left to greet by. */
 export function greetingName(name: string): string | null {
   const line = plain(name.split(/[\r\n]/u).find((l) => plain(l) !== "")?.replace(ADDRESSES, " ") ?? "");
   const parts = withoutNumbers(line).split(",");
   const whose = (parts.length > COMMAS_OF_AN_ADDRESS ? (parts[0] ?? "") : parts.join(",")).replace(OF_A_PLACE, "$1").replace(/[\s,;]+$/u, "");
-  return /\p{L}/u.test(whose) ? whose : null;
+  return /\p{L}/u.test(whose) && !isInitialsAlone(whose) ? withoutFirstName(whose) : null;
 }

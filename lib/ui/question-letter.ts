@@ -2,6 +2,7 @@ import type { Assessment } from "../triage/assessment";
 import { standsAlone } from "../enquiry/steps";
 import type { QuestionRow } from "../trade/question-row";
 import { PHOTO_KINDS, QUESTIONS } from "../trade/questions";
+import { greetingName } from "../reply/greeting-name";
 import { lowerFirst } from "./figures";
 
 /**
@@ -11,12 +12,13 @@ import { lowerFirst } from "./figures";
 export function questionLetter({ reference, name, questions, signature, workshop }: {
   reference: string; name: string; questions: Assessment["nextQuestions"]; signature: string; workshop: string;
 }): { subject: string; text: string } {
+  const greeted = greetingName(name);
   const lines = questions.filter((q) => q.kind !== "bench-test").map((q) => (q.kind === "photo" ? photoLine(q) : questionLine(q)));
   const asks = lines.length > 0
     ? ["Before we say more it would help us to know a little more. Could you tell or send us:", lines.join("\n")]
     : ["Before we say more it would help us to know a little more:", "– "];
   const text = [
-    `Dear ${name},`,
+    greeted ? `Dear ${greeted},` : "Good day,",
     "Thank you for writing to us about your rug.",
     ...asks,
     "If you are not sure, just say so: that is an answer too. You can answer this letter, or use the link in our first one.",

@@ -21,6 +21,15 @@ describe("greetingName", () => {
     ["Example Rugs AB12 3CD", "Example Rugs"], ["Example Rugs 90210", "Example Rugs"], ["Example Rugs 01632 960000", "Example Rugs"], ["Example Rugs 07 70", "Example Rugs"],
   ])("tells it from a house, a postcode and a telephone: %j", (name, greeted) => expect(greetingName(name)).toBe(greeted));
   it.each(["", "  ", "\u0000\u202e", "ana.example@example.org", "12 Mill Lane", "Flat 3, 12 Mill Lane", "3 Upper Hallow", "https://example.org", "-- , ;"])("greets nobody by name: %j", (name) => expect(greetingName(name)).toBeNull());
+  it.each([
+    ["Mrs Edith Farrant", "Mrs Farrant"], ["Mr. Ivo Sample", "Mr. Sample"], ["Dr Ana Example-Sample", "Dr Example-Sample"], ["Ms Ana O’Sample", "Ms O’Sample"], ["Mrs E. A. Farrant", "Mrs Farrant"], ["Mrs E Farrant", "Mrs Farrant"], ["Mx Rin van der Sample", "Mx van der Sample"],
+    ["Mrs Edith Farrant, 12 Mill Lane", "Mrs Farrant"],
+  ])("greets by title and last name: %j", (name, greeted) => expect(greetingName(name)).toBe(greeted));
+  it.each([
+    "Mrs Farrant", "Mr and Mrs Farrant", "Mr & Mrs Ivo Farrant", "Mrs Edith Farrant and Ivo Sample", "Mrs Edith Anne Farrant", "Mrs Maria Sample Example", "Sir Ivo Sample", "Edith Farrant", "Misso Example", "Mrs Edith Farrant & Sons", "Drew Example", "J. Farrant", "J Farrant",
+  ])("leaves whole what may be more than that: %j", (name) => expect(greetingName(name)).toBe(name));
+  it.each(["J", "J.", "j", "J. S.", "J.S.", "É"])("greets nobody by initials alone: %j", (name) => expect(greetingName(name)).toBeNull());
+  it.each(["李", "Jo", "Ed", "و"])("takes a short name for a name: %j", (name) => expect(greetingName(name)).toBe(name));
   it("gives one line with a letter in it, or nothing, whatever was typed", () => fc.assert(fc.property(fc.string({ unit: "grapheme" }), (name) => {
     const greeted = greetingName(name);
     if (greeted !== null) expect(greeted).toMatch(/^(?=[^]*\p{L})[^\r\n{}<>@]+$/u);

@@ -83,6 +83,10 @@ describe("questionLetter", () => {
     expect(text).not.toContain("Burn");
     expect(text).toMatch(/Kind regards\nThe workshop$/);
   });
+  it("greets as letters do, and nobody by an initial", () => {
+    const greeted = (name: string) => questionLetter({ ...letter, name, questions: [] }).text.split("\n")[0];
+    expect([greeted("Mrs Edith Farrant"), greeted("J")]).toEqual(["Dear Mrs Farrant,", "Good day,"]);
+  });
   it("brings along the answers of a question that means nothing without them", () => {
     const { text } = questionLetter({ ...letter, questions: [{ id: "household", kind: "question", ask: "Does any of this apply?", why }] });
     expect(text).toContain("– Does any of this apply? Perhaps: a cat or a dog lives here; small children play on it;");
