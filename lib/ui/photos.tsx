@@ -9,7 +9,7 @@ import css from "./photos.module.css";
 
 /**
  * A rug's photos, small; one at a time large in a dialog. Without script each is a link to the large picture.
- * The first is shown twice as wide: the whole rug or the trouble, as the client put it first. What was marked is drawn on
+ * The first is shown twice as wide: the whole rug or the trouble, as the client put it first. A label is shown to its edges: its words reach that far. What was marked is drawn on
  * each; below `measureAt` lies the page where one is measured. `blur`: where the page lies on which a photo, by its id, is
  * blurred in part; null for those who may not.
  */
@@ -25,12 +25,12 @@ export function Photos({ photos, rug, measured, measureAt, blur }: { photos: Pho
     <>
       <ul className={css.photos}>
         {photos.map((p, i) => (
-          <li key={p.id}>
+          <li key={p.id} className={p.kind === "label" ? css.label : undefined}>
             <figure>
               <a href={`/photos/${p.id}/1600`} aria-label={`${nameOf(p)}, open large`} onClick={(e) => { e.preventDefault(); open(i); }}>
                 <img src={`/photos/${p.id}/320`} srcSet={`/photos/${p.id}/320 320w, /photos/${p.id}/1600 1600w`} sizes={i === 0 ? "(min-width: 64rem) 22rem, 60vw" : "11rem"}
                   alt={`${nameOf(p)} of ${rug}`} width={p.width} height={p.height} loading={i < 3 ? "eager" : "lazy"} decoding="async" />
-                <Marks photo={p} measured={measured.filter((m) => m.photoId === p.id)} fit="slice" />
+                <Marks photo={p} measured={measured.filter((m) => m.photoId === p.id)} fit={p.kind === "label" ? "meet" : "slice"} />
               </a>
               <figcaption>{nameOf(p).split(",")[0]} <Link className="no-print" href={`${measureAt}/${p.id}`}>Measure<span className="unseen"> {nameOf(p)}</span></Link></figcaption>
             </figure>
