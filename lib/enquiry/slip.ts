@@ -7,7 +7,7 @@ import { fibreName } from "../trade/fibres";
 import type { AuditAction } from "./audit";
 import { isFromPost } from "./messages";
 import { facePhoto, rugColours } from "./photo-view";
-import { TO_BE_READ_OUT } from "./read-out";
+import { isToBeReadOut } from "./read-out";
 import { isWaitingForUs, STATE_NAMES } from "./states";
 import { assessmentOf, enquiryAnswersOf, messagesOf, rugAnswersOf } from "./stored";
 import { urgencyId, urgencyRank } from "./urgency";
@@ -29,7 +29,7 @@ const CORRECTED = "address-corrected" satisfies AuditAction;
 export const SLIP_PARTS = {
   audit: { where: { action: { in: [...Object.keys(UNHEARD), CORRECTED] } }, orderBy: NEWEST_FIRST.at, take: 1, select: { action: true, at: true } },
   client: { select: { isTrade: true } },
-  letters: { where: TO_BE_READ_OUT, orderBy: NEWEST_FIRST.createdAt, take: 1, select: { id: true } },
+  letters: { where: { automatic: false, state: { in: ["held", "waiting"] } }, orderBy: NEWEST_FIRST.createdAt, select: { automatic: true, toAddress: true, state: true, notBefore: true } },
   draft: { select: { number: true, approvedNumber: true, waitingNumber: true, revisions: { orderBy: { number: "desc" }, take: 1, select: { createdAt: true, author: { select: { name: true } } } } } },
   rugs: {
     orderBy: { position: "asc" },
@@ -66,6 +66,7 @@ export function slipOf(row: SlipRow): Slip {
     sentence: sentenceFor(row),
     state: row.state,
     standing: standingOf(row),
+    heldUntil: heldUntilOf(row)?.toISOString() ?? null,
     urgency: row.urgency,
     urgencyWhy: row.urgencyWhy,
     submittedAt: row.submittedAt.toISOString(),
@@ -100,6 +101,10 @@ function byOther({ stateSince, rugs }: SlipRow): string | null {
   return isOpen ? "somebody wrote from an address we do not know" : null;
 }
 
+/** Until when our letter to a client whose turn comes with it is held; null where none is. */
+const heldUntilOf = ({ state, letters }: SlipRow): Date | null =>
+  (state === "their_turn" ? letters.find((l) => l.state === "held")?.notBefore : undefined) ?? null;
+
 function standingOf(row: SlipRow): string {
   const { state, stateSince, draft, audit: [unheard] } = row;
   if (draft?.waitingNumber != null) return "waiting for a second person";
@@ -107,7 +112,7 @@ function standingOf(row: SlipRow): string {
   const author = draft?.revisions[0]?.author?.name;
   // What failed before it was our turn is not what it waits for.
   const why = unheard && unheard.at >= stateSince ? UNHEARD[unheard.action as AuditAction] : undefined;
-  const ring = row.letters.length > 0 && draft?.approvedNumber === draft?.number ? "ring them: our letter is to be read out" : null;
+  const ring = row.letters.some(isToBeReadOut) && draft?.approvedNumber === draft?.number ? "ring them: our letter is to be read out" : null;
   const again = hasWrittenAgain(row) ? "the client wrote again" : null;
   const turn = byOther(row) ?? why ?? again ?? ring ?? (state === "our_turn" ? "our turn again" : author ? null : "new");
   return [turn, author && !ring && `draft edited by ${author}`].filter(Boolean).join(", ");

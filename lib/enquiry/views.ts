@@ -42,7 +42,7 @@ export interface Slip {
   sentence: string;
   state: EnquiryStateId;
   /** "new", "our turn again", "draft ready", "waiting for a second person" … in words. */
-  standing: string;
+  standing: string; /** Until when the letter that makes it their turn is held, and can be taken back; null where none is. */ heldUntil: string | null;
   urgency: UrgencyId;
   urgencyWhy: string;
   submittedAt: string;

@@ -22,17 +22,17 @@ export function Queue({ view, now, place }: { view: QueueView; now: string; plac
       </div>
       <LettersNote letters={view.letters} />
       {view.post > 0 && <p className={css.note}>{postInWords(view.post)}{view.readFirst && <strong dir="auto"> {view.readFirst}</strong>} <Link href="/desk/post">Open the Post</Link></p>}
-      {groups.map((g) => <Group key={g.urgency} {...g} now={now} />)}
+      {groups.map((g) => <Group key={g.urgency} {...g} now={now} place={place} />)}
       {groups.length === 0 && <Nobody />}
     </>
   );
 }
 
-function Group({ urgency, slips, now }: { urgency: UrgencyId; slips: SlipView[]; now: string }) {
+function Group({ urgency, slips, now, place }: { urgency: UrgencyId; slips: SlipView[]; now: string; place: Place }) {
   return (
     <section aria-labelledby={`when-${urgency}`}>
       <div className={css.when}><h2 id={`when-${urgency}`}>{WAITING_COSTS[urgency]}</h2><span className="small num">{slips.length}</span></div>
-      <Slips slips={slips} now={now} as="h3" />
+      <Slips slips={slips} now={now} place={place} as="h3" />
     </section>
   );
 }

@@ -4,16 +4,16 @@ import { improvementFigures } from "../reply/phrases";
 import { ComesBackLine } from "./comes-back-line";
 import { Interval } from "./interval";
 import { Strip } from "./strip";
-import { waitingInWords } from "./time";
+import { heldInWords, waitingInWords, type Place } from "./time";
 import css from "./slip.module.css";
 
 /** Enquiries as slips, one below the other. `as`: the level of their titles below the heading they stand under. */
-export function Slips({ slips, now, as }: { slips: SlipView[]; now: string; as: "h2" | "h3" }) {
-  return <ul className={css.slips}>{slips.map((s) => <Slip key={s.enquiryId} slip={s} now={now} as={as} />)}</ul>;
+export function Slips({ slips, now, place, as }: { slips: SlipView[]; now: string; place: Place; as: "h2" | "h3" }) {
+  return <ul className={css.slips}>{slips.map((s) => <Slip key={s.enquiryId} slip={s} now={now} place={place} as={as} />)}</ul>;
 }
 
 /** One enquiry in the queue. The whole slip leads to it; the link itself is the title, so that it is read out briefly. */
-function Slip({ slip, now, as: H }: { slip: SlipView; now: string; as: "h2" | "h3" }) {
+function Slip({ slip, now, place, as: H }: { slip: SlipView; now: string; place: Place; as: "h2" | "h3" }) {
   const waits = waitingInWords(slip.submittedAt, now);
   return (
     <li className={css.slip}>
@@ -30,7 +30,7 @@ function Slip({ slip, now, as: H }: { slip: SlipView; now: string; as: "h2" | "h
       </div>
       <div className={css.waits}>
         <time dateTime={slip.submittedAt} className="num"><span aria-hidden="true">{waits.short}</span><span className="unseen">{waits.spoken === "just now" ? "came just now" : `came ${waits.spoken} ago`}</span></time>
-        <span>{slip.standing}</span>
+        <span>{heldInWords(slip.heldUntil, now, place) ?? slip.standing}</span>
         <span className="num">{slip.reference}</span>
       </div>
     </li>

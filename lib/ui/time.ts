@@ -63,3 +63,10 @@ export function dayAndClock(iso: string, now: string, place: Place): string {
   if (ago > 1 && ago < 7) return `${new Intl.DateTimeFormat(locale, { timeZone, weekday: "long" }).format(date)} ${hour}`;
   return `${new Intl.DateTimeFormat(locale, { timeZone, day: "numeric", month: "long", year: "numeric" }).format(date)}, ${hour}`;
 }
+
+/** That our letter is still held, and until when: "our letter is held until 17:40", with its day where that is another. null where it is not. */
+export function heldInWords(until: string | null, now: string, place: Place): string | null {
+  if (until === null || Date.parse(until) <= Date.parse(now)) return null;
+  const isToday = calendarDay(until, place.timeZone) === calendarDay(now, place.timeZone);
+  return `our letter is held until ${isToday ? clock(until, place) : dayAndClock(until, now, place)}`;
+}

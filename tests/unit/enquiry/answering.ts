@@ -4,6 +4,7 @@ import { askClient } from "../../../lib/enquiry/ask-client";
 import type { Caller } from "../../../lib/enquiry/caller";
 import { readClientPage } from "../../../lib/enquiry/read-client-page";
 import { readEnquiry } from "../../../lib/enquiry/read-enquiry";
+import { readEverything } from "../../../lib/enquiry/read-everything";
 import { readQueue } from "../../../lib/enquiry/read-queue";
 import { saveDraft } from "../../../lib/enquiry/save-draft";
 import { secondReply } from "../../../lib/enquiry/second-reply";
@@ -27,16 +28,29 @@ export function answering(): void {
       expect(await database().revision.count({ where: { draft: { enquiryId } } })).toBe(2);
       expect(await actions(enquiryId)).toEqual(["submitted", "draft-saved"]);
     });
-    it("lets one of twenty edits of the same revision through and tells the others whose", async () => {
+    it("lets one of twenty edits of the same revision through and tells others whose, and oneself that it was in another window", async () => {
       const { enquiryId } = await submitted();
-      const ivo = await staff("reviewer", "Ivo Castellane");
+      const [ivo, pia] = [await staff("reviewer", "Ivo Castellane"), await staff("trainee", "Pia Wetherby")];
       const all = await Promise.all(
         Array.from({ length: 20 }, (_, n) => saveDraft(ivo, { enquiryId, from: 1, subject: `Edit ${n}`, text: "Text" }, later(1))),
       );
       expect(all.filter((r) => r.ok)).toHaveLength(1);
       for (const r of all.filter((x) => !x.ok))
-        expect(r).toMatchObject({ code: "changed-meanwhile", say: expect.stringContaining("Ivo Castellane") as string });
+        expect(r).toMatchObject({ code: "changed-meanwhile", say: expect.stringContaining("in another window") as string });
+      expect(await saveDraft(pia, { enquiryId, from: 1, subject: "Edit 0", text: "Text of another" }, later(1)))
+        .toMatchObject({ code: "changed-meanwhile", say: expect.stringContaining("Ivo Castellane") as string });
       expect(await database().revision.count({ where: { draft: { enquiryId } } })).toBe(2);
+    });
+    it("keeps the same words sent twice once, for whoever wrote them and for nobody else", async () => {
+      const { enquiryId } = await submitted();
+      const [ivo, pia] = [await staff("reviewer", "Ivo Castellane"), await staff("trainee", "Pia Wetherby")];
+      good(await saveDraft(ivo, { enquiryId, from: 1, ...LETTER }, later(1)));
+      expect(good(await saveDraft(ivo, { enquiryId, from: 1, ...LETTER }, later(2)))).toEqual({ number: 2 });
+      expect(await saveDraft(ivo, { enquiryId, from: 1, ...LETTER, text: `${LETTER.text} Or on Tuesday.` }, later(2))).toMatchObject({ ok: false, code: "changed-meanwhile" });
+      expect(await saveDraft(pia, { enquiryId, from: 1, ...LETTER }, later(2))).toMatchObject({ ok: false, code: "changed-meanwhile" });
+      expect(await actions(enquiryId)).toEqual(["submitted", "draft-saved"]);
+      expect(good(await readEnquiry(ivo, enquiryId, later(3))).draft).toMatchObject({ number: 2, isByYou: true });
+      expect(good(await readEnquiry(pia, enquiryId, later(3))).draft).toMatchObject({ number: 2, isByYou: false });
     });
     it("refuses a subject of two lines, an empty letter, and one that is too long", async () => {
       const { enquiryId } = await submitted();
@@ -76,6 +90,16 @@ export function answering(): void {
         ["reply", true],
       ]);
       expect(await actions(enquiryId)).toEqual(["submitted", "draft-saved", "reply-approved"]);
+    });
+    it("is said to be held in every list until it may leave, though it is their turn already", async () => {
+      const { enquiryId } = await submitted();
+      const ivo = await staff("reviewer", "Ivo Castellane");
+      const slip = async () => good(await readEverything(ivo)).slips.find((s) => s.enquiryId === enquiryId);
+      expect(await slip()).toMatchObject({ state: "new", heldUntil: null });
+      const { letterId } = good(await approveReply(ivo, { enquiryId, number: 1 }, later(2)));
+      expect(await slip()).toMatchObject({ state: "their_turn", heldUntil: later(7).toISOString() });
+      await database().letter.update({ where: { id: letterId }, data: { state: "sent", sentAt: later(7) } });
+      expect(await slip()).toMatchObject({ state: "their_turn", standing: "their turn", heldUntil: null });
     });
     it("succeeds for one of fifty at once; the others are told who was first, and one letter lies in the outbox", async () => {
       const { enquiryId } = await submitted();

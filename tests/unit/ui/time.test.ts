@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { clock, dayAndClock, waitingInWords } from "../../../lib/ui/time";
+import { clock, dayAndClock, heldInWords, waitingInWords } from "../../../lib/ui/time";
 
 const NOW = "2026-11-25T09:00:00Z";
 const before = (seconds: number) => new Date(Date.parse(NOW) - seconds * 1000).toISOString();
@@ -72,5 +72,16 @@ describe("clock", () => {
   it.each([["en-GB", "08:05", "18:00"], ["en-US", "8:05 AM", "6:00 PM"], ["en-AU", "8:05 am", "6:00 pm"]] as const)("is told as they do in %s", (locale, morning, evening) => {
     const told = (iso: string) => clock(iso, { locale, timeZone: "UTC" }).replace(/\u202f/gu, " ");
     expect([told("2026-11-28T08:05:00Z"), told("2026-11-28T18:00:00Z")]).toEqual([morning, evening]);
+  });
+});
+
+describe("heldInWords", () => {
+  const held = (until: string | null) => heldInWords(until, NOW, { locale: "en-GB", timeZone: "Europe/Berlin" });
+  it("says until when, on the workshop's clock, with the day where it is another", () => {
+    expect(held("2026-11-25T09:05:00Z")).toBe("our letter is held until 10:05");
+    expect(held("2026-11-25T23:05:00Z")).toBe("our letter is held until tomorrow 00:05");
+  });
+  it("says nothing once the time is over, to the second, and where none is held", () => {
+    for (const until of [NOW, before(1), null]) expect(held(until)).toBeNull();
   });
 });

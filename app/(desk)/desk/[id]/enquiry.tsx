@@ -7,7 +7,7 @@ import { RugEvidence } from "@/lib/ui/rug-evidence";
 import type { AreaUnit } from "@/lib/words/measures";
 import { Strip } from "@/lib/ui/strip";
 import { nextTryInWords } from "@/lib/ui/next-try";
-import { dayAndClock, waitingInWords, type Place } from "@/lib/ui/time";
+import { dayAndClock, heldInWords, waitingInWords, type Place } from "@/lib/ui/time";
 import { Client, History, Letters, Received } from "./about";
 import { Asked } from "./asked";
 import { BenchTests } from "./bench-tests";
@@ -18,7 +18,7 @@ import css from "./enquiry.module.css";
 import { Keeping } from "./keeping";
 import { LetterDesk } from "./letter-desk";
 import { Meanwhile } from "./meanwhile";
-import { letterInShort } from "./letter-in-short";
+import { letterInShort, newestOfOurs } from "./letter-in-short";
 import { Move } from "./move";
 import { SetAside } from "./set-aside";
 import { Since } from "./since";
@@ -45,7 +45,7 @@ export function Enquiry({ view, used, now, place, workshop, tomorrow, mailConfig
   const first = view.rugs[0];
   return (
     <>
-      <Head view={view} now={now} />
+      <Head view={view} now={now} place={place} />
       {!several && first && (
         <div className={css.strip}>
           <div className={css.wide}><Strip colours={first.colours} cells={130} thickness={22} /></div>
@@ -80,14 +80,15 @@ export function Enquiry({ view, used, now, place, workshop, tomorrow, mailConfig
   );
 }
 
-function Head({ view, now }: { view: EnquiryView; now: string }) {
+function Head({ view, now, place }: Pick<EnquiryProps, "view" | "now" | "place">) {
   const { at, of, nextId } = view.place;
+  const held = view.state === "their_turn" ? (newestOfOurs(view.letters.filter((l) => l.state === "held"))?.notBefore ?? null) : null;
   return (
     <div className={css.top}>
       <span className="small">
         <Link href="/desk">This morning</Link>{of > 0 && at > 0 && <span className="num"> · {at} of {of}</span>}{nextId && <> · <Link href={`/desk/${nextId}`}>Next</Link></>}
       </span>
-      <span className="small num">{view.reference} · <time dateTime={view.submittedAt}>{waitingInWords(view.submittedAt, now).spoken}</time> · {STATE_NAMES[view.state]} · {CHANNELS[view.channel]}</span>
+      <span className="small num">{view.reference} · <time dateTime={view.submittedAt}>{waitingInWords(view.submittedAt, now).spoken}</time> · {heldInWords(held, now, place) ?? STATE_NAMES[view.state]} · {CHANNELS[view.channel]}</span>
     </div>
   );
 }

@@ -4,6 +4,7 @@ import { readEverything } from "@/lib/enquiry/read-everything";
 import { STATE_NAMES, STATES } from "@/lib/enquiry/states";
 import type { EnquiryStateId } from "@/lib/enquiry/views";
 import { Slips } from "@/lib/ui/slip";
+import { readSettings } from "@/lib/workshop/settings";
 import { Refused } from "../../_parts/refused";
 import css from "./everything.module.css";
 
@@ -18,7 +19,7 @@ export default async function Page({ searchParams }: { searchParams: Promise<Ask
   const caller = await staffCallerOrRedirect();
   const asked = await searchParams;
   const [text, state] = [one(asked.text), stateOf(one(asked.state))];
-  const found = await readEverything(caller, { page: Number(one(asked.page) || 1), text, state });
+  const [found, place] = await Promise.all([readEverything(caller, { page: Number(one(asked.page) || 1), text, state }), readSettings()]);
   if (!found.ok) return <Refused refusal={found} />;
   const { slips, total, page, pages } = found.value;
   const now = new Date().toISOString();
@@ -37,7 +38,7 @@ export default async function Page({ searchParams }: { searchParams: Promise<Ask
         <button className="button">Find</button>
       </form>
       <p className="small" role="status">{countOf(total, Boolean(text || state))}{(text || state) && <> <Link href="/desk/everything">Show everything</Link></>}</p>
-      <Slips slips={slips} now={now} as="h2" />
+      <Slips slips={slips} now={now} place={place} as="h2" />
       {pages > 1 && <Pages page={page} pages={pages} link={(p) => ({ pathname: "/desk/everything", query: { ...(text && { text }), ...(state && { state }), page: p } })} />}
     </>
   );
