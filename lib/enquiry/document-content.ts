@@ -10,6 +10,7 @@ import { rugWordsOf } from "../reply/describe";
 import { labelTextOf } from "../reply/facts";
 import { plain } from "../reply/rug-title";
 import { chanceWord } from "../reply/phrases";
+import { sellersOwnWords } from "../reply/sellers-words";
 import type { RugAnswers } from "../trade/questions";
 import type { Assessment } from "../triage/assessment";
 import { cutDownCost } from "../triage/money";
@@ -126,6 +127,6 @@ export function filledAtFirst(kind: DocumentKind, f: Pick<DocumentFacts, "answer
   const price = answers.price && answers.currency ? money(answers.price, answers.currency, f.settings.locale) : "";
   return {
     sellerName: parties.find((p) => p.kind === "seller")?.name ?? answers.boughtPlace ?? "", boughtOn: answers.boughtYear ? String(answers.boughtYear) : "", price,
-    saidWords: answers.sellerWords ?? "", labelWords: plain(labelTextOf(f.assessment) ?? answers.labelText ?? ""),
+    saidWords: sellersOwnWords(answers.sellerWords ?? ""), labelWords: plain(labelTextOf(f.assessment) ?? answers.labelText ?? ""),
   };
 }

@@ -61,7 +61,7 @@ function SellerLetter() {
         <TextField name="price" label="Price paid" autoComplete="off" />
         <TextField name="invoice" label="Number of the invoice" autoComplete="off" />
       </div>
-      <TextField name="saidWords" label="What was said or written of the fibre, word for word" hint="It stands in the letter as a quotation." autoComplete="off" />
+      <TextField name="saidWords" label="What was said or written of the fibre, word for word" hint="It stands in the letter as a quotation: only the seller’s own words belong here, nothing that the client tells about them." autoComplete="off" />
       <TextField name="labelWords" label="What the label says, word for word" autoComplete="off" />
     </>
   );
