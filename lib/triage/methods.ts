@@ -40,7 +40,8 @@ export function verdictByFibre(chances: Readonly<Record<Verdict, number>>): Verd
   return asks ? "needs-testing-first" : "suitable";
 }
 
-const percent = (p: number) => `${Math.round(p * 100)} %`;
+/** Never all: a chance is not certainty. */
+const percent = (p: number) => `${Math.min(99, Math.round(p * 100))} %`;
 
 /** The likeliest pile that a method is forbidden for, for the sentence. */
 function likeliestForbidden(method: MethodId, fibres: Fibres): FibreId {
