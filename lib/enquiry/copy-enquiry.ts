@@ -5,6 +5,7 @@ import { database, type Prisma } from "../store/database";
 import { OLDEST_FIRST } from "../store/row-order";
 import { photosWithoutFiles, photoPath } from "../store/photo-files";
 import { readPostFile } from "../store/post-files";
+import { askedBy, askerOf } from "../reply/who-asks";
 import { wordsIn, type Words } from "../words/words";
 import { withoutLinks } from "../workshop/client-link";
 import { readSettings } from "../workshop/settings";
@@ -19,7 +20,7 @@ import { fromPost, isFromPost } from "./messages";
 import { inOneStep } from "./one-step";
 import { retell } from "./retell";
 import { retellAssessment } from "./retell-assessment";
-import { assessmentOf } from "./stored";
+import { assessmentOf, enquiryAnswersOf } from "./stored";
 import { WORDS_READ } from "./unread-letters";
 
 /** One file of a copy; its bytes are read only when it is its turn. */
@@ -122,6 +123,7 @@ async function plainly(row: Row, { names, lost, words, emergencyNumber }: { name
   const { say } = words;
   return {
     enquiry: { reference: row.reference, state: say(`state.${row.state}`), since: row.stateSince, channel: row.channel, sentAt: row.submittedAt, ...(row.mayJudge ? { urgency: row.urgency, why: retell(words, row.urgencyWhy) } : {}), answers: row.answers },
+    whoIsWho: askedBy(askerOf({ client, enquiry: enquiryAnswersOf(row.answers).answers, parties: row.parties }), words),
     client: { name: client.name, email: client.email, telephone: client.telephone, language: client.language, isTrade: client.isTrade },
     others: row.parties.map(({ kind, name, reference }) => ({ kind, name, reference })),
     rugs: row.rugs.map((r) => ({

@@ -11,9 +11,9 @@ import { labelTextOf } from "../reply/facts";
 import { plain } from "../reply/rug-title";
 import { chanceWord } from "../reply/phrases";
 import { sellersOwnWords } from "../reply/sellers-words";
-import type { RugAnswers } from "../trade/questions";
-import type { Assessment } from "../triage/assessment";
-import { cutDownCost } from "../triage/money";
+import { askerOf } from "../reply/who-asks";
+import type { EnquiryAnswers, QuestionId, RugAnswers } from "../trade/questions";
+import type { Assessment, Range } from "../triage/assessment";
 import { capital } from "../words/capital";
 import { money } from "../words/measures";
 import { wordsIn } from "../words/words";
@@ -21,9 +21,9 @@ import type { WorkshopSettings } from "../workshop/settings";
 import { readingsIn, reportIn } from "./bench-findings";
 import { sayReadings, sayReport } from "./bench-view";
 import { isTestId, testRow } from "./bench-test-schema";
-import { reportFields, sellerLetterFields } from "./document-forms";
+import { reportFields, sellerLetterFields, type ReportFields } from "./document-forms";
 import type { PlanMarks } from "./mark-schema";
-import { measurePlan } from "./measured-plan";
+import { edgesRange, measurePlan } from "./measured-plan";
 import { photoView, rugColours } from "./photo-view";
 import { asReported, type ReportedPhoto } from "./reported-photo";
 import { isSampleId, SAMPLES } from "./samples";
@@ -33,9 +33,16 @@ import { dayAndHour, longDay } from "./workshop-day";
 /** What a document of a rug is written from, as it stands now. */
 export interface DocumentFacts {
   reference: string;
-  client: Pick<Client, "name">;
+  client: Pick<Client, "name" | "isTrade" | "telephone">;
   parties: readonly Pick<ThirdParty, "kind" | "name" | "reference">[];
+  enquiry: EnquiryAnswers;
+  /** Whether it is a cleaner's enquiry about a customer's rug. */
+  isTrade: boolean;
   answers: RugAnswers;
+  /** The questions that the workshop answered, having seen it in a photo. */
+  seen: readonly QuestionId[];
+  /** When it was told last since when; null where it was not. */
+  sinceToldAt: Date | null;
   photos: readonly ReportedPhoto[];
   assessment: Assessment;
   /** Those that were not withdrawn, oldest first. */
@@ -59,18 +66,19 @@ export function documentContent(kind: DocumentKind, facts: DocumentFacts, filled
   switch (kind) {
     case "condition-report": return report(facts, reportFields.parse(filled), madeBy);
     case "letter-to-seller": return sellerLetter(facts, sellerLetterFields.parse(filled));
-    case "care-card": return viscoseCareCard({ reference: facts.reference, locale: facts.settings.locale, rug: rugOf(facts), likely: chanceWord(viscoseWord(facts.assessment), wordsIn(facts.settings.locale)), workshop: { ...headOf(facts.settings), telephone: facts.settings.telephone } });
+    case "care-card": return viscoseCareCard({ asker: askerOf(facts), reference: facts.reference, telephone: facts.isTrade ? facts.client.telephone ?? "" : facts.settings.telephone, locale: facts.settings.locale, rug: rugOf(facts), likely: chanceWord(viscoseWord(facts.assessment), wordsIn(facts.settings.locale)), workshop: headOf(facts.settings) });
     case "cut-down-plan": return cutDown(facts);
   }
 }
 
-function report(f: DocumentFacts, { theirReference }: { theirReference: string }, madeBy: string): PrintedDocument {
-  const { inspection: seen, settings } = f;
+function report(f: DocumentFacts, { theirReference, leaveOutWords }: ReportFields, madeBy: string): PrintedDocument {
+  const { inspection: seen, settings, answers: { story } } = f;
   return conditionReport({
-    reference: f.reference, theirReference: theirReference || null, client: f.client.name, rug: capital(rugOf(f)), account: f.answers.story ?? null, assessment: f.assessment,
+    reference: f.reference, theirReference: theirReference || null, asker: askerOf(f), rug: capital(rugOf(f)), assessment: f.assessment,
+    told: { answers: f.answers, seen: f.seen, sinceToldOn: f.sinceToldAt && dayOf(f, f.sinceToldAt), account: story === undefined ? null : { text: story, isQuoted: leaveOutWords !== "yes" } },
     photos: f.photos.map((p) => ({ id: p.id, shows: wordsIn(settings.locale).table(`photo.${photoView(p).kind}.ask`), takenOn: p.takenAt && dayOf(f, p.takenAt), ...asReported(p) })),
     reports: f.tests.flatMap((t) => reportedOf(t, f)),
-    isCutDownConsidered: f.hasPlan || f.assessment.advice.action === "advise-cut-down",
+    cutDown: edgesOf(f),
     inspection: seen && { by: seen.by, on: longDay(seen.day, settings.locale), found: seen.found, isBeyondRepair: seen.isBeyondRepair },
     workshop: headOf(settings), madeBy, today: dayOf(f, f.now), judgedOn: longDay(f.assessment.asOf.slice(0, 10), settings.locale), figures: settings,
   });
@@ -84,17 +92,24 @@ function sellerLetter(f: DocumentFacts, l: ReturnType<typeof sellerLetterFields.
   });
 }
 
+/** What new edges would cost, where cutting it down is considered: those of the way that was chosen, else as the judgement has it. */
+function edgesOf({ plan, assessment, settings }: DocumentFacts): Range | null {
+  const measured = plan && measurePlan(plan);
+  if (measured && typeof measured !== "string" && measured.chosen) return assessment.money?.cutDown ? edgesRange(measured.chosen, settings.prices.bindingPerM) : null;
+  return assessment.advice.action === "advise-cut-down" ? assessment.money?.cutDown ?? null : null;
+}
+
 /** The chosen way first, then the others that are left. */
 function cutDown(f: DocumentFacts): PrintedDocument {
   const measured = f.plan ? measurePlan(f.plan) : "No plan was drawn of this rug.";
   if (typeof measured === "string") throw new Error(measured);
   const { plan: { widthCm, lengthCm }, photoTop, places, ways, chosen } = measured;
   const { prices, currency } = f.settings;
-  const cost = (bindingM: number) => (f.answers.age === "antique" ? null : { range: cutDownCost({ widthCm, lengthCm }, prices, bindingM), currency });
+  const cost = (way: (typeof ways)[number]) => (f.answers.age === "antique" ? null : { range: edgesRange(way, prices.bindingPerM), currency });
   return cutDownPlan({
-    reference: f.reference,
+    reference: f.reference, asker: askerOf(f),
     rug: rugOf(f), size: { widthCm, lengthCm }, photoTop, damaged: places.map((p) => p.outline), isTufted: f.answers.back === "cloth", workshop: headOf(f.settings), figures: f.settings,
-    ways: [...ways].sort((a, b) => Number(b.kind === chosen?.kind) - Number(a.kind === chosen?.kind)).map((w) => ({ kind: w.kind, pieces: w.pieces, shareKept: w.shareKept, bindingM: w.bindingM, cost: cost(w.bindingM) })),
+    ways: [...ways].sort((a, b) => Number(b.kind === chosen?.kind) - Number(a.kind === chosen?.kind)).map((w) => ({ kind: w.kind, pieces: w.pieces, shareKept: w.shareKept, bindingM: w.bindingM, cost: cost(w) })),
   });
 }
 
@@ -122,7 +137,7 @@ const foundBy = (report: LaboratoryReport, f: DocumentFacts): string => sayRepor
 /** What stands in a document's form at first: what the enquiry knows already. */
 export function filledAtFirst(kind: DocumentKind, f: Pick<DocumentFacts, "answers" | "assessment" | "parties" | "settings">): Record<string, string> {
   const { answers, parties } = f;
-  if (kind === "condition-report") return { theirReference: parties.find((p) => p.kind === "insurer")?.reference ?? "" };
+  if (kind === "condition-report") return { theirReference: parties.find((p) => p.kind === "insurer")?.reference ?? "", leaveOutWords: "" };
   if (kind !== "letter-to-seller") return {};
   const price = answers.price && answers.currency ? money(answers.price, answers.currency, f.settings.locale) : "";
   return {

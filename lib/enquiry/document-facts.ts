@@ -1,15 +1,17 @@
 import "server-only";
 import { database, type Prisma } from "../store/database";
 import { NEWEST_FIRST, OLDEST_FIRST } from "../store/row-order";
+import type { QuestionId } from "../trade/questions";
 import { readSettings } from "../workshop/settings";
 import { chosenPlan } from "./chosen-plan";
 import type { DocumentFacts } from "./document-content";
-import { assessmentOf, rugAnswersOf } from "./stored";
+import { isTradeAsking } from "../reply/who-asks";
+import { assessmentOf, enquiryAnswersOf, rugAnswersOf, seenOf } from "./stored";
 
 /** The inspections of a rug that count, the newest first. */
 export const STANDING_INSPECTIONS = { where: { withdrawnAt: null }, orderBy: NEWEST_FIRST.at } as const satisfies Prisma.Rug$inspectionsArgs;
 const PARTS = {
-  enquiry: { select: { reference: true, client: { select: { name: true } }, parties: true } },
+  enquiry: { select: { reference: true, answers: true, client: { select: { name: true, isTrade: true, telephone: true } }, parties: true } },
   answers: true,
   photos: { orderBy: { position: "asc" }, include: { measurements: { where: { withdrawnAt: null }, orderBy: OLDEST_FIRST.at }, label: true } },
   assessments: { orderBy: NEWEST_FIRST.createdAt, take: 1 },
@@ -17,15 +19,20 @@ const PARTS = {
   inspections: { ...STANDING_INSPECTIONS, take: 1 },
 } as const satisfies Prisma.RugInclude;
 
+/** When a question was answered last; null where it never was. */
+const newestAt = (rows: readonly { question: string; at: Date }[], question: QuestionId): Date | null =>
+  rows.reduce<Date | null>((newest, row) => (row.question === question && (newest === null || row.at > newest) ? row.at : newest), null);
+
 /** What a document of this rug would be written from; null where there is no such rug in the enquiry or it was never judged. */
 export async function documentFacts({ enquiryId, rugId }: { enquiryId: string; rugId: string }, now: Date): Promise<DocumentFacts | null> {
   const [rug, settings] = await Promise.all([database().rug.findFirst({ where: { id: rugId, enquiryId }, include: PARTS }), readSettings()]);
   const [newest] = rug?.assessments ?? [];
   if (!rug || !newest) return null;
   const { reference, client, parties } = rug.enquiry;
+  const { answers: enquiry } = enquiryAnswersOf(rug.enquiry.answers);
   const plan = chosenPlan(rug.photos);
   return {
-    reference, client, parties, answers: rugAnswersOf(rug.answers), photos: rug.photos, assessment: assessmentOf(newest.result), tests: rug.benchTests,
+    reference, client, parties, enquiry, isTrade: isTradeAsking(client, enquiry), answers: rugAnswersOf(rug.answers), seen: seenOf(rug.answers), sinceToldAt: newestAt(rug.answers, "since"), photos: rug.photos, assessment: assessmentOf(newest.result), tests: rug.benchTests,
     inspection: rug.inspections[0] ?? null, plan, hasPlan: plan !== null, settings, now,
   };
 }

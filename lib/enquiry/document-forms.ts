@@ -25,7 +25,8 @@ const bought = z._default(upTo(DOCUMENT_LIMITS.lineChars).check((day) => {
   if (wrong) day.issues.push({ code: "custom", input: day.value, message: wrong });
 }), "");
 
-export const reportFields = z.strictObject({ theirReference: line });
+/** `leaveOutWords`: whether the client's own words are kept at the workshop, and not quoted. */
+export const reportFields = z.strictObject({ theirReference: line, leaveOutWords: z._default(z.enum(["yes", ""]), "") });
 export const sellerLetterFields = z.strictObject({
   clientAddress: address, sellerName: needed("Write whom the letter is to."), sellerAddress: address, boughtOn: bought, price, invoice: line, saidWords: words, labelWords: words,
 });

@@ -2,6 +2,7 @@ import { cutDowns, type CutDown } from "../photo/cut-down";
 import { areaSdCm2, damagedPlace, edgeAtTop, planOf, type Damaged, type Plan, type PlanEdge } from "../photo/plan";
 import { boxOf, coveredArea, type Box, type Polygon } from "../photo/polygon";
 import { CUT_DOWN } from "../trade/value";
+import type { Range } from "../triage/assessment";
 import type { PlanMarks } from "./mark-schema";
 
 /** The least side of what is still a rug to its owner, in cm. Elicited. */
@@ -53,5 +54,18 @@ export function measurePlan({ corners, widthCm, lengthCm, damaged, borderCm, isS
   };
 }
 
-/** What the new edges of a way cost, in the workshop's currency, at its rate for a metre. */
+/** Edges all round a piece in metres, each with its turn. */
+const roundM = ({ left, top, right, bottom }: CutDown["pieces"][number]): number => (2 * (right - left) + 2 * (bottom - top) + 4 * CUT_DOWN.turnCm) / 100;
+
+/**
+ * What a way's new edges may come to before the rug is seen, in the workshop's currency: as drawn (low, median) to new ones all round each
+ * piece that is kept (high), as where nothing was drawn (CUT_DOWN).
+ */
+export function edgesRange(way: Pick<CutDown, "bindingM" | "pieces">, bindingPerM: number): Range {
+  const drawn = edgesCost(way, bindingPerM);
+  const round = way.pieces.reduce((sum, piece) => sum + roundM(piece), 0) * bindingPerM;
+  return { low: drawn, median: drawn, high: Math.max(drawn, round) };
+}
+
+/** What the new edges of a way cost as drawn, in the workshop's currency, at its rate for a metre. */
 export const edgesCost = (way: Pick<CutDown, "bindingM">, bindingPerM: number): number => way.bindingM * bindingPerM;

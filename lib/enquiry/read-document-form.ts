@@ -17,6 +17,8 @@ export interface DocumentFormView {
   rug: string;
   /** What stands in the fields at first. */
   filled: Record<string, string>;
+  /** The client's own words, which a report quotes unless they are left out; null where they gave none. */
+  account: string | null;
   /** Who inspected the rug last, in a sentence; null where nobody did. */
   inspection: string | null;
   /** Which characters of what is known and filled in no typeface has, in a sentence; null where all can be drawn. */
@@ -49,7 +51,7 @@ export async function readDocumentForm(caller: Caller, { enquiryId, rugId, kind 
   const { reference, answers, photos, inspection } = facts;
   const filled = kind ? await filledIn(kind, rugId, facts) : {};
   return ok({
-    reference, rug: rugTitleOf({ answers, colours: rugColours(photos) }), filled,
+    reference, rug: rugTitleOf({ answers, colours: rugColours(photos) }), filled, account: answers.story ?? null,
     boxed: kind && willBeBoxed(boxedSoFar(kind, facts, { filled, by: caller.kind === "staff" ? caller.name : "" })),
     inspection: inspection && `It goes by the inspection of ${inspection.by}.`,
   });

@@ -2,6 +2,7 @@ import "server-only";
 import { mailConfigured } from "../mail/outbox";
 import { senderOf } from "../mail/sender";
 import { documentsOffered } from "../reply/documents/offered";
+import { isTradeAsking } from "../reply/who-asks";
 import { suppressedWhy } from "../mail/suppression";
 import { forbids } from "../staff/deeds";
 import { database, type Prisma } from "../store/database";
@@ -87,7 +88,7 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
     client: { name: row.client.name, email: row.client.email, telephone: row.client.telephone, isTrade: row.client.isTrade, suppressedWhy: suppressed, earlier },
     parties: row.parties.map(({ kind, name, reference }) => ({ kind, name, reference })),
     answers,
-    rugs: row.rugs.map((r) => rugView(r, { nameOf, currency: settings.currency, from: { posts: row.post, owned: ownedIn(row.audit) } })),
+    rugs: row.rugs.map((r) => rugView(r, { isTrade: isTradeAsking(row.client, answers), nameOf, currency: settings.currency, from: { posts: row.post, owned: ownedIn(row.audit) } })),
     undelivered: undeliveredOf(row.letters, isMailConfigured),
     meanwhile,
     draft: draftView(row.draft, today, caller.staffId),
@@ -106,7 +107,7 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
   });
 }
 
-function rugView(rug: Row["rugs"][number], { nameOf, currency, from }: { nameOf: (staffId: string | null) => string; currency: string; from: Parameters<typeof messagesIn>[1] }): RugView {
+function rugView(rug: Row["rugs"][number], { isTrade, nameOf, currency, from }: { isTrade: boolean; nameOf: (staffId: string | null) => string; currency: string; from: Parameters<typeof messagesIn>[1] }): RugView {
   const assessment = rug.assessments[0] ? assessmentOf(rug.assessments[0].result) : null;
   return {
     id: rug.id,
@@ -119,7 +120,7 @@ function rugView(rug: Row["rugs"][number], { nameOf, currency, from }: { nameOf:
     assessment,
     currencyNow: assessment?.money && assessment.money.currency !== currency ? currency : null,
     inspection: inspectionView(rug.inspections[0]),
-    offers: documentsOffered({ assessment, hasPlan: planLack(rug.photos) === null }),
+    offers: documentsOffered({ assessment, hasPlan: planLack(rug.photos) === null, isTrade }),
     planLack: planLack(rug.photos),
     measured: rug.photos.flatMap((p) => p.measurements).flatMap((m) => measurementView(m, nameOf)),
     tests: rug.benchTests.map((t) => benchTestView(t, assessment, nameOf)),

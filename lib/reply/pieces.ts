@@ -12,6 +12,7 @@ import { PLACES, SAID_WET } from "./paragraphs";
 import type { Place, PlaceId } from "./paragraphs/row";
 import { colourIn, colourName, plain, sidesIn } from "./rug-title";
 import { chanceOf, filled, slotsOf, wordsOf, type Slots, type WorkshopForDraft } from "./slots";
+import { isTradeAsking } from "./who-asks";
 
 export interface DraftInput {
   /** One a rug, at least one, in the order of the letter. */
@@ -126,7 +127,7 @@ function subjectsOf({ assessments, client, workshop, enquiry }: DraftInput, trad
  */
 export function piecesOf(input: DraftInput, came: Came | null = null): Pieces {
   const { assessments, client, workshop, enquiry, library = SHIPPED } = input;
-  const trade = client.isTrade || enquiry.reason === "trade";
+  const trade = isTradeAsking(client, enquiry);
   const { letter, rugs } = subjectsOf(input, trade, came);
   const places = came ? PLACES : PLACES.filter((p) => !p.follows);
   return {

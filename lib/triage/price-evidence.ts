@@ -1,5 +1,5 @@
 import { BACK } from "../trade/likelihoods-make";
-import { PRICE_BASE_YEAR, poundsOf2024 } from "../trade/price-index";
+import { LATEST_RATE_YEAR, PRICE_BASE_YEAR, poundsOf2024 } from "../trade/price-index";
 import { CLASSES_WITH_SILK, LOOSE_LOG_SD, LOOSE_PLACES, PRICE_CLIP_DB, PRICE_STRENGTH, UNKNOWN_YEAR_LOG_SD, priceRow, type Make, type PriceRow } from "../trade/prices";
 import type { NamedFibre } from "../trade/likelihood-table";
 import { CURRENCIES, type Currency } from "../trade/questions";
@@ -101,13 +101,35 @@ export function priceLikelihood(price: PriceEvidence, random: Random | null = nu
 const AGAINST_SILK_DB = -4;
 const SILK = NAMED.indexOf("silk");
 
+type OfPrice = Pick<Assessment, "findings" | "asOf" | "money">;
+const toldPrice = ({ findings }: OfPrice): FindingValue => findings.find((f) => f.what === "price-per-m2")?.value ?? "";
+const yearOf = ({ asOf }: OfPrice): number => Number(asOf.slice(0, 4));
+
+/** The price in an assessment that was made, as it was read there. */
+function priceIn(a: OfPrice): PriceEvidence | null {
+  const back = a.findings.find((f) => f.what === "back")?.value;
+  return readPrice(toldPrice(a), { currency: a.money?.currency ?? "", year: yearOf(a), make: typeof back === "string" ? back : null });
+}
+
 /** Whether the price that was paid speaks clearly against silk: it is far below what silk costs. False where none was told, or none that can be read. */
-export function speaksAgainstSilk({ findings, asOf, money }: Pick<Assessment, "findings" | "asOf" | "money">): boolean {
-  const back = findings.find((f) => f.what === "back")?.value;
-  const price = readPrice(findings.find((f) => f.what === "price-per-m2")?.value ?? "", {
-    currency: money?.currency ?? "", year: Number(asOf.slice(0, 4)), make: typeof back === "string" ? back : null,
-  });
+export function speaksAgainstSilk(a: OfPrice): boolean {
+  const price = priceIn(a);
   return price !== null && 10 * Math.log10(priceLikelihood(price)[SILK] as number) <= AGAINST_SILK_DB;
+}
+
+/** What was paid for the whole rug, in whole or part units of `currency`. `year`: a calendar year, null where none was told; `rateYear`: the one whose rates it was exchanged at. */
+export interface Paid { readonly amount: number; readonly currency: Currency; readonly year: number | null; readonly rateYear: number }
+
+/** What was paid in a shop, by which a new rug is priced then; null where a new one is priced by its pile. */
+export function paidInShop(a: OfPrice): Paid | null {
+  const told = toldPrice(a);
+  const price = priceIn(a);
+  if (price === null || price.loosePlace || typeof told !== "object" || Array.isArray(told)) return null;
+  const { priceTotal, currency, year } = told as Record<string, unknown>;
+  const paidIn = isCurrency(currency) ? currency : a.money?.currency;
+  if (typeof priceTotal !== "number" || !isCurrency(paidIn)) return null;
+  const bought = price.yearKnown ? Number(year) : null;
+  return { amount: priceTotal, currency: paidIn, year: bought, rateYear: Math.min(bought ?? yearOf(a), LATEST_RATE_YEAR) };
 }
 
 /** Sums per m² (pounds of 2024) that stand for five bands of price, and where the bands meet. Elicited. */

@@ -3,6 +3,7 @@ import { offeredAnswers } from "../enquiry/steps";
 import type { AnswerRow, QuestionRow } from "../trade/question-row";
 import { QUESTIONS, type QuestionId } from "../trade/questions";
 import { WORDING_FOR_TRADE } from "../trade/wording-for-trade";
+import { answerIn, answerKey, askIn } from "../words/asked";
 import type { Words } from "../words/words";
 
 /** A question as one person reads it. */
@@ -16,19 +17,17 @@ export interface Wording {
 /** The question in the words for this person, with the answers offered to them; "I'm not sure" always closes the list. */
 export function wordingOf(question: QuestionId, answers: IntakeAnswers, words: Words): Wording {
   const row: QuestionRow = QUESTIONS[question];
-  const trade = answers.reason === "trade" ? WORDING_FOR_TRADE[question] : undefined;
-  const asked = (part: "ask" | "hint") =>
-    trade?.[part] !== undefined ? words.table(`trade.question.${question}.${part}`) : row[part] !== undefined ? words.table(`question.${question}.${part}`) : undefined;
+  const isTrade = answers.reason === "trade";
+  const trade = isTrade ? WORDING_FOR_TRADE[question] : undefined;
+  const hint = trade?.hint !== undefined ? words.table(`trade.question.${question}.hint`) : row.hint !== undefined ? words.table(`question.${question}.hint`) : undefined;
   const option = (id: string) => {
-    const own = trade?.answers?.[id];
-    const { hint } = own ?? (row.answers[id] as AnswerRow);
-    const key = `${own ? "trade." : ""}question.${question}.answer.${id}` as const;
-    return { id, label: words.table(key), hint: hint === undefined ? undefined : words.table(`${key}.hint`) };
+    const { hint: more } = trade?.answers?.[id] ?? (row.answers[id] as AnswerRow);
+    return { id, label: answerIn(words, question, { id, isTrade }), hint: more === undefined ? undefined : words.table(`${answerKey(question, id, { isTrade })}.hint`) };
   };
   return {
     kind: row.kind,
-    ask: asked("ask") ?? "",
-    hint: asked("hint"),
+    ask: askIn(words, question, { isTrade }),
+    hint,
     options: [...offeredAnswers(question, answers).map(option), { id: "unsure", label: words.say("ask.unsure"), hint: undefined }],
   };
 }

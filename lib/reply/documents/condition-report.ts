@@ -1,16 +1,19 @@
-import type { Assessment } from "../../triage/assessment";
-import type { FibreId } from "../../trade/fibres";
+import type { Assessment, Range } from "../../triage/assessment";
+import { CHANCE_WORDS } from "../../trade/words-for-chance";
 import { capital } from "../../words/capital";
-import { methodWhyIn, notStatedIn } from "../../words/judged";
+import { methodWhyIn } from "../../words/judged";
 import type { Figures } from "../../words/measures";
 import { quotedInside } from "../../words/quoted";
 import { wordsIn, type Words } from "../../words/words";
-import { moneyEstimate } from "../phrases";
+import { cappedWord, chanceWord } from "../phrases";
+import { askedBy, type Asker } from "../who-asks";
 import { heading, paragraph, small, type Block, type PrintedDocument } from "./blocks";
 import { inHundred, rangeInHundred } from "./chances";
 import { changeBlocks } from "./report-change";
+import { moneyBlocks } from "./report-money";
 import { prospectBlocks } from "./report-prospects";
-import { fieldsOf, seenBlocks, type Inspection, type Measured, type ReportPhoto } from "./report-seen";
+import { fieldsOf, seenBlocks, type Inspection, type ReportPhoto } from "./report-seen";
+import { pileBlocks, toldBlocks, type Told } from "./report-told";
 
 /** A laboratory's report as it is told; `part`: what its sample was taken from. */
 export interface Reported { readonly by: string; readonly on: string; readonly reference: string | null; readonly part: "pile" | "ground" | "fringe"; readonly found: string }
@@ -18,17 +21,16 @@ export interface ConditionReport {
   readonly reference: string;
   /** The insurer's own reference, quoted; null where none was given. */
   readonly theirReference: string | null;
-  readonly client: string;
+  readonly asker: Asker;
   readonly rug: string;
-  /** The owner's account in their own words; null where they gave none. */
-  readonly account: string | null;
+  readonly told: Told;
   readonly assessment: Assessment;
   readonly photos: readonly ReportPhoto[];
   /** Those that count, oldest first. */
   readonly reports: readonly Reported[];
   readonly inspection: Inspection | null;
-  /** Whether cutting it down is considered at all: then what new edges would cost is told. */
-  readonly isCutDownConsidered: boolean;
+  /** What new edges would cost; null where cutting it down is not considered. */
+  readonly cutDown: Range | null;
   /** Who of the workshop makes it out. */
   readonly madeBy: string;
   readonly workshop: { readonly name: string; readonly lines: readonly string[] };
@@ -38,6 +40,10 @@ export interface ConditionReport {
   /** How sums are written. */
   readonly figures: Figures;
 }
+
+/** From how many in 100 on a word of the published scale holds. */
+const from = (words: string): number => CHANCE_WORDS.find((row) => row.words === words)?.from ?? 0;
+const SCALE = { very: from("very likely"), likely: from("likely"), even: from("about as likely as not") };
 
 /** A cause is named from this chance on. *elicited* */
 const NAMED_FROM = 0.05;
@@ -52,17 +58,18 @@ export function conditionReport(r: ConditionReport): PrintedDocument {
   return {
     title: say("report.title", { reference: r.reference }), language: r.figures.locale, head: r.workshop,
     blocks: [
-      paragraph([say("report.of", { rug: r.rug, client: r.client, day: r.today }), ...(r.theirReference ? [say("report.their-reference", { reference: r.theirReference })] : [])].join(" ")),
+      paragraph([say("report.of", { rug: r.rug, asked: askedBy(r.asker, words), day: r.today }), ...(r.theirReference ? [say("report.their-reference", { reference: r.theirReference })] : [])].join(" ")),
       paragraph(r.inspection ? say("report.inspected", { by: r.inspection.by, day: r.inspection.on }) : say("report.provisional", { evidence: evidenceOf(r.assessment), shown: r.photos.length > 0 ? "yes" : "no" })),
       heading(say("report.told")),
-      paragraph(r.account ? say("report.quoted", { account: quotedInside(r.account.replaceAll(/(?:\r?\n){3,}/gu, "\n\n")) }) : say("report.no-account")),
+      ...toldBlocks(r, words),
       heading(say("report.seen")),
       ...seenBlocks(r, words),
       heading(say("report.fibres")),
       ...labelBlocks(r.assessment, words),
       ...r.reports.map(({ by, on, reference, part, found }) => paragraph(say("report.laboratory", { by, day: on, referenced: reference ? "yes" : "no", reference: reference ?? "", part, found }))),
+      ...pileBlocks(r, words),
       fibreTable(r, words),
-      small(say("report.fibre-range")),
+      small([say("report.fibre-words", SCALE), say("report.fibre-range")].join(" ")),
       heading(say("report.causes")),
       ...changeBlocks(r.assessment, words),
       ...causeBlocks(r.assessment, words),
@@ -95,12 +102,15 @@ function labelBlocks({ findings }: Assessment, { say }: Words): Block[] {
 /** The best evidence of the fibre there is. */
 const evidenceOf = ({ findings }: Assessment): "laboratory" | "bench" | "told" => (["laboratory", "bench"] as const).find((strength) => findings.some((f) => f.strength === strength)) ?? "told";
 
-/** Each chance is its range alone: a limit of what words and photos can show puts the figure itself at the end of it, where it would read as the surer one. */
+/**
+ * Each chance is the word of the letters and its range alone: a limit of what words and photos can show puts the figure itself at the
+ * end of it, where it would read as the surer one.
+ */
 function fibreTable({ assessment, photos }: ConditionReport, words: Words): Block {
   const { say } = words;
   return {
-    kind: "table", caption: say("report.fibre-caption", { evidence: evidenceOf(assessment), shown: photos.length > 0 ? "yes" : "no" }), head: [say("report.fibre"), say("report.chance")],
-    rows: assessment.fibres.filter((f) => f.probability >= NAMED_FROM).map((f) => [capital(words.table(`fibre.${f.fibre}.name`)), rangeInHundred(f, words)]),
+    kind: "table", caption: say("report.fibre-caption", { evidence: evidenceOf(assessment), shown: photos.length > 0 ? "yes" : "no" }), head: [say("report.fibre"), say("report.in-words"), say("report.chance")],
+    rows: assessment.fibres.filter((f) => f.probability >= NAMED_FROM).map((f) => [capital(words.table(`fibre.${f.fibre}.name`)), capital(chanceWord(cappedWord(f.words), words)), rangeInHundred(f, words)]),
   };
 }
 
@@ -112,22 +122,4 @@ function causeBlocks({ mechanisms }: Assessment, words: Words): Block[] {
     kind: "table", caption: say("report.causes-caption"), head: [say("report.cause"), say("report.chance")],
     rows: named.map((m) => [capital(words.table(`mechanism.${m.mechanism}`)), inHundred(m.probability, words)]),
   }];
-}
-
-const SILKS: readonly FibreId[] = ["silk", "wool-silk"];
-const isSoldAsSilk = (findings: readonly Measured[]): boolean => findings.some((f) => f.what === "sellerSaid" && (f.value === "silk" || f.value === "wool-and-silk"));
-
-/** Ranges of money; how value today is worked out (lib/trade/depreciation.ts), for a reader who has a table of their own. */
-function moneyBlocks({ assessment: { money, why, findings, fibres }, isCutDownConsidered }: ConditionReport, words: Words): Block[] {
-  const { say } = words;
-  if (!money) return [paragraph(why.money ? notStatedIn(words, why.money) : say("report.no-money"))];
-  const rows = ([["report.clean", money.clean], ["report.cut-down", isCutDownConsidered ? money.cutDown : null], ["report.replace", money.replace], ["report.value-today", money.valueToday]] as const)
-    .flatMap(([what, r]) => (r ? [[say(what), moneyEstimate(r, money.currency, words)]] : []));
-  return [
-    { kind: "table", caption: say("report.money-caption"), head: [say("report.what"), say("report.range")], rows },
-    ...(money.replace ? [small(say("report.how-priced"))] : []),
-    ...(money.replace && isSoldAsSilk(findings) && !SILKS.includes(fibres[0]?.fibre ?? "other") ? [small(say("report.sold-as-silk"))] : []),
-    ...(money.valueToday && money.replace ? [small(say("report.how-valued", { share: inHundred(money.valueToday.median / money.replace.median, words) }))] : []),
-    ...(why.money ? [paragraph(notStatedIn(words, why.money))] : []),
-  ];
 }

@@ -1,7 +1,8 @@
 import type { Range } from "../../triage/assessment";
 import { length, run, size, type Figures } from "../../words/measures";
 import { wordsIn } from "../../words/words";
-import { listed, moneyPhrase, percent } from "../phrases";
+import { listed, moneyEstimate, percent } from "../phrases";
+import { askedBy, type Asker } from "../who-asks";
 import { heading, list, paragraph, small, type Block, type PlanSide, type PrintedDocument, type Rectangle } from "./blocks";
 
 export interface CutWay {
@@ -10,11 +11,12 @@ export interface CutWay {
   /** Of the whole rug, 0 to 1. */
   readonly shareKept: number;
   readonly bindingM: number;
-  /** New edges with the cost per metre of the workshop; null where no price is set. */
+  /** From the new edges as drawn to new ones all round what remains, at the workshop's cost per metre; null where no price is set. */
   readonly cost: { readonly range: Range; readonly currency: string } | null;
 }
 export interface CutDownPlan {
   readonly reference: string;
+  readonly asker: Asker;
   /** Inside a sentence: "a grey rug, 200 × 300 cm". */
   readonly rug: string;
   readonly size: { readonly widthCm: number; readonly lengthCm: number };
@@ -39,12 +41,13 @@ export function cutDownPlan(p: CutDownPlan): PrintedDocument {
   return {
     title: say("plan.title", { rug: p.rug }), language: p.figures.locale, head: p.workshop, reference: p.reference,
     blocks: [
+      ...(p.asker.as === "trade" ? [paragraph(askedBy(p.asker, words))] : []),
       paragraph(say("plan.measures", { size: size(p.size.widthCm, p.size.lengthCm, p.figures) })),
       small(say("plan.drawings", { edge: p.photoTop })),
       ...p.ways.flatMap((way, i) => wayBlocks(p, way, i)),
       heading(say("plan.how")),
       ...list([say("plan.cut", { turn: length(TURN_CM, p.figures) }), ...(p.isTufted ? [say("plan.latex")] : []), say("plan.new-edges"), say("plan.antique")]),
-      small(say("plan.no-way-back")),
+      small(say("plan.no-way-back", { as: p.asker.as })),
     ],
   };
 }
@@ -64,7 +67,7 @@ function wayBlocks({ size: rug, damaged, photoTop, figures }: CutDownPlan, way: 
     ...list([
       ...(i === 0 ? [say("plan.chosen")] : []),
       say("plan.remains", { pieces, share: percent(Math.round(way.shareKept * 100)) }), say("plan.edges", { length: run(way.bindingM, figures) }),
-      ...(way.cost ? [say("plan.cost", { cost: moneyPhrase(way.cost.range, way.cost.currency, words) })] : []),
+      ...(way.cost ? [say("plan.cost", { cost: moneyEstimate(way.cost.range, way.cost.currency, words) })] : []),
     ]),
   ];
 }

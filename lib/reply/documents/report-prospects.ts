@@ -1,7 +1,7 @@
-import type { Assessment } from "../../triage/assessment";
+import type { Assessment, Range } from "../../triage/assessment";
 import { notStatedIn } from "../../words/judged";
 import type { Words } from "../../words/words";
-import { yearsPhrase } from "../phrases";
+import { lifeTold, yearsEnd, yearsPhrase } from "../phrases";
 import { list, paragraph, small, type Block } from "./blocks";
 import { inHundred } from "./chances";
 import { changeIn, isDamageTold } from "./report-change";
@@ -16,11 +16,18 @@ export function prospectBlocks({ assessment: a, inspection }: Judged, words: Wor
     ...list([
       improvement(a, words),
       ...(a.worse === null ? [] : [say("report.worse", { chance: inHundred(a.worse, words) })]),
-      a.lifeYears ? say("report.life", { years: yearsPhrase(a.lifeYears, words) }) : instead(a.why.lifeYears, say("report.no-life"), words),
+      a.lifeYears ? life(a.lifeYears, words) : instead(a.why.lifeYears, say("report.no-life"), words),
     ]),
     paragraph(beyondRepair(a, inspection, words)),
     small(say("report.beyond-means")),
   ];
+}
+
+/** As the letters tell it: where the range tells nothing above, its lower end alone; where it tells nothing at all, that. */
+function life(years: Range, words: Words): string {
+  const told = lifeTold(years);
+  if (told === "nothing") return words.say("report.life-too-wide");
+  return told === "at-least" ? words.say("report.life-at-least", { years: yearsEnd(years.low, "low", words) }) : words.say("report.life", { years: yearsPhrase(years, words) });
 }
 
 const instead = (why: string | undefined, otherwise: string, words: Words) => (why === undefined ? otherwise : notStatedIn(words, why));

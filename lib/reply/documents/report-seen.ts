@@ -3,7 +3,9 @@ import type { Assessment } from "../../triage/assessment";
 import { decimal, DOUBT_FIGURES, smallArea, type Figures } from "../../words/measures";
 import type { Words } from "../../words/words";
 import { listed } from "../phrases";
-import { list, paragraph, type Block, type PhotoMark } from "./blocks";
+import type { Asker } from "../who-asks";
+import { list, paragraph, small, type Block, type PhotoMark } from "./blocks";
+import { changesSeen, isChangeTold, type Told } from "./report-told";
 
 /** A named person's own inspection; without one a report is provisional. */
 export interface Inspection { readonly by: string; readonly on: string; readonly found: string; readonly isBeyondRepair: boolean }
@@ -15,18 +17,22 @@ export interface ReportMark {
   readonly outline: PhotoMark["outline"];
 }
 export interface ReportPhoto extends Pick<Extract<Block, { kind: "photo" }>, "shape" | "quarters"> { readonly id: string; readonly shows: string; readonly takenOn: string | null; readonly marks: readonly ReportMark[] }
-interface Seen { readonly inspection: Inspection | null; readonly assessment: Assessment; readonly photos: readonly ReportPhoto[]; readonly figures: Figures }
+interface Seen { readonly told: Told; readonly asker: Asker; readonly inspection: Inspection | null; readonly assessment: Assessment; readonly photos: readonly ReportPhoto[]; readonly figures: Figures }
 
 /** What an inspection found, what was measured, and the photos. */
-export function seenBlocks({ inspection, assessment, photos, figures }: Seen, words: Words): Block[] {
+export function seenBlocks(seen: Seen, words: Words): Block[] {
+  const { told, inspection, assessment, photos, figures } = seen;
   const { say } = words;
   const measured = assessment.findings.filter((f) => f.what === "colour-change").map((f) => changeSentence(f, photos, words, figures));
   const areas = assessment.findings.filter((f) => f.what === "damaged-area").map((f) => areaSentence(f, photos, words, figures));
   const changes = [...measured, ...areas];
   return [
     ...(inspection ? [paragraph(inspection.found)] : []),
-    ...(measured.length > 0 ? [] : [paragraph(say("report.not-measured"))]),
+    ...changesSeen(seen, words),
+    ...(measured.length > 0 ? [] : [paragraph(say("report.not-measured", { told: isChangeTold(told) ? "yes" : "no" }))]),
     ...list(changes),
+    ...(measured.length > 0 ? [small(say("report.colour-difference"))] : []),
+    ...(photos.length > 0 ? [small(say("report.photos-as-sent"))] : []),
     ...photos.map((photo, at) => photoBlock(photo, at + 1, words)),
   ];
 }
@@ -47,10 +53,10 @@ export type Measured = Assessment["findings"][number];
 export const fieldsOf = ({ value }: Measured) => (typeof value === "object" && !Array.isArray(value) ? value : {}) as Record<string, unknown>;
 
 /** In which of the report's photos something was marked, by its number, and by whom; the numbers of the marks there that are meant. */
-function markedIn({ from, strength }: Measured, photos: readonly ReportPhoto[], isMeant: (mark: ReportMark) => boolean): { photo: string; by: "owner" | "workshop"; numbers: number[] } {
+function markedIn({ from, strength }: Measured, photos: readonly ReportPhoto[], isMeant: (mark: ReportMark) => boolean): { photo: string; by: "client" | "workshop"; numbers: number[] } {
   const at = photos.findIndex(({ id }) => from === `photo:${id}`);
   const numbers = (photos[at]?.marks ?? []).flatMap((mark, i) => (isMeant(mark) ? [i + 1] : []));
-  return { photo: at < 0 ? "none" : String(at + 1), by: strength === "told" ? "owner" : "workshop", numbers };
+  return { photo: at < 0 ? "none" : String(at + 1), by: strength === "told" ? "client" : "workshop", numbers };
 }
 
 /** The area of the damage that was drawn on a photo, and its share of the rug. */

@@ -218,11 +218,12 @@ export function erasing(): void {
       expect(names).toEqual(expect.arrayContaining(["everything.json", "letters/01.txt", `photos/${photoId}.jpg`, `messages/${postId}.eml`]));
       expect(names.filter((n) => n.startsWith("documents/") && n.endsWith(".pdf"))).toHaveLength(1);
       expect(Buffer.from(files[`photos/${photoId}.jpg`] ?? []).equals(await readFile(photoPath(photoId, "full")))).toBe(true);
-      const told = JSON.parse(everything) as { client: { email: string }; rugs: { answers: { question: string; value: unknown }[]; judged: unknown[] }[]; history: { what: string }[] };
+      const told = JSON.parse(everything) as { whoIsWho: string; client: { email: string }; rugs: { answers: { question: string; value: unknown }[]; judged: unknown[] }[]; history: { what: string }[] };
       expect(told.client.email).toBe(email);
       expect(told.rugs[0]?.answers).toContainEqual(expect.objectContaining({ question: "story", value: `It was ${mark}.` }));
       expect(told.rugs[0]?.judged.length).toBeGreaterThan(0);
       // Sentences that the desk reads of findings and measurements are in no language but English, so the copy has their data alone.
+      expect(told.whoIsWho).toMatch(/^The client, .+, asked about it/u);
       expect(everything).not.toMatch(/"(?:staff|client)": "|"says": "[^"]* /u);
       expect(told.history.map((h) => h.what)).toContain("took a copy of everything");
       expect(Object.entries(files).some(([name, bytes]) => name.endsWith(".txt") && strFromU8(bytes).includes("/e/"))).toBe(false);

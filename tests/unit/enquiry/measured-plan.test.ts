@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { edgesCost, measurePlan, type MeasuredPlan } from "../../../lib/enquiry/measured-plan";
+import { edgesCost, edgesRange, measurePlan, type MeasuredPlan } from "../../../lib/enquiry/measured-plan";
 import type { PlanMarks } from "../../../lib/enquiry/mark-schema";
 
 const box = (left: number, top: number, right: number, bottom: number) => [{ x: left, y: top }, { x: right, y: top }, { x: right, y: bottom }, { x: left, y: bottom }];
@@ -48,4 +48,19 @@ describe("measurePlan", () => {
 
 describe("edgesCost", () => {
   it("is the metres of binding at the rate for one", () => expect(edgesCost({ bindingM: 2.02 }, 35)).toBeCloseTo(70.7, 9));
+});
+
+describe("edgesRange", () => {
+  it("goes from the edges as drawn to new ones all round each piece that is kept, each with its turn of 2 cm", () => {
+    const piece = { left: 0, top: 0, right: 200, bottom: 120 };
+    // 2 × 200 + 2 × 120 + 4 × 2 = 648 cm at 10 a metre.
+    const one = edgesRange({ bindingM: 2.02, pieces: [piece] }, 10);
+    expect([one.low, one.median]).toEqual([20.2, 20.2]);
+    expect(one.high).toBeCloseTo(64.8, 9);
+    expect(edgesRange({ bindingM: 4.04, pieces: [piece, piece] }, 10).high).toBeCloseTo(129.6, 9);
+  });
+  it("is never less than the edges as drawn", () => {
+    const small = edgesRange({ bindingM: 9, pieces: [{ left: 0, top: 0, right: 50, bottom: 50 }] }, 10);
+    expect(small).toEqual({ low: 90, median: 90, high: 90 });
+  });
 });

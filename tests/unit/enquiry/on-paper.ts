@@ -109,10 +109,11 @@ export function onPaper(): void {
       // 30 cm off each end: 200 × 240 remain, two new edges of 200 cm with a turn of 2 cm, at EUR 35 a metre.
       expect(text).toContain("Remains: 200 × 240 cm, about 80\u00a0% of the rug.");
       expect(text).toContain("New edges: about 4.0 m of binding.");
-      const [, low, high] = /about 4\.0 m of binding\.","Cost: about (?:€(\d+) to )?€(\d+)/.exec(text) ?? [];
-      // Two significant figures, as every estimate in a letter.
-      expect([Number(low ?? high), Number(high)]).toEqual([140, 140]);
-      expect(Math.abs(4.04 * 35 - 140)).toBeLessThan(5);
+      // All round what remains: 2 × 200 + 2 × 240 cm and four turns, 8.88 m. Two significant figures, as every estimate in a letter.
+      expect([4.04 * 35, 8.88 * 35].map((cost) => Number(cost.toPrecision(2)))).toEqual([140, 310]);
+      expect(text).toContain("Cost: €140 to €310, from these edges as drawn to new ones all round what remains; confirmed when we have seen it.");
+      // The report of the same rug has the same cost.
+      expect(await textOf(await make("condition-report", {}, 3), enquiryId)).toContain('["New edges after cutting down","€140 to €310"]');
     });
     it("writes the client's letter to the seller from what was filled in and what was tested, and asks whom it is to", async () => {
       const { make, enquiryId, rugId } = await aRug();
@@ -163,11 +164,33 @@ export function onPaper(): void {
       await make("letter-to-seller", { ...SELLER, price: "€1,200", saidWords: "" }, 3);
       expect(await filled("letter-to-seller")).toEqual({ ...SELLER, price: "€1,200", saidWords: "" });
       await make("condition-report", { theirReference: "CL/118" }, 4);
-      expect(await filled("condition-report")).toEqual({ theirReference: "CL/118" });
+      expect(await filled("condition-report")).toEqual({ theirReference: "CL/118", leaveOutWords: "" });
+      await make("condition-report", { theirReference: "CL/118", leaveOutWords: "yes" }, 5);
+      expect(await filled("condition-report")).toEqual({ theirReference: "CL/118", leaveOutWords: "yes" });
     });
   });
 
   describe("a condition report", () => {
+    it("leaves the client's own words out where somebody says so, and still tells what they answered", async () => {
+      const { make, enquiryId, rugId } = await aRug();
+      expect(good(await readDocumentForm(await nell(), { enquiryId, rugId, kind: "condition-report" }, NOW)).account).toContain("It went over the edge of the tray");
+      const text = await textOf(await make("condition-report", { leaveOutWords: "yes" }), enquiryId);
+      expect(text).toContain("The client’s own words are kept at the workshop.");
+      expect(text).not.toContain("edge of the tray");
+      expect(text).toContain("What happened to it?");
+      expect(await makeDocument(await nell(), { enquiryId, rugId, kind: "condition-report", filled: { leaveOutWords: "perhaps" } }, NOW)).toMatchObject({ ok: false, fields: { leaveOutWords: expect.any(String) as string } });
+    });
+    it("on a cleaner's enquiry calls nobody the owner who is not, and the client's own letter to a seller is not made", async () => {
+      const { enquiryId } = await submitted({ reason: "trade", rug: { sellerSaid: "silk", labelText: "100% viscose", labelFound: "typed", treatments: ["professional-wet"], treatedBy: "me-trade", since: "day" } });
+      const rug = await database().rug.findFirstOrThrow({ where: { enquiryId } });
+      expect(good(await readEnquiry(await nell(), enquiryId, NOW)).rugs[0]?.offers).toEqual(["condition-report", "care-card"]);
+      expect(await makeDocument(await nell(), { enquiryId, rugId: rug.id, kind: "letter-to-seller", filled: SELLER }, NOW)).toMatchObject({ ok: false, code: "invalid" });
+      const made = async (kind: DocumentKind) => textOf(good(await makeDocument(await nell(), { enquiryId, rugId: rug.id, kind, filled: {} }, NOW)).documentId, enquiryId);
+      expect(await made("condition-report")).toMatch(/cleans rugs and asked about a customer’s rug; its owner was not named\.[\s\S]*"When was that\?","Today, as told on \d+ November 2026"[\s\S]*"Who did that\?","I did"/);
+      await database().thirdParty.create({ data: { id: randomUUID(), enquiryId, kind: "trade-customer", name: "Ines Varga" } });
+      expect(await made("condition-report")).toContain("its owner is Ines Varga.");
+      expect(await made("care-card")).toContain("For the owner of the rug, Ines Varga, by way of ");
+    });
     it("names a laboratory's report in full, and who made it out where nobody inspected the rug", async () => {
       const { make, enquiryId, rugId } = await aRug();
       good(await recordLaboratoryReport(await nell(), { id: randomUUID(), rugId, sample: "pile:whole", laboratory: "Fenwick Fibre Laboratory", reportedOn: "2026-11-20", reference: "FF-118", percents: { viscose: 82, cotton: 18 } }, later(1)));

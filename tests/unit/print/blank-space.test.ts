@@ -21,7 +21,7 @@ import { FIBRE } from "../../../prisma/demo/enquiries-fibre";
 import { URGENT } from "../../../prisma/demo/enquiries-urgent";
 import { hasPrograms } from "../../programs";
 import { range } from "../reply/make";
-import { JUDGED_RUGS } from "../reply/documents/made";
+import { JUDGED_RUGS, OWNER, TOLD } from "../reply/documents/made";
 
 const folder = mkdtempSync(path.join(tmpdir(), "blank-"));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -62,9 +62,11 @@ const photosOf = (n: number, first = 0): ConditionReport["photos"] =>
   }));
 const report = (assessment: Assessment, figures: Figures, rest: Partial<ConditionReport>) =>
   conditionReport({
-    reference: "K7-204", theirReference: null, client: "Ana Example", rug: "A grey rug", account: null, assessment, photos: [], reports: [], inspection: null, isCutDownConsidered: true,
+    reference: "K7-204", theirReference: null, asker: OWNER, rug: "A grey rug", told: { ...TOLD, account: null }, assessment, photos: [], reports: [], inspection: null, cutDown: range(60, 70, 230),
     madeBy: "Nell Harrow", workshop: { name: "Lantern Yard Rug Workshop", lines: ["3 Lantern Yard, Harrowmere"] }, today: "28 November 2026", judgedOn: "28 November 2026", figures, ...rest,
   });
+
+const quoted = (text: string): ConditionReport["told"]["account"] => (text === "" ? null : { text, isQuoted: true });
 
 async function endsWell(document: PrintedDocument, name: string): Promise<number> {
   const blank = await blankIn(document);
@@ -88,8 +90,8 @@ describe.skipIf(!hasPrograms("pdftoppm"))("the foot of a page (poppler)", { time
         rugs: file.rugs.map((answers) => ({ answers: answers as RugAnswers, colours: [], photos: [] })),
       });
       for (const [i, { assessment }] of rugs.entries()) for (const figures of FIGURES) {
-        const account = file.rugs[i]?.story ?? null;
-        pages.push(await endsWell(report(assessment, figures, { account, photos: photosOf(photos[i]?.length ?? 0) }), `enquiry ${n}, rug ${i}, ${paperOf(figures.locale)}`));
+        const { story, ...answers } = file.rugs[i] as RugAnswers;
+        pages.push(await endsWell(report(assessment, figures, { told: { ...TOLD, answers, account: quoted(story ?? "") }, photos: photosOf(photos[i]?.length ?? 0) }), `enquiry ${n}, rug ${i}, ${paperOf(figures.locale)}`));
       }
     }
     expect(pages.length).toBeGreaterThan(40);
@@ -101,7 +103,7 @@ describe.skipIf(!hasPrograms("pdftoppm"))("the foot of a page (poppler)", { time
       fc.record({ rug: fc.constantFrom(...JUDGED_RUGS), figures: fc.constantFrom(...FIGURES), lines: fc.nat(24), photos: fc.nat(8), first: fc.nat(3), reports: fc.nat(3), found: fc.nat(12) }),
       async ({ rug: { name, assessment, isInspected }, figures, lines, photos, first, reports, found }) => {
         await endsWell(report(assessment, figures, {
-          account: Array.from({ length: lines }, (_, i) => `Line ${i} of what happened.`).join("\n") || null, photos: photosOf(photos, first),
+          told: { ...TOLD, account: quoted(Array.from({ length: lines }, (_, i) => `Line ${i} of what happened.`).join("\n")) }, photos: photosOf(photos, first),
           reports: Array.from({ length: reports }, (_, i) => ({ by: `Laboratory ${i}`, on: "20 November 2026", reference: "FF-118", part: "pile" as const, found: "viscose" })),
           inspection: isInspected ? { by: "Ivo Castellane", on: "26 November 2026", found: "A hand’s breadth is distorted. ".repeat(found + 1), isBeyondRepair: true } : null,
         }), name);
@@ -113,7 +115,7 @@ describe.skipIf(!hasPrograms("pdftoppm"))("the foot of a page (poppler)", { time
     for (const figures of FIGURES) for (const [widthCm, lengthCm] of [[200, 300], [300, 200], [80, 400], [400, 80], [250, 250]] as const) for (const ways of [1, 2, 3]) {
       const kinds = (["edge-off", "split-in-two", "equal-ends"] as const).slice(0, ways);
       await endsWell(cutDownPlan({
-        reference: "K7-204", rug: "a grey rug", size: { widthCm, lengthCm }, photoTop: "left", damaged: [], isTufted: ways === 2, figures, workshop: { name: "Lantern Yard", lines: [] },
+        asker: OWNER, reference: "K7-204", rug: "a grey rug", size: { widthCm, lengthCm }, photoTop: "left", damaged: [], isTufted: ways === 2, figures, workshop: { name: "Lantern Yard", lines: [] },
         ways: kinds.map((kind) => ({ kind, pieces: pieces(widthCm, lengthCm), shareKept: 0.5, bindingM: 2.02, cost: { range: range(60, 70, 90), currency: "EUR" } })),
       }), `${ways} ways of ${widthCm} × ${lengthCm}, ${paperOf(figures.locale)}`);
     }

@@ -194,7 +194,7 @@ describe("composeDraft, edges", () => {
   });
   describe("the claim of somebody who thinks that it was sold as something else", () => {
     const draft = (evidence: NonNullable<Sketch["evidence"]>) => composeDraft(inputOf({ sketch: { fibres: { viscose: 0.9 }, evidence }, enquiry: { reason: "mis-sold" } })).text;
-    const offers = (evidence: NonNullable<Sketch["evidence"]>) => documentsOffered({ assessment: assessmentOf({ fibres: { viscose: 0.9 }, evidence }), hasPlan: false }).includes("letter-to-seller");
+    const offers = (evidence: NonNullable<Sketch["evidence"]>) => documentsOffered({ assessment: assessmentOf({ fibres: { viscose: 0.9 }, evidence }), hasPlan: false, isTrade: false }).includes("letter-to-seller");
     const said = (value: string) => [{ what: "sellerSaid", value, strength: "told" as const }];
     const label = (says: string) => [{ what: "label", value: { says, text: says, pile: says }, strength: "label-typed" as const }];
     it.each([

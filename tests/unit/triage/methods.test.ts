@@ -29,6 +29,11 @@ describe("judgeMethods", () => {
     const out = Object.fromEntries(judgeMethods(told({}), belief({ viscose: 1 }), nothing).map((m) => [m.method, m.verdict]));
     expect(out).toEqual({ "immersion-wash": "ruled-out", "wet-hand-clean": "ruled-out", "low-moisture": "needs-testing-first", "solvent-dry": "needs-testing-first", dusting: "suitable", none: "suitable", "at-home": "ruled-out" });
   });
+  it("says of no chance that it is all of it", () => {
+    const why = judgeMethods(told({}), belief({ viscose: 1 }), nothing).find((m) => m.method === "wet-hand-clean")?.why;
+    expect(why).toContain("together 99 %");
+    expect(why).not.toContain("100 %");
+  });
   it("treats lyocell and acetate as viscose, jute as jute", () => {
     for (const f of ["lyocell", "acetate", "hard-fibre"] as const) expect(verdict("wet-hand-clean", { [f]: 1 }), f).toBe("ruled-out");
   });

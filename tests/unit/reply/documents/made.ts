@@ -11,6 +11,7 @@ import { FIBRE_IDS, type FibreId } from "../../../../lib/trade/fibres";
 import type { Assessment } from "../../../../lib/triage/assessment";
 import { longDate, type Figures } from "../../../../lib/words/measures";
 import { wordsIn } from "../../../../lib/words/words";
+import type { Asker } from "../../../../lib/reply/who-asks";
 import { assessmentOf, range } from "../make";
 
 export const wordsOf = textsOfBlock;
@@ -19,8 +20,18 @@ export const allWordsOf = (d: PrintedDocument): string[] => [d.title, ...d.block
 /** What is not ours to translate: the client's and the workshop's own words and names. */
 export const OWN = {
   reference: "K7-204", theirs: "CL/118", client: "Ana Example", account: "The vase fell over.", inspector: "Ivo Castellane", found: "A hand’s breadth is distorted.",
-  workshop: "Lantern Yard", seller: "Kestrel Floors", street: "1 Mill Lane", said: "pure silk", label: "100 % viscose", laboratory: "Fenwick Fibre", labReference: "FF-118", maker: "Nell Harrow", model: "9.9",
+  workshop: "Lantern Yard", seller: "Kestrel Floors", street: "1 Mill Lane", said: "pure silk", label: "100 % viscose", laboratory: "Fenwick Fibre", labReference: "FF-118", maker: "Nell Harrow", model: "9.9", customer: "Ines Varga",
 } as const;
+export const OWNER: Asker = { name: OWN.client, as: "owner", customer: null };
+export const CLEANER: Asker = { name: OWN.client, as: "trade", customer: OWN.customer };
+/** Every question of an event and of a pile, answered. */
+export const TOLD: ConditionReport["told"] = {
+  answers: {
+    incidents: ["spill", "spotted"], liquid: "wine", since: "day", treatments: ["rubbed", "soap"], treatedBy: "owner", changes: ["browner", "stiff"],
+    sellerSaid: "silk", boughtWhere: "online", shine: "two-tone", footprints: "stay", touch: "unsure", back: "cloth", fringe: "sewn-on", fringeKind: "shiny", age: "under-2",
+  },
+  seen: ["shine"], sinceToldOn: "27 November 2026", account: { text: OWN.account, isQuoted: true },
+};
 const WORKSHOP = { name: OWN.workshop, lines: [OWN.street] };
 
 const spread = (of: Partial<Record<FibreId, number>>) => Object.fromEntries(FIBRE_IDS.map((id) => [id, of[id] ?? 0])) as Record<FibreId, number>;
@@ -66,10 +77,11 @@ export function documentsIn(figures: Figures): { name: string; document: Printed
   const day = (text: string) => longDate(new Date(`${text}T00:00:00Z`), { locale, timeZone: "UTC" });
   const rug = rugWordsOf({ answers: { widthCm: 170, lengthCm: 240 }, colours: [{ hex: "#8a8f98", share: 1 }] } as Parameters<typeof rugWordsOf>[0], figures);
   const report = ({ assessment, isInspected }: Judged): ConditionReport => ({
-    figures, reference: OWN.reference, theirReference: OWN.theirs, client: OWN.client, rug, account: isInspected ? OWN.account : null, assessment, workshop: WORKSHOP,
+    figures, reference: OWN.reference, theirReference: OWN.theirs, asker: isInspected ? OWNER : CLEANER, rug, assessment,
+    told: isInspected ? { ...TOLD, sinceToldOn: day("2026-11-27") } : { answers: { ...TOLD.answers, treatedBy: "me-trade" }, seen: ["changes"], sinceToldOn: null, account: { text: OWN.account, isQuoted: false } }, workshop: WORKSHOP,
     photos: [{ id: "p1", shows: words.table("photo.whole.ask"), takenOn: day("2026-11-27"), shape: { width: 800, height: 600 }, marks: MARKS }, { id: "p2", shows: words.table("photo.label.ask"), takenOn: null, marks: [] }],
     reports: isInspected ? [] : [{ by: OWN.laboratory, on: day("2026-11-20"), reference: OWN.labReference, part: "pile", found: words.table("fibre.viscose.name") }], madeBy: OWN.maker,
-    isCutDownConsidered: isInspected, inspection: isInspected ? { by: OWN.inspector, on: day("2026-11-26"), found: OWN.found, isBeyondRepair: true } : null, today: day("2026-11-28"), judgedOn: day("2026-11-27"),
+    cutDown: isInspected ? assessment.money?.cutDown ?? null : null, inspection: isInspected ? { by: OWN.inspector, on: day("2026-11-26"), found: OWN.found, isBeyondRepair: true } : null, today: day("2026-11-28"), judgedOn: day("2026-11-27"),
   });
   const seller: SellerLetter = {
     locale, client: { name: OWN.client, address: OWN.street }, seller: { name: OWN.seller, address: OWN.street }, rug, bought: { on: "2024", price: null, invoice: "77" },
@@ -80,7 +92,7 @@ export function documentsIn(figures: Figures): { name: string; document: Printed
   ];
   const way: CutDownPlan["ways"][number] = { kind: "edge-off", pieces: [{ left: 0, top: 30, right: 200, bottom: 300 }], shareKept: 0.9, bindingM: 2.02, cost: { range: range(60, 70, 90), currency: "EUR" } };
   const plan: CutDownPlan = {
-    reference: OWN.reference,
+    reference: OWN.reference, asker: CLEANER,
     rug, size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [], isTufted: true, workshop: WORKSHOP, figures,
     ways: [way, { ...way, kind: "split-in-two", pieces: [{ left: 0, top: 0, right: 200, bottom: 120 }, { left: 0, top: 160, right: 200, bottom: 300 }], cost: null }],
   };
@@ -89,6 +101,7 @@ export function documentsIn(figures: Figures): { name: string; document: Printed
     { name: "letter to the seller", document: letterToSeller(seller) },
     { name: "letter to the seller after tests", document: letterToSeller({ ...seller, tests, bought: { on: null, price: null, invoice: null }, saidWords: null, labelWords: null, jurisdiction: "other" }) },
     { name: "cut-down plan", document: cutDownPlan(plan) },
-    { name: "care card", document: viscoseCareCard({ reference: OWN.reference, locale, rug, likely: likelihood(0.95, words), workshop: { ...WORKSHOP, telephone: "01632 960001" } }) },
+    { name: "care card", document: viscoseCareCard({ asker: OWNER, reference: OWN.reference, locale, rug, likely: likelihood(0.95, words), telephone: "01632 960001", workshop: WORKSHOP }) },
+    { name: "care card of a cleaner’s customer", document: viscoseCareCard({ asker: CLEANER, reference: OWN.reference, locale, rug, likely: likelihood(0.95, words), telephone: "01632 960001", workshop: WORKSHOP }) },
   ];
 }

@@ -12,14 +12,14 @@ import css from "./document-form.module.css";
 export interface Where { enquiryId: string; rugId: string }
 
 /** What is filled in by hand for a document; the rest is written from what is known. */
-export function DocumentForm({ kind, title, at, values, inspection, boxed }: { kind: DocumentKind; title: string; at: Where; values: Record<string, string>; inspection: string | null; boxed: string | null }) {
+export function DocumentForm({ kind, title, at, values, inspection, account, boxed }: { kind: DocumentKind; title: string; at: Where; values: Record<string, string>; inspection: string | null; account: string | null; boxed: string | null }) {
   const schema = useMemo(() => documentForm(kind), [kind]);
   return (
     <CheckedForm schema={schema} action={make} values={values} title={title}>
       {Object.entries({ ...at, kind }).map(([name, value]) => <input key={name} type="hidden" name={name} defaultValue={value} />)}
       <p className={css.tells}>{DOCUMENTS[kind].tells}</p>
       <div className={css.fields}>
-        {kind === "condition-report" && <Report at={at} inspection={inspection} />}
+        {kind === "condition-report" && <Report at={at} inspection={inspection} account={account} />}
         {kind === "letter-to-seller" && <SellerLetter />}
         <Boxed known={boxed} />
         <div className={css.send}><button className="button">Make it</button><Link href={`/desk/${at.enquiryId}#documents`}>Back without making it</Link></div>
@@ -40,12 +40,24 @@ function Boxed({ known }: { known: string | null }) {
   );
 }
 
-function Report({ at, inspection }: { at: Where; inspection: string | null }) {
+function Report({ at, inspection, account }: { at: Where; inspection: string | null; account: string | null }) {
   return (
     <>
       <p className={css.note}>{inspection ?? <>Nobody has inspected this rug, so the report says “provisional, not inspected”. <Link href={`/desk/${at.enquiryId}/documents/${at.rugId}/inspection`}>Record an inspection</Link> first if somebody has.</>}</p>
       <TextField name="theirReference" label="The insurer’s reference, if there is one" autoComplete="off" />
+      {account !== null && <OwnWords account={account} />}
     </>
+  );
+}
+
+/** What would be quoted is read before it is: it can hold more than whoever gets the report should know. */
+function OwnWords({ account }: { account: string }) {
+  return (
+    <div className={css.own}>
+      <p>The report quotes what the client wrote:</p>
+      <blockquote dir="auto">{account}</blockquote>
+      <TickBox name="leaveOutWords" label="Leave these words out: the report says that they are kept at the workshop" />
+    </div>
   );
 }
 

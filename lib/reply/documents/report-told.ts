@@ -1,0 +1,63 @@
+import type { QuestionId, RugAnswers } from "../../trade/questions";
+import { answerIn, askIn } from "../../words/asked";
+import { quotedInside } from "../../words/quoted";
+import type { Words } from "../../words/words";
+import type { Asker } from "../who-asks";
+import { paragraph, type Block } from "./blocks";
+
+/** What the client answered and wrote of a rug. */
+export interface Told {
+  readonly answers: RugAnswers;
+  /** The questions that somebody of the workshop answered, having seen it in a photo. */
+  readonly seen: readonly QuestionId[];
+  /** The day on which it was told when it happened, written out; null where that was not told. */
+  readonly sinceToldOn: string | null;
+  /** The account in the client's own words, and whether the report quotes it; null where they gave none. */
+  readonly account: { readonly text: string; readonly isQuoted: boolean } | null;
+}
+interface Telling { readonly told: Told; readonly asker: Asker }
+
+const EVENT = ["incidents", "liquid", "since", "treatments", "treatedBy", "changes"] as const satisfies readonly QuestionId[];
+const PILE = ["sellerSaid", "boughtWhere", "shine", "footprints", "touch", "back", "fringe", "fringeKind", "age"] as const satisfies readonly QuestionId[];
+type Asked = (typeof EVENT)[number] | (typeof PILE)[number];
+
+/** An answer in the words that were chosen; null where none was. Apart by semicolons: the answers have commas of their own. */
+function answered(question: Asked, { told: { answers, sinceToldOn }, asker }: Telling, words: Words): string | null {
+  const ids = [answers[question] ?? []].flat();
+  if (ids.length === 0) return null;
+  const said = ids.map((id) => answerIn(words, question, { id, isTrade: asker.as === "trade" })).join("; ");
+  return question === "since" && sinceToldOn !== null ? words.say("report.since", { since: said, day: sinceToldOn }) : said;
+}
+
+function answersTable(questions: readonly Asked[], caption: string, telling: Telling, words: Words): Block[] {
+  const { say } = words;
+  const rows = questions.flatMap((question) => {
+    const answer = answered(question, telling, words);
+    if (answer === null) return [];
+    return [[askIn(words, question, { isTrade: telling.asker.as === "trade" }), telling.told.seen.includes(question) ? say("report.by-sight", { answer }) : answer]];
+  });
+  return rows.length > 0 ? [{ kind: "table", caption, head: [say("report.asked"), say("report.answered")], rows }] : [];
+}
+
+/** Whether it was answered how the rug has changed, by the client and not by sight. */
+export const isChangeTold = ({ answers, seen }: Told): boolean => (answers.changes ?? []).length > 0 && !seen.includes("changes");
+
+/** What happened, when, what was done about it by whom and how the rug changed, as told; then the client's own words. */
+export function toldBlocks(telling: Telling, words: Words): Block[] {
+  const { say } = words;
+  const { account, seen } = telling.told;
+  const answers = answersTable(EVENT.filter((q) => !seen.includes(q)), say("report.told-caption"), telling, words);
+  return [
+    ...(answers.length > 0 ? answers : [paragraph(say("report.told-nothing"))]),
+    ...(account ? [paragraph(account.isQuoted ? say("report.quoted", { account: quotedInside(account.text.replaceAll(/(?:\r?\n){3,}/gu, "\n\n")) }) : say("report.account-kept"))] : []),
+  ];
+}
+
+/** How the rug has changed, where somebody of the workshop saw it in a photo. */
+export function changesSeen(telling: Telling, words: Words): Block[] {
+  const changes = telling.told.seen.includes("changes") ? answered("changes", telling, words) : null;
+  return changes === null ? [] : [paragraph(words.say("report.changes-seen", { changes }))];
+}
+
+/** What the judgement of the fibre was told, beside the label and tests. */
+export const pileBlocks = (telling: Telling, words: Words): Block[] => answersTable(PILE, words.say("report.pile-caption"), telling, words);
