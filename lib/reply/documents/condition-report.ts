@@ -1,5 +1,5 @@
 import type { Assessment, Range } from "../../triage/assessment";
-import { CHANCE_WORDS } from "../../trade/words-for-chance";
+import { CHANCE_WORDS, type ChanceWord } from "../../trade/words-for-chance";
 import { capital } from "../../words/capital";
 import { methodWhyIn } from "../../words/judged";
 import type { Figures } from "../../words/measures";
@@ -41,9 +41,9 @@ export interface ConditionReport {
   readonly figures: Figures;
 }
 
-/** From how many in 100 on a word of the published scale holds. */
-const from = (words: string): number => CHANCE_WORDS.find((row) => row.words === words)?.from ?? 0;
-const SCALE = { very: from("very likely"), likely: from("likely"), even: from("about as likely as not") };
+/** From and to how many in 100 a word of the published scale holds. */
+const band = (words: string): Pick<ChanceWord, "from" | "to"> => CHANCE_WORDS.find((row) => row.words === words) ?? { from: 0, to: 0 };
+const SCALE = { very: band("very likely").from, likely: band("likely").from, even: band("about as likely as not").from, least: band("very unlikely").to };
 
 /** A cause is named from this chance on. *elicited* */
 const NAMED_FROM = 0.05;

@@ -17,6 +17,8 @@ export interface SellerLetter {
   readonly saidWords: string | null;
   /** Word for word what the label says; null where there is none or it could not be read. */
   readonly labelWords: string | null;
+  /** Whether the client looked for a label and found none: of one that nobody looked for the letter says nothing. */
+  readonly isUnlabelled: boolean;
   readonly tests: readonly Tested[];
   readonly jurisdiction: Jurisdiction;
   /** Today, in the client's way of writing dates. */
@@ -63,7 +65,7 @@ function letterBlocks(l: SellerLetter, words: Words): Block[] {
     paragraph(say("to-seller.dear")),
     paragraph(boughtSentence(l, words)),
     ...(l.saidWords ? [paragraph(say("to-seller.said", { words: quotedInside(l.saidWords) }))] : []),
-    paragraph(l.labelWords ? say("to-seller.label", { words: quotedInside(l.labelWords) }) : say("to-seller.no-label")),
+    ...labelBlocks(l, words),
     ...(isTested ? [paragraph(say("to-seller.tested")), ...list(l.tests.map(({ kind, by, on, found }) => say("to-seller.test", { kind, by, day: on, found })))] : []),
     paragraph(isTested ? say("to-seller.how-does-it-fit") : say("to-seller.not-sure")),
     paragraph(say("to-seller.please")),
@@ -71,6 +73,11 @@ function letterBlocks(l: SellerLetter, words: Words): Block[] {
     paragraph(say("to-seller.answer", { days: DAYS_TO_ANSWER })),
     paragraph(say("to-seller.yours")),
   ];
+}
+
+function labelBlocks({ labelWords, isUnlabelled }: SellerLetter, { say }: Words): Block[] {
+  if (labelWords) return [paragraph(say("to-seller.label", { words: quotedInside(labelWords) }))];
+  return isUnlabelled ? [paragraph(say("to-seller.no-label"))] : [];
 }
 
 /** A year, or a month of one: bought in it, not on it. */

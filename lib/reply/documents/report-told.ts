@@ -39,8 +39,10 @@ function answersTable(questions: readonly Asked[], caption: string, telling: Tel
   return rows.length > 0 ? [{ kind: "table", caption, head: [say("report.asked"), say("report.answered")], rows }] : [];
 }
 
-/** Whether it was answered how the rug has changed, by the client and not by sight. */
-export const isChangeTold = ({ answers, seen }: Told): boolean => (answers.changes ?? []).length > 0 && !seen.includes("changes");
+/** Answers by which no change was told. */
+const NO_CHANGE: readonly string[] = ["none", "unsure"];
+/** Whether a change was told, by the client and not by sight. */
+export const isChangeTold = ({ answers: { changes = [] }, seen }: Told): boolean => changes.some((id) => !NO_CHANGE.includes(id)) && !seen.includes("changes");
 
 /** What happened, when, what was done about it by whom and how the rug changed, as told; then the client's own words. */
 export function toldBlocks(telling: Telling, words: Words): Block[] {

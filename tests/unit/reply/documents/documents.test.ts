@@ -25,7 +25,7 @@ const WORKSHOP = { name: "Lantern Yard Rug Workshop", lines: ["3 Lantern Yard, H
 const SELLER: SellerLetter = {
   locale: "en-GB",
   client: { name: "Ana Example", address: "4 Quay Street\nHarrowmere" }, seller: { name: "Kestrel Floors", address: "1 Mill Lane" }, rug: "a grey rug, 170 × 240 cm",
-  bought: { on: "3 May 2024", price: "€1,200", invoice: "K-77" }, saidWords: "pure silk", labelWords: "100 % viscose", tests: [], jurisdiction: "EU", today: "28 November 2026",
+  bought: { on: "3 May 2024", price: "€1,200", invoice: "K-77" }, saidWords: "pure silk", labelWords: "100 % viscose", isUnlabelled: false, tests: [], jurisdiction: "EU", today: "28 November 2026",
 };
 const TEST = { by: "Lantern Yard Rug Workshop", on: "20 November 2026", found: "viscose", kind: "bench" } as const;
 
@@ -155,6 +155,11 @@ describe("the letter to a seller", () => {
   it.each([["2024", "in 2024"], ["May 2024", "in May 2024"], ["3 May 2024", "on 3 May 2024"], ["03/05/2024", "on 03/05/2024"]])("says when it was bought as people do: %s", (on, said) => {
     expect(textOf(letterToSeller({ ...SELLER, bought: { ...SELLER.bought, on } }))).toContain(`I bought a grey rug, 170 × 240 cm, from you ${said} for`);
   });
+  it("says that there is no label only where the client looked for one and found none", () => {
+    const unread = { ...SELLER, labelWords: null };
+    expect(textOf(letterToSeller({ ...unread, isUnlabelled: true }))).toContain("I have found no label on it that names its fibres.");
+    expect(textOf(letterToSeller(unread))).not.toMatch(/label/);
+  });
   it("leaves out what is not known", () => {
     const text = textOf(letterToSeller({ ...SELLER, bought: { on: null, price: null, invoice: null }, saidWords: null, labelWords: null }));
     expect(text).toContain("I bought a grey rug, 170 × 240 cm, from you.");
@@ -192,6 +197,8 @@ describe("the condition report", () => {
     expect(textOf(conditionReport(REPORT))).toContain("No change of colour was measured; how the rug has changed is told above.");
     expect(textOf(conditionReport({ ...REPORT, asker: CLEANER, told: { ...TOLD, answers: { ...TOLD.answers, treatedBy: "owner" } } }))).toContain("Who did that?\nMy customer did, at home");
   });
+  it.each([[["none"] as const, "measured."], [["unsure"] as const, "measured."], [["flat"] as const, "measured; how the rug has changed is told above."]])("points to a change only where one was told: %s", (changes, said) =>
+    expect(textOf(conditionReport({ ...REPORT, told: { ...TOLD, answers: { ...TOLD.answers, changes: [...changes] } } }))).toContain(`No change of colour was ${said}\n`));
   it("says of what the workshop saw in a photo that it was seen, and tells it nowhere else", () => {
     const text = textOf(conditionReport({ ...REPORT, told: { ...TOLD, seen: ["changes", "shine"] } }));
     expect(text).toMatch(/What was seen\nIn the photos the workshop saw how the rug has changed: Browner or yellower than it was; The pile is stiff or matted\.\nNo change of colour was measured\.\n/);
@@ -210,8 +217,8 @@ describe("the condition report", () => {
     const worded = (words: string) => textOf(conditionReport({ ...REPORT, assessment: { ...REPORT.assessment, fibres: REPORT.assessment.fibres.map((f) => ({ ...f, words })) } }));
     expect(worded("likely")).toMatch(/\nViscose\nLikely\n/);
     expect(worded("virtually certain")).toMatch(/\nViscose\nVery likely\n/);
-    // IPCC guidance note 2010, table 1: very likely 90–100, likely 66–100, about as likely as not 33–66.
-    expect(worded("likely")).toContain("“very likely” from 90 in 100, “likely” from 66, “about as likely as not” from 33, “unlikely” below");
+    // IPCC guidance note 2010, table 1: very likely 90–100, likely 66–100, about as likely as not 33–66, very unlikely 0–10.
+    expect(worded("likely")).toContain("“very likely” from 90 in 100, “likely” from 66, “about as likely as not” from 33, “unlikely” below, “very unlikely” up to 10.");
   });
   it("says by what a new one is priced, and at the rates of which years it was exchanged", () => {
     const priced = (currency: string, value: object | null) => {
@@ -263,7 +270,7 @@ describe("the condition report", () => {
     expect(read()).not.toContain("The label");
     expect(read()).toContain("A new one is priced by shop prices as workshops hear them, judged,");
     expect(read()).not.toContain("sold as silk");
-    expect(read(finding("sellerSaid", "silk"))).toContain("The client says that it was sold as silk or with silk in it. A new one of the fibre that it probably is may cost much less than was paid.");
+    expect(read(finding("sellerSaid", "silk"))).toContain("As told above, it was sold as silk or with silk in it. A new one of the fibre that it probably is may cost much less than was paid.");
     expect(textOf(conditionReport({ ...REPORT, assessment: { ...assessmentOf({ fibres: { silk: 0.9 }, rest: { money: REPORT.assessment.money } }), findings: [finding("sellerSaid", "silk")] } }))).not.toContain("sold as silk");
   });
   const withFindings = (...findings: ReturnType<typeof told>[]) => textOf(conditionReport({ ...REPORT, assessment: { ...REPORT.assessment, findings } }));
@@ -276,7 +283,7 @@ describe("the condition report", () => {
   });
   it("says of pile that lies another way that it is no damage, and states none where that is all that was told", () => {
     const alone = withFindings(told("changes", ["shaded"]));
-    expect(alone).toMatch(/What has probably happened\nThe client tells of a patch .* \(shading, or pile reversal\).*: that is not damage, .* No other change was told of or measured\. What follows is what was weighed, not damage that was found\.\n/);
+    expect(alone).toMatch(/What has probably happened\nTold above is a patch .* \(shading, or pile reversal\).*: that is not damage, .* No other change was told of or measured\. What follows is what was weighed, not damage that was found\.\n/);
     expect(alone).toContain("No improvement is stated");
     expect(alone).not.toContain("may come back");
     for (const beside of [withFindings(told("changes", ["shaded", "stiff"])), withFindings(told("changes", ["shaded"]), told("colour-change", { direction: "none", deltaE: 6, uncertainty: 0 }, "photo"))]) {
