@@ -25,8 +25,11 @@ const bought = z._default(upTo(DOCUMENT_LIMITS.lineChars).check((day) => {
   if (wrong) day.issues.push({ code: "custom", input: day.value, message: wrong });
 }), "");
 
+/** A tick that may be left out: "yes", or "" for everything else; in the browser a box without a tick is `false`. */
+const tick = z._default(z.pipe(z.union([z.string(), z.literal(false)]), z.transform((ticked): "yes" | "" => (ticked === "yes" ? "yes" : ""))), "");
+
 /** `leaveOutWords`: whether the client's own words are kept at the workshop, and not quoted. */
-export const reportFields = z.strictObject({ theirReference: line, leaveOutWords: z._default(z.enum(["yes", ""]), "") });
+export const reportFields = z.strictObject({ theirReference: line, leaveOutWords: tick });
 export const sellerLetterFields = z.strictObject({
   clientAddress: address, sellerName: needed("Write whom the letter is to."), sellerAddress: address, boughtOn: bought, price, invoice: line, saidWords: words, labelWords: words,
 });

@@ -81,13 +81,15 @@ export const linkSentTo = ({ mails }: Desk, address: string): string =>
   mails.filter((m) => m.to.includes(address)).map((m) => /https?:\/\/\S+\/e\/[\w-]+/.exec(m.mail.text ?? "")?.[0]).find(Boolean) ?? "";
 
 /** Takes an enquiry about a spill in by telephone; the address of its page. */
-export async function takesIn(page: Page, { name, email, label, sold }: { name: string; email?: string; label: string; /** What the seller called it, by its answer. */ sold?: string }, { url }: Desk): Promise<string> {
+export async function takesIn(page: Page, { name, email, label, sold, reason, story }: { name: string; email?: string; label: string; /** What the seller called it, by its answer. */ sold?: string; /** Why they ring, by its answer. */ reason?: string; /** In their own words. */ story?: string }, { url }: Desk): Promise<string> {
   await page.goto(`${url}/desk/telephone`);
   await page.getByLabel("Name", { exact: true }).fill(name);
   if (email) await page.getByLabel("E-mail address").fill(email);
   await page.getByRole("radio", { name: "No, it is dry" }).check();
   await page.getByRole("checkbox", { name: "Food or drink was spilled" }).check();
   await page.getByLabel("The label, word for word").fill(label);
+  if (reason) await page.getByRole("radio", { name: reason }).check();
+  if (story) await page.getByLabel("In their own words").fill(story);
   if (sold) await page.getByRole("group", { name: /^The seller said/ }).getByText(sold, { exact: true }).click();
   await page.getByRole("button", { name: "Take it in" }).click();
   await expect(page).toHaveURL(/\/desk\/[0-9a-f-]{36}$/);

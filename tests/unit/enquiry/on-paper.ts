@@ -178,7 +178,8 @@ export function onPaper(): void {
       expect(text).toContain("The client’s own words are kept at the workshop.");
       expect(text).not.toContain("edge of the tray");
       expect(text).toContain("What happened to it?");
-      expect(await makeDocument(await nell(), { enquiryId, rugId, kind: "condition-report", filled: { leaveOutWords: "perhaps" } }, NOW)).toMatchObject({ ok: false, fields: { leaveOutWords: expect.any(String) as string } });
+      // As a browser has a box without a tick.
+      expect(await textOf(await make("condition-report", { leaveOutWords: false }, 3), enquiryId)).toContain("edge of the tray");
     });
     it("on a cleaner's enquiry calls nobody the owner who is not, and the client's own letter to a seller is not made", async () => {
       const { enquiryId } = await submitted({ reason: "trade", rug: { sellerSaid: "silk", labelText: "100% viscose", labelFound: "typed", treatments: ["professional-wet"], treatedBy: "me-trade", since: "day" } });
