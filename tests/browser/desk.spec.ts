@@ -166,7 +166,14 @@ test("a letter can be taken back while it is held, and what leaves later is what
   const at = await calls(page, { name: "Tamsin Orrell", email: "tamsin@mail.example" });
   await adds(page, "A line that was wrong.");
   await page.getByRole("button", { name: "Approve and send" }).click();
+  const held = /our letter is held until (?:tomorrow )?\d\d:\d\d/;
+  await expect(page.getByText(held)).toBeVisible();
+  const list = await page.context().newPage();
+  await list.goto(`${desk.url}/desk/everything?text=Tamsin`);
+  await expect(list.getByRole("listitem")).toContainText(held);
+  await list.close();
   await page.getByRole("button", { name: "Take it back" }).click();
+  await expect(page.getByText(held)).toHaveCount(0);
   await expect(said(page)).toContainText("It has not left");
   await expect(letterOf(page)).toHaveValue(/A line that was wrong\./);
 
