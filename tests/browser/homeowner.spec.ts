@@ -39,7 +39,14 @@ test("a homeowner who mistypes is told what to mend and loses nothing", async ({
     await expect(phone).toHaveTitle(/^Error: /);
     await expect(phone.getByLabel("What it cost")).toHaveValue("about five hundred");
     await expect(phone.getByLabel("The year")).toHaveValue("2015");
-    await phone.getByLabel("What it cost").fill("500");
+    await phone.getByLabel("The year").fill("about 2015");
+    await phone.getByLabel("What it cost").fill("about £1,200");
+    await answer(phone);
+    await expect(phone.getByLabel("Width in cm")).toBeVisible();
+    await phone.goto(`${desk.url}/ask/price`);
+    await expect(phone.getByLabel("What it cost")).toHaveValue("1200");
+    await expect(phone.getByLabel("The year")).toHaveValue("2015");
+    await expect(phone.getByLabel("Currency")).toHaveValue("GBP");
     await answer(phone);
     await phone.getByLabel("Width in cm").fill("-80");
     await phone.getByRole("button", { name: "Go on" }).click();
@@ -67,7 +74,7 @@ test("a homeowner who mistypes is told what to mend and loses nothing", async ({
     const later = await person({ ...PHONE, storageState: await phone.context().storageState() });
     await later.goto(`${desk.url}/ask`);
     await expect(later).toHaveURL(`${desk.url}/ask/send`);
-    for (const kept of ["Twelve photos", "2015, €500", "80 × 300 cm (2 ft 7 in × 9 ft 10 in)", "Wren Ashdown, wren@mail.example"]) await expect(later.getByText(kept, { exact: true })).toBeVisible();
+    for (const kept of ["Twelve photos", "2015, £1,200", "80 × 300 cm (2 ft 7 in × 9 ft 10 in)", "Wren Ashdown, wren@mail.example"]) await expect(later.getByText(kept, { exact: true })).toBeVisible();
     await later.getByRole("button", { name: "Send to the workshop" }).click();
     await expect(alert(later)).toContainText("Tick the box");
     await later.getByRole("checkbox").check();
