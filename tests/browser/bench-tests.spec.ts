@@ -143,7 +143,7 @@ test("the owner writes down what mistakes cost and which rugs write in, and is t
   const loss = page.getByLabel("Promised too much, and it failed");
   await loss.fill("-2");
   await page.getByRole("button", { name: "Keep these figures" }).click();
-  await expect(wrong(page)).toContainText("Not below zero.");
+  await expect(wrong(page)).toContainText("Promised too much, and it failed: not below zero.");
   await loss.fill("12");
   await page.getByRole("button", { name: "Keep these figures" }).click();
   await expect(page.getByRole("status").filter({ hasText: "Kept." })).toBeVisible();

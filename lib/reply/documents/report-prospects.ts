@@ -1,7 +1,7 @@
 import type { Assessment, Range } from "../../triage/assessment";
 import { notStatedIn } from "../../words/judged";
 import type { Words } from "../../words/words";
-import { lifeTold, yearsEnd, yearsPhrase } from "../phrases";
+import { lifePhrase, lifeTold } from "../phrases";
 import { list, paragraph, small, type Block } from "./blocks";
 import { inHundred } from "./chances";
 import { changeIn, isDamageTold } from "./report-change";
@@ -23,12 +23,9 @@ export function prospectBlocks({ assessment: a, inspection }: Judged, words: Wor
   ];
 }
 
-/** As the letters tell it: where the range tells nothing above, its lower end alone; where it tells nothing at all, that. */
-function life(years: Range, words: Words): string {
-  const told = lifeTold(years);
-  if (told === "nothing") return words.say("report.life-too-wide");
-  return told === "at-least" ? words.say("report.life-at-least", { years: yearsEnd(years.low, "low", words) }) : words.say("report.life", { years: yearsPhrase(years, words) });
-}
+/** As the letters tell it; where the range tells nothing at all, that. */
+const life = (years: Range, words: Words): string =>
+  lifeTold(years) === "nothing" ? words.say("report.life-too-wide") : words.say("report.life", { years: lifePhrase(years, words) });
 
 const instead = (why: string | undefined, otherwise: string, words: Words) => (why === undefined ? otherwise : notStatedIn(words, why));
 

@@ -69,7 +69,6 @@ export const DOCUMENTS = {
   "report.no-improvement-of": "No improvement is stated: {change, select, none {no change was told of or measured} other {what has changed was left open in the answers to our questions, and no change was measured}}.",
   "report.worse": "The chance that cleaning makes it worse is about {chance}.",
   "report.life": "In ordinary use it has, by estimate, {years} left.",
-  "report.life-at-least": "In ordinary use it has, by estimate, at least {years} left.",
   "report.life-too-wide": "How many years it has left cannot be told from this: the range is too wide.",
   "report.no-life": "No life can be stated.",
   "report.beyond": "Beyond economic repair, in the judgement of {by}, who inspected it on {day}.",

@@ -239,7 +239,7 @@ describe("the condition report", () => {
   it("tells no upper end of a life that is too wide to tell anything by, as the letters do", () => {
     const living = (low: number, high: number) => textOf(conditionReport({ ...REPORT, assessment: { ...REPORT.assessment, lifeYears: range(low, (low + high) / 2, high) } }));
     expect(living(2, 4)).toMatch(/by estimate, between 2\sand\s4\syears left\./u);
-    expect(living(7, 101)).toMatch(/by estimate, at least 7\syears left\./u);
+    expect(living(7, 101)).toMatch(/by estimate, between 7\syears and some decades left\./u);
     expect(living(0.5, 40)).toContain("cannot be told from this: the range is too wide.");
   });
   it("is provisional without an inspection, and gives the verdict to a named person with one", () => {
