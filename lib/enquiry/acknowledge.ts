@@ -3,6 +3,7 @@ import { acknowledgement } from "../mail/acknowledgement";
 import { queueLetter } from "../mail/outbox";
 import type { Tx } from "../store/database";
 import { firstAidIn } from "../words/first-aid";
+import { greetingName } from "../reply/greeting-name";
 import { wordsIn } from "../words/words";
 import { linkMark } from "../workshop/client-link";
 import type { WorkshopSettings } from "../workshop/settings";
@@ -22,7 +23,7 @@ export interface ToAcknowledge {
 /** The automatic letter: received, and where the client's page is. It carries no judgement; the link is written in as it leaves. */
 export async function acknowledge(tx: Tx, { enquiryId, reference, linkId, client, firstAid, settings, now }: ToAcknowledge): Promise<void> {
   const letter = acknowledgement({
-    clientName: client.name, reference, workshop: settings, link: linkMark(linkId),
+    greeted: greetingName(client.name), reference, workshop: settings, link: linkMark(linkId),
     firstAid: firstAid && { ...firstAid, lines: firstAidIn(wordsIn(settings.locale), firstAid.lines, settings.emergencyNumber) },
   });
   await queueLetter(tx, { enquiryId, to: { name: client.name, address: client.email }, letter, workshop: settings, now });

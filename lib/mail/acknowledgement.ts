@@ -4,7 +4,8 @@ import { composeLetter, type ComposedLetter } from "./compose";
 import type { LetterHead } from "./letter-html";
 
 export interface AcknowledgementInput {
-  clientName: string;
+  /** By which name they are greeted, as in every letter; null where there is none to greet by. */
+  greeted: string | null;
   /** The enquiry's short name for people. */
   reference: string;
   workshop: LetterHead & { hours: string };
@@ -18,9 +19,9 @@ export interface AcknowledgementInput {
  * The letter that goes out by itself when an enquiry has arrived. It says that a person will answer and where the
  * client's own page is; it holds no judgement about the rug. First aid is the same for every rug.
  */
-export function acknowledgement({ clientName, reference, workshop, link, firstAid }: AcknowledgementInput): ComposedLetter {
+export function acknowledgement({ greeted, reference, workshop, link, firstAid }: AcknowledgementInput): ComposedLetter {
   const { say } = wordsIn(workshop.locale ?? "en-GB");
-  const name = headerText(clientName);
+  const name = headerText(greeted ?? "");
   const blocks = [
     name ? say("ack.dear", { name }) : say("ack.good-day"),
     firstAid ? `${say(firstAid.isUnread ? "ack.first-aid-unread" : "ack.first-aid")}\n${firstAid.lines.map((s) => `– ${s}`).join("\n")}` : null,

@@ -134,7 +134,7 @@ describe("composeLetter", () => {
 });
 
 describe("acknowledgement", () => {
-  const given = { clientName: "Ana Example", reference: "K7-204", workshop: WORKSHOP, link: "https://desk.example/e/1", firstAid: null };
+  const given = { greeted: "Ana Example", reference: "K7-204", workshop: WORKSHOP, link: "https://desk.example/e/1", firstAid: null };
   it("says that it arrived, its number, who answers, and where the client's page is", () => {
     const { kind, subject, text } = acknowledgement(given);
     expect(kind).toBe("acknowledgement");
@@ -152,5 +152,7 @@ describe("acknowledgement", () => {
     expect(text).toMatch(/^Dear Ana Example,\n\nNobody here has read your letter yet\. If the rug is wet, please do this first[^\n]*\n– Keep people off it\.\n/);
     expect(text).not.toContain("While it is wet");
   });
-  it("greets without a name where there is none", () => expect(acknowledgement({ ...given, clientName: "\u202e" }).text).toMatch(/^Good day,/));
+  it("greets without a name where there is none", () => {
+    for (const greeted of [null, "\u202e"]) expect(acknowledgement({ ...given, greeted }).text).toMatch(/^Good day,/);
+  });
 });
