@@ -45,6 +45,7 @@ async function shoot(browser: Browser, name: string, options: BrowserContextOpti
   const page = await context.newPage();
   await walk(page);
   await page.evaluate(() => document.fonts.ready);
+  await page.mouse.move(0, 0);
   await page.screenshot({ path: path.join(OUT, `${name}.png`), fullPage });
   await context.close();
 }

@@ -16,7 +16,7 @@ describe("composeDraft, worth", () => {
     expect(says({}, mechanism)).toMatch(/cleaning it is not worth the money: it may well cost more than the rug is worth today\. That is provisional/);
   });
   it.each(["advise-claim-or-replacement", "advise-cut-down", "refer", "leave-alone", ...OFFERS] as const)("says in the second sentence that it is likely not worth it, and what could change that, from .66 on (%s)", (id) => {
-    const second = (beyondRepair: number) => /Going by [^.]*\.( It is likely that (?:saving|cleaning) it is not worth the money, weighing its price against what may come back and what the rug is worth\. That is provisional: nobody here has inspected it, and an inspection could change it\.)?/.exec(says({ ...money(5000), beyondRepair, advice: action(id) }))?.[1];
+    const second = (beyondRepair: number) => /Going by [^.]*\.( It is likely that (?:saving|cleaning) it is not worth the money, weighing what it costs against what may come back and what the rug is worth\. That is provisional: nobody here has inspected it, and an inspection could change it\.)?/.exec(says({ ...money(5000), beyondRepair, advice: action(id) }))?.[1];
     expect(second(0.67)).toBeDefined();
     expect(second(0.65)).toBeUndefined();
   });
