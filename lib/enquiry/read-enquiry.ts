@@ -31,6 +31,7 @@ import { isWaitingForUs, nextStates, WAITING_FOR_US } from "./states";
 import { assessmentOf, enquiryAnswersOf, rugAnswersOf, seenOf } from "./stored";
 import { urgenciesOfWords } from "./unread-letters";
 import type { EnquiryView, RugView } from "./views";
+import { waitingInPost } from "./waiting-in-post";
 
 const PARTS = {
   client: true,
@@ -66,11 +67,12 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
     ...row.post.map((p) => p.broughtById),
   ];
   const settings = await readSettings();
-  const [earlier, place, history, nameOf, suppressed, today, meanwhile, withoutPlace] = await Promise.all([
+  const [earlier, place, history, nameOf, suppressed, today, meanwhile, withoutPlace, inPost] = await Promise.all([
     earlierOf(row), placeOf(enquiryId), historyOf(row, deskWords(settings.locale)), peopleNames(named), row.client.email ? suppressedWhy(database(), row.client.email) : null,
     row.draft && hasDraft(row.draft) && isWaitingForUs(row.state) ? draftToday(database(), { enquiryId, number: row.draft.number }) : null,
     meanwhileOf(database(), row),
     row.draft && hasDraft(row.draft) ? wordsWithoutPlace(database(), { enquiryId, number: row.draft.number }) : [],
+    waitingInPost(database(), row.client.email),
   ]);
   const { answers } = enquiryAnswersOf(row.answers);
   const isMailConfigured = mailConfigured();
@@ -94,6 +96,7 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
     draft: draftView(row.draft, today, caller.staffId),
     heard: row.audit.findLast(isByClient)?.id ?? null,
     wordsWithoutPlace: withoutPlace.length,
+    inPost,
     since: sinceView(today),
     letters: row.letters.map((l) => letterView(l, { now, isMailConfigured, holdMinutes: settings.holdMinutes })),
     documents: row.documents.map((d) => documentView(d, row.draft?.id ?? null)),

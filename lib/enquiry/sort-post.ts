@@ -10,6 +10,7 @@ import { readSettings } from "../workshop/settings";
 import type { Caller } from "./caller";
 import { isEnded } from "./client-standing";
 import { enquiriesOfAddress } from "./enquiries-of-address";
+import { holdBack } from "./hold-back";
 import { fileBounce, sayBounce, sayFiledBounce } from "./file-bounce";
 import { leftOutColumn } from "./left-out";
 import { openLetter } from "./open-letter";
@@ -107,12 +108,21 @@ async function placeLetter(post: Post, message: SortedMessage, now: Date): Promi
   if (await cameBefore(post, message)) return settle(post.id, { kind: "letter", state: "aside", says: "The same letter came before, by another way." });
   const letter = await ourLetter(database(), message.answers);
   const why = letter ? null : await whyWaits(post, message, now);
-  if (why !== null) return settle(post.id, { kind: "letter", state: "waiting", says: why });
+  if (why !== null) return letWait(post, { sender, why }, now);
   const common = { postId: post.id, from: ["received"] as const, message };
   const done = letter
     ? await takeReply(SYSTEM, { ...common, enquiryId: letter.enquiryId, kind: "reply", says: sayReply(sender, emailOf(letter)), notTheirs: sender === "" || sender !== emailOf(letter) }, now)
     : await openLetter(SYSTEM, { ...common, kind: "letter", isAnswered: true }, now);
   if (!done.ok) await settle(post.id, { kind: "letter", state: "waiting", says: done.say });
+}
+
+/** It waits for a person, and with it whatever of ours was about to leave to its sender: nobody has read yet what it says. */
+async function letWait(post: Post, { sender, why }: { sender: string; why: string }, now: Date): Promise<void> {
+  const open = sender === "" ? [] : (await enquiriesOfAddress(sender)).filter((e) => !isEnded(e.state));
+  await transact(async (tx) => {
+    const { count } = await tx.post.updateMany({ where: { id: post.id, state: "received" }, data: { kind: "letter", state: "waiting", says: why } });
+    if (count === 1) for (const { id } of open) await holdBack(tx, id, now);
+  });
 }
 
 /** Where the client is reached today, in small letters; the number of a letter can be anybody's who was sent it on. */

@@ -1,3 +1,4 @@
+import type { WaitingInPost } from "./waiting-in-post";
 import type { LabelReadingView } from "./label-view";
 import type { DraftView, MeanwhileView, MessageView, SinceView } from "./draft-types";
 import type { Assessment } from "../triage/assessment";
@@ -213,14 +214,11 @@ export interface EnquiryView {
   id: string; reference: string;
   title: string; sentence: string;
   state: EnquiryStateId; stateSince: string;
-  channel: "web" | "email" | "telephone";
-  submittedAt: string;
-  urgency: UrgencyId;
-  urgencyWhy: string;
+  channel: "web" | "email" | "telephone"; submittedAt: string;
+  urgency: UrgencyId; urgencyWhy: string;
   client: { name: string; email: string | null; telephone: string | null; isTrade: boolean; /** Why nothing more is sent to the address; null while it may be written to. */ suppressedWhy: string | null; earlier: { reference: string; id: string; title: string }[] };
   parties: { kind: string; name: string; reference: string | null }[];
-  answers: EnquiryAnswers;
-  rugs: RugView[];
+  answers: EnquiryAnswers; rugs: RugView[];
   /** The letter that did not reach the client and has no newer one after it; null where all is well. */
   undelivered: { kind: LetterView["kind"]; to: string; says: string; /** It may have arrived all the same. */ isInDoubt: boolean } | null;
   /** What the client did after our newest letter was approved and before it left; null where they did nothing then. */
@@ -230,6 +228,8 @@ export interface EnquiryView {
   heard: string | null;
   /** How many messages the draft has no place for: whoever approves it says that they have read them. */
   wordsWithoutPlace: number;
+  /** Letters from the client's address that wait in the Post: they may belong here. */
+  inPost: readonly WaitingInPost[];
   /** What came since our last letter with an answer; before the first one, what the client wrote since they asked. null where that is nothing. */
   since: SinceView | null;
   letters: LetterView[];

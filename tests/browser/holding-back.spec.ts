@@ -1,4 +1,5 @@
 import type { Page } from "@playwright/test";
+import { letter } from "../unit/enquiry/mail-files";
 import { fitsAndIsAccessible } from "./axe";
 import { expect, test } from "./fixtures";
 import type { Desk } from "./harness";
@@ -147,4 +148,31 @@ test("A caller left no address: my letter stays with me until I have rung and re
     await page.goto(`${desk.url}/desk`);
     await expect(page.getByRole("listitem").filter({ hasText: "ring them: our letter is to be read out" })).toHaveCount(1);
   });
+});
+
+test("My client's letter answers none of ours and waits in the Post: my own letter is held back, and I am led to theirs before I send it", async ({ person }) => {
+  const email = "wilmot@mail.example";
+  const page = await person({ storageState: owner });
+  const at = await takenIn(page, "Wilmot Dace", email);
+  await page.getByRole("button", { name: "Approve and send" }).click();
+  await expect(page.getByRole("button", { name: "Take it back" })).toBeVisible();
+  await page.goto(`${desk.url}/desk/post`);
+  const bytes = letter({ from: `Wilmot Dace <${email}>`, subject: "The rug again", text: "Please wait with your answer. May I bring it on Monday?", date: new Date() });
+  await page.locator("input[type=file]").setInputFiles({ name: "again.eml", mimeType: "message/rfc822", buffer: bytes });
+  await expect(page.getByRole("listitem").filter({ hasText: "again.eml" })).toContainText("It waits for you.");
+  await page.goto(at);
+  await expect(note(page)).toContainText("Our letter was held back: Wilmot Dace wrote before it left.");
+  const waits = page.getByRole("region", { name: "In the Post from this address" });
+  await expect(waits).toContainText("A letter from Wilmot Dace’s address waits in the Post. Say first where it belongs.");
+  await fitsAndIsAccessible(page);
+  await page.screenshot({ path: test.info().outputPath("in-post-1280.png") });
+  const small = await person({ ...PHONE, storageState: owner });
+  await small.goto(at);
+  await fitsAndIsAccessible(small);
+  await small.getByRole("region", { name: "The letter" }).screenshot({ path: test.info().outputPath("in-post-390.png") });
+  await waits.getByRole("link", { name: "The rug again" }).click();
+  await page.getByRole("button", { name: "Put it there" }).first().click();
+  await page.goto(at);
+  await expect(note(page)).toContainText("May I bring it on Monday?");
+  await expect(waits).toBeHidden();
 });

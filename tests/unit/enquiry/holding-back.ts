@@ -9,6 +9,7 @@ import { enterEnquiry } from "../../../lib/enquiry/enter-enquiry";
 import { keepPost } from "../../../lib/enquiry/keep-post";
 import { makeDocument } from "../../../lib/enquiry/make-document";
 import { moveEnquiry } from "../../../lib/enquiry/move-enquiry";
+import { putPostAside } from "../../../lib/enquiry/put-post-aside";
 import { readClientPage } from "../../../lib/enquiry/read-client-page";
 import { readEnquiry } from "../../../lib/enquiry/read-enquiry";
 import { readQueue } from "../../../lib/enquiry/read-queue";
@@ -90,6 +91,21 @@ export function holdingBack(): void {
       expect(await rowOf(letterId)).toMatchObject({ state: "taken_back" });
       expect(await view(enquiryId)).toMatchObject({ state: "new", draft: { by: "the program" }, meanwhile: { isHeldBack: true, messages: withPhoto ? [] : [{ text: SAID }], photos: withPhoto ? 1 : 0 } });
       expect((await view(enquiryId)).history.slice(-2).map((h) => h.what)).toEqual(["took in a letter that came by mail", "held our letter back, since the client had written before it left"]);
+    });
+    it("comes back for a letter from its client's address that answers none of ours and waits in the Post, and the enquiry names that letter until it is sorted", async () => {
+      const { enquiryId } = await anEnquiry();
+      const other = await anEnquiry();
+      const [letterId, othersId] = [await approve(enquiryId), await approve(other.enquiryId)];
+      const { toAddress } = await rowOf(letterId);
+      const bytes = letter({ from: toAddress.toUpperCase(), subject: "The rug is wet again", text: "The pipe burst again. Should I lift it?" });
+      const { postId } = good(await keepPost(SYSTEM, Readable.from([bytes]), later(3)));
+      await sortPost(postId, later(3));
+      expect(await database().post.findUniqueOrThrow({ where: { id: postId } })).toMatchObject({ state: "waiting", enquiryId: null });
+      expect([await rowOf(letterId), await rowOf(othersId)]).toMatchObject([{ state: "taken_back" }, { state: "held" }]);
+      expect(await view(enquiryId)).toMatchObject({ state: "new", meanwhile: { isHeldBack: true, messages: [], photos: 0 }, inPost: [{ id: postId, subject: "The rug is wet again" }] });
+      expect((await view(other.enquiryId)).inPost).toEqual([]);
+      good(await putPostAside(await nell(), { postId }, later(4)));
+      expect((await view(enquiryId)).inPost).toEqual([]);
     });
     it("leaves the words that a person wrote as they are, and it is our turn since the client wrote where they had heard from us before", async () => {
       const enquiry = await anEnquiry();

@@ -15,6 +15,7 @@ import { Written } from "./came";
 import { Documents } from "./documents";
 import { LABELS } from "./label-deeds";
 import css from "./enquiry.module.css";
+import { InPost } from "./in-post";
 import { Keeping } from "./keeping";
 import { LetterDesk } from "./letter-desk";
 import { Meanwhile } from "./meanwhile";
@@ -74,7 +75,7 @@ export function Enquiry({ view, used, now, place, workshop, tomorrow, mailConfig
           <UsedParagraphs used={used} />
           <History history={view.history} now={now} place={place} />
         </div>
-        <LetterDesk view={view} undelivered={<Undelivered view={view} />} since={<><Asked view={view} /><Meanwhile view={view} now={now} place={place} />{view.since && isBeside(view) && <Since since={view.since} name={view.client.name} now={now} place={place} />}</>} question={questionOf({ view, workshop })} to={<To client={view.client} />} tomorrow={tomorrow} mailNote={noteOf(view, { now, place, mailConfigured })} when={whenWords(view, { now, place, mailConfigured })} />
+        <LetterDesk view={view} undelivered={<Undelivered view={view} />} since={<><InPost view={view} /><Asked view={view} /><Meanwhile view={view} now={now} place={place} />{view.since && isBeside(view) && <Since since={view.since} name={view.client.name} now={now} place={place} />}</>} question={questionOf({ view, workshop })} to={<To client={view.client} />} tomorrow={tomorrow} mailNote={noteOf(view, { now, place, mailConfigured })} when={whenWords(view, { now, place, mailConfigured })} />
       </div>
     </>
   );

@@ -7,9 +7,11 @@ import css from "./since.module.css";
 const OURS = { acknowledgement: "acknowledgement", reply: "letter", question: "question" } as const;
 
 /** What a client did, as the reason for something. */
-function deedOf({ messages, photos }: MeanwhileView): string {
+function deedOf({ messages, photos, answers }: MeanwhileView): string {
   if (messages.length > 0) return "wrote";
-  return photos > 0 ? "sent a photo" : "told us more";
+  if (photos > 0) return "sent a photo";
+  // Where nothing has come to the enquiry yet, their letter still waits in the Post.
+  return answers ? "told us more" : "wrote";
 }
 
 /** A client who wrote after our letter was approved and before it left: it was held back for it, or could not be any more. */
