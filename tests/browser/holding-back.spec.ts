@@ -172,7 +172,7 @@ test("My client's letter answers none of ours and waits in the Post: my own lett
   await small.getByRole("region", { name: "The letter" }).screenshot({ path: test.info().outputPath("in-post-390.png") });
   await waits.getByRole("link", { name: "The rug again" }).click();
   await page.getByRole("button", { name: "Put it there" }).first().click();
-  await page.goto(at);
+  await expect(page).toHaveURL(at);
   await expect(note(page)).toContainText("May I bring it on Monday?");
   await expect(waits).toBeHidden();
 });
