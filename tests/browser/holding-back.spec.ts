@@ -21,6 +21,14 @@ async function takenIn(page: Page, name: string, email: string): Promise<string>
   await expect.poll(() => linkSentTo(desk, email)).not.toBe("");
   return at;
 }
+/** The enquiry on the desk's page and on a phone: nothing sticks out, and both are pictured. */
+async function isSeenWell(page: Page, phone: Page, name: string): Promise<void> {
+  await fitsAndIsAccessible(page);
+  await page.screenshot({ path: test.info().outputPath(`${name}-1280.png`) });
+  await phone.goto(page.url());
+  await fitsAndIsAccessible(phone);
+  await phone.getByRole("region", { name: "The letter" }).screenshot({ path: test.info().outputPath(`${name}-390.png`) });
+}
 async function writesOnTheirPage(phone: Page, email: string, words: string): Promise<void> {
   await phone.goto(linkSentTo(desk, email));
   await phone.getByLabel("Your message").fill(words);
@@ -47,12 +55,7 @@ test("My client writes while my letter is held: it comes back to me with what th
   await expect(note(page)).toContainText("Please wait: the label says wool after all.");
   await expect(letterOf(page)).toHaveValue(/Please bring it rolled/);
   await expect(page.getByText("held our letter back, since the client had written before it left")).toBeVisible();
-  await fitsAndIsAccessible(page);
-  await page.screenshot({ path: test.info().outputPath("held-back-1280.png") });
-  const small = await person({ ...PHONE, storageState: owner });
-  await small.goto(at);
-  await fitsAndIsAccessible(small);
-  await small.getByRole("region", { name: "The letter" }).screenshot({ path: test.info().outputPath("held-back-390.png") });
+  await isSeenWell(page, await person({ ...PHONE, storageState: owner }), "held-back");
 
   await letterOf(page).fill("Dear Hedda Marling,\n\nThank you for telling us. Please bring it with its label.\n\nKind regards");
   await page.getByRole("button", { name: "Approve and send" }).click();
@@ -122,12 +125,8 @@ test("A caller left no address: my letter stays with me until I have rung and re
   await page.goto(`${desk.url}/desk`);
   await expect(page.getByRole("listitem").filter({ hasText: "ring them: our letter is to be read out" })).toHaveCount(1);
   await page.goto(at);
-  await fitsAndIsAccessible(page);
-  await page.screenshot({ path: test.info().outputPath("read-out-1280.png") });
   const small = await person({ ...PHONE, storageState: owner });
-  await small.goto(at);
-  await fitsAndIsAccessible(small);
-  await small.getByRole("region", { name: "The letter" }).screenshot({ path: test.info().outputPath("read-out-390.png") });
+  await isSeenWell(page, small, "read-out");
   await page.getByRole("button", { name: "I rang and read it out" }).click();
   const stands = page.getByRole("group", { name: "Where the letter stands" });
   await expect(stands).toContainText(/Read out on the telephone\. If it was not, that can be taken back until today \d\d:\d\d\./);
@@ -164,12 +163,7 @@ test("My client's letter answers none of ours and waits in the Post: my own lett
   await expect(note(page)).toContainText("Our letter was held back: Wilmot Dace wrote before it left.");
   const waits = page.getByRole("region", { name: "In the Post from this address" });
   await expect(waits).toContainText("A letter from Wilmot Dace’s address waits in the Post. Say first where it belongs.");
-  await fitsAndIsAccessible(page);
-  await page.screenshot({ path: test.info().outputPath("in-post-1280.png") });
-  const small = await person({ ...PHONE, storageState: owner });
-  await small.goto(at);
-  await fitsAndIsAccessible(small);
-  await small.getByRole("region", { name: "The letter" }).screenshot({ path: test.info().outputPath("in-post-390.png") });
+  await isSeenWell(page, await person({ ...PHONE, storageState: owner }), "in-post");
   await waits.getByRole("link", { name: "The rug again" }).click();
   await page.getByRole("button", { name: "Put it there" }).first().click();
   await expect(page).toHaveURL(at);
