@@ -1,4 +1,5 @@
 import "server-only";
+import * as z from "zod/mini";
 import { database, type Prisma } from "../store/database";
 import { NEWEST_FIRST, OLDEST_FIRST } from "../store/row-order";
 import type { QuestionId } from "../trade/questions";
@@ -6,12 +7,13 @@ import { readSettings } from "../workshop/settings";
 import { chosenPlan } from "./chosen-plan";
 import type { DocumentFacts } from "./document-content";
 import { isTradeAsking } from "../reply/who-asks";
+import type { StepId } from "./steps";
 import { assessmentOf, enquiryAnswersOf, rugAnswersOf, seenOf } from "./stored";
 
 /** The inspections of a rug that count, the newest first. */
 export const STANDING_INSPECTIONS = { where: { withdrawnAt: null }, orderBy: NEWEST_FIRST.at } as const satisfies Prisma.Rug$inspectionsArgs;
 const PARTS = {
-  enquiry: { select: { reference: true, answers: true, client: { select: { name: true, isTrade: true, telephone: true } }, parties: true } },
+  enquiry: { select: { reference: true, answers: true, submittedAt: true, _count: { select: { rugs: true } }, audit: { where: { action: "answer-corrected" }, orderBy: NEWEST_FIRST.at, select: { at: true, detail: true } }, client: { select: { name: true, isTrade: true, telephone: true } }, parties: true } },
   answers: true,
   photos: { orderBy: { position: "asc" }, include: { measurements: { where: { withdrawnAt: null }, orderBy: OLDEST_FIRST.at }, label: true } },
   assessments: { orderBy: NEWEST_FIRST.createdAt, take: 1 },
@@ -23,6 +25,12 @@ const PARTS = {
 const newestAt = (rows: readonly { question: string; at: Date }[], question: QuestionId): Date | null =>
   rows.reduce<Date | null>((newest, row) => (row.question === question && (newest === null || row.at > newest) ? row.at : newest), null);
 
+const CORRECTED = z.object({ step: z.string() });
+const WET_NOW: StepId = "wet-now";
+/** When it was told last whether anything is wet: as it was put right, else as the enquiry began. Its answer has no row of its own. */
+const wetToldAt = ({ audit, submittedAt }: { audit: readonly { at: Date; detail: unknown }[]; submittedAt: Date }): Date =>
+  audit.find(({ detail }) => CORRECTED.safeParse(detail).data?.step === WET_NOW)?.at ?? submittedAt;
+
 /** What a document of this rug would be written from; null where there is no such rug in the enquiry or it was never judged. */
 export async function documentFacts({ enquiryId, rugId }: { enquiryId: string; rugId: string }, now: Date): Promise<DocumentFacts | null> {
   const [rug, settings] = await Promise.all([database().rug.findFirst({ where: { id: rugId, enquiryId }, include: PARTS }), readSettings()]);
@@ -32,7 +40,7 @@ export async function documentFacts({ enquiryId, rugId }: { enquiryId: string; r
   const { answers: enquiry } = enquiryAnswersOf(rug.enquiry.answers);
   const plan = chosenPlan(rug.photos);
   return {
-    reference, client, parties, enquiry, isTrade: isTradeAsking(client, enquiry), answers: rugAnswersOf(rug.answers), seen: seenOf(rug.answers), sinceToldAt: newestAt(rug.answers, "since"), photos: rug.photos, assessment: assessmentOf(newest.result), tests: rug.benchTests,
+    reference, client, parties, enquiry, isTrade: isTradeAsking(client, enquiry), answers: rugAnswersOf(rug.answers), seen: seenOf(rug.answers), sinceToldAt: newestAt(rug.answers, "since"), wetToldAt: wetToldAt(rug.enquiry), ofRugs: rug.enquiry._count.rugs, photos: rug.photos, assessment: assessmentOf(newest.result), tests: rug.benchTests,
     inspection: rug.inspections[0] ?? null, plan, hasPlan: plan !== null, settings, now,
   };
 }

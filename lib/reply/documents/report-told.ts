@@ -1,4 +1,4 @@
-import type { QuestionId, RugAnswers } from "../../trade/questions";
+import type { EnquiryAnswers, QuestionId, RugAnswers } from "../../trade/questions";
 import { answerIn, askIn } from "../../words/asked";
 import { quotedInside } from "../../words/quoted";
 import type { Words } from "../../words/words";
@@ -7,6 +7,8 @@ import { paragraph, type Block } from "./blocks";
 
 /** What the client answered and wrote of a rug. */
 export interface Told {
+  /** Whether any part of it was wet, and the day it was told, written out; null where that was not told. `ofRugs`: how many rugs the one answer is about. */
+  readonly wet: { readonly answer: NonNullable<EnquiryAnswers["wetNow"]>; readonly toldOn: string; readonly ofRugs: number } | null;
   readonly answers: RugAnswers;
   /** The questions that somebody of the workshop answered, having seen it in a photo. */
   readonly seen: readonly QuestionId[];
@@ -29,14 +31,23 @@ function answered(question: Asked, { told: { answers, sinceToldOn }, asker }: Te
   return question === "since" && sinceToldOn !== null ? words.say("report.since", { since: said, day: sinceToldOn }) : said;
 }
 
-function answersTable(questions: readonly Asked[], caption: string, telling: Telling, words: Words): Block[] {
-  const { say } = words;
-  const rows = questions.flatMap((question) => {
+const tableOf = (caption: string, rows: string[][], { say }: Words): Block[] =>
+  (rows.length > 0 ? [{ kind: "table", caption, head: [say("report.asked"), say("report.answered")], rows }] : []);
+
+/** A question with what was answered to it, for each that was. */
+function answersTo(questions: readonly Asked[], telling: Telling, words: Words): string[][] {
+  return questions.flatMap((question) => {
     const answer = answered(question, telling, words);
     if (answer === null) return [];
-    return [[askIn(words, question, { isTrade: telling.asker.as === "trade" }), telling.told.seen.includes(question) ? say("report.by-sight", { answer }) : answer]];
+    return [[askIn(words, question, { isTrade: telling.asker.as === "trade" }), telling.told.seen.includes(question) ? words.say("report.by-sight", { answer }) : answer]];
   });
-  return rows.length > 0 ? [{ kind: "table", caption, head: [say("report.asked"), say("report.answered")], rows }] : [];
+}
+
+/** Wet changes within hours, so that the answer has its day; asked once, it is about every rug of the enquiry. */
+function wetRow({ told: { wet }, asker }: Telling, words: Words): string[][] {
+  if (!wet) return [];
+  const [asked, { answer, toldOn, ofRugs }] = [{ isTrade: asker.as === "trade" }, wet];
+  return [[askIn(words, "wetNow", asked), words.say("report.wet-told", { answer: answerIn(words, "wetNow", { id: answer, ...asked }), day: toldOn, rugs: ofRugs, of: ofRugs > 1 ? "several" : "one" })]];
 }
 
 /** Answers by which no change was told. */
@@ -44,13 +55,15 @@ const NO_CHANGE: readonly string[] = ["none", "unsure"];
 /** Whether a change was told, by the client and not by sight. */
 export const isChangeTold = ({ answers: { changes = [] }, seen }: Told): boolean => changes.some((id) => !NO_CHANGE.includes(id)) && !seen.includes("changes");
 
-/** What happened, when, what was done about it by whom and how the rug changed, as told; then the client's own words. */
+/** Whether it is wet, what happened, when, what was done about it by whom and how the rug changed, as told; then the client's own words. */
 export function toldBlocks(telling: Telling, words: Words): Block[] {
   const { say } = words;
-  const { account, seen } = telling.told;
-  const answers = answersTable(EVENT.filter((q) => !seen.includes(q)), say("report.told-caption"), telling, words);
+  const { account, seen, wet } = telling.told;
+  const event = answersTo(EVENT.filter((q) => !seen.includes(q)), telling, words);
   return [
-    ...(answers.length > 0 ? answers : [paragraph(say("report.told-nothing"))]),
+    ...tableOf(say("report.told-caption"), [...wetRow(telling, words), ...event], words),
+    ...(event.length > 0 ? [] : [paragraph(say("report.told-nothing"))]),
+    ...(wet ? [] : [paragraph(say("report.wet-untold"))]),
     ...(account ? [paragraph(account.isQuoted ? say("report.quoted", { account: quotedInside(account.text.replaceAll(/(?:\r?\n){3,}/gu, "\n\n")) }) : say("report.account-kept"))] : []),
   ];
 }
@@ -62,4 +75,4 @@ export function changesSeen(telling: Telling, words: Words): Block[] {
 }
 
 /** What the judgement of the fibre was told, beside the label and tests. */
-export const pileBlocks = (telling: Telling, words: Words): Block[] => answersTable(PILE, words.say("report.pile-caption"), telling, words);
+export const pileBlocks = (telling: Telling, words: Words): Block[] => tableOf(words.say("report.pile-caption"), answersTo(PILE, telling, words), words);

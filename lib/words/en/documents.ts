@@ -24,6 +24,8 @@ export const DOCUMENTS = {
   "report.asked": "We asked",
   "report.answered": "The client answered",
   "report.since": "{since}, as told on {day}",
+  "report.wet-told": "{answer}, as told on {day}{of, select, several { (asked once, of all {rugs, number} rugs of this enquiry)} other {}}",
+  "report.wet-untold": "We were not told whether any part of the rug is wet now.",
   "report.by-sight": "{answer} (as the workshop saw it in a photo)",
   "report.quoted": "In the client’s own words: “{account}”",
   "report.account-kept": "The client’s own words are kept at the workshop.",

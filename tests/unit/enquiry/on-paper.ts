@@ -6,6 +6,7 @@ import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { approveReply } from "../../../lib/enquiry/approve-reply";
 import type { Caller } from "../../../lib/enquiry/caller";
+import { correctAnswer } from "../../../lib/enquiry/correct-answer";
 import { documentFile } from "../../../lib/enquiry/document-file";
 import { encloseDocument } from "../../../lib/enquiry/enclose-document";
 import { makeDocument } from "../../../lib/enquiry/make-document";
@@ -22,8 +23,10 @@ import { secondReply } from "../../../lib/enquiry/second-reply";
 import { takeBackLetter } from "../../../lib/enquiry/take-back";
 import { withdrawInspection } from "../../../lib/enquiry/withdraw-inspection";
 import { withdrawMeasurement } from "../../../lib/enquiry/withdraw-measurement";
+import { dayAndHour, longDay } from "../../../lib/enquiry/workshop-day";
 import type { Block } from "../../../lib/reply/documents/blocks";
 import { database } from "../../../lib/store/database";
+import { DEFAULT_SETTINGS } from "../../../lib/workshop/settings-schema";
 import { OLDEST_FIRST } from "../../../lib/store/row-order";
 import { clientOf, givePhoto, good, intake, later, NOW, staff, submitted, WET_VISCOSE } from "./workshop";
 import { submitEnquiry } from "../../../lib/enquiry/submit-enquiry";
@@ -180,6 +183,16 @@ export function onPaper(): void {
       expect(text).toContain("What happened to it?");
       // As a browser has a box without a tick.
       expect(await textOf(await make("condition-report", { leaveOutWords: false }, 3), enquiryId)).toContain("edge of the tray");
+    });
+    it("says on which day it was told last whether the rug is wet: as the enquiry began, or as it was put right", async () => {
+      const { make, enquiryId, rugId } = await aRug();
+      const day = (minutes: number) => longDay(dayAndHour(later(minutes), DEFAULT_SETTINGS.timeZone).day, DEFAULT_SETTINGS.locale);
+      const TWO_DAYS = 2 * 24 * 60;
+      expect(await textOf(await make("condition-report"), enquiryId)).toContain(`"Is any part of the rug wet right now?","Yes, it is wet, as told on ${day(0)}"`);
+      good(await correctAnswer(await nell(), { rugId, step: "shine", values: { answer: "satin" }, seen: false }, later(TWO_DAYS / 2)));
+      good(await correctAnswer(await nell(), { rugId, step: "wet-now", values: { answer: "no" }, seen: false }, later(TWO_DAYS)));
+      expect(await textOf(await make("condition-report", {}, TWO_DAYS + 1), enquiryId)).toContain(`"Is any part of the rug wet right now?","No, it is dry, as told on ${day(TWO_DAYS)}"`);
+      expect(day(TWO_DAYS)).not.toBe(day(0));
     });
     it("on a cleaner's enquiry calls nobody the owner who is not, and the client's own letter to a seller is not made", async () => {
       const { enquiryId } = await submitted({ reason: "trade", rug: { sellerSaid: "silk", labelText: "100% viscose", labelFound: "typed", treatments: ["professional-wet"], treatedBy: "me-trade", since: "day" } });

@@ -190,6 +190,7 @@ describe("the condition report", () => {
     const blocks = conditionReport(REPORT).blocks;
     const table = blocks[blocks.findIndex((b) => b.kind === "heading" && b.text === "What the client told us") + 1];
     expect(table).toMatchObject({ kind: "table", rows: [
+      ["Is any part of the rug wet right now?", "Damp, or wet underneath, as told on 27 November 2026 (asked once, of all 2 rugs of this enquiry)"],
       ["What happened to it?", "Food or drink was spilled; A spot was treated at home"], ["What was it that got on it?", "Wine, red or white"], ["When was that?", "Today, as told on 27 November 2026"],
       ["What has been done about it so far?", "Rubbed or scrubbed; Soap, washing-up liquid or shampoo"], ["Who did that?", "I did, or someone at home"], ["How has the rug changed?", "Browner or yellower than it was; The pile is stiff or matted"],
     ] });
@@ -210,8 +211,17 @@ describe("the condition report", () => {
     const kept = textOf(conditionReport({ ...REPORT, told: { ...TOLD, account: { text: "The vase fell over.", isQuoted: false } } }));
     expect(kept).toContain("The client’s own words are kept at the workshop.");
     expect(kept).not.toContain("vase");
-    const nothing = textOf(conditionReport({ ...REPORT, told: { answers: {}, seen: [], sinceToldOn: null, account: null } }));
-    expect(nothing).toContain("What the client told us\nNone of our questions about what happened was answered.\nWhat was seen\nNo change of colour was measured.\n");
+    const nothing = textOf(conditionReport({ ...REPORT, told: { wet: null, answers: {}, seen: [], sinceToldOn: null, account: null } }));
+    expect(nothing).toContain("What the client told us\nNone of our questions about what happened was answered.\nWe were not told whether any part of the rug is wet now.\nWhat was seen\nNo change of colour was measured.\n");
+  });
+  it("says on which day it was told whether the rug is wet, or that it was not told", () => {
+    const wet = (told: Partial<ConditionReport["told"]>) => textOf(conditionReport({ ...REPORT, told: { ...TOLD, ...told } }));
+    const one = { answer: "no", toldOn: "27 November 2026", ofRugs: 1 } as const;
+    expect(wet({ wet: one })).toContain("Is any part of the rug wet right now?\nNo, it is dry, as told on 27 November 2026\n");
+    expect(wet({ wet: one })).not.toMatch(/asked once|not told whether/);
+    expect(wet({ wet: null })).toMatch(/stiff or matted\nWe were not told whether any part of the rug is wet now\.\nIn the client’s own words/);
+    // Where that alone was answered, both stand.
+    expect(wet({ wet: one, answers: {} })).toMatch(/No, it is dry, as told on 27 November 2026\nNone of our questions about what happened was answered\./);
   });
   it("says a fibre’s chance in the word of the letters beside its range, never in a stronger one, and where the words are from", () => {
     const worded = (words: string) => textOf(conditionReport({ ...REPORT, assessment: { ...REPORT.assessment, fibres: REPORT.assessment.fibres.map((f) => ({ ...f, words })) } }));
