@@ -40,12 +40,13 @@ const TABLES_IN = "GBP";
 /** What the price of a new one goes by, and at which rates it was exchanged (lib/trade/price-index.ts). */
 function howPriced(assessment: Assessment, currency: string, words: Words): string {
   const { say, locale } = words;
-  const back = currency === TABLES_IN ? [] : [String(LATEST_RATE_YEAR)];
-  const rates = (years: readonly string[]) => ({ exchanged: years.length > 0 ? "yes" : "no", rates: listed([...new Set(years)], "and", words) });
+  const latest = String(LATEST_RATE_YEAR);
+  const back = currency === TABLES_IN ? [] : [latest];
+  const rates = (all: readonly string[]) => { const years = [...new Set(all)]; return { years: years.length, rates: listed(years, "and", words), latest }; };
   const paid = paidInShop(assessment);
   if (!paid) return say("report.priced-judged", rates(back));
   const there = paid.currency === TABLES_IN ? [] : [String(paid.rateYear)];
   return say("report.priced-paid", {
-    price: sum(paid.amount, paid.currency, locale), dated: paid.year === null ? "no" : "yes", year: String(paid.year ?? ""), ...rates([...there, ...back]), latest: String(LATEST_RATE_YEAR),
+    price: sum(paid.amount, paid.currency, locale), dated: paid.year === null ? "no" : "yes", year: String(paid.year ?? ""), ...rates([...there, ...back]),
   });
 }

@@ -236,15 +236,15 @@ describe("the condition report", () => {
       return textOf(conditionReport({ ...REPORT, assessment: { ...REPORT.assessment, asOf: "2026-11-27T09:00:00Z", findings, money: { ...REPORT.assessment.money!, currency } } }));
     };
     const shop = { year: 2021, place: "specialist" };
-    expect(priced("GBP", { ...shop, currency: "EUR" })).toContain("priced by what the client says was paid for this one: €1,200 in 2021. That sum was exchanged at the yearly average of 2021 (US Federal Reserve, H.10) and carried to 2025 by UK consumer prices");
-    expect(priced("USD", { ...shop, currency: "EUR" })).toContain("exchanged at the yearly average of 2021 and 2025 (US");
+    expect(priced("GBP", { ...shop, currency: "EUR" })).toContain("priced by what the client says was paid for this one: €1,200 in 2021. The range lies round that sum, put in prices of 2025 by UK consumer prices (World Bank; ONS), and exchanged at the yearly average of 2021 (US Federal Reserve, H.10). It is");
+    expect(priced("USD", { ...shop, currency: "EUR" })).toContain("exchanged at the yearly averages of 2021 and 2025 (US");
     const own = priced("GBP", { ...shop, currency: "GBP" });
-    expect(own).toContain("£1,200 in 2021. That sum was carried to 2025 by UK consumer prices");
+    expect(own).toContain("£1,200 in 2021. The range lies round that sum, put in prices of 2025 by UK consumer prices (World Bank; ONS). It is");
     expect(own).not.toContain("exchanged");
     // A year that was not told counts as this one, and one past the table as its last.
-    expect(priced("GBP", { currency: "EUR", year: null, place: "online" })).toContain("was paid for this one: €1,200. That sum was exchanged at the yearly average of 2025 (US");
-    for (const bazaar of [{ ...shop, place: "bazaar", currency: "EUR" }, { ...shop, year: 2030, currency: "EUR" }, null]) expect(priced("GBP", bazaar)).toMatch(/priced by shop prices as workshops hear them, judged, for no published prices by fibre were found\.\n/);
-    expect(priced("EUR", null)).toContain("They stand in pounds and were exchanged at the yearly average of 2025 (US Federal Reserve, H.10).");
+    expect(priced("GBP", { currency: "EUR", year: null, place: "online" })).toContain("was paid for this one: €1,200. The range lies round that sum, taken as one of 2025, for no year was told, and exchanged at the yearly average of 2025 (US");
+    for (const bazaar of [{ ...shop, place: "bazaar", currency: "EUR" }, { ...shop, year: 2030, currency: "EUR" }, null]) expect(priced("GBP", bazaar)).toMatch(/priced by shop prices as workshops hear them, judged, for no published prices by fibre were found\. They stand in prices of 2025\.\n/);
+    expect(priced("EUR", null)).toContain("They stand in prices of 2025, exchanged from pounds at the yearly average of 2025 (US Federal Reserve, H.10).");
   });
   it("tells no upper end of a life that is too wide to tell anything by, as the letters do", () => {
     const living = (low: number, high: number) => textOf(conditionReport({ ...REPORT, assessment: { ...REPORT.assessment, lifeYears: range(low, (low + high) / 2, high) } }));
