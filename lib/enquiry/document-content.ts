@@ -21,7 +21,7 @@ import type { WorkshopSettings } from "../workshop/settings";
 import { readingsIn, reportIn } from "./bench-findings";
 import { sayReadings, sayReport } from "./bench-view";
 import { isTestId, testRow } from "./bench-test-schema";
-import { reportFields, sellerLetterFields, type ReportFields } from "./document-forms";
+import { quotesWords, reportFields, sellerLetterFields, type ReportFields } from "./document-forms";
 import type { PlanMarks } from "./mark-schema";
 import { edgesRange, measurePlan } from "./measured-plan";
 import { photoView, rugColours } from "./photo-view";
@@ -76,11 +76,11 @@ export function documentContent(kind: DocumentKind, facts: DocumentFacts, filled
   }
 }
 
-function report(f: DocumentFacts, { theirReference, leaveOutWords }: ReportFields, madeBy: string): PrintedDocument {
+function report(f: DocumentFacts, { theirReference, ...ticks }: ReportFields, madeBy: string): PrintedDocument {
   const { inspection: seen, settings, answers: { story } } = f;
   return conditionReport({
     reference: f.reference, theirReference: theirReference || null, asker: askerOf(f), rug: capital(rugOf(f)), assessment: f.assessment,
-    told: { wet: wetOf(f), answers: f.answers, seen: f.seen, sinceToldOn: f.sinceToldAt && dayOf(f, f.sinceToldAt), account: story === undefined ? null : { text: story, isQuoted: leaveOutWords !== "yes" } },
+    told: { wet: wetOf(f), answers: f.answers, seen: f.seen, sinceToldOn: f.sinceToldAt && dayOf(f, f.sinceToldAt), account: story === undefined ? null : { text: story, isQuoted: quotesWords(ticks, f.isTrade) } },
     photos: f.photos.map((p) => ({ id: p.id, shows: wordsIn(settings.locale).table(`photo.${photoView(p).kind}.ask`), takenOn: p.takenAt && dayOf(f, p.takenAt), ...asReported(p) })),
     reports: f.tests.flatMap((t) => reportedOf(t, f)),
     cutDown: edgesOf(f),
@@ -142,7 +142,7 @@ const foundBy = (report: LaboratoryReport, f: DocumentFacts): string => sayRepor
 /** What stands in a document's form at first: what the enquiry knows already. */
 export function filledAtFirst(kind: DocumentKind, f: Pick<DocumentFacts, "answers" | "assessment" | "parties" | "settings">): Record<string, string> {
   const { answers, parties } = f;
-  if (kind === "condition-report") return { theirReference: parties.find((p) => p.kind === "insurer")?.reference ?? "", leaveOutWords: "" };
+  if (kind === "condition-report") return { theirReference: parties.find((p) => p.kind === "insurer")?.reference ?? "", leaveOutWords: "", putInWords: "" };
   if (kind !== "letter-to-seller") return {};
   const price = answers.price && answers.currency ? money(answers.price, answers.currency, f.settings.locale) : "";
   return {

@@ -28,12 +28,15 @@ const bought = z._default(upTo(DOCUMENT_LIMITS.lineChars).check((day) => {
 /** A tick that may be left out: "yes", or "" for everything else; in the browser a box without a tick is `false`. */
 const tick = z._default(z.pipe(z.union([z.string(), z.literal(false)]), z.transform((ticked): "yes" | "" => (ticked === "yes" ? "yes" : ""))), "");
 
-/** `leaveOutWords`: whether the client's own words are kept at the workshop, and not quoted. */
-export const reportFields = z.strictObject({ theirReference: line, leaveOutWords: tick });
+/** Whether the client's own words are kept at the workshop (`leaveOutWords`, of an owner) or quoted (`putInWords`, of a cleaner); see `quotesWords`. */
+export const reportFields = z.strictObject({ theirReference: line, leaveOutWords: tick, putInWords: tick });
 export const sellerLetterFields = z.strictObject({
   clientAddress: address, sellerName: needed("Write whom the letter is to."), sellerAddress: address, boughtOn: bought, price, invoice: line, saidWords: words, labelWords: words,
 });
 export type ReportFields = z.infer<typeof reportFields>;
+/** An owner's words are the account of what happened, and quoted unless left out; a cleaner's are a question among colleagues, and quoted only where somebody says so. */
+export const quotesWords = ({ leaveOutWords, putInWords }: Pick<ReportFields, "leaveOutWords" | "putInWords">, isTrade: boolean): boolean =>
+  (isTrade ? putInWords === "yes" : leaveOutWords !== "yes");
 export type SellerLetterFields = z.infer<typeof sellerLetterFields>;
 
 /** One schema for each kind of document. */

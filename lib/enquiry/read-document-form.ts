@@ -17,8 +17,8 @@ export interface DocumentFormView {
   rug: string;
   /** What stands in the fields at first. */
   filled: Record<string, string>;
-  /** The client's own words, which a report quotes unless they are left out; null where they gave none. */
-  account: string | null;
+  /** The client's own words, and whether they are a cleaner's, which a report quotes only where somebody says so; null where they gave none. */
+  account: { text: string; isTrade: boolean } | null;
   /** Who inspected the rug last, in a sentence; null where nobody did. */
   inspection: string | null;
   /** Which characters of what is known and filled in no typeface has, in a sentence; null where all can be drawn. */
@@ -48,10 +48,10 @@ export async function readDocumentForm(caller: Caller, { enquiryId, rugId, kind 
   if (no) return no;
   const facts = await documentFacts({ enquiryId, rugId }, now);
   if (!facts || (kind && !documentsOffered(facts).includes(kind))) return NOT_THERE;
-  const { reference, answers, photos, inspection } = facts;
+  const { reference, answers, photos, inspection, isTrade } = facts;
   const filled = kind ? await filledIn(kind, rugId, facts) : {};
   return ok({
-    reference, rug: rugTitleOf({ answers, colours: rugColours(photos) }), filled, account: answers.story ?? null,
+    reference, rug: rugTitleOf({ answers, colours: rugColours(photos) }), filled, account: answers.story === undefined ? null : { text: answers.story, isTrade },
     boxed: kind && willBeBoxed(boxedSoFar(kind, facts, { filled, by: caller.kind === "staff" ? caller.name : "" })),
     inspection: inspection && `It goes by the inspection of ${inspection.by}.`,
   });

@@ -1,4 +1,4 @@
-import type { Locator, Page } from "@playwright/test";
+import type { Locator, Page, TestInfo } from "@playwright/test";
 import { drawRug } from "../../prisma/demo/draw-rug";
 import { letter } from "../unit/enquiry/mail-files";
 import { fitsAndIsAccessible } from "./axe";
@@ -30,6 +30,15 @@ async function looksRight(page: Page): Promise<void> {
       await page.emulateMedia({ colorScheme });
       await fitsAndIsAccessible(page);
     }
+  }
+}
+
+/** The whole page at both widths, in light, to be looked at. */
+async function picturesOf(page: Page, info: TestInfo, name: string): Promise<void> {
+  await page.emulateMedia({ colorScheme: "light" });
+  for (const width of [390, 1280]) {
+    await page.setViewportSize({ width, height: 900 });
+    await page.screenshot({ path: info.outputPath(`${name}-${width}.png`), fullPage: true });
   }
 }
 
@@ -275,33 +284,47 @@ test("Staff who write nonsense into the letter to the seller are told what is wr
   for (const [label, value] of Object.entries({ ...fields, ...right })) await expect(page.getByLabel(label, { exact: true })).toHaveValue(value);
 });
 
-test("Staff read what a client wrote before a report quotes it, and leave it out; a cleaner’s report calls nobody the owner", async ({ person }, info) => {
+test("Staff read what a client wrote before a report quotes it, and leave it out", async ({ person }, info) => {
   const page = await person({ storageState: owner });
   const story = "I knocked the glass over after the party. Please do not tell my sister.";
-  await takesIn(page, { name: "Corwin Ashdown", email: "corwin@example.org", label: "100 % viscose", sold: "Silk", reason: "I clean rugs myself and need advice", story }, desk);
+  await takesIn(page, { name: "Corwin Ashdown", email: "corwin@example.org", label: "100 % viscose", story }, desk);
+  await opensForm(page, "Condition report");
+  await expect(page.getByRole("blockquote")).toHaveText(story);
+  await page.getByRole("checkbox", { name: /^Leave these words out/ }).check();
+  await picturesOf(page, info, "own-words");
+  await page.getByRole("button", { name: "Make it" }).click();
+  const report = page.getByRole("article", { name: /^Condition report/ });
+  await expect(report).toContainText("The client’s own words are kept at the workshop.");
+  await expect(report).not.toContainText("sister");
+  await expect(report.getByRole("row", { name: "What happened to it? Food or drink was spilled" })).toBeVisible();
+  await looksRight(page);
+});
+
+test("Staff quote what a cleaner wrote only where they say so, and a cleaner’s report calls nobody the owner", async ({ person }, info) => {
+  const page = await person({ storageState: owner });
+  const story = "Please help, my customer rings every hour and I washed it myself.";
+  await takesIn(page, { name: "Merrick Vane", email: "merrick@example.org", label: "100 % viscose", sold: "Silk", reason: "I clean rugs myself and need advice", story }, desk);
+  const at = page.url();
   await documents(page).getByText("Make a document").click();
   await expect(documents(page).getByRole("link", { name: "Care card", exact: true })).toBeVisible();
   await expect(documents(page).getByRole("link", { name: "Letter to the seller", exact: true })).toHaveCount(0);
   await documents(page).getByRole("link", { name: "Condition report", exact: true }).click();
   await expect(page.getByRole("blockquote")).toHaveText(story);
-  await page.getByRole("checkbox", { name: /^Leave these words out/ }).check();
-  for (const width of [390, 1280]) {
-    await page.setViewportSize({ width, height: 900 });
-    await page.screenshot({ path: info.outputPath(`own-words-${width}.png`), fullPage: true });
-  }
+  await expect(page.getByRole("checkbox", { name: "Quote these words in the report" })).not.toBeChecked();
   await looksRight(page);
+  await picturesOf(page, info, "cleaners-words");
   await page.getByRole("button", { name: "Make it" }).click();
   const report = page.getByRole("article", { name: /^Condition report/ });
-  await expect(report).toContainText("The client, Corwin Ashdown, cleans rugs and asked about a customer’s rug; its owner was not named.");
+  await expect(report).toContainText("The client, Merrick Vane, cleans rugs and asked about a customer’s rug; its owner was not named.");
   await expect(report).toContainText("The client’s own words are kept at the workshop.");
-  await expect(report).not.toContainText("sister");
-  await expect(report.getByRole("row", { name: "What happened to it? Food or drink was spilled" })).toBeVisible();
+  await expect(report).not.toContainText("Please help");
   await looksRight(page);
-  for (const width of [390, 1280]) {
-    await page.setViewportSize({ width, height: 900 });
-    await page.emulateMedia({ colorScheme: "light" });
-    await page.screenshot({ path: info.outputPath(`cleaners-report-${width}.png`), fullPage: true });
-  }
+  await picturesOf(page, info, "cleaners-report");
+  await page.goto(at);
+  await opensForm(page, "Condition report");
+  await page.getByRole("checkbox", { name: "Quote these words in the report" }).check();
+  await page.getByRole("button", { name: "Make it" }).click();
+  await expect(report).toContainText(`In the client’s own words: “${story}”`);
 });
 
 test("Staff read which letters of a client’s name can only print as boxes before they make a document of it, and afterwards", async ({ person }, info) => {

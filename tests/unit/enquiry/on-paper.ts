@@ -167,16 +167,16 @@ export function onPaper(): void {
       await make("letter-to-seller", { ...SELLER, price: "€1,200", saidWords: "" }, 3);
       expect(await filled("letter-to-seller")).toEqual({ ...SELLER, price: "€1,200", saidWords: "" });
       await make("condition-report", { theirReference: "CL/118" }, 4);
-      expect(await filled("condition-report")).toEqual({ theirReference: "CL/118", leaveOutWords: "" });
+      expect(await filled("condition-report")).toEqual({ theirReference: "CL/118", leaveOutWords: "", putInWords: "" });
       await make("condition-report", { theirReference: "CL/118", leaveOutWords: "yes" }, 5);
-      expect(await filled("condition-report")).toEqual({ theirReference: "CL/118", leaveOutWords: "yes" });
+      expect(await filled("condition-report")).toEqual({ theirReference: "CL/118", leaveOutWords: "yes", putInWords: "" });
     });
   });
 
   describe("a condition report", () => {
     it("leaves the client's own words out where somebody says so, and still tells what they answered", async () => {
       const { make, enquiryId, rugId } = await aRug();
-      expect(good(await readDocumentForm(await nell(), { enquiryId, rugId, kind: "condition-report" }, NOW)).account).toContain("It went over the edge of the tray");
+      expect(good(await readDocumentForm(await nell(), { enquiryId, rugId, kind: "condition-report" }, NOW)).account).toEqual({ text: expect.stringContaining("It went over the edge of the tray") as string, isTrade: false });
       const text = await textOf(await make("condition-report", { leaveOutWords: "yes" }), enquiryId);
       expect(text).toContain("The client’s own words are kept at the workshop.");
       expect(text).not.toContain("edge of the tray");
@@ -193,6 +193,17 @@ export function onPaper(): void {
       good(await correctAnswer(await nell(), { rugId, step: "wet-now", values: { answer: "no" }, seen: false }, later(TWO_DAYS)));
       expect(await textOf(await make("condition-report", {}, TWO_DAYS + 1), enquiryId)).toContain(`"Is any part of the rug wet right now?","No, it is dry, as told on ${day(TWO_DAYS)}"`);
       expect(day(TWO_DAYS)).not.toBe(day(0));
+    });
+    it("quotes what a cleaner wrote only where somebody says so", async () => {
+      const { enquiryId } = await submitted({ reason: "trade", rug: { story: "Please help, my customer is on the telephone.", labelText: "100% viscose", labelFound: "typed" } });
+      const { id: rugId } = await database().rug.findFirstOrThrow({ where: { enquiryId } });
+      expect(good(await readDocumentForm(await nell(), { enquiryId, rugId, kind: "condition-report" }, NOW)).account).toEqual({ text: "Please help, my customer is on the telephone.", isTrade: true });
+      const made = async (filled: object) => textOf(good(await makeDocument(await nell(), { enquiryId, rugId, kind: "condition-report", filled }, NOW)).documentId, enquiryId);
+      for (const filled of [{}, { putInWords: false }, { leaveOutWords: "" }]) {
+        expect(await made(filled)).toContain("The client’s own words are kept at the workshop.");
+        expect(await made(filled)).not.toContain("Please help");
+      }
+      expect(await made({ putInWords: "yes" })).toContain("In the client’s own words: “Please help, my customer is on the telephone.”");
     });
     it("on a cleaner's enquiry calls nobody the owner who is not, and the client's own letter to a seller is not made", async () => {
       const { enquiryId } = await submitted({ reason: "trade", rug: { sellerSaid: "silk", labelText: "100% viscose", labelFound: "typed", treatments: ["professional-wet"], treatedBy: "me-trade", since: "day" } });

@@ -10,9 +10,11 @@ import { make } from "./actions";
 import css from "./document-form.module.css";
 
 export interface Where { enquiryId: string; rugId: string }
+/** The client's own words, and whether they are a cleaner's. */
+interface Account { text: string; isTrade: boolean }
 
 /** What is filled in by hand for a document; the rest is written from what is known. */
-export function DocumentForm({ kind, title, at, values, inspection, account, boxed }: { kind: DocumentKind; title: string; at: Where; values: Record<string, string>; inspection: string | null; account: string | null; boxed: string | null }) {
+export function DocumentForm({ kind, title, at, values, inspection, account, boxed }: { kind: DocumentKind; title: string; at: Where; values: Record<string, string>; inspection: string | null; account: Account | null; boxed: string | null }) {
   const schema = useMemo(() => documentForm(kind), [kind]);
   return (
     <CheckedForm schema={schema} action={make} values={values} title={title}>
@@ -40,23 +42,23 @@ function Boxed({ known }: { known: string | null }) {
   );
 }
 
-function Report({ at, inspection, account }: { at: Where; inspection: string | null; account: string | null }) {
+function Report({ at, inspection, account }: { at: Where; inspection: string | null; account: Account | null }) {
   return (
     <>
       <p className={css.note}>{inspection ?? <>Nobody has inspected this rug, so the report says “provisional, not inspected”. <Link href={`/desk/${at.enquiryId}/documents/${at.rugId}/inspection`}>Record an inspection</Link> first if somebody has.</>}</p>
       <TextField name="theirReference" label="The insurer’s reference, if there is one" autoComplete="off" />
-      {account !== null && <OwnWords account={account} />}
+      {account !== null && <OwnWords {...account} />}
     </>
   );
 }
 
 /** What would be quoted is read before it is: it can hold more than whoever gets the report should know. */
-function OwnWords({ account }: { account: string }) {
+function OwnWords({ text, isTrade }: Account) {
   return (
     <div className={css.own}>
-      <p>The report quotes what the client wrote:</p>
-      <blockquote dir="auto">{account}</blockquote>
-      <TickBox name="leaveOutWords" label="Leave these words out: the report says that they are kept at the workshop" />
+      <p>{isTrade ? "The report says that what the cleaner wrote to us is kept at the workshop, and does not quote it:" : "The report quotes what the client wrote:"}</p>
+      <blockquote dir="auto">{text}</blockquote>
+      {isTrade ? <TickBox name="putInWords" label="Quote these words in the report" /> : <TickBox name="leaveOutWords" label="Leave these words out: the report says that they are kept at the workshop" />}
     </div>
   );
 }
