@@ -30,9 +30,9 @@ function printed(answers: RugAnswers, percents: Record<string, number>) {
 const SIZE = { widthCm: 170, lengthCm: 240 };
 
 describe("money in a condition report, from answers to printed words, against published examples", () => {
-  it("two years of a life of five: 60 in 100 are left, so that 975 new are 585, as 9.75 are 5.85 (urban.co.uk, five-year life span; NAVEDTRA 10287F, 9.75 × 60 %)", () => {
+  it("two years of a life of five: 60 per cent are left, so that 975 new are 585, as 9.75 are 5.85 (urban.co.uk, five-year life span; NAVEDTRA 10287F, 9.75 × 60 %)", () => {
     const { money, small } = printed({ ...SIZE, boughtWhere: "furniture", price: 975, currency: "EUR", boughtYear: 2024, back: "machine" }, { viscose: 100 });
-    expect(small).toContain("In the middle of it, 60 in 100 of the price new are left.");
+    expect(small).toContain("In the middle of it, about 60 per cent of the price of a new one is left.");
     const [fresh, today] = [money("A new one like it"), money("Value today")];
     expect(fresh.low < 975 && 975 < fresh.high).toBe(true);
     expect(today.low < 585 && 585 < today.high).toBe(true);

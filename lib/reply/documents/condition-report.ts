@@ -5,7 +5,7 @@ import { methodWhyIn } from "../../words/judged";
 import type { Figures } from "../../words/measures";
 import { quotedInside } from "../../words/quoted";
 import { wordsIn, type Words } from "../../words/words";
-import { cappedWord, chanceWord } from "../phrases";
+import { cappedWord, chanceWord, likelihood } from "../phrases";
 import { askedBy, type Asker } from "../who-asks";
 import { heading, paragraph, small, type Block, type PrintedDocument } from "./blocks";
 import { inHundred, rangeInHundred } from "./chances";
@@ -45,7 +45,7 @@ export interface ConditionReport {
 const band = (words: string): Pick<ChanceWord, "from" | "to"> => CHANCE_WORDS.find((row) => row.words === words) ?? { from: 0, to: 0 };
 const SCALE = { very: band("very likely").from, likely: band("likely").from, even: band("about as likely as not").from, least: band("very unlikely").to };
 
-/** A cause is named from this chance on. *elicited* */
+/** A fibre or a cause is named from this chance on. *elicited* */
 const NAMED_FROM = 0.05;
 
 /**
@@ -68,8 +68,9 @@ export function conditionReport(r: ConditionReport): PrintedDocument {
       ...labelBlocks(r.assessment, words),
       ...r.reports.map(({ by, on, reference, part, found }) => paragraph(say("report.laboratory", { by, day: on, referenced: reference ? "yes" : "no", reference: reference ?? "", part, found }))),
       ...pileBlocks(r, words),
+      paragraph(say("report.chances")),
       fibreTable(r, words),
-      small([say("report.fibre-words", SCALE), say("report.fibre-range")].join(" ")),
+      small([say("report.fibre-words", SCALE), say("report.fibre-range", { least: Math.round(NAMED_FROM * 100) })].join(" ")),
       heading(say("report.causes")),
       ...changeBlocks(r.assessment, words),
       ...causeBlocks(r.assessment, words),
@@ -110,7 +111,7 @@ function fibreTable({ assessment, photos }: ConditionReport, words: Words): Bloc
   const { say } = words;
   return {
     kind: "table", caption: say("report.fibre-caption", { evidence: evidenceOf(assessment), shown: photos.length > 0 ? "yes" : "no" }), head: [say("report.fibre"), say("report.in-words"), say("report.chance")],
-    rows: assessment.fibres.filter((f) => f.probability >= NAMED_FROM).map((f) => [capital(words.table(`fibre.${f.fibre}.name`)), capital(chanceWord(cappedWord(f.words), words)), rangeInHundred(f, words)]),
+    rows: assessment.fibres.filter((f) => f.probability >= NAMED_FROM).map((f) => [capital(words.table(`fibre.${f.fibre}.name`)), capital(chanceWord(cappedWord(f.words), words)), capital(rangeInHundred(f, words))]),
   };
 }
 
@@ -119,7 +120,7 @@ function causeBlocks({ mechanisms }: Assessment, words: Words): Block[] {
   const named = mechanisms.filter((m) => m.probability >= NAMED_FROM);
   if (named.length === 0) return [paragraph(say("report.no-cause"))];
   return [{
-    kind: "table", caption: say("report.causes-caption"), head: [say("report.cause"), say("report.chance")],
-    rows: named.map((m) => [capital(words.table(`mechanism.${m.mechanism}`)), inHundred(m.probability, words)]),
+    kind: "table", caption: say("report.causes-caption"), head: [say("report.cause"), say("report.in-words"), say("report.chance")],
+    rows: named.map((m) => [capital(words.table(`mechanism.${m.mechanism}`)), capital(likelihood(m.probability, words)), capital(say("report.about-chance", { chance: inHundred(m.probability, words) }))]),
   }];
 }

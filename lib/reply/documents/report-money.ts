@@ -7,7 +7,6 @@ import { money as sum } from "../../words/measures";
 import type { Words } from "../../words/words";
 import { listed, moneyEstimate } from "../phrases";
 import { paragraph, small, type Block } from "./blocks";
-import { inHundred } from "./chances";
 
 interface Priced {
   readonly assessment: Assessment;
@@ -29,7 +28,7 @@ export function moneyBlocks({ assessment, cutDown }: Priced, words: Words): Bloc
     { kind: "table", caption: say("report.money-caption"), head: [say("report.what"), say("report.range")], rows },
     ...(money.replace ? [small(howPriced(assessment, money.currency, words))] : []),
     ...(money.replace && isSoldAsSilk(assessment) && !SILKS.includes(fibres[0]?.fibre ?? "other") ? [small(say("report.sold-as-silk"))] : []),
-    ...(money.valueToday && money.replace ? [small(say("report.how-valued", { share: inHundred(money.valueToday.median / money.replace.median, words) }))] : []),
+    ...(money.valueToday && money.replace ? [small(say("report.how-valued", { percent: Math.round(100 * (money.valueToday.median / money.replace.median)) }))] : []),
     ...(why.money ? [paragraph(notStatedIn(words, why.money))] : []),
   ];
 }

@@ -1,7 +1,7 @@
 import type { Assessment, Range } from "../../triage/assessment";
 import { notStatedIn } from "../../words/judged";
 import type { Words } from "../../words/words";
-import { lifePhrase, lifeTold } from "../phrases";
+import { lifePhrase, lifeTold, likelihood } from "../phrases";
 import { list, paragraph, small, type Block } from "./blocks";
 import { inHundred } from "./chances";
 import { changeIn, isDamageTold } from "./report-change";
@@ -42,5 +42,5 @@ function improvement(a: Assessment, words: Words): string {
 function beyondRepair(a: Assessment, inspection: Inspection | null, words: Words): string {
   if (inspection) return words.say(inspection.isBeyondRepair ? "report.beyond" : "report.not-beyond", { by: inspection.by, day: inspection.on });
   if (!isDamageTold(a)) return words.say("report.beyond-no-damage", { change: changeIn(a) });
-  return a.beyondRepair === null ? words.say("report.beyond-not-judged") : words.say("report.beyond-chance", { chance: inHundred(a.beyondRepair, words) });
+  return a.beyondRepair === null ? words.say("report.beyond-not-judged") : words.say("report.beyond-chance", { likely: likelihood(a.beyondRepair, words), chance: inHundred(a.beyondRepair, words) });
 }

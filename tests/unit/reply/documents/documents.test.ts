@@ -230,6 +230,20 @@ describe("the condition report", () => {
     // IPCC guidance note 2010, table 1: very likely 90–100, likely 66–100, about as likely as not 33–66, very unlikely 0–10.
     expect(worded("likely")).toContain("“very likely” from 90 in 100, “likely” from 66, “about as likely as not” from 33, “unlikely” below, “very unlikely” up to 10.");
   });
+  it("says what a chance means before the first one, and from which chance on a fibre or a cause is named", () => {
+    const text = textOf(conditionReport(REPORT));
+    expect(text).toMatch(/^[^%]*?\nA chance of 90 in 100 means that it holds for about 90 of 100 rugs/);
+    expect(text.indexOf("A chance of 90 in 100 means")).toBe(text.search(/\d+ in 100/) - "A chance of ".length);
+    expect(text).toContain("Fibres and causes below 5 in 100 are not named.");
+    const named = (probability: number) => textOf(conditionReport({ ...REPORT, assessment: { ...REPORT.assessment, mechanisms: [{ mechanism: "mould", probability }] } })).includes("\nMould\n");
+    expect([0.049, 0.05, 0.051].map(named)).toEqual([false, true, true]);
+  });
+  it("tells chances in 100 and shares in per cent, never one as the other", () => {
+    const text = textOf(conditionReport(REPORT));
+    expect(text.split("\nCost and value\n")[1]).not.toContain("in 100");
+    expect(text).toContain("In the middle of it, about 22 per cent of the price of a new one is left.");
+    expect(text).not.toMatch(/chance[^.\n]*per cent/iu);
+  });
   it("says by what a new one is priced, and at the rates of which years it was exchanged", () => {
     const priced = (currency: string, value: object | null) => {
       const findings = value === null ? [] : [told("price-per-m2", { amount: 100, priceTotal: 1200, ...value })];
@@ -255,7 +269,7 @@ describe("the condition report", () => {
   it("is provisional without an inspection, and gives the verdict to a named person with one", () => {
     const without = textOf(conditionReport(REPORT));
     expect(without).toContain("Provisional, not inspected: this report goes by photos");
-    expect(without).toMatch(/Provisional, not inspected: the chance that it is beyond economic repair is about 60 in 100/);
+    expect(without).toMatch(/Provisional, not inspected: it is about as likely as not that it is beyond economic repair; the chance is about 60 in 100\./);
     expect(textOf(conditionReport({ ...REPORT, inspection: INSPECTION }))).toContain("Beyond economic repair, in the judgement of Ivo Castellane, who inspected it on 27 November 2026.");
     expect(textOf(conditionReport({ ...REPORT, inspection: { ...INSPECTION, isBeyondRepair: false } }))).toContain("Not beyond economic repair, in the judgement of Ivo Castellane");
   });
@@ -312,12 +326,12 @@ describe("the condition report", () => {
     expect(text).toContain(`Provisional, not inspected: whether it is beyond economic repair was not judged, for ${why}.`);
     expect(text).toContain("No improvement is stated: ");
     expect(text).toContain("What follows is what was weighed, not damage that was found.");
-    expect(text).not.toMatch(/may come back|chance that it is beyond economic repair/);
+    expect(text).not.toMatch(/may come back|that it is beyond economic repair;/);
     expect(textOf(conditionReport({ ...REPORT, inspection: INSPECTION, assessment: { ...REPORT.assessment, findings } }))).toContain("Beyond economic repair, in the judgement of Ivo Castellane");
   });
   it("of a spill that has left nothing to see yet states the chance of being beyond repair, and no share of a change", () => {
     const text = withFindings(told("changes", ["none"]), told("incidents", ["water"]));
-    expect(text).toContain("the chance that it is beyond economic repair is about 60 in 100");
+    expect(text).toContain("that it is beyond economic repair; the chance is about 60 in 100.");
     expect(text).toContain("No improvement is stated: no change was told of or measured.");
     expect(text).not.toContain("may come back");
   });
@@ -335,14 +349,14 @@ describe("the condition report", () => {
   it("tells the chance of a fibre by its range alone, as far as its word in the letter reaches, and never by the end of it", () => {
     const fibres = assessmentOf({ fibres: { polypropylene: 0.95 }, words: "likely" }).fibres.map((f) => (f.fibre === "polypropylene" ? { ...f, low: 0.79, high: 0.95 } : f));
     const text = textOf(conditionReport({ ...REPORT, assessment: { ...REPORT.assessment, fibres } }));
-    expect(text).toMatch(/Fibre\nIn words\nChance\nPolypropylene\nLikely\n79 to 95 in 100\n/);
-    expect(text).not.toMatch(/(?<!to )95 in 100/);
+    expect(text).toMatch(/Fibre\nIn words\nChance\nPolypropylene\nLikely\nBetween 79 and 95 in 100\n/);
+    expect(text).not.toMatch(/(?<!and )95 in 100/);
     expect(text).toContain("it lies in the range told here about eight times in ten");
   });
   it("prints a range whose ends are one number as that number", () => {
     const text = textOf(conditionReport({ ...REPORT, assessment: { ...REPORT.assessment, fibres: REPORT.assessment.fibres.map((f) => ({ ...f, probability: 0.999, low: 0.998, high: 1 })) } }));
     expect(text).toContain("99 in 100");
-    expect(text).not.toMatch(/99 (?:in 100 )?to 99/);
+    expect(text).not.toMatch(/99 (?:in 100 )?(?:to|and) 99/);
   });
   it("says of an inspected rug neither that it is still to be seen nor that an inspection is wanting", () => {
     const text = textOf(conditionReport({ ...REPORT, inspection: INSPECTION }));
@@ -356,7 +370,7 @@ describe("the condition report", () => {
   });
   it("has causes as chances, methods with their why, ranges of money, and our own interest", () => {
     const text = textOf(conditionReport(REPORT));
-    expect(text).toMatch(/A water mark\n70 in 100/);
+    expect(text).toMatch(/\nCause\nIn words\nChance\nA water mark\nLikely\nAbout 70 in 100\n/);
     expect(text).toMatch(/Cleaning\n€90 to €150/);
     expect(text).toContain("earns its living from cleaning and repairing rugs");
   });
