@@ -21,13 +21,19 @@ const SENTENCES = (Object.keys(METHOD_SENTENCES) as (keyof typeof METHOD_SENTENC
   key: `why.sentence.${id}` as const, reads: new RegExp(`^${escaped(METHOD_SENTENCES[id]("\u0001", "\u0002", "\u0003")).replace("\u0001", "(?<why>.+)").replace("\u0002", "(?<fibre>.+)").replace("\u0003", "(?<chance>.+)")}$`, "u"),
 }));
 
-/** Why a method may or may not be used, as an assessment holds it, in the words of a locale; as it is where it was worded otherwise. */
-export function methodWhyIn(words: Words, method: MethodId, sentence: string): string {
+/** The chance of a pile that a method is ruled out for, in whole per cent, as its sentence has it; null in every other sentence. */
+export function chanceInWhy(sentence: string): number | null {
+  const [chance] = SENTENCES.flatMap(({ reads }) => reads.exec(sentence)?.groups?.["chance"] ?? []);
+  return chance === undefined ? null : Number.parseInt(chance, 10);
+}
+
+/** Why a method may or may not be used, as an assessment holds it, in the words of a locale; as it is where it was worded otherwise. `sayChance`: how a chance in it is written; as it stands where that is left out. */
+export function methodWhyIn(words: Words, method: MethodId, sentence: string, sayChance?: (percent: number) => string): string {
   for (const { key, reads } of SENTENCES) {
     const { why = "", fibre = "", chance = "" } = reads.exec(sentence)?.groups ?? {};
     const own = (["fine", "test", "forbidden"] as const).map((verdict) => `why.${method}.${verdict}` as const).find((k) => TABLES_EN.get(k) === why) ?? WHYS.get(why);
     const id = FIBRE_OF.get(fibre) ?? "";
-    if (own && (fibre === "" || isFibreId(id))) return fill(words.table(key), { why: words.table(own), chance, fibre: isFibreId(id) ? words.table(`fibre.${id}.name`) : "" });
+    if (own && (fibre === "" || isFibreId(id))) return fill(words.table(key), { why: words.table(own), chance: chance !== "" && sayChance ? sayChance(Number.parseInt(chance, 10)) : chance, fibre: isFibreId(id) ? words.table(`fibre.${id}.name`) : "" });
   }
   return sentence;
 }

@@ -1,7 +1,7 @@
 import type { Assessment, Range } from "../../triage/assessment";
 import { CHANCE_WORDS, type ChanceWord } from "../../trade/words-for-chance";
 import { capital } from "../../words/capital";
-import { methodWhyIn } from "../../words/judged";
+import { chanceInWhy, methodWhyIn } from "../../words/judged";
 import type { Figures } from "../../words/measures";
 import { quotedInside } from "../../words/quoted";
 import { wordsIn, type Words } from "../../words/words";
@@ -75,10 +75,7 @@ export function conditionReport(r: ConditionReport): PrintedDocument {
       ...changeBlocks(r.assessment, words),
       ...causeBlocks(r.assessment, words),
       heading(say("report.considered")),
-      {
-        kind: "table", caption: say("report.methods-caption"), head: [say("report.method"), say("report.judgement")],
-        rows: r.assessment.methods.map((m) => [capital(words.table(`treatment.${m.method}`)), methodWhyIn(words, m.method, m.why)]),
-      },
+      ...methodBlocks(r.assessment, words),
       heading(say("report.prospects")),
       ...prospectBlocks(r, words),
       heading(say("report.money")),
@@ -91,6 +88,19 @@ export function conditionReport(r: ConditionReport): PrintedDocument {
       { kind: "signature", lines: r.inspection ? ["", r.inspection.by] : ["", r.madeBy, r.workshop.name] },
     ],
   };
+}
+
+/** Every method with its why. Two of them are ruled out for one reason, by chances of their own: that says why they differ. */
+function methodBlocks({ methods }: Assessment, words: Words): Block[] {
+  const { say } = words;
+  const isTogether = methods.some((m) => chanceInWhy(m.why) !== null);
+  return [
+    {
+      kind: "table", caption: say("report.methods-caption"), head: [say("report.method"), say("report.judgement")],
+      rows: methods.map((m) => [capital(words.table(`treatment.${m.method}`)), methodWhyIn(words, m.method, m.why, (chance) => inHundred(chance / 100, words))]),
+    },
+    ...(isTogether ? [small(say("report.together"))] : []),
+  ];
 }
 
 /** What a label names, and by whose reading; triage keeps its words with what they say. */

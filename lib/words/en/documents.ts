@@ -65,6 +65,7 @@ export const DOCUMENTS = {
   "report.considered": "What was considered",
   "report.methods-caption": "Methods and why",
   "report.method": "Method",
+  "report.together": "“Together” is the chance that the pile is one of those a method is ruled out for. More are ruled out for a bath: wool and viscose, on which wet cleaning by hand is tested first. So the two chances can differ.",
   "report.judgement": "Judgement",
   "report.prospects": "Prospects",
   "report.improvement": "With the best method still open, between {low, number} and {high, number} per cent of the change that was told of or measured may come back.",

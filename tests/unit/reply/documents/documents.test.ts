@@ -8,6 +8,10 @@ import { letterToSeller, type SellerLetter } from "../../../../lib/reply/documen
 import { chanceOfViscose, documentsOffered, viscoseWord } from "../../../../lib/reply/documents/offered";
 import { composeDraft } from "../../../../lib/reply/draft";
 import { checkSentences, WORDS_AND_PHOTOS } from "../../../../lib/reply/promises/check";
+import { CARE_COLUMNS, METHODS } from "../../../../lib/trade/care";
+import { FIBRE_IDS, type FibreId } from "../../../../lib/trade/fibres";
+import { judgeMethods } from "../../../../lib/triage/methods";
+import { readTold } from "../../../../lib/triage/told";
 import { RIGHTS, type Jurisdiction } from "../../../../lib/trade/rights";
 import { assessAnswers } from "../../../../lib/enquiry/assess-answers";
 import type { RugAnswers } from "../../../../lib/trade/questions";
@@ -243,6 +247,18 @@ describe("the condition report", () => {
     expect(text.split("\nCost and value\n")[1]).not.toContain("in 100");
     expect(text).toContain("In the middle of it, about 22 per cent of the price of a new one is left.");
     expect(text).not.toMatch(/chance[^.\n]*per cent/iu);
+  });
+  it("says of two methods ruled out for one reason why their chances differ, as the table of care has it", () => {
+    const chances = { viscose: 0.96, "wool-viscose": 0.01, wool: 0.03 };
+    const methods = judgeMethods(readTold([]), { ...Object.fromEntries(FIBRE_IDS.map((id) => [id, 0])) as Record<FibreId, number>, ...chances }, () => 0);
+    const text = textOf(conditionReport({ ...REPORT, assessment: { ...REPORT.assessment, methods } }));
+    expect(text).toMatch(/Washing in a bath\n[^\n]*together 97 in 100\)\.\nWet cleaning by hand\n[^\n]*together 96 in 100\)\./);
+    expect(text).toContain("More are ruled out for a bath: wool and viscose, on which wet cleaning by hand is tested first.");
+    const [bath, byHand] = [METHODS["immersion-wash"].cells, METHODS["wet-hand-clean"].cells];
+    expect(CARE_COLUMNS.filter((c) => bath[c] === "ruled-out" && byHand[c] !== "ruled-out")).toEqual(["wool-viscose"]);
+    expect(CARE_COLUMNS.filter((c) => bath[c] !== "ruled-out" && byHand[c] === "ruled-out")).toEqual([]);
+    expect(byHand["wool-viscose"]).toBe("needs-testing-first");
+    expect(textOf(conditionReport(REPORT))).not.toContain("“Together”");
   });
   it("says by what a new one is priced, and at the rates of which years it was exchanged", () => {
     const priced = (currency: string, value: object | null) => {
