@@ -35,10 +35,12 @@ export async function drawPdf(document: PrintedDocument, { photo, createdAt }: {
   drawHead(pdf, root, document);
   const parts = [{ title: [document.title, document.reference].filter(Boolean).join(" · "), from: 0 }];
   let left = document.blocks;
+  let above: Block | undefined;
   while (left.length > 0) {
     const [block] = left;
     if (block?.kind === "part") parts.push({ title: block.text, from: pdf.addPage().bufferedPageRange().count - 1 });
-    left = left.slice(drawNext(pdf, root, left, { bytesOf: photo, words }));
+    left = left.slice(drawNext(pdf, root, left, { bytesOf: photo, words, above }));
+    above = block;
   }
   root.end();
   numberPages(pdf, parts, words);
@@ -47,7 +49,7 @@ export async function drawPdf(document: PrintedDocument, { photo, createdAt }: {
 }
 
 /** Draws the first of these blocks with what stands beside it; how many that were. */
-function drawNext(pdf: Pdf, root: Structure, blocks: readonly Block[], { bytesOf, words }: { bytesOf: PhotoBytes; words: Words }): number {
+function drawNext(pdf: Pdf, root: Structure, blocks: readonly Block[], { bytesOf, words, above }: { bytesOf: PhotoBytes; words: Words; above: Block | undefined }): number {
   const [block, next] = blocks as [Block, ...Block[]];
   if (block.kind === "photo") {
     const others = blocks.findIndex((b) => b.kind !== "photo");
@@ -55,7 +57,7 @@ function drawNext(pdf: Pdf, root: Structure, blocks: readonly Block[], { bytesOf
     drawPhotos(pdf, root, photos, { bytesOf, words });
     return photos.length;
   }
-  keepTogether(pdf, roomFor(pdf, blocks));
+  keepTogether(pdf, roomFor(pdf, blocks, above));
   if (block.kind !== "plan") {
     drawBlock(pdf, root, block);
     return 1;

@@ -27,19 +27,24 @@ function leadsOn({ text }: { text: string }, rest: readonly Block[]): boolean {
  * How much of a page the first of these blocks asks for, so that nothing is torn that belongs together: a heading from what
  * it heads and what leads to a table or a list from its head, a short list or table in itself, a drawing from the list that explains it, a table from its small print, the
  * close of a letter from its signature. Where that is too much of a page, a table or a list may be parted, and paragraphs be left by what they lead to.
+ * `above`: the block before these. What stands below a heading is asked as the heading was: asked by itself it could turn the page and leave that alone.
  */
-export function roomFor(pdf: Pdf, blocks: readonly Block[]): number {
+export function roomFor(pdf: Pdf, blocks: readonly Block[], above?: Block): number {
   const whole = ask(pdf, blocks, true);
-  return whole <= MOST_BLANK * (pdf.page.maxY() - pdf.page.margins.top) ? whole : ask(pdf, blocks, false);
+  const led = above?.kind === "heading" || above?.kind === "title" ? headingHeight(pdf, above) : 0;
+  return led + whole <= MOST_BLANK * (pdf.page.maxY() - pdf.page.margins.top) ? whole : ask(pdf, blocks, false);
 }
+
+/** How high a heading stands, with what is left free above and below it. */
+const headingHeight = (pdf: Pdf, block: Extract<Block, { kind: "heading" | "title" }>): number =>
+  HEADING.above + textHeight(pdf, block.text, { weight: "bold", size: HEADING.sizes[block.kind === "heading" ? block.level : 2] }) + HEADING.below;
 
 /** `isWhole`: with everything that belongs to it; else only with what a reader could not do without. */
 function ask(pdf: Pdf, blocks: readonly Block[], isWhole: boolean): number {
   const [block, ...rest] = blocks;
   const [next] = rest;
   switch (block?.kind) {
-    case "title": return HEADING.above + textHeight(pdf, block.text, { weight: "bold", size: HEADING.sizes[2] }) + HEADING.below + ask(pdf, rest, isWhole);
-    case "heading": return HEADING.above + textHeight(pdf, block.text, { weight: "bold", size: HEADING.sizes[block.level] }) + HEADING.below + ask(pdf, rest, isWhole);
+    case "title": case "heading": return headingHeight(pdf, block) + ask(pdf, rest, isWhole);
     case "paragraph": case "small": {
       const own = textHeight(pdf, block.text, { size: block.kind === "small" ? SMALL : BODY });
       const leads = isWhole ? leadsOn(block, rest) : next?.kind === "signature";

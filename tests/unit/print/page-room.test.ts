@@ -44,6 +44,11 @@ describe.skipIf(!hasPrograms("pdftotext"))("the end of a page (poppler)", { time
     await together([heading("Headed"), { kind: "paragraph", text: "The label says viscose." }, { kind: "paragraph", text: "A laboratory says so too." }, { kind: "table", caption: "Short", head: ["A", "B"], rows: rows(3) }], "Headed", "Row 2");
     await together([heading("Headed"), { kind: "paragraph", text: "What was weighed." }, { kind: "table", caption: "Long", head: ["A", "B"], rows: rows(40) }], "Headed", "Row 1");
   });
+  it.each([5, 7, 8, 9, 10, 11, 13])("never leaves a heading alone, however long the table is that stands below it: %i rows", async (n) => {
+    const table: Block = { kind: "table", caption: "Some", head: ["A", "B"], rows: rows(n) };
+    await together([heading("Headed"), { kind: "paragraph", text: "What leads to it." }, table], "Headed", "What leads to it.");
+    await together([heading("Headed"), table, { kind: "small", text: "The small print." }], "Headed", "Row 1");
+  });
   it("never stands between a drawing, its heading and the list that explains it", () =>
     together([heading("Headed"), plan, { kind: "list", items: ["Remains.", "New edges.", "The cost."] }], "Headed", "The cost."));
   it("draws a row of photos smaller rather than leave the end of a page blank, and on the next page where it would be too small", async () => {
