@@ -16,11 +16,11 @@ const MOST_BLANK = 0.36;
 /** So many paragraphs may lead to a table; more are a text by itself. By eye. */
 const MOST_LEADING = 3;
 
-/** Whether a text leads on to the list right after it, which its colon opens; to a signature, the close of a letter or a report; or as one of a few paragraphs to a table. */
+/** Whether a text leads on to the list right after it, which its colon opens; to the photos right after it; to a signature, the close of a letter or a report; or as one of a few paragraphs to a table. */
 function leadsOn({ text }: { text: string }, rest: readonly Block[]): boolean {
   const at = rest.findIndex((b) => b.kind !== "paragraph" && b.kind !== "small");
   const end = rest[at]?.kind;
-  return end === "signature" || (end === "table" && at < MOST_LEADING) || (end === "list" && at === 0 && text.endsWith(":"));
+  return end === "signature" || (end === "table" && at < MOST_LEADING) || (end === "list" && at === 0 && text.endsWith(":")) || (end === "photo" && at === 0);
 }
 
 /**

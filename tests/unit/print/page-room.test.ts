@@ -13,10 +13,10 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 const line = (n: number): Block => ({ kind: "paragraph", text: `Line ${n}.` });
 /** The pages, as text, of blocks that begin after so many lines. */
-async function pagesAfter(lines: number, blocks: readonly Block[]): Promise<string[]> {
+async function pagesAfter(lines: number, blocks: readonly Block[], picture: Buffer | null = null): Promise<string[]> {
   const document: PrintedDocument = { title: "Pages", language: "en-GB", head: null, blocks: [...Array.from({ length: lines }, (_, n) => line(n)), ...blocks] };
   const file = path.join(folder, "pages.pdf");
-  writeFileSync(file, await drawPdf(document, { photo: () => null, createdAt: new Date("2026-11-28T09:00:00Z") }));
+  writeFileSync(file, await drawPdf(document, { photo: () => picture, createdAt: new Date("2026-11-28T09:00:00Z") }));
   return execFileSync("pdftotext", ["-layout", file, "-"], { encoding: "utf8" }).split("\f");
 }
 const heading = (text: string): Block => ({ kind: "heading", level: 2, text });
@@ -25,10 +25,10 @@ const plan: Block = { kind: "plan", widthCm: 200, lengthCm: 150, keep: [{ left: 
 
 // A line more each time moves the end of the page, of some 33 lines, through everything that is drawn after them.
 describe.skipIf(!hasPrograms("pdftotext"))("the end of a page (poppler)", { timeout: 120_000 }, () => {
-  const together = async (blocks: readonly Block[], first: string, last: string) => {
+  const together = async (blocks: readonly Block[], first: string, last: string, picture: Buffer | null = null) => {
     let parted = 0;
     for (let lines = 16; lines < 34; lines += 1) {
-      const pages = await pagesAfter(lines, blocks);
+      const pages = await pagesAfter(lines, blocks, picture);
       const [at, end] = [pages.findIndex((p) => p.includes(first)), pages.findIndex((p) => p.includes(last))];
       expect(at, first).toBeGreaterThanOrEqual(0);
       expect(end, `${first} and ${last} after ${lines} lines`).toBe(at);
@@ -66,6 +66,11 @@ describe.skipIf(!hasPrograms("pdftotext"))("the end of a page (poppler)", { time
     expect(heights.at(-1)).toBe(full);
     expect(Math.min(...heights)).toBeGreaterThanOrEqual(Math.floor(0.6 * full));
     expect(heights.filter((h) => h < full).length).toBeGreaterThan(1);
+  });
+  it("never stands between what is said of photos and the photos", async () => {
+    const picture = await sharp({ create: { width: 800, height: 600, channels: 3, background: "#a0522d" } }).jpeg().toBuffer();
+    const photos = [0, 1].map((n): Block => ({ kind: "photo", photoId: "p", alternative: `Photo ${n}`, caption: `Number ${n}.` }));
+    await together([{ kind: "small", text: "Said of the photos." }, ...photos], "Said of the photos.", "Number 1.", picture);
   });
   it("never stands between a text that ends in a colon and its list", () =>
     together([{ kind: "paragraph", text: "Please let me have:" }, { kind: "list", items: ["The first.", "The second."] }], "Please let me have:", "The second."));
