@@ -7,8 +7,8 @@ const FIGURE = String.raw`\p{Nd}[\p{Nd}.,½]*`;
 const RANGE = new RegExp(String.raw`(?<=(?<![€£$\p{Nd}.,])${FIGURE}–${FIGURE}) (?=[\p{L}%])`, "gu");
 /** A figure before the sign of a unit. */
 const UNIT = /(?<=[\p{Nd}½]) (?=(?:%|°C|m²|cm²|cm|mm|km|m|ft|sq (?:ft|in))(?![\p{L}\p{Nd}]))/gu;
-/** What belongs together beside: "170 × 240", "17.1 ± 2.1", "7 in" of feet and inches, "sq ft", "70 in 100". */
-const BESIDE = /(?<=[\p{Nd}½]) (?=[×±]\s\p{Nd})|(?<=[\p{Nd}½]\s[×±]) (?=\p{Nd})|(?<=ft) (?=\p{Nd}{1,2}\sin\b)|(?<=\bft\s\p{Nd}{1,2}) (?=in\b)|(?<=\p{Nd}\ssq) (?=(?:ft|in)\b)|(?<=\p{Nd}) (?=in 100\b)|(?<=\p{Nd}\sin) (?=100\b)/gu;
+/** What belongs together beside: "170 × 240", "17.1 ± 2.1", "7 in" of feet and inches, "sq ft", "70 in 100", the day of a month before its year: "29 November 2026", "November 29, 2026". */
+const BESIDE = /(?<=[\p{Nd}½]) (?=[×±]\s\p{Nd})|(?<=[\p{Nd}½]\s[×±]) (?=\p{Nd})|(?<=ft) (?=\p{Nd}{1,2}\sin\b)|(?<=\bft\s\p{Nd}{1,2}) (?=in\b)|(?<=\p{Nd}\ssq) (?=(?:ft|in)\b)|(?<=\p{Nd}) (?=in 100\b)|(?<=\p{Nd}\sin) (?=100\b)|(?<=(?<!\p{Nd})\p{Nd}{1,2}) (?=\p{Lu}\p{L}+ \p{Nd}{4}\b)|(?<=\p{Lu}\p{L}+) (?=\p{Nd}{1,2}, \p{Nd}{4}\b)/gu;
 
 /** A text whose figures keep their units beside them at the end of a line. Reads the same. */
 export const tied = (text: string): string => text.replace(RANGE, NBSP).replace(UNIT, NBSP).replace(BESIDE, NBSP);

@@ -9,8 +9,9 @@ describe("tied", () => {
   it.each([
     ["about 20–35 % of it", `about 20–35${N}% of it`], ["in 3–6 years", `in 3–6${N}years`], ["2½–4 Jahre", `2½–4${N}Jahre`], ["170 × 240 cm, grey", `170${N}×${N}240${N}cm, grey`], ["17.1 ± 2.1 (x)", `17.1${N}±${N}2.1 (x)`],
     ["5 ft 7 in × 7 ft 10 in", `5${N}ft${N}7${N}in × 7${N}ft${N}10${N}in`], ["104.9 sq ft", `104.9${N}sq${N}ft`], ["about 70 in 100.", `about 70${N}in${N}100.`], ["2.0 m of binding", `2.0${N}m of binding`],
+    ["on 29 November 2026.", `on 29${N}November 2026.`], ["on November 29, 2026", `on November${N}29, 2026`], ["le 3 Août 2026", `le 3${N}Août 2026`],
   ])("keeps figures by their units: %s", (text, kept) => expect(tied(text)).toBe(kept));
-  it.each(["£90–£140 in all", "£90–140 in all", "bought in 2024 in May", "12 months", "7 minutes", "page 3 – 4 of it", "well-known", "100 percent"])("leaves alone what has no unit after it: %s", (text) => expect(tied(text)).toBe(text));
+  it.each(["£90–£140 in all", "£90–140 in all", "bought in 2024 in May", "12 months", "7 minutes", "page 3 – 4 of it", "well-known", "100 percent", "2024 Model 2026"])("leaves alone what has no unit after it: %s", (text) => expect(tied(text)).toBe(text));
 });
 
 describe("unbroken", () => {
