@@ -45,8 +45,8 @@ export interface DocumentFacts {
   sinceToldAt: Date | null;
   /** When it was told last whether anything is wet, if it was. */
   wetToldAt: Date;
-  /** How many rugs the enquiry is about. */
-  ofRugs: number;
+  /** Which of the rugs of the enquiry this one is, from 1. */
+  place: { n: number; of: number };
   photos: readonly ReportedPhoto[];
   assessment: Assessment;
   /** Those that were not withdrawn, oldest first. */
@@ -61,7 +61,7 @@ export interface DocumentFacts {
 }
 
 const dayOf = ({ settings }: DocumentFacts, at: Date) => longDay(dayAndHour(at, settings.timeZone).day, settings.locale);
-const wetOf = (f: DocumentFacts) => (f.enquiry.wetNow === undefined ? null : { answer: f.enquiry.wetNow, toldOn: dayOf(f, f.wetToldAt), ofRugs: f.ofRugs });
+const wetOf = (f: DocumentFacts) => (f.enquiry.wetNow === undefined ? null : { answer: f.enquiry.wetNow, toldOn: dayOf(f, f.wetToldAt) });
 const rugOf = ({ answers, photos, settings }: DocumentFacts) => rugWordsOf({ answers, colours: rugColours(photos) }, settings);
 const headOf = ({ name, address, town, telephone, email }: WorkshopSettings) =>
   ({ name, lines: [address || town, telephone, email].filter((line) => line !== "") });
@@ -79,7 +79,7 @@ export function documentContent(kind: DocumentKind, facts: DocumentFacts, filled
 function report(f: DocumentFacts, { theirReference, ...ticks }: ReportFields, madeBy: string): PrintedDocument {
   const { inspection: seen, settings, answers: { story } } = f;
   return conditionReport({
-    reference: f.reference, theirReference: theirReference || null, asker: askerOf(f), rug: capital(rugOf(f)), assessment: f.assessment,
+    reference: f.reference, place: f.place, theirReference: theirReference || null, asker: askerOf(f), rug: capital(rugOf(f)), assessment: f.assessment,
     told: { wet: wetOf(f), answers: f.answers, seen: f.seen, sinceToldOn: f.sinceToldAt && dayOf(f, f.sinceToldAt), account: story === undefined ? null : { text: story, isQuoted: quotesWords(ticks, f.isTrade) } },
     photos: f.photos.map((p) => ({ id: p.id, shows: wordsIn(settings.locale).table(`photo.${photoView(p).kind}.ask`), takenOn: p.takenAt && dayOf(f, p.takenAt), ...asReported(p) })),
     reports: f.tests.flatMap((t) => reportedOf(t, f)),

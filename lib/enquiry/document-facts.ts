@@ -40,7 +40,7 @@ export async function documentFacts({ enquiryId, rugId }: { enquiryId: string; r
   const { answers: enquiry } = enquiryAnswersOf(rug.enquiry.answers);
   const plan = chosenPlan(rug.photos);
   return {
-    reference, client, parties, enquiry, isTrade: isTradeAsking(client, enquiry), answers: rugAnswersOf(rug.answers), seen: seenOf(rug.answers), sinceToldAt: newestAt(rug.answers, "since"), wetToldAt: wetToldAt(rug.enquiry), ofRugs: rug.enquiry._count.rugs, photos: rug.photos, assessment: assessmentOf(newest.result), tests: rug.benchTests,
+    reference, client, parties, enquiry, isTrade: isTradeAsking(client, enquiry), answers: rugAnswersOf(rug.answers), seen: seenOf(rug.answers), sinceToldAt: newestAt(rug.answers, "since"), wetToldAt: wetToldAt(rug.enquiry), place: { n: rug.position, of: rug.enquiry._count.rugs }, photos: rug.photos, assessment: assessmentOf(newest.result), tests: rug.benchTests,
     inspection: rug.inspections[0] ?? null, plan, hasPlan: plan !== null, settings, now,
   };
 }

@@ -19,6 +19,8 @@ import { pileBlocks, toldBlocks, type Told } from "./report-told";
 export interface Reported { readonly by: string; readonly on: string; readonly reference: string | null; readonly part: "pile" | "ground" | "fringe"; readonly found: string }
 export interface ConditionReport {
   readonly reference: string;
+  /** Which of the rugs of its enquiry this one is, from 1: each has a report of its own. */
+  readonly place: { readonly n: number; readonly of: number };
   /** The insurer's own reference, quoted; null where none was given. */
   readonly theirReference: string | null;
   readonly asker: Asker;
@@ -56,12 +58,12 @@ export function conditionReport(r: ConditionReport): PrintedDocument {
   const words = wordsIn(r.figures.locale);
   const { say } = words;
   return {
-    title: say("report.title", { reference: r.reference }), language: r.figures.locale, head: r.workshop,
+    title: say("report.title", { reference: r.reference, n: r.place.n, rugs: r.place.of, of: r.place.of > 1 ? "several" : "one" }), language: r.figures.locale, head: r.workshop,
     blocks: [
       paragraph([say("report.of", { rug: r.rug, asked: askedBy(r.asker, words), day: r.today }), ...(r.theirReference ? [say("report.their-reference", { reference: r.theirReference })] : [])].join(" ")),
       paragraph(r.inspection ? say("report.inspected", { by: r.inspection.by, day: r.inspection.on }) : say("report.provisional", { evidence: evidenceOf(r.assessment), shown: r.photos.length > 0 ? "yes" : "no" })),
       heading(say("report.told")),
-      ...toldBlocks(r, words),
+      ...toldBlocks({ ...r, ofRugs: r.place.of }, words),
       heading(say("report.seen")),
       ...seenBlocks(r, words),
       heading(say("report.fibres")),

@@ -7,8 +7,8 @@ import { paragraph, type Block } from "./blocks";
 
 /** What the client answered and wrote of a rug. */
 export interface Told {
-  /** Whether any part of it was wet, and the day it was told, written out; null where that was not told. `ofRugs`: how many rugs the one answer is about. */
-  readonly wet: { readonly answer: NonNullable<EnquiryAnswers["wetNow"]>; readonly toldOn: string; readonly ofRugs: number } | null;
+  /** Whether any part of it was wet, and the day it was told, written out; null where that was not told. */
+  readonly wet: { readonly answer: NonNullable<EnquiryAnswers["wetNow"]>; readonly toldOn: string } | null;
   readonly answers: RugAnswers;
   /** The questions that somebody of the workshop answered, having seen it in a photo. */
   readonly seen: readonly QuestionId[];
@@ -18,6 +18,8 @@ export interface Told {
   readonly account: { readonly text: string; readonly isQuoted: boolean } | null;
 }
 interface Telling { readonly told: Told; readonly asker: Asker }
+/** `ofRugs`: how many rugs the enquiry is about. */
+interface TellingOfAll extends Telling { readonly ofRugs: number }
 
 const EVENT = ["incidents", "liquid", "since", "treatments", "treatedBy", "changes"] as const satisfies readonly QuestionId[];
 const PILE = ["sellerSaid", "boughtWhere", "shine", "footprints", "touch", "back", "fringe", "fringeKind", "age"] as const satisfies readonly QuestionId[];
@@ -44,9 +46,9 @@ function answersTo(questions: readonly Asked[], telling: Telling, words: Words):
 }
 
 /** Wet changes within hours, so that the answer has its day; asked once, it is about every rug of the enquiry. */
-function wetRow({ told: { wet }, asker }: Telling, words: Words): string[][] {
+function wetRow({ told: { wet }, asker, ofRugs }: TellingOfAll, words: Words): string[][] {
   if (!wet) return [];
-  const [asked, { answer, toldOn, ofRugs }] = [{ isTrade: asker.as === "trade" }, wet];
+  const [asked, { answer, toldOn }] = [{ isTrade: asker.as === "trade" }, wet];
   return [[askIn(words, "wetNow", asked), words.say("report.wet-told", { answer: answerIn(words, "wetNow", { id: answer, ...asked }), day: toldOn, rugs: ofRugs, of: ofRugs > 1 ? "several" : "one" })]];
 }
 
@@ -56,7 +58,7 @@ const NO_CHANGE: readonly string[] = ["none", "unsure"];
 export const isChangeTold = ({ answers: { changes = [] }, seen }: Told): boolean => changes.some((id) => !NO_CHANGE.includes(id)) && !seen.includes("changes");
 
 /** Whether it is wet, what happened, when, what was done about it by whom and how the rug changed, as told; then the client's own words. */
-export function toldBlocks(telling: Telling, words: Words): Block[] {
+export function toldBlocks(telling: TellingOfAll, words: Words): Block[] {
   const { say } = words;
   const { account, seen, wet } = telling.told;
   const event = answersTo(EVENT.filter((q) => !seen.includes(q)), telling, words);

@@ -10,7 +10,7 @@ export const DOCUMENTS = {
   "rug.a-size": "a rug, {size}",
   "rug.a": "a rug",
 
-  "report.title": "Condition report {reference}",
+  "report.title": "Condition report {reference}{of, select, several {, rug {n, number} of {rugs, number}} other {}}",
   "who.asked": "The client, {client}, {as, select, trade {cleans rugs and asked about a customer’s rug; its owner {named, select, yes {is {customer}} other {was not named}}} owner {asked about it as its owner} other {asked about it}}.",
 
   "report.of": "{rug}. {asked} Written on {day}.",
@@ -24,8 +24,8 @@ export const DOCUMENTS = {
   "report.asked": "We asked",
   "report.answered": "The client answered",
   "report.since": "{since}, as told on {day}",
-  "report.wet-told": "{answer}, as told on {day}{of, select, several { (asked once, of all {rugs, number} rugs of this enquiry)} other {}}",
-  "report.wet-untold": "We were not told whether any part of the rug is wet now.",
+  "report.wet-told": "{answer}, as told on {day}{of, select, several { (asked once, of {rugs, plural, =2 {both rugs} other {all # rugs}} of this enquiry)} other {}}",
+  "report.wet-untold": "Whether any part of the rug is wet now was not told in answer to our questions.",
   "report.by-sight": "{answer} (as the workshop saw it in a photo)",
   "report.quoted": "In the client’s own words: “{account}”",
   "report.account-kept": "The client’s own words are kept at the workshop.",

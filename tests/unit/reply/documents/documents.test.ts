@@ -173,7 +173,7 @@ describe("the letter to a seller", () => {
 
 const REPORT: ConditionReport = {
   figures: METRIC,
-  reference: "K7-204", theirReference: "CL/118", asker: OWNER, rug: "A grey rug, 170 × 240 cm", told: TOLD,
+  reference: "K7-204", place: { n: 1, of: 1 }, theirReference: "CL/118", asker: OWNER, rug: "A grey rug, 170 × 240 cm", told: TOLD,
   assessment: assessmentOf({ fibres: { viscose: 0.8, silk: 0.06 }, evidence: [{ what: "changes", value: ["ring"], strength: "told" }], mechanisms: { "water-mark": 0.7 }, rest: { improvement: range(5, 20, 45), worse: 0.2, beyondRepair: 0.6, lifeYears: range(1, 2, 4), money: { currency: "EUR", clean: range(90, 110, 150), cutDown: range(60, 110, 300), replace: range(500, 900, 1600), valueToday: range(50, 200, 500) } } }),
   photos: [{ id: "p1", shows: "the whole rug", takenOn: "27 November 2026", marks: [] }], reports: [], madeBy: "Nell Harrow", inspection: null, cutDown: null, workshop: WORKSHOP, today: "28 November 2026", judgedOn: "28 November 2026",
 };
@@ -194,7 +194,7 @@ describe("the condition report", () => {
     const blocks = conditionReport(REPORT).blocks;
     const table = blocks[blocks.findIndex((b) => b.kind === "heading" && b.text === "What the client told us") + 1];
     expect(table).toMatchObject({ kind: "table", rows: [
-      ["Is any part of the rug wet right now?", "Damp, or wet underneath, as told on 27 November 2026 (asked once, of all 2 rugs of this enquiry)"],
+      ["Is any part of the rug wet right now?", "Damp, or wet underneath, as told on 27 November 2026"],
       ["What happened to it?", "Food or drink was spilled; A spot was treated at home"], ["What was it that got on it?", "Wine, red or white"], ["When was that?", "Today, as told on 27 November 2026"],
       ["What has been done about it so far?", "Rubbed or scrubbed; Soap, washing-up liquid or shampoo"], ["Who did that?", "I did, or someone at home"], ["How has the rug changed?", "Browner or yellower than it was; The pile is stiff or matted"],
     ] });
@@ -216,14 +216,20 @@ describe("the condition report", () => {
     expect(kept).toContain("The client’s own words are kept at the workshop.");
     expect(kept).not.toContain("vase");
     const nothing = textOf(conditionReport({ ...REPORT, told: { wet: null, answers: {}, seen: [], sinceToldOn: null, account: null } }));
-    expect(nothing).toContain("What the client told us\nNone of our questions about what happened was answered.\nWe were not told whether any part of the rug is wet now.\nWhat was seen\nNo change of colour was measured.\n");
+    expect(nothing).toContain("What the client told us\nNone of our questions about what happened was answered.\nWhether any part of the rug is wet now was not told in answer to our questions.\nWhat was seen\nNo change of colour was measured.\n");
+  });
+  it("of one of several rugs says which, and that what is wet was asked of all of them", () => {
+    const of = (n: number) => conditionReport({ ...REPORT, place: { n: 2, of: n }, told: { ...TOLD, wet: { answer: "wet", toldOn: "27 November 2026" } } });
+    expect([of(2).title, of(3).title, conditionReport(REPORT).title]).toEqual(["Condition report K7-204, rug 2 of 2", "Condition report K7-204, rug 2 of 3", "Condition report K7-204"]);
+    expect(textOf(of(2))).toContain("Yes, it is wet, as told on 27 November 2026 (asked once, of both rugs of this enquiry)");
+    expect(textOf(of(3))).toContain("(asked once, of all 3 rugs of this enquiry)");
   });
   it("says on which day it was told whether the rug is wet, or that it was not told", () => {
     const wet = (told: Partial<ConditionReport["told"]>) => textOf(conditionReport({ ...REPORT, told: { ...TOLD, ...told } }));
-    const one = { answer: "no", toldOn: "27 November 2026", ofRugs: 1 } as const;
+    const one = { answer: "no", toldOn: "27 November 2026" } as const;
     expect(wet({ wet: one })).toContain("Is any part of the rug wet right now?\nNo, it is dry, as told on 27 November 2026\n");
-    expect(wet({ wet: one })).not.toMatch(/asked once|not told whether/);
-    expect(wet({ wet: null })).toMatch(/stiff or matted\nWe were not told whether any part of the rug is wet now\.\nIn the client’s own words/);
+    expect(wet({ wet: one })).not.toMatch(/asked once|was not told/);
+    expect(wet({ wet: null })).toMatch(/stiff or matted\nWhether any part of the rug is wet now was not told in answer to our questions\.\nIn the client’s own words/);
     // Where that alone was answered, both stand.
     expect(wet({ wet: one, answers: {} })).toMatch(/No, it is dry, as told on 27 November 2026\nNone of our questions about what happened was answered\./);
   });
