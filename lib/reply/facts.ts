@@ -135,10 +135,13 @@ function certainty(a: Assessment): string {
   return leading.words === "likely" ? "likely" : "open";
 }
 
+/** Whether the fibre is open: no other holds as likely, or nothing tells of it. */
+export const isFibreOpen = (a: Assessment): boolean => ["unknown", "open"].includes(certainty(a));
+
 /** Whether a letter gives the years left as a range: not where it tells nothing, and while the fibre is open only a narrow one. */
 export const givesYears = (a: Assessment): boolean => {
   const told = a.lifeYears ? lifeTold(a.lifeYears) : "nothing";
-  return told === "both" || (told !== "nothing" && !["unknown", "open"].includes(certainty(a)));
+  return told === "both" || (told !== "nothing" && !isFibreOpen(a));
 };
 
 /** What a new one costs, where the range is narrow enough to help anybody. */

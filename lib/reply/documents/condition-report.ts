@@ -9,6 +9,7 @@ import { cappedWord, chanceWord, likelihood } from "../phrases";
 import { askedBy, type Asker } from "../who-asks";
 import { heading, paragraph, small, type Block, type PrintedDocument } from "./blocks";
 import { inHundred, rangeInHundred } from "./chances";
+import { cautionBlocks } from "./report-cautions";
 import { changeBlocks } from "./report-change";
 import { moneyBlocks } from "./report-money";
 import { prospectBlocks } from "./report-prospects";
@@ -62,6 +63,7 @@ export function conditionReport(r: ConditionReport): PrintedDocument {
     blocks: [
       paragraph([say("report.of", { rug: r.rug, asked: askedBy(r.asker, words), day: r.today }), ...(r.theirReference ? [say("report.their-reference", { reference: r.theirReference })] : [])].join(" ")),
       paragraph(r.inspection ? say("report.inspected", { by: r.inspection.by, day: r.inspection.on }) : say("report.provisional", { evidence: evidenceOf(r.assessment), shown: r.photos.length > 0 ? "yes" : "no" })),
+      ...cautionBlocks(r.assessment, words),
       heading(say("report.told")),
       ...toldBlocks({ ...r, ofRugs: r.place.of }, words),
       heading(say("report.seen")),
@@ -77,7 +79,7 @@ export function conditionReport(r: ConditionReport): PrintedDocument {
       ...changeBlocks(r.assessment, words),
       ...causeBlocks(r.assessment, words),
       heading(say("report.considered")),
-      ...methodBlocks(r.assessment, words),
+      ...methodBlocks(r, words),
       heading(say("report.prospects")),
       ...prospectBlocks(r, words),
       heading(say("report.money")),
@@ -93,7 +95,7 @@ export function conditionReport(r: ConditionReport): PrintedDocument {
 }
 
 /** Every method with its why. Two of them are ruled out for one reason, by chances of their own: that says why they differ. */
-function methodBlocks({ methods }: Assessment, words: Words): Block[] {
+function methodBlocks({ assessment: { methods }, told: { wet } }: ConditionReport, words: Words): Block[] {
   const { say } = words;
   const isTogether = methods.some((m) => chanceInWhy(m.why) !== null);
   return [
@@ -101,6 +103,7 @@ function methodBlocks({ methods }: Assessment, words: Words): Block[] {
       kind: "table", caption: say("report.methods-caption"), head: [say("report.method"), say("report.judgement")],
       rows: methods.map((m) => [capital(words.table(`treatment.${m.method}`)), methodWhyIn(words, m.method, m.why, (chance) => inHundred(chance / 100, words))]),
     },
+    ...(wet?.answer === "wet" || wet?.answer === "damp" ? [paragraph(say("report.when-dry"))] : []),
     ...(isTogether ? [small(say("report.together"))] : []),
   ];
 }

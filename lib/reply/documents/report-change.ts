@@ -3,7 +3,8 @@ import type { Words } from "../../words/words";
 import { paragraph, type Block } from "./blocks";
 
 type Findings = Pick<Assessment, "findings">;
-const answersTo = ({ findings }: Findings, question: "changes" | "incidents") => findings.filter((f) => f.what === question).flatMap((f) => f.value);
+/** What was answered to a question; none where it was not. */
+export const answersTo = ({ findings }: Findings, question: "changes" | "incidents") => findings.filter((f) => f.what === question).flatMap((f) => f.value);
 
 /**
  * What a report may call a change: one that was told in answer to our questions or measured; else a patch seen from one side

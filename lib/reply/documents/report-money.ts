@@ -7,6 +7,7 @@ import { money as sum } from "../../words/measures";
 import type { Words } from "../../words/words";
 import { listed, moneyEstimate } from "../phrases";
 import { paragraph, small, type Block } from "./blocks";
+import { isFlooded } from "./report-cautions";
 
 interface Priced {
   readonly assessment: Assessment;
@@ -22,10 +23,11 @@ export function moneyBlocks({ assessment, cutDown }: Priced, words: Words): Bloc
   const { say } = words;
   const { money, why, fibres } = assessment;
   if (!money) return [paragraph(why.money ? notStatedIn(words, why.money) : say("report.no-money"))];
-  const rows = ([["report.clean", money.clean], ["report.cut-down", cutDown], ["report.replace", money.replace], ["report.value-today", money.valueToday]] as const)
+  const work = isFlooded(assessment) ? [] : [["report.clean", money.clean], ["report.cut-down", cutDown]] as const;
+  const rows = ([...work, ["report.replace", money.replace], ["report.value-today", money.valueToday]] as const)
     .flatMap(([what, r]) => (r ? [[say(what), moneyEstimate(r, money.currency, words)]] : []));
   return [
-    { kind: "table", caption: say("report.money-caption"), head: [say("report.what"), say("report.range")], rows },
+    ...(rows.length > 0 ? [{ kind: "table" as const, caption: say("report.money-caption"), head: [say("report.what"), say("report.range")], rows }] : []),
     ...(money.replace ? [small(howPriced(assessment, money.currency, words))] : []),
     ...(money.replace && isSoldAsSilk(assessment) && !SILKS.includes(fibres[0]?.fibre ?? "other") ? [small(say("report.sold-as-silk"))] : []),
     ...(money.valueToday && money.replace ? [small(say("report.how-valued", { percent: Math.round(100 * (money.valueToday.median / money.replace.median)) }))] : []),

@@ -282,6 +282,35 @@ describe("the condition report", () => {
     for (const bazaar of [{ ...shop, place: "bazaar", currency: "EUR" }, { ...shop, year: 2030, currency: "EUR" }, null]) expect(priced("GBP", bazaar)).toMatch(/priced by shop prices as workshops hear them, judged, for no published prices by fibre were found\. They stand in prices of 2025\.\n/);
     expect(priced("EUR", null)).toContain("They stand in prices of 2025, exchanged from pounds at the yearly average of 2025 (US Federal Reserve, H.10).");
   });
+  const { improvement, worse, beyondRepair, lifeYears, money } = REPORT.assessment;
+  const judged = (fibres: Parameters<typeof assessmentOf>[0]["fibres"], evidence: readonly ReturnType<typeof told>[], rest: Parameters<typeof assessmentOf>[0]["rest"], mechanisms: Record<string, number> = {}) =>
+    textOf(conditionReport({ ...REPORT, told: { ...TOLD, wet: null }, assessment: { ...assessmentOf({ fibres, words: Math.max(...Object.values(fibres)) > 0.9 ? "very likely" : "about as likely as not", rest: { improvement, worse, beyondRepair, lifeYears, money, ...rest } }), findings: evidence, mechanisms: Object.entries(mechanisms).map(([mechanism, probability]) => ({ mechanism, probability })) } as ConditionReport["assessment"] }));
+  it("tells the years as the letter of the same assessment does: while the fibre is open a narrow range alone, and as a guess", () => {
+    const open = [{ ...told("shine", "two-tone"), decibans: 3 }];
+    expect(judged({ viscose: 0.5, wool: 0.4 }, open, { lifeYears: range(2, 3, 4) })).toMatch(/Until its fibre is known, the years it has left are an open guess: between 2\sand\s4\syears in ordinary use\./u);
+    expect(judged({ viscose: 0.5, wool: 0.4 }, open, { lifeYears: range(0.5, 2, 7) })).toContain("How many years it has left hangs on its fibre, which is open, so no number is told.");
+    expect(judged({ wool: 0.95 }, open, { lifeYears: range(0.5, 2, 7) })).toMatch(/In ordinary use it has, by estimate, .*years left\./u);
+    expect(judged({ wool: 0.95 }, open, { lifeYears: range(2, 3, 4) }, { mould: 0.33 })).toMatch(/Once the mould is treated and the rug is dry, it has in ordinary use, by estimate, between 2\sand\s4\syears left\./u);
+  });
+  it("says first what can harm whoever handles it: mould and insects from the chance on that letters speak of them, spots that were told, flood water", () => {
+    const cautions = (...args: Parameters<typeof judged>) => /Before anybody handles it\n([\s\S]*?)\nWhat the client told us\n/u.exec(judged(...args))?.[1] ?? "";
+    expect(cautions({ wool: 1 }, [], {}, { mould: 0.32, insects: 0.32 })).toBe("");
+    expect(cautions({ wool: 1 }, [], {}, { mould: 0.95 })).toMatch(/^It is very likely that mould grows in it\. Mould can harm health:.*a firm equipped to treat mould in textiles says first\.$/u);
+    expect(cautions({ wool: 1 }, [told("changes", ["spots"])], {}, { mould: 0.1 })).toMatch(/^Furry or black spots were told of\. They may be mould/u);
+    expect(cautions({ wool: 1 }, [], {}, { insects: 0.7 })).toMatch(/^It is likely that insects have fed on it\./u);
+    expect(cautions({ wool: 1 }, [told("incidents", ["flood"])], {})).toMatch(/^It was told that flood or waste water reached the rug\..*nobody touches it before a firm/u);
+  });
+  it("of a rug that flood water reached says nothing of what comes back, of work or of years, as the letters", () => {
+    const text = judged({ wool: 1 }, [told("incidents", ["flood"]), told("changes", ["ring"])], {});
+    expect(text).toContain("What could be done for it, what that would cost and how many years it has left cannot be said before a firm that deals with flood damage has seen to it.");
+    expect(text).toContain("Whether it is beyond economic repair was not judged: provisional, not inspected.");
+    expect(text).toMatch(/\nA new one like it\n/u);
+    expect(text).not.toMatch(/makes it worse|\nCleaning\n|New edges|years left\.|of the change that was told/u);
+  });
+  it("says of a rug that was told to be wet that how it could be cleaned waits until it is dry", () => {
+    const wet = (answer: "wet" | "damp" | "no" | "unsure") => textOf(conditionReport({ ...REPORT, told: { ...TOLD, wet: { answer, toldOn: "27 November 2026" } } })).includes("how it could be cleaned stays open until it is dry");
+    expect((["wet", "damp", "no", "unsure"] as const).map(wet)).toEqual([true, true, false, false]);
+  });
   it("tells no upper end of a life that is too wide to tell anything by, as the letters do", () => {
     const living = (low: number, high: number) => textOf(conditionReport({ ...REPORT, assessment: { ...REPORT.assessment, lifeYears: range(low, (low + high) / 2, high) } }));
     expect(living(2, 4)).toMatch(/by estimate, between 2\sand\s4\syears left\./u);
