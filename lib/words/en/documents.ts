@@ -74,7 +74,7 @@ export const DOCUMENTS = {
   "report.together": "“Together” is the chance that the pile is one of those a method is ruled out for. More are ruled out for a bath: wool and viscose, on which wet cleaning by hand is tested first. So the two chances can differ.",
   "report.judgement": "Judgement",
   "report.prospects": "Prospects",
-  "report.improvement": "With the best method still open, between {low, number} and {high, number} per cent of the change that was told of or measured may come back.",
+  "report.improvement": "With the best method still open, between {low, number} and {high, number} per cent of the change that was told of or measured may be undone.",
   "report.no-improvement": "No improvement can be stated.",
   "report.no-improvement-shading": "No improvement is stated: no change was told of that cleaning would bring back.",
   "report.no-improvement-of": "No improvement is stated: {change, select, none {no change was told of or measured} other {what has changed was left open in the answers to our questions, and no change was measured}}.",

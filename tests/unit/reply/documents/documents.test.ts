@@ -360,11 +360,11 @@ describe("the condition report", () => {
     const alone = withFindings(told("changes", ["shaded"]));
     expect(alone).toMatch(/What has probably happened\nTold above is a patch .* \(shading, or pile reversal\).*: that is not damage, .* No other change was told of or measured\. What follows is what was weighed, not damage that was found\.\n/);
     expect(alone).toContain("No improvement is stated");
-    expect(alone).not.toContain("may come back");
+    expect(alone).not.toContain("may be undone");
     for (const beside of [withFindings(told("changes", ["shaded", "stiff"])), withFindings(told("changes", ["shaded"]), told("colour-change", { direction: "none", deltaE: 6, uncertainty: 0 }, "photo"))]) {
       expect(beside).toMatch(/that is not damage/);
       expect(beside).not.toContain("No other change was told of");
-      expect(beside).toContain("per cent of the change that was told of or measured may come back");
+      expect(beside).toContain("per cent of the change that was told of or measured may be undone");
     }
     expect(withFindings(told("changes", ["stiff"]))).not.toContain("shading");
   });
@@ -377,14 +377,14 @@ describe("the condition report", () => {
     expect(text).toContain(`Provisional, not inspected: whether it is beyond economic repair was not judged, for ${why}.`);
     expect(text).toContain("No improvement is stated: ");
     expect(text).toContain("What follows is what was weighed, not damage that was found.");
-    expect(text).not.toMatch(/may come back|that it is beyond economic repair;/);
+    expect(text).not.toMatch(/may be undone|that it is beyond economic repair;/);
     expect(textOf(conditionReport({ ...REPORT, inspection: INSPECTION, assessment: { ...REPORT.assessment, findings } }))).toContain("Beyond economic repair, in the judgement of Ivo Castellane");
   });
   it("of a spill that has left nothing to see yet states the chance of being beyond repair, and no share of a change", () => {
     const text = withFindings(told("changes", ["none"]), told("incidents", ["water"]));
     expect(text).toContain("that it is beyond economic repair; the chance is about 60 in 100.");
     expect(text).toContain("No improvement is stated: no change was told of or measured.");
-    expect(text).not.toContain("may come back");
+    expect(text).not.toContain("may be undone");
   });
   it("tells what new edges cost where cutting it down is considered, and only there", () => {
     expect(textOf(conditionReport({ ...REPORT, cutDown: range(60, 110, 300) }))).toMatch(/New edges after cutting down\n€60 to €300/);
