@@ -419,6 +419,11 @@ describe("the condition report", () => {
     const money = conditionReport({ ...REPORT, cutDown: range(130, 130, 130), assessment: priced }).blocks.find((b) => b.kind === "table" && b.caption.startsWith("Ranges"));
     expect(money).toMatchObject({ rows: [["Cleaning", "£90 to £150"], ["New edges after cutting down", "about £130"]] });
   });
+  it("rounds what a new one costs and what the rug is worth as the letters do, outward", () => {
+    const priced = { ...REPORT.assessment, money: { currency: "GBP", clean: range(93, 110, 182), cutDown: null, replace: range(93, 130, 182), valueToday: range(34, 100, 441) } };
+    const money = conditionReport({ ...REPORT, assessment: priced }).blocks.find((b) => b.kind === "table" && b.caption.startsWith("Ranges"));
+    expect(money).toMatchObject({ rows: [["Cleaning", "£93 to £180"], ["A new one like it", "£90 to £190"], ["Value today: new, less depreciation", "£30 to £450"]] });
+  });
   it("has causes as chances, methods with their why, ranges of money, and our own interest", () => {
     const text = textOf(conditionReport(REPORT));
     expect(text).toMatch(/\nCause\nIn words\nChance\nA water mark\nLikely\nAbout 70 in 100\n/);
