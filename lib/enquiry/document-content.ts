@@ -3,6 +3,7 @@ import type { BenchTest, Client, Inspection, ThirdParty } from "../store/databas
 import type { PrintedDocument } from "../reply/documents/blocks";
 import { viscoseCareCard } from "../reply/documents/care-card";
 import { conditionReport, type Reported } from "../reply/documents/condition-report";
+import type { MoistureRead } from "../reply/documents/report-seen";
 import { cutDownPlan } from "../reply/documents/cut-down-plan";
 import { letterToSeller, type Tested } from "../reply/documents/letter-to-seller";
 import { viscoseWord, type DocumentKind } from "../reply/documents/offered";
@@ -16,7 +17,7 @@ import type { EnquiryAnswers, QuestionId, RugAnswers } from "../trade/questions"
 import type { Assessment, Range } from "../triage/assessment";
 import { capital } from "../words/capital";
 import { money } from "../words/measures";
-import { wordsIn } from "../words/words";
+import { wordsIn, type Words } from "../words/words";
 import type { WorkshopSettings } from "../workshop/settings";
 import { readingsIn, reportIn } from "./bench-findings";
 import { sayReadings, sayReport } from "./bench-view";
@@ -82,7 +83,7 @@ function report(f: DocumentFacts, { theirReference, ...ticks }: ReportFields, ma
     reference: f.reference, place: f.place, theirReference: theirReference || null, asker: askerOf(f), rug: capital(rugOf(f)), assessment: f.assessment,
     told: { wet: wetOf(f), answers: f.answers, seen: f.seen, sinceToldOn: f.sinceToldAt && dayOf(f, f.sinceToldAt), account: story === undefined ? null : { text: story, isQuoted: quotesWords(ticks, f.isTrade) } },
     photos: f.photos.map((p) => ({ id: p.id, shows: wordsIn(settings.locale).table(`photo.${photoView(p).kind}.ask`), takenOn: p.takenAt && dayOf(f, p.takenAt), ...asReported(p) })),
-    reports: f.tests.flatMap((t) => reportedOf(t, f)),
+    reports: f.tests.flatMap((t) => reportedOf(t, f)), tests: f.tests.flatMap((t) => fibresTestedOf(t, f)), moisture: f.tests.flatMap((t) => moistureOf(t, f)),
     cutDown: edgesOf(f),
     inspection: seen && { by: seen.by, on: longDay(seen.day, settings.locale), found: seen.found, isBeyondRepair: seen.isBeyondRepair },
     workshop: headOf(settings), madeBy, today: dayOf(f, f.now), judgedOn: longDay(f.assessment.asOf.slice(0, 10), settings.locale), figures: settings,
@@ -126,9 +127,25 @@ function testedOf(row: BenchTest, f: DocumentFacts): Tested[] {
   const report = reportIn(row);
   const words = wordsIn(f.settings.locale);
   if (report) return [{ by: report.laboratory, on: longDay(report.reportedOn, f.settings.locale), found: foundBy(report, f), kind: "laboratory" }];
-  if (!isTestId(row.test)) return [];
+  const found = foundOnBench(row, words);
+  return found === null ? [] : [{ by: f.settings.name, on: dayOf(f, row.at), found, kind: "bench" }];
+}
+
+/** What a bench test is called and what was seen; null where it is none that is known today. */
+function foundOnBench(row: BenchTest, words: Words): string | null {
+  if (!isTestId(row.test)) return null;
   const seen = sayReadings(row.test, readingsIn(row), words).map((r) => r.says.charAt(0).toLowerCase() + r.says.slice(1));
-  return seen.length > 0 ? [{ by: f.settings.name, on: dayOf(f, row.at), found: [words.table(`test.${row.test}`), ...seen].join(", "), kind: "bench" }] : [];
+  return seen.length > 0 ? [words.table(`test.${row.test}`), ...seen].join(", ") : null;
+}
+
+/** A test of a few fibres as a condition report tells it. */
+function fibresTestedOf(row: BenchTest, f: DocumentFacts): Pick<Reported, "on" | "part" | "found">[] {
+  const found = isTestId(row.test) && testRow(row.test).speaksFor === "yarn" ? foundOnBench(row, wordsIn(f.settings.locale)) : null;
+  return found === null || !isSampleId(row.yarn) ? [] : [{ on: dayOf(f, row.at), part: SAMPLES[row.yarn].of.part, found }];
+}
+function moistureOf(row: BenchTest, f: DocumentFacts): MoistureRead[] {
+  const { place, percent } = (row.test === "moisture" ? readingsIn(row) : null) ?? {};
+  return typeof percent === "number" && (place === "affected" || place === "untouched") ? [{ on: dayOf(f, row.at), percent, place }] : [];
 }
 
 /** A laboratory's report as a condition report tells it. */

@@ -13,7 +13,7 @@ import { cautionBlocks } from "./report-cautions";
 import { changeBlocks } from "./report-change";
 import { moneyBlocks } from "./report-money";
 import { prospectBlocks } from "./report-prospects";
-import { fieldsOf, seenBlocks, type Inspection, type ReportPhoto } from "./report-seen";
+import { fieldsOf, seenBlocks, type Inspection, type MoistureRead, type ReportPhoto } from "./report-seen";
 import { pileBlocks, toldBlocks, type Told } from "./report-told";
 
 /** A laboratory's report as it is told; `part`: what its sample was taken from. */
@@ -31,6 +31,9 @@ export interface ConditionReport {
   readonly photos: readonly ReportPhoto[];
   /** Those that count, oldest first. */
   readonly reports: readonly Reported[];
+  /** Tests of fibres, and readings of the moisture meter, that count, oldest first. */
+  readonly tests: readonly Pick<Reported, "on" | "part" | "found">[];
+  readonly moisture: readonly MoistureRead[];
   readonly inspection: Inspection | null;
   /** What new edges would cost; null where cutting it down is not considered. */
   readonly cutDown: Range | null;
@@ -62,7 +65,7 @@ export function conditionReport(r: ConditionReport): PrintedDocument {
     title: say("report.title", { reference: r.reference, n: r.place.n, rugs: r.place.of, of: r.place.of > 1 ? "several" : "one" }), language: r.figures.locale, head: r.workshop,
     blocks: [
       paragraph([say("report.of", { rug: r.rug, asked: askedBy(r.asker, words), day: r.today }), ...(r.theirReference ? [say("report.their-reference", { reference: r.theirReference })] : [])].join(" ")),
-      paragraph(r.inspection ? say("report.inspected", { by: r.inspection.by, day: r.inspection.on }) : say("report.provisional", { evidence: evidenceOf(r.assessment), shown: r.photos.length > 0 ? "yes" : "no" })),
+      paragraph(r.inspection ? say("report.inspected", { by: r.inspection.by, day: r.inspection.on }) : say("report.provisional", { evidence: evidenceOf(r), shown: r.photos.length > 0 ? "yes" : "no" })),
       ...cautionBlocks(r.assessment, words),
       heading(say("report.told")),
       ...toldBlocks({ ...r, ofRugs: r.place.of }, words),
@@ -71,6 +74,7 @@ export function conditionReport(r: ConditionReport): PrintedDocument {
       heading(say("report.fibres")),
       ...labelBlocks(r.assessment, words),
       ...r.reports.map(({ by, on, reference, part, found }) => paragraph(say("report.laboratory", { by, day: on, referenced: reference ? "yes" : "no", reference: reference ?? "", part, found }))),
+      ...r.tests.map(({ on, part, found }) => paragraph(say("report.tested", { part, workshop: r.workshop.name, day: on, found }))),
       ...pileBlocks(r, words),
       paragraph(say("report.chances")),
       fibreTable(r, words),
@@ -115,17 +119,21 @@ function labelBlocks({ findings }: Assessment, { say }: Words): Block[] {
   return [paragraph(say("report.label", { source: label.strength === "label-photo" ? "photo" : "typed", words: quotedInside(String(fieldsOf(label)["text"]).replace(/\s+/gu, " ")) }))];
 }
 
-/** The best evidence of the fibre there is. */
-const evidenceOf = ({ findings }: Assessment): "laboratory" | "bench" | "told" => (["laboratory", "bench"] as const).find((strength) => findings.some((f) => f.strength === strength)) ?? "told";
+type Evidence = "laboratory" | "bench" | "told";
+/** The best evidence of fibres there is, of all its parts or of the pile: what was read of moisture or in a dye test says nothing of them. */
+const evidenceOf = ({ reports, tests }: Pick<ConditionReport, "reports" | "tests">): Evidence => (reports.length > 0 ? "laboratory" : tests.length > 0 ? "bench" : "told");
+const evidenceOfPile = ({ reports, tests }: ConditionReport): Evidence => evidenceOf({ reports: reports.filter(isOfPile), tests: tests.filter(isOfPile) });
+const isOfPile = ({ part }: Pick<Reported, "part">): boolean => part === "pile";
 
 /**
  * Each chance is the word of the letters and its range alone: a limit of what words and photos can show puts the figure itself at the
  * end of it, where it would read as the surer one.
  */
-function fibreTable({ assessment, photos }: ConditionReport, words: Words): Block {
+function fibreTable(report: ConditionReport, words: Words): Block {
+  const { assessment, photos } = report;
   const { say } = words;
   return {
-    kind: "table", caption: say("report.fibre-caption", { evidence: evidenceOf(assessment), shown: photos.length > 0 ? "yes" : "no" }), head: [say("report.fibre"), say("report.in-words"), say("report.chance")],
+    kind: "table", caption: say("report.fibre-caption", { evidence: evidenceOfPile(report), shown: photos.length > 0 ? "yes" : "no" }), head: [say("report.fibre"), say("report.in-words"), say("report.chance")],
     rows: assessment.fibres.filter((f) => f.probability >= NAMED_FROM).map((f) => [capital(words.table(`fibre.${f.fibre}.name`)), capital(chanceWord(cappedWord(f.words), words)), capital(rangeInHundred(f, words))]),
   };
 }

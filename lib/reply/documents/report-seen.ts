@@ -17,11 +17,13 @@ export interface ReportMark {
   readonly outline: PhotoMark["outline"];
 }
 export interface ReportPhoto extends Pick<Extract<Block, { kind: "photo" }>, "shape" | "quarters"> { readonly id: string; readonly shows: string; readonly takenOn: string | null; readonly marks: readonly ReportMark[] }
-interface Seen { readonly told: Told; readonly asker: Asker; readonly inspection: Inspection | null; readonly assessment: Assessment; readonly photos: readonly ReportPhoto[]; readonly figures: Figures }
+/** A reading of the workshop's moisture meter, on its own scale, in the trouble or where nothing has happened. */
+export interface MoistureRead { readonly on: string; readonly percent: number; readonly place: "affected" | "untouched" }
+interface Seen { readonly moisture: readonly MoistureRead[]; readonly told: Told; readonly asker: Asker; readonly inspection: Inspection | null; readonly assessment: Assessment; readonly photos: readonly ReportPhoto[]; readonly figures: Figures }
 
 /** What an inspection found, what was measured, and the photos. */
 export function seenBlocks(seen: Seen, words: Words): Block[] {
-  const { told, inspection, assessment, photos, figures } = seen;
+  const { told, inspection, assessment, photos, figures, moisture } = seen;
   const { say } = words;
   const measured = assessment.findings.filter((f) => f.what === "colour-change").map((f) => changeSentence(f, photos, words, figures));
   const areas = assessment.findings.filter((f) => f.what === "damaged-area").map((f) => areaSentence(f, photos, words, figures));
@@ -32,6 +34,8 @@ export function seenBlocks(seen: Seen, words: Words): Block[] {
     ...(measured.length > 0 ? [] : [paragraph(say("report.not-measured", { told: isChangeTold(told) ? "yes" : "no" }))]),
     ...list(changes),
     ...(measured.length > 0 ? [small(say("report.colour-difference"))] : []),
+    ...list(moisture.map(({ on, percent, place }) => say("report.moisture", { day: on, percent, place }))),
+    ...(moisture.length > 0 ? [small(say("report.moisture-scale"))] : []),
     ...(photos.length > 0 ? [small(say("report.photos-as-sent"))] : []),
     ...photos.map((photo, at) => photoBlock(photo, at + 1, words)),
   ];

@@ -216,6 +216,16 @@ export function onPaper(): void {
       expect(await made("condition-report")).toContain("its owner is Ines Varga.");
       expect(await made("care-card")).toContain("For the owner of the rug, Ines Varga, by way of ");
     });
+    it("tells the tests of fibres that stand and what was read of moisture, the one as evidence of the fibre and the other not", async () => {
+      const { make, enquiryId, rugId } = await aRug();
+      good(await recordBenchTest(await nell(), { id: randomUUID(), rugId, test: "moisture", sample: "pile:whole", readings: { place: "affected", percent: 30 } }, later(1)));
+      const read = await textOf(await make("condition-report"), enquiryId);
+      expect(read).toMatch(/the workshop measured moisture: 30 in the trouble\./);
+      expect(read).not.toMatch(/tests of a few fibres|by a bench test/);
+      good(await recordBenchTest(await nell(), { id: randomUUID(), rugId, test: "wet-strength", sample: "pile:field", readings: { wet: "much-weaker" } }, later(3)));
+      const tested = await textOf(await make("condition-report", {}, 4), enquiryId);
+      expect(tested).toMatch(/by tests of a few fibres\.[\s\S]*A test of a few fibres of the pile by [^:]+: Thread pulled wet, much weaker\./);
+    });
     it("names a laboratory's report in full, and who made it out where nobody inspected the rug", async () => {
       const { make, enquiryId, rugId } = await aRug();
       good(await recordLaboratoryReport(await nell(), { id: randomUUID(), rugId, sample: "pile:whole", laboratory: "Fenwick Fibre Laboratory", reportedOn: "2026-11-20", reference: "FF-118", percents: { viscose: 82, cotton: 18 } }, later(1)));

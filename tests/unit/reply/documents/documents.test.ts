@@ -175,7 +175,7 @@ const REPORT: ConditionReport = {
   figures: METRIC,
   reference: "K7-204", place: { n: 1, of: 1 }, theirReference: "CL/118", asker: OWNER, rug: "A grey rug, 170 × 240 cm", told: TOLD,
   assessment: assessmentOf({ fibres: { viscose: 0.8, silk: 0.06 }, evidence: [{ what: "changes", value: ["ring"], strength: "told" }], mechanisms: { "water-mark": 0.7 }, rest: { improvement: range(5, 20, 45), worse: 0.2, beyondRepair: 0.6, lifeYears: range(1, 2, 4), money: { currency: "EUR", clean: range(90, 110, 150), cutDown: range(60, 110, 300), replace: range(500, 900, 1600), valueToday: range(50, 200, 500) } } }),
-  photos: [{ id: "p1", shows: "the whole rug", takenOn: "27 November 2026", marks: [] }], reports: [], madeBy: "Nell Harrow", inspection: null, cutDown: null, workshop: WORKSHOP, today: "28 November 2026", judgedOn: "28 November 2026",
+  photos: [{ id: "p1", shows: "the whole rug", takenOn: "27 November 2026", marks: [] }], reports: [], tests: [], moisture: [], madeBy: "Nell Harrow", inspection: null, cutDown: null, workshop: WORKSHOP, today: "28 November 2026", judgedOn: "28 November 2026",
 };
 const INSPECTION = { by: "Ivo Castellane", on: "27 November 2026", found: "The pile is distorted over a hand's breadth.", isBeyondRepair: true };
 
@@ -332,8 +332,19 @@ describe("the condition report", () => {
     expect(unseen).toContain("Provisional, not inspected: this report goes by what we were told.");
     expect(unseen).toContain("Fibre of the pile, by what we were told");
     expect(unseen).not.toMatch(/by photos|and photos/);
-    const tested = { ...REPORT.assessment, findings: [told("wet-strength", "weak", "bench")] };
-    expect(textOf(conditionReport({ ...REPORT, photos: [], assessment: tested }))).toContain("this report goes by what we were told and by tests of a few fibres.");
+    const tests = [{ on: "20 November 2026", part: "pile", found: "Thread pulled wet, much weaker" }] as const;
+    const tested = textOf(conditionReport({ ...REPORT, photos: [], tests }));
+    expect(tested).toContain("this report goes by what we were told and by tests of a few fibres.");
+    expect(tested).toContain("Fibre of the pile, by a bench test");
+    expect(textOf(conditionReport({ ...REPORT, photos: [], tests: [{ ...tests[0], part: "fringe" }] }))).toMatch(/by tests of a few fibres\.[\s\S]*Fibre of the pile, by what we were told/);
+    expect(tested).toContain("A test of a few fibres of the pile by Lantern Yard Rug Workshop, 20 November 2026: Thread pulled wet, much weaker.");
+  });
+  it("tells what was read of moisture among what was seen, and takes it for no test of the fibre", () => {
+    const moisture = [{ on: "20 November 2026", percent: 30, place: "affected" }, { on: "20 November 2026", percent: 12, place: "untouched" }] as const;
+    const text = textOf(conditionReport({ ...REPORT, moisture, assessment: { ...REPORT.assessment, findings: [told("test:moisture", { place: "affected", percent: 30 }, "bench")] } }));
+    expect(text).toMatch(/What was seen\n[\s\S]*On 20 November 2026 the workshop measured moisture: 30 in the trouble\.\nOn 20 November 2026 the workshop measured moisture: 12 where nothing has happened\.\nAn instrument for moisture has a scale of its own/);
+    expect(text).not.toMatch(/tests of a few fibres|by a bench test/);
+    expect(textOf(conditionReport(REPORT))).not.toContain("moisture:");
   });
   it("closes up the empty lines of an account, and leaves its paragraphs", () =>
     expect(textOf(conditionReport({ ...REPORT, told: { ...TOLD, account: { text: "It fell.\r\n\r\n\r\n\r\nThen I rubbed.\n\nSorry.", isQuoted: true } } }))).toContain("“It fell.\n\nThen I rubbed.\n\nSorry.”"));
