@@ -13,7 +13,7 @@ import { plain } from "../reply/rug-title";
 import { chanceWord } from "../reply/phrases";
 import { sellersOwnWords } from "../reply/sellers-words";
 import { askerOf } from "../reply/who-asks";
-import type { EnquiryAnswers, QuestionId, RugAnswers } from "../trade/questions";
+import { UNSAID_PHOTO, type EnquiryAnswers, type QuestionId, type RugAnswers } from "../trade/questions";
 import type { Assessment, Range } from "../triage/assessment";
 import { capital } from "../words/capital";
 import { money } from "../words/measures";
@@ -77,12 +77,18 @@ export function documentContent(kind: DocumentKind, facts: DocumentFacts, filled
   }
 }
 
+/** What a photo was to show; of one that came by mail that was not said until somebody names it. */
+function shownIn(photo: ReportedPhoto, words: Words): string {
+  const { kind } = photoView(photo);
+  return kind === UNSAID_PHOTO ? words.say("report.photo-unsaid") : words.table(`photo.${kind}.ask`);
+}
+
 function report(f: DocumentFacts, { theirReference, ...ticks }: ReportFields, madeBy: string): PrintedDocument {
   const { inspection: seen, settings, answers: { story } } = f;
   return conditionReport({
     reference: f.reference, place: f.place, theirReference: theirReference || null, asker: askerOf(f), rug: capital(rugOf(f)), assessment: f.assessment,
     told: { wet: wetOf(f), answers: f.answers, seen: f.seen, sinceToldOn: f.sinceToldAt && dayOf(f, f.sinceToldAt), account: story === undefined ? null : { text: story, isQuoted: quotesWords(ticks, f.isTrade) } },
-    photos: f.photos.map((p) => ({ id: p.id, shows: wordsIn(settings.locale).table(`photo.${photoView(p).kind}.ask`), takenOn: p.takenAt && dayOf(f, p.takenAt), ...asReported(p) })),
+    photos: f.photos.map((p) => ({ id: p.id, shows: shownIn(p, wordsIn(settings.locale)), takenOn: p.takenAt && dayOf(f, p.takenAt), ...asReported(p) })),
     reports: f.tests.flatMap((t) => reportedOf(t, f)), tests: f.tests.flatMap((t) => fibresTestedOf(t, f)), moisture: f.tests.flatMap((t) => moistureOf(t, f)),
     cutDown: edgesOf(f),
     inspection: seen && { by: seen.by, on: longDay(seen.day, settings.locale), found: seen.found, isBeyondRepair: seen.isBeyondRepair },

@@ -31,6 +31,7 @@ import { OLDEST_FIRST } from "../../../lib/store/row-order";
 import { clientOf, givePhoto, good, intake, later, NOW, staff, submitted, WET_VISCOSE } from "./workshop";
 import { submitEnquiry } from "../../../lib/enquiry/submit-enquiry";
 import type { DocumentKind } from "../../../lib/reply/documents/offered";
+import { UNSAID_PHOTO } from "../../../lib/trade/questions";
 import { hasPrograms } from "../../programs";
 
 const SEEN = { by: "Ivo Castellane", day: "2026-11-24", found: "The pile is distorted over a hand's breadth.", beyondRepair: "yes" as const };
@@ -232,6 +233,11 @@ export function onPaper(): void {
       const text = await textOf(await make("condition-report"), enquiryId);
       expect(text).toContain("A laboratory’s report by Fenwick Fibre Laboratory, 20 November 2026 (reference FF-118), says of the pile: 82\u00a0% viscose, 18\u00a0% cotton.");
       expect(text).toContain("Made out by Nell Harrow for");
+    });
+    it("says of a photo that came by mail that what it shows was not said", async () => {
+      const { make, enquiryId, rugId } = await aRug();
+      await database().photo.updateMany({ where: { rugId }, data: { kind: UNSAID_PHOTO } });
+      expect(await textOf(await make("condition-report"), enquiryId)).toContain('"caption":"Photo 1: as it came, what it shows was not said.');
     });
     it("draws what stands marked in its photos, and nothing of what was taken away", async () => {
       const { make, view, enquiryId } = await aRug();
