@@ -8,7 +8,7 @@ import { drawList } from "./draw-list";
 import { drawTable } from "./draw-table";
 import { ascentOf } from "./fonts";
 import { drawLine, lineOf } from "./lines";
-import { roomFor } from "./page-room";
+import { leadingTo, roomFor } from "./page-room";
 import { artifact, BELOW, HEADING, keepTogether, LINE, MARGIN, say, SLATE, SMALL, tagged, write, type Pdf, type Structure } from "./pen";
 
 /**
@@ -35,12 +35,12 @@ export async function drawPdf(document: PrintedDocument, { photo, createdAt }: {
   drawHead(pdf, root, document);
   const parts = [{ title: [document.title, document.reference].filter(Boolean).join(" · "), from: 0 }];
   let left = document.blocks;
-  let above: Block | undefined;
+  let above: readonly Block[] = [];
   while (left.length > 0) {
     const [block] = left;
     if (block?.kind === "part") parts.push({ title: block.text, from: pdf.addPage().bufferedPageRange().count - 1 });
     left = left.slice(drawNext(pdf, root, left, { bytesOf: photo, words, above }));
-    above = block;
+    above = block ? leadingTo(above, block) : [];
   }
   root.end();
   numberPages(pdf, parts, words);
@@ -49,7 +49,7 @@ export async function drawPdf(document: PrintedDocument, { photo, createdAt }: {
 }
 
 /** Draws the first of these blocks with what stands beside it; how many that were. */
-function drawNext(pdf: Pdf, root: Structure, blocks: readonly Block[], { bytesOf, words, above }: { bytesOf: PhotoBytes; words: Words; above: Block | undefined }): number {
+function drawNext(pdf: Pdf, root: Structure, blocks: readonly Block[], { bytesOf, words, above }: { bytesOf: PhotoBytes; words: Words; above: readonly Block[] }): number {
   const [block, next] = blocks as [Block, ...Block[]];
   if (block.kind === "photo") {
     const others = blocks.findIndex((b) => b.kind !== "photo");

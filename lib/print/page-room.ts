@@ -27,36 +27,47 @@ function leadsOn({ text }: { text: string }, rest: readonly Block[]): boolean {
  * How much of a page the first of these blocks asks for, so that nothing is torn that belongs together: a heading from what
  * it heads and what leads to a table or a list from its head, a short list or table in itself, a drawing from the list that explains it, a table from its small print, the
  * close of a letter from its signature. Where that is too much of a page, a table or a list may be parted, and paragraphs be left by what they lead to.
- * `above`: the block before these. What stands below a heading is asked as the heading was: asked by itself it could turn the page and leave that alone.
+ * `above`: the heading they stand below with what leads on from it. They are asked as that was: by themselves they could turn the page and leave it alone.
  */
-export function roomFor(pdf: Pdf, blocks: readonly Block[], above?: Block): number {
-  const whole = ask(pdf, blocks, true);
-  const led = above?.kind === "heading" || above?.kind === "title" ? headingHeight(pdf, above) : 0;
-  return led + whole <= MOST_BLANK * (pdf.page.maxY() - pdf.page.margins.top) ? whole : ask(pdf, blocks, false);
+export function roomFor(pdf: Pdf, blocks: readonly Block[], above: readonly Block[] = []): number {
+  const led = above.reduce((sum, block) => sum + leadingHeight(pdf, block), 0);
+  const most = MOST_BLANK * (pdf.page.maxY() - pdf.page.margins.top) - led;
+  return (["whole", "begun"] as const).map((kept) => ask(pdf, blocks, kept)).find((room) => room <= most) ?? ask(pdf, blocks, "least");
+}
+
+/** What leads on from a heading to a block: the heading and the texts below it; none where something else has come between. */
+export function leadingTo(above: readonly Block[], block: Block): Block[] {
+  if (block.kind === "heading" || block.kind === "title") return [...above.filter((b) => b.kind === "heading"), block];
+  return above.length > 0 && (block.kind === "paragraph" || block.kind === "small") ? [...above, block] : [];
+}
+function leadingHeight(pdf: Pdf, block: Block): number {
+  if (block.kind === "heading" || block.kind === "title") return headingHeight(pdf, block);
+  return block.kind === "paragraph" || block.kind === "small" ? textHeight(pdf, block.text, { size: block.kind === "small" ? SMALL : BODY }) + BELOW.paragraph : 0;
 }
 
 /** How high a heading stands, with what is left free above and below it. */
 const headingHeight = (pdf: Pdf, block: Extract<Block, { kind: "heading" | "title" }>): number =>
   HEADING.above + textHeight(pdf, block.text, { weight: "bold", size: HEADING.sizes[block.kind === "heading" ? block.level : 2] }) + HEADING.below;
 
-/** `isWhole`: with everything that belongs to it; else only with what a reader could not do without. */
-function ask(pdf: Pdf, blocks: readonly Block[], isWhole: boolean): number {
+/** How much is kept together: everything that belongs together; what leads to a table or a list and where that begins; or only what a reader could not do without. */
+type Kept = "whole" | "begun" | "least";
+function ask(pdf: Pdf, blocks: readonly Block[], kept: Kept): number {
   const [block, ...rest] = blocks;
   const [next] = rest;
   switch (block?.kind) {
-    case "title": case "heading": return headingHeight(pdf, block) + ask(pdf, rest, isWhole);
+    case "title": case "heading": return headingHeight(pdf, block) + ask(pdf, rest, kept);
     case "paragraph": case "small": {
       const own = textHeight(pdf, block.text, { size: block.kind === "small" ? SMALL : BODY });
-      const leads = isWhole ? leadsOn(block, rest) : next?.kind === "signature";
-      return leads && own <= MOST_OF_TEXT ? own + BELOW.paragraph + ask(pdf, rest, isWhole) : Math.min(own, MOST_OF_TEXT);
+      const leads = kept === "least" ? next?.kind === "signature" : leadsOn(block, rest);
+      return leads && own <= MOST_OF_TEXT ? own + BELOW.paragraph + ask(pdf, rest, kept) : Math.min(own, MOST_OF_TEXT);
     }
     case "list": {
       const whole = listHeight(pdf, block.items);
-      return isWhole && whole <= WHOLE.list ? whole : listHeight(pdf, block.items.slice(0, 1));
+      return kept === "whole" && whole <= WHOLE.list ? whole : listHeight(pdf, block.items.slice(0, 1));
     }
     case "table": {
-      const whole = tableHeight(pdf, block) + (next?.kind === "small" ? BELOW.table + ask(pdf, rest, isWhole) : 0);
-      return isWhole && whole <= WHOLE.table ? whole : tableHeight(pdf, block, LEAST_ROWS);
+      const whole = tableHeight(pdf, block) + (next?.kind === "small" ? BELOW.table + ask(pdf, rest, kept) : 0);
+      return kept === "whole" && whole <= WHOLE.table ? whole : tableHeight(pdf, block, LEAST_ROWS);
     }
     case "plan": return planHeight(pdf, block, next?.kind === "list" ? next.items : []);
     case "photo": return photoRoom(next?.kind !== "photo");

@@ -46,7 +46,8 @@ describe.skipIf(!hasPrograms("pdftotext"))("the end of a page (poppler)", { time
   });
   it.each([5, 7, 8, 9, 10, 11, 13])("never leaves a heading alone, however long the table is that stands below it: %i rows", async (n) => {
     const table: Block = { kind: "table", caption: "Some", head: ["A", "B"], rows: rows(n) };
-    await together([heading("Headed"), { kind: "paragraph", text: "What leads to it." }, table], "Headed", "What leads to it.");
+    await together([heading("Headed"), { kind: "paragraph", text: "What leads to it." }, table], "Headed", "Row 1");
+    await together([heading("Headed"), { kind: "paragraph", text: "Before it." }, { kind: "paragraph", text: "What leads to it." }, table], "Headed", "Row 1");
     await together([heading("Headed"), table, { kind: "small", text: "The small print." }], "Headed", "Row 1");
   });
   it("never stands between a drawing, its heading and the list that explains it", () =>
