@@ -136,7 +136,7 @@ export const DOCUMENTS = {
   "to-seller.rights-elsewhere": "What rights you have where you live, a consumer advice centre or a lawyer there can say.",
 
   "plan.title": "Cutting down {rug}",
-  "plan.measures": "The rug measures about {size}. These are the ways to go on using the sound part of it. All measures were taken from a photo and are confirmed on the rug before anything is cut.",
+  "plan.measures": "The rug measures about {size} as it is drawn here. These are the ways to go on using the sound part of it. All measures were taken from a photo and are confirmed on the rug before anything is cut.",
   "plan.drawings": "In the drawings the rug as it is now is dashed, the damage is filled, and what remains is outlined. The small arrow shows which edge lies towards the top of the photo: here the {edge, select, top {upper} right {right} bottom {lower} other {left}} one.",
   "plan.photo-top": "top of the photo",
   "plan.way": "{n, number}. {way}",

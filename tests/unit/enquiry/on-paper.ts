@@ -109,7 +109,7 @@ export function onPaper(): void {
       await mark("equal-ends", first);
       expect(await lack()).toBeNull();
       const text = await textOf(await make("cut-down-plan"), enquiryId);
-      expect(text).toMatch(/The rug measures about 200 × 300 cm.*1\. The same strip comes off both ends.*2\. One edge comes off/);
+      expect(text).toMatch(/The rug measures about 200 × 300 cm as it is drawn here\..*1\. The same strip comes off both ends.*2\. One edge comes off/);
       // 30 cm off each end: 200 × 240 remain, two new edges of 200 cm with a turn of 2 cm, at EUR 35 a metre.
       expect(text).toContain("Remains: 200 × 240 cm, about 80\u00a0% of the rug.");
       expect(text).toContain("New edges: about 4.0 m of binding.");

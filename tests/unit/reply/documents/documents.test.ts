@@ -37,10 +37,10 @@ describe("figures by locale and unit", () => {
   const way = { kind: "edge-off", pieces: [{ left: 0, top: 30, right: 200, bottom: 300 }], shareKept: 0.9, bindingM: 2, cost: { range: range(120, 150, 180), currency: "USD" } } as const;
   const plan = (figures: Figures) => textOf(cutDownPlan({ asker: OWNER, reference: "K7-204", rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [], isTufted: false, workshop: WORKSHOP, ways: [way], figures }));
   it("tells a plan in feet where the workshop counts so, and the same price", () => {
-    expect(plan(METRIC)).toMatch(/about 200 × 300 cm\.[\s\S]*200 × 270 cm[\s\S]*2\.0 m of binding[\s\S]*US\$120 to US\$180/);
+    expect(plan(METRIC)).toMatch(/about 200 × 300 cm as it is drawn here\.[\s\S]*200 × 270 cm[\s\S]*2\.0 m of binding[\s\S]*US\$120 to US\$180/);
     const feet = plan({ locale: "en-US", areaUnit: "sqft" });
     // 200 cm is 78.74 in, 300 cm 118.11 in, 270 cm 106.30 in, 2 m 6.56 ft.
-    expect(feet).toMatch(/about 6 ft 7 in × 9 ft 10 in\.[\s\S]*6 ft 7 in × 8 ft 10 in[\s\S]*7 ft of binding[\s\S]*\$120 to \$180/);
+    expect(feet).toMatch(/about 6 ft 7 in × 9 ft 10 in as it is drawn here\.[\s\S]*6 ft 7 in × 8 ft 10 in[\s\S]*7 ft of binding[\s\S]*\$120 to \$180/);
     expect(feet).not.toMatch(/\bcm\b|\bm of\b/);
   });
   it("say their language to whoever reads them aloud", () => {
