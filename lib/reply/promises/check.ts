@@ -2,16 +2,21 @@ import type { Assessment } from "../../triage/assessment";
 import { beyondAssessment, isTested } from "./against-assessment";
 import { excused, saysNotThat, type Catch } from "./excuses";
 import { cautionsMissing, MUST_SAYS, withoutDeniedTests, type MustSay } from "./must-say";
-import type { Pattern, Rule, RuleId } from "./rule";
+import { namesOf, tellingOf } from "./naming";
+import type { Pattern, Rule, RuleId, Telling } from "./rule";
 import { RULES } from "./rules";
 import { clausesOf, plainOf, sentencesOf } from "./sentences";
 import { liftedByStance } from "./stances";
-import { speaksTooSurely, speaksWithCare, surenessOf, TOO_SURE } from "./sureness";
+import { speaksTooSurely, speaksWithCare, surenessOf, tooSure } from "./sureness";
 import { foreignIn, ownLines } from "./unjudged";
 import { expression } from "./vocabulary";
 
 /** A sentence that says more than is known; of something left out, `sentence` is empty. */
-export interface Overpromise { readonly sentence: string; readonly rule: RuleId | "left-out"; readonly why: string; readonly suggestion: string }
+export interface Overpromise {
+  readonly sentence: string; readonly rule: RuleId | "left-out"; readonly why: string; readonly suggestion: string;
+  /** A whole sentence that can take the place of the other and passes; absent where nobody can know it for this rug. */
+  readonly instead?: string;
+}
 
 /** What is known of a rug beside the letter. Without an assessment: words and photos. `inspection`: what a named person who has had it in hand found of it. */
 export interface Known { readonly assessment: Assessment | null; readonly inspection?: { readonly isBeyondRepair: boolean } | null }
@@ -23,7 +28,7 @@ interface Compiled { readonly rule: Rule; readonly pattern: Pattern; readonly re
 const ALL: readonly Compiled[] = RULES.flatMap((rule) => rule.patterns.map((pattern) => ({ rule, pattern, re: expression(pattern.catches, "gu") })));
 
 /** What a sentence breaks, as it is told. */
-type Broken = Pick<Rule, "id" | "what" | "why" | "suggest">;
+type Broken = Pick<Rule, "id" | "what" | keyof Telling>;
 
 /**
  * The rules that one sentence breaks, in the order of RULES, each once, judged as if only words and photos were known. Of a
@@ -46,11 +51,11 @@ function judge(sentence: string): Broken[] {
   const plain = plainOf(sentence);
   const careful = speaksWithCare(sureness);
   const held = liftedByStance(plain);
-  const caught = new Set(caughtIn(plain).filter((c) => !careful || standsAmongCare(c)).map((c) => c.rule));
-  const broken = RULES.filter((rule) => caught.has(rule) && !held.has(rule.id));
-  if (broken.length > 0 || held.has("sureness") || !speaksTooSurely(sureness)) return broken;
-  const weighed = sureness.words.length > 0 ? ` What weighs most: ${sureness.words.map((w) => `“${w}”`).join(", ")}.` : "";
-  return [{ ...TOO_SURE, why: `${TOO_SURE.why}${weighed}` }];
+  const caught = caughtIn(plain).filter((c) => (!careful || standsAmongCare(c)) && !held.has(c.rule.id));
+  const names = namesOf(caught, plain);
+  const broken = RULES.filter((rule) => names.has(rule.id)).map((rule) => ({ id: rule.id, what: rule.what, ...tellingOf(rule, caught) }));
+  if (broken.length > 0) return broken;
+  return names.has("sureness") || (!held.has("sureness") && speaksTooSurely(sureness)) ? [tooSure(sureness)] : [];
 }
 
 /** The patterns that catch a sentence at a place that nothing excuses. */
@@ -91,7 +96,7 @@ const PRICED = expression("^(?!.*(?:%|\\b(?:per ?cent|years?|decades?|worth|valu
 
 /** One sentence against everything that is known. */
 export function checkSentence(sentence: string, known: Known): Overpromise[] {
-  const broken = rulesBroken(sentence).filter((r) => !lifted(r.id, sentence, known)).map((r) => ({ sentence, rule: r.id, why: r.why, suggestion: r.suggest }));
+  const broken = rulesBroken(sentence).filter((r) => !lifted(r.id, sentence, known)).map(({ id, why, advise, instead }) => ({ sentence, rule: id, why, suggestion: `${advise} “${instead}”`, instead }));
   const beyond = known.assessment ? beyondAssessment(sentence, known.assessment).filter((b) => b.rule !== "verdict" || !known.inspection || known.inspection.isBeyondRepair).map((b) => ({ sentence, ...b })) : [];
   return [...broken, ...beyond.filter((b) => !broken.some((o) => o.rule === b.rule))];
 }

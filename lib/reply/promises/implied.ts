@@ -1,4 +1,5 @@
 import { own, p, type Pattern, type RuleId } from "./rule";
+import { IN_USE } from "./tellings";
 
 const TELLING = "(?:told|sent|said|written|given|kept|mentioned|shown|it|the|a|an|any|no|time|room)\\b";
 const ONLY = "(?:only|sole|one|hardest|biggest|last|chief) (?:\\w+ )?(?:difficulty|problem|trouble|worry|thing|question|part|sign|reminder|evidence|job|decision|task|challenge|surprise|clue|memory)";
@@ -50,7 +51,7 @@ export const IMPLIED: Readonly<Partial<Record<RuleId, readonly Pattern[]>>> = {
     p("\\bRISKY\\b(?: \\w+){0,6} (?:is|are|need|needs|will|does|do|should) (?:\\w+ly )?not (?:be )?(?:something (?:that )?(?:you |one |anyone )?(?:need|have|ought|should|will)\\b|an(?:ything|d)? (?:issue|you)|a (?:worry|concern|problem|thing)|on the cards|apply|arise|concern|trouble|bother|affect|enter into it|come into it|matter)\\b", { except: ["negated", "undecided", "hedged"] }),
     p("\\bRISKY\\b(?: \\w+){0,4} (?:is|are) (?:SURELY |WHOLLY )*(?:neither here nor there|off the table|a non-?issue|no (?:issue|problem|concern|worry|obstacle)|irrelevant|nil|zero|nothing to (?:worry|think|fear)|something (?:that |which )?happens? to (?:other|some)|academic|immaterial|negligible|beside the point|ruled out)\\b", { except: ["negated", "undecided", "hedged"] }),
     p("\\b(?:cross|strike|scratch|tick) (?:the |any )?(?:RISKY|TROUBLE) (?:off|out|from)\\b|\\bforget (?:all )?about (?:the |any )?RISKY\\b|\\b(?:give|spare) (?:the |any )?(?:RISKY|TROUBLE) (?:another|a second|a) thought\\b", { except: ["negated"] }),
-    p("\\b(?:cot|crib|playpen|highchair|pram)\\b.*\\b(?:on it|as soon as|straight away|right away|again|safely)\\b|\\bsafely put\\b", { also: ["warned"] }),
+    p("\\b(?:cot|crib|playpen|highchair|pram)\\b.*\\b(?:on it|as soon as|straight away|right away|again|safely)\\b|\\bsafely put\\b", { also: ["warned"], tells: IN_USE }),
     own("\\b(?:dyes?|colou?rs?|indigo|madder|cochineal|reds?|blues?|greens?) (?:does|do) not (?:ever |just |simply )?(?:move|run|bleed|fade|wander|budge|shift)\\b(?! (?:if|until|unless|when))"),
     own("\\b(?:FIBRE|rugs?|pile)(?: of \\w+ \\w+| like (?:this|that|yours|these))? (?:does|do) not (?:ever |just |simply )?(?:shrink|felt|run|bleed|fade|rot)\\b(?! (?:if|until|unless|when|as))"),
     own("\\bno (?:RUGPART|dye|colou?r|TROUBLE) (?:has|have) ever\\b"),

@@ -18,19 +18,30 @@ export interface Pattern {
   readonly except?: readonly Excuse[];
   /** However careful its words weigh, the sentence is still caught: what it says is short and bare. */
   readonly despiteCare?: true;
+  /** It shows that the sentence is sure, not of what: a rule that catches it too tells it better, and else what it speaks of (`naming.ts`). */
+  readonly vague?: true;
+  /** Where what its rule says of a breach does not fit what it catches. */
+  readonly tells?: Telling;
 }
 
-export interface Rule {
+/** How a breach is told. */
+export interface Telling {
+  readonly why: string;
+  /** What to do, up to the colon before `instead`. */
+  readonly advise: string;
+  /** A whole sentence without gaps that can stand where the other stood, and that the check lets pass. */
+  readonly instead: string;
+}
+
+export interface Rule extends Telling {
   readonly id: RuleId;
   /** In the middle of a sentence: "this sentence …". */
   readonly what: string;
-  readonly why: string;
-  readonly suggest: string;
   readonly excuses: readonly Excuse[];
   readonly patterns: readonly Pattern[];
 }
 
 export const p = (catches: string, rest: Omit<Pattern, "catches"> = {}): Pattern => ({ catches, ...rest });
 /** The pattern denies something itself, so only a denial before it excuses. */
-export const own = (catches: string): Pattern => p(catches, { except: ["negated"] });
+export const own = (catches: string, rest: Omit<Pattern, "catches" | "except"> = {}): Pattern => p(catches, { ...rest, except: ["negated"] });
 

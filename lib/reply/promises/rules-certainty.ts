@@ -5,7 +5,8 @@ import { own, p, type Rule } from "./rule";
 export const CERTAINTY: Rule = {
   id: "certainty", what: "states as certain what the evidence only makes likely",
   why: "Words and photos never settle a fibre or a cause; a test or an inspection does.",
-  suggest: "Say how likely it is and what would settle it: “It is probably …; a test of a few fibres would tell.”",
+  advise: "Say how likely it is, as in “it is probably …”, and what would settle it, or only:",
+  instead: "We cannot be sure of this from words and photos; an inspection and a test would tell more.",
   excuses: ["negated", "hedged", "undecided", "reported", "disowned"],
   patterns: [
     // What it is
@@ -13,12 +14,12 @@ export const CERTAINTY: Rule = {
     p("\\b(?:certify|declare|pronounce|attest|confirm|vouch|determination|verdict|definitive|conclusion|established|authenticated?)\\b.*\\b(?:FIBRE|CAUSE|ORIGIN|RUGPART|TROUBLE)\\b", { also: ["softened"] }),
     p("\\b(?:(?:genuine|authentic|bona fide|the real (?:thing|mccoy|deal)) (?:FIBRE|ORIGIN|antique|article|rug))\\b", { also: ["softened"] }),
     p("(?:\\b(?:it|that|this|these|those|what (?:you|we) (?:have|see|describe|are \\w+ing)(?: \\w+){0,3}) (?:is|are)|\\byou (?:are (?:dealing with|looking at)|have (?:got )?)) (?:a |an |pure |plain |simple |just |only |classic |typical |clear |textbook |case of |old |some |your |ordinary |plainly |SURELY )*(?:CAUSE|TROUBLE) (?:damage|problem|trouble|staining|issue|attack|activity|stain|mark|case|rot)\\b", { also: ["softened"] }),
-    p("\\b(?:i|we) (?:can|am (?:able|happy|pleased|delighted|glad) to|are (?:able|happy|pleased|delighted|glad|in a position) to|have to|must)(?: \\w+)? (?:tell|assure|promise|inform|confirm|report|announce|say|state|reassure)(?: to)?(?: you)?(?: \\w+){0,2} that (?!we\\b|i\\b|you\\b|this is good news)", { also: ["softened"] }),
+    p("\\b(?:i|we) (?:can|am (?:able|happy|pleased|delighted|glad) to|are (?:able|happy|pleased|delighted|glad|in a position) to|have to|must)(?: \\w+)? (?:tell|assure|promise|inform|confirm|report|announce|say|state|reassure)(?: to)?(?: you)?(?: \\w+){0,2} that (?!we\\b|i\\b|you\\b|this is good news)", { also: ["softened"], vague: true }),
     // How it came about
     p("\\bSUBJECT (?:is|are|was|were)(?: SURELY)? (?:only|just|simply|solely|merely|purely|nothing but|nothing more than|nothing other than|none other than|all|entirely|wholly) (?:a |an |the |some |old |dried |bit of |case of )*(?:[\\w-]+ ){0,2}(?:CAUSE|tired|dirty|dust|dirt|soil|surface)", { also: ["softened"], except: ["negated"] }),
     p("\\bSUBJECT (?:SURELY )?(?:comes?|came|arises?|arose|stems?|stemmed|results?|resulted|originates?|originated|derives?|derived) (?:\\w+ )?from\\b", { also: ["softened"] }),
     p("\\bSUBJECT (?:is|are|was|were|has been|have been|can only be) (?:SURELY |WHOLLY )*(?:caused|occasioned|brought about|triggered|produced|inflicted|made|done|left|attributable|due|owing|down|traceable)(?: (?:solely|entirely|wholly|purely|only|simply|SURELY))? (?:by|to)\\b", { also: ["softened"] }),
-    p("\\bSUBJECT (?:is|are|was|were) (?:SURELY )?(?:the|a) (?:work|result|doing|product|effect|consequence|fault|handiwork|classic case|textbook case|clear case) of\\b", { also: ["softened"] }),
+    p("\\bSUBJECT (?:is|are|was|were) (?:SURELY )?(?:the|a) (?:work|result|doing|product|effect|consequence|fault|handiwork|classic case|textbook case|clear case) of\\b(?! (?:an?|one|two) (?:moment|hour|morning|afternoon|day|week))", { also: ["softened"] }),
     p("\\b(?:SUBJECT) (?:has|have) been (?:in the (?:sun|wet|damp)|bleached|chemically|over-?washed|painted|cooked|scorched|burnt|shrunk)\\b", { also: ["softened", "reported"] }),
     own("\\b(?:and|or) (?:from )?(?:nothing|no) (?:else|other(?: (?:source|cause|reason))?)\\b|\\bno other (?:cause|source|explanation|reason)\\b"),
     p("\\b(?:dog|cat|puppy|moths?|beetles?|sun|water|cleaner|leak|pipe) (?:is|are|was) (?:SURELY )?(?:to blame|the culprits?|the cause|responsible|behind (?:it|this))\\b"),
@@ -27,7 +28,7 @@ export const CERTAINTY: Rule = {
     p("\\b(?:i|we|anyone|anybody|you)(?: \\w+)? (?:see|tell|know|judge|say|spot|recognise|recognize|identify|read|date|place)\\b(?: \\w+){0,4} (?:from (?:here|where i|(?:your|the|that|a|two|these|those|this|one|its)(?: \\w+)? (?:photo|picture|snap|image|photograph|description|letter|email|message|close-up|sheen|shine|border|look)\\w*)|by (?:looking|the look|eye)|at a glance|without (?:seeing|touching))", { also: ["softened"] }),
     p("\\b(?:photo|picture|snap|image|photograph|close-up|video|description|letter|email)s?\\b.*\\b(?:tells?|shows?|says?|gives?|is|are|leaves?|proves?|confirms?|establish\\w*|settles?|reveals?)(?: \\w+){0,2} (?:all|everything|enough|plain\\w*|clear\\w*|beyond|no doubt|conclusive\\w*|proof|definitely|that (?:it|the|your|this))\\b", { also: ["softened"] }),
     p("\\b(?:on the (?:evidence|strength|basis) of|as established from|going by|judging (?:by|from)) (?:\\w+ )?(?:\\w+ )?(?:photo|picture|image|photograph)\\w*\\b(?=.*\\b(?:certain|sure|is|are)\\b)", { also: ["softened"] }),
-    p("\\b(?:certain|sure|positive|convinced|confident|satisfied|no doubt|SURELY|evident|plain|obvious|clear)\\b.{0,60}\\bthat (?:DET|it|they|this|we)\\b(?!.*\\b(?:may|might|could)\\b)", { also: ["softened"] }),
+    p("\\b(?:certain|sure|positive|convinced|confident|satisfied|no doubt|SURELY|evident|plain|obvious|clear)\\b.{0,60}\\bthat (?:DET|it|they|this|we)\\b(?!.*\\b(?:may|might|could)\\b)", { also: ["softened"], vague: true }),
     p("\\b(?:can be stated|be in no doubt|without (?:reservation|fear of contradiction)|no hesitation in (?:saying|declaring|stating|calling))\\b", { except: ["negated"] }),
     p("\\b(?:stand by (?:that|it)|swear to it|swear (?:it|that)|(?:i|we) (?:will|would|can) put it in writing)\\b"),
     p("\\b(?:know|knows|recognise|recognize) (?:an? |good |real )?FIBRE (?:when|on sight|at sight|anywhere)\\b", { except: ["undecided"] }),

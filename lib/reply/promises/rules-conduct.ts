@@ -6,7 +6,8 @@ export const CONDUCT: readonly Rule[] = [
   {
     id: "blame", what: "accuses somebody",
     why: "What a seller knew or a cleaner did cannot be judged from here, and such a sentence can be held against you.",
-    suggest: "Say what was said and what was found, and leave the judgement out: “You told us that it was sold as …; what we see fits … better.”",
+    advise: "Say what was said and what was found, as in “you told us that it was sold as …”, or only:",
+    instead: "Who did what cannot be judged from here.",
     excuses: ["negated", "undecided"],
     patterns: [
       p("\\b(?:PARTY|plumber|builder|decorator|landlord|neighbou?r|shop) (?:\\w+ )?(?:should|must|has to|ought to) (?:answer|pay|account) for\\b", { despiteCare: true }),
@@ -30,7 +31,8 @@ export const CONDUCT: readonly Rule[] = [
   {
     id: "cover", what: "says what an insurer, a court or a seller will decide",
     why: "Cover and fault are for others to decide, and local law decides.",
-    suggest: "Leave it open: “Whether your insurer pays is for your insurer to decide.”",
+    advise: "Leave it open:",
+    instead: "Whether an insurer or a seller pays is for them to decide.",
     excuses: ["negated", "hedged", "undecided"],
     patterns: [
       p("\\bLEGAL\\b(?:(?!\\b(?:decide|determine|interpret|depend)\\w*\\b)[^.])*\\bDECIDES\\b(?! (?:decide|determine|vary|differ|depend|want|ask|tell|say|need|require|let|send|look|judge|help|know|not|probably|be able)\\b)", { also: ["softened"] }),
@@ -47,7 +49,8 @@ export const CONDUCT: readonly Rule[] = [
   {
     id: "verdict", what: "gives the rug up without an inspection",
     why: "“Beyond economic repair” needs a named person's inspection; from photos it is provisional.",
-    suggest: "Say that it is provisional: “From photos it looks beyond economic repair; that is provisional until we have seen it.”",
+    advise: "Say that it is provisional:",
+    instead: "From photos it looks beyond economic repair; that is provisional until we have seen it.",
     excuses: ["hedged", "undecided"],
     patterns: [
       p("\\b(?:RUG|it|this|this one|the \\w+) (?:is|are|has|looks) (?:SURELY |WHOLLY |just |now |simply |frankly |\\w+ly )*(?:toast|a goner|goners|a lost cause|dead|finished|done for|had it|had its day|past it|hopeless|scrap|rubbish|worthless|worn out|irretrievable|irreparable|irrecoverable|unsalvageable|unsaveable|ruined|destroyed|a write-?off|an insurance write-?off|past (?:saving|help|repair)|for the (?:bin|tip|skip|dump))\\b", { also: ["softened", "negated", "reported"] }),

@@ -7,7 +7,8 @@ const NO_SIDE_COST = "(?<=^(?!.*\\b(?:inspection|tests?|testing|visit|laborator\
 export const NUMBER: Rule = {
   id: "number", what: "gives one number where only a range is known",
   why: "An improvement, a life left, a price or a value is a range until the rug was inspected.",
-  suggest: "Give the range: “between … and …”, with what it hangs on.",
+  advise: "Give the range, as in “between … and …”, with what it hangs on, or only:",
+  instead: "We can say more about figures once it has been inspected.",
   excuses: ["negated", "hedged", "ranged", "reported", "undecided", "disowned"],
   patterns: [
     p("\\bgood for (?:life|years|decades|ever|a lifetime|generations|another|NUMBER|ages)\\b", { also: ["softened"], except: ["ranged"] }),
@@ -28,7 +29,7 @@ export const NUMBER: Rule = {
     // Said in other words
     p("\\bNUMBER ?(%|per ?cent)( chance)?\\b|\\b(chance|improv\\w+|better|back|gone|fade|comes? out)\\b.*\\bNUMBER ?(%|per ?cent)"),
     p("\\b(half|(one|two|three|four|nine|seven|eight) (tenths?|quarters?|thirds?|fifths?))\\b.*\\b(gone|better|back|out|less)\\b|\\b(fade|improve|lighten|recover|go)\\w* by (a |NUMBER )?(half|thirds?|quarters?|tenths?|fifths?)"),
-    p("\\b(last|lasts|live|lives|good for|left|remaining|enjoy it|has|have)\\b.*\\b(NUMBER( more)? years?|decades?|lifetime|rest of your life)\\b"),
+    p("\\b(last|lasts|live|lives|good for|left|remaining|enjoy it|has|have)\\b.*\\b(NUMBER( more)? years?|decades?|lifetime|rest of your life)\\b", { vague: true }),
     p("\\b(extend|extended|prolong|prolonged|add|adds|added|buys?|give|gives)\\b.*\\bNUMBER (more |extra |good )?years?\\b", { except: ["ranged"] }),
     p("^(?!.*\\b(inspection|tests?|testing|visit|collection|delivery|postage|laborator\\w+|report|estimate)\\b).*\\bcosts? (you )?(CURRENCY ?)?NUMBER"),
     ...(IMPLIED.number ?? []),

@@ -1,21 +1,23 @@
 import { IMPLIED } from "./implied";
 import { own, p, type Rule } from "./rule";
+import { IN_USE } from "./tellings";
 
 /** That nothing can go wrong. */
 export const SAFETY: Rule = {
   id: "safety", what: "calls something safe that carries a risk",
   why: "Every cleaning can make a rug worse, some piles in one case in four; mould and dyes are not judged from photos.",
-  suggest: "Name the risk and what is done about it: “Cleaning always carries some risk, so every colour is tested first.”",
+  advise: "Name the risk and what is done about it:",
+  instead: "Cleaning always carries some risk, so every colour is tested first.",
   excuses: ["negated", "hedged", "undecided", "disowned"],
   patterns: [
     p("\\b(?:WHOLLY|entirely|all|SURELY|so|very|as|extremely|exceptionally|100 ?%)(?: \\w+)? (?:safe|harmless|gentle|mild|risk-free|non-toxic|innocuous|natural and safe|kind)\\b(?! (?:side|place))"),
     p("\\b(?:is|are|be)(?: \\w+){0,2} (?:(?:safe|harmless|gentle|innocuous|suitable|kind) (?:for|to|on|with|around|enough)|(?:fit|fine|ready|good) for (?:\\w+ ){0,3}(?:BABY|nursery|crawling))\\b", { also: ["softened", "reported"] }),
-    p("\\bBABY\\b(?: \\w+)? (?:can|may|could|is free to|are free to|will be able to|will be safe)\\b(?: \\w+){0,3} (?:crawl|lie|play|sleep|roll|walk|sit|lick|nap|back on)", { also: ["warned"] }),
-    p("\\b(?:let|turn|set) (?:your|the) \\w+ loose on (?:it|the)\\b"),
-    p("\\b(?:let|permit|allow) (?:your|the) (?:\\w+ )?BABY\\b.*\\b(?:on it|on the rug|crawl|lie|play|back|again)\\b", { also: ["warned"] }),
+    p("\\bBABY\\b(?: \\w+)? (?:can|may|could|is free to|are free to|will be able to|will be safe)\\b(?: \\w+){0,3} (?:crawl|lie|play|sleep|roll|walk|sit|lick|nap|back on)", { also: ["warned"], tells: IN_USE }),
+    p("\\b(?:let|turn|set) (?:your|the) \\w+ loose on (?:it|the)\\b", { tells: IN_USE }),
+    p("\\b(?:let|permit|allow) (?:your|the) (?:\\w+ )?BABY\\b.*\\b(?:on it|on the rug|crawl|lie|play|back|again)\\b", { also: ["warned"], tells: IN_USE }),
     own("\\b(?:no|not the (?:slightest|least)|zero|nil|without(?: the (?:slightest|least)| any)?|not any|never any|free of(?: any)?|free from(?: any)?|little or no|absolutely no|not an?) (?:[\\w-]+,? (?:and |or |of )?){0,4}?(?:risk|danger|harm|damage|shrinkage|migration|bleeding|bleed|run|running|fading|distortion|loss|adverse effects?|ill effects?|side effects?|chance|worry|worries|fear|cause for concern|consequence)\\b(?! (?:of (?:it )?(?:coming|success|a)|that it will|assessment|to your|to (?:wait|ask|leave|let|look)|in (?:waiting|asking|leaving|looking|calling|thinking)))(?!.*\\b(?:if|until|unless)\\b)"),
     own("\\b(?:nothing|no (?:harm|damage|shrinkage|colou?r migration|loss|bleeding)|none of)\\b(?: \\w+){0,8} (?:will|can|could|shall|would|is going to) (?:\\w+ )?(?:go wrong|happen|occur|arise|harm|hurt|damage|spoil|come (?:to|of)|result|follow|run|bleed|shrink|fade)\\b"),
-    own("\\b(?:will|shall|can|could|would|is going to|are going to)(?: \\w+ly)? (?:not|never|no way|no longer)(?: (?:possibly|ever|even|going to|do (?:it |them |the \\w+ )?(?:any |the slightest )?))* ?(?:harm|hurt|damage|run|bleed|shrink|fade|come back|return|recur|happen again|trouble you|move|budge|stretch|warp|distort|felt|go wrong|mark|stain again|happen|occur|arise|go (?:brown|yellow|stiff|hard|wrong)|brown|yellow|cause|flatten|shed|crush|fray|unravel|smell|peel|crumble|be (?:a problem|an issue|harmed|damaged|affected)|spoil|affect|suffer|lose)\\b(?! (?:well|to you|until|if|unless|from))"),
+    own("\\b(?:will|shall|can|could|would|is going to|are going to)(?: \\w+ly)? (?:not|never|no way|no longer)(?: (?:possibly|ever|even|going to|do (?:it |them |the \\w+ )?(?:any |the slightest )?))* ?(?:harm|hurt|damage|run|bleed|shrink|fade|come back|return|recur|happen again|trouble you(?! with)|move|budge|stretch|warp|distort|felt|go wrong|mark|stain again|happen|occur|arise|go (?:brown|yellow|stiff|hard|wrong)|brown|yellow|cause|flatten|shed|crush|fray|unravel|smell|peel|crumble|be (?:a problem|an issue|harmed|damaged|affected)|spoil|affect|suffer|lose)\\b(?! (?:well|to you|until|if|unless|from))"),
     own("\\bnothing (?:\\w+ ){0,2}(?:is|are|was) (?:ever )?(?:permanent|impossible|lost|beyond|too|set|for ever|forever|unfixable)\\b"),
     own("\\b(?:cannot|could not|will not|would not|can never|never|not going to)(?: \\w+){0,2} (?:make|get|go|do|be|turn out|come to) (?:it |this |that |things |the rug |any |you )?(?:any )?(?:worse|wrong|harm|damage|trouble|mischief)\\b"),
     p("\\b(?:FIBRE|RUG|PRON|DET RUGPART|RUGPART) (?:is|are|will be) (?:SURELY |WHOLLY |\\w+ly |just )*(?:fine|ok|okay|happy|all right|alright|good|grand|great|brilliant|tough|forgiving enough|hard as nails|bombproof|unkillable)(?: (?:wet|in|with|to be|for|under|when|as|enough)\\b|$)", { also: ["softened", "warned"] }),
@@ -42,7 +44,8 @@ export const SAFETY: Rule = {
     own("\\b(can't|cannot|won't|will not|doesn't|does not|wouldn't|never) (do )?(any |it any |the rug any |the least )?(harm|hurt|damage)\\b"),
     p("\\bnothing\\b.*\\b(could|can|will|would) (possibly |ever )?(hurt|harm|damage|spoil|go wrong)\\b", { except: ["negated", "hedged"] }),
     own("\\b(cannot|can't|won't|will not|never) (possibly |ever )?(bleed|run|shrink|fade|budge|felt|move|brown|yellow)\\b"),
-    p("\\b(non-?toxic|child-?safe|pet-?safe|baby-?safe|perfectly gentle|harmless (on|to|for))\\b|\\ball harmless\\b|\\b(baby|children|kids|pets?|dog|cat) can\\b"),
+    p("\\b(non-?toxic|child-?safe|pet-?safe|baby-?safe|perfectly gentle|harmless (on|to|for))\\b|\\ball harmless\\b"),
+    p("\\b(baby|children|kids|pets?|dog|cat) can\\b", { tells: IN_USE }),
     own("\\bno (spill|stain|mark|moth|dirt|water|wine) will (ever )?\\b|\\b(cannot|can't|will never|won't ever) (return|come back|happen again|mark|stain)\\b"),
     ...(IMPLIED.safety ?? []),
   ],

@@ -1,14 +1,18 @@
-import type { Rule } from "./rule";
+import type { Rule, Telling } from "./rule";
 import { plainOf } from "./sentences";
 import { shownBy, signsOf } from "./sureness-signs";
 import { SURENESS_START, SURENESS_WEIGHTS } from "./sureness-weights";
 
-/** What is said of a sentence that breaks no rule and still speaks too surely. */
-export const TOO_SURE: Pick<Rule, "id" | "what" | "why" | "suggest"> = {
+/** What is said of a sentence that speaks too surely where it is not clear of what. */
+const TOO_SURE: Pick<Rule, "id" | "what" | keyof Telling> = {
   id: "sureness", what: "speaks more surely than words and photos allow",
-  why: "No rule names what is wrong with it; taken together, its words are those of people who promise more than they know.",
-  suggest: "Say what it rests on and what is open: “By what you told us …, and a test would tell.”",
+  why: "This sentence speaks more surely than is known.",
+  advise: "Leave it out, or say how you know it and what is still open:",
+  instead: "We cannot be sure of this from words and photos.",
 };
+/** The same with the words of the sentence that weigh most. */
+export const tooSure = ({ words }: Pick<Sureness, "words">): typeof TOO_SURE =>
+  ({ ...TOO_SURE, why: words.length > 0 ? `${TOO_SURE.why} What weighs most: ${words.map((w) => `“${w}”`).join(", ")}.` : TOO_SURE.why });
 
 /** How surely a sentence speaks. `words`: those that weigh most towards too sure, the heaviest first. */
 export interface Sureness { readonly decibans: number; /** In words. */ readonly length: number; readonly words: readonly string[] }

@@ -1,0 +1,15 @@
+import type { Telling } from "./rule";
+
+/** That people, children or animals may use it, or that it may stay wet. */
+export const IN_USE: Telling = {
+  why: "Feet and furniture crush a pile that is wet or may be viscose, and damp that stays can turn to mould; neither is judged from photos.",
+  advise: "Ask them to wait:", instead: "Please keep people, children and pets off it until it has been looked at.",
+};
+/** That nobody need worry. */
+export const COMFORT: Telling = {
+  why: "Comfort that all is well says more than is known.", advise: "Say that you know of their worry, and what comes next:", instead: "We know that this is a worry, and we will tell you what we find.",
+};
+/** That a label or a warning may be ignored. */
+export const LABELLED: Telling = {
+  why: "A label may know of a fibre or a dye that photos do not show, and a warning is there for those whom it has hurt.", advise: "Let the warning stand:", instead: "Please heed the warning, and do nothing to it until it has been looked at.",
+};
