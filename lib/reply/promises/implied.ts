@@ -100,7 +100,7 @@ export const IMPLIED: Readonly<Partial<Record<RuleId, readonly Pattern[]>>> = {
     own("(?<!\\b(?:we|i|nobody) (?:will|shall|would) .*), (?:(?:i|we) (?:can )?|that (?:i|we) )(?:promise|swear|guarantee)(?: you)?$"),
     p("^(?:it|that) (?:always |just |simply )?comes? (?:straight |right |clean )?out$|^(?:and |because )?we can RESTORE it$", { except: ["hedged"] }),
     p("\\b(?:lying|fibbing|a liar) if (?:i|we) (?:said|told you|claimed)\\b.*\\b(?:not|never)\\b", { except: ["negated", "undecided", "hedged"] }),
-    own("\\b(?:cannot|could not|will not|would not|never) (?:\\w+ )?tell (?:old|new|the (?:repair|patch|mend|join|new \\w+)) from\\b"),
+    p("\\b(?:cannot|could not|will not|would not|never) (?:\\w+ )?tell (?:old|new|the (?:repair|patch|mend|join|new \\w+)) from\\b", { except: ["negated", "hedged"] }),
     p("\\b(?:get|gets|take|bring|shift|lift|clean|save|mend|manage|do) (?:out |off |back )?what (?:nobody|no one) (?:else )?(?:can|could|will|does)\\b", { except: ["negated"] }),
     p("\\b(?:will|would) be (?:quite |almost |all but )?(?:impossible|hard|difficult) (?:for \\w+(?: \\w+)? )?to (?:see|find|spot|notice|detect|make out)\\b", { except: ["negated", "hedged", "undecided"] }),
     // After our work, for good

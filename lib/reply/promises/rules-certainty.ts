@@ -1,4 +1,4 @@
-import { IMPLIED } from "./implied";
+import { meant } from "./meant";
 import { own, p, type Rule } from "./rule";
 
 /** What it is, how it came about, its age and place, its state: known before a test. */
@@ -61,6 +61,6 @@ export const CERTAINTY: Rule = {
     own("\\b(tell|say|know|judge|assure)\\b.*\\bwithout (even )?(seeing|having seen|looking at) (it|RUG|the back)"),
     p("\\bis always (colou?rfast|fast|safe|genuine|washable)\\b"),
     p("\\b(?:it|this|that|they) (?:is|are) (?:an? |the |old |plain )?(?:CAUSE|FIBRE|moths?|beetle),? (?:SURELY|and that is|plain and|pure and|end of|nothing (?:else|more))", { also: ["softened"] }),
-    ...(IMPLIED.certainty ?? []),
+    ...meant("certainty"),
   ],
 };

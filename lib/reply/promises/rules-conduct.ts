@@ -1,4 +1,4 @@
-import { IMPLIED } from "./implied";
+import { meant } from "./meant";
 import { own, p, type Rule } from "./rule";
 
 /** Whom a letter accuses, what others will decide, and whom it gives up. */
@@ -25,7 +25,7 @@ export const CONDUCT: readonly Rule[] = [
       p("\\b(fraud|fraudster|crook|fake on purpose|incompeten(t|ce)|careless(ness|ly)?|negligen(t|ce))\\b"),
       p("\\b((?<!whose )(?<!at )fault|to blame|responsible for the damage)\\b"),
       p("\\b(?<!what (?:the )?)(they|he|she|seller|shop|dealer|cleaner) knew\\b", { also: ["hedged"] }),
-      ...(IMPLIED.blame ?? []),
+      ...meant("blame"),
     ],
   },
   {
@@ -43,7 +43,7 @@ export const CONDUCT: readonly Rule[] = [
       p("\\b(?:advise|urge|recommend|suggest|encourage)\\b.{0,25}\\b(?:demand|sue|claim against|withhold|take (?:them|him|her) to court|insist on|report (?:them|him|her))\\b|\\bput (?:that|it|this) on (?:your|the) claim\\b|\\b(?:demand|insist on) (?:a|your|the|every|full)\\b"),
       // Said in other words
       p("\\b(cast[- ]iron|watertight|open[- ]and[- ]shut|strong|clear|good) (case|claim)\\b|\\byou (would |'d |will |'ll )?have a case\\b|\\byou (can|could|should) (sue|claim against|take them to court)\\b"),
-      ...(IMPLIED.cover ?? []),
+      ...meant("cover"),
     ],
   },
   {
@@ -61,7 +61,7 @@ export const CONDUCT: readonly Rule[] = [
       p("\\bnot worth (cleaning|saving|repairing)\\b"),
       own("\\bnothing (?:that )?(?:anybody|anyone|any of us|we|you|one) (?:can|could) do (?:for|about|with) (?:it|this|that|them|RUG)\\b|\\b(?:nobody|no one|none of us|nothing) (?:\\w+ )?(?:can|could|will) (?:ever )?(?:help|save|mend|rescue) (?:it|this|that|them|RUG)\\b(?! (?:to|with|by|without|unless|until))|\\b(?:RUG|it|this|that|this one|such an? \\w+|the \\w+) (?:is|are) not (?:repairable|mendable|salvageable|restorable|saveable|savable)\\b"),
       p("\\b(?:bin|skip|tip|dump) job\\b|\\b(?:one|job|this is) for the (?:bin|skip|tip|dump)\\b"),
-      ...(IMPLIED.verdict ?? []),
+      ...meant("verdict"),
     ],
   },
 ];

@@ -1,4 +1,4 @@
-import { IMPLIED } from "./implied";
+import { meant } from "./meant";
 import { p, type Rule } from "./rule";
 
 /** What may harm the rug or a person at home. */
@@ -16,9 +16,9 @@ export const HARM: Rule = {
     p("\\byou (?:can|could|may|might|should|must|need to|ought to|will want to|would do well to)(?: \\w+ly| just| simply| also| always| even)* (?:ACT|HARMACT)\\b.*\\b(?:AGENT|HEAT|machine|bath|shower|patio|lawn|garden)\\b", { also: ["ours"] }),
     p("\\bPRODUCT\\b", { also: ["ours", "warned", "softened", "undecided"], vague: true }),
     p("(?:^|, |\\band |\\bthen |: |\\bto )LEADIN(?:roll|fold|store|put|leave|cover|wrap|seal|lay|keep) (?:it|the(?: \\w+){1,3}|them|everything|that)\\b.{0,40}\\b(?:damp|wet|soaking|plastic|cling ?film|polythene|bin ?(?:bag|liner)s?|tarpaulin|overnight to soak)\\b", { also: ["ours"] }),
-    p("(?:^|, |\\band |\\bthen |: )LEADIN(?:spritz|spray|dab|wipe|sponge|mist|rub|douse|treat|clean|wash|scrub|soak|blot|dampen|moisten|wet|rinse|saturate|drench) (?:it|the \\w+|them|that|those|this|any \\w+)(?: \\w+){0,3} (?:with|in|using|under) (?!(?:an? |some )?(?:dry|plain|white|clean|soft white|nothing|kitchen roll|paper)\\b)", { also: ["ours"] }),
+    p("(?:^|, |\\band |\\bthen |: )LEADIN(?:spritz|spray|dab|wipe|sponge|mist|rub|douse|treat|clean|wash|scrub|soak|blot|dampen|moisten|wet|rinse|saturate|drench) (?:it|the \\w+|them|that|those|this|any \\w+)(?: \\w+){0,3} (?:with|in|using|under) (?!DRYCLOTH\\b)", { also: ["ours"] }),
     p("\\b(?:pop|put|throw|toss|stick|shove|bung|chuck|run|wash|place|dry|spin) (?:it|them|the \\w+|your rug|this|that one)(?: \\w+){0,3} (?:in|into|through|on) (?:the|a|your|an) (?:\\w+ )?(?:machine|cycle|wash|washer|dryer|drier|bath|bathtub|tub|shower|sink|line|oven|lawn|patio)\\b", { also: ["ours"] }),
-    p("(?:^|, |\\band |\\bthen |: )LEADIN(?!(?:keep|handle|compare|photograph|show|send|bring|deal|live|leave|wait|press|lift|help|provide|start|come|go|be|roll|store|turn|carry|if|when|once|unless|we|i|it|you|they)\\b)\\w+ (?:it|the (?:\\w+ )?TROUBLE|the pile|the fringe|the rug|that|them) (?:\\w+ ){0,2}with (?!(?:an? |some )?(?:dry|plain|white|clean|soft white|nothing|kitchen roll|paper)\\b|(?:care|us|you|gloves)\\b)", { also: ["ours"] }),
+    p("(?:^|, |\\band |\\bthen |: )LEADIN(?!(?:keep|handle|compare|photograph|show|send|bring|deal|live|leave|wait|press|lift|help|provide|start|come|go|be|roll|store|turn|carry|if|when|once|unless|we|i|it|you|they)\\b)\\w+ (?:it|the (?:\\w+ )?TROUBLE|the pile|the fringe|the rug|that|them) (?:\\w+ ){0,2}with (?!DRYCLOTH\\b|(?:care|us|you|gloves)\\b)", { also: ["ours"] }),
     p("\\b(?:put|leave|hang|lay|stand|take|drag|spread) (?:it|them|the rug|that)(?: \\w+){0,2} (?:outside|outdoors|in the (?:rain|sun|snow|frost)|on the (?:lawn|grass|line|balcony|patio))\\b", { also: ["ours"] }),
     p("\\b(?:so |and |just )?(?:crack on|go for it|knock yourself out|be my guest|do your worst|give it (?:some|plenty of|a bit of) (?:welly|elbow))\\b"),
     p("(?:^|, |\\band |\\bthen |: )LEADIN(?:put|move|place|set|push) (?:the |your )?(?:furniture|sofa|settee|table|chairs?|bed|cabinet|wardrobe)\\b.*\\b(?:back|on (?:it|top|the rug))\\b", { also: ["ours"] }),
@@ -45,6 +45,6 @@ export const HARM: Rule = {
     // Said in other words
     p("\\bAGENT\\b.*\\b(will do|works?( well)?|helps?|does the trick|will (take|lift|get|remove)|is (fine|good|best(?! avoided| left)))\\b"),
     p("\\bturn (up )?(the )?(underfloor |floor )?heating (up|on|higher)|\\bturn (up|on) the\\b.*\\bheating"),
-    ...(IMPLIED.harm ?? []),
+    ...meant("harm"),
   ],
 };

@@ -1,4 +1,4 @@
-import { IMPLIED } from "./implied";
+import { meant } from "./meant";
 import { p, type Rule } from "./rule";
 
 const NO_SIDE_COST = "(?<=^(?!.*\\b(?:inspection|tests?|testing|visit|laborator\\w+|report|estimate|a square|per square|an hour|paid|last (?:time|year|week))\\b).*)";
@@ -32,6 +32,6 @@ export const NUMBER: Rule = {
     p("\\b(last|lasts|live|lives|good for|left|remaining|enjoy it|has|have)\\b.*\\b(NUMBER( more)? years?|decades?|lifetime|rest of your life)\\b", { vague: true }),
     p("\\b(extend|extended|prolong|prolonged|add|adds|added|buys?|give|gives)\\b.*\\bNUMBER (more |extra |good )?years?\\b", { except: ["ranged"] }),
     p("^(?!.*\\b(inspection|tests?|testing|visit|collection|delivery|postage|laborator\\w+|report|estimate)\\b).*\\bcosts? (you )?(CURRENCY ?)?NUMBER"),
-    ...(IMPLIED.number ?? []),
+    ...meant("number"),
   ],
 };

@@ -1,4 +1,4 @@
-import { IMPLIED } from "./implied";
+import { meant } from "./meant";
 import { own, p, type Rule } from "./rule";
 
 /** What is claimed of the work: that it comes out, comes back, is ready in time. */
@@ -78,6 +78,6 @@ export const RESULT: Rule = {
     own("\\bnothing (will|is going to) (be left|remain)"),
     own("\\b(will|does) (not|never) (run|bleed|come back|return)\\b.*\\b(when we|after (our|the|this)|once we|if we)\\b"),
     own("\\b(never|not) (comes?|come) back after (our|the|this)"),
-    ...(IMPLIED.result ?? []),
+    ...meant("result"),
   ],
 };

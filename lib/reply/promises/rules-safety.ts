@@ -1,4 +1,4 @@
-import { IMPLIED } from "./implied";
+import { meant } from "./meant";
 import { own, p, type Rule } from "./rule";
 import { IN_USE } from "./tellings";
 
@@ -47,6 +47,6 @@ export const SAFETY: Rule = {
     p("\\b(non-?toxic|child-?safe|pet-?safe|baby-?safe|perfectly gentle|harmless (on|to|for))\\b|\\ball harmless\\b"),
     p("\\b(baby|children|kids|pets?|dog|cat) can\\b", { tells: IN_USE }),
     own("\\bno (spill|stain|mark|moth|dirt|water|wine) will (ever )?\\b|\\b(cannot|can't|will never|won't ever) (return|come back|happen again|mark|stain)\\b"),
-    ...(IMPLIED.safety ?? []),
+    ...meant("safety"),
   ],
 };

@@ -41,14 +41,14 @@ const WRITTEN_OUT: readonly (readonly [RegExp, string])[] = [
   [/\b(?:deffo|defo|def|defs|definately|100%|hundred percent)\b(?! (?:wool|silk|cotton|viscose|success|satisf\w+|of|chance|pure|rate|natural|gone|recyc\w+))/gu, "definitely"],
 ];
 /** What is asked at the end of a sentence that says: "it works, doesn't it?". */
-const TAG = /(?<!^(?:and |but |so )?(?:which|what|whose|how|when|where)\b.*),? (?:(?:is|are|was|were|do|does|did|has|have|will|would|can|could|should) ?(?:not )?(?:it|they|you|we|he|she|i|there|that)|i ask you|right|eh|no)\?$/u;
+const TAG = /(?<!^(?:and |but |so )?(?:which|what|whose|how|when|where)\b.*),? (?:(?:is|are|was|were|do|does|did|has|have|will|would|can|could|should) ?(?:not )?(?:it|they|you|we|he|she|i|there|that)(?: (?:amazing|great|lovely|wonderful|marvellous|good))?|i ask you|right|eh|no)\?$/u;
 /** Phrases that look like denials and are none: certainty, and comfort. */
 const NO_DENIALS: readonly (readonly [RegExp, string])[] = [
   [/\b(?:there is )?(?:no|not a|not the slightest|not any|without (?:a |any |the slightest )?)\s*(?:doubts?|question)(?: that| about it| whatever| whatsoever| at all)?\b(?! of)|\bno other explanation\b|\bno two ways about it\b/gu, "definitely"],
   [/\b(?:no|nothing|none)((?: \w+){0,3}) (?:is|are) without\b/gu, "all$1 have"],
   [/\bwhy not (?=\w)/gu, ""],
   [/\bwhatever (?!the internet)(?:\w+ ){1,4}?(?:said|says?|told you|tells you|thinks?|thought|call(?:s|ed)? it)\b/gu, ""],
-  [/\b(?:please )?(?:do not|stop|never|no need to) (?:you )?(?:worry|worrying|fret|fear|panic|stress)(?: at all| about (?:it|that|a thing))?\b|\bno worries\b|\bno matter\b(?! (?:what|how|who|which|where))|\bwith no (?:bother|trouble|fuss)\b|\bwithout (?:bother|trouble|fuss|delay)\b/gu, ""],
+  [/\b(?:please )?(?:do not|(?<!\byou (?:can|may|could|might)(?: \w+)? )stop|never|no need to) (?:you )?(?:worry|worrying|fret|fear|panic|stress)(?: at all| about (?:it|that|a thing))?\b|\bno worries\b|\bno matter\b(?! (?:what|how|who|which|where))|\bwith no (?:bother|trouble|fuss)\b|\bwithout (?:bother|trouble|fuss|delay)\b/gu, ""],
 ];
 
 /** Lower case, straight apostrophes, one space, quotations taken out, short forms written out, false denials made plain. */
@@ -66,7 +66,7 @@ const NEW_CLAUSE = new RegExp([
 ].join("|"), "u");
 
 /** Questions that say or advise: "who needs a test?", "why not rinse it?", "could you just wash it first?". */
-const SAYS_BY_ASKING = /^(?:(?:and|but|so) )?(?:who (?:needs|would|could|wants)|why (?:(?:would|should) (?:you|anyone|anybody|we) )?(?:not|wait|bother|worry|pay|risk|waste|spend|want|trouble)|(?:could|can|would|will) you (?:just|please|quickly|kindly|mind|perhaps|give|rinse|wash|run)|how (?:could|about)|have you (?:tried|thought of)|would we|do we ever|did we ever|is there (?:a|any) \w+ (?:we|that we) (?:cannot|have not)|what (?:could|can) )/u;
+const SAYS_BY_ASKING = /^(?:(?:and|but|so) )?(?:who (?:needs|would|could|wants)|why (?:(?:would|should) (?:you|anyone|anybody|we) )?(?:not|wait|bother|worry|pay|risk|waste|spend|want|trouble)|(?:could|can|would|will) you (?:just|please|quickly|kindly|mind|perhaps|give|rinse|wash|run)|how (?:could|about)|have you (?:tried|thought of)|would we|do we ever|did we ever|is there (?:a|any) \w+ (?:we|that we) (?:cannot|have not)|what (?:could|can) |has (?:an?|any|one) \w+(?: \w+)? ever |(?:would|could|can|did|does) an? [^?]*\b(?:ever|end of the world|hurt)\b)/u;
 
 /** Words that begin a clause in short forms: "gone by Saturday" says that it is. */
 const SHORT_FORM = /^(?=(?:(?:perfectly|completely|totally|quite|absolutely|definitely|easily|well) )?(?:worth|safe|gone|colou?rfast|fast|harmless|guaranteed|ruined|finished|salvageable|fixable|good for|good as|beyond repair|fit for)\b)(?!gone from|finished with|worth a (?:look|try))/u;

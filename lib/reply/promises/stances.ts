@@ -1,8 +1,7 @@
 import type { RuleId } from "./rule";
+import type { Stance } from "./stance";
+import { HELD_BACK } from "./stances-held-back";
 import { expression } from "./vocabulary";
-
-/** What a whole sentence does with the claim in it, so that the claim is not ours: which rules it lifts, and what takes that back. Data, elicited. */
-interface Stance { readonly lifts: readonly RuleId[]; readonly shows: () => RegExp; readonly unless: () => RegExp }
 
 const BOAST = "ours|with us|not us|like us|because we|we (?:can|know|deliver|do|will|always|never)|(?:has|have) not (?:yet )?(?:met|seen|tried) (?:us|our\\w*|me|mine|my work)|proves? you right";
 const OUR_BOAST = `\\b(?:${BOAST}|wrong|mistaken)\\b`;
@@ -14,13 +13,14 @@ const DEED = "(?:(?:we|i|somebody|someone|one of us|two of us|both of us|our \\w
 const OFFERED = "(?: you| is| of|,)*(?: only| simply| just)*(?: an?| our| my| every)?(?: \\w+)? (?:look|answer|phone call|call|estimate|report|care|try|reply|letter|opinion|test|effort|attention|honesty|best efforts?)\\b";
 const VOW = "\\b(?:promis\\w+|guarantees?|guaranteed|(?:my|our) word|count on(?= us| me)|rely on(?= us| me)|be assured|rest assured|assure you|undertake|swear|vouch|pledge|certain of|sure of)\\b";
 const OUTCOME_VOWED = "(?<!\\bnot (?:that|of|for) .*)(?<!\\b(?:cannot|not|nothing|never|no) .*)\\b(?:PERFECT|FORMER|IDIOM|gone|as new|like new|(?:RUGPART|TROUBLE|it|they)(?: \\w+){0,2} (?:will|is going to|shall) (?:COMES|hold|last|be (?:clean|out|back|saved|fine|safe))|(?:RUGPART|TROUBLE) (?:out|off|away|back))\\b";
-const HARMS = "(?:turns? (?:an? |the |it |your )?(?:\\w+ ){0,2}(?:yellow|brown|grey|gray|dull|stiff)|leaves? (?:an? |the |its )?(?:[\\w-]+ ){0,3}(?:film|ring|residue|patch|mark|line|crust|bloom|halo|shadow|wet|sticky|stiff|dull)|attracts? (?:more )?(?:dirt|soil|dust)|draws? (?:more )?dirt|holds? (?:moisture|water|damp)|wander|weakens?|(?:take|takes|took|taking|lose|loses|losing|lift|lifts|strip|strips|move|moves|shift|shifts) (?:the |its |your |some )?(?:dyes?|colou?rs?)|pity|shame|gamble|poor friend|no friend|not (?:kind|pretty)|unkind|last thing|nowhere near|stays? sticky|find it in|two (?:problems|troubles)|makes? (?:matters|things|it|them) worse|(?:can|may|could|might|would|will) spread|spreads|(?:should|must|ought to|and \\w+ should) never (?:meet|touch|go|come|be)|unused|unopened|stays? (?:shut|closed|in the)|the (?:end|death|ruin) of|regret|no place|is for (?:hair|dishes|windows|cars|floors|clothes|teeth|salads?|chips|plates)|enem(?:y|ies)|(?:do|does) not (?:mix|get on|agree)|bad (?:pair|friends|company|mix)|crumbles?|brittle|yellows|burns|melts|swells|stiffens|dulls|flattens|tangles|(?:can|may|could|might|would|will) (?:bleach|yellow|burn|melt|swell|stiffen|dull|flatten|mat|tangle|break)|(?:more|further) (?:harm|trouble|damage) than|cost (?:you|us)|mistake|undo(?:es)?|worries me|does not forgive|unforgiving|brown(?:s|ing)? (?:the|it)|beyond (?:mending|repair|help)|lasting harm|real harm|(?:do|does) (?:\\w+ ){0,2}harm|ruin\\w*|felts?|felted|felting|eats?|scorch\\w*|rots?|shrinks?|shrink|cockle|sets? (?:the |a |that )?(?:stain|mark|wine|spill|ink|colou?r|it\\b)|fix (?:the|a) (?:\\w+ )?(?:stain|mark)|too (?:much|hot|strong|harsh|wet) for|think again|do without|resist|leave (?:it|them|that) (?:be|alone)|leave the \\w+ in|not near|keep (?:it|them|that|\\w+) (?:away|off|out)|hold off|steer clear|belongs? in)";
+const HARMS = "(?:turns? (?:an? |the |it |your )?(?:\\w+ ){0,2}(?:yellow|brown|grey|gray|dull|stiff)|leaves? (?:an? |the |its )?(?:[\\w-]+ ){0,3}(?:film|ring|residue|patch|mark|line|crust|bloom|halo|shadow|wet|sticky|stiff|dull)|attracts? (?:more )?(?:dirt|soil|dust)|draws? (?:more )?dirt|holds? (?:moisture|water|damp)|wander|weakens?|(?:take|takes|took|taking|lose|loses|losing|lift|lifts|strip|strips|move|moves|shift|shifts) (?:the |its |your |some )?(?:dyes?|colou?rs?)|pity|shame|gamble|poor friend|no friend|not (?:kind|pretty)|unkind|last thing|nowhere near|stays? sticky|find it in|two (?:problems|troubles)|makes? (?:matters|things|it|them) worse|(?:can|may|could|might|would|will) spread|spreads|(?:should|must|ought to|and \\w+ should) never (?:meet|touch|go|come|be)|unused|unopened|stays? (?:shut|closed|in the)|the (?:end|death|ruin) of|regret|no place|is for (?:hair|dishes|windows|cars|floors|clothes|teeth|salads?|chips|plates)|enem(?:y|ies)|(?:do|does) not (?:mix|get on|agree)|bad (?:pair|friends|company|mix)|crumbles?|brittle|yellows|burns|melts|swells|stiffens|dulls|flattens|tangles|(?:can|may|could|might|would|will) (?:bleach|yellow|burn|melt|swell|stiffen|dull|flatten|mat|tangle|break)|(?:more|further) (?:harm|trouble|damage) than|cost (?:you|us)|mistake|undo(?:es)?|worries me|does not forgive|unforgiving|horror stor(?:y|ies)|brown(?:s|ing)? (?:the|it)|beyond (?:mending|repair|help)|lasting harm|real harm|(?:do|does) (?:\\w+ ){0,4}harm|ruin\\w*|felts?|felted|felting|eats?|scorch\\w*|rots?|shrinks?|shrink|cockle|sets? (?:the |a |that )?(?:stain|mark|wine|spill|ink|colou?r|it\\b)|fix (?:the|a) (?:\\w+ )?(?:stain|mark)|too (?:much|hot|strong|harsh|wet) for|think again|do without|resist|leave (?:it|them|that) (?:be|alone)|leave the \\w+ in|not near|keep (?:it|them|that|\\w+) (?:away|off|out)|hold off|steer clear|belongs? in)";
 
 const UNTRUE = "(?:not (?:quite |strictly |really )?(?:true|so|the case)|untrue|wrong|a myth|too simple)";
 const SWEEPING = "(?:never|always|every|all|none|nothing|cannot|at all)";
 
 /** What a claim is worth in a sentence that holds it off. */
 const STANCES: readonly Stance[] = [
+  ...HELD_BACK,
   { // A vow of what we shall do, and not of what comes of it
     lifts: ["result", "certainty", "safety", "sureness"],
     shows: expression(`${VOW}(?:.{0,70}\\b${DEED}|${OFFERED})|\\bguarantee (?:covers|is (?:only )?for|extends (?:only )?to)\\b.*\\b(?:not|only|no)\\b`), unless: expression(OUTCOME_VOWED),
@@ -52,7 +52,7 @@ const STANCES: readonly Stance[] = [
   },
   { // First aid, which is dry, white and patient
     lifts: ["sureness"],
-    shows: expression("\\b(?:(?:dry|plain|white|clean) (?:white |dry |cotton |plain )*(?:cloth|towel|paper)|(?:was|is) (?:always |simply |just |only )?to (?:wait|leave it)|do nothing|nothing wet|worth (?:asking|keeping|looking|a photo)|leave it (?:be|alone)|away from (?:the|your|it)|nowhere near)\\b"),
+    shows: expression("\\b(?:(?:dry|plain|white|clean) (?:white |dry |cotton |plain )*(?:cloth|towel|paper)|(?:was|is) (?:always |simply |just |only )?to (?:wait|leave it)|do nothing|nothing wet|worth (?:asking|keeping|looking|a photo)|leave it (?:be|alone)|away from (?:the|your|it)|nowhere near|(?:tape|trim|cut|rub|touch) nothing)\\b|^(?:please )?(?:lay|keep|leave) it flat\\b"),
     unless: expression("\\b(?:gone|PERFECT|PRODUCT|HEAT|as new)\\b(?<!\\bno .*)(?<!\\bnot .*)"),
   },
   { // A vacuum cleaner used with care
@@ -69,7 +69,7 @@ const STANCES: readonly Stance[] = [
   },
   { // A limit told: what stays, what is lost
     lifts: ["sureness"],
-    shows: expression("\\b(?:can (?:still )?be seen|(?:will|may|might) (?:still |always )?show|(?:remains?|stays?) visible|has lost|seldom|so far|for now|as yet|(?:harder|slower|dearer|older|weaker) than|(?:more|as much) harm (?:than|as)|no (?:bath|wash|test|photo\\w*) (?:can|has|will)|cannot be (?:undone|put back|given back)|not (?:small|cheap|quick|easy|simple))\\b"),
+    shows: expression("\\b(?:can (?:still )?be seen|(?:will|may|might) (?:still |always )?show|(?:remains?|stays?) visible|has lost|seldom|so far|for now|as yet|without being (?:conclusive|certain)|not conclusive|is (?:suggestive|encouraging)|(?:no|nothing) more than that|(?:we|i) (?:have )?turned (?:\\w+ )?(?:down|away)|(?:more|very) cautious|(?:harder|slower|dearer|older|weaker) than|(?:more|as much) harm (?:than|as)|no (?:bath|wash|test|photo\\w*) (?:can|has|will)|cannot be (?:undone|put back|given back)|not (?:small|cheap|quick|easy|simple))\\b"),
     unless: expression("\\b(?:cannot be seen|PERFECT|FORMER|IDIOM|OATH|PRODUCT|HEAT|MISDEED|LEGAL|SURELY)\\b"),
   },
   { // An answer in writing, which is ours to promise
@@ -114,7 +114,7 @@ const STANCES: readonly Stance[] = [
   },
   { // What became of several others, some well and some badly
     lifts: ["result", "number", "sureness"],
-    shows: expression("^(?:(?:we|i) have (?:seen|had|known)\\b.*\\b(?:and|while) (?:others?|some|we have seen (?:them|others|some))\\b|(?:some|one|a few)\\b.*(?:,|\\band|\\bwhile) (?:others?|another|some|most)\\b|(?:rugs?|pieces?|carpets?)\\b.*\\bin one (?:house|home|room)\\b.*\\bin (?:the next|another)\\b)"),
+    shows: expression("^(?:(?:we|i) have (?:seen|had|known)\\b.*\\b(?:and|while) (?:others?|some|we have seen (?:them|others|some))\\b|(?:some|one|a few)\\b.*(?:,|\\band|\\bwhile) (?:others?|another|some|most)\\b|(?:i|we) have seen worse\\b.*\\b(?:and|while) better\\b|(?:i|we) have (?:had|seen)\\b.*\\bone\\b.*\\b(?:and|while) (?:one|another)\\b.*\\bnot\\b|(?:rugs?|pieces?|carpets?)\\b.*\\bin one (?:house|home|room)\\b.*\\bin (?:the next|another)\\b)"),
     unless: expression("(?<!\\b(?:like|as) )\\b(?:yours|your rug|ours|this one|both|all)\\b|\\b(?:PERFECT|FORMER|IDIOM|OATH)\\b"),
   },
   { // A size: what is known of it is held against the enquiry
@@ -164,7 +164,7 @@ const STANCES: readonly Stance[] = [
   },
   { // What it will not be again
     lifts: ["result", "sureness"],
-    shows: expression("\\b(?:it|RUG|they) (?:will|would|can) (?:probably )?(?:never|not) (?:ever )?(?:be|look|become|come out) (?:quite |again |exactly )?(?:PERFECT|FORMER|new|as (?:good|bright|soft|fresh|clean) as)"),
+    shows: expression("\\b(?:it|RUG|they) (?:will|would|can) (?:probably )?(?:never|not) (?:ever )?(?:be|look|become|come out) (?:quite |again |exactly )?(?:PERFECT|FORMER|new|as (?:good|bright|soft|fresh|clean) as)|\\b(?:it|RUG|they) (?:will|would) not (?:\\w+ ){1,3}as (?:it|they) (?:did|was|were|once)\\b"),
     unless: expression("\\b(?:but|until|unless|nobody|no one|anything less|worse)\\b|[;:]"),
   },
   { // How long it is with us, and what is done to it before anything else

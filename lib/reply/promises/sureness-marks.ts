@@ -46,6 +46,12 @@ const HINTS: Readonly<Record<string, string>> = {
   "of-the-kitchen": "\\b(?:porridge|soup|pudding|gravy|tea towel|kitchen|cupboard|elbow grease|capful|splash|spoon\\w*|dab|glug|bucket|brown paper|hairdryer|iron|peroxide|fridge|larder)",
   "certain-by-oath": "\\b(?:i am (?:the|a) (?:duke|queen|king|pope|dutchman|dutchwoman|bishop|emperor)|set (?:your|a) (?:clock|watch)|without (?:blinking|looking|clearing|turning|breaking)|give or take|my (?:old )?(?:gaffer|master|boss|father|grandfather|granny|mother|uncle|teacher)|in my country|(?:used to|would|always) say|eyes (?:closed|shut)|blindfold\\w*|in my sleep|far out|before (?:breakfast|lunch|tea))",
   "takes-nothing-back": "\\b(?:might be (?:i am )?(?:mistaken|wrong)|may be wrong|could be wrong|i would not (?:say|tell|like)|cannot promise|must not promise|not (?:to|one to) (?:promise|boast|brag|say))\\b.*\\b(?:but|though|and yet|only|still|then again)\\b",
+  "sets-at-ease": "\\b(?:worr(?:y|ies|ying)|fret\\w*|panic|sleep (?:well|easy|soundly)|breathe|rest (?:easy|assured|your)|at (?:rest|ease)|relax)\\b",
+  "beside-others": "\\b(?:compared|beside|next to|than (?:yours|this|that|mine)|(?:ten|many|others|rugs|ones?) like (?:it|yours|this)|the one before|twice (?:this|that|as))\\b",
+  "people-pleased": "\\b(?:glad|thank(?:ed|s)? us|cards?|lost for words|speechless|smil(?:e|ed|ing)|proud|envy|admir\\w+|guests?|christmas)\\b",
+  "in-its-place-again": "\\b(?:back where it|put (?:the|your) \\w+ back|(?:which|the) room|where to (?:lay|put)|underfoot|your (?:floor|hall)|home again)\\b",
+  "says-little": "\\b(?:says? (?:little|nothing)|tells? (?:us |you )?(?:little|nothing)|cannot (?:yet )?(?:say|tell|know)|could not (?:say|tell)|no surer|as yet|unknown|until we know|so little)\\b",
+  "denies-twice": "\\bnot (?:\\w+ly |exactly |quite )?(?:un(?!til|less|der)\\w+|without|beyond|bad|the worst|the first|too (?:bad|shabby))\\b",
 };
 
 export const SURENESS_MARKS: readonly SurenessMark[] = [

@@ -3,7 +3,7 @@ import { checkLetter, rulesBroken, WORDS_AND_PHOTOS } from "../../../../lib/repl
 import { sentencesOf } from "../../../../lib/reply/promises/sentences";
 import { liftedByStance } from "../../../../lib/reply/promises/stances";
 import { CLASSES } from "./classes";
-import { FORTY_VOICES, HINTS } from "./forty-voices";
+import { FORTY_VOICES, HINTS, MANNERS, MANNERS_APART, type Voice } from "./forty-voices";
 import { HONEST } from "./honest";
 import { OVER_PROMISING } from "./over-promising";
 import { OWN_VOICES } from "./own-voices";
@@ -56,6 +56,16 @@ describe("the check of promises on what is hinted, joked and put into sayings, w
   it("leaves nine in ten of the honest ones alone", () => expect(share("honest")).toBeLessThanOrEqual(0.1));
 });
 
+describe("the check of promises on pairs by the manner of saying it, half of them honest and close to the other half in their words", () => {
+  const share = (which: "overPromising" | "honest", sets: readonly Voice[]) => { const all = sets.flatMap((v) => v[which]); return all.filter((say) => broken(say).length > 0).length / all.length; };
+  it("catches four in five of those that promise too much", () => expect(share("overPromising", MANNERS)).toBeGreaterThanOrEqual(0.8));
+  it("leaves nineteen in twenty of the honest ones alone", () => expect(share("honest", MANNERS)).toBeLessThanOrEqual(0.05));
+  it("of later pairs that no rule and no weight has seen catches every second, and leaves nine in ten alone", () => {
+    expect(share("overPromising", MANNERS_APART)).toBeGreaterThanOrEqual(0.5);
+    expect(share("honest", MANNERS_APART)).toBeLessThanOrEqual(0.1);
+  });
+});
+
 describe.each(CLASSES)("the check of promises on $meaning", ({ rule, over, honest }) => {
   it("is held to ten and more of each", () => {
     expect(over.length).toBeGreaterThanOrEqual(10);
@@ -85,6 +95,15 @@ describe("the check of promises on every meaning it knows", () => {
     ["harm", "Dab it with vinegar."], ["harm", "Mix a little bleach with vinegar and dab it on."], ["harm", "Never mix it dry; rinse it with bleach and hot water."], ["harm", "Roll it up while it is still damp."], ["harm", "Vacuum it hard with the beater bar on."], ["harm", "Salt, then hot water from a height."], ["harm", "If you sponge it down, use only a little."], ["harm", "The two cleaners work better together than either alone."], ["harm", "If the plug is wet, switch it off quickly with a dry hand."], ["harm", "Lemon juice does wonders for yellow marks."], ["blame", "The plumber should answer for it."],
     ["blame", "Your landlord ruined it."], ["blame", "Other firms cut corners and ruin silk."], ["cover", "Your insurer is obliged to pay."], ["verdict", "This rug is a goner."],
   ])("%s: %s", (rule, say) => expect(broken(say)).toContain(rule));
+
+  it.each([
+    "I have seen far worse rugs come back well.", "You may keep walking on it.", "You can stop worrying now.", "Carry on using it as before.", "You need not keep off it.", "Has a wine stain ever beaten us?", "Never mind the warning on the label.", "No test is needed on this one.",
+  ])("catches what comforts, compares and waves away: %s", (say) => expect(broken(say)).not.toEqual([]));
+  it.each([
+    "We have every hope that it will look better afterwards, but we promise nothing.", "Your cleaner did his best with what he knew.", "I have seen worse recover and better fail.", "Only a fool would promise that the ink will lift.", "There is no such thing as a wholly safe wash.",
+    "Your loss adjuster will make their own decision.", "Please keep off it until it is dry.", "You may walk on it once it is dry and we have looked at it.", "Blot it with an old white tea towel.", "Has bleach ever been used on it?",
+  ])("leaves alone what hopes, is fair and holds back: %s", (say) => expect(broken(say)).toEqual([]));
+  it.each(["The stain will come out, but we promise nothing.", "Your cleaner did his best, but he ruined it.", "There is no such thing as a risk with us."])("and catches what only begins so: %s", (say) => expect(broken(say)).not.toEqual([]));
 
   it.each(["Your rug will be safe with us until you decide.", "It will be kept safe and dry in our store until you have decided.", "It will cost you nothing to have it inspected.", "Having it looked at costs nothing."])("lets the house promise what is its own to keep: %s", (say) => expect(broken(say)).toEqual([]));
   it.each(["Your rug will be safe with us, and the stain will be gone.", "The dyes will be safe with us.", "It will be safe in our bath.", "It will cost you nothing to have it inspected, because it always comes out.", "It will cost you nothing to have it cleaned."])("and no more than that: %s", (say) => expect(broken(say)).not.toEqual([]));

@@ -31,10 +31,11 @@ describe("the rule that a sentence is told by", () => {
     ["safety", "I assure you that nothing in our wash touches the dye."], ["safety", "Mould's no biggie, you can keep it in the bedroom till we collect."], ["safety", "You can count on the reds staying where they are."],
     ["number", "It'll see your grandchildren's grandchildren out, this one."], ["number", "Fixed up, she'll bring you nine grand at auction any Saturday of the year."], ["number", "This weary carpet has a hundred more winters in it, and I would swear so upon my grandfather's loom."],
     ["cover", "The insurance has to pay, simple as that."], ["cover", "I never met an assessor yet that could wriggle out of a burst pipe."],
-    ["blame", "You have been the victim of a dishonest trader, pure and simple."], ["blame", "Mr Pettigrew sold you a fairy tale and pocketed the moral."],
+    ["blame", "You have been the victim of a dishonest trader, pure and simple."], ["blame", "Mr Pettigrew sold you a fairy tale and pocketed the moral."], ["blame", "The dealer must have known perfectly well what he was selling."],
     // A product: what somebody did with it, or what the client is to do
     ["blame", "The last cleaners used too much shampoo, that's why it's brown."], ["blame", "Someone at the hotel used bleach and kept quiet about it."], ["harm", "A lick of household bleach on the fringe and it'll be white as snow."], ["harm", "Vinegar and neat paraffin brushed along the skirting side of the rug will stop them dead."],
-    
+    // Words that another rule knows by
+    ["certainty", "I shan't trouble you with talk of tests, for the handle of the cloth in your photograph is that of fine wool."], ["certainty", "The brown halo is the twin of the one Mrs Pritchard had, and hers was the plant pot, so you may stop wondering."],
   ])("is %s for: %s", (rule, say) => {
     expect(rulesBroken(say).map((r) => r.id)).toEqual([rule]);
   });
@@ -46,10 +47,10 @@ describe("the rule that a sentence is told by", () => {
       expect(only).toMatchObject({ rule: "sureness", why: expect.stringMatching(/^This sentence speaks more surely than is known\. What weighs most: “.+”\.$/u), instead: "We cannot be sure of this from words and photos." });
     }
   });
-  it.each([["The children can go on playing there in the meantime.", IN_USE]])("tells in its own words: %s", (say, { why, instead }) => {
+  it.each([["You may keep walking on it.", IN_USE], ["The children can go on playing there in the meantime.", IN_USE], ["You can stop worrying now.", COMFORT], ["Ignore the care label; the makers only protect themselves.", LABELLED]])("tells in its own words: %s", (say, { why, instead }) => {
     expect(found(say)).toMatchObject([{ why, instead }]);
   });
   it("tells a breach in the words of its rule where the sentence does more than that", () => {
-    expect(found("The baby can crawl on it, because nothing can go wrong.")[0]?.instead).toBe(RULES.find(({ id }) => id === "safety")?.instead);
+    expect(found("You can stop worrying now, because nothing can go wrong.")[0]?.instead).toBe(RULES.find(({ id }) => id === "safety")?.instead);
   });
 });

@@ -8,7 +8,7 @@ import { DOCUMENTS } from "../../../../lib/words/en/documents";
 import { AGAINST_CLASSES } from "./against-classes";
 import { CLASSES } from "./classes";
 import { rowOf, type Row } from "./fit";
-import { FORTY_VOICES, HINTS } from "./forty-voices";
+import { FORTY_VOICES, HINTS, MANNERS } from "./forty-voices";
 import { HONEST } from "./honest";
 import { OTHER_HONEST, OTHER_OVER_PROMISING } from "./other-voices";
 import { OVER_PROMISING } from "./over-promising";
@@ -33,7 +33,7 @@ export const WRITTEN: readonly Table[] = [
   { over: OTHER_OVER_PROMISING, honest: OTHER_HONEST },
 ];
 /** What a fit is made from beside them: hard pairs, which are no measure of how people write, and what the shipped paragraphs say, which has to pass as honest. */
-export const BESIDE: readonly Table[] = [...CLASSES, ...AGAINST_CLASSES.map(({ honest }) => ({ over: [], honest })), { over: [], honest: Array.from({ length: SHIPPED_COUNTS }, () => SHIPPED_SENTENCES).flat().concat(SHIPPED_OF_FIBRES) }];
+export const BESIDE: readonly Table[] = [...CLASSES, ...MANNERS.map(({ overPromising, honest }) => ({ over: overPromising, honest })), ...AGAINST_CLASSES.map(({ honest }) => ({ over: [], honest })), { over: [], honest: Array.from({ length: SHIPPED_COUNTS }, () => SHIPPED_SENTENCES).flat().concat(SHIPPED_OF_FIBRES) }];
 
 /** A table as rows of a fit. */
 export const rowsOf = ({ over, honest }: Table): Row[] => [...over.map((s) => rowOf(s, true)), ...honest.map((s) => rowOf(s, false))];

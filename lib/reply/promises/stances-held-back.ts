@@ -1,0 +1,51 @@
+import type { Stance } from "./stance";
+import { expression } from "./vocabulary";
+
+/** What a sentence holds back in the breath in which it says it. Data, elicited, as those of `stances.ts`. */
+export const HELD_BACK: readonly Stance[] = [
+  { // A claim taken back as it is made
+    lifts: ["result", "certainty", "safety", "sureness"],
+    shows: expression("\\bbut (?:i|we|that) would (?:just |only )?be (?:telling (?:tales|stories)|making (?:it|that) up|lying|fibbing|blowing smoke|guessing|dreaming)\\b|\\b(?:was|were|is|are) (?:quite |plainly )?wrong (?:about|in|on) (?:that|it|this)[.!]?$|^(?:as |(?:quite )?(?:as )?good )?as new (?:it|she) (?:will|would) not be\\b"),
+    unless: expression("\\b(?:AGENT|HEAT|who (?:said|say|tell|told) otherwise)\\b"),
+  },
+  { // Who comes, and who rings
+    lifts: ["result", "sureness"],
+    shows: expression("\\b(?:(?:my|our) colleague|van|driver|courier|surveyor)\\b[^;]*\\b(?:will|can) (?:\\w+ly )?(?:be with you|be there|call|come|arrive|ring|collect|fetch|pick it up|write|answer)\\b"),
+    unless: expression("\\b(?:PERFECT|FORMER|IDIOM|OATH|gone|as new|clean|spotless|remove\\w*|saved?|restor\\w+)\\b"),
+  },
+  { // A chance of harm, told: how great it is, is held against the assessment
+    lifts: ["sureness"],
+    shows: expression("\\bthere is an? (?:\\w+ )?(?:risk|chance)\\b[^;]*\\b(?:worse|harms?|damages?|fails?)\\b"),
+    unless: expression("\\b(?:no|not|never|nothing|zero|nil|without|but|SURELY|WHOLLY|AGENT|HEAT)\\b"),
+  },
+  { // Hope, and in the same breath no promise
+    lifts: ["result", "sureness"],
+    shows: expression("\\b(?:hopes?|hoped|hopeful|chance|may|might|could|should|likely|probably|perhaps|expect|think|believe)\\b[^;]*\\b(?:but|though|although|yet|and)\\b[^;]*\\b(?:promise nothing|(?:cannot|could not|do not|will not|would not|no one can|nobody can) (?:\\w+ )?promise(?: (?:it|that|you that|anything|more))?)[.!]?$"),
+    unless: expression("\\b(?:PERFECT|FORMER|IDIOM|OATH|SURELY|WHOLLY|AGENT|HEAT)\\b"),
+  },
+  { // A promise that nobody could keep, called so
+    lifts: ["result", "safety", "certainty", "sureness"],
+    shows: expression("\\b(?:only a (?:fool|liar|rogue|salesman) (?:would|could|will)|(?:it |that )?(?:would|might) be (?:\\w+ )?(?:misleading|rash|wrong|dishonest|foolish|unfair)(?: \\w+){0,3} to|(?:no (?:\\w+ ){1,5}|nobody (?:here |honest )?)(?:can|could|will|would|is going to) (?:honestly |ever |truthfully )?) ?(?:promise|guarantee|assure|swear|certify|give (?:any|you an?) assurance|tell you that)\\b|\\bthere is no guarantee\\b|\\b(?:does|do) not (?:issue|give|offer|make) (?:\\w+ )?(?:guarantees?|promises?|assurances?)\\b|^never guaranteed\\b"),
+    unless: expression("\\b(?:but|however|although|though|unless|except|like (?:us|ours)|as (?:we|ours)|other|else)\\b|[;:]"),
+  },
+  { // A safety or a perfection that is not to be had
+    lifts: ["safety", "result", "sureness"],
+    shows: expression("\\b(?:no such thing as|(?:does|do) not exist|no \\w+ is (?:ever )?(?:completely|wholly|entirely|perfectly|quite|altogether|fully)|(?:is|are) not (?:automatically|necessarily|always|ever) an? \\w+|is a (?:rare|big|large) word|(?:is|are|would be) (?:the exception|off the table|too much to (?:ask|hope)))\\b"),
+    unless: expression("\\b(?:but|except|unless|until|with us|at ours|ours|too \\w+ for us|TROUBLE|dirt)\\b(?<!\\b(?:exception|rare|table).*)"),
+  },
+  { // What is said in fairness of somebody who did the work before
+    lifts: ["blame", "result", "safety", "sureness"],
+    shows: expression("\\b(?:did|done|was doing|do) (?:his|her|their) best\\b|\\b(?:no reason to doubt|meant (?:it )?(?:well|kindly)|in good faith|had (?:a|their|his|her) reasons?|will not run (?:him|her|them) down)\\b"),
+    unless: expression("\\b(?:but|not (?:good )?enough|too|still|ruin\\w*|fault|wrong|MISDEED|gone|as new|PERFECT|FORMER|OATH|our best|we can|and so)\\b"),
+  },
+  { // A decision that is somebody else's
+    lifts: ["cover", "certainty", "sureness"],
+    shows: expression("\\b(?:(?:make|makes|form|forms|reach|reaches|take|takes|make up|makes up) (?:its|their|his|her) own (?:\\w+ )?(?:decisions?|views?|minds?|judgements?)|(?:insurer|insurance company|surveyor|adjuster|court|tribunal|policy)(?: only)? (?:must|will|has to|can|alone can) (?:only )?decide|only (?:the|your) (?:\\w+ ){1,2}can (?:tell|say|decide)|is (?:the one|one) to ask|is for an? (?:solicitor|lawyer|valuer|court))\\b"),
+    unless: expression("\\b(?:must pay|has to pay|owes?|entitled|in your favour|PERFECT|FORMER|OATH|SURELY|no choice)\\b"),
+  },
+  { // What may be done later, after a look
+    lifts: ["safety", "sureness"],
+    shows: expression("\\b(?:you|they|BABY) (?:may|can)\\b[^;]*\\b(?:once|after|when|not until) (?:it is (?:quite |fully |really )?dry and )?(?:we have|it has been|somebody has) (?:seen|looked|tested|inspected)\\b"),
+    unless: expression("\\b(?:clean\\w*|treated|gone|PERFECT|FORMER|OATH|SURELY|AGENT|HEAT)\\b"),
+  },
+];
