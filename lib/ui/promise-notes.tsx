@@ -3,8 +3,14 @@ import { useId, type ReactNode } from "react";
 import type { Overpromise } from "../reply/promises/check";
 import css from "./promise-notes.module.css";
 
-/** What a letter says beyond what is known, sentence by sentence while it is written, and which of its lines nobody judged; null where there is nothing to say. */
-export function PromiseNotes({ found, unjudged = null, children }: { found: readonly Overpromise[]; unjudged?: string | null; children?: ReactNode }) {
+/** The letter that is written, and how to change it. */
+interface Written { readonly text: string; readonly write: (text: string) => void }
+
+/**
+ * What a letter says beyond what is known, sentence by sentence while it is written, and which of its lines nobody judged; null where
+ * there is nothing to say. `written`: where the person may change it, so that another sentence can take the place of one.
+ */
+export function PromiseNotes({ found, unjudged = null, written = null, children }: { found: readonly Overpromise[]; unjudged?: string | null; written?: Written | null; children?: ReactNode }) {
   if (found.length === 0) return unjudged && <p className={`small ${css.unjudged} no-print`}>{unjudged}</p>;
   return (
     <section className={`${css.notes} no-print`} aria-label="Says more than we know">
@@ -15,6 +21,7 @@ export function PromiseNotes({ found, unjudged = null, children }: { found: read
             {f.sentence && <q>{f.sentence}</q>}
             <p>{f.why}</p>
             <p className={css.suggestion}>{f.suggestion}</p>
+            {written && f.instead && written.text.includes(f.sentence) && <Instead sentence={f.sentence} instead={f.instead} written={written} />}
           </li>
         ))}
       </ul>
@@ -23,6 +30,11 @@ export function PromiseNotes({ found, unjudged = null, children }: { found: read
     </section>
   );
 }
+
+/** Puts the other sentence where the first stands; a function as replacement, because a “$” in it is a dollar. */
+const Instead = ({ sentence, instead, written: { text, write } }: { sentence: string; instead: string; written: Written }) => (
+  <button type="button" className={css.instead} onClick={() => write(text.replace(sentence, () => instead))} aria-label={`Write this instead: ${instead}`}>Write this instead</button>
+);
 
 /** Why the letter goes out as it is. */
 export function SendingReason({ value, most, write, error }: { value: string; most: number; write: (reason: string) => void; error: string | null }) {

@@ -224,6 +224,19 @@ test("what a letter promises too much can be mended in place, and then it goes o
   await expect(page.getByText("though it says more than we know")).toHaveCount(0);
 });
 
+test("a sentence that promises too much gives way to the one suggested, by a click", async ({ person }) => {
+  const page = await person({ storageState: reviewer });
+  await calls(page, { name: "Petroc Annear", email: "petroc@mail.example" });
+  const notes = page.getByRole("region", { name: "Says more than we know" });
+  await adds(page, "You may keep walking on it.");
+  await expect(notes).toContainText("Feet and furniture crush a pile");
+  await notes.getByRole("button", { name: /^Write this instead/ }).click();
+  await expect(letterOf(page)).toHaveValue(/Please keep people, children and pets off it until it has been looked at\./);
+  await expect(letterOf(page)).not.toHaveValue(/keep walking/);
+  await expect(letterOf(page)).toBeFocused();
+  await expect(notes).toHaveCount(0);
+});
+
 test("lines that repeat the client are said to be left unjudged, alone and beside what promises too much", async ({ person }) => {
   const page = await person({ storageState: reviewer });
   await calls(page, { name: "Hesper Vyvyan", email: "hesper@mail.example" });

@@ -26,6 +26,7 @@ export function AskDesk({ view, begin, to, done, back, tell }: {
   const [isSending, start] = useTransition();
   const router = useRouter();
   const head = useRef<HTMLHeadingElement>(null);
+  const field = useRef<HTMLTextAreaElement>(null);
   useEffect(() => head.current?.focus(), []);
   useMended(missing !== null && promises.found.length === 0, () => { setMissing(null); tell(""); });
   const send = () => start(async () => {
@@ -40,9 +41,9 @@ export function AskDesk({ view, begin, to, done, back, tell }: {
   return (
     <>
       <h3 ref={head} tabIndex={-1} className={css.heading}>Ask for more</h3>
-      <WritingSheet to={to} label="question" subject={subject} text={text} onSubject={setSubject} onText={setText} describedBy="question-state" />
+      <WritingSheet to={to} label="question" subject={subject} text={text} onSubject={setSubject} onText={setText} describedBy="question-state" field={field} />
       <p id="question-state" className={`small num ${css.state}`}>{readingOf(text).words} words. No judgement in it, only questions.</p>
-      <PromiseNotes found={promises.found} unjudged={promises.unjudged}>
+      <PromiseNotes found={promises.found} unjudged={promises.unjudged} written={{ text, write: (changed) => { setText(changed); field.current?.focus(); } }}>
         <SendingReason value={promises.reason} most={REASON_CHARS.most} write={promises.write} error={missing} />
       </PromiseNotes>
       <div className={`${css.bar} ${css.stays} no-print`}>

@@ -93,7 +93,7 @@ export function ReplyDesk({ view, draft, to, tomorrow, children, tell, unkept, a
       <OpenPlaces text={words.text} write={toOpenPlace} />
       {over && <LengthNote over={over} rugs={view.rugs.length} value={longReason} most={REASON_CHARS.most} write={view.may.approve ? setLongReason : null} error={errors["longReason"] ?? null} />}
       <Enclosed enclosures={enclosed} />
-      <PromiseNotes found={promises.found} unjudged={promises.unjudged}>
+      <PromiseNotes found={promises.found} unjudged={promises.unjudged} written={view.may.edit ? { text: words.text, write: (text) => { write({ ...words, text }); field.current?.focus(); } } : null}>
         {view.may.approve && <SendingReason value={promises.reason} most={REASON_CHARS.most} write={promises.write} error={errors["reason"] ?? null} />}
       </PromiseNotes>
       {view.may.approve && <ReadIt name={view.client.name} messages={view.wordsWithoutPlace} isRead={isRead} say={(is) => setReadOf(is ? view.heard : null)} error={isRead ? null : (errors["read"] ?? null)} />}
