@@ -3,7 +3,7 @@ import * as z from "zod/mini";
 import type { LabelReading, Photo } from "../store/database";
 import type { Finding } from "../triage/finding";
 import { labelFinding } from "../triage/findings-from-answers";
-import { readLabel } from "../triage/read-label";
+import { markWords } from "../triage/label-marks";
 import { isSettled, LABEL_STATES, SETTLED_STATES, type LabelReadingView, type LabelWords } from "./label-view";
 
 /** What lies in the Json columns of a reading. */
@@ -15,8 +15,6 @@ const agreedSchema = z.object({
 });
 /** A reading that a person agreed to. */
 export type AgreedLabel = z.infer<typeof agreedSchema>;
-
-const isFibre = (word: string): boolean => readLabel(word).components.length > 0;
 
 const CLIENT = "client";
 const byOf = (answeredBy: string) => (answeredBy === CLIENT ? "client" : "staff");
@@ -37,7 +35,9 @@ const quartersOf = (degrees: number): number => (Math.round(degrees / 90) + 4) %
 
 function wordsOf({ text, corrected, words, crop, degrees }: Pick<LabelReading, "text" | "corrected" | "words" | "crop" | "degrees">): LabelWords {
   const lines = corrected === null ? wordsSchema.parse(words) : corrected.split("\n").map((l) => l.split(/\s+/u).filter(Boolean).map((w) => ({ text: w, unsure: false })));
-  return { text: corrected ?? text, crop: cropSchema.parse(crop), quarters: quartersOf(degrees), lines: lines.map((line) => line.map((w) => ({ text: w.text, unsure: w.unsure, isFibre: isFibre(w.text) }))) };
+  const marks = markWords(lines.map((line) => line.map((w) => w.text)));
+  const marked = lines.map((line, n) => line.map(({ text, unsure }, k) => ({ text, unsure, isFibre: marks[n]?.[k]?.fibre != null, goesOn: marks[n]?.[k]?.goesOn === true })));
+  return { text: corrected ?? text, crop: cropSchema.parse(crop), quarters: quartersOf(degrees), lines: marked };
 }
 
 export function labelReadingView(row: LabelReading, { width, height }: Pick<Photo, "width" | "height">): LabelReadingView {

@@ -16,8 +16,8 @@ export const isSettled = (state: string): state is SettledState => SETTLED_STATE
 /** Words were read, whatever people made of them since: it is known how the label lies. */
 export const isRead = (state: LabelState): boolean => isSettled(state) || state === "read" || state === "unsure";
 
-/** `unsure`: the reader may be wrong; `isFibre`: it names one. */
-export interface LabelWord { text: string; unsure: boolean; isFibre: boolean }
+/** `unsure`: the reader may be wrong; `isFibre`: it names one, alone or with its neighbours; `goesOn`: it belongs to the name that the word before it began. */
+export interface LabelWord { text: string; unsure: boolean; isFibre: boolean; goesOn: boolean }
 
 /** Words of a label and where in the photo they stand. */
 export interface LabelWords {

@@ -1,12 +1,12 @@
 "use client";
 import { lazy, Suspense, useActionState, useEffect, useId, useRef, useState, useTransition, type FormEvent, type ReactNode } from "react";
 import type { LabelAnswer } from "../enquiry/label-answer-schema";
-import { inForce, isSettled, type Frame, type LabelReadingView, type LabelWords } from "../enquiry/label-view";
+import { inForce, isSettled, type Frame, type LabelReadingView, type LabelWord, type LabelWords } from "../enquiry/label-view";
 import type { PhotoView } from "../enquiry/views";
 import type { LabelSays } from "../words/label-says";
 import { FRESH_LABEL, type LabelDeeds, type LabelFormState } from "./label-form";
 import css from "./label-reading.module.css";
-import { isAsked, isGuess, isToWrite, saysOf } from "./label-words";
+import { isAsked, isGuess, isToWrite, namesIn, saysOf } from "./label-words";
 import { useLabelReading } from "./use-label-reading";
 
 const FrameMarker = lazy(() => import("./marking/frame-marker").then((m) => ({ default: m.FrameMarker })));
@@ -90,13 +90,19 @@ function Words({ of, words, says }: { of: Pick<LabelReadingView, "photoId" | "ph
         <p className={css.words} dir="auto">
           {words.lines.map((line, n) => (
             <span key={n} className={css.line}>
-              {line.map((w, k) => <span key={k}>{k > 0 && " "}{w.isFibre ? <mark className={w.unsure ? css.unsure : undefined}>{w.text}</mark> : <span className={w.unsure ? css.unsure : undefined}>{w.text}</span>}</span>)}
+              {namesIn(line).map((name, k) => <span key={k}>{k > 0 && " "}<Name words={name} /></span>)}
             </span>
           ))}
         </p>
       )}
     </>
   );
+}
+
+/** One name, whole, or one word that is none; dotted where any word of it is unsure. */
+function Name({ words }: { words: readonly LabelWord[] }) {
+  const As = words.some((w) => w.isFibre) ? "mark" : "span";
+  return <As className={words.some((w) => w.unsure) ? css.unsure : undefined}>{words.map((w) => w.text).join(" ")}</As>;
 }
 
 /** Yes, no, or cannot tell; where nothing was read, or hardly anything, only what stands there. Beside words agreed before, which of the two are right. */

@@ -20,3 +20,13 @@ export function isGuess({ state, lines }: Stands): boolean {
 }
 /** There is nothing that could be right, only something to write. */
 export const isToWrite = (reading: Stands): boolean => reading.state === "unreadable" || reading.state === "failed" || reading.state === "withdrawn" || isGuess(reading);
+
+/** A line's words in runs that are shown as one: a fibre's name, of however many words, or one word. */
+export function namesIn(line: readonly LabelWord[]): LabelWord[][] {
+  const names: LabelWord[][] = [];
+  for (const word of line) {
+    if (word.isFibre && word.goesOn && names.length > 0) names.at(-1)?.push(word);
+    else names.push([word]);
+  }
+  return names;
+}

@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import type { LabelState, LabelWord } from "../../../lib/enquiry/label-view";
-import { isGuess, isToWrite, saysOf } from "../../../lib/ui/label-words";
+import { isGuess, isToWrite, namesIn, saysOf } from "../../../lib/ui/label-words";
 import { LABEL } from "../../../lib/words/en/label";
 
-/** Lines of a reading; a word with ? was guessed, one with ! names a fibre. */
-const lines = (...texts: string[]): LabelWord[][] => texts.map((t) => t.split(" ").map((w) => ({ text: w.replace(/[?!]+$/u, ""), unsure: w.includes("?"), isFibre: w.includes("!") })));
+/** Lines of a reading; a word with ? was guessed, one with ! names a fibre, one with + goes on with a name. */
+const lines = (...texts: string[]): LabelWord[][] => texts.map((t) => t.split(" ").map((w) => ({ text: w.replace(/[?!+]+$/u, ""), unsure: w.includes("?"), isFibre: w.includes("!"), goesOn: w.includes("+") })));
 const NOISE = lines("i", "HHT? gs?", "HHH? 100%? PURE NEW wooL?!", "ge? ag?", "tii?");
 
 describe("isGuess", () => {
@@ -28,4 +28,12 @@ describe("isGuess", () => {
     expect(asked("confirmed")).toEqual([false, LABEL["label.confirmed"]]);
     expect(saysOf(LABEL, { state: "read", lines: lines("100% WOOL!") })).toBeNull();
   });
+});
+
+describe("namesIn", () => {
+  it("keeps a fibre's name of several words together, and no other words", () => {
+    expect(lines("100% ART! SILK!+ COTTON! pile").map((line) => namesIn(line).map((name) => name.map((w) => w.text).join(" ")))).toEqual([["100%", "ART SILK", "COTTON", "pile"]]);
+    expect(namesIn(lines("SILK TOUCH+")[0] ?? [])).toHaveLength(2);
+  });
+  it("begins anew on a line where a name goes on from the one above", () => expect(namesIn(lines("SILK!+ pile")[0] ?? []).map((name) => name.length)).toEqual([1, 1]));
 });
