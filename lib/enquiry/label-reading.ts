@@ -3,11 +3,12 @@ import * as z from "zod/mini";
 import type { LabelReading, Photo } from "../store/database";
 import type { Finding } from "../triage/finding";
 import { labelFinding } from "../triage/findings-from-answers";
+import { maySilkBeLessThanRead } from "../triage/beside-silk";
 import { markWords } from "../triage/label-marks";
 import { isSettled, LABEL_STATES, SETTLED_STATES, type LabelReadingView, type LabelWords } from "./label-view";
 
 /** What lies in the Json columns of a reading. */
-const wordsSchema = z.array(z.array(z.object({ text: z.string(), confidence: z.number(), unsure: z.boolean() })));
+const wordsSchema = z.array(z.array(z.object({ text: z.string(), confidence: z.number(), unsure: z.boolean(), missed: z.optional(z.boolean()) })));
 export const cropSchema = z.object({ x: z.number(), y: z.number(), width: z.number(), height: z.number() });
 const stateSchema = z.enum(LABEL_STATES);
 const agreedSchema = z.object({
@@ -45,6 +46,7 @@ export function labelReadingView(row: LabelReading, { width, height }: Pick<Phot
   const by = before?.answeredBy ?? row.answeredBy;
   return {
     ...wordsOf(row), photoId: row.photoId, state: stateSchema.parse(row.state), by: by === null ? null : byOf(by), photo: { width, height },
+    isSilkInDoubt: row.corrected === null && maySilkBeLessThanRead(wordsSchema.parse(row.words)),
     agreed: before && { ...wordsOf(before), state: before.state, by: byOf(before.answeredBy) },
   };
 }

@@ -37,6 +37,8 @@ export interface LabelReadingView extends LabelWords {
   state: LabelState;
   /** Who said so last, or agreed on what counts still; null where nobody has yet. */
   by: By | null;
+  /** What was read as silk may be more: a word beside it was not read, or not well ("ART SILK"). */
+  isSilkInDoubt: boolean;
   /** What was agreed before the newest frame was drawn: it counts until somebody chooses. null: nothing, or no newer frame. */
   agreed: (LabelWords & { state: SettledState; by: By }) | null;
   /** Pixels of the photo. */

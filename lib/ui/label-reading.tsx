@@ -123,9 +123,21 @@ function Answers({ reading, says, typed, isBusy }: { reading: LabelReadingView; 
   const others = <div className={css.answers}>{isAsked(state) && state !== "unsure" && !isBeside && other("unsure", "label.cannot-tell")}{other("no-label", "label.no-label")}</div>;
   if (isToWrite(reading)) return <>{keep}{write}{others}</>;
   if (!isAsked(state) || reading.lines.length === 0) return <>{keep}<Fold title={says[state === "reading" || state === "refused" ? "label.write" : "label.correct"]} isOpen={typed !== null}>{write}</Fold></>;
+  if (reading.isSilkInDoubt && !isBeside) {
+    return (
+      <fieldset className={css.question}>
+        <legend>{says["label.before-silk"]}</legend>
+        <p className={`small ${css.why}`}>{says["label.why-silk"]}</p>
+        <Fold title={says["label.silk-more"]} isOpen={typed !== null}>{write}</Fold>
+        <button className={`button quiet ${css.alone}`} name="answer" value="right" disabled={isBusy}>{says["label.silk-alone"]}</button>
+        {others}
+      </fieldset>
+    );
+  }
   return (
     <fieldset className={css.question}>
       <legend>{says[isBeside ? "label.which" : "label.question"]}</legend>
+      {reading.isSilkInDoubt && <p className={`small ${css.why}`}>{says["label.before-silk"]}</p>}
       <div className={css.choices}>
         <button className="button" name="answer" value="right" disabled={isBusy}>{says[isBeside ? "label.take-new" : "label.yes"]}</button>
         {keep}

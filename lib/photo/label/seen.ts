@@ -4,8 +4,8 @@ export type SeenLine = readonly SeenWord[];
 /** One reading of a label. */
 export type Seen = readonly SeenLine[];
 
-/** A word of a label. `unsure`: the readings did not agree on it, or the reader guessed. */
-export interface LabelWord { readonly text: string; readonly confidence: number; readonly unsure: boolean }
+/** A word of a label. `unsure`: the readings did not agree on it, or the reader guessed; `missed`: print stands straight before it that was not read. */
+export interface LabelWord { readonly text: string; readonly confidence: number; readonly unsure: boolean; readonly missed?: boolean }
 export type LabelLines = readonly (readonly LabelWord[])[];
 
 export const textOf = (lines: LabelLines): string => lines.map((l) => l.map((w) => w.text).join(" ")).join("\n");

@@ -7,6 +7,8 @@ const DESK_LABEL: LabelSays = {
   ...LABEL,
   "label.unreadable": "No words could be made out. Frame the label in the photo, or write what stands on it.",
   "label.guessed": "The words could not be made out well enough. Frame the label in the photo, or write what stands on it.",
+  "label.why-silk": "It may not have been read, and it changes what the rug is made of.",
+  "label.silk-more": "Yes, write what the label says",
   "label.failed": "The reader did not answer. Frame the label to try again, or write what stands on it.",
   "label.confirmed": "This is what the label says.",
   "label.corrected": "This is what the label says, put right by hand.",
