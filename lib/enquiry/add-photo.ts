@@ -81,7 +81,7 @@ const keep = (
       if (caller.kind === "client") await clientActed(tx, { ...home, now });
       else await reconsider(tx, home, now);
     }
-    return ok(photoView(row, photos));
+    return ok(photoView(row, { earlier: photos }));
   });
 
 /** The sender's key, good in this one place only: with a key of somebody else nobody learns what they sent. */

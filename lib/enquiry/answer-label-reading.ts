@@ -6,6 +6,7 @@ import { ok, refuse, type Caller, type Result } from "./caller";
 import { clientActed } from "./client-acted";
 import { labelAnswerSchema, type LabelAnswer } from "./label-answer-schema";
 import { agreedBefore, isOpenToClient, labelReadingView } from "./label-reading";
+import { labelToldTo, WITH_TOLD_LABEL } from "./label-told";
 import { inOneStep } from "./one-step";
 import { reconsider } from "./reconsider";
 import { wrong } from "./wrong";
@@ -17,14 +18,15 @@ const STATES = {
   corrected: { to: "corrected", from: LABEL_STATES, action: "label-corrected" },
   unsure: { to: "unsure", from: ["read", "unreadable", "failed", "confirmed", "corrected", "refused"], action: "label-unsure" },
   "no-label": { to: "refused", from: ["read", "unreadable", "failed", "confirmed", "corrected", "unsure", "withdrawn"], action: "label-refused" },
-} as const satisfies Record<Exclude<LabelAnswer["answer"], "kept">, { to: LabelState; from: readonly LabelState[]; action: AuditAction }>;
+} as const satisfies Record<Exclude<LabelAnswer["answer"], "kept" | "told">, { to: LabelState; from: readonly LabelState[]; action: AuditAction }>;
 
 const SETTLED = refuse("changed-meanwhile", wrong("refusal.label-settled"));
 
 interface Change { action: AuditAction; from: readonly LabelState[]; data: Prisma.LabelReadingUpdateManyMutationInput }
 
-/** What an answer changes; null where words are to be kept and none were agreed. Who cannot tell leaves in force what was agreed before. */
-function changeBy({ answer, text }: LabelAnswer, before: LabelReading, { by, now }: { by: string; now: Date }): Change | null {
+/** What an answer changes; null where words are to be kept or taken that nobody agreed to or typed. Who cannot tell leaves in force what was agreed before. */
+function changeBy({ answer, text }: Pick<LabelAnswer, "answer" | "text">, before: LabelReading, { by, now, told }: { by: string; now: Date; told: string | null }): Change | null {
+  if (answer === "told") return told === null ? null : changeBy({ answer: "corrected", text: told }, before, { by, now, told });
   if (answer !== "kept") {
     const { to, from, action } = STATES[answer];
     return { action, from, data: { state: to, corrected: answer === "corrected" ? text ?? null : null, answeredBy: by, answeredAt: now, ...(answer === "unsure" ? {} : { agreed: NO_JSON }) } };
@@ -46,12 +48,12 @@ export async function answerLabelReading(caller: Caller, given: LabelAnswer, now
   }
   const { photoId, answer } = parsed.data;
   return inOneStep(async (tx) => {
-    const photo = await tx.photo.findUnique({ where: { id: photoId }, select: { width: true, height: true, intakeId: true, rugId: true, rug: { select: { enquiryId: true } }, label: true } });
+    const photo = await tx.photo.findUnique({ where: { id: photoId }, include: { label: true, ...WITH_TOLD_LABEL } });
     const no = authorise(caller, "read-label", { enquiryId: photo?.rug?.enquiryId ?? null, intakeId: photo?.intakeId ?? null });
     if (no) return no;
     if (!photo) return NOT_THERE;
-    const before = photo.label;
-    const change = before && (caller.kind === "staff" || isOpenToClient(before)) ? changeBy(parsed.data, before, { by: caller.kind === "staff" ? caller.staffId : "client", now }) : null;
+    const [before, told] = [photo.label, labelToldTo(caller, photo)];
+    const change = before && (caller.kind === "staff" || isOpenToClient(before)) ? changeBy(parsed.data, before, { by: caller.kind === "staff" ? caller.staffId : "client", now, told }) : null;
     if (!before || !change) return SETTLED;
     // What holds no words cannot be right. A frame drawn meanwhile makes a row with an id of its own.
     const some = answer === "right" ? { text: { not: "" } } : {};
@@ -65,6 +67,6 @@ export async function answerLabelReading(caller: Caller, given: LabelAnswer, now
       // Words that are kept counted all along.
       if (answer !== "kept") await (caller.kind === "client" ? clientActed(tx, { ...of, now }) : reconsider(tx, of, now));
     }
-    return ok(labelReadingView(row, photo));
+    return ok(labelReadingView(row, photo, told));
   });
 }

@@ -6,6 +6,7 @@ import { authorise, NOT_THERE } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
 import { framedLabelSchema, type FramedLabel } from "./frame-schema";
 import { agreedOf, isOpenToClient, labelReadingView } from "./label-reading";
+import { labelToldTo, WITH_TOLD_LABEL } from "./label-told";
 import type { LabelReadingView } from "./label-view";
 import { workOnLabel } from "./label-work";
 import { inOneStepOfMany } from "./one-step";
@@ -21,7 +22,7 @@ export async function frameLabel(caller: Caller, given: FramedLabel, now: Date):
   const parsed = framedLabelSchema.safeParse(given);
   if (!parsed.success) return refuse("invalid", parsed.error.issues[0]?.message ?? "");
   const { photoId, frame } = parsed.data;
-  const photo = await database().photo.findUnique({ where: { id: photoId }, include: { rug: { select: { enquiryId: true } } } });
+  const photo = await database().photo.findUnique({ where: { id: photoId }, include: WITH_TOLD_LABEL });
   const no = authorise(caller, "read-label", { enquiryId: photo?.rug?.enquiryId ?? null, intakeId: photo?.intakeId ?? null });
   if (no) return no;
   if (!photo) return NOT_THERE;
@@ -34,7 +35,7 @@ export async function frameLabel(caller: Caller, given: FramedLabel, now: Date):
     const agreed = before && agreedOf(before);
     const row = await tx.labelReading.upsert({ where: { photoId }, create: { ...due, photoId }, update: { ...due, agreed: agreed ? toJson(agreed) : NO_JSON } });
     if (photo.rug) await audit(tx, caller, { action: "label-framed", enquiryId: photo.rug.enquiryId, at: now, detail: { photoId } });
-    return ok(labelReadingView(row, photo));
+    return ok(labelReadingView(row, photo, labelToldTo(caller, photo)));
   });
   if (framed.ok) void workOnLabel(photoId);
   return framed;

@@ -5,7 +5,8 @@ import type { Finding } from "../triage/finding";
 import { labelFinding } from "../triage/findings-from-answers";
 import { maySilkBeLessThanRead } from "../triage/beside-silk";
 import { markWords } from "../triage/label-marks";
-import { isSettled, LABEL_STATES, SETTLED_STATES, type LabelReadingView, type LabelWords } from "./label-view";
+import { labelsDiffer } from "../triage/labels-differ";
+import { isRead, isSettled, LABEL_STATES, SETTLED_STATES, type LabelReadingView, type LabelWords } from "./label-view";
 
 /** What lies in the Json columns of a reading. */
 const wordsSchema = z.array(z.array(z.object({ text: z.string(), confidence: z.number(), unsure: z.boolean(), missed: z.optional(z.boolean()) })));
@@ -41,11 +42,13 @@ function wordsOf({ text, corrected, words, crop, degrees }: Pick<LabelReading, "
   return { text: corrected ?? text, crop: cropSchema.parse(crop), quarters: quartersOf(degrees), lines: marked };
 }
 
-export function labelReadingView(row: LabelReading, { width, height }: Pick<Photo, "width" | "height">): LabelReadingView {
+/** `told`: what was typed of the label, where anything was. */
+export function labelReadingView(row: LabelReading, { width, height }: Pick<Photo, "width" | "height">, told: string | null): LabelReadingView {
   const before = agreedBefore(row);
   const by = before?.answeredBy ?? row.answeredBy;
+  const [state, words] = [stateSchema.parse(row.state), wordsOf(row)];
   return {
-    ...wordsOf(row), photoId: row.photoId, state: stateSchema.parse(row.state), by: by === null ? null : byOf(by), photo: { width, height },
+    ...words, photoId: row.photoId, state, told: told !== null && isRead(state) && labelsDiffer(told, words.text) ? told : null, by: by === null ? null : byOf(by), photo: { width, height },
     isSilkInDoubt: row.corrected === null && maySilkBeLessThanRead(wordsSchema.parse(row.words)),
     agreed: before && { ...wordsOf(before), state: before.state, by: byOf(before.answeredBy) },
   };

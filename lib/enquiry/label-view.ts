@@ -39,6 +39,8 @@ export interface LabelReadingView extends LabelWords {
   by: By | null;
   /** What was read as silk may be more: a word beside it was not read, or not well ("ART SILK"). */
   isSilkInDoubt: boolean;
+  /** What was typed of the label, where it does not say the same; null where it does, or nothing was. */
+  told: string | null;
   /** What was agreed before the newest frame was drawn: it counts until somebody chooses. null: nothing, or no newer frame. */
   agreed: (LabelWords & { state: SettledState; by: By }) | null;
   /** Pixels of the photo. */

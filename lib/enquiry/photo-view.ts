@@ -45,10 +45,10 @@ export const coloursOf = (photo: Pick<Photo, "measured">): ColourShare[] => meas
 /** A photo with what was read of its label, where that was asked for. */
 type Shown = Photo & { label?: LabelReading | null };
 
-/** The photos of one rug in their order; of two that are the same the later one is told so. */
-export const photoViews = (photos: readonly Shown[]): PhotoView[] => photos.map((photo, at) => photoView(photo, photos.slice(0, at)));
+/** The photos of one rug in their order; of two that are the same the later one is told so. `told`: what was typed of its label. */
+export const photoViews = (photos: readonly Shown[], told: string | null = null): PhotoView[] => photos.map((photo, at) => photoView(photo, { earlier: photos.slice(0, at), told }));
 
-export function photoView(photo: Shown, earlier: readonly Photo[] = []): PhotoView {
+export function photoView(photo: Shown, { earlier = [], told = null }: { earlier?: readonly Photo[]; told?: string | null } = {}): PhotoView {
   const measured = measuredSchema.parse(photo.measured);
   const kind = shownKindSchema.parse(photo.kind);
   const { fills, white } = shownAs(kind);
@@ -64,7 +64,7 @@ export function photoView(photo: Shown, earlier: readonly Photo[] = []): PhotoVi
     colours: measured.colours,
     remark: remarkOn(measured.quality, { ...asked, others }),
     likeness: measured.quality.likeness,
-    label: photo.label ? labelReadingView(photo.label, photo) : null,
+    label: photo.label ? labelReadingView(photo.label, photo, told) : null,
   };
 }
 

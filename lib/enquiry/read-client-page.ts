@@ -67,9 +67,10 @@ export async function readClientPage(caller: Caller, now: Date): Promise<Result<
 function rugForClient(rug: Row["rugs"][number], replied: Date | null): Omit<ClientView["rugs"][number], "title"> {
   const approved = replied ? rug.assessments.find((a) => a.createdAt <= replied) : undefined;
   const judged = approved ? assessmentOf(approved.result) : null;
+  const answers = rugAnswersOf(rug.answers.filter((a) => a.from === CLIENT));
   return {
-    answers: rugAnswersOf(rug.answers.filter((a) => a.from === CLIENT)),
-    photos: photoViews(rug.photos),
+    answers,
+    photos: photoViews(rug.photos, answers.labelText),
     spots: clientSpots(rug.photos),
     colours: rugColours(rug.photos),
     // Where the letter gives no years, or speaks of decades, the page draws no band beside it.

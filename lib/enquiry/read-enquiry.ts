@@ -112,13 +112,14 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
 
 function rugView(rug: Row["rugs"][number], { isTrade, nameOf, currency, from }: { isTrade: boolean; nameOf: (staffId: string | null) => string; currency: string; from: Parameters<typeof messagesIn>[1] }): RugView {
   const assessment = rug.assessments[0] ? assessmentOf(rug.assessments[0].result) : null;
+  const answers = rugAnswersOf(rug.answers);
   return {
     id: rug.id,
     title: rug.title,
     messages: messagesIn(rug.answers, from).map(messageView),
-    answers: rugAnswersOf(rug.answers),
+    answers,
     seen: seenOf(rug.answers),
-    photos: photoViews(rug.photos),
+    photos: photoViews(rug.photos, answers.labelText),
     colours: rugColours(rug.photos),
     assessment,
     currencyNow: assessment?.money && assessment.money.currency !== currency ? currency : null,

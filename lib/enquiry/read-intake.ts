@@ -30,9 +30,10 @@ export async function readIntake(caller: Caller): Promise<Result<IntakeView>> {
     include: { photos: { orderBy: { position: "asc" }, include: { measurements: true, label: true } }, enquiry: { select: { reference: true } } },
   });
   if (!row) return NOT_THERE;
+  const answers = intakeAnswersSchema.parse(row.answers);
   return ok({
-    answers: intakeAnswersSchema.parse(row.answers),
-    photos: photoViews(row.photos),
+    answers,
+    photos: photoViews(row.photos, answers.rug?.labelText),
     spots: clientSpots(row.photos),
     submittedReference: row.enquiry?.reference ?? null,
   });

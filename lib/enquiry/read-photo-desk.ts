@@ -26,12 +26,12 @@ export async function readPhotoDesk(caller: Caller, { enquiryId, photoId }: { en
   if (!photo?.rug || photo.rug.enquiryId !== enquiryId) return NOT_THERE;
   const { rug, measurements } = photo;
   const [{ prices, currency, locale, areaUnit }, nameOf] = await Promise.all([readSettings(), peopleNames(markersOf(measurements))]);
-  const { widthCm = null, lengthCm = null } = rugAnswersOf(rug.answers);
+  const { widthCm = null, lengthCm = null, labelText = null } = rugAnswersOf(rug.answers);
   return ok({
     enquiryId,
     reference: rug.enquiry.reference,
     rug: { title: rug.title, widthCm, lengthCm },
-    photo: photoView(photo),
+    photo: photoView(photo, { told: labelText }),
     others: photoViews(rug.photos).filter((p) => p.id !== photoId),
     measurements: measurements.flatMap((m) => measurementView(m, nameOf)),
     mayMeasure: forbids(caller, "measure-photo") === null && forbids(caller, "plan-rug") === null,

@@ -4,6 +4,7 @@ import { database, isTaken } from "../store/database";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
 import { labelReadingView } from "./label-reading";
+import { labelToldTo, WITH_TOLD_LABEL } from "./label-told";
 import type { LabelReadingView, LabelState } from "./label-view";
 import { WHOLE_PHOTO, workOnLabel } from "./label-work";
 import { toJson } from "./to-json";
@@ -18,7 +19,7 @@ export const readingDue = (crop = WHOLE_PHOTO) =>
  * a thread of its own, and whoever asks again later is told more. Nothing is believed of it until a person says what it is.
  */
 export async function readPhotoLabel(caller: Caller, photoId: string): Promise<Result<LabelReadingView>> {
-  const photo = await database().photo.findUnique({ where: { id: photoId }, include: { label: true, rug: { select: { enquiryId: true } } } });
+  const photo = await database().photo.findUnique({ where: { id: photoId }, include: { label: true, ...WITH_TOLD_LABEL } });
   const no = authorise(caller, "read-label", { enquiryId: photo?.rug?.enquiryId ?? null, intakeId: photo?.intakeId ?? null });
   if (no) return no;
   if (!photo) return NOT_THERE;
@@ -29,5 +30,5 @@ export async function readPhotoLabel(caller: Caller, photoId: string): Promise<R
   }));
   if (!row) return NOT_THERE;
   if (row.state === ("reading" satisfies LabelState)) void workOnLabel(photoId);
-  return ok(labelReadingView(row, photo));
+  return ok(labelReadingView(row, photo, labelToldTo(caller, photo)));
 }

@@ -1,9 +1,9 @@
 "use client";
-import { lazy, Suspense, useActionState, useEffect, useId, useRef, useState, useTransition, type FormEvent, type ReactNode } from "react";
-import type { LabelAnswer } from "../enquiry/label-answer-schema";
+import { lazy, Suspense, useActionState, useEffect, useRef, useState, useTransition, type FormEvent } from "react";
 import { inForce, isSettled, type Frame, type LabelReadingView, type LabelWord, type LabelWords } from "../enquiry/label-view";
 import type { PhotoView } from "../enquiry/views";
 import type { LabelSays } from "../words/label-says";
+import { Answers } from "./label-answers";
 import { FRESH_LABEL, type LabelDeeds, type LabelFormState } from "./label-form";
 import css from "./label-reading.module.css";
 import { isAsked, isGuess, isToWrite, namesIn, saysOf } from "./label-words";
@@ -47,6 +47,13 @@ export function LabelReading({ photo, deeds, mayAnswer = true, isFramed = false 
   return (
     <div className={isFramed ? `${css.reading} ${css.framed}` : css.reading}>
       <div className={css.said}>
+        {reading?.told && !isToWrite(reading) && (
+          <>
+            <p className={css.part}>{says["label.told"]}</p>
+            <p className={`${css.words} ${css.told}`} dir="auto">{reading.told}</p>
+            {!reading.agreed && <p className={css.part}>{says["label.in-photo"]}</p>}
+          </>
+        )}
         {reading?.agreed && (
           <>
             <p className={css.part}>{says["label.agreed"]}</p>
@@ -104,51 +111,6 @@ function Name({ words }: { words: readonly LabelWord[] }) {
   const As = words.some((w) => w.isFibre) ? "mark" : "span";
   return <As className={words.some((w) => w.unsure) ? css.unsure : undefined}>{words.map((w) => w.text).join(" ")}</As>;
 }
-
-/** Yes, no, or cannot tell; where nothing was read, or hardly anything, only what stands there. Beside words agreed before, which of the two are right. */
-function Answers({ reading, says, typed, isBusy }: { reading: LabelReadingView; says: LabelSays; typed: string | null; isBusy: boolean }) {
-  const field = useId();
-  const { state } = reading;
-  const isBeside = reading.agreed !== null;
-  const known = isGuess(reading) ? "" : reading.text;
-  const other = (answer: LabelAnswer["answer"], key: keyof LabelSays) => <button className={css.plain} name="answer" value={answer} disabled={isBusy}>{says[key]}</button>;
-  const write = (
-    <div className={css.write}>
-      <label htmlFor={field}>{says["label.stands"]}</label>
-      <textarea id={field} name="text" dir="auto" rows={Math.max(3, known.split("\n").length + 1)} maxLength={2_000} defaultValue={typed ?? known} />
-      <button className="button" name="answer" value="corrected" disabled={isBusy}>{says["label.keep"]}</button>
-    </div>
-  );
-  const keep = isBeside && <button className="button quiet" name="answer" value="kept" disabled={isBusy}>{says["label.keep-agreed"]}</button>;
-  const others = <div className={css.answers}>{isAsked(state) && state !== "unsure" && !isBeside && other("unsure", "label.cannot-tell")}{other("no-label", "label.no-label")}</div>;
-  if (isToWrite(reading)) return <>{keep}{write}{others}</>;
-  if (!isAsked(state) || reading.lines.length === 0) return <>{keep}<Fold title={says[state === "reading" || state === "refused" ? "label.write" : "label.correct"]} isOpen={typed !== null}>{write}</Fold></>;
-  if (reading.isSilkInDoubt && !isBeside) {
-    return (
-      <fieldset className={css.question}>
-        <legend>{says["label.before-silk"]}</legend>
-        <p className={`small ${css.why}`}>{says["label.why-silk"]}</p>
-        <Fold title={says["label.silk-more"]} isOpen={typed !== null}>{write}</Fold>
-        <button className={`button quiet ${css.alone}`} name="answer" value="right" disabled={isBusy}>{says["label.silk-alone"]}</button>
-        {others}
-      </fieldset>
-    );
-  }
-  return (
-    <fieldset className={css.question}>
-      <legend>{says[isBeside ? "label.which" : "label.question"]}</legend>
-      {reading.isSilkInDoubt && <p className={`small ${css.why}`}>{says["label.before-silk"]}</p>}
-      <div className={css.choices}>
-        <button className="button" name="answer" value="right" disabled={isBusy}>{says[isBeside ? "label.take-new" : "label.yes"]}</button>
-        {keep}
-      </div>
-      <Fold title={says[isBeside ? "label.neither" : "label.no"]} isOpen={typed !== null}>{write}</Fold>
-      {others}
-    </fieldset>
-  );
-}
-
-const Fold = ({ title, isOpen, children }: { title: string; isOpen: boolean; children: ReactNode }) => <details className={css.fold} open={isOpen}><summary>{title}</summary>{children}</details>;
 
 /** The way to show where the label lies, fetched when it is opened; hidden where there is no script to draw with. */
 function Where({ photo, reading, says, isOpen: isOpenFirst, readThere }: { photo: Props["photo"]; reading: LabelReadingView; says: LabelSays; isOpen: boolean; readThere: (frame: Frame) => Promise<string | null> }) {

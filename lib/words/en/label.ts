@@ -16,6 +16,7 @@ export const LABEL = {
   "label.dotted": "Please look twice at the dotted words: they were hard to read.",
   "label.question": "Is this right?",
   "label.before-silk": "Is there a word before “silk”, such as “art” or “artificial”?",
+  "label.look-silk": "Please look whether a word stands before “silk”, such as “art” or “artificial”.",
   "label.why-silk": "We may not have read it, and it changes what the rug is made of.",
   "label.silk-more": "Yes, I write what the label says",
   "label.silk-alone": "No, it says only “silk”",
@@ -41,6 +42,10 @@ export const LABEL = {
   "label.take-new": "Take the words read in the new frame",
   "label.keep-agreed": "Keep the words agreed before",
   "label.neither": "Neither: it says something else",
+  "label.told": "Before, you wrote something else",
+  "label.in-photo": "Read in the photo",
+  "label.take-told": "Take the words I wrote",
+  "label.take-read": "Take the words read in the photo",
   "label.read-part": "Read this part",
   "label.undo": "Undo",
 } as const;

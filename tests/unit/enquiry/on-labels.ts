@@ -9,8 +9,10 @@ import { frameLabel } from "../../../lib/enquiry/frame-label";
 import { judgeAnew } from "../../../lib/enquiry/judge-anew";
 import { inForce } from "../../../lib/enquiry/label-view";
 import { resumeLabels, workOnLabel } from "../../../lib/enquiry/label-work";
+import { readClientPage } from "../../../lib/enquiry/read-client-page";
 import { readEnquiry } from "../../../lib/enquiry/read-enquiry";
 import { knownOf, readIntake } from "../../../lib/enquiry/read-intake";
+import { readPhotoDesk } from "../../../lib/enquiry/read-photo-desk";
 import { readPhotoLabel } from "../../../lib/enquiry/read-photo-label";
 import { saveIntake } from "../../../lib/enquiry/save-intake";
 import { submitEnquiry } from "../../../lib/enquiry/submit-enquiry";
@@ -109,6 +111,41 @@ export function onLabels(): void {
       expect(await answerLabelReading(client, { photoId, answer: "right" }, later(4))).toMatchObject({ code: "changed-meanwhile" });
       good(await answerLabelReading(ivo, { photoId, answer: "no-label" }, later(5)));
       expect(await labelsOf(sent.enquiryId)).toEqual([]);
+    });
+    it("is set against what was typed of it where the two differ, for the client and at the desk, and either can be taken", async () => {
+      const caller = await intake({ ...CURIOUS, rug: { ...CURIOUS.rug, labelFound: "typed", labelText: "100% art silk" } });
+      const photoId = await labelPhoto(caller);
+      expect(await read(caller, photoId)).toMatchObject({ state: "read", told: "100% art silk" });
+      expect(good(await readIntake(caller)).photos[0]?.label).toMatchObject({ told: "100% art silk" });
+      const sent = good(await submitEnquiry(caller, ANA, later(1)));
+      const [client, ivo] = [await clientOf(sent), await staff("reviewer", "Ivo Castellane")];
+      const seen = async () => [good(await readClientPage(client, later(2))).rugs[0], good(await readEnquiry(ivo, sent.enquiryId, later(2))).rugs[0], { photos: [good(await readPhotoDesk(ivo, { enquiryId: sent.enquiryId, photoId })).photo] }].map((rug) => rug?.photos[0]?.label?.told);
+      expect(await seen()).toEqual(["100% art silk", "100% art silk", "100% art silk"]);
+      // Agreed to, what was read still is not what was typed.
+      expect(good(await answerLabelReading(client, { photoId, answer: "right" }, later(2)))).toMatchObject({ state: "confirmed", told: "100% art silk" });
+      expect(await seen()).toEqual(["100% art silk", "100% art silk", "100% art silk"]);
+      const taken = good(await answerLabelReading(client, { photoId, answer: "told" }, later(3)));
+      expect(taken).toMatchObject({ state: "corrected", text: "100% art silk", told: null });
+      expect(taken.lines.flat().map((w) => [w.text, w.isFibre, w.goesOn])).toEqual([["100%", false, false], ["art", true, false], ["silk", true, true]]);
+      expect(await seen()).toEqual([null, null, null]);
+      expect(await database().audit.count({ where: { enquiryId: sent.enquiryId, action: "label-corrected" } })).toBe(1);
+    });
+    it("is not set against words that say the same, and those of an enquiry in which nothing was typed cannot be taken", async () => {
+      const same = await intake({ ...CURIOUS, rug: { ...CURIOUS.rug, labelFound: "typed", labelText: "wool 80, viscose 20" } });
+      expect(await read(same, await labelPhoto(same))).toMatchObject({ state: "read", told: null });
+      const none = await intake({ ...CURIOUS, rug: { ...CURIOUS.rug, labelFound: "none", labelText: "" } });
+      const photoId = await labelPhoto(none);
+      expect(await read(none, photoId)).toMatchObject({ told: null });
+      expect(await answerLabelReading(none, { photoId, answer: "told" }, NOW)).toMatchObject({ code: "changed-meanwhile" });
+    });
+    it("says that silk may be more than was read, until somebody has said what stands there", async () => {
+      const caller = await intake(CURIOUS);
+      const photoId = await labelPhoto(caller);
+      expect(await read(caller, photoId)).toMatchObject({ isSilkInDoubt: false });
+      const word = (text: string, more: object) => ({ text, confidence: 0.9, unsure: false, ...more });
+      await database().labelReading.update({ where: { photoId }, data: { text: "SILK PILE", words: [[word("SILK", { missed: true }), word("PILE", {})]] } });
+      expect(good(await readPhotoLabel(caller, photoId))).toMatchObject({ state: "read", isSilkInDoubt: true });
+      expect(good(await answerLabelReading(caller, { photoId, answer: "corrected", text: "art silk pile" }, later(1)))).toMatchObject({ isSilkInDoubt: false });
     });
     it("says that it holds no words where it holds none", async () => {
       const caller = await intake(CURIOUS);
