@@ -1,5 +1,6 @@
 import type { ClientView } from "../enquiry/client-view";
 import { longDate } from "../words/measures";
+import { tied } from "../words/unbroken";
 import type { Words } from "../words/words";
 import { Enclosed } from "./enclosed";
 import { Prose } from "./prose";
@@ -11,7 +12,7 @@ export function LetterSheet({ letter, words, place }: { letter: ClientView["lett
   return (
     <article className={styles.sheet} aria-label={words.say("own.letter", { subject: letter.subject })}>
       <p className={styles.date}><time dateTime={letter.at}>{longDate(new Date(letter.at), place)}</time></p>
-      <div className={`letter ${styles.text}`}><Prose text={letter.text} /></div>
+      <div className={`letter ${styles.text}`}><Prose text={tied(letter.text)} /></div>
       <Enclosed enclosures={letter.enclosures} title={words.say("own.enclosed")} />
     </article>
   );
