@@ -3,6 +3,7 @@ import { figuresOf } from "../words/locales";
 import { estimate, roughly } from "../words/measures";
 import { wordsIn, type MessageKey, type Words } from "../words/words";
 import { wordsForChance } from "../triage/words";
+import { TELLS_NOTHING } from "./paragraphs/troubles";
 
 const ENGLISH = wordsIn("en-GB");
 const JOINTS = { and: "conjunction", or: "disjunction" } as const;
@@ -42,6 +43,9 @@ export const percent = (n: number | string): string => `${n}${NBSP}%`;
 const percents = (low: number, high: number) => percent(low === high ? low : `${low}–${high}`);
 /** An improvement in figures, the same in a letter, in the queue and beside the evidence: "0–32 %". Per cent 0–100; ends are rounded to whole per cent. */
 export const improvementFigures = ({ low, high }: Pick<Range, "low" | "high">): string => percents(Math.round(low), Math.round(high));
+
+/** Whether a range of improvement tells anything: from next to nothing to nearly all says only that it is not known. */
+export const improvementTells = ({ low, high }: Pick<Range, "low" | "high">): boolean => high - low < TELLS_NOTHING.improvementWidth;
 
 /**
  * A range of an improvement in words and numbers, to stand before "of …":

@@ -1,4 +1,4 @@
-import { improvementFigures, moneyPhrase } from "../reply/phrases";
+import { improvementFigures, improvementTells, moneyPhrase } from "../reply/phrases";
 import { METHODS } from "../trade/care";
 import { TEXTURE_GRADES } from "../trade/texture";
 import type { Assessment, Verdict } from "../triage/assessment";
@@ -18,7 +18,7 @@ export function Expected({ assessment: a }: { assessment: Assessment }) {
   return (
     <>
       <Measures>
-        {a.improvement && <Measure name="Comes back by" chart={<ComesBackLine improvement={a.improvement} />} figures={improvementFigures(a.improvement)} />}
+        {a.improvement && <Measure name="Comes back by" note={improvementTells(a.improvement) ? undefined : "cannot be told from here: very little or most of it"} chart={<ComesBackLine improvement={a.improvement} />} figures={improvementFigures(a.improvement)} />}
         <Texture texture={a.texture} />
         <Chance name="The smell comes back in damp weather" share={a.odour?.returns ?? null} note={a.odour && a.odour.now < 1 ? `if it smells, which is ${wordsForChance({ probability: a.odour.now, low: a.odour.now })}` : undefined} />
         <Chance name="Made worse by cleaning" share={a.worse} />

@@ -1,6 +1,6 @@
 import Link from "next/link";
 import type { Slip as SlipView } from "../enquiry/views";
-import { improvementFigures } from "../reply/phrases";
+import { improvementFigures, improvementTells } from "../reply/phrases";
 import { ComesBackLine } from "./comes-back-line";
 import { Interval } from "./interval";
 import { Strip } from "./strip";
@@ -59,5 +59,9 @@ export const fibreInWords = ({ name, words }: { name: string; words: string }): 
 
 function ComesBack({ improvement: r }: { improvement: SlipView["improvement"] }) {
   if (!r) return <small>not a matter of cleaning</small>;
-  return <><ComesBackLine improvement={r} /><small>comes back {improvementFigures(r)}</small></>;
+  return <><ComesBackLine improvement={r} /><small>{comesBackInWords(r)}</small></>;
 }
+
+/** "comes back 20–35 %"; a range that tells nothing is said as a letter says it, its figures stand at the enquiry. */
+export const comesBackInWords = (range: NonNullable<SlipView["improvement"]>): string =>
+  (improvementTells(range) ? `comes back ${improvementFigures(range)}` : "how much comes back cannot be told from here");

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { FIBRE_IDS } from "../../../lib/trade/fibres";
 import type { FibreBelief } from "../../../lib/triage/assessment";
 import { lettersInWords, postInWords, waitingForUs } from "../../../lib/ui/queue";
-import { fibreInWords } from "../../../lib/ui/slip";
+import { comesBackInWords, fibreInWords } from "../../../lib/ui/slip";
 import { scaleOf } from "../../../lib/ui/weights";
 import { worthShowing } from "../../../lib/ui/judgement";
 
@@ -14,6 +14,13 @@ describe("waitingForUs", () => {
 
 describe("postInWords", () => {
   it.each([[1, "One message waits in the Post."], [3, "Three messages wait in the Post."]])("says what waits for %i", (n, words) => expect(postInWords(n)).toBe(words));
+});
+
+describe("comesBackInWords", () => {
+  const words = (low: number, high: number) => comesBackInWords({ low, median: 50, high }).replaceAll("\u00a0", " ");
+  it("gives the range, but none that tells nothing, from eighty points on as in letters", () => {
+    expect([words(20, 35), words(10, 89.9), words(10, 90), words(4, 94)]).toEqual(["comes back 20–35 %", "comes back 10–90 %", "how much comes back cannot be told from here", "how much comes back cannot be told from here"]);
+  });
 });
 
 describe("lettersInWords", () => {
