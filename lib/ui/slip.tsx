@@ -29,12 +29,18 @@ function Slip({ slip, now, place, as: H }: { slip: SlipView; now: string; place:
         <div className={css.belief}><ComesBack improvement={slip.improvement} /></div>
       </div>
       <div className={css.waits}>
-        <time dateTime={slip.submittedAt} className="num"><span aria-hidden="true">{waits.short}</span><span className="unseen">{waits.spoken === "just now" ? "came just now" : `came ${waits.spoken} ago`}</span></time>
+        <time dateTime={slip.submittedAt} className="num"><Came {...waits} /></time>
         <span>{heldInWords(slip.heldUntil, now, place) ?? slip.standing}</span>
         <span className="num">{slip.reference}</span>
       </div>
     </li>
   );
+}
+
+/** How long ago it came: to the ear what the eye sees, made a sentence; only what is shortened for the eye is said in other words. */
+function Came({ short, spoken }: ReturnType<typeof waitingInWords>) {
+  const ago = spoken !== "just now" && <span className="unseen"> ago</span>;
+  return <><span className="unseen">came </span>{short === spoken ? short : <><span aria-hidden="true">{short}</span><span className="unseen">{spoken}</span></>}{ago}</>;
 }
 
 /** The photo, or a plain field where none was sent. It adds nothing to the words beside it, so it has none of its own. */
