@@ -57,14 +57,15 @@ export function measurePlan({ corners, widthCm, lengthCm, damaged, borderCm, isS
 /** Edges all round a piece in metres, each with its turn. */
 const roundM = ({ left, top, right, bottom }: CutDown["pieces"][number]): number => (2 * (right - left) + 2 * (bottom - top) + 4 * CUT_DOWN.turnCm) / 100;
 
+/** Metres of new edges all round each piece that a way keeps, as where nothing was drawn (CUT_DOWN); no less than those drawn. */
+export const allRoundM = ({ bindingM, pieces }: Pick<CutDown, "bindingM" | "pieces">): number => Math.max(bindingM, pieces.reduce((sum, piece) => sum + roundM(piece), 0));
+
 /**
- * What a way's new edges may come to before the rug is seen, in the workshop's currency: as drawn (low, median) to new ones all round each
- * piece that is kept (high), as where nothing was drawn (CUT_DOWN).
+ * What a way's new edges may come to before the rug is seen, in the workshop's currency: as drawn (low, median) to new ones all round (high).
  */
 export function edgesRange(way: Pick<CutDown, "bindingM" | "pieces">, bindingPerM: number): Range {
   const drawn = edgesCost(way, bindingPerM);
-  const round = way.pieces.reduce((sum, piece) => sum + roundM(piece), 0) * bindingPerM;
-  return { low: drawn, median: drawn, high: Math.max(drawn, round) };
+  return { low: drawn, median: drawn, high: allRoundM(way) * bindingPerM };
 }
 
 /** What the new edges of a way cost as drawn, in the workshop's currency, at its rate for a metre. */

@@ -3,6 +3,7 @@ import type { Measurement } from "../store/database";
 import type { Finding } from "../triage/finding";
 import { measuredIn, type Measured, type PlanResult, type SpotResult } from "./measurement-result";
 import type { PlanMarks } from "./mark-schema";
+import { allRoundM, measurePlan } from "./measured-plan";
 
 type Row = Pick<Measurement, "photoId" | "kind" | "marks" | "result" | "from" | "at" | "withdrawnAt">;
 /** Who marked a photo, where it was not one of the workshop. */
@@ -15,12 +16,19 @@ function changeOf(row: Row, { deltaE, direction, uncertainty }: SpotResult): Fin
   return { what: "colour-change", value: { deltaE, direction, uncertainty }, strength: strengthOf(row), from: `photo:${row.photoId}` };
 }
 
-function planFindings(row: Row, { widthCm, lengthCm }: PlanMarks, { damagedCm2, damagedSdCm2, share, chosen }: PlanResult): Finding[] {
+/** Beside the edges of the chosen way as drawn, those all round what it keeps: what the letter and the desk give as the upper end of its price. */
+function allRoundOf(marks: PlanMarks): { allRoundM: number } | null {
+  const measured = measurePlan(marks);
+  return typeof measured !== "string" && measured.chosen ? { allRoundM: allRoundM(measured.chosen) } : null;
+}
+
+function planFindings(row: Row, marks: PlanMarks, { damagedCm2, damagedSdCm2, share, chosen }: PlanResult): Finding[] {
+  const { widthCm, lengthCm } = marks;
   const made = { strength: strengthOf(row), from: `photo:${row.photoId}` } as const;
   return [
     { what: "size", value: { widthCm, lengthCm, m2: (widthCm * lengthCm) / 10_000 }, ...made },
     ...(damagedCm2 > 0 ? [{ what: "damaged-area", value: { cm2: damagedCm2, uncertainty: damagedSdCm2, share }, ...made }] : []),
-    ...(chosen ? [{ what: "cut-down", value: { ...chosen }, ...made }] : []),
+    ...(chosen ? [{ what: "cut-down", value: { ...chosen, ...allRoundOf(marks) }, ...made }] : []),
   ];
 }
 

@@ -15,6 +15,7 @@ import { greetingName } from "./greeting-name";
 import type { ParagraphRow } from "./paragraphs/row";
 import { fillWith, isSlot, slotsIn, type SlotName } from "./slot-words";
 import { colourIn, colourName, plain, titleIn } from "./rug-title";
+import { cutDownPhrase } from "./cut-down-price";
 import { cappedWord, chancePhrase, chanceWord, improvementPhrase, lifePhrase, likelihood, listed, moneyPhrase, roughMoneyPhrase, yearsEnd } from "./phrases";
 
 /** What a draft needs to know of the workshop. */
@@ -158,7 +159,7 @@ export function slotsOf(input: SlotsInput): Slots {
     lifeLow: a.lifeYears && yearsEnd(a.lifeYears.low, "low", words), lifeHigh: a.lifeYears && yearsEnd(a.lifeYears.high, "high", words),
     worse: a.worse === null ? null : chancePhrase(a.worse, words), beyond: a.beyondRepair === null ? null : likelihood(a.beyondRepair, words),
     methods: offered.length ? listed(offered.map((m) => words.say(`method.${m}`)), "or", words) : null,
-    clean: money("clean"), cutDown: money("cutDown"), cutWay: cutWay(a, words), replace: replacePrice(a) && money("replace"),
+    clean: money("clean"), cutDown: a.money && cutDownPhrase(a, a.money.currency, words), cutWay: cutWay(a, words), replace: replacePrice(a) && money("replace"),
     asks: [...asks.questions, ...asks.photos].map((q) => askLine(q, a, words)).join("\n") || null, ask: asks.one && askLine(asks.one, a, words),
     firstAid: a.firstAid && lines(firstAidIn(words, a.firstAid, workshop.emergencyNumber)), firstAidInShort: aidInShort(rug, words, emergency),
     emergency,

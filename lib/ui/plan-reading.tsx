@@ -1,4 +1,4 @@
-import { edgesCost, type MeasuredPlan } from "../enquiry/measured-plan";
+import { edgesRange, type MeasuredPlan } from "../enquiry/measured-plan";
 import type { PhotoDeskView } from "../enquiry/views";
 import type { CutDown, CutKind } from "../photo/cut-down";
 import { cutName } from "./plan-words";
@@ -27,7 +27,14 @@ export function Places({ measured: { places, damagedCm2, damagedSdCm2, share }, 
 /** One way of cutting down in figures: what remains, its new edges and what they cost. */
 export function wayInWords(way: CutDown, money: Money): string {
   const pieces = way.pieces.map((b) => size(Math.round(b.right - b.left), Math.round(b.bottom - b.top), money)).join(" and ");
-  return `${pieces}; ${percent(way.shareKept)} kept; ${run(way.bindingM, money)} of binding, about ${estimate(edgesCost(way, money.bindingPerM), money.currency, money.locale)}`;
+  return `${pieces}; ${percent(way.shareKept)} kept; ${run(way.bindingM, money)} of binding, about ${edgesInWords(way, money)}`;
+}
+
+/** What new edges come to: as drawn, and up to what new ones all round would be before the rug is seen. */
+function edgesInWords(way: CutDown, { bindingPerM, currency, locale }: Money): string {
+  const { low, high } = edgesRange(way, bindingPerM);
+  const [drawn, allRound] = [low, high].map((amount) => estimate(amount, currency, locale));
+  return drawn === allRound ? `${drawn}` : `${drawn}, or up to ${allRound} if all its edges have to be new`;
 }
 
 /** The ways that leave something of use, to choose from. */

@@ -1,3 +1,4 @@
+import { cutDownPhrase } from "../reply/cut-down-price";
 import { improvementFigures, improvementTells, moneyPhrase } from "../reply/phrases";
 import { METHODS } from "../trade/care";
 import { TEXTURE_GRADES } from "../trade/texture";
@@ -47,7 +48,7 @@ export function Prospects({ assessment: a, currencyNow, as: H, words }: { assess
       </section>
       <section>
         <H>Money</H>
-        {a.money ? <Money money={a.money} words={words} /> : <p className={css.plain}>{a.why.money ?? "No figure."}</p>}
+        {a.money ? <Money assessment={a} money={a.money} words={words} /> : <p className={css.plain}>{a.why.money ?? "No figure."}</p>}
         {a.money && currencyNow && <p className={css.plain}>In {a.money.currency}, the workshop’s currency when this was judged. Judged anew, it comes in {currencyNow}.</p>}
       </section>
     </>
@@ -96,12 +97,13 @@ function Why({ verdict, why }: { verdict: Verdict; why: string }) {
 
 const AMOUNTS = { clean: "To clean", cutDown: "To cut down and rebind", replace: "To replace", valueToday: "Worth today" } as const;
 
-function Money({ money, words }: { money: NonNullable<Assessment["money"]>; words: Words }) {
-  const known = (Object.keys(AMOUNTS) as (keyof typeof AMOUNTS)[]).flatMap((k) => (money[k] ? [{ name: AMOUNTS[k], range: money[k] }] : []));
+function Money({ assessment: a, money, words }: { assessment: Assessment; money: NonNullable<Assessment["money"]>; words: Words }) {
+  const phrase = (k: keyof typeof AMOUNTS) => (k === "cutDown" ? cutDownPhrase(a, money.currency, words) : money[k] && moneyPhrase(money[k], money.currency, words));
+  const known = (Object.keys(AMOUNTS) as (keyof typeof AMOUNTS)[]).flatMap((k) => { const says = phrase(k); return says ? [{ name: AMOUNTS[k], says }] : []; });
   if (known.length === 0) return <p className={css.plain}>No figure.</p>;
   return (
     <dl className={css.money}>
-      {known.map(({ name, range }) => <div key={name}><dt>{name}</dt><dd className="num">{moneyPhrase(range, money.currency, words)}</dd></div>)}
+      {known.map(({ name, says }) => <div key={name}><dt>{name}</dt><dd className="num">{says}</dd></div>)}
     </dl>
   );
 }

@@ -95,6 +95,7 @@ export const LETTERS = {
   "years.between": "between {low} and {high}",
   "money.range": "{low} to {high}",
   "money.about": "about {amount}",
+  "money.edges": "{low}, or up to {high} if all its edges have to be new",
   "chance.in-hundred": "about {n} in 100",
 
   "chance-word.virtually-certain": "virtually certain",

@@ -12,6 +12,7 @@ import { readPhotoDesk } from "../../../lib/enquiry/read-photo-desk";
 import { recordMeasurement } from "../../../lib/enquiry/record-measurement";
 import { submitEnquiry } from "../../../lib/enquiry/submit-enquiry";
 import { withdrawMeasurement } from "../../../lib/enquiry/withdraw-measurement";
+import { cutDownPrice } from "../../../lib/reply/cut-down-price";
 import { database } from "../../../lib/store/database";
 import { differenceOf, labOf } from "../../../lib/photo/colour";
 import { ANA, clientOf, CURIOUS, good, intake, later, NOW, PHOTO, staff } from "./workshop";
@@ -118,13 +119,16 @@ export function measuring(): void {
     it("says of a plan its size, its damage and the way that was chosen, and takes them back", async () => {
       const { enquiryId, photoId } = await sent();
       const { id } = good(await mark(await ivo(), photoId, plan({ chosen: "edge-off" })));
-      expect((await findings(enquiryId, "cut-down")).map((f) => f.value)).toEqual([{ kind: "edge-off", bindingM: 2.02, shareKept: 0.9 }]);
+      expect((await findings(enquiryId, "cut-down")).map((f) => f.value)).toEqual([{ kind: "edge-off", bindingM: 2.02, shareKept: 0.9, allRoundM: expect.closeTo(9.48, 6) }]);
       expect((await findings(enquiryId, "size")).map((f) => f.value)).toEqual([{ widthCm: 200, lengthCm: 300, m2: 6 }]);
       const [area] = await findings(enquiryId, "damaged-area");
       expect(area!.value).toMatchObject({ share: expect.closeTo(0.1, 6) });
       const { money } = good(await readEnquiry(await ivo(), enquiryId, later(2))).rugs[0]!.assessment!;
       // 2.02 m at the 35 a metre of the settings.
       expect(money?.cutDown?.median).toBeCloseTo(2.02 * 35, 6);
+      // All round the 200 × 270 cm that remain, each of four edges with 2 cm of turn: what the letter says beside the edges drawn.
+      const { assessment } = good(await readEnquiry(await ivo(), enquiryId, later(2))).rugs[0]!;
+      expect(assessment && cutDownPrice(assessment)?.high).toBeCloseTo((2 * 200 + 2 * 270 + 8) / 100 * 35, 6);
       good(await withdrawMeasurement(await ivo(), id, later(3)));
       expect(await findings(enquiryId, "cut-down")).toEqual([]);
       expect(await withdrawMeasurement(await ivo(), id, later(4))).toMatchObject({ ok: false, code: "changed-meanwhile" });

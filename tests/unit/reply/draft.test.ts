@@ -272,7 +272,7 @@ describe("composeDraft, edges", () => {
     };
     for (const beyond of [null, 0.32, 0.65, 0.66, 1]) expect([instead("advise-cut-down", beyond), instead("advise-claim-or-replacement", beyond)]).toEqual([1, 1]);
   });
-  it("names the way that was chosen on a plan, with its one figure as about, and otherwise a range", () => {
+  it("names the way that was chosen on a plan, with its edges as drawn as about and up to new ones all round, and otherwise a range", () => {
     const cut = (findings: readonly WeighedFinding[], cutDown: ReturnType<typeof range>) => {
       const input = inputOf({ sketch: { fibres: { wool: 0.9 }, mechanisms: { "dye-bleed": 0.9 }, rest: { beyondRepair: 0.5, money: { currency: "GBP", clean: null, cutDown, replace: null, valueToday: null }, advice: { action: "advise-cut-down", why: "", referTo: null, losses: [] } } } });
       const [rug] = input.assessments;
@@ -282,6 +282,8 @@ describe("composeDraft, edges", () => {
     const letter = cut([planned("split-in-two")], range(130, 130, 130));
     expect(letter).toMatch(/the way of cutting it down that we propose is “Two rugs out of one”, if an inspection finds sound ground[^.]*\. It would cost about £130, confirmed when we have seen it\./);
     expect(letter).not.toContain("one side or end");
+    const round = cut([{ ...planned("split-in-two"), value: { kind: "split-in-two", bindingM: 3.4, shareKept: 0.8, allRoundM: 10.2 } }], range(130, 130, 130));
+    expect(round).toContain("It would cost about £130, or up to £390 if all its edges have to be new, confirmed when we have seen it.");
     for (const [kind, name] of Object.entries(CUT_NAMES)) expect(cut([planned(kind)], range(130, 130, 130))).toContain(`“${name}”`);
     for (const findings of [[], [planned("in-three")]]) expect(cut(findings, range(60, 130, 300))).toMatch(/at one side or end[^.]*, for about £60 to £300\./);
   });
