@@ -34,6 +34,8 @@ const RIGHT = { from: { x: 0.525, y: 0.125 }, to: { x: 0.975, y: 0.875 } };
 const READ = { timeout: 60_000 };
 /** Of this drawing the reader makes its words and a dozen scraps of the weave. */
 const SCRAPS = 22;
+/** Of this one, which says art silk, it makes out silk alone. */
+const ART_SILK = 8;
 
 async function sends(phone: Page, photo: Awaited<ReturnType<typeof file>>, contact: { name: string; email: string }, beforeSending: (phone: Page) => Promise<unknown> = async () => undefined): Promise<Session> {
   await begin(phone, desk);
@@ -251,4 +253,36 @@ test("A homeowner whose label could hardly be read is not asked to agree to scra
     await phone.getByRole("button", { name: "Keep these words" }).click();
     await expect(phone.getByText("This is what the label says, put right by hand. Thank you.")).toBeFocused();
   });
+});
+
+test("A homeowner whose label may have lost the word before silk is asked for that word, and not for a yes; what they typed before stands beside what is read, and staff see both", async ({ person }, info) => {
+  test.setTimeout(300_000);
+  const cloth = Buffer.from(await drawRug({ seed: ART_SILK, kind: "label", weave: "tufted", colours: ["#e8d9b8"], labelText: "ART SILK PILE" }));
+  const asked = (phone: Page) => phone.getByRole("group", { name: "Is there a word before “silk”, such as “art” or “artificial”?" });
+  await sends(await person(PHONE), { name: "label.jpg", mimeType: "image/jpeg", buffer: cloth }, { name: "Bryony Marl", email: "bryony@example.org" }, async (phone) => {
+    await expect(asked(phone)).toBeVisible(READ);
+    await expect(phone.getByRole("button", { name: "Yes, that is what it says" })).toHaveCount(0);
+    await expectAccessible(phone);
+    await phone.screenshot({ path: info.outputPath("before-silk-390.png"), fullPage: true });
+    await phone.goto(`${desk.url}/ask/label`);
+    await phone.getByRole("radio", { name: /^Yes, it says/ }).check();
+    await phone.getByLabel("What the label says").fill("art silk pile");
+    await phone.getByRole("button", { name: "Go on" }).click();
+    await expect(phone.getByRole("heading", { level: 1 })).toContainText("seller");
+    await phone.goto(`${desk.url}/ask/photos`);
+    await expect(phone.getByText("Before, you wrote something else")).toBeVisible(READ);
+    await expect(phone.getByRole("group", { name: "Which words are right?" })).toContainText("Please look whether a word stands before “silk”");
+    await expectAccessible(phone);
+    await phone.screenshot({ path: info.outputPath("told-390.png"), fullPage: true });
+  });
+  const page = await person({ storageState: owner });
+  await openEnquiryOf(page, "Bryony Marl");
+  const seen = page.getByRole("heading", { name: "The label in the photo" }).locator("..");
+  await expect(seen).toContainText("Typed of the label, and not the same");
+  await expectAccessible(page);
+  await page.screenshot({ path: info.outputPath("told-1280.png"), fullPage: true });
+  await seen.getByRole("button", { name: "Take the words that were typed" }).click();
+  await expect(seen.getByText("This is what the label says, put right by hand.")).toBeFocused();
+  await expect(seen.locator("mark")).toHaveText(["art silk"]);
+  await page.screenshot({ path: info.outputPath("whole-name-1280.png"), fullPage: true });
 });
