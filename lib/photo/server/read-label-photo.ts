@@ -3,7 +3,7 @@ import { findLabels, FIND_SIDE } from "../label/find-label";
 import { greyOf, type Grey } from "../label/grey";
 import { waysToRead } from "../label/agree";
 import { looksAt, sheetOf, type Look } from "../label/looks";
-import { withMissed } from "../label/missed";
+import { withMissed, type Sheet } from "../label/missed";
 import { confidenceOf, LIKELY, textOf, type LabelLines, type Seen, type Sense } from "../label/seen";
 import { withoutStrays } from "../label/strays";
 import { normalDegrees, scaled, uprightAround, type Turned } from "../label/turned";
@@ -39,8 +39,8 @@ const FURTHER: readonly Way[] = [
   { languages: ["pol"], size: 1 }, { languages: ["deu"], size: 1 }, { languages: ["eng"], size: 0.7 }, { languages: ["fra"], size: 1 }, { languages: ["pol"], size: 1.4 }, { languages: ["por"], size: 1 },
 ];
 
-/** `seen`: the reading whose words these are, with their places. */
-interface Best { lines: LabelLines; seen: Seen; sense: number; look: Look }
+/** `seen`: the reading whose words these are, with their places; `sheet`: the print that was read. */
+interface Best { lines: LabelLines; seen: Seen; sense: number; look: Look; sheet: Sheet }
 
 /**
  * Finds the label in a kept picture, or in the frame that a person drew, and reads it. Null where there is no print that
@@ -64,10 +64,11 @@ const WHOLE: Frame = { x: 0, y: 0, width: 1, height: 1 };
 async function readLook(grey: Grey, look: Look, { sense, atLeast }: { sense: Sense | undefined; atLeast: number }): Promise<Best | null> {
   const readings: Seen[] = [];
   let best: Best | null = null;
-  for (const way of [FIRST, ...FURTHER]) {
-    readings.push(await readOnce(grey, look, way));
+  const sheet = sheetOf(grey, look, 1);
+  for (const { languages, size } of [FIRST, ...FURTHER]) {
+    readings.push(await readOnce(size === 1 ? sheet : sheetOf(grey, look, size), languages));
     for (const { lines, seen } of readings.flatMap((first) => waysToRead([first, ...readings.filter((r) => r !== first)]).map((lines) => ({ lines, seen: first })))) {
-      const found = { lines, seen, look, sense: senseOf(lines, sense) };
+      const found = { lines, seen, look, sheet, sense: senseOf(lines, sense) };
       if (found.lines.length > 0 && (!best || found.sense > best.sense)) best = found;
       if (best && best.sense >= 1) return best;
     }
@@ -84,8 +85,7 @@ function senseOf(lines: LabelLines, sense: Sense | undefined): number {
   return made >= 1 ? 1 : made + 0.05 * confidence;
 }
 
-async function readOnce(grey: Grey, look: Look, { languages, size }: Way): Promise<Seen> {
-  const sheet = sheetOf(grey, look, size);
+async function readOnce(sheet: Sheet, languages: readonly ReadingLanguage[]): Promise<Seen> {
   const png = await fromGrey(sheet).extend({ top: EDGE, bottom: EDGE, left: EDGE, right: EDGE, background: "#fff" }).png({ compressionLevel: 1 }).toBuffer();
   const seen = await readBlock(png, languages);
   const place = (w: { left: number; top: number; right: number; bottom: number }) =>
@@ -93,9 +93,9 @@ async function readOnce(grey: Grey, look: Look, { languages, size }: Way): Promi
   return seen.map((line) => line.filter((w) => /[\p{L}\p{N}%]/u.test(w.text)).map((w) => ({ text: w.text, confidence: w.confidence, ...place(w) }))).filter((line) => line.length > 0);
 }
 
-function answer({ lines: read, seen, look }: Best, { grey, frame }: { grey: Grey; frame: Frame }): LabelText {
+function answer({ lines: read, seen, look, sheet }: Best, { grey, frame }: { grey: Grey; frame: Frame }): LabelText {
   const inside = uprightAround(look.place, grey);
-  const lines = withoutStrays(withMissed(read, seen, sheetOf(grey, look, 1)));
+  const lines = withoutStrays(withMissed(read, seen, sheet));
   return {
     text: textOf(lines), lines, confidence: confidenceOf(lines), degrees: normalDegrees(look.place.degrees),
     crop: { x: frame.x + inside.x * frame.width, y: frame.y + inside.y * frame.height, width: inside.width * frame.width, height: inside.height * frame.height },
