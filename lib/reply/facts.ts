@@ -9,7 +9,7 @@ import { cutKey, type CutKey } from "../words/judged";
 import { asksOf, isWetUnknown } from "./asks";
 import type { Facts, NumberFact, WordFact } from "./condition";
 import { isFreshUrineTold } from "./happened";
-import { HARDLY_WORTH } from "./paragraphs/troubles";
+import { HARDLY_WORTH, PERHAPS_NOT_WORTH } from "./paragraphs/troubles";
 import { isTellingPrice, lifeTold } from "./phrases";
 import { wasCalledSilk } from "./called-silk";
 import { WATER_SHY } from "./viscose-like";
@@ -102,6 +102,15 @@ const WORTH_SAYING = 0.33;
 const LITTLE_PERCENT = 25;
 const isLittle = ({ improvement }: Assessment): boolean => improvement !== null && improvement.high < LITTLE_PERCENT;
 
+const isHardlyWorth = ({ beyondRepair }: Assessment): boolean => (beyondRepair ?? 0) >= HARDLY_WORTH.beyondRepair;
+/** Nobody is hurried: by what was told nothing is lost by waiting, or the work is likely not worth its cost. */
+const hasNoHaste = (a: Assessment): boolean => a.urgency.level === "can-wait" || isHardlyWorth(a);
+/** From here on a stain that has probably set may yet be fresh: the lower end of "unlikely" (IPCC). */
+const MAY_BE_FRESH = 0.1;
+/** Whether the stain has set is open, and haste could help. */
+const isSetOrNot = (a: Assessment): boolean =>
+  likelyMechanisms(a).includes("food-old") && a.mechanisms.some((m) => m.mechanism === "food-fresh" && m.probability >= MAY_BE_FRESH) && !isLittle(a) && !hasNoHaste(a);
+
 /** Whether cleaning costs as much as the rug may be worth today, or where that is not known as much as a new one: middle against middle. Elicited. */
 const costsMore = ({ money }: Assessment): boolean => {
   const worth = money?.valueToday ?? money?.replace;
@@ -175,7 +184,7 @@ function given({ rug, hasTelephone, hasName, hasPage, came }: FactsInput): strin
     changed: moved?.changed.length, gone: moved?.gone.length, waits: moved?.waits.length,
     "only-waits": moved && !hasMoved(moved) && moved.waits.length > 0, "only-more": moved && !hasMoved(moved) && moved.waits.length === 0,
     "urine-told-fresh": isFreshUrineTold(rug.answers), "urine-told-little": isFreshUrineTold(rug.answers) && isLittle(a), "silk-said": wasCalledSilk(a),
-    "doubtful-worth": (a.beyondRepair ?? 0) >= WORTH_SAYING, "hardly-worth": (a.beyondRepair ?? 0) >= HARDLY_WORTH.beyondRepair, "little-hope": isLittle(a),
+    "doubtful-worth": (a.beyondRepair ?? 0) >= PERHAPS_NOT_WORTH.beyondRepair, "hardly-worth": isHardlyWorth(a), "no-haste": hasNoHaste(a), "set-or-not": isSetOrNot(a), "little-hope": isLittle(a),
   };
   return Object.entries(has).filter(([, value]) => Boolean(value)).map(([name]) => name);
 }

@@ -1,3 +1,4 @@
+import { headlineOf } from "../reply/headline";
 import { mechanismName } from "../trade/damage";
 import { fibreName } from "../trade/fibres";
 import type { Assessment, FibreBelief } from "../triage/assessment";
@@ -9,7 +10,7 @@ import { percent, percentRange, sentenceCase } from "./figures";
 import { Interval } from "./interval";
 import { Length, spoken } from "./length";
 import { Measure, Measures } from "./measure-row";
-import { ACTION_NAMES, STRENGTH_NAMES } from "./names";
+import { STRENGTH_NAMES } from "./names";
 import { Expected, Prospects } from "./prospects";
 import { shortFinding } from "./short-finding";
 import { Weights } from "./weights";
@@ -21,11 +22,12 @@ export type HeadingLevel = "h2" | "h3";
 /** What triage made of one rug: every figure with its doubt, every weight with its reason. */
 export function Judgement({ assessment: a, currencyNow, as: H, words, areaUnit }: { assessment: Assessment; /** Where its amounts are in another currency than the workshop's of today: that one. */ currencyNow: string | null; as: HeadingLevel; words: Words; /** In which sizes and areas are told. */ areaUnit: AreaUnit }) {
   const Sub = H === "h2" ? "h3" : "h4";
+  const headline = headlineOf(a);
   return (
     <>
       <section className={css.advice}>
-        <H>{ACTION_NAMES[a.advice.action]}</H>
-        <p>{a.advice.why}{a.advice.referTo && ` To: ${a.advice.referTo}.`}</p>
+        <H>{headline.says}</H>
+        <p>{headline.why}{a.advice.referTo && ` To: ${a.advice.referTo}.`}</p>
       </section>
       <section className={css.glance}>
         <H className="unseen">In short</H>

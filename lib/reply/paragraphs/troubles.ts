@@ -15,5 +15,7 @@ export const CLEANING: readonly MethodId[] = ["immersion-wash", "wet-hand-clean"
 export const OFFERED: readonly ActionId[] = ["routine-clean", "inspect-and-test", "quote-with-limits", "first-aid"];
 /** From here on the answer begins with it: likely not worth the cost on the published scale of words (IPCC), 66 to 100 in 100. */
 export const HARDLY_WORTH = { beyondRepair: 0.66 } as const satisfies Partial<Record<NumberFact, number>>;
+/** From here on the answer says that it may not be worth the cost: the lower end of "about as likely as not" on the same scale. */
+export const PERHAPS_NOT_WORTH = { beyondRepair: 0.33 } as const satisfies Partial<Record<NumberFact, number>>;
 /** From this many points on, a range of improvement tells neither that little comes back nor that most does: a letter says so, and not the range. Elicited. */
 export const TELLS_NOTHING = { improvementWidth: 80 } as const satisfies Partial<Record<NumberFact, number>>;

@@ -1,7 +1,7 @@
 import type { Condition } from "../condition";
 import type { ParagraphRow } from "./row";
 import { OURS } from "./sources";
-import { HARDLY_WORTH, HARM, LOOKS } from "./troubles";
+import { HARDLY_WORTH, HARM, LOOKS, PERHAPS_NOT_WORTH } from "./troubles";
 
 /** Harm after which it no longer serves: of any other a letter speaks of cleaning, not of saving. */
 const HARM_TO_USE = HARM.filter((m) => !LOOKS.includes(m));
@@ -9,7 +9,7 @@ const INSTEAD = "advise-claim-or-replacement";
 /** What an old piece is worth is a question for a valuer. */
 const VALUED_ELSEWHERE: Condition["not"] = { age: ["antique"] };
 /** Nothing is known of it: even odds would be those of any rug. */
-const EVEN_ODDS: Pick<Condition, "atLeast" | "below" | "not"> = { atLeast: { beyondRepair: 0.33 }, below: HARDLY_WORTH, not: { age: ["antique"], certainty: ["unknown"] } };
+const EVEN_ODDS: Pick<Condition, "atLeast" | "below" | "not"> = { atLeast: PERHAPS_NOT_WORTH, below: HARDLY_WORTH, not: { age: ["antique"], certainty: ["unknown"] } };
 /** Nobody asks for a price here, or somebody else has to see it first. */
 const COST_UNASKED: Condition["not"] = { age: ["antique"], certainty: ["unknown"], advice: ["leave-alone", "ask-for-more"], incidents: ["flood"], who: ["trade"] };
 

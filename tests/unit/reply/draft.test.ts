@@ -159,7 +159,7 @@ describe("composeDraft, edges", () => {
     const draft = (urine: Sketch["mechanisms"], answers: RugAnswers, rest: Sketch["rest"] = {}) =>
       composeDraft(inputOf({ sketch: { fibres: { viscose: 0.9 }, evidence: [{ what: "touch", value: "cool-slippery", strength: "told" }], mechanisms: { ...LIKELIER, ...urine }, rest }, answers })).text;
     const told = (since: RugAnswers["since"]): RugAnswers => ({ incidents: ["pet-urine"], since });
-    const ranged = { improvement: range(20, 40, 60) };
+    const ranged: Sketch["rest"] = { improvement: range(20, 40, 60), urgency: { level: "two-days", why: "" } };
     it.each(["hour", "day", "two-days", "week"] as const)("says so beside two likelier causes (%s)", (since) => {
       const text = draft({ "urine-fresh": 0.7 }, told(since), ranged);
       expect(text).toMatch(/took the colour out/);

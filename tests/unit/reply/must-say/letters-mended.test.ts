@@ -31,7 +31,7 @@ describe("where it is likely not worth the money", () => {
   it.each(["urine-fresh", "food-fresh", "browning-cleaning"] as const)("does not hurry the owner, with %s", (mechanism) => {
     const hurry = [says("haste", /sooner is better|longer it stays/i)];
     expect(said(plainly(composeDraft(worthless({}, mechanism)).text), hurry)).toEqual([]);
-    expect(missing(plainly(composeDraft(worthless({ beyondRepair: 0.1 }, mechanism)).text), hurry)).toEqual([]);
+    expect(missing(plainly(composeDraft(worthless({ beyondRepair: 0.1, urgency: { level: "two-days", why: "" } }, mechanism)).text), hurry)).toEqual([]);
   });
   it("offers the inspection that the desk is advised to offer, and still says to ask its price first", () => {
     const letter = plainly(composeDraft(worthless({ advice: action("inspect-and-test") })).text);
@@ -70,5 +70,21 @@ describe("what was told, and no more", () => {
     const one = inputOf({ sketch: { fibres: { wool: 0.8 } }, answers: { incidents: ["flood"] } });
     const letter = plainly(composeDraft({ ...one, assessments: [...one.assessments, ...inputOf({ sketch: { fibres: { wool: 0.8 } } }).assessments] }).text);
     expect(missing(letter, [says("the firm before the next step", /once the (?:flood-damage )?firm has been/i)])).toEqual([]);
+  });
+});
+
+describe("a stain that may have set or not", () => {
+  const stain = (mechanisms: OneRug["sketch"]["mechanisms"] & object, level: "a-week" | "can-wait" = "a-week") =>
+    drawn({ sketch: { fibres: { wool: 0.9 }, mechanisms, rest: { improvement: range(20, 50, 70), urgency: { level, why: "" } } } });
+  it("is said once, with what it means for haste, from a tenth of it fresh on", () => {
+    for (const mechanisms of [{ "food-fresh": 0.52, "food-old": 0.46 }, { "food-fresh": 0.1, "food-old": 0.8 }]) {
+      const letter = stain(mechanisms);
+      expect(missing(letter, [says("that it may have set", /likely[^.]*that the stain has set, which makes it slow to move\. If it has not, sooner is better\./)])).toEqual([]);
+      expect(said(letter, [says("the same twice", /has not set yet/)])).toEqual([]);
+    }
+    expect(stain({ "food-fresh": 0.09, "food-old": 0.8 })).not.toMatch(/sooner/);
+  });
+  it("hurries nobody where nothing is lost by waiting, and says one thing of it", () => {
+    expect(said(stain({ "food-fresh": 0.52, "food-old": 0.46 }, "can-wait"), [says("haste", /sooner/), says("the same twice", /has not set yet/)])).toEqual([]);
   });
 });
