@@ -8,7 +8,7 @@ import { speaksAgainstSilk } from "../triage/price-evidence";
 import { cutKey, type CutKey } from "../words/judged";
 import { asksOf, isWetUnknown } from "./asks";
 import type { Facts, NumberFact, WordFact } from "./condition";
-import { isFreshUrineTold } from "./happened";
+import { isFreshUrineTold, isTroubleUnjudged, toldOfChange, wasCleanedAtHome } from "./happened";
 import { HARDLY_WORTH, PERHAPS_NOT_WORTH } from "./paragraphs/troubles";
 import { isTellingPrice, lifeTold } from "./phrases";
 import { wasCalledSilk } from "./called-silk";
@@ -170,8 +170,9 @@ const isAidKnown = ({ saidOfWater }: RugForDraft, came: Came | null): boolean =>
 
 const hasMoved = ({ changed, gone }: Moved): boolean => changed.length + gone.length > 0;
 
-function given({ rug, hasTelephone, hasName, hasPage, came }: FactsInput): string[] {
+function given({ rug, enquiry, hasTelephone, hasName, hasPage, came }: FactsInput): string[] {
   const moved = came?.moved;
+  const inTheirWords = toldOfChange(rug.answers);
   const { assessment: a, wetByWords } = rug;
   const asks = asksOf(rug, likelyMechanisms(a));
   const has = {
@@ -184,6 +185,8 @@ function given({ rug, hasTelephone, hasName, hasPage, came }: FactsInput): strin
     changed: moved?.changed.length, gone: moved?.gone.length, waits: moved?.waits.length,
     "only-waits": moved && !hasMoved(moved) && moved.waits.length > 0, "only-more": moved && !hasMoved(moved) && moved.waits.length === 0,
     "urine-told-fresh": isFreshUrineTold(rug.answers), "urine-told-little": isFreshUrineTold(rug.answers) && isLittle(a), "silk-said": wasCalledSilk(a),
+    "trouble-unjudged": isTroubleUnjudged(rug.answers, enquiry), "cleaned-home": wasCleanedAtHome(rug.answers),
+    "brown-washed-said": inTheirWords.includes("brown-washed"), "brown-said": inTheirWords.includes("brown"), "stiff-washed-said": inTheirWords.includes("stiff-washed"),
     "doubtful-worth": (a.beyondRepair ?? 0) >= PERHAPS_NOT_WORTH.beyondRepair, "hardly-worth": isHardlyWorth(a), "no-haste": hasNoHaste(a), "set-or-not": isSetOrNot(a), "little-hope": isLittle(a),
   };
   return Object.entries(has).filter(([, value]) => Boolean(value)).map(([name]) => name);

@@ -1,5 +1,6 @@
 import { FIRST_AID, type AnyAnswer, type ShortLine } from "../trade/first-aid";
 import type { AnswerOf, EnquiryAnswers, QuestionId, RugAnswers } from "../trade/questions";
+import { storyDetails, storyHasTrouble } from "../triage/story-tells";
 
 type Words<Q extends QuestionId> = readonly (readonly [AnswerOf<Q>, string])[];
 
@@ -76,6 +77,35 @@ export function emergencyStands(answers: RugAnswers): "first" | "last" | null {
 const FRESH_SINCE: readonly RugAnswers["since"][] = ["hour", "day", "two-days", "week"];
 /** Whether they told us of urine that may still be fresh. */
 export const isFreshUrineTold = ({ incidents = [], liquid, since }: RugAnswers): boolean => (incidents.includes("pet-urine") || liquid === "urine") && FRESH_SINCE.includes(since);
+
+/** Whether nothing that says something was answered. */
+const isOpen = (answer: readonly string[] | undefined): boolean => (answer ?? []).every((id) => id === "unsure" || id === "unknown");
+/** They write because something is wrong with it. */
+const TROUBLED: readonly EnquiryAnswers["reason"][] = ["just-happened", "after-cleaning", "older-trouble"];
+/**
+ * Whether trouble was told of which nothing could be judged: in the client's own words, or as the reason why they write, while neither what
+ * happened nor how it changed was answered.
+ */
+export const isTroubleUnjudged = ({ incidents, changes, liquid, story = "" }: RugAnswers, { reason }: EnquiryAnswers): boolean =>
+  isOpen(incidents) && isOpen(changes) && liquid === undefined && (TROUBLED.includes(reason) || storyHasTrouble(story));
+
+/** What can set a mark when an owner uses it. */
+const HOME_CLEANING: readonly AnswerOf<"treatments">[] = ["household-cleaner", "soap", "vinegar-soda", "bleach", "steam-heat", "machine", "solvent"];
+/** Whether it was cleaned at home before, by the answers or in the client's own words. */
+export const wasCleanedAtHome = ({ incidents = [], treatments = [], treatedBy, story = "" }: RugAnswers): boolean =>
+  incidents.includes("washed-home") || incidents.includes("spotted") || (treatedBy === "owner" && treatments.some((t) => HOME_CLEANING.some((c) => c === t)))
+  || (isOpen(incidents) && isOpen(treatments) && storyDetails(story).includes("washed-home"));
+
+/** A brown or stiff place told in the client's own words, and of the brown whether it came after a wash; none where how it changed was answered. */
+export function toldOfChange({ changes, incidents, story = "" }: RugAnswers): ("brown-washed" | "brown" | "stiff-washed")[] {
+  const details = isOpen(changes) ? storyDetails(story) : [];
+  const isWashed = details.includes("washed-home") || ["washed-home", "washed-professional"].some((id) => incidents?.some((told) => told === id));
+  return [
+    ...(details.includes("brown") ? [isWashed ? "brown-washed" as const : "brown" as const] : []),
+    ...(details.includes("stiff") && isWashed ? ["stiff-washed" as const] : []),
+  ];
+}
+
 /** Why they write, for want of anything that happened. */
 export function reasonWords(enquiry: EnquiryAnswers, answers: RugAnswers): string | null {
   const sold = soldAsWords(answers);

@@ -27,6 +27,7 @@ export const SLOTS = {
   lifeHigh: where("the years left, the upper end", "6 years"),
   worse: where("the chance that cleaning harms it", "about 22 in 100"),
   beyond: where("how likely it is beyond economic repair", "likely"),
+  atHome: always("“at home”, or “at home again” where it was cleaned there before", "at home"),
   methods: where("the cleaning that is not ruled out", "nearly dry or with a dry solvent"),
   clean: where("what cleaning would cost, as a range", "£120 to £180"),
   cutDown: where("what cutting down would cost: a range, or where a way was chosen on a plan its edges as drawn and up to new ones all round", "£210 to £340"),

@@ -10,7 +10,7 @@ import { referralIn } from "../words/referral";
 import { wordsIn, type Words } from "../words/words";
 import { askLine, asksOf } from "./asks";
 import { cleaning, labelFibre, labelTextOf, likelyMechanisms, namedFibres, plannedCut, replacePrice, sawPhotos, strengthsOf, type Came, type RugForDraft, type TopicId } from "./facts";
-import { aidFits, emergencyStands } from "./happened";
+import { aidFits, emergencyStands, wasCleanedAtHome } from "./happened";
 import { greetingName } from "./greeting-name";
 import type { ParagraphRow } from "./paragraphs/row";
 import { fillWith, isSlot, slotsIn, type SlotName } from "./slot-words";
@@ -158,6 +158,7 @@ export function slotsOf(input: SlotsInput): Slots {
     improvement: a.improvement && improvementPhrase(a.improvement, words), life: a.lifeYears && lifePhrase(a.lifeYears, words),
     lifeLow: a.lifeYears && yearsEnd(a.lifeYears.low, "low", words), lifeHigh: a.lifeYears && yearsEnd(a.lifeYears.high, "high", words),
     worse: a.worse === null ? null : chancePhrase(a.worse, words), beyond: a.beyondRepair === null ? null : likelihood(a.beyondRepair, words),
+    atHome: words.say(wasCleanedAtHome(rug.answers) ? "letter.at-home-again" : "letter.at-home"),
     methods: offered.length ? listed(offered.map((m) => words.say(`method.${m}`)), "or", words) : null,
     clean: money("clean"), cutDown: a.money && cutDownPhrase(a, a.money.currency, words), cutWay: cutWay(a, words), replace: replacePrice(a) && money("replace"),
     asks: [...asks.questions, ...asks.photos].map((q) => askLine(q, a, words)).join("\n") || null, ask: asks.one && askLine(asks.one, a, words),

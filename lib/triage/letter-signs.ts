@@ -34,6 +34,10 @@ const before = (plain: string, at: number): string => plain.slice(Math.max(0, at
 /** Whether the words at this place are denied in their own clause. */
 const isDenied = (plain: string, at: number): boolean => NEGATED.test(before(plain, at).split(BETWEEN_CLAUSES).at(-1) ?? "");
 
+/** Whether any of these words is said in a text, and not denied in its own clause. */
+export const isSaidIn = (text: string, words: RegExp): boolean =>
+  sentencesOf(text).some(({ plain }) => [...plain.matchAll(words)].some(({ index }) => !isDenied(plain, index)));
+
 /** The part of a sentence around a place; “and” parts what happened then from what happened since. */
 function around(plain: string, at: number): string {
   const parts = (text: string) => text.split(BETWEEN_CLAUSES).flatMap((clause) => clause.split(" and "));

@@ -1,9 +1,11 @@
-import { DAMAGE_IDS } from "../../trade/damage";
+import { DAMAGE_IDS, type MechanismId } from "../../trade/damage";
 import type { Condition } from "../condition";
 import { WATER_SHY } from "../viscose-like";
 import type { ParagraphRow } from "./row";
 import { BROWN_LINES, OURS, TRADE, WET_VISCOSE } from "./sources";
 
+/** Where one of these is likely, what the brown may be is said with its chance. */
+const BROWNINGS: readonly MechanismId[] = ["browning-cleaning", "browning-use"];
 /** They told us of urine within the week: that is said beside whatever is likelier. */
 const TOLD_FRESH: Condition = { is: { has: ["urine-told-fresh"] } };
 /** Said where no paragraph with its chance is: it is small, or too little comes back for “sooner is better”. */
@@ -30,9 +32,9 @@ export const CAUSES: readonly ParagraphRow[] = [
   { ...TRADE, id: "cause-distortion", version: 1, place: "cause", when: { is: { mechanisms: ["pile-distortion"] }, not: { leading: WATER_SHY } }, about: "pile-distortion",
     text: "It is {chance} that the pile was pushed out of shape where it was wet or rubbed." },
   { ...BROWN_LINES, id: "cause-browning-cleaning", version: 4, place: "cause", when: { is: { mechanisms: ["browning-cleaning"] }, not: { has: ["no-haste"] } }, about: "browning-cleaning",
-    text: "It is {chance} that the brown came as the rug dried: water draws brown matter up the pile. The longer it stays, the harder it is to move." },
+    text: "It is {chance} that the rug browned as it dried: water draws brown matter up the pile. The longer it stays, the harder it is to move." },
   { ...BROWN_LINES, id: "cause-browning-cleaning-unhurried", version: 2, place: "cause", when: { is: { mechanisms: ["browning-cleaning"], has: ["no-haste"] } }, about: "browning-cleaning",
-    text: "It is {chance} that the brown came as the rug dried: water draws brown matter up the pile." },
+    text: "It is {chance} that the rug browned as it dried: water draws brown matter up the pile." },
   { ...BROWN_LINES, id: "cause-browning-use", version: 2, place: "cause", when: { is: { mechanisms: ["browning-use"] } }, about: "browning-use",
     text: "It is {chance} that damp in daily use has browned the pile." },
   { ...TRADE, id: "cause-dye-bleed-wet", version: 1, place: "cause", when: { is: { mechanisms: ["dye-bleed"], wet: ["wet", "damp"] } }, about: "dye-bleed",
@@ -69,6 +71,12 @@ export const CAUSES: readonly ParagraphRow[] = [
     text: "It is {chance} that the rug has drawn in or gone out of shape. Whether it can be eased back shows only on the bench." },
   { ...TRADE, id: "cause-backing", version: 1, place: "cause", when: { is: { mechanisms: ["backing-failure"] } }, about: "backing-failure",
     text: "It is {chance} that the latex that holds the backing is breaking up. It sheds dust, and water would loosen it more." },
-  { ...OURS, id: "cause-soil", version: 5, place: "cause", when: { is: { top: ["soil-only"], has: ["improvement"], urgency: ["can-wait"] }, not: { mechanisms: DAMAGE_IDS, certainty: ["unknown"], wet: ["wet", "damp"], reason: ["what-is-it", "mis-sold"] } }, about: "soil-only",
+  { ...OURS, id: "cause-soil", version: 5, place: "cause", when: { is: { top: ["soil-only"], has: ["improvement"], urgency: ["can-wait"] }, not: { mechanisms: DAMAGE_IDS, certainty: ["unknown"], wet: ["wet", "damp"], reason: ["what-is-it", "mis-sold"], has: ["trouble-unjudged"] } }, about: "soil-only",
     text: "It is {chance} that this is soil and nothing worse." },
+  { ...BROWN_LINES, id: "cause-said-brown-washed", version: 1, place: "cause", when: { is: { has: ["brown-washed-said"] }, not: { mechanisms: BROWNINGS } },
+    text: "The brown you write of may have come as the rug dried: from plant fibres, in the pile or in the back, water draws brown matter up." },
+  { ...BROWN_LINES, id: "cause-said-brown", version: 1, place: "cause", when: { is: { has: ["brown-said"] }, not: { mechanisms: BROWNINGS } },
+    text: "The brown you write of may be soil, or brown matter that water drew up as the rug dried: from here we cannot tell." },
+  { ...TRADE, id: "cause-said-stiff", version: 1, place: "cause", when: { is: { has: ["stiff-washed-said"] }, not: { mechanisms: ["pile-distortion"] } },
+    text: "That it is stiff may come of cleaner left in the pile, or of a pile that matted in the wet." },
 ];

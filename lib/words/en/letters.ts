@@ -13,6 +13,8 @@ export const LETTERS = {
   "letter.came-message": "your message",
   "letter.came-answers": "your answers",
   "letter.came-photos": "{n, plural, one {the new photo} other {the new photos}}",
+  "letter.at-home": "at home",
+  "letter.at-home-again": "at home again",
   "letter.photo-asked": "A photo of {what}. {hint}.",
   "letter.photo-asked-again": "Once more, a photo of {what}, as the one we have is too dark, too light or blurred. {hint}.",
 

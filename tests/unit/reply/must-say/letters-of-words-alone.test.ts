@@ -1,0 +1,59 @@
+import { describe, expect, it } from "vitest";
+import { mostWords } from "../../../../lib/reply/length";
+import { checkLetter, knownOf } from "../../../../lib/reply/promises/check";
+import { readingOf } from "../../../../lib/reply/reading";
+import type { EnquiryAnswers, RugAnswers } from "../../../../lib/trade/questions";
+import { TONE_IDS, type Tone } from "../../../../lib/trade/tones";
+import { letterOf, missing, plainly, said, says } from "./letter-of";
+
+/** Letters to people who told their trouble in words and answered nothing of it. Lists written from the trade (cellulosic browning is common knowledge) and from the words alone. */
+const WASHED = "I washed it at home last month and now it is stiff and brown.";
+const letter = (answers: RugAnswers, enquiry: EnquiryAnswers = {}, tone: Tone = "plain") => letterOf({ answers, enquiry, tone, channel: "email" });
+const text = (answers: RugAnswers, enquiry: EnquiryAnswers = {}) => plainly(letter(answers, enquiry).draft.text);
+
+const SOIL = says("soil", /\bsoil\b/);
+const CALM = says("that nothing calls for cleaning", /calls for cleaning now/);
+const BROWN = says("what the brown may be, as no more than that", /brown you write of may have come as the rug dried[^.]*plant fibres/);
+const STIFF = says("what makes it stiff, perhaps", /stiff may come of/);
+const AGAIN = says("not to clean it at home again", /not clean it (?:at home again|again at home)/);
+
+describe.each(TONE_IDS)("to somebody who writes that they washed it and that it is stiff and brown, %s", (tone) => {
+  it.each<[string, RugAnswers]>([
+    ["of an unknown rug", {}], ["of viscose", { labelText: "100% viscose" }], ["of wool", { labelText: "100% wool" }], ["sold as silk", { sellerSaid: "silk", shine: "two-tone", touch: "cool-slippery" }],
+  ])("%s: takes the brown up with what it may be, and asks them not to clean it again", (_, answers) => {
+    const { draft, rugs } = letter({ story: WASHED, ...answers }, {}, tone);
+    const it_ = plainly(draft.text);
+    expect(missing(it_, [BROWN, STIFF, AGAIN])).toEqual([]);
+    expect(said(it_, [SOIL, CALM])).toEqual([]);
+    expect(readingOf(it_).words).toBeLessThanOrEqual(mostWords(1));
+    expect(readingOf(it_).grade).toBeLessThanOrEqual(8);
+    expect(checkLetter(draft.text, knownOf(rugs))).toEqual([]);
+  });
+});
+
+describe("to somebody whose trouble is in their own words alone", () => {
+  it("speaks of the trouble and not of soil, whatever it is", () => {
+    for (const story of ["A glass of red wine went over.", "There are stains all along one side.", "The dog weed on it."])
+      for (const labelText of ["100% wool", "100% viscose"]) expect(said(text({ story, labelText }), [SOIL, CALM])).toEqual([]);
+  });
+  it("does so too where only the reason of their writing tells of trouble", () => {
+    for (const reason of ["just-happened", "after-cleaning", "older-trouble"] as const) expect(said(text({ labelText: "100% viscose" }, { reason }), [SOIL])).toEqual([]);
+  });
+  it("says of brown after no wash that it may be soil", () => {
+    expect(missing(text({ story: "It has brown patches near the door.", labelText: "100% wool" }), [says("both", /brown you write of may be soil, or brown matter/)])).toEqual([]);
+  });
+  it("goes by the answer once there is one", () => {
+    const answered = text({ story: WASHED, labelText: "100% wool", incidents: ["washed-home"], since: "month", changes: ["browner", "stiff"] }, { wetNow: "no", reason: "after-cleaning" });
+    expect(said(answered, [says("the words once more", /you write of/)])).toEqual([]);
+    expect(missing(answered, [says("the brown with its chance", /likely that the rug browned as it dried/), AGAIN])).toEqual([]);
+  });
+  it("still speaks of soil to somebody who only wants a clean", () => {
+    expect(text({ story: "I would like it cleaned before Christmas.", labelText: "100% wool" }, { reason: "routine", wetNow: "no" })).toMatch(/\bsoil\b/);
+  });
+  it("says “again” to whoever used a product on it, and not to who blotted it, or had it cleaned", () => {
+    const about = (answers: RugAnswers) => text({ labelText: "100% viscose", incidents: ["spill"], liquid: "wine", since: "month", ...answers }, { wetNow: "no" });
+    expect(missing(about({ treatments: ["household-cleaner"], treatedBy: "owner" }), [AGAIN])).toEqual([]);
+    expect(missing(about({ incidents: ["spill", "spotted"] }), [AGAIN])).toEqual([]);
+    for (const answers of [{ treatments: ["blotted"], treatedBy: "owner" }, { treatments: ["machine"], treatedBy: "cleaner" }, {}] satisfies RugAnswers[]) expect(said(about(answers), [AGAIN])).toEqual([]);
+  });
+});
