@@ -5,6 +5,7 @@ import { SPOILT_PHOTO } from "../triage/finding";
 import { storyTells } from "../triage/story-tells";
 import type { Words } from "../words/words";
 import type { RugForDraft } from "./facts";
+import { labelStands } from "./label-said";
 
 type Next = Assessment["nextQuestions"][number];
 /** How many things of a kind, questions, photos or photos once more, a letter asks for at once. Elicited. */
@@ -15,9 +16,10 @@ const IN_A_LETTER = ["household", "fringe", "fringeKind", "since", "treatedBy", 
 
 /** Questions and photos for which the rug has to be handled: not while it is wet, and not where mould is likely. */
 const HANDS_ON: readonly string[] = ["back", "pile", "touch", "footprints", "fringeKind"] satisfies (QuestionId | PhotoKind)[];
+const LABEL = "label" satisfies PhotoKind;
 
 /** A label under a corner is not looked for where nobody may touch the rug. */
-const NOBODY_TOUCHES: readonly string[] = [...HANDS_ON, "label" satisfies PhotoKind];
+const NOBODY_TOUCHES: readonly string[] = [...HANDS_ON, LABEL];
 
 /** What photos show of which nobody has said yet what it is, more likely than anything else. Elicited. */
 const LIKELY_SHOWN: readonly string[] = ["trouble", "whole"] satisfies PhotoKind[];
@@ -31,12 +33,12 @@ const FOR_CARE: readonly string[] = ["household", "age", WET] satisfies Question
  * What a letter asks for, in the assessment's order: questions and photos. No photo of the trouble where there is none,
  * nothing that means handling a wet or mouldy rug, nor what photos that came since our last letter may show, and not what they told in their own words; spoilt photos first. `likely`: what has probably happened. `one`: the one thing that would
  * tell most, a photo if there is one; null where nothing left to ask would tell anything. `wetByWords`: by what the client
- * wrote, before anybody asked.
+ * wrote, before anybody asked. A label that was read out to us and leaves nothing open is not asked for.
  */
-export function asksOf({ assessment: a, answers, wetByWords = null, photosCame = false }: Pick<RugForDraft, "assessment" | "answers" | "wetByWords" | "photosCame">, likely: readonly MechanismId[]): { questions: Next[]; photos: Next[]; one: Next | null } {
+export function asksOf({ assessment: a, answers, wetByWords = null, photosCame = false, labelHeard = false }: Pick<RugForDraft, "assessment" | "answers" | "wetByWords" | "photosCame" | "labelHeard">, likely: readonly MechanismId[]): { questions: Next[]; photos: Next[]; one: Next | null } {
   const trouble = likely.some((m) => m !== "soil-only");
   const handsOff = a.firstAid !== null || wetByWords !== null || likely.includes("mould");
-  const barred = [...(wetByWords === "hands-off" ? NOBODY_TOUCHES : handsOff ? HANDS_ON : []), ...(photosCame && hasUnsaid(a) ? LIKELY_SHOWN : [])];
+  const barred = [...(wetByWords === "hands-off" ? NOBODY_TOUCHES : handsOff ? HANDS_ON : []), ...(photosCame && hasUnsaid(a) ? LIKELY_SHOWN : []), ...(labelHeard && labelStands(a) === "agrees" ? [LABEL] : [])];
   const isForCare = (id: string) => FOR_CARE.includes(id) && !(id === WET && wetByWords !== null);
   const inTheirWords: readonly string[] = storyTells(answers.story ?? "");
   const fits = ({ id }: Next) => (id !== "trouble" || trouble) && !barred.includes(id) && !isForCare(id) && !isTold(a, id) && !inTheirWords.includes(id);
@@ -54,7 +56,7 @@ const spoiltPhotos = ({ findings }: Assessment): Next[] =>
 /** A photo of what the client has told in words already: a letter does not ask for it again. A label is: its photo weighs more. */
 const isTold = ({ findings }: Assessment, id: string): boolean => {
   const answers = FIBRE_PHOTOS[id as PhotoKind];
-  return answers !== undefined && id !== "label" && findings.some((f) => f.what === answers);
+  return answers !== undefined && id !== LABEL && findings.some((f) => f.what === answers);
 };
 
 /** Whether nobody has said yet if any of it is wet: asked in a sentence of its own, for safety. */
@@ -62,11 +64,17 @@ export const isWetUnknown = (a: Assessment): boolean => a.nextQuestions.some((q)
 
 const lower = (text: string) => text.charAt(0).toLowerCase() + text.slice(1);
 
+/** How a photo is asked for: once more where it was spoilt, and of a label that was told us in words with what a photo of it still helps to. */
+function photoAsked(kind: PhotoKind, a: Assessment) {
+  if (spoiltPhotos(a).some((s) => s.id === kind)) return "letter.photo-asked-again";
+  return kind === LABEL && a.findings.some((f) => f.what === "label" && f.strength === "label-typed") ? "letter.photo-asked-to-read" : "letter.photo-asked";
+}
+
 /** One line of a letter's list. */
 export function askLine(q: Next, a: Assessment, words: Words): string {
   if (q.kind === "photo" && q.id in PHOTO_KINDS) {
     const kind = q.id as PhotoKind;
-    return `– ${words.say(spoiltPhotos(a).some((s) => s.id === q.id) ? "letter.photo-asked-again" : "letter.photo-asked", { what: lower(words.table(`photo.${kind}.ask`)), hint: words.table(`photo.${kind}.hint`) })}`;
+    return `– ${words.say(photoAsked(kind, a), { what: lower(words.table(`photo.${kind}.ask`)), hint: words.table(`photo.${kind}.hint`) })}`;
   }
   const own = IN_A_LETTER.find((id) => id === q.id);
   if (own) return `– ${words.say(`ask.${own}`)}`;

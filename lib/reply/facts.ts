@@ -3,13 +3,13 @@ import type { LetterSign } from "../trade/letter-signs";
 import type { Assessment, Range } from "../triage/assessment";
 import { SPOILT_PHOTO, type Strength } from "../triage/finding";
 import type { EnquiryAnswers, QuestionId, RugAnswers } from "../trade/questions";
-import { isFibreId, type FibreId } from "../trade/fibres";
 import { speaksAgainstSilk } from "../triage/price-evidence";
 import { cutKey, type CutKey } from "../words/judged";
 import { asksOf, isWetUnknown } from "./asks";
 import type { Facts, NumberFact, WordFact } from "./condition";
 import { isFreshUrineTold, isTroubleUnjudged, toldOfChange, wasCleanedAtHome } from "./happened";
 import { HARDLY_WORTH, PERHAPS_NOT_WORTH } from "./paragraphs/troubles";
+import { labelStands, namedFibres } from "./label-said";
 import { isTellingPrice, lifeTold } from "./phrases";
 import { wasCalledSilk } from "./called-silk";
 import { WATER_SHY } from "./viscose-like";
@@ -120,22 +120,6 @@ const costsMore = ({ money }: Assessment): boolean => {
 /** The methods that clean, in the order of the assessment: neither dusting, nor leaving it, nor what an owner does at home. */
 const CLEANS_NOTHING: readonly MethodId[] = ["dusting", "none", "at-home"];
 export const cleaning = (a: Assessment) => a.methods.filter((m) => !CLEANS_NOTHING.includes(m.method));
-
-/** The two most probable fibres that have a name; "other" says nothing in a letter. */
-export const namedFibres = (a: Assessment): FibreId[] => a.fibres.map((f) => f.fibre).filter((f) => f !== "other").slice(0, 2);
-
-/** The fibre class that a label names, where one was read. */
-export function labelFibre(a: Assessment): FibreId | null {
-  const value = a.findings.find((f) => f.what === "label")?.value;
-  const says = typeof value === "object" && "says" in value ? value["says"] : null;
-  return typeof says === "string" && isFibreId(says) ? says : null;
-}
-
-function labelStands(a: Assessment): string {
-  const says = labelFibre(a);
-  if (a.findings.some(({ what, value }) => what === "label" && typeof value === "object" && "says" in value && value.says === "art-silk")) return "art-silk";
-  return says === null ? "none" : says === namedFibres(a)[0] ? "agrees" : "differs";
-}
 
 function certainty(a: Assessment): string {
   const leading = a.fibres[0];

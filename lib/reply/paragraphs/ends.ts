@@ -14,6 +14,9 @@ const REFERRED: Condition["is"] = { advice: ["refer"], has: ["referral"] };
 const SAID_ELSEWHERE: Condition["not"] = { age: ["antique"], incidents: ["flood"] };
 const IN_OTHER_HANDS = "This first belongs in the hands of {referTo}.";
 
+/** News of a rug that somebody hoped to save; from “very likely” not worth it on it is hard, below that it is open. */
+const HARD_NEWS: Condition = { is: { certainty: ["firm", "likely"], rugs: ["one"], top: HARM }, not: { who: ["trade"], incidents: ["flood"], has: ["little-hope"] } };
+
 /** Cautions, price, what we would like to see, the next step, claims, and how a letter ends. */
 export const ENDS: readonly ParagraphRow[] = [
   { ...TRADE, id: "special-urine-smell-told", version: 1, place: "special", when: { is: { mechanisms: ["urine-fresh", "urine-old"], has: ["urine-told-little"] }, not: { changes: ["smell"] } },
@@ -110,8 +113,10 @@ export const ENDS: readonly ParagraphRow[] = [
     text: "Bring it rolled and not folded, or ask us whether we can collect it.",
     tones: { warm: "You can bring it, rolled and not folded. If that is hard for you, ask us whether we can collect it." } },
 
-  { ...OURS, id: "closing-hard-news", version: 5, place: "closing", when: { is: { certainty: ["firm", "likely"], rugs: ["one"], top: HARM }, not: { who: ["trade"], incidents: ["flood"], has: ["little-hope"] }, atLeast: HARDLY_WORTH },
+  { ...OURS, id: "closing-hard-news", version: 6, place: "closing", when: { ...HARD_NEWS, atLeast: { beyondRepair: 0.9 } },
     text: "We know that you hoped for better news.", tones: { warm: "We know that you hoped for better news, and are sorry not to have it." } },
+  { ...OURS, id: "closing-open-news", version: 1, place: "closing", when: { ...HARD_NEWS, atLeast: HARDLY_WORTH },
+    text: "We would gladly have told you more from here.", tones: { warm: "We would gladly have told you more from here, and are sorry that we cannot." } },
 
   { ...OURS, id: "signature", version: 1, place: "signature", when: {}, text: "With kind regards,\n{signature}",
     tones: { warm: "With warm regards,\n{signature}", brief: "Kind regards,\n{signature}" } },

@@ -16,6 +16,7 @@ export const LETTERS = {
   "letter.at-home": "at home",
   "letter.at-home-again": "at home again",
   "letter.photo-asked": "A photo of {what}. {hint}.",
+  "letter.photo-asked-to-read": "A photo of {what}, so that we can read it ourselves. {hint}.",
   "letter.photo-asked-again": "Once more, a photo of {what}, as the one we have is too dark, too light or blurred. {hint}.",
 
   "rug.colour-size": "{colour}, {size}",

@@ -88,3 +88,30 @@ describe("a stain that may have set or not", () => {
     expect(said(stain({ "food-fresh": 0.52, "food-old": 0.46 }, "can-wait"), [says("haste", /sooner/), says("the same twice", /has not set yet/)])).toEqual([]);
   });
 });
+
+describe("to somebody who read the label out to us on the telephone", () => {
+  const label = (says_: string | null, text: string) => ({ what: "label", value: { says: says_, text, pile: says_ }, strength: "label-typed" as const });
+  const asked = (says_: string | null, read: string, heard = true) => {
+    const input = inputOf({ sketch: { fibres: { viscose: 0.5, wool: 0.4 }, words: "about as likely as not", evidence: [label(says_, read)], rest: { advice: action("ask-for-more"), nextQuestions: [{ kind: "photo", id: "label", ask: "", why: "" }, { kind: "photo", id: "whole", ask: "", why: "" }] } } });
+    return plainly(composeDraft({ ...input, assessments: [{ ...input.assessments[0]!, labelHeard: heard }] }).text);
+  };
+  const PHOTO = says("a photo of the label", /photo of the label/);
+  const WHY = says("what a photo still helps to", /photo of the label, so that we can read it ourselves/);
+  it("asks for no photo of a label that leaves nothing open", () => expect(said(asked("viscose", "100% viscose"), [PHOTO])).toEqual([]));
+  it("asks for one where it does, and says what for", () => {
+    for (const [says_, read] of [["art-silk", "art silk"], ["wool", "wool"], [null, "wash cold"]] as const) expect(missing(asked(says_, read), [WHY])).toEqual([]);
+  });
+  it("asks whoever typed it for a photo, with the same reason", () => expect(missing(asked("viscose", "100% viscose", false), [WHY])).toEqual([]));
+});
+
+describe("the closing of a letter", () => {
+  const closing = (beyondRepair: number) => plainly(composeDraft(worthless({ beyondRepair })).text);
+  it("speaks of bad news only from very likely on (.90), and of open news as open", () => {
+    expect(closing(0.9)).toMatch(/hoped for better news/);
+    for (const open of [0.66, 0.89]) {
+      expect(closing(open)).toMatch(/told you more from here/);
+      expect(closing(open)).not.toMatch(/better news/);
+    }
+    expect(closing(0.65)).not.toMatch(/better news|told you more/);
+  });
+});
