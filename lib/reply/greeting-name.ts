@@ -1,3 +1,4 @@
+import { inSmallLetters, isOrderOpen, nameInCapitals } from "./name-order";
 import { plain } from "./rug-title";
 
 /** Addresses of mail and of pages, with what is put around them. */
@@ -46,17 +47,39 @@ const TITLED = /^(?<title>(?:Mr|Mrs|Ms|Miss|Mx|Dr|Prof|Professor)\.?) (?<names>.
 const WITH_PARTICLE = /^\p{Ll}[\p{L}’']* /u;
 const isInitial = (word: string): boolean => /^(?:[\p{Lu}\p{Ll}]\.?)(?:[\p{Lu}]\.)*$/u.test(word);
 
+/** Somebody else stands beside it, or it is more than one name. */
+const WITH_OTHERS = /[,&+/]| (?:and|or) /iu;
+/** What stands behind a name after a comma and is no first name. Elicited. */
+const AFTER_A_NAME = /^(?:b\.?a|b\.?sc|c\.?b\.?e|esq|jnr|jr|junior|m\.?a|m\.?b\.?e|m\.?d|m\.?sc|o\.?b\.?e|ph\.?d|r\.?n|senior|snr|sr|i{2,3}|iv)\.?$/iu;
+const LAST_THEN_FIRST = /^(?<last>(?:\p{Ll}[\p{L}’']* )*[^\s,]+), *(?<first>[^,]+)$/u;
+
+/** “Ana Example” of “Example, Ana”: the comma says which is which. Two words before it may be a name and a place, and stay. */
+function inSpokenOrder(name: string): string {
+  const { last, first } = LAST_THEN_FIRST.exec(name)?.groups ?? {};
+  return last && first && !WITH_OTHERS.test(` ${first}`) && !AFTER_A_NAME.test(first) && !OF_A_FIRM.test(name) ? `${first} ${last}` : name;
+}
+
 /**
  * “Mrs Farrant” of “Mrs Edith Farrant”, as letters in English greet (common practice). Where more than one word may be the last
- * name, or somebody else stands beside it, the name is left whole.
+ * name, as where some write it first, or somebody else stands beside it, the name is left whole. A last name in capitals is known.
  */
 function withoutFirstName(name: string): string {
   const { title, names } = TITLED.exec(name)?.groups ?? {};
-  if (!title || !names || /[,&+/]| (?:and|or) /iu.test(` ${names}`)) return name;
+  if (!title || !names || WITH_OTHERS.test(` ${names}`)) return name;
   const words = names.split(" ");
+  const capitals = nameInCapitals(words);
+  if (capitals) return `${title} ${inSmallLetters(capitals)}`;
+  if (isOrderOpen(words)) return name;
   const past = words.findIndex((w) => !isInitial(w));
   const last = words.slice(past > 0 ? past : 1).join(" ");
   return last !== "" && (!last.includes(" ") || WITH_PARTICLE.test(last)) ? `${title} ${last}` : name;
+}
+
+/** A last name in capitals as it is written among friends; of a firm they stay. */
+function withoutCapitals(name: string): string {
+  const words = name.split(" ");
+  const capitals = name.includes(",") || OF_A_FIRM.test(name) ? null : nameInCapitals(words);
+  return capitals ? words.map((w) => (w === capitals ? inSmallLetters(w) : w)).join(" ") : name;
 }
 
 /** Initials alone greet nobody. In scripts without capitals one sign can be a name. */
@@ -67,5 +90,5 @@ export function greetingName(name: string): string | null {
   const line = plain(name.split(/[\r\n]/u).find((l) => plain(l) !== "")?.replace(ADDRESSES, " ") ?? "");
   const parts = withoutNumbers(line).split(",");
   const whose = (parts.length > COMMAS_OF_AN_ADDRESS ? (parts[0] ?? "") : parts.join(",")).replace(OF_A_PLACE, "$1").replace(/[\s,;]+$/u, "");
-  return /\p{L}/u.test(whose) && !isInitialsAlone(whose) ? withoutFirstName(whose) : null;
+  return /\p{L}/u.test(whose) && !isInitialsAlone(whose) ? withoutCapitals(withoutFirstName(inSpokenOrder(whose))) : null;
 }

@@ -5,7 +5,7 @@ import { greetingName } from "../../../lib/reply/greeting-name";
 describe("greetingName", () => {
   it.each([
     ["Ana Example", "Ana Example"], ["  Ana\tExample ", "Ana Example"], ["ليلى الحداد", "ليلى الحداد"], ["Thea and Magnus Bellwether", "Thea and Magnus Bellwether"],
-    ["Example, Ana", "Example, Ana"], ["Smith, Jones & Partners", "Smith, Jones & Partners"], ["Ana of Kent", "Ana of Kent"], ["The House of Rugs", "The House of Rugs"], ["Sheikh Ivo bin Sample", "Sheikh Ivo bin Sample"],
+    ["Ana Example, Hallow", "Ana Example, Hallow"], ["Example, MBE", "Example, MBE"], ["Smith, Jones & Partners", "Smith, Jones & Partners"], ["Ana of Kent", "Ana of Kent"], ["The House of Rugs", "The House of Rugs"], ["Sheikh Ivo bin Sample", "Sheikh Ivo bin Sample"],
   ])("leaves a name as it is: %j", (name, greeted) => expect(greetingName(name)).toBe(greeted));
   it.each([
     ["Ana Example <ana@example.org>", "Ana Example"], ["Ana Example (ana@example.org)", "Ana Example"], ["Ana Example, ana@example.org", "Ana Example"], ["Ana Example www.example.org", "Ana Example"], ["Ana Example https://example.org/x", "Ana Example"],
@@ -25,6 +25,16 @@ describe("greetingName", () => {
     ["Mrs Edith Farrant", "Mrs Farrant"], ["Mr. Ivo Sample", "Mr. Sample"], ["Dr Ana Example-Sample", "Dr Example-Sample"], ["Ms Ana O’Sample", "Ms O’Sample"], ["Mrs E. A. Farrant", "Mrs Farrant"], ["Mrs E Farrant", "Mrs Farrant"], ["Mx Rin van der Sample", "Mx van der Sample"],
     ["Mrs Edith Farrant, 12 Mill Lane", "Mrs Farrant"],
   ])("greets by title and last name: %j", (name, greeted) => expect(greetingName(name)).toBe(greeted));
+  it.each([
+    ["Example, Ana", "Ana Example"], ["SMITH, John", "John Smith"], ["Example, Ana, 12 Mill Lane", "Ana Example"], ["Farrant, Mrs Edith", "Mrs Farrant"], ["van der Sample, Rin", "Rin van der Sample"], ["Nagy, István", "István Nagy"], ["Example, A.", "A. Example"],
+  ])("reads by its comma which name is which: %j", (name, greeted) => expect(greetingName(name)).toBe(greeted));
+  it.each([
+    "Nagy István", "Szabó Ágnes", "Tanaka Yuki", "Wang Wei", "Kim Min-jun", "Mr Wang Wei", "Ms Tanaka Yuki", "Mrs Szabó Ágnes", "Mr Orbán Zoltán", "Dr Nguyen Thi Sample", "田中 雪", "김민준", "Ms Kim Sample",
+  ])("greets by the whole name where nobody can tell which is the last: %j", (name) => expect(greetingName(name)).toBe(name));
+  it.each([
+    ["Mr NAGY István", "Mr Nagy"], ["Mrs Edith FARRANT", "Mrs Farrant"], ["NAGY István", "Nagy István"], ["Ana EXAMPLE-O’SAMPLE", "Ana Example-O’Sample"], ["John MCSAMPLE", "John McSample"],
+  ])("knows a last name by its capitals: %j", (name, greeted) => expect(greetingName(name)).toBe(greeted));
+  it.each(["ABC Rugs", "JP Example", "ANA EXAMPLE", "IVO"])("leaves other capitals: %j", (name) => expect(greetingName(name)).toBe(name));
   it.each([
     "Mrs Farrant", "Mr and Mrs Farrant", "Mr & Mrs Ivo Farrant", "Mrs Edith Farrant and Ivo Sample", "Mrs Edith Anne Farrant", "Mrs Maria Sample Example", "Sir Ivo Sample", "Edith Farrant", "Misso Example", "Mrs Edith Farrant & Sons", "Drew Example", "J. Farrant", "J Farrant",
   ])("leaves whole what may be more than that: %j", (name) => expect(greetingName(name)).toBe(name));
