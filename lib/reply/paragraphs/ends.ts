@@ -64,8 +64,8 @@ export const ENDS: readonly ParagraphRow[] = [
   { ...OURS, id: "claim", version: 2, place: "claim", when: { is: { matters: ["claim"] } },
     text: "We can set down what we find for your claim. Whose fault it is, and what anyone will pay, we cannot say; your local law decides. We earn our living from rug work, so weigh our word by that." },
 
-  { ...OURS, id: "customer", version: 1, place: "customer", when: { is: { who: ["trade"] } },
-    text: "You can tell your customer: nobody can say yet how much comes back, and nothing more is done before a test." },
+  { ...OURS, id: "customer", version: 2, place: "customer", when: { is: { who: ["trade"] } },
+    text: "You can tell your customer: nobody can promise how much comes back, and nothing more is done before a test." },
 
   { ...OURS, id: "next-step-trade", version: 2, place: "next-step", when: { is: { who: ["trade"] } },
     text: "Only an inspection and tests settle the rest." },

@@ -17,6 +17,10 @@ describe.each(lettersTo("Tobias Ferrant"))("to a cleaner whose customer's rug is
     expect(said(it_, [says("a method", /nearly dry|dry solvent|little water/i)])).toEqual([]);
     expect(missing(it_, [says("dry and tested first", /\bdry\b[^.]*\btest\w*[^.]*hidden corner/i)])).toEqual([]);
   });
+  it("takes back no range that it has given", () => {
+    expect(missing(it_, [says("a range", /\d+–\d+ %/)])).toEqual([]);
+    expect(said(it_, [says("that there is none", /nobody can say[^.]*how much|how much[^.]*(?:nobody|we) can(?:not)? (?:say|tell)/i)])).toEqual([]);
+  });
   it("says what their customer can be told, with its limits", () => {
     expect(missing(it_, [says("what to tell the customer", /tell your customer[^.]*/i), says("that nobody can promise", /(?:nobody|cannot)[^.]*(?:how much|how far)[^.]*(?:comes? back|promise)/i)])).toEqual([]);
   });
