@@ -14,6 +14,8 @@ const REFERRED: Condition["is"] = { advice: ["refer"], has: ["referral"] };
 const SAID_ELSEWHERE: Condition["not"] = { age: ["antique"], incidents: ["flood"] };
 const IN_OTHER_HANDS = "This first belongs in the hands of {referTo}.";
 
+/** What we do not take on is neither asked about nor asked in. */
+const NOT_OURS = { advice: ["not-our-work"] };
 /** News of a rug that somebody hoped to save; from “very likely” not worth it on it is hard, below that it is open. */
 const HARD_NEWS: Condition = { is: { certainty: ["firm", "likely"], rugs: ["one"], top: HARM }, not: { who: ["trade"], incidents: ["flood"], has: ["little-hope"] } };
 
@@ -29,8 +31,8 @@ export const ENDS: readonly ParagraphRow[] = [
     text: "What it is worth is a question for a valuer, and we give no figure for the years an old piece has left." },
   { ...OURS, id: "special-refer", version: 3, place: "refer", when: { is: REFERRED, not: { mechanisms: ["insects", "mould"], ...SAID_ELSEWHERE } }, text: IN_OTHER_HANDS },
   { ...OURS, id: "special-refer-mould", version: 1, place: "refer", when: { is: { ...REFERRED, mechanisms: ["mould"] }, not: { mechanisms: ["insects"], offered: CLEANING, ...SAID_ELSEWHERE } }, text: IN_OTHER_HANDS },
-  { ...OURS, id: "special-not-ours", version: 1, place: "special", when: { is: { advice: ["not-our-work"] } },
-    text: "This is not work that we do, and we would rather say so at once." },
+  { ...OURS, id: "special-not-ours", version: 2, place: "special", when: { is: { advice: ["not-our-work"] } },
+    text: "This is not work that we take on: we think it would cost you more than it is worth." },
   { ...TRADE, id: "special-shading", version: 1, place: "special", when: { is: { changes: ["shaded"] }, not: { wet: ["wet", "damp"], who: ["trade"] } },
     text: "Where it is lighter from one side only, the pile may simply lie another way: cleaning does not change that for good." },
 
@@ -41,9 +43,9 @@ export const ENDS: readonly ParagraphRow[] = [
 
   { ...OURS, id: "asks-said-wet", version: 1, place: "asks", when: { is: { has: ["said-wet"] } },
     text: "To help you well, we need to know, even where your letter has said it:\n{asks}" },
-  { ...OURS, id: "asks-lone", version: 1, place: "asks", when: { is: { has: ["lone-ask"], certainty: ["unknown", "open"] } },
+  { ...OURS, id: "asks-lone", version: 2, place: "asks", when: { is: { has: ["lone-ask"], certainty: ["unknown", "open"] }, not: NOT_OURS },
     text: "One thing would help us most:\n{ask}" },
-  { ...OURS, id: "asks-first", version: 3, place: "asks", when: { is: { has: ["photos", "questions"], certainty: ["unknown", "open"] } },
+  { ...OURS, id: "asks-first", version: 4, place: "asks", when: { is: { has: ["photos", "questions"], certainty: ["unknown", "open"] }, not: NOT_OURS },
     text: "It would help us most to know or see this, leaving out what you have told us already:\n{asks}" },
   { ...OURS, id: "asks-for-more", version: 3, place: "asks", when: { is: { has: ["photos", "questions"], advice: ["ask-for-more"] } },
     text: "It would help us most to know or see this, leaving out what you have told us already:\n{asks}" },
@@ -65,7 +67,7 @@ export const ENDS: readonly ParagraphRow[] = [
     text: "We can set down what we find for your claim. Whose fault it is, and what anyone will pay, we cannot say; your local law decides. We earn our living from rug work, so weigh our word by that." },
 
   { ...OURS, id: "customer", version: 2, place: "customer", when: { is: { who: ["trade"] } },
-    text: "You can tell your customer: nobody can promise how much comes back, and nothing more is done before a test." },
+    text: "You can tell your customer: nobody can be sure how much comes back, and nothing more is done before a test." },
 
   { ...OURS, id: "next-step-trade", version: 2, place: "next-step", when: { is: { who: ["trade"] } },
     text: "Only an inspection and tests settle the rest." },
@@ -104,6 +106,10 @@ export const ENDS: readonly ParagraphRow[] = [
     text: "From here nobody can be sure. If you would like it inspected and tested before you decide, {reach}." },
   { ...OURS, id: "next-step-before-deciding", version: 2, place: "next-step", when: { is: { advice: ["advise-claim-or-replacement"] } },
     text: "From here nobody can be sure. If you would like it inspected and tested before you decide, answer this letter." },
+  { ...OURS, id: "next-step-not-ours-call", version: 1, place: "next-step", when: { is: { ...NOT_OURS, has: ["telephone"], rugs: ["one"] } },
+    text: "If you have a question about this, {reach}." },
+  { ...OURS, id: "next-step-not-ours", version: 1, place: "next-step", when: { is: { ...NOT_OURS, rugs: ["one"] } },
+    text: "If you have a question about this, answer this letter." },
   { ...OURS, id: "next-step-call", version: 2, place: "next-step", when: { is: { has: ["telephone"] } },
     text: "If anything changes, or you would like us to look at it, {reach}." },
   { ...OURS, id: "next-step", version: 1, place: "next-step", when: {},

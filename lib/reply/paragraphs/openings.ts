@@ -72,9 +72,9 @@ export const OPENINGS: readonly ParagraphRow[] = [
     text: "Labels can be wrong, so only a test of the fibre would settle it." },
   { ...OURS, id: "evidence-label-typed", version: 4, place: "evidence", when: { is: { strongest: ["label-typed"] } },
     text: "Labels can be wrong: only a test of the fibre would settle it." },
-  { ...OURS, id: "evidence-told", version: 2, place: "evidence", when: { is: { strongest: ["told", "photo"] }, not: { certainty: ["unknown"] } },
-    text: "Words and photos can mislead, so this stays a careful guess until the fibre has been tested.",
-    tones: { brief: "That is a careful guess until the fibre has been tested." } },
+  { ...OURS, id: "evidence-told", version: 3, place: "evidence", when: { is: { strongest: ["told", "photo"] }, not: { certainty: ["unknown"] } },
+    text: "Words and photos can mislead, so the fibre stays a careful guess until it has been tested.",
+    tones: { brief: "The fibre is a careful guess until it has been tested." } },
 
   { ...TRADE, id: "paid-little", version: 2, place: "paid", when: { is: { soldAs: SOLD_AS_SILK, has: ["price-against-silk"] }, not: { leading: ["silk", "wool-silk"], who: ["trade"] } },
     text: "What you paid speaks against silk: a silk rug mostly costs far more." },

@@ -39,7 +39,7 @@ describe("composeDraft, worth", () => {
     for (const mechanism of ["food-fresh", "backing-failure", "dye-bleed"] as const) {
       const text = says({ improvement: range(26, 80, 98) }, mechanism);
       expect(text).not.toMatch(/%\)[^\n]*rather not take your money/);
-      expect(text).toMatch(/\n\nWe would rather not take your money for cleaning it\. A new rug like it costs very roughly £300 to £500\./);
+      expect(text).toMatch(/\n\nWe would rather not take your money for cleaning it\. Should you think of replacing it, a new rug like it costs very roughly £300 to £500\./);
     }
   });
   it("says that cleaning gains too little where little comes back of a mark, whatever the rug is worth", () => {
