@@ -26,6 +26,14 @@ describe.each(lettersTo("Tobias Ferrant"))("to a cleaner whose customer's rug is
   });
 });
 
+describe("to a cleaner whose customer's rug may not be washed", () => {
+  it.each(["hard-fibre", "bast", "cotton", "viscose"] as const)("speaks of no cleaning at home, of %s", (fibre) => {
+    const letter = drawn({ sketch: { fibres: { [fibre]: 0.9 } }, enquiry: { reason: "trade" } });
+    expect(missing(letter, [says("not to wet it again", /not wet it again/)])).toEqual([]);
+    expect(said(letter, [says("home", /at home/)])).toEqual([]);
+  });
+});
+
 describe("where it is likely not worth the money", () => {
   it("speaks of the years of the rug as it is now, and not of the one that is cleaned", () => {
     const letter = plainly(composeDraft(worthless({ lifeYears: range(4.5, 12, 40) })).text);
