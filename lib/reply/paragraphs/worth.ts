@@ -41,8 +41,8 @@ export const WORTH: readonly ParagraphRow[] = [
     text: "It is {beyond} that saving it is not worth the cost, set against what it may be worth today. That is provisional: nobody here has inspected it." },
   { ...OURS, id: "perhaps-not-worth-it-dear", version: 1, place: "beyond", when: { ...EVEN_ODDS, is: { has: ["costs-more"] }, not: COST_UNASKED },
     text: "Cleaning it may not be worth the money: it may well cost more than the rug is worth today." },
-  { ...OURS, id: "perhaps-not-worth-it", version: 1, place: "beyond", when: EVEN_ODDS,
-    text: "Cleaning it may not be worth the money; from here we cannot tell." },
+  { ...OURS, id: "perhaps-not-worth-it", version: 2, place: "beyond", when: EVEN_ODDS,
+    text: "Cleaning it may not be worth the money; only an inspection could tell." },
   { ...OURS, id: "costs-more", version: 3, place: "beyond", when: { is: { has: ["costs-more"] }, not: { ...COST_UNASKED, top: HARM_TO_USE }, below: HARDLY_WORTH },
     text: "Cleaning may well cost more than the rug is worth today." },
 ];

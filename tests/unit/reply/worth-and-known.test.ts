@@ -21,7 +21,7 @@ describe("composeDraft, worth", () => {
     expect(second(0.65)).toBeUndefined();
   });
   it("says at even odds that it may not be, from .33 to .66, and nothing of it below", () => {
-    const perhaps = /Cleaning it may not be worth the money; from here we cannot tell/;
+    const perhaps = /Cleaning it may not be worth the money; only an inspection could tell/;
     for (const beyondRepair of [0.33, 0.65]) expect(says({ ...money(5000), beyondRepair })).toMatch(perhaps);
     for (const beyondRepair of [0.32, 0.66]) expect(says({ ...money(5000), beyondRepair })).not.toMatch(perhaps);
     expect(says({ ...money(5000), beyondRepair: 0.32 })).not.toMatch(/worth/);
