@@ -36,7 +36,7 @@ export const FACT_VALUES: Readonly<Record<WordFact, readonly FactValue[]>> = {
     "costs-more": "a price for cleaning as high as the rug may be worth", "price-against-silk": "a price paid that speaks against silk", "wet-unknown": "nobody has said whether it is wet",
     came: "something from the client since our last letter", tested: "a test or a report since our last letter", changed: "something in our last letter that reads otherwise today", gone: "something in our last letter that no longer holds", waits: "something in our last letter that waits until we know whether it is wet", "only-waits": "nothing else that moved", "only-more": "more than in our last letter, all of which still holds",
     "urine-told-fresh": "urine that they told us of, of this week", "urine-told-little": "such urine, and little improvement", "trouble-unjudged": "trouble told in the client’s own words, or as the reason why they write, and no answer about it", "cleaned-home": "that it was cleaned at home before", "brown-washed-said": "brown after a wash in the client’s own words, and no answer about it", "brown-said": "brown, and no wash, in them", "stiff-washed-said": "stiffness after a wash in them",
-    "silk-said": "silk in what the seller or a label called it",
+    "latex-back": "a back that latex seems to hold", "silk-said": "silk in what the seller or a label called it",
     "doubtful-worth": "doubt that it is worth saving", "hardly-worth": "likely not worth its cost", "no-haste": "nothing that is lost by waiting, or likely not worth its cost", "set-or-not": "a stain of which it is open whether it has set", "no-page": "a client without an e-mail address, and so without a page of their own", "little-hope": "little improvement to hope for",
   }),
 };

@@ -1,8 +1,10 @@
-import type { MethodId } from "../trade/care";
+import { LATEX_BACK_FROM, type MethodId } from "../trade/care";
 import type { LetterSign } from "../trade/letter-signs";
 import type { Assessment, Range } from "../triage/assessment";
 import { SPOILT_PHOTO, type Strength } from "../triage/finding";
 import type { EnquiryAnswers, QuestionId, RugAnswers } from "../trade/questions";
+import { latexBackChance } from "../triage/construction";
+import { readTold } from "../triage/told";
 import { speaksAgainstSilk } from "../triage/price-evidence";
 import { cutKey, type CutKey } from "../words/judged";
 import { asksOf, isWetUnknown } from "./asks";
@@ -168,7 +170,7 @@ function given({ rug, enquiry, hasTelephone, hasName, hasPage, came }: FactsInpu
     came: came && (came.message || came.answers || came.photos > 0), tested: came?.tested,
     changed: moved?.changed.length, gone: moved?.gone.length, waits: moved?.waits.length,
     "only-waits": moved && !hasMoved(moved) && moved.waits.length > 0, "only-more": moved && !hasMoved(moved) && moved.waits.length === 0,
-    "urine-told-fresh": isFreshUrineTold(rug.answers), "urine-told-little": isFreshUrineTold(rug.answers) && isLittle(a), "silk-said": wasCalledSilk(a),
+    "urine-told-fresh": isFreshUrineTold(rug.answers), "urine-told-little": isFreshUrineTold(rug.answers) && isLittle(a), "silk-said": wasCalledSilk(a), "latex-back": latexBackChance(readTold(a.findings)) >= LATEX_BACK_FROM,
     "trouble-unjudged": isTroubleUnjudged(rug.answers, enquiry), "cleaned-home": wasCleanedAtHome(rug.answers),
     "brown-washed-said": inTheirWords.includes("brown-washed"), "brown-said": inTheirWords.includes("brown"), "stiff-washed-said": inTheirWords.includes("stiff-washed"),
     "doubtful-worth": (a.beyondRepair ?? 0) >= PERHAPS_NOT_WORTH.beyondRepair, "hardly-worth": isHardlyWorth(a), "no-haste": hasNoHaste(a), "set-or-not": isSetOrNot(a), "little-hope": isLittle(a),

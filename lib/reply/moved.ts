@@ -9,7 +9,7 @@ export const TOPICS: readonly { readonly id: TopicId; readonly places: readonly 
   { id: "outlook", places: ["outlook"] },
   { id: "worth", places: ["worth", "beyond"] },
   { id: "cause", places: ["safety", "cause"] },
-  { id: "care", places: ["care", "dye-test", "refuse", "worse"] },
+  { id: "care", places: ["care", "back-first", "dye-test", "refuse", "worse"] },
   { id: "repair", places: ["repair"] },
   { id: "life", places: ["life"] },
   { id: "price", places: ["price"] },

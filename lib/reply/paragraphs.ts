@@ -35,6 +35,7 @@ export const PLACES: readonly Place[] = [
   { id: "refer", name: "Who else should see it", of: "rug", take: 1, joins: false },
   { id: "cause", name: "What happened", of: "rug", take: 2, joins: false, likeliestFirst: true, spare: { rank: 7, from: 1 } },
   { id: "care", name: "What can be done", of: "rug", take: 1, joins: false },
+  { id: "back-first", name: "A back of latex", of: "rug", take: 1, joins: true, spare: { rank: 4, from: 0 } },
   { id: "dye-test", name: "The dye test", of: "rug", take: 1, joins: true },
   { id: "refuse", name: "What we will not do", of: "rug", take: 1, joins: true },
   { id: "worse", name: "The chance of harm", of: "rug", take: 1, joins: true, when: ALLOWED_TO_TOUCH },

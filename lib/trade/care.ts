@@ -84,12 +84,16 @@ export const VERDICT_LIMITS = { ruledOutFrom: 0.2, suitableBelow: 0.02, how: "el
 
 /** What is found on the rug itself and asks for a stricter verdict, from that chance on. */
 export interface CautionRow extends Source {
-  readonly when: "backing-failure" | "dye-bleed" | "mould" | "insects" | "antique" | "wet-now" | "dye-moved" | "dye-doubtful";
+  readonly when: "backing-failure" | "dye-bleed" | "mould" | "insects" | "antique" | "wet-now" | "latex-back" | "dye-moved" | "dye-doubtful";
   readonly methods: readonly MethodId[];
   readonly atMost: Verdict;
   readonly from: number;
   readonly why: string;
 }
+/** A back counts as held by latex from this chance on. Elicited. */
+export const LATEX_BACK_FROM = 0.5;
+/** How a label names it, in the languages that write it so. Common practice, no published source. */
+export const LATEX_WORD = /(?<!\p{L})l[aá]tex(?!\p{L})/iu;
 export const CAUTIONS: readonly CautionRow[] = [
   { when: "backing-failure", methods: ["immersion-wash"], atMost: "ruled-out", from: 0.5, why: "the back may come away in a bath", ...practice },
   { when: "backing-failure", methods: ["solvent-dry"], atMost: "ruled-out", from: 0.5, why: "a solvent may soften what is left of the latex in the back", ...practice },
@@ -101,7 +105,8 @@ export const CAUTIONS: readonly CautionRow[] = [
   { when: "mould", methods: ["dusting", "low-moisture", "wet-hand-clean", "immersion-wash"], atMost: "needs-testing-first", from: 0.2, why: "mould must not be stirred up: it is seen first, by someone protected against it", ...practice },
   { when: "insects", methods: ["dusting"], atMost: "needs-testing-first", from: 0.5, why: "it has to be treated for insects before it is handled among other rugs", ...practice },
   { when: "antique", methods: ["immersion-wash", "wet-hand-clean", "low-moisture", "solvent-dry", "dusting"], atMost: "needs-testing-first", from: 0.5, why: "an antique is seen by a conservator first, and may carry old pesticide", ...practice },
-  { when: "wet-now", methods: ["low-moisture", "wet-hand-clean", "immersion-wash", "solvent-dry"], atMost: "needs-testing-first", from: 0.5, why: "it has to be dry and seen before anything is tried", ...practice },
+  { when: "latex-back", methods: ["immersion-wash", "wet-hand-clean", "solvent-dry"], atMost: "needs-testing-first", from: LATEX_BACK_FROM, why: "latex seems to hold the back; it weakens with age, in water and in solvents, and has to be found sound first", ...practice },
+  { when: "wet-now", methods: ["dusting", "low-moisture", "wet-hand-clean", "immersion-wash", "solvent-dry"], atMost: "needs-testing-first", from: 0.5, why: "it has to be dry and seen before anything is tried", ...practice },
 ];
 
 /** How the judgement of a method is said. `why` stands after its opening; `chance` in per cent. */

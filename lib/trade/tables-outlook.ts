@@ -21,7 +21,7 @@ const CARE_WORDS: Readonly<Record<CareColumn | "wool", string>> = {
   jute: "jute and sisal", synthetics: "synthetics", unclear: "unclear",
 };
 /** Where a caution or a note names something that is no cause. */
-const KNOWN_WORDS: Readonly<Record<string, string>> = { antique: "an antique", "wet-now": "wet now", "dye-moved": "a colour moved in the dye test", "dye-doubtful": "the dye test left a doubt" };
+const KNOWN_WORDS: Readonly<Record<string, string>> = { antique: "an antique", "wet-now": "wet now", "latex-back": "a back that latex seems to hold", "dye-moved": "a colour moved in the dye test", "dye-doubtful": "the dye test left a doubt" };
 const whenWords = (when: string) => KNOWN_WORDS[when] ?? mechanismName(when as DamageId);
 const methodNames = (ids: readonly MethodId[]) => ids.map((m) => METHODS[m].name).join("; ");
 /** One named number with the source of the object it stands in. */

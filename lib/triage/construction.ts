@@ -1,8 +1,15 @@
-import { CONSTRUCTION_BY_BACK, type Construction } from "../trade/care";
+import { CONSTRUCTION_BY_BACK, LATEX_WORD, type Construction } from "../trade/care";
 import type { Told } from "./told";
 
 /** Shares of the constructions by the look of the back; sum to 1. */
 export function constructionShares(told: Told): Readonly<Record<Construction, number>> {
   const back = told.one("back") ?? "unknown";
   return (CONSTRUCTION_BY_BACK[back as keyof typeof CONSTRUCTION_BY_BACK] ?? CONSTRUCTION_BY_BACK.unknown).share;
+}
+
+/** Chance, 0–1, that latex holds the back: a label that names it, or a tufted rug by the look of its back. */
+export function latexBackChance(told: Told): number {
+  const label = told.value("label");
+  const words = typeof label === "object" && "text" in label ? String(label.text) : "";
+  return LATEX_WORD.test(words) ? 1 : constructionShares(told).tufted;
 }

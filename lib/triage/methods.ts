@@ -4,7 +4,7 @@ import {
 import { CARE_WORDS, MAY_BE_FROM } from "../trade/care-words";
 import { FIBRE_IDS, fibreName, type FibreId } from "../trade/fibres";
 import type { Assessment } from "./assessment";
-import { constructionShares } from "./construction";
+import { constructionShares, latexBackChance } from "./construction";
 import type { Told } from "./told";
 
 type Fibres = Readonly<Record<FibreId, number>>;
@@ -64,13 +64,14 @@ function whyOf(method: MethodId, verdict: Verdict, fibres: Fibres, forbidden: nu
 
 /** How far what a caution or a note names holds, 0–1. Spots that were told are handled as mould, however likely that is. */
 function holdsBy(told: Told, chance: Chance): (when: string) => number {
-  const known: Readonly<Record<string, boolean>> = {
-    antique: told.has("age:antique"),
-    "wet-now": told.has("wetNow:wet") || told.has("wetNow:damp") || told.has("sign:still-wet"),
-    "dye-moved": told.signs.dyes === "moved", "dye-doubtful": told.signs.dyes === "doubt",
+  const known: Readonly<Record<string, number>> = {
+    antique: Number(told.has("age:antique")), "latex-back": latexBackChance(told),
+    "wet-now": Number(told.has("wetNow:wet") || told.has("wetNow:damp") || told.has("sign:still-wet")),
+    "dye-moved": Number(told.signs.dyes === "moved"), "dye-doubtful": Number(told.signs.dyes === "doubt"),
   };
   return (when) => {
-    if (when in known) return known[when] ? 1 : 0;
+    const share = known[when];
+    if (share !== undefined) return share;
     if (when === "mould" && told.has("changes:spots")) return 1;
     return when === "dye-bleed" && told.signs.dyes === "held" ? 0 : chance(when);
   };

@@ -36,6 +36,9 @@ export const CARE: readonly ParagraphRow[] = [
   { ...TRADE, id: "care-none", version: 1, place: "care", when: { is: { ruledOut: CLEANING } },
     text: "There is no way of cleaning it that we would put our name to." },
 
+  { ...TRADE, id: "back-first", version: 1, place: "back-first", when: { is: { has: ["latex-back"], offered: WET }, not: { mechanisms: ["backing-failure", "mould", "insects", "dye-bleed"], age: ["antique"], incidents: ["flood"], who: ["trade"] } },
+    text: "Latex seems to hold its back. It weakens with age and in water, so we would look at the back before anything else." },
+
   { ...TRADE, id: "dye-test", version: 1, place: "dye-test", when: { is: { mechanisms: ["dye-bleed"], offered: WET } },
     text: "Where a dye has run, that is a dye test of each colour: if any comes off on a damp white cloth, no water goes on the rug." },
 

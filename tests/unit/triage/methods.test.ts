@@ -54,6 +54,18 @@ describe("judgeMethods", () => {
     expect(verdict("solvent-dry", { polyester: 1 }, {}, (m) => (m === "backing-failure" ? 0.49 : 0))).toBe("needs-testing-first");
     expect(verdict("immersion-wash", { polyester: 1 }, {}, (m) => (m === "backing-failure" ? 0.49 : 0))).toBe("suitable");
   });
+  it("touches nothing that is still wet, not even to dust it", () => {
+    for (const wetNow of ["wet", "damp"]) expect(verdict("dusting", { wool: 1 }, { wetNow }), wetNow).toBe("needs-testing-first");
+    for (const wetNow of ["no", "unsure"]) expect(verdict("dusting", { wool: 1 }, { wetNow }), wetNow).toBe("suitable");
+  });
+  it("has a back that latex seems to hold seen before water or a solvent: by its look, or by the label in whatever language", () => {
+    const labelled = (text: string) => judgeMethods(readTold([{ what: "label", value: { says: null, pile: null, text }, strength: "label-typed", from: "client" }]), belief({ polyester: 1 }), nothing).find((m) => m.method === "immersion-wash")?.verdict;
+    expect(verdict("immersion-wash", { polyester: 1 }, { back: "cloth" })).toBe("needs-testing-first");
+    expect(verdict("immersion-wash", { polyester: 1 }, { back: "machine" })).toBe("suitable");
+    expect(verdict("low-moisture", { polyester: 1 }, { back: "cloth" })).toBe("suitable");
+    expect(["Backing: latex", "respaldo látex", "Rücken: Latex"].map(labelled)).toEqual(Array(3).fill("needs-testing-first"));
+    expect(["Backing: jute", "latexed"].map(labelled)).toEqual(["suitable", "suitable"]);
+  });
   it.each<[string, Partial<Record<FibreId, number>>, RegExp, RegExp]>([
     ["polypropylene", { polypropylene: 0.95, silk: 0.02, viscose: 0.03 }, /wets nothing\.$/, /silk|viscose|acet|beater/],
     ["silk", { silk: 0.9, wool: 0.1 }, /wets nothing; gently on silk\.$/, /viscose|beater|acet/],

@@ -34,6 +34,17 @@ describe("to a cleaner whose customer's rug may not be washed", () => {
   });
 });
 
+describe("where latex seems to hold the back", () => {
+  const LATEX = [says("that the back is looked at first", /latex[^.]*\.[^.]*weakens[^.]*look at the back before/i)];
+  const OWNED: Told["answers"] = { sellerSaid: "wool", incidents: ["spill"], liquid: "coffee-tea", since: "longer" };
+  it.each<[string, Told["answers"]]>([["by the label", { ...OWNED, labelText: "Pile 100% wool, backing cotton and latex" }], ["by its look", { ...OWNED, labelText: "wool", back: "cloth" }]])("says so beside the wash, %s", (_, answers) => {
+    expect(missing(text({ answers }), LATEX)).toEqual([]);
+  });
+  it("says nothing of latex where the back is knotted", () => {
+    expect(text({ answers: { ...OWNED, labelText: "wool", back: "knots" } })).not.toMatch(/latex/i);
+  });
+});
+
 describe("where it is likely not worth the money", () => {
   it("speaks of the years of the rug as it is now, and not of the one that is cleaned", () => {
     const letter = plainly(composeDraft(worthless({ lifeYears: range(4.5, 12, 40) })).text);
