@@ -40,13 +40,15 @@ export const MOST_MESSAGE_BYTES = 60 * 1024 * 1024;
 /** Text beyond this is not a letter. *elicited* */
 const MOST_TEXT_CHARS = 100_000;
 
+const PARSED = { skipHtmlToText: false, skipImageLinks: true, skipTextToHtml: true, skipTextLinks: true };
+
 /** Reads the bytes of one message (RFC 5322, MIME). Never throws for what is in them. */
 export async function readMessage(bytes: Buffer): Promise<Incoming> {
   if (bytes.length === 0) return { kind: "unreadable", why: "The message is empty." };
   if (bytes.length > MOST_MESSAGE_BYTES) return { kind: "unreadable", why: "The message is larger than 60 MB." };
   let mail: ParsedMail;
   try {
-    mail = await simpleParser(bytes, { skipHtmlToText: false, skipImageLinks: true, skipTextToHtml: true, skipTextLinks: true });
+    mail = await simpleParser(bytes, PARSED);
   } catch (error) {
     return { kind: "unreadable", why: `It is not a message that can be read: ${(error as Error).message}.` };
   }
@@ -57,8 +59,27 @@ export async function readMessage(bytes: Buffer): Promise<Incoming> {
   const why = automaticWhy(mail);
   if (why) return { kind: "automatic", why, message };
   if (!message.from && !hasHead(mail)) return { kind: "unreadable", why: "It names no sender, and has no head as messages have." };
-  return { kind: "letter", message };
+  return { kind: "letter", message: withForwarded(message, await forwardedIn(mail)) };
 }
+
+/** How deep letters are looked for within letters. *elicited*: one that was sent on twice. */
+const MOST_FORWARDS = 2;
+
+/** What stands in letters that were sent on as files (message/rfc822), the outermost first. What of them cannot be read stays a file. */
+async function forwardedIn({ attachments }: ParsedMail, depth = MOST_FORWARDS): Promise<IncomingMessage[]> {
+  const found: IncomingMessage[] = [];
+  for (const { content } of attachments.filter((a) => a.contentType === "message/rfc822").slice(0, depth === 0 ? 0 : undefined)) {
+    const inner = await simpleParser(content, PARSED).catch(() => null);
+    if (inner) found.push(messageOf(inner, await wordsOf(inner)), ...(await forwardedIn(inner, depth - 1)));
+  }
+  return found;
+}
+
+/** A letter with the pictures of those sent on with it; their words stand with what it repeats. */
+const withForwarded = (message: IncomingMessage, forwarded: readonly IncomingMessage[]): IncomingMessage => ({
+  ...message, pictures: [message, ...forwarded].flatMap((m) => m.pictures),
+  body: { ...message.body, quoted: [message.body.quoted, ...forwarded.flatMap(({ body }) => [body.own, body.quoted])].filter(Boolean).join("\n\n") },
+});
 
 /** Heads of which a message has at least one, beside its sender's (RFC 5322, section 3.6; RFC 2045). */
 const HEADS = ["to", "date", "subject", "message-id", "received", "mime-version", "content-type"] as const;
@@ -78,7 +99,7 @@ const UNREAD_HTML = "[Its words came as HTML that could not be read. Save the me
 async function wordsOf({ text, html }: ParsedMail): Promise<string> {
   if (text?.trim() || !html) return text ?? "";
   const alone = Buffer.from(`Content-Type: text/html; charset=utf-8\r\nContent-Transfer-Encoding: base64\r\n\r\n${Buffer.from(html).toString("base64")}`);
-  const { text: words, textConversionError } = await simpleParser(alone, { skipImageLinks: true, skipTextToHtml: true, skipTextLinks: true });
+  const { text: words, textConversionError } = await simpleParser(alone, PARSED);
   return words?.trim() || !textConversionError ? words ?? "" : UNREAD_HTML;
 }
 
@@ -102,4 +123,6 @@ function messageOf(mail: ParsedMail, text: string): IncomingMessage {
 /** Little pictures within a signature, shown in the text and no larger than a button: not a photo of a rug. *elicited* */
 const isSignatureMark = (a: Attachment): boolean => a.related === true && a.contentType.startsWith("image/") && a.size < 12_000;
 
-const oneLine = (text: string): string => text.replace(/[\p{Cc}\p{Cs}]+/gu, " ").trim().slice(0, 500);
+/** A line of more than 500 characters; what is kept of it, and that it goes on. *elicited* */
+const TOO_LONG = /^(.{499})..+$/su;
+const oneLine = (text: string): string => text.replace(/[\p{Cc}\p{Cs}]+/gu, " ").trim().replace(TOO_LONG, "$1…");

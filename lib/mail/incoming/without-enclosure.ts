@@ -20,14 +20,18 @@ function withoutIn(entity: string, sha256: string): string | null {
   const boundary = /^multipart\//iu.test(type) ? /boundary="?([^";\r\n]+)"?/iu.exec(type)?.[1]?.trim() : undefined;
   if (boundary) return inParts(entity, { at: head.length + gap.length, boundary, sha256 });
   if (/^message\/rfc822/iu.test(type)) {
-    const inner = withoutIn(body, sha256);
-    return inner === null ? null : head + gap + inner;
+    const isCoded = /^base64/iu.test(headerOf(head, "content-transfer-encoding"));
+    const inner = withoutIn(isCoded ? Buffer.from(body, "base64").toString("latin1") : body, sha256);
+    return inner === null ? null : head + gap + (isCoded ? inLines(Buffer.from(inner, "latin1")) : inner);
   }
   if (createHash("sha256").update(decoded(body, headerOf(head, "content-transfer-encoding"))).digest("hex") !== sha256) return null;
   const line = /\r?\n/u.exec(head)?.[0] ?? "\r\n";
   const kept = unfolded(head).filter((h) => !/^content-/iu.test(h));
   return [...kept, "Content-Type: text/plain; charset=utf-8", "", NOTE, ""].join(line);
 }
+
+/** As base64, in lines of 76 characters (RFC 2045, section 6.8). */
+const inLines = (bytes: Buffer): string => bytes.toString("base64").replace(/.{76}(?=.)/gu, "$&\r\n");
 
 /** Each part between its boundaries, the first line end before a boundary being the boundary's own. */
 function inParts(entity: string, { at, boundary, sha256 }: { at: number; boundary: string; sha256: string }): string | null {

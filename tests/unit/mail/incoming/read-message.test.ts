@@ -26,6 +26,25 @@ describe("readMessage", () => {
     expect(m.otherEnclosures.map((e) => [e.name, e.content.toString()])).toEqual([["invoice.pdf", "%PDF-"]]);
   });
 
+  it("takes the pictures of a letter that was sent on as a file, and folds its words; deeper ones stay files", async () => {
+    const sentOn = (inner: Buffer, own: string, b: string): Buffer => Buffer.concat([
+      lines(...head("MIME-Version: 1.0", `Content-Type: multipart/mixed; boundary=${b}`), "", `--${b}`, "Content-Type: text/plain", "", own, `--${b}`, 'Content-Type: message/rfc822; name="sent on.eml"', "Content-Disposition: attachment", "", ""),
+      inner, Buffer.from(`\r\n--${b}--\r\n`)]);
+    const inmost = lines(...head("MIME-Version: 1.0", "Content-Type: multipart/mixed; boundary=b"), "", "--b", "Content-Type: text/plain", "", "The red ran.", "--b", 'Content-Type: image/jpeg; name="one.jpg"', "Content-Transfer-Encoding: base64", "Content-Disposition: attachment", "", Buffer.alloc(20_000, 7).toString("base64"), "--b--", "");
+    const once = letterOf(await readMessage(sentOn(inmost, "From my sister.", "c")));
+    expect(once.body).toMatchObject({ own: "From my sister.", quoted: "The red ran." });
+    expect(once.pictures.map((p) => [p.name, p.content.length])).toEqual([["one.jpg", 20_000]]);
+    expect(once.otherEnclosures.map((e) => e.type)).toEqual(["message/rfc822"]);
+    const twice = sentOn(sentOn(inmost, "From my sister.", "c"), "See below!", "d");
+    expect(letterOf(await readMessage(twice)).pictures).toHaveLength(1);
+    expect(letterOf(await readMessage(sentOn(twice, "Look.", "e"))).pictures).toHaveLength(0);
+  });
+  it("cuts a subject that is longer than 500 signs, and says that it goes on: at, one over", async () => {
+    const subject = async (n: number) => letterOf(await readMessage(lines("From: Ana <ana@example.org>", `Subject: ${"x".repeat(n)}`, "", "Yes."))).subject;
+    expect(await subject(500)).toBe("x".repeat(500));
+    expect(await subject(501)).toBe(`${"x".repeat(499)}…`);
+  });
+
   it("reads words that came as HTML alone", async () => {
     const m = letterOf(await readMessage(lines(...head(), "Content-Type: text/html; charset=utf-8", "", "<p>The <b>red</b> ran.</p><script>alert(1)</script>")));
     expect(m.body.own).toBe("The red ran.");

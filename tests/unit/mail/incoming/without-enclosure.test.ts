@@ -32,6 +32,13 @@ describe("withoutEnclosure", () => {
     expect(outer.includes(FACE.toString("base64").slice(0, 60))).toBe(true);
     expect(withoutEnclosure(outer, sha256(FACE))?.includes(FACE.toString("base64").slice(0, 60))).toBe(false);
   });
+  it("finds it in a message that was forwarded as base64, and writes that as base64 again", async () => {
+    const inner = await written({ attachments: [picture(FACE, "1.jpg"), picture(RUG, "2.jpg")] });
+    const outer = Buffer.from(["Content-Type: multipart/mixed; boundary=b", "", "--b", "Content-Type: message/rfc822", "Content-Transfer-Encoding: base64", "", (inner.toString("base64").match(/.{1,76}/gu) ?? []).join("\r\n"), "--b--", ""].join("\r\n"));
+    const within = async (message: Buffer | null) => contents((await simpleParser(message ?? "")).attachments[0]?.content ?? Buffer.alloc(0));
+    expect(await within(outer)).toEqual([sha256(FACE), sha256(RUG)]);
+    expect(await within(withoutEnclosure(outer, sha256(FACE)))).toEqual([sha256(RUG)]);
+  });
   it("takes out each of two that are the same, and one that is written as quoted-printable", async () => {
     const twice = withoutEnclosure(await written({ attachments: [picture(FACE, "1.jpg"), picture(RUG, "2.jpg"), picture(FACE, "3.jpg")] }), sha256(FACE));
     expect(twice && await contents(twice)).toEqual([sha256(RUG)]);
