@@ -29,5 +29,5 @@ function sayBrought({ state, kind, says }: { state: string; kind: string | null;
   if (state === "waiting") return `It waits for you. ${says ?? ""}`.trim();
   if (kind === "bounce") return `${says ?? ""} It lies with its enquiry.`.trim();
   if (kind === "automatic") return `A machine wrote it, so nobody answers it. ${says ?? ""} It lies with its enquiry.`;
-  return kind === "letter" ? "It is an enquiry now." : "It lies with its enquiry, its words and photos too; it is your turn.";
+  return kind === "letter" ? "It is an enquiry now." : `It lies with its enquiry; it is your turn. ${says ?? ""}`.trim();
 }

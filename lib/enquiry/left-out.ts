@@ -20,5 +20,13 @@ export function readLeftOut(column: string | null): { files: EnclosedFileView[];
     const [name = "", bytes = ""] = line.split(SIZE_AFTER);
     return { at, name, kilobytes: Math.max(1, Math.round(Number(bytes) / 1024)) };
   });
-  return { files, leftOut: lines.filter((line) => !line.includes(SIZE_AFTER)) };
+  return { files, leftOut: counted(lines.filter((line) => !line.includes(SIZE_AFTER))) };
+}
+
+/** What is said several times is said once, with how often. */
+function counted(lines: readonly string[]): string[] {
+  return [...new Set(lines)].map((line) => {
+    const times = lines.filter((l) => l === line).length;
+    return times === 1 ? line : `${line} (${times} times)`;
+  });
 }

@@ -68,7 +68,7 @@ export function Received({ view, now, place }: { view: EnquiryView; now: string;
           <Link href={`/desk/post/${p.id}`}>See it in the Post</Link>
         </details>
         <EnclosedFiles post={p} />
-        {p.leftOut.length > 0 && <p className={`small ${css.enclosed}`}>With it, and not shown here: <bdi>{p.leftOut.join("; ")}</bdi>. <a href={`/desk/post/${p.id}/eml`} download>Save the message with it<span className="unseen">: {p.subject}</span></a></p>}
+        {p.leftOut.length > 0 && <div className={`small ${css.enclosed}`}><p>With it, and not shown here:</p><ul>{p.leftOut.map((line) => <li key={line} dir="auto">{line}</li>)}</ul><a href={`/desk/post/${p.id}/eml`} download>Save the message with it<span className="unseen">: {p.subject}</span></a></div>}
         </div>
       ))}
     </section>

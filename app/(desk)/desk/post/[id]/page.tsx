@@ -70,7 +70,7 @@ function Enclosed({ post }: { post: PostView }) {
     <div className={css.foot}>
       {pictures > 0 && <p>{pictures === 1 ? "One photo is enclosed." : `${pictures} photos are enclosed.`} {enquiry ? "What we took of them stands with the enquiry." : pictures === 1 ? "It is taken in with the enquiry." : "They are taken in with the enquiry."}</p>}
       <EnclosedFiles post={post} />
-      {leftOut.length > 0 && <><p>Enclosed, and kept with this message alone:</p><ul>{leftOut.map((line, i) => <li key={i} dir="auto">{line}</li>)}</ul></>}
+      {leftOut.length > 0 && <><p>Enclosed, and kept with this message alone:</p><ul>{leftOut.map((line) => <li key={line} dir="auto">{line}</li>)}</ul></>}
       <a href={`/desk/post/${id}/eml`} download>Save it as it came (.eml)</a>
     </div>
   );
