@@ -169,7 +169,7 @@ export function filledAtFirst(kind: DocumentKind, f: Pick<DocumentFacts, "answer
   if (kind !== "letter-to-seller") return {};
   const price = answers.price && answers.currency ? money(answers.price, answers.currency, f.settings.locale) : "";
   return {
-    sellerName: parties.find((p) => p.kind === "seller")?.name ?? answers.boughtPlace ?? "", boughtOn: answers.boughtYear ? String(answers.boughtYear) : "", price,
+    sellerName: parties.find((p) => p.kind === "seller")?.name ?? "", boughtOn: answers.boughtYear ? String(answers.boughtYear) : "", price,
     saidWords: sellersOwnWords(answers.sellerWords ?? ""), labelWords: plain(labelTextOf(f.assessment) ?? answers.labelText ?? ""),
   };
 }

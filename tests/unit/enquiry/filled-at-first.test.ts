@@ -1,6 +1,12 @@
 import { expect, it } from "vitest";
 import { filledAtFirst, type DocumentFacts } from "../../../lib/enquiry/document-content";
 
+it("leaves whom the letter is to open where only the place is known: it began with “Fez”", () => {
+  const bought = (parties: object[]) => ({ answers: { boughtPlace: "Fez" }, assessment: { findings: [] }, parties, settings: { locale: "en-GB" } }) as unknown as DocumentFacts;
+  expect(filledAtFirst("letter-to-seller", bought([])).sellerName).toBe("");
+  expect(filledAtFirst("letter-to-seller", bought([{ kind: "seller", name: "Harrow & Daughters" }])).sellerName).toBe("Harrow & Daughters");
+});
+
 const facts = (label: object | null, typed: string, sellerWords?: string) =>
   ({ answers: { labelText: typed, sellerWords }, assessment: { findings: label ? [label] : [] }, parties: [], settings: { locale: "en-GB" } }) as unknown as DocumentFacts;
 
