@@ -26,6 +26,7 @@ export function acknowledgement({ greeted, reference, workshop, link, firstAid }
     name ? say("ack.dear", { name }) : say("ack.good-day"),
     firstAid ? `${say(firstAid.isUnread ? "ack.first-aid-unread" : "ack.first-aid")}\n${firstAid.lines.map((s) => `– ${s}`).join("\n")}` : null,
     say("ack.reached", { reference }),
+    firstAid ? null : say("ack.until"),
     say("ack.page"),
     workshop.hours ? say("front.hours", { hours: workshop.hours }) : null,
     `${workshop.name}${workshop.telephone ? `\n${workshop.telephone}` : ""}`,

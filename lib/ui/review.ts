@@ -1,3 +1,4 @@
+import { quotedInside } from "../words/quoted";
 import { agreedLabels } from "../enquiry/label-view";
 import type { IntakeAnswers } from "../enquiry/questionnaire";
 import { isAnswered, stepRow, stepsFor, type StepId } from "../enquiry/steps";
@@ -62,7 +63,7 @@ export function toldOn(step: StepId, answers: IntakeAnswers, photos: number, tol
     case "size": return sizeTold(rug, told);
     case "story": return rug.story ?? "";
     case "contact": return joined([answers.contact?.name, answers.contact?.email, answers.contact?.telephone]);
-    case "seller": return joined([chosen(), rug.sellerWords && say("review.quoted", { words: rug.sellerWords })]);
+    case "seller": return joined([chosen(), rug.sellerWords && say("review.quoted", { words: quotedInside(rug.sellerWords) })]);
     case "bought": return joined([chosen(), rug.boughtPlace]);
     default: return chosen();
   }

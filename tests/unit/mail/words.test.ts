@@ -144,6 +144,11 @@ describe("acknowledgement", () => {
   it("holds no judgement: no fibre, no chance, no range, no price", () => {
     expect(acknowledgement(given).text).not.toMatch(/silk|wool|viscose|likely|improve|year|£|%|clean/i);
   });
+  it("asks for no water and no product until the answer comes, where no first aid says so", () => {
+    const asked = /put no water and no product on/;
+    expect(acknowledgement(given).text).toMatch(asked);
+    expect(acknowledgement({ ...given, firstAid: { isUnread: false, lines: ["Put nothing on it."] } }).text).not.toMatch(asked);
+  });
   it("begins with first aid where something is wet", () => {
     expect(acknowledgement({ ...given, firstAid: { isUnread: false, lines: ["Keep people off it."] } }).text).toMatch(/^Dear Ana Example,\n\nWhile it is wet, please do this first[^\n]*\n– Keep people off it\.\n/);
   });

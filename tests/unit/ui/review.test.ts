@@ -35,6 +35,7 @@ describe("reviewOf", () => {
     expect(label([photo({ text: "HAND MADE", by: "client", agreed: { state: "confirmed", by: "client", text: "100% SILK", lines: [], crop: frame, quarters: 0 } })])).toBe("“100% SILK”, read from your photo, agreed by you");
     expect(label([photo({ state: "refused", by: "staff" })], { rug: { labelFound: "typed", labelText: "100% wool" } })).toBe("100% wool");
   });
+  it("puts no second marks around words that came with their own", () => expect(told({ rug: { sellerSaid: "silk", sellerWords: "\"genuine silk\"" } })).toMatchObject({ seller: "Silk, “‘genuine silk’”" }));
   it("puts the seller's own words in quotation marks", () => expect(told({ rug: { sellerSaid: "silk", sellerWords: "finest" } })).toMatchObject({ seller: "Silk, “finest”" }));
   it("leaves out what no longer applies", () => expect(told({ reason: "routine", rug: { incidents: ["sun"], liquid: "wine" } })).not.toHaveProperty("liquid"));
 });
