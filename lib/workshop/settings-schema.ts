@@ -32,6 +32,9 @@ const isTimeZone = (name: string) => {
   }
 };
 
+/** “Europe/London” of “europe/london”. What is no time zone stays, since it is refused. */
+const spelledTimeZone = (name: string) => (isTimeZone(name) ? new Intl.DateTimeFormat("en", { timeZone: name }).resolvedOptions().timeZone : name);
+
 const REAGENT_IDS = Object.keys(REAGENTS) as [ReagentId, ...ReagentId[]];
 export const isReagentId = (text: string): text is ReagentId => Object.hasOwn(REAGENTS, text);
 
@@ -52,7 +55,7 @@ export const workshopSettingsSchema = z
     jurisdiction: z.enum(["EU", "UK", "IE", "US", "other"]),
     /** The language of clients' pages and letters, and how dates, numbers and amounts are written. */
     locale: z.enum(LOCALES, "Choose one of the languages."),
-    timeZone: z.string().check(z.refine(isTimeZone, "Write a time zone such as Europe/Dublin.")),
+    timeZone: z.string().check(z.trim(), z.refine(isTimeZone, "Write a time zone such as Europe/Dublin."), z.overwrite(spelledTimeZone)),
     areaUnit: z.enum(AREA_UNITS),
     prices: z.strictObject({ cleanPerM2: price("cleanPerM2"), cleanMinimum: price("cleanMinimum"), bindingPerM: price("bindingPerM") }),
     /** Losses of a wrong answer that differ from the table's, by its row; null: the table's. */

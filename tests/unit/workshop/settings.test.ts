@@ -29,6 +29,10 @@ describe("workshopSettingsSchema", () => {
     expect(takes({ priors: { wool: 1.2, viscose: -0.2 } })).toBe(false);
     expect(takes({ priors: { gold: 1 } })).toBe(false);
   });
+  it("spells a time zone as the tables of zones do", () => {
+    for (const [typed, kept] of [["europe/london", "Europe/London"], [" EUROPE/DUBLIN ", "Europe/Dublin"], ["Europe/Paris", "Europe/Paris"]])
+      expect(workshopSettingsSchema.parse({ ...DEFAULT_SETTINGS, timeZone: typed }).timeZone, typed).toBe(kept);
+  });
   it("refuses unknown keys, time zones, locales and currencies", () => {
     for (const bad of [
       { extra: 1 },

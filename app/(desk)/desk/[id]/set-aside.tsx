@@ -21,7 +21,7 @@ export function SetAside({ enquiryId, why, isOffered }: { enquiryId: string; why
     <div className="no-print">
       {isOffered && (
         <p className={css.aside}>
-          <span>Only what they wrote says so, and nobody has answered that yet.</span>
+          <span>It stands here for what they wrote, and nobody has answered that yet.</span>
           <button type="button" className="button quiet" disabled={isBusy} onClick={run}>I have read it: it can wait its turn</button>
         </p>
       )}
