@@ -15,23 +15,24 @@ interface Again {
   to: Pick<Contact, "name" | "email">;
   /** The address before; null for none. */
   was: string | null;
-  /** Whether it is sent in any case: the link in the first one opens nothing any more. */
+  /** Whether it is sent in any case: the link in the first one opens nothing any more, or there was no address to send one to. */
   isDue: boolean;
 }
 
 /**
- * Sends the acknowledgement to a corrected address, with a link of its own, where the first one cannot have told its client anything.
- * Not of what has ended. Returns whether it is sent.
+ * Sends the acknowledgement to a corrected address, with a link of its own, where the first one cannot have told its client anything, or there was no
+ * address that it could go to. Not of what has ended, nor where the first one is on its way there only now. Returns whether it is sent.
  */
 export async function acknowledgeAgain(tx: Tx, { enquiryId, to, was, isDue }: Again, now: Date): Promise<boolean> {
   const first = await tx.letter.findFirst({ where: { enquiryId, automatic: true }, orderBy: NEWEST_FIRST.createdAt, select: { state: true, toAddress: true } });
   const hasFailed = first?.state === "failed" && first.toAddress === was;
+  const isOnItsWay = first?.state === "waiting" && first.toAddress === to.email;
   const enquiry = await tx.enquiry.findUniqueOrThrow({ where: { id: enquiryId }, include: WORDS_PARTS });
-  if (to.email === null || isEnded(enquiry.state) || !(hasFailed || isDue)) return false;
+  if (to.email === null || isEnded(enquiry.state) || isOnItsWay || !(hasFailed || isDue)) return false;
   const settings = await readSettings(tx);
   const judged = enquiry.rugs.flatMap((r) => r.assessments.map((a) => assessmentOf(a.result)));
   const firstAid = enquiry.letters.length > 0 ? null : firstAidAtOnce(judged, urgenciesOfWords(enquiry), settings.emergencyNumber);
   const { linkId } = await addClientLink(tx, enquiryId, now);
-  await acknowledge(tx, { enquiryId, reference: enquiry.reference, linkId, client: { name: to.name, email: to.email }, firstAid, settings, now });
+  await acknowledge(tx, { enquiryId, reference: enquiry.reference, channel: enquiry.channel, linkId, client: { name: to.name, email: to.email }, firstAid, settings, now });
   return true;
 }

@@ -1,7 +1,7 @@
 import "server-only";
 import { acknowledgement } from "../mail/acknowledgement";
 import { queueLetter } from "../mail/outbox";
-import type { Tx } from "../store/database";
+import type { Enquiry, Tx } from "../store/database";
 import { firstAidIn } from "../words/first-aid";
 import { greetingName } from "../reply/greeting-name";
 import { wordsIn } from "../words/words";
@@ -12,6 +12,7 @@ import type { FirstAidAtOnce } from "./wet-by-words";
 export interface ToAcknowledge {
   enquiryId: string;
   reference: string;
+  channel: Enquiry["channel"];
   linkId: string;
   client: { name: string; email: string };
   /** What is told at once; null where nothing is wet now. */
@@ -21,9 +22,9 @@ export interface ToAcknowledge {
 }
 
 /** The automatic letter: received, and where the client's page is. It carries no judgement; the link is written in as it leaves. */
-export async function acknowledge(tx: Tx, { enquiryId, reference, linkId, client, firstAid, settings, now }: ToAcknowledge): Promise<void> {
+export async function acknowledge(tx: Tx, { enquiryId, reference, channel, linkId, client, firstAid, settings, now }: ToAcknowledge): Promise<void> {
   const letter = acknowledgement({
-    greeted: greetingName(client.name), reference, workshop: settings, link: linkMark(linkId),
+    greeted: greetingName(client.name), reference, isHeard: channel === "telephone", workshop: settings, link: linkMark(linkId),
     firstAid: firstAid && { ...firstAid, lines: firstAidIn(wordsIn(settings.locale), firstAid.lines, settings.emergencyNumber) },
   });
   await queueLetter(tx, { enquiryId, to: { name: client.name, address: client.email }, letter, workshop: settings, now });

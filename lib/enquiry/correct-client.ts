@@ -73,13 +73,13 @@ async function correct(tx: Tx, caller: Caller, { enquiryId, seen, contact: is, i
   const lifted = isNewAddress ? { suppressedAt: null, suppressedWhy: null } : {};
   const { count } = await tx.client.updateMany({ where: { id: clientId, ...was }, data: { ...is, ...lifted } });
   if (count !== 1) return NOT_THERE;
-  const letters = await redirectLetters(tx, { clientId, was, is, areLinksEnded }, now);
+  const letters = await redirectLetters(tx, caller, { clientId, was, is, areLinksEnded }, now);
   if (!letters.ok) return letters;
   if (areLinksEnded) await tx.clientLink.updateMany({ where: { enquiry: { clientId }, revokedAt: null }, data: { revokedAt: now } });
   const detail = { ...changed, ...letters.value, areLinksEnded: Number(areLinksEnded) };
   let isAcknowledged = false;
   for (const { id } of await tx.enquiry.findMany({ where: { clientId }, select: { id: true } })) {
-    if (isNewAddress && (await acknowledgeAgain(tx, { enquiryId: id, to: is, was: was.email, isDue: areLinksEnded }, now))) isAcknowledged = true;
+    if (isNewAddress && (await acknowledgeAgain(tx, { enquiryId: id, to: is, was: was.email, isDue: areLinksEnded || was.email === null }, now))) isAcknowledged = true;
     await beginFreshDraft(tx, id, now);
     await audit(tx, caller, { action: was.email === is.email ? "client-corrected" : "address-corrected", enquiryId: id, at: now, detail });
   }

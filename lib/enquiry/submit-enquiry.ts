@@ -71,7 +71,7 @@ async function submitOnce(tx: Tx, caller: Caller & { kind: "intake" }, written: 
   const { linkId, token } = await addClientLink(tx, enquiryId, now);
   await audit(tx, caller, { action: "submitted", enquiryId, at: now, detail: { photos: known.length } });
   const { name, email } = written.client;
-  if (email) await acknowledge(tx, { enquiryId, reference, linkId, client: { name, email }, firstAid, settings, now });
+  if (email) await acknowledge(tx, { enquiryId, reference, channel: written.channel, linkId, client: { name, email }, firstAid, settings, now });
   return ok({ reference, enquiryId, clientToken: token });
 }
 

@@ -8,6 +8,8 @@ export interface AcknowledgementInput {
   greeted: string | null;
   /** The enquiry's short name for people. */
   reference: string;
+  /** They rang us, and a person here wrote it down. */
+  isHeard: boolean;
   workshop: LetterHead & { hours: string };
   /** The client's own page, or the mark that becomes it. */
   link: string;
@@ -19,18 +21,18 @@ export interface AcknowledgementInput {
  * The letter that goes out by itself when an enquiry has arrived. It says that a person will answer and where the
  * client's own page is; it holds no judgement about the rug. First aid is the same for every rug.
  */
-export function acknowledgement({ greeted, reference, workshop, link, firstAid }: AcknowledgementInput): ComposedLetter {
+export function acknowledgement({ greeted, reference, isHeard, workshop, link, firstAid }: AcknowledgementInput): ComposedLetter {
   const { say } = wordsIn(workshop.locale ?? "en-GB");
   const name = headerText(greeted ?? "");
   const blocks = [
     name ? say("ack.dear", { name }) : say("ack.good-day"),
     firstAid ? `${say(firstAid.isUnread ? "ack.first-aid-unread" : "ack.first-aid")}\n${firstAid.lines.map((s) => `– ${s}`).join("\n")}` : null,
-    say("ack.reached", { reference }),
+    say(isHeard ? "ack.heard" : "ack.reached", { reference }),
     firstAid ? null : say("ack.until"),
-    say("ack.page"),
+    say(isHeard ? "ack.page-heard" : "ack.page"),
     workshop.hours ? say("front.hours", { hours: workshop.hours }) : null,
     `${workshop.name}${workshop.telephone ? `\n${workshop.telephone}` : ""}`,
-    say("ack.itself"),
+    say(isHeard ? "ack.itself-heard" : "ack.itself"),
   ];
   return composeLetter({
     kind: "acknowledgement", subject: say("ack.subject", { reference }), text: blocks.filter((b) => b !== null).join("\n\n"), workshop, link,

@@ -1,14 +1,15 @@
 import "server-only";
 import { randomUUID } from "node:crypto";
 import { database, type Tx } from "../store/database";
-import { NEWEST_FIRST, newRowId } from "../store/row-order";
+import { newRowId } from "../store/row-order";
 import { readSettings } from "../workshop/settings";
 import { headerText } from "./address";
 import type { ComposedLetter } from "./compose";
 import { attachmentsOf } from "./enclosures";
 import { messageOf } from "./message";
-import { newMessageId, threadAfter } from "./message-id";
+import { newMessageId } from "./message-id";
 import { mailDomain, senderOf } from "./sender";
+import { threadOf } from "./thread";
 
 export { deliverDue } from "./deliver";
 export { mailConfigured } from "./sender";
@@ -28,22 +29,16 @@ export interface LetterToQueue {
 }
 
 /**
- * Writes a letter into the outbox, inside the transaction of the decision to send it. Its Message-ID is fixed here, and
- * it follows the newest letter of the enquiry that was not taken back, and what the client wrote by mail since. Returns the letter's id.
+ * Writes a letter into the outbox, inside the transaction of the decision to send it. Its Message-ID is fixed here,
+ * and what it follows (`threadOf`). Returns the letter's id.
  */
 export async function queueLetter(tx: Tx, { enquiryId, to, letter, workshop, now, documentIds = [], notBefore = now, approvedById = null, secondedById = null }: LetterToQueue): Promise<string> {
-  const earlier = await tx.letter.findFirst({
-    where: { enquiryId, state: { not: "taken_back" } }, orderBy: NEWEST_FIRST.createdAt, select: { messageId: true, references: true, createdAt: true },
-  });
-  const since = earlier ? { arrivedAt: { gt: earlier.createdAt } } : {};
-  const theirs = await tx.post.findFirst({
-    where: { enquiryId, kind: { in: ["letter", "reply"] }, messageId: { not: null }, ...since }, orderBy: NEWEST_FIRST.arrivedAt, select: { messageId: true },
-  });
+  const [address, automatic] = [to.address.trim(), letter.kind === "acknowledgement"];
   const row = await tx.letter.create({
     data: {
-      id: newRowId(), enquiryId, kind: letter.kind, automatic: letter.kind === "acknowledgement",
-      state: notBefore > now ? "held" : "waiting", messageId: newMessageId(mailDomain(workshop)), ...threadAfter(earlier, theirs?.messageId),
-      toName: headerText(to.name), toAddress: to.address.trim(), subject: letter.subject, text: letter.text, html: letter.html,
+      id: newRowId(), enquiryId, kind: letter.kind, automatic,
+      state: notBefore > now ? "held" : "waiting", messageId: newMessageId(mailDomain(workshop)), ...(await threadOf(tx, { enquiryId, address, automatic })),
+      toName: headerText(to.name), toAddress: address, subject: letter.subject, text: letter.text, html: letter.html,
       notBefore, createdAt: now, approvedById, secondedById,
       enclosures: { create: documentIds.map((documentId) => ({ id: randomUUID(), documentId, at: now })) },
     },

@@ -9,8 +9,12 @@ import { lowerFirst } from "./figures";
  * The letter "Ask for more" begins with: what would help most, as a list, and nothing else. It carries no judgement.
  * Bench tests are ours to do and are never asked of a client. Photos have the hint the questionnaire gives.
  */
-export function questionLetter({ reference, name, questions, signature, workshop }: {
+export function questionLetter({ reference, name, questions, signature, workshop, rang, hasPage }: {
   reference: string; name: string; questions: Assessment["nextQuestions"]; signature: string; workshop: string;
+  /** They rang us, and did not write. */
+  rang: boolean;
+  /** A letter of ours has brought them the link to their own page. */
+  hasPage: boolean;
 }): { subject: string; text: string } {
   const greeted = greetingName(name);
   const lines = questions.filter((q) => q.kind !== "bench-test").map((q) => (q.kind === "photo" ? photoLine(q) : questionLine(q)));
@@ -19,9 +23,9 @@ export function questionLetter({ reference, name, questions, signature, workshop
     : ["Before we say more it would help us to know a little more:", "– "];
   const text = [
     greeted ? `Dear ${greeted},` : "Good day,",
-    "Thank you for writing to us about your rug.",
+    `Thank you for ${rang ? "ringing" : "writing to"} us about your rug.`,
     ...asks,
-    "If you are not sure, just say so: that is an answer too. You can answer this letter, or use the link in our first one.",
+    `If you are not sure, just say so: that is an answer too.${hasPage ? " You can answer this letter, or use the link in our first one." : ""}`,
     signature || `Kind regards\n${workshop}`,
   ].join("\n\n");
   return { subject: `A question about your rug (${reference})`, text };

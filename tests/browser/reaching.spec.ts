@@ -108,3 +108,31 @@ test("Two of us correct the same client, and what the second typed is neither lo
   const dead = await other.request.get(linkSentTo(desk, "dagny@example.org"));
   expect(await dead.text()).toContain("This link is too old");
 });
+
+test("I add the address of somebody who rang, and they get a link to their page and the letter that was to be read out", async ({ person }, info) => {
+  const page = await person({ storageState: owner });
+  const at = await takesIn(page, { name: "Wenna Trask", label: "100 % wool" }, desk);
+  await page.getByRole("button", { name: "Ask for more" }).click();
+  const question = page.getByLabel("Text of the question");
+  await expect(question).toHaveValue(/Thank you for ringing us about your rug/);
+  await expect(question).not.toHaveValue(/link/);
+  await page.getByRole("button", { name: "Back to the reply" }).click();
+  await page.getByRole("button", { name: "Approve and send" }).click();
+  await readsAnew(page, at, /Ring them, and read it out/);
+  await page.goto(`${at}/client`);
+  const address = "wenna.trask@example.org";
+  await page.getByLabel("E-mail address").fill(address);
+  await page.getByRole("button", { name: "Keep this" }).click();
+  await expect(page.getByRole("status").filter({ hasText: `Corrected. One letter that was to be read out goes to ${address} once the holding time is over. The acknowledgement goes to ${address}, with a link to their own page.` })).toBeVisible();
+  await looksRight(page);
+  await page.screenshot({ path: info.outputPath("given-address-1280.png"), fullPage: true });
+  await expect.poll(() => linkSentTo(desk, address)).toContain("/e/");
+  await expect.poll(() => letters(address).length).toBe(1);
+  const [ack] = desk.mails.filter((m) => m.to.includes(address) && m.mail.headers.has("auto-submitted"));
+  expect(ack?.mail.text).toContain("Thank you for ringing us");
+  for (const { mail } of desk.mails.filter((m) => m.to.includes(address))) expect(mail.inReplyTo).toBeUndefined();
+  await readsAnew(page, at, /Sent\./);
+  await expect(page.getByText("let the letter that was to be read out go by e-mail")).toBeVisible();
+  await page.goto(`${desk.url}/desk/letters`);
+  await expect(page.getByRole("listitem").filter({ hasText: "Wenna Trask" }).filter({ hasText: "Not sent" })).toHaveCount(0);
+});

@@ -14,6 +14,9 @@ export const MAIL = {
   "ack.first-aid-unread": "Nobody here has read your letter yet. If the rug is wet, please do this first, whatever it is made of:",
   "ack.reached": "Your enquiry has reached us. Its number is {reference}. A person here reads what you wrote, looks at your photos and answers you; nothing is decided by a machine.",
   "ack.until": "Until you hear from us, please put no water and no product on the rug.",
+  "ack.heard": "Thank you for ringing us: your enquiry is written down here. Its number is {reference}. A person here goes through what you told us and answers you; nothing is decided by a machine.",
   "ack.page": "On your own page you can see what you sent, add photos and read our answer. The link is for you alone: whoever has it can see the page.",
+  "ack.page-heard": "On your own page you can see what we wrote down, add photos and read our answer. The link is for you alone: whoever has it can see the page.",
   "ack.itself": "This letter was sent by itself. If you did not write to us, you need do nothing.",
+  "ack.itself-heard": "This letter was sent by itself. If you did not ring us, you need do nothing.",
 } as const;

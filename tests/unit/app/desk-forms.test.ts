@@ -117,7 +117,7 @@ describe("asSeen", () => {
 });
 
 describe("sayCorrected", () => {
-  const done = { was: "ada@exmaple.org", is: "ada@example.org", redirected: 0, inDoubt: 0, areLinksEnded: false, isAcknowledged: false, suppressedWhy: null, others: [] };
+  const done = { was: "ada@exmaple.org", is: "ada@example.org", redirected: 0, posted: 0, overtaken: 0, inDoubt: 0, areLinksEnded: false, isAcknowledged: false, suppressedWhy: null, others: [] };
   it("says no more than what was done", () => {
     expect(sayCorrected(done)).toBe("Corrected.");
   });
@@ -125,6 +125,10 @@ describe("sayCorrected", () => {
     expect(sayCorrected({ ...done, redirected: 1, inDoubt: 2 })).toBe("Corrected. One letter goes to ada@example.org now. Two letters may have reached the old address and are not tried again.");
     expect(sayCorrected({ ...done, areLinksEnded: true, isAcknowledged: true })).toBe("Corrected. The links sent before open nothing any more. The acknowledgement goes to ada@example.org, with a link to their own page.");
     expect(sayCorrected({ ...done, is: null, redirected: 2, areLinksEnded: true })).toBe("Corrected. Two letters wait here, to be read out. The links sent before open nothing any more. The client has no link now.");
+  });
+  it("says what becomes of letters that were to be read out, now that there is an address", () => {
+    expect(sayCorrected({ ...done, was: null, posted: 1 })).toBe("Corrected. One letter that was to be read out goes to ada@example.org once the holding time is over.");
+    expect(sayCorrected({ ...done, was: null, overtaken: 2 })).toBe("Corrected. Two letters that were to be read out are taken back: what stands at the enquiry now takes their place.");
   });
   it("warns of a new address that refused before, and of other enquiries with the old one", () => {
     expect(sayCorrected({ ...done, suppressedWhy: "550 5.1.1", others: ["K7-204", "A1-300"] })).toBe("Corrected. ada@example.org refused our mail before (550 5.1.1): nothing is sent there until somebody says in the Post why it should be. The old address stands in other enquiries too: K7-204, A1-300.");

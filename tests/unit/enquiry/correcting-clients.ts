@@ -4,6 +4,7 @@ import { describe, expect, it, vi } from "vitest";
 import { approveReply } from "../../../lib/enquiry/approve-reply";
 import type { Caller } from "../../../lib/enquiry/caller";
 import { asSeen, type Contact } from "../../../lib/enquiry/client-schema";
+import { correctAnswer } from "../../../lib/enquiry/correct-answer";
 import { correctClient } from "../../../lib/enquiry/correct-client";
 import { enterEnquiry } from "../../../lib/enquiry/enter-enquiry";
 import { eraseEnquiry } from "../../../lib/enquiry/erase-enquiry";
@@ -13,8 +14,10 @@ import { callerFromLink } from "../../../lib/enquiry/open-client-link";
 import { readEnquiry } from "../../../lib/enquiry/read-enquiry";
 import { readLetters } from "../../../lib/enquiry/read-letters";
 import { readQueue } from "../../../lib/enquiry/read-queue";
+import { recordReadOut } from "../../../lib/enquiry/read-out";
 import { saveDraft } from "../../../lib/enquiry/save-draft";
 import { sortPost } from "../../../lib/enquiry/sort-post";
+import { takeBackLetter } from "../../../lib/enquiry/take-back";
 import { deliverDue } from "../../../lib/mail/outbox";
 import { suppressedWhy } from "../../../lib/mail/suppression";
 import { database, type Letter } from "../../../lib/store/database";
@@ -64,7 +67,7 @@ export function correctingClients(): void {
       good(await approveReply(await nell(), { enquiryId, number: 1 }, later(1)));
       await deliver(later(10));
       const right = anAddress();
-      expect(good(await correct(enquiryId, { email: right }))).toEqual({ was: wrong, is: right, redirected: 0, inDoubt: 0, areLinksEnded: false, isAcknowledged: true, suppressedWhy: null, others: [] });
+      expect(good(await correct(enquiryId, { email: right }))).toEqual({ was: wrong, is: right, redirected: 0, posted: 0, overtaken: 0, inDoubt: 0, areLinksEnded: false, isAcknowledged: true, suppressedWhy: null, others: [] });
       const seen = await view(enquiryId);
       expect(seen).toMatchObject({ state: "our_turn", client: { email: right, suppressedWhy: null }, undelivered: { kind: "reply", to: wrong } });
       expect(seen.history.at(-1)).toMatchObject({ who: "Nell Harrow", what: `corrected the client’s e-mail address: e-mail address from “${wrong}” to “${right}”` });
@@ -204,6 +207,75 @@ export function correctingClients(): void {
       expect(arrivedAt(email)).toEqual([]);
       expect((await view(enquiryId)).letters.at(-1)).toMatchObject({ to: "", state: "waiting" });
       expect(await callerFromLink(clientToken, later(61))).toBeNull();
+    });
+
+    /** Somebody who rang, and left no address. */
+    const rang = async () => good(await enterEnquiry(await nell(), { channel: "telephone", client: { name: "Odd Farrow", telephone: "01632 960 112" }, wetNow: "no", rugs: [{ labelText: "100% wool", labelFound: "typed", widthCm: 100, lengthCm: 200 }] }, NOW)).enquiryId;
+
+    it("sends whoever rang an acknowledgement with a link to their first address, which follows nothing", async () => {
+      const enquiryId = await rang();
+      const first = anAddress();
+      expect(good(await correct(enquiryId, { email: first }))).toMatchObject({ was: null, posted: 0, isAcknowledged: true });
+      await deliver(later(30));
+      const [ack] = arrivedAt(first);
+      expect(ack?.mail.text).toContain("Thank you for ringing us");
+      expect([ack?.mail.inReplyTo, ack?.mail.references]).toEqual([undefined, undefined]);
+      expect(await callerFromLink(tokenIn(ack?.mail.text), later(31))).toMatchObject({ enquiryId });
+    });
+
+    it("lets a letter that was to be read out go to a first address, held as long as any, with nothing before it that they never had", async () => {
+      const enquiryId = await rang();
+      const { letterId } = good(await approveReply(await nell(), { enquiryId, number: 1 }, later(2)));
+      const first = anAddress();
+      expect(good(await correct(enquiryId, { email: first }))).toMatchObject({ posted: 1, overtaken: 0, redirected: 0, isAcknowledged: true });
+      const held = await view(enquiryId);
+      expect(held).toMatchObject({ state: "their_turn", draft: null, letters: [{ id: letterId, state: "held", to: first, notBefore: later(25).toISOString(), isToBeReadOut: false }, { kind: "acknowledgement" }] });
+      expect(held.history.map((h) => h.what)).toContain("let the letter that was to be read out go by e-mail");
+      await deliver(later(24));
+      expect(arrivedAt(first).map((m) => m.mail.headers.has("auto-submitted"))).toEqual([true]);
+      await deliver(later(26));
+      expect(arrivedAt(first).map((m) => [m.mail.headers.has("auto-submitted"), m.mail.inReplyTo])).toEqual([[true, undefined], [false, undefined]]);
+      expect(good(await readLetters(await nell(), later(60))).notGone.filter((l) => l.enquiryId === enquiryId)).toEqual([]);
+    });
+
+    it("takes such a letter back where a newer draft stands, and lets it be taken back while it is held", async () => {
+      const [overtaken, held] = [await rang(), await rang()];
+      for (const enquiryId of [overtaken, held]) good(await approveReply(await nell(), { enquiryId, number: 1 }, later(2)));
+      const rug = await database().rug.findFirstOrThrow({ where: { enquiryId: overtaken } });
+      good(await correctAnswer(await nell(), { rugId: rug.id, step: "size", values: { unit: "cm", widthCm: "300", lengthCm: "400" }, seen: false }, later(10)));
+      const email = anAddress();
+      expect(good(await correct(overtaken, { email }))).toMatchObject({ posted: 0, overtaken: 1 });
+      expect(await view(overtaken)).toMatchObject({ state: "new", draft: { by: "the program" }, may: { approve: true } });
+      await deliver(later(60));
+      expect(arrivedAt(email).map((m) => m.mail.headers.has("auto-submitted"))).toEqual([true]);
+      good(await correct(held, { email: anAddress() }));
+      const [first] = await lettersOf(held);
+      good(await takeBackLetter(await nell(), first?.id ?? "", later(21)));
+      expect(await view(held)).toMatchObject({ state: "new", draft: { by: "the program" }, may: { approve: true } });
+    });
+
+    it("goes by mail or counts as read out, whichever is first, and never both", async () => {
+      for (let n = 0; n < 5; n++) {
+        const enquiryId = await rang();
+        const { letterId } = good(await approveReply(await nell(), { enquiryId, number: 1 }, later(2)));
+        const by = await nell();
+        const [told, corrected] = await Promise.all([recordReadOut(by, letterId, later(20)), correct(enquiryId, { email: anAddress() })]);
+        expect(good(corrected).posted).toBe(told.ok ? 0 : 1);
+        expect((await view(enquiryId)).state).toBe("their_turn");
+      }
+    });
+
+    it("threads an acknowledgement, and a letter taken along, under nothing that went to the old address", async () => {
+      const { enquiryId, email } = await anEnquiry();
+      await deliver(NOW);
+      good(await approveReply(await nell(), { enquiryId, number: 1 }, later(18)));
+      const right = anAddress();
+      const before = (await lettersOf(enquiryId)).at(-1);
+      expect(before?.inReplyTo).toBe((await lettersOf(enquiryId))[0]?.messageId);
+      good(await correct(enquiryId, { email: right }, { isSomebodyElses: true }));
+      await deliver(later(60));
+      expect([arrivedAt(email).length, arrivedAt(right).length]).toEqual([1, 2]);
+      for (const { mail: { inReplyTo, references } } of arrivedAt(right)) expect([inReplyTo, references]).toEqual([undefined, undefined]);
     });
 
     it("writes the program's draft anew with the corrected name, and leaves one that a person wrote", async () => {

@@ -134,7 +134,7 @@ describe("composeLetter", () => {
 });
 
 describe("acknowledgement", () => {
-  const given = { greeted: "Ana Example", reference: "K7-204", workshop: WORKSHOP, link: "https://desk.example/e/1", firstAid: null };
+  const given = { greeted: "Ana Example", reference: "K7-204", isHeard: false, workshop: WORKSHOP, link: "https://desk.example/e/1", firstAid: null };
   it("says that it arrived, its number, who answers, and where the client's page is", () => {
     const { kind, subject, text } = acknowledgement(given);
     expect(kind).toBe("acknowledgement");
@@ -156,6 +156,13 @@ describe("acknowledgement", () => {
     const { text } = acknowledgement({ ...given, firstAid: { isUnread: true, lines: ["Keep people off it."] } });
     expect(text).toMatch(/^Dear Ana Example,\n\nNobody here has read your letter yet\. If the rug is wet, please do this first[^\n]*\n– Keep people off it\.\n/);
     expect(text).not.toContain("While it is wet");
+  });
+  it("thanks whoever rang for ringing, and speaks of nothing that they wrote or sent", () => {
+    const { text } = acknowledgement({ ...given, isHeard: true });
+    expect(text).toContain("Thank you for ringing us: your enquiry is written down here. Its number is K7-204.");
+    expect(text).toContain("If you did not ring us, you need do nothing.");
+    expect(text).not.toMatch(/you wrote|you sent|your photos|did not write/);
+    expect(text).toContain("https://desk.example/e/1");
   });
   it("greets without a name where there is none", () => {
     for (const greeted of [null, "\u202e"]) expect(acknowledgement({ ...given, greeted }).text).toMatch(/^Good day,/);

@@ -71,7 +71,7 @@ describe("shortFinding", () => {
 });
 
 describe("questionLetter", () => {
-  const letter = { reference: "K7-204", name: "Ada Birch", signature: "Kind regards\nThe workshop", workshop: "The workshop" };
+  const letter = { reference: "K7-204", name: "Ada Birch", signature: "Kind regards\nThe workshop", workshop: "The workshop", rang: false, hasPage: true };
   const why = "";
   it("asks for photos and answers in order, and never for a bench test", () => {
     const { subject, text } = questionLetter({ ...letter, questions: [
@@ -91,6 +91,11 @@ describe("questionLetter", () => {
     const { text } = questionLetter({ ...letter, questions: [{ id: "household", kind: "question", ask: "Does any of this apply?", why }] });
     expect(text).toContain("– Does any of this apply? Perhaps: a cat or a dog lives here; small children play on it;");
     expect(text).not.toContain("none of these");
+  });
+  it("thanks whoever rang for ringing, and speaks of a link to those alone who have one", () => {
+    const endings = ([rang, hasPage]: [boolean, boolean]) => questionLetter({ ...letter, questions: [], rang, hasPage }).text.match(/(?<=Thank you for )[^.]*|[^.]*\blink\b[^.]*/g);
+    expect(endings([false, true])).toEqual(["writing to us about your rug", " You can answer this letter, or use the link in our first one"]);
+    expect(endings([true, false])).toEqual(["ringing us about your rug"]);
   });
   it("promises nothing and advises nothing, whatever it asks for", () => {
     const photos = Object.entries(PHOTO_KINDS).map(([id, { ask }]) => ({ id, kind: "photo" as const, ask, why }));

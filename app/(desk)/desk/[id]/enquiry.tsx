@@ -112,7 +112,7 @@ function questionOf({ view, workshop }: { view: EnquiryView; workshop: EnquiryPr
   if (last?.kind === "question" && last.state === "taken_back") return { subject: last.subject, text: last.text.trim() };
   const all = view.rugs.flatMap((r) => r.assessment?.nextQuestions ?? []);
   const questions = all.filter((q, i) => all.findIndex((o) => o.id === q.id) === i);
-  return questionLetter({ reference: view.reference, name: view.client.name, questions, signature: workshop.signature, workshop: workshop.name });
+  return questionLetter({ reference: view.reference, name: view.client.name, questions, signature: workshop.signature, workshop: workshop.name, rang: view.channel === "telephone", hasPage: view.client.email !== null });
 }
 
 /** What becomes of a letter once it is approved; nothing where one has gone its way and says so itself. */
