@@ -1,7 +1,8 @@
 import "server-only";
 import type { Bounce } from "../mail/incoming/bounce";
+import { READ_OUT, READ_OUT_BESIDES } from "../mail/last-word";
 import { suppress } from "../mail/suppression";
-import type { Tx } from "../store/database";
+import type { Prisma, Tx } from "../store/database";
 import { audit } from "./audit";
 import type { Caller } from "./caller";
 import { takeTurnBack } from "./take-turn-back";
@@ -31,15 +32,18 @@ export function sayFiledBounce(bounce: Bounce, { automatic }: Pick<OurLetter, "a
   return `That letter counts as not delivered${dead}${automatic ? "" : `${dead ? "," : ""} and it is your turn again`}.`;
 }
 
+/** A letter that was read out has been told, whatever became of what was mailed of it. */
+const UNTOLD = { OR: [{ lastResponse: null }, { lastResponse: { notIn: [READ_OUT, READ_OUT_BESIDES] } }] } satisfies Prisma.LetterWhereInput;
+
 /**
  * Marks the letter a report is about. One that came back is no longer "sent", its address takes no more letters where the
  * address is at fault, and it is our turn again, since the client has not heard from us. Of one that is still to go nothing is believed.
  */
 export async function fileBounce(tx: Tx, caller: Caller, { bounce, letter, postId }: Report, now: Date): Promise<void> {
   const lastResponse = sayBounce(bounce);
-  if (bounce.action === "delayed") await tx.letter.updateMany({ where: { id: letter.id, state: { in: ["sent", "unknown"] } }, data: { lastResponse } });
+  if (bounce.action === "delayed") await tx.letter.updateMany({ where: { id: letter.id, ...UNTOLD, state: { in: ["sent", "unknown"] } }, data: { lastResponse } });
   if (bounce.action !== "failed") return;
-  const marked = await tx.letter.updateMany({ where: { id: letter.id, state: { in: ["sent", "unknown", "failed"] } }, data: { state: "failed", lastResponse } });
+  const marked = await tx.letter.updateMany({ where: { id: letter.id, ...UNTOLD, state: { in: ["sent", "unknown", "failed"] } }, data: { state: "failed", lastResponse } });
   if (marked.count !== 1) return;
   if (isAddressDead(bounce)) await suppress(tx, { address: letter.toAddress, why: wordsOf(bounce), now });
   await audit(tx, caller, { action: "letter-came-back", enquiryId: letter.enquiryId, at: now, detail: { letterId: letter.id, postId } });

@@ -4,6 +4,7 @@ import type { Document, Letter } from "../store/database";
 import { withoutFoot } from "../mail/foot";
 import { wordsIn } from "../words/words";
 import { withoutLinks } from "../workshop/client-link";
+import { isToBeTried } from "./give-up-letter";
 import { isToBeReadOut, readOutUntil } from "./read-out";
 import { sayLetter } from "./letter-words";
 import type { EnclosureView, EnquiryView, LetterView } from "./views";
@@ -46,6 +47,7 @@ export function letterView(letter: Row, { now, isMailConfigured, holdMinutes }: 
     approvedBy: names.length > 0 ? names.join(" and ") : null,
     canTakeBack: !letter.automatic && letter.state === "held" && letter.notBefore > now,
     isToBeReadOut: isToBeReadOut(letter),
+    canGiveUp: isToBeTried(letter) && (letter.state === "unknown" || letter.attempts > 0 || !isMailConfigured),
     readOutUntil: readOutUntil(letter, { holdMinutes, now })?.toISOString() ?? null,
     enclosures: enclosureViews(letter.enclosures),
   };

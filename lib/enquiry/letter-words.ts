@@ -1,4 +1,4 @@
-import { ARRIVED_PERHAPS, HELD_BACK, mayHaveArrived, NO_MAIL, READ_OUT, TWICE } from "../mail/last-word";
+import { ARRIVED_PERHAPS, HELD_BACK, mayHaveArrived, NO_MAIL, TWICE, wasReadOut } from "../mail/last-word";
 import type { LetterStateId } from "./views";
 
 export interface LetterStanding {
@@ -11,7 +11,8 @@ export interface LetterStanding {
 /** Where a letter stands, in a sentence for staff. Nothing but `sent` is ever said to be sent. */
 export function sayLetter({ state, toAddress, lastResponse, attempts }: LetterStanding, isMailConfigured: boolean): string {
   if (state === "taken_back") return lastResponse === HELD_BACK ? HELD_BACK : "Taken back before it went out.";
-  if (toAddress === NO_MAIL) return state === "sent" ? READ_OUT : "Not sent: the client left no e-mail address. Ring them, and read it out.";
+  if (state === "sent" && lastResponse !== null && wasReadOut(lastResponse)) return lastResponse;
+  if (toAddress === NO_MAIL) return "Not sent: the client left no e-mail address. Ring them, and read it out.";
   switch (state) {
     case "held":
       return "Held: it can still be taken back.";

@@ -18,6 +18,7 @@ const UNHEARD: Partial<Record<AuditAction, string>> = {
   "letter-failed": "our letter could not be delivered",
   "letter-came-back": "our letter came back",
   "letter-in-doubt": "our letter may not have arrived",
+  "letter-given-up": "our letter did not get through",
   "letter-held-back": "the client wrote before our letter left",
   "acknowledgement-failed": "our acknowledgement could not be delivered",
 };

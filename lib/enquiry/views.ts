@@ -80,7 +80,7 @@ export interface LetterView {
   sentAt: string | null;
   approvedBy: string | null;
   /** Held letters can be taken back; those to a client without an address are to be read out. */
-  canTakeBack: boolean; isToBeReadOut: boolean; /** Until when it can be taken back that it was read out; null where it was not, or that is over. */ readOutUntil: string | null;
+  canTakeBack: boolean; isToBeReadOut: boolean; /** It did not get through so far, and is tried again: somebody may give it up, or ring and read it out. */ canGiveUp: boolean; /** Until when it can be taken back that it was read out; null where it was not, or that is over. */ readOutUntil: string | null;
   enclosures: EnclosureView[];
 }
 

@@ -5,8 +5,11 @@ export const ARRIVED_BEFORE = "An earlier try may have arrived.";
 
 /** The last word of a letter that was taken back because its client wrote before it left. */
 export const HELD_BACK = "Held back before it went out: the client had written meanwhile.";
-/** The last word of a letter that was told to a client without an address. */
+/** The last word of a letter that was told on the telephone and went to nobody by mail. */
 export const READ_OUT = "Read out on the telephone.";
+/** The same of one whose sending ended without an answer before. */
+export const READ_OUT_BESIDES = `${READ_OUT} It may have arrived by mail too.`;
+export const wasReadOut = (lastWord: string | null): boolean => lastWord === READ_OUT || lastWord === READ_OUT_BESIDES;
 /** The address of a client who has none: their letters stay in the outbox until somebody has read them out. */
 export const NO_MAIL = "";
 

@@ -37,6 +37,7 @@ export const HISTORY = {
   "did.letter-taken-back": "took the letter back",
   "did.letter-read-out": "rang the client and read the letter out",
   "did.read-out-taken-back": "took back that the letter was read out",
+  "did.letter-given-up": "gave up a letter that did not get through",
   "did.letter-posted": "let the letter that was to be read out go by e-mail",
   "did.letter-held-back": "held our letter back, since the client had written before it left",
   "did.moved": "moved the enquiry",

@@ -8,6 +8,7 @@ import { enclosedFiles } from "./enclosed-files";
 import { erasing } from "./erasing";
 import { following } from "./following";
 import { fromOtherAddresses } from "./from-other-addresses";
+import { givingUp } from "./giving-up";
 import { holdingBack } from "./holding-back";
 import { judgingAnew } from "./judging-anew";
 import { measuring } from "./measuring";
@@ -35,6 +36,7 @@ export function allOperations(): void {
   onTheWire();
   holdingBack();
   reaching();
+  givingUp();
   readingOut();
   correctingClients();
   ownParagraphs();

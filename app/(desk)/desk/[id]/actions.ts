@@ -13,6 +13,7 @@ import { frameLabel } from "@/lib/enquiry/frame-label";
 import { framedLabelSchema, type FramedLabel } from "@/lib/enquiry/frame-schema";
 import { labelAnswerSchema } from "@/lib/enquiry/label-answer-schema";
 import type { LabelReadingView } from "@/lib/enquiry/label-view";
+import { giveUpLetter } from "@/lib/enquiry/give-up-letter";
 import { moveEnquiry } from "@/lib/enquiry/move-enquiry";
 import { ownMessage } from "@/lib/enquiry/own-message";
 import { readPhotoLabel } from "@/lib/enquiry/read-photo-label";
@@ -71,6 +72,10 @@ export async function enclose(input: z.infer<typeof encloseSchema>): Promise<Res
 
 export async function takeBack(letterId: string): Promise<Result<null>> {
   return asStaff(id, letterId, (caller, value) => takeBackLetter(caller, value, new Date()));
+}
+
+export async function giveUp(letterId: string): Promise<Result<null>> {
+  return asStaff(id, letterId, (caller, value) => giveUpLetter(caller, value, new Date()));
 }
 
 export async function readOut(letterId: string): Promise<Result<null>> {

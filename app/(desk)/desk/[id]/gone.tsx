@@ -5,7 +5,7 @@ import { reach } from "@/app/(desk)/_parts/reach";
 import type { EnquiryView, LetterView } from "@/lib/enquiry/views";
 import { DeskSheet } from "@/lib/ui/desk-sheet";
 import { Enclosed } from "@/lib/ui/enclosed";
-import { notReadOut, readOut, takeBack } from "./actions";
+import { giveUp, notReadOut, readOut, takeBack } from "./actions";
 import css from "./letter-desk.module.css";
 import { newestOfOurs } from "./letter-in-short";
 import { useOnceAt } from "./reply-desk";
@@ -23,9 +23,12 @@ export function Gone({ view, to, when, children, tell, isApprovedNow }: {
   const stands = useRef<HTMLDivElement>(null);
   useEffect(() => { if (isApprovedNow) stands.current?.focus(); }, [isApprovedNow]);
   useOnceAt(letter?.state === "held" ? letter.notBefore : (letter?.readOutUntil ?? null), router.refresh);
-  const run = (call: () => ReturnType<typeof takeBack>, say: string) => start(async () => {
+  /** `stays`: the letter stands here still, with what can be done about it; whoever pressed is left where that is. */
+  const run = (call: () => ReturnType<typeof takeBack>, say: string, stays = false) => start(async () => {
     const result = await reach(call);
-    tell(result.ok ? say : result.say, true);
+    const isBrought = result.ok && stays;
+    tell(result.ok ? say : result.say, !isBrought);
+    if (isBrought) stands.current?.focus();
     router.refresh();
   });
   if (!letter) return <div className={css.empty}><p>No letter is being written.</p><div className={css.bar}>{children}</div></div>;
@@ -36,8 +39,10 @@ export function Gone({ view, to, when, children, tell, isApprovedNow }: {
         <Stands letter={letter} when={when[letter.id]} telephone={view.client.telephone} />
       </div>
       <div className={`${css.bar} ${css.above} no-print`}>
-        {letter.isToBeReadOut && <button type="button" className="button" disabled={isBusy} onClick={() => run(() => readOut(letter.id), "Recorded. It is their turn now.")}>I rang and read it out</button>}
-        {letter.readOutUntil && <button type="button" className="button quiet" disabled={isBusy} onClick={() => run(() => notReadOut(letter.id), "Taken back. The letter is still to be read out.")}>It was not read out</button>}
+        {letter.isToBeReadOut && <button type="button" className="button" disabled={isBusy} onClick={() => run(() => readOut(letter.id), "Recorded. It is their turn now.", true)}>I rang and read it out</button>}
+        {letter.readOutUntil && <button type="button" className="button quiet" disabled={isBusy} onClick={() => run(() => notReadOut(letter.id), letter.to ? "Taken back. The letter is tried again." : "Taken back. The letter is still to be read out.", true)}>It was not read out</button>}
+        {letter.canGiveUp && letter.nextTry && <button type="button" className="button quiet" disabled={isBusy} onClick={() => run(() => readOut(letter.id), "Recorded. It is not sent any more.", true)}>I rang and read it out</button>}
+        {letter.canGiveUp && <button type="button" className="button quiet" disabled={isBusy} onClick={() => run(() => giveUp(letter.id), "Given up. It is not tried again; its words are here, to be changed or sent anew.")}>Do not try it again</button>}
         {letter.canTakeBack && <button type="button" className="button quiet" disabled={isBusy} onClick={() => run(() => takeBack(letter.id), "Taken back. It has not left, and can be changed.")}>Take it back</button>}
         {children}
         <a href={`/desk/letters/${letter.id}/eml`} download>Read as .eml</a>
@@ -48,5 +53,5 @@ export function Gone({ view, to, when, children, tell, isApprovedNow }: {
 }
 
 function Stands({ letter, when, telephone }: { letter: LetterView; when: string | undefined; telephone: string | null }) {
-  return <><b>{letter.says}</b>{letter.isToBeReadOut ? telephone && <> <Ring telephone={telephone} />.</> : when && <> {when}</>}{letter.approvedBy && <small> Approved by <bdi>{letter.approvedBy}</bdi>.</small>}</>;
+  return <><b>{letter.says}</b>{letter.isToBeReadOut ? telephone && <> <Ring telephone={telephone} />.</> : when && <> {when}</>}{letter.canGiveUp && telephone && <> Or ring <Ring telephone={telephone} />.</>}{letter.approvedBy && <small> Approved by <bdi>{letter.approvedBy}</bdi>.</small>}</>;
 }

@@ -6,7 +6,7 @@ import { nextTryInWords } from "@/lib/ui/next-try";
 import { dayAndClock, type Place } from "@/lib/ui/time";
 import { readSettings } from "@/lib/workshop/settings";
 import { Refused } from "../../_parts/refused";
-import { TakeBack } from "./take-back";
+import { Stop } from "./stop";
 import css from "./letters.module.css";
 
 export const metadata = { title: "Letters" };
@@ -84,7 +84,7 @@ function Letter({ item: { letter: l, ...of }, now, place }: { item: LetterOfEnqu
       <time dateTime={l.sentAt ?? l.createdAt} className="small num">{dayAndClock(l.sentAt ?? l.createdAt, now, place)}</time>
       <div className={css.does}>
         <a href={`/desk/letters/${l.id}/eml`} download>.eml<span className="unseen"> of {l.subject}</span></a>
-        {l.canTakeBack && <TakeBack letterId={l.id} subject={l.subject} />}
+        {(l.canTakeBack || l.canGiveUp) && <Stop letterId={l.id} subject={l.subject} deed={l.canTakeBack ? "take-back" : "give-up"} />}
       </div>
     </li>
   );
