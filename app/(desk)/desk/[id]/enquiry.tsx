@@ -6,8 +6,7 @@ import { questionLetter } from "@/lib/ui/question-letter";
 import { RugEvidence } from "@/lib/ui/rug-evidence";
 import type { AreaUnit } from "@/lib/words/measures";
 import { Strip } from "@/lib/ui/strip";
-import { nextTryInWords } from "@/lib/ui/next-try";
-import { dayAndClock, heldInWords, waitingInWords, type Place } from "@/lib/ui/time";
+import { heldInWords, waitingInWords, type Place } from "@/lib/ui/time";
 import { Client, History, Letters, Received } from "./about";
 import { Asked } from "./asked";
 import { BenchTests } from "./bench-tests";
@@ -17,6 +16,7 @@ import { LABELS } from "./label-deeds";
 import css from "./enquiry.module.css";
 import { InPost } from "./in-post";
 import { Keeping } from "./keeping";
+import { noteOf, whenWords } from "./leaving-words";
 import { LetterDesk } from "./letter-desk";
 import { Meanwhile } from "./meanwhile";
 import { letterInShort, newestOfOurs } from "./letter-in-short";
@@ -113,27 +113,4 @@ function questionOf({ view, workshop }: { view: EnquiryView; workshop: EnquiryPr
   const all = view.rugs.flatMap((r) => r.assessment?.nextQuestions ?? []);
   const questions = all.filter((q, i) => all.findIndex((o) => o.id === q.id) === i);
   return questionLetter({ reference: view.reference, name: view.client.name, questions, signature: workshop.signature, workshop: workshop.name, rang: view.channel === "telephone", hasPage: view.client.email !== null });
-}
-
-/** What becomes of a letter once it is approved; nothing where one has gone its way and says so itself. */
-function noteOf(view: EnquiryView, { now, place, mailConfigured }: Pick<EnquiryProps, "now" | "place" | "mailConfigured">): string {
-  if (!view.client.email) return "There is no e-mail address: an approved letter waits here, to be read out or printed.";
-  if (view.client.suppressedWhy !== null) return "This address refused our mail for good: a letter will not be sent there and counts as failed. Correct it, ring them, or say in the Post why it should be tried again.";
-  if (!mailConfigured) return "No mail server is set up: approved letters wait here, not sent, and can be read as .eml.";
-  if (view.waitsForSecond) return `It leaves only once a second person has read and sent it${view.waitsForSecond.sendAt ? `, and not before ${dayAndClock(view.waitsForSecond.sendAt, now, place)}` : ""}.`;
-  if (!view.draft) return "";
-  const { holdMinutes: m, sender } = view;
-  const from = `It comes from ${sender.name}, ${sender.address}.`;
-  if (m === 0) return `It leaves as soon as it is approved. ${from}`;
-  return `Held ${m === 1 ? "one minute" : m === 2 ? "two minutes" : `${m} minutes`} before it leaves; until then it can be taken back. ${from}`;
-}
-
-/** What becomes of each letter that has not gone, and when, in the workshop's time. */
-function whenWords(view: EnquiryView, { now, place, mailConfigured }: Pick<EnquiryProps, "now" | "place" | "mailConfigured">): Record<string, string> {
-  const leaves = mailConfigured && view.client.email;
-  return Object.fromEntries(view.letters.map((l) => {
-    if (l.state === "held") return [l.id, `${leaves ? "Leaves" : "Waits here from"} ${dayAndClock(l.notBefore, now, place)}.`];
-    if (l.readOutUntil) return [l.id, `If it was not, that can be taken back until ${dayAndClock(l.readOutUntil, now, place)}.`];
-    return [l.id, l.state === "sent" && l.to === "" ? "If it was not, ring now; what is to be said otherwise goes into a second letter." : nextTryInWords(l, now, place)];
-  }));
 }
