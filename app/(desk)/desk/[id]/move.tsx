@@ -27,7 +27,7 @@ export function Move({ enquiryId, from, to }: { enquiryId: string; from: Enquiry
   return (
     <section className={`${css.block} no-print`}>
       <h2>Move this enquiry</h2>
-      <p className="small">It stands at: {STATE_NAMES[from]}. A letter that leaves moves it by itself.</p>
+      <p className="small">It stands at: {STATE_NAMES[from]}. An approved letter moves it by itself, and so does one that was read out.</p>
       {to.length > 0 && (
         <form onSubmit={submit} key={from}>
           <fieldset className={css.states}>
