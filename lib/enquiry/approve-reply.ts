@@ -63,7 +63,7 @@ export async function approveReply(
     if (changed) return changed;
     const held = await holdRevision(tx, { enquiryId, number, kind: "reply", reason, longReason, readUntil: read ? now : null });
     if (!held.ok) return held;
-    if (caller.role === "trainee") return waitForSecond(tx, caller, { enquiryId, number, kind: "reply", allowed: held.value, sendAt: chosen.value, now });
+    if (caller.role === "trainee") return waitForSecond(tx, caller, { enquiryId, number, kind: "reply", allowed: held.value, said: saidOnApproving(chosen.value, read), sendAt: chosen.value, now });
     const sent = await sendRevision(tx, caller, {
       enquiryId,
       number,
@@ -75,12 +75,15 @@ export async function approveReply(
       now,
     });
     if (!sent.ok) return sent;
-    await audit(tx, caller, { action: "reply-approved", enquiryId, at: now, detail: { number, letterId: sent.value, ...(read ? { read: "yes" } : {}), ...held.value } });
+    await audit(tx, caller, { action: "reply-approved", enquiryId, at: now, detail: { number, letterId: sent.value, ...saidOnApproving(chosen.value, read), ...held.value } });
     return ok({ letterId: sent.value, waitsForSecond: false, isHeldLonger: isBeforeHoldingEnds(chosen.value, settings, now) });
   });
   if (done.ok) pokeOutbox();
   return done;
 }
+
+/** What somebody said beside approving a letter: when it is to leave, and that they have read what its client wrote. */
+const saidOnApproving = (sendAt: Date | null, read: boolean): Record<string, string> => ({ ...(sendAt ? { sendAt: sendAt.toISOString() } : {}), ...(read ? { read: "yes" } : {}) });
 
 /** A revision against what is known, also since it was written, and how long it is. One that is not there, or that a letter was sent of already, is left to the step that sends it: that says so. */
 export async function holdRevision(tx: Tx, r: { enquiryId: string; number: number; kind: "reply" | "question"; reason: string | null; longReason: string | null; /** Until when somebody has read what the client wrote. */ readUntil: Date | null }): Promise<Result<Allowed & Length>> {
@@ -137,7 +140,7 @@ export async function sendRevision(tx: Tx, caller: StaffCaller, s: Sending): Pro
 export async function waitForSecond(
   tx: Tx,
   caller: StaffCaller,
-  w: { enquiryId: string; number: number; kind: "reply" | "question"; allowed: Allowed & Length; sendAt: Date | null; now: Date },
+  w: { enquiryId: string; number: number; kind: "reply" | "question"; allowed: Allowed & Length; said?: Record<string, string>; sendAt: Date | null; now: Date },
 ): Promise<Result<Approved>> {
   const enquiry = await tx.enquiry.findUnique({ where: { id: w.enquiryId }, select: { state: true } });
   if (!enquiry || !isWaitingForUs(enquiry.state)) return alreadyDone(tx, caller, w.enquiryId);
@@ -158,7 +161,7 @@ export async function waitForSecond(
     action: w.kind === "reply" ? "reply-waits" : "question-waits",
     enquiryId: w.enquiryId,
     at: w.now,
-    detail: { number: w.number, ...w.allowed },
+    detail: { number: w.number, ...w.said, ...w.allowed },
   });
   return ok({ letterId: "", waitsForSecond: true, isHeldLonger: false });
 }

@@ -8,7 +8,7 @@ import { readPostFile } from "../store/post-files";
 import { askedBy, askerOf } from "../reply/who-asks";
 import { wordsIn, type Words } from "../words/words";
 import { withoutLinks } from "../workshop/client-link";
-import { readSettings } from "../workshop/settings";
+import { readSettings, type WorkshopSettings } from "../workshop/settings";
 import { audit } from "./audit";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, type Caller, type Result } from "./caller";
@@ -74,7 +74,7 @@ export async function copyEnquiry(caller: Caller, enquiryId: string, now: Date):
   const words = wordsIn(workshop.locale);
   const names = copyNames(shown.documents, words);
   const copied = { reference: row.reference, letters: shown.letters.length, photos: photoIds.length - lost.size, documents: shown.documents.length, messages: shown.post.length };
-  const everything = { madeAt: now.toISOString(), workshop: { name: workshop.name, email: workshop.email, telephone: workshop.telephone }, ...(await plainly(shown, { names, lost, words, emergencyNumber: workshop.emergencyNumber })) };
+  const everything = { madeAt: now.toISOString(), workshop: { name: workshop.name, email: workshop.email, telephone: workshop.telephone }, ...(await plainly(shown, { names, lost, words, workshop })) };
   return ok({
     fileName: `${row.reference}-${now.toISOString().slice(0, 10)}.zip`,
     files: [
@@ -118,7 +118,7 @@ function agreedWordsBefore(label: Parameters<typeof agreedBefore>[0]): string | 
 const asData = (result: Prisma.JsonValue): Prisma.JsonValue =>
   (result !== null && typeof result === "object" && !Array.isArray(result) ? Object.fromEntries(Object.entries(result).filter(([field]) => field !== "says")) : result);
 
-async function plainly(row: Row, { names, lost, words, emergencyNumber }: { names: CopyNames; lost: ReadonlySet<string>; words: Words; emergencyNumber: string }) {
+async function plainly(row: Row, { names, lost, words, workshop }: { names: CopyNames; lost: ReadonlySet<string>; words: Words; workshop: WorkshopSettings }) {
   const { client } = row;
   const { say } = words;
   return {
@@ -134,7 +134,7 @@ async function plainly(row: Row, { names, lost, words, emergencyNumber }: { name
         marked: p.measurements.map(({ kind, marks, result, at, withdrawnAt }) => ({ kind, marks, result: asData(result), at, withdrawnAt })),
         label: p.label && { read: p.label.text, corrected: p.label.corrected, state: p.label.state, agreedBefore: agreedWordsBefore(p.label) },
       })),
-      judged: r.assessments.map((a) => ({ at: a.createdAt, model: a.modelVersion, result: retellAssessment(words, assessmentOf(a.result), emergencyNumber) })),
+      judged: r.assessments.map((a) => ({ at: a.createdAt, model: a.modelVersion, result: retellAssessment(words, assessmentOf(a.result), workshop.emergencyNumber) })),
       tests: r.benchTests.map(({ test, yarn, response, at, withdrawnAt, withdrawnWhy }) => ({ test, yarn, response, at, withdrawnAt, withdrawnWhy })),
       inspections: r.inspections.map(({ by, day, found, isBeyondRepair, withdrawnAt }) => ({ by, day, found, isBeyondRepair, withdrawnAt })),
       outcomes: r.outcomes.map(({ value, at }) => ({ value, at })),
@@ -142,6 +142,6 @@ async function plainly(row: Row, { names, lost, words, emergencyNumber }: { name
     letters: row.letters.map((l, i) => ({ file: names.letter(i), kind: l.kind, state: l.state, to: l.toAddress, subject: l.subject, at: l.sentAt ?? l.notBefore })),
     documents: row.documents.map((d) => ({ file: names.document(d.id), title: d.title, madeAt: d.createdAt })),
     messages: row.post.map((p) => ({ file: names.message(p.id), from: p.fromAddress, subject: p.subject, text: p.text, arrivedAt: p.arrivedAt })),
-    history: await historyOf(row, words),
+    history: await historyOf(row, words, workshop),
   };
 }

@@ -39,5 +39,5 @@ export function sinceView(today: DraftToday | null): SinceView | null {
   const { follows, words } = today.next;
   if (!follows && words.length === 0) return null;
   const messages = words.map(messageView);
-  return { at: follows?.at.toISOString() ?? null, hasLeft: follows?.hasLeft ?? false, messages, answers: follows?.came.answers ?? false, photos: follows?.came.photos ?? 0 };
+  return { at: follows?.at.toISOString() ?? null, leftAt: follows?.leftAt?.toISOString() ?? null, hasLeft: follows?.hasLeft ?? false, messages, answers: follows?.came.answers ?? false, photos: follows?.came.photos ?? 0 };
 }

@@ -6,13 +6,7 @@ import { authorise, NOT_THERE } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
 import { inOneStep } from "./one-step";
 import { takeTurnBack } from "./take-turn-back";
-
-/** Whether a person approved a letter that the outbox would try again, or keeps for want of a mail server. While it is being sent nobody else has it. */
-export const isToBeTried = ({ automatic, toAddress, state }: Pick<Letter, "automatic" | "toAddress" | "state">): boolean =>
-  !automatic && toAddress !== NO_MAIL && (state === "waiting" || state === "unknown");
-
-/** Said to whoever comes too late for a letter that was to be tried again. */
-export const NOT_TO_BE_TRIED = "This letter is being sent just now, or somebody has settled it already. Look again in a minute.";
+import { isToBeTried, NOT_TO_BE_TRIED } from "./to-be-tried";
 
 /**
  * Gives up a letter that did not get through so far. Only the outbox or this can have it: whichever changes its state first. It counts as

@@ -2,6 +2,7 @@ import "server-only";
 import * as z from "zod/mini";
 import type { Audit } from "../store/database";
 import { HISTORY } from "../words/en/history";
+import { longDate } from "../words/measures";
 import type { Words } from "../words/words";
 import type { AuditAction } from "./audit";
 import { isTestId } from "./bench-test-schema";
@@ -9,6 +10,7 @@ import { documentKindSchema } from "./document-view";
 import { peopleNames } from "./people-names";
 import { STATE_NAMES } from "./states";
 import type { EnquiryStateId, EnquiryView } from "./views";
+import { dayAndHour } from "./workshop-day";
 
 const movedSchema = z.object({ from: z.string(), to: z.string() });
 const testedSchema = z.object({ test: z.string() });
@@ -17,11 +19,21 @@ const reasonedSchema = z.object({ reason: z.string() });
 const longSchema = z.object({ words: z.number(), longReason: z.optional(z.string()) });
 const text = z.optional(z.nullable(z.string()));
 const correctedSchema = z.object({ nameWas: text, nameIs: text, emailWas: text, emailIs: text, telephoneWas: text, telephoneIs: text, areLinksEnded: z.optional(z.number()) });
+const saidSchema = z.object({ sendAt: z.optional(z.string()), read: z.optional(z.string()) });
+type Clock = Parameters<typeof longDate>[1];
 const isState = (id: string): id is EnquiryStateId => Object.hasOwn(STATE_NAMES, id);
 const isAction = (action: string): action is AuditAction => Object.hasOwn(HISTORY, `did.${action}`);
 
 /** Deeds that let a letter go. */
 const SENT = /-(?:approved|waits|seconded)$|^question-asked$/u;
+
+/** What was said beside approving a letter: when it is to leave, and that the client's words were read. */
+function approved(did: string, detail: Audit["detail"], { say }: Words, clock: Clock): string {
+  const { sendAt, read } = saidSchema.safeParse(detail).data ?? {};
+  const at = sendAt ? new Date(sendAt) : null;
+  const then = at ? say("history.to-leave", { did, day: longDate(at, clock), hour: dayAndHour(at, clock.timeZone).hour }) : did;
+  return read ? say("history.having-read", { did: then }) : then;
+}
 
 /** What stood against a letter that went all the same, with the reasons that were given. */
 function sentAllTheSame(did: string, detail: Audit["detail"], { say }: Words): string {
@@ -45,7 +57,7 @@ function corrected(did: string, detail: Audit["detail"], { say }: Words): string
   return changes.length > 0 ? say("history.corrected", { did, changes: changes.join("; ") }) : did;
 }
 
-function wordsOf({ action, detail }: Audit, words: Words): string {
+function wordsOf({ action, detail }: Audit, words: Words, clock: Clock): string {
   const { say } = words;
   const stateName = (id: string) => (isState(id) ? say(`state.${id}`) : id);
   const did = isAction(action) ? say(`did.${action}`) : action;
@@ -53,7 +65,7 @@ function wordsOf({ action, detail }: Audit, words: Words): string {
   if (tested?.success && isTestId(tested.data.test)) return say("history.which", { did, which: words.table(`test.${tested.data.test}`) });
   const made = action === "document-made" ? documentSchema.safeParse(detail) : null;
   if (made?.success) return say(made.data.version > 1 ? "history.version" : "history.which", { did, which: say(`made.${made.data.document}`), n: made.data.version });
-  if (SENT.test(action)) return sentAllTheSame(did, detail, words);
+  if (SENT.test(action)) return sentAllTheSame(approved(did, detail, words, clock), detail, words);
   if (action === "client-corrected" || action === "address-corrected") return corrected(did, detail, words);
   const lifted = action === "address-lifted" ? reasonedSchema.safeParse(detail) : null;
   if (lifted?.success) return say("history.because", { did, reason: lifted.data.reason });
@@ -71,13 +83,13 @@ export const withoutGoneOnWith = <E extends Pick<Audit, "action" | "actorId" | "
     return !(entry.action === "draft-saved" && next?.action === "draft-saved" && next.actorId === entry.actorId && next.at.getTime() - entry.at.getTime() <= SITTING_MS);
   });
 
-/** Who did what, oldest first, with names instead of ids. */
-export async function historyOf({ audit, client }: { audit: readonly Audit[]; client: { name: string } }, words: Words): Promise<EnquiryView["history"]> {
+/** Who did what, oldest first, with names instead of ids. `clock`: the workshop's, on which a chosen time is said. */
+export async function historyOf({ audit, client }: { audit: readonly Audit[]; client: { name: string } }, words: Words, clock: Clock): Promise<EnquiryView["history"]> {
   const ids = audit.flatMap((a) => (a.actorKind === "staff" && a.actorId ? [a.actorId] : []));
   const staffName = await peopleNames(ids);
   const nameOf = (a: Audit) => {
     if (a.actorKind === "staff") return staffName(a.actorId);
     return a.actorKind === "system" ? words.say("history.program") : client.name;
   };
-  return withoutGoneOnWith(audit).map((a) => ({ at: a.at.toISOString(), who: nameOf(a), what: wordsOf(a, words) }));
+  return withoutGoneOnWith(audit).map((a) => ({ at: a.at.toISOString(), who: nameOf(a), what: wordsOf(a, words, clock) }));
 }

@@ -12,6 +12,8 @@ import { MESSAGE } from "./stored";
 /** The letter of ours that the next one follows. */
 export interface LastLetter {
   at: Date;
+  /** When it left; null where it has not, or nobody knows. */
+  leftAt: Date | null;
   /** Whether it has left, or may have. */
   hasLeft: boolean;
   /** What the program wrote it from. */
@@ -23,7 +25,7 @@ const TOLD = { kind: "reply", automatic: false, state: { notIn: ["taken_back", "
 const addedSchema = z.object({ photoId: z.string() });
 const approvedSchema = z.object({ letterId: z.string(), number: z.number() });
 
-const newestTold = (db: Db | Tx, enquiryId: string) => db.letter.findFirst({ where: { enquiryId, ...TOLD }, orderBy: NEWEST_FIRST.createdAt, select: { id: true, createdAt: true, state: true } });
+const newestTold = (db: Db | Tx, enquiryId: string) => db.letter.findFirst({ where: { enquiryId, ...TOLD }, orderBy: NEWEST_FIRST.createdAt, select: { id: true, createdAt: true, sentAt: true, state: true } });
 
 /** What the client wrote that no letter with an answer has followed, oldest first; before the first one, all that they wrote since they asked. */
 export async function wordsToAnswer(db: Db | Tx, enquiryId: string): Promise<CameSince["messages"]> {
@@ -39,7 +41,7 @@ export async function lastLetter(db: Db | Tx, enquiryId: string): Promise<LastLe
   const number = approvals.map((a) => approvedSchema.safeParse(a.detail)).find((a) => a.data?.letterId === letter.id)?.data?.number;
   if (number === undefined) return null;
   const told = await writtenFrom(db, enquiryId, number);
-  return told && { at: letter.createdAt, hasLeft: !["held", "waiting"].includes(letter.state), told };
+  return told && { at: letter.createdAt, leftAt: letter.sentAt, hasLeft: !["held", "waiting"].includes(letter.state), told };
 }
 
 /** What the program wrote a revision from: its own newest one up to there. */

@@ -4,9 +4,9 @@ import type { Document, Letter } from "../store/database";
 import { withoutFoot } from "../mail/foot";
 import { wordsIn } from "../words/words";
 import { withoutLinks } from "../workshop/client-link";
-import { isToBeTried } from "./give-up-letter";
 import { isToBeReadOut, readOutUntil } from "./read-out";
 import { sayLetter } from "./letter-words";
+import { isToBeTried } from "./to-be-tried";
 import type { EnclosureView, EnquiryView, LetterView } from "./views";
 
 /** What is read of a letter for people. */

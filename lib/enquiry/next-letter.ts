@@ -13,8 +13,8 @@ export interface NextLetter {
   input: DraftInput;
   /** The whole letter; after one of ours only what follows it. */
   composed: ComposedDraft;
-  /** Set where it follows a letter of ours: when that was approved, whether it has left, what came since, and the whole letter instead. */
-  follows: { at: Date; hasLeft: boolean; came: CameSince; whole: ComposedDraft } | null;
+  /** Set where it follows a letter of ours: when that was approved and when it left, whether it has, what came since, and the whole letter instead. */
+  follows: { at: Date; leftAt: Date | null; hasLeft: boolean; came: CameSince; whole: ComposedDraft } | null;
   /** What the client wrote that it has to answer. */
   words: CameSince["messages"];
 }
@@ -31,5 +31,5 @@ export async function nextLetter(db: Db | Tx, enquiryId: string): Promise<NextLe
   }
   const came = await cameSince(db, enquiryId, last.at);
   const since = { told: last.told, came };
-  return { input, composed: composeFollowing(input, since), follows: { at: last.at, hasLeft: last.hasLeft, came, whole: composeWholeAgain(input, since) }, words: came.messages };
+  return { input, composed: composeFollowing(input, since), follows: { at: last.at, leftAt: last.leftAt, hasLeft: last.hasLeft, came, whole: composeWholeAgain(input, since) }, words: came.messages };
 }

@@ -68,7 +68,7 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
   ];
   const settings = await readSettings();
   const [earlier, place, history, nameOf, suppressed, today, meanwhile, withoutPlace, inPost] = await Promise.all([
-    earlierOf(row), placeOf(enquiryId), historyOf(row, deskWords(settings.locale)), peopleNames(named), row.client.email ? suppressedWhy(database(), row.client.email) : null,
+    earlierOf(row), placeOf(enquiryId), historyOf(row, deskWords(settings.locale), settings), peopleNames(named), row.client.email ? suppressedWhy(database(), row.client.email) : null,
     row.draft && hasDraft(row.draft) && isWaitingForUs(row.state) ? draftToday(database(), { enquiryId, number: row.draft.number }) : null,
     meanwhileOf(database(), row),
     row.draft && hasDraft(row.draft) ? wordsWithoutPlace(database(), { enquiryId, number: row.draft.number }) : [],

@@ -7,9 +7,9 @@ import { readSettings } from "../workshop/settings";
 import { audit, type AuditAction } from "./audit";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
-import { isToBeTried, NOT_TO_BE_TRIED } from "./give-up-letter";
 import { inOneStep } from "./one-step";
 import { WAITING_FOR_US } from "./states";
+import { isToBeTried, NOT_TO_BE_TRIED } from "./to-be-tried";
 
 const MINUTE_MS = 60_000;
 

@@ -90,6 +90,8 @@ export const HISTORY = {
   "history.though": "{did}, though it says more than we know: “{reason}”",
   "history.long": "{did}, {words} words long",
   "history.long-because": "{did}, {words} words long: “{reason}”",
+  "history.to-leave": "{did}, to leave on {day} at {hour}",
+  "history.having-read": "{did}, having read what the client wrote meanwhile",
   "history.because": "{did}: “{reason}”",
   "history.corrected": "{did}: {changes}",
   "history.from-to": "from “{was}” to “{is}”",

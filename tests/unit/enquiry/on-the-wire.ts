@@ -45,6 +45,7 @@ export function onTheWire(): void {
         const { enquiry, enquiryId } = await anEnquiry();
         const { letterId } = good(await approveReply(await nell(), { enquiryId, number: 1, sendAt: EIGHT }, NOW));
         const view = async (now: Date) => good(await readEnquiry(await nell(), enquiryId, now)).letters.find((l) => l.id === letterId);
+        expect(good(await readEnquiry(await nell(), enquiryId, later(60))).history.at(-1)?.what).toBe("approved the reply, to leave on 26 November 2026 at 08:00");
         expect(await view(later(60))).toMatchObject({ state: "held", notBefore: AT_EIGHT.toISOString(), canTakeBack: true });
         await deliverDue(new Date(AT_EIGHT.getTime() - 60_000));
         expect(mail.server.received).toHaveLength(0);

@@ -45,6 +45,7 @@ export function unreadWords(): void {
       const { draft, heard: now } = await viewOf(enquiryId, 5);
       const looked = draft?.today ? good(await standByDraft(await ivo(), { enquiryId, from: number, mark: draft.today.mark }, later(6))).number : number;
       good(await approveReply(await ivo(), { enquiryId, number: looked, heard: now, read: true }, later(7)));
+      expect((await viewOf(enquiryId, 8)).history.at(-1)?.what).toBe("approved the reply, having read what the client wrote meanwhile");
     });
     it("is refused as a question and by the second person too", async () => {
       const enquiry = await submitted(CURIOUS);

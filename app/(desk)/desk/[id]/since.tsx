@@ -8,7 +8,7 @@ export function Since({ since, name, now, place }: { since: SinceView; name: str
   if (!hasCome(since)) return null;
   return (
     <section className={css.since} aria-label={since.at === null ? "Since they asked" : "Since our last letter"}>
-      <h3 className={css.heading}>{since.at === null ? <><bdi>{name}</bdi> wrote again</> : <>Since our letter{since.hasLeft ? "," : " was approved, which has not left yet,"} {dayAndClock(since.at, now, place)}</>}</h3>
+      <h3 className={css.heading}>{since.at === null ? <><bdi>{name}</bdi> wrote again</> : <>Since our letter{since.hasLeft ? "," : " was approved, which has not left yet,"} {dayAndClock(since.leftAt ?? since.at, now, place)}</>}</h3>
       <Came came={since} name={name} now={now} place={place} />
     </section>
   );
