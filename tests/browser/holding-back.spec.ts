@@ -130,6 +130,10 @@ test("A caller left no address: my letter stays with me until I have rung and re
   await page.getByRole("button", { name: "I rang and read it out" }).click();
   const stands = page.getByRole("group", { name: "Where the letter stands" });
   await expect(stands).toContainText(/Read out on the telephone\. If it was not, that can be taken back until today \d\d:\d\d\./);
+  // Whoever pressed it is left where it can be taken back.
+  await expect(stands).toBeFocused();
+  await expect(page.getByRole("button", { name: "It was not read out" })).toBeInViewport();
+  await expect(page.getByText("an approved letter waits here")).toHaveCount(0);
   await page.goto(`${desk.url}/desk`);
   await expect(page.getByText("ring them: our letter is to be read out")).toHaveCount(0);
 
