@@ -18,7 +18,7 @@ export interface DraftView {
   } | null;
 }
 /** What somebody wrote after the enquiry; `other`: the message by which it came from an address we do not know, `owned`: by which it did and counts as the client's own. Both null where the client wrote it. */
-export interface MessageView { at: string; text: string; other: { postId: string; address: string } | null; owned: { postId: string; address: string } | null }
+export interface MessageView { at: string; /** When it came by mail; null where it did not, or that is not known. */ cameAt: string | null; text: string; other: { postId: string; address: string } | null; owned: { postId: string; address: string } | null }
 /** What came: what the client wrote, whether they answered questions, and how many photos. */
 export interface CameView { messages: MessageView[]; answers: boolean; photos: number }
 /** What the client wrote and sent since our last letter; `at` null: since they asked, where none has gone yet. */

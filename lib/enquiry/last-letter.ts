@@ -4,7 +4,7 @@ import type { Told } from "../reply/changes";
 import type { Came } from "../reply/facts";
 import type { Db, Prisma, Tx } from "../store/database";
 import { NEWEST_FIRST, OLDEST_FIRST } from "../store/row-order";
-import { fromPost, messagesIn, OWNED_DEEDS, ownedIn, type Message } from "./messages";
+import { fromPost, messagesIn, OWNED_DEEDS, type Message } from "./messages";
 import { TO_BE_READ_OUT } from "./read-out";
 import { saidOf } from "./said-paragraphs";
 import { MESSAGE } from "./stored";
@@ -58,13 +58,13 @@ export async function cameSince(db: Db | Tx, enquiryId: string, from: Date): Pro
   const isTheirs = { OR: [{ from: "client" }, { from: { startsWith: fromPost("") } }] };
   const [answers, posts, photos, ours, tests, owned] = await Promise.all([
     db.answer.findMany({ where: { rug: { enquiryId }, ...isTheirs, at: { gte: from } }, orderBy: OLDEST_FIRST.at }),
-    db.post.findMany({ where: { enquiryId }, select: { id: true, fromAddress: true } }),
+    db.post.findMany({ where: { enquiryId }, select: { id: true, fromAddress: true, arrivedAt: true } }),
     db.photo.findMany({ where: { rug: { enquiryId }, createdAt: { gte: from } }, select: { id: true } }),
     db.audit.findMany({ where: { enquiryId, at: { gte: from }, action: "photo-added", actorKind: "staff" }, select: { detail: true } }),
     db.benchTest.count({ where: { rug: { enquiryId }, at: { gte: from }, withdrawnAt: null } }),
     db.audit.findMany({ where: { enquiryId, ...OWNED_DEEDS }, orderBy: OLDEST_FIRST.at, select: { action: true, detail: true } }),
   ]);
-  const messages = messagesIn(answers, { posts, owned: ownedIn(owned) });
+  const messages = messagesIn(answers, { posts, audit: owned });
   const addedByUs = new Set(ours.map((a) => addedSchema.safeParse(a.detail).data?.photoId));
   return { messages, message: messages.some((m) => m.other === null), answers: answers.some((a) => a.question !== MESSAGE), photos: photos.filter((p) => !addedByUs.has(p.id)).length, tested: tests > 0 };
 }

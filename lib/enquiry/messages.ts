@@ -11,8 +11,8 @@ export const isFromPost = (from: string): boolean => from.startsWith(BY_POST);
 
 /** The message by which words came from another address than the client's. */
 interface ByPost { postId: string; address: string }
-/** What somebody wrote after the enquiry. `other`: it came from another address, and nobody has said that it is the client's own. `owned`: it did too, and somebody has. Both null: the client wrote it. */
-export interface Message { at: Date; text: string; other: ByPost | null; owned: ByPost | null }
+/** What somebody wrote after the enquiry. `at`: since when it is with the enquiry. `cameAt`: when it came by mail; null where it did not, or that is not known. `other`: it came from another address, and nobody has said that it is the client's own. `owned`: it did too, and somebody has. Both null: the client wrote it. */
+export interface Message { at: Date; cameAt: Date | null; text: string; other: ByPost | null; owned: ByPost | null }
 
 /** What is kept in the history of a message from another address that counts as the client's own: its words, and the photos that came in with it. */
 const OWNED = ["message-owned", "mail-taken"];
@@ -29,19 +29,24 @@ export function ownedIn(audit: readonly Pick<Audit, "action" | "detail">[]): Own
   return [...new Map(all.map((o) => [o.postId, { ...o, pictures: o.pictures.split(" ").filter(Boolean) }])).values()];
 }
 
-interface From { posts: readonly Pick<Post, "id" | "fromAddress">[]; owned: readonly Owned[] }
+const takenSchema = z.object({ postId: z.string(), answerId: z.string() });
+/** `audit`: the oldest first. */
+interface From { posts: readonly Pick<Post, "id" | "fromAddress" | "arrivedAt">[]; audit: readonly Pick<Audit, "action" | "detail">[] }
 
 /** The client's messages, and those from other addresses, oldest first. `posts`: messages that came by mail. */
-export function messagesIn(answers: readonly Pick<Answer, "id" | "question" | "value" | "at" | "from">[], { posts, owned }: From): Message[] {
+export function messagesIn(answers: readonly Pick<Answer, "id" | "question" | "value" | "at" | "from">[], { posts, audit }: From): Message[] {
+  const owned = ownedIn(audit);
+  const taken = audit.flatMap((a) => (OWNED.includes(a.action) ? (takenSchema.safeParse(a.detail).data ?? []) : []));
+  const postOf = (a: Pick<Answer, "id" | "from">) => posts.find((p) => p.id === (isFromPost(a.from) ? a.from.slice(BY_POST.length) : taken.find((t) => t.answerId === a.id)?.postId));
   const byPost = (postId: string | undefined): ByPost | null => (postId === undefined ? null : { postId, address: posts.find((p) => p.id === postId)?.fromAddress ?? "" });
   return answers
     .filter((a) => a.question === MESSAGE && (a.value !== "" || isFromPost(a.from)))
     .map((a) => ({
-      at: a.at, text: z.string().parse(a.value),
+      at: a.at, cameAt: postOf(a)?.arrivedAt ?? null, text: z.string().parse(a.value),
       other: byPost(isFromPost(a.from) ? a.from.slice(BY_POST.length) : undefined),
       owned: byPost(isFromPost(a.from) ? undefined : owned.find((o) => o.answerId === a.id)?.postId),
     }))
     .sort((a, b) => a.at.getTime() - b.at.getTime());
 }
 
-export const messageView = ({ at, ...message }: Message): MessageView => ({ at: at.toISOString(), ...message });
+export const messageView = ({ at, cameAt, ...message }: Message): MessageView => ({ at: at.toISOString(), cameAt: cameAt?.toISOString() ?? null, ...message });

@@ -22,7 +22,7 @@ import { historyOf } from "./history";
 import { LETTER_PARTS, letterView, undeliveredOf } from "./letter-view";
 import { meanwhileOf } from "./meanwhile";
 import { markersOf, measurementView } from "./measurement-view";
-import { messagesIn, messageView, ownedIn } from "./messages";
+import { messagesIn, messageView } from "./messages";
 import { peopleNames } from "./people-names";
 import { photoViews, rugColours } from "./photo-view";
 import { postView } from "./post-view";
@@ -90,7 +90,7 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
     client: { name: row.client.name, email: row.client.email, telephone: row.client.telephone, isTrade: row.client.isTrade, suppressedWhy: suppressed, earlier },
     parties: row.parties.map(({ kind, name, reference }) => ({ kind, name, reference })),
     answers,
-    rugs: row.rugs.map((r) => rugView(r, { isTrade: isTradeAsking(row.client, answers), nameOf, currency: settings.currency, from: { posts: row.post, owned: ownedIn(row.audit) } })),
+    rugs: row.rugs.map((r) => rugView(r, { isTrade: isTradeAsking(row.client, answers), nameOf, currency: settings.currency, from: { posts: row.post, audit: row.audit } })),
     undelivered: undeliveredOf(row.letters, isMailConfigured),
     meanwhile,
     draft: draftView(row.draft, today, caller.staffId),

@@ -49,7 +49,7 @@ export async function takeReply(caller: Caller, { postId, from, enquiryId, kind,
       if (text || notTheirs || isElsewhere) await tx.answer.create({ data: { id: answerId, rugId: rug.id, question: MESSAGE, value: text, from: notTheirs ? fromPost(postId) : "client", at: now } });
       const added = await addPictures(tx, rug.id, taken, now);
       await tx.post.update({ where: { id: postId }, data: { leftOut: leftOutColumn(message, [...leftOut, ...added.leftOut]) } });
-      await audit(tx, caller, { action: "mail-taken", enquiryId, at: now, detail: { photos: added.hashes.length, ...(isElsewhere && !notTheirs ? ownedDetail({ postId, answerId, pictures: added.hashes }) : { postId }) } });
+      await audit(tx, caller, { action: "mail-taken", enquiryId, at: now, detail: { photos: added.hashes.length, ...(isElsewhere && !notTheirs ? ownedDetail({ postId, answerId, pictures: added.hashes }) : { postId, answerId }) } });
       await clientActed(tx, { enquiryId, rugId: rug.id, now });
       return ok({ enquiryId, refused: added.refused });
     });

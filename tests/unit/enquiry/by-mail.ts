@@ -324,6 +324,9 @@ export function byMail(): void {
       expect(good(await linkPost(pia, { postId: post.id, reference: ` ${reference.toLowerCase().replace("-", " ")}` }, later(5)))).toEqual({ enquiryId });
       const view = await viewOf(enquiryId, later(5));
       expect(view.rugs[0]?.messages[0]?.text).toContain("it is from 2019");
+      // It came before somebody put it there, and is told by when it came.
+      expect(view.rugs[0]?.messages[0]).toMatchObject({ at: later(5).toISOString(), cameAt: post.arrivedAt.toISOString() });
+      expect(post.arrivedAt).not.toEqual(later(5));
       expect(view.state).toBe("our_turn");
       expect(await photosOf(enquiryId)).toHaveLength(1);
       expect(await linkPost(pia, { postId: post.id, reference }, NOW)).toMatchObject({ ok: false, code: "changed-meanwhile" });

@@ -32,7 +32,7 @@ export function Written({ messages, name, now, place, decidedElsewhere = [] }: {
         <figure key={`${m.at} ${m.other?.postId} ${m.owned?.postId}`} className={css.message}>
           {m.other && <p><b>From {anAddress(m.other.address)}, not the address we know.</b> It answers a letter of ours. Our letters go to <bdi>{name}</bdi> alone.</p>}
           <blockquote className={css.words} dir="auto">{m.text || "No words of its own."}</blockquote>
-          <figcaption className="small">{m.other ? "By mail" : <bdi>{name}</bdi>}, <time dateTime={m.at}>{dayAndClock(m.at, now, place)}</time>{m.owned && <>. It came from {anAddress(m.owned.address)}, and somebody here said that it is theirs.</>}</figcaption>
+          <figcaption className="small">{m.other ? "By mail" : <bdi>{name}</bdi>}, <time dateTime={m.cameAt ?? m.at}>{dayAndClock(m.cameAt ?? m.at, now, place)}</time>{m.owned && <>. It came from {anAddress(m.owned.address)}, and somebody here said that it is theirs.</>}</figcaption>
           {m.other && !decidedElsewhere.includes(m.other.postId) && <WhoseMessage postId={m.other.postId} name={name} />}
           {m.owned && !decidedElsewhere.includes(m.owned.postId) && <NotTheirs postId={m.owned.postId} name={name} />}
         </figure>
