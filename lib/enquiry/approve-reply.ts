@@ -2,6 +2,7 @@ import "server-only";
 import { database, type Tx } from "../store/database";
 import { NEWEST_FIRST } from "../store/row-order";
 import { readSettings, type WorkshopSettings } from "../workshop/settings";
+import { unlessAsked, type Looked } from "./asked";
 import { audit } from "./audit";
 import { authorise, NOT_THERE } from "./authorise";
 import { unlessMoved } from "./draft-today";
@@ -40,17 +41,20 @@ export interface Approval {
   heard?: string | null | undefined;
   /** Whether the person says that they have read what the client wrote since the draft was begun. */
   read?: boolean | undefined;
+  /** The questions of the client which the letter on the page did not plainly answer, and that the person says they have read. */
+  asked?: readonly string[] | undefined;
 }
 
 /**
  * Approves the draft as it stands in revision `number`. Of any number of people at once exactly one succeeds; the others
  * are told who was first. A trainee's approval is kept and waits for a second person; no letter is written for it.
  * Words that promise more than is known go out only with a `reason`, which is kept. The documents that lie with the draft go with it.
- * Nothing goes out past a message that came after the person looked, nor past one that the draft has no place for and nobody says to have read.
+ * Nothing goes out past a message that came after the person looked, nor past one that the draft has no place for and nobody says to have read,
+ * nor past a question that the letter does not plainly answer and nobody says to have looked at.
  */
 export async function approveReply(
   caller: Caller,
-  { enquiryId, number, reason = null, longReason = null, sendAt = null, documents, heard, read = false }: Approval,
+  { enquiryId, number, reason = null, longReason = null, sendAt = null, documents, heard, read = false, asked = [] }: Approval,
   now: Date,
 ): Promise<Result<Approved>> {
   const no = authorise(caller, "approve");
@@ -61,7 +65,7 @@ export async function approveReply(
   const done = await inOneStep<Approved>(async (tx) => {
     const changed = (await unlessHeard(tx, enquiryId, heard)) ?? (await unlessAsSeen(tx, enquiryId, documents));
     if (changed) return changed;
-    const held = await holdRevision(tx, { enquiryId, number, kind: "reply", reason, longReason, readUntil: read ? now : null });
+    const held = await holdRevision(tx, { enquiryId, number, kind: "reply", reason, longReason, readUntil: read ? now : null, isFirstLook: asked.length === 0, hasLookedAt: (open) => open.every((q) => asked.includes(q)) });
     if (!held.ok) return held;
     if (caller.role === "trainee") return waitForSecond(tx, caller, { enquiryId, number, kind: "reply", allowed: held.value, said: saidOnApproving(chosen.value, read), sendAt: chosen.value, now });
     const sent = await sendRevision(tx, caller, {
@@ -85,8 +89,11 @@ export async function approveReply(
 /** What somebody said beside approving a letter: when it is to leave, and that they have read what its client wrote. */
 const saidOnApproving = (sendAt: Date | null, read: boolean): Record<string, string> => ({ ...(sendAt ? { sendAt: sendAt.toISOString() } : {}), ...(read ? { read: "yes" } : {}) });
 
+/** What stands in the audit beside a letter that may go. */
+type Passed = Allowed & Length & Looked;
+
 /** A revision against what is known, also since it was written, and how long it is. One that is not there, or that a letter was sent of already, is left to the step that sends it: that says so. */
-export async function holdRevision(tx: Tx, r: { enquiryId: string; number: number; kind: "reply" | "question"; reason: string | null; longReason: string | null; /** Until when somebody has read what the client wrote. */ readUntil: Date | null }): Promise<Result<Allowed & Length>> {
+export async function holdRevision(tx: Tx, r: { enquiryId: string; number: number; kind: "reply" | "question"; reason: string | null; longReason: string | null; /** Until when somebody has read what the client wrote. */ readUntil: Date | null; /** Whether somebody says that they have read these questions, which the letter does not plainly answer. */ hasLookedAt: (open: readonly string[]) => boolean; /** Nobody has said it of any. */ isFirstLook: boolean }): Promise<Result<Passed>> {
   const revision = await tx.revision.findFirst({ where: { number: r.number, draft: { enquiryId: r.enquiryId } }, select: { subject: true, text: true, draft: { select: { enquiry: { select: { state: true } } } } } });
   if (!revision || !isWaitingForUs(revision.draft.enquiry.state)) return ok({ promises: null, reason: null });
   const moved = r.kind === "reply" ? ((await unlessMoved(tx, { ...r, ...revision })) ?? (await unlessRead(tx, r))) : null;
@@ -94,7 +101,9 @@ export async function holdRevision(tx: Tx, r: { enquiryId: string; number: numbe
   const held = await holdToPromises(tx, { ...r, text: revision.text });
   if (!held.ok || r.kind === "question") return held;
   const length = await lengthOf(tx, { enquiryId: r.enquiryId, text: revision.text, reason: r.longReason });
-  return length.ok ? ok({ ...held.value, ...length.value }) : length;
+  if (!length.ok) return length;
+  const looked = await unlessAsked(tx, { ...r, text: revision.text });
+  return looked.ok ? ok({ ...held.value, ...length.value, ...looked.value }) : looked;
 }
 
 interface Sending {
@@ -140,7 +149,7 @@ export async function sendRevision(tx: Tx, caller: StaffCaller, s: Sending): Pro
 export async function waitForSecond(
   tx: Tx,
   caller: StaffCaller,
-  w: { enquiryId: string; number: number; kind: "reply" | "question"; allowed: Allowed & Length; said?: Record<string, string>; sendAt: Date | null; now: Date },
+  w: { enquiryId: string; number: number; kind: "reply" | "question"; allowed: Passed; said?: Record<string, string>; sendAt: Date | null; now: Date },
 ): Promise<Result<Approved>> {
   const enquiry = await tx.enquiry.findUnique({ where: { id: w.enquiryId }, select: { state: true } });
   if (!enquiry || !isWaitingForUs(enquiry.state)) return alreadyDone(tx, caller, w.enquiryId);

@@ -47,7 +47,8 @@ export async function unlessRead(tx: Tx, r: { enquiryId: string; number: number;
   return refuse("invalid", say, { read: "Say that you have read it." });
 }
 
-async function nameOf(tx: Tx, enquiryId: string): Promise<string> {
+/** The client's name, to begin a sentence with. */
+export async function nameOf(tx: Tx, enquiryId: string): Promise<string> {
   const enquiry = await tx.enquiry.findUnique({ where: { id: enquiryId }, select: { client: { select: { name: true } } } });
   return enquiry?.client.name ?? "The client";
 }

@@ -17,6 +17,7 @@ const testedSchema = z.object({ test: z.string() });
 const documentSchema = z.object({ document: documentKindSchema, version: z.number() });
 const reasonedSchema = z.object({ reason: z.string() });
 const longSchema = z.object({ words: z.number(), longReason: z.optional(z.string()) });
+const askedSchema = z.object({ asked: z.number() });
 const text = z.optional(z.nullable(z.string()));
 const correctedSchema = z.object({ nameWas: text, nameIs: text, emailWas: text, emailIs: text, telephoneWas: text, telephoneIs: text, areLinksEnded: z.optional(z.number()) });
 const saidSchema = z.object({ sendAt: z.optional(z.string()), read: z.optional(z.string()) });
@@ -38,7 +39,9 @@ function approved(did: string, detail: Audit["detail"], { say }: Words, clock: C
 /** What stood against a letter that went all the same, with the reasons that were given. */
 function sentAllTheSame(did: string, detail: Audit["detail"], { say }: Words): string {
   const [reasoned, long] = [reasonedSchema.safeParse(detail), longSchema.safeParse(detail)];
-  const though = reasoned.success ? say("history.though", { did, reason: reasoned.data.reason }) : did;
+  const asked = askedSchema.safeParse(detail);
+  const looked = asked.success ? say("history.asked", { did, n: asked.data.asked }) : did;
+  const though = reasoned.success ? say("history.though", { did: looked, reason: reasoned.data.reason }) : looked;
   if (!long.success) return though;
   const { words, longReason } = long.data;
   return longReason ? say("history.long-because", { did: though, words, reason: longReason }) : say("history.long", { did: though, words });

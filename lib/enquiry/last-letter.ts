@@ -27,6 +27,9 @@ const approvedSchema = z.object({ letterId: z.string(), number: z.number() });
 
 const newestTold = (db: Db | Tx, enquiryId: string) => db.letter.findFirst({ where: { enquiryId, ...TOLD }, orderBy: NEWEST_FIRST.createdAt, select: { id: true, createdAt: true, sentAt: true, state: true } });
 
+/** Whether a letter with an answer has left, or will: what was asked before it is answered. */
+export const hasAnswered = async (db: Db | Tx, enquiryId: string): Promise<boolean> => (await newestTold(db, enquiryId)) !== null;
+
 /** What the client wrote that no letter with an answer has followed, oldest first; before the first one, all that they wrote since they asked. */
 export async function wordsToAnswer(db: Db | Tx, enquiryId: string): Promise<CameSince["messages"]> {
   const letter = await newestTold(db, enquiryId);

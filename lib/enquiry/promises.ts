@@ -38,13 +38,13 @@ function sayPromises(found: readonly Overpromise[]): string {
   return first?.sentence ? `This letter says more than we know: “${first.sentence}” ${first.why}${others} Change it, or give a reason.` : `${first?.why ?? ""}${others} Change the letter, or give a reason.`;
 }
 
-/** The reasons a first person gave for the same revision: why it says more than is known, and why it is long. */
-export async function reasonsGiven(tx: Tx, { enquiryId, number }: { enquiryId: string; number: number }): Promise<{ reason: string | null; longReason: string | null }> {
+/** What a first person said of the same revision: why it says more than is known, why it is long, and how many open questions they had read. */
+export async function reasonsGiven(tx: Tx, { enquiryId, number }: { enquiryId: string; number: number }): Promise<{ reason: string | null; longReason: string | null; asked: number }> {
   const waits = await tx.audit.findMany({ where: { enquiryId, action: { in: ["reply-waits", "question-waits"] } }, orderBy: NEWEST_FIRST.at, select: { detail: true } });
-  const detail = z.object({ number: z.number(), reason: z.nullish(z.string()), longReason: z.nullish(z.string()) });
+  const detail = z.object({ number: z.number(), reason: z.nullish(z.string()), longReason: z.nullish(z.string()), asked: z.nullish(z.number()) });
   for (const w of waits) {
     const parsed = detail.safeParse(w.detail);
-    if (parsed.success && parsed.data.number === number) return { reason: parsed.data.reason ?? null, longReason: parsed.data.longReason ?? null };
+    if (parsed.success && parsed.data.number === number) return { reason: parsed.data.reason ?? null, longReason: parsed.data.longReason ?? null, asked: parsed.data.asked ?? 0 };
   }
-  return { reason: null, longReason: null };
+  return { reason: null, longReason: null, asked: 0 };
 }

@@ -9,6 +9,7 @@ import { database, type Prisma } from "../store/database";
 import { NEWEST_FIRST, OLDEST_FIRST } from "../store/row-order";
 import { deskWords } from "../words/words";
 import { readSettings } from "../workshop/settings";
+import { askedOfUs } from "./asked";
 import { authorise, NOT_THERE } from "./authorise";
 import { benchTestView } from "./bench-view";
 import { ok, type Caller, type Result } from "./caller";
@@ -98,6 +99,7 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
     wordsWithoutPlace: withoutPlace.length,
     inPost,
     since: sinceView(today),
+    asked: row.draft && today ? await askedOfUs(database(), { enquiryId, number: row.draft.number }, today) : null,
     letters: row.letters.map((l) => letterView(l, { now, isMailConfigured, holdMinutes: settings.holdMinutes })),
     documents: row.documents.map((d) => documentView(d, row.draft?.id ?? null)),
     post: row.post.map((p) => postView({ ...p, enquiry: null }, nameOf)),

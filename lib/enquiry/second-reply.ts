@@ -24,7 +24,9 @@ export async function secondReply(caller: Caller, { enquiryId, documents, heard 
     const changed = (await unlessHeard(tx, enquiryId, heard)) ?? (await unlessAsSeen(tx, enquiryId, documents));
     if (changed) return changed;
     const number = draft.waitingNumber;
-    const held = await holdRevision(tx, { enquiryId, number, kind: draft.waitingKind, ...(await reasonsGiven(tx, { enquiryId, number })), readUntil: draft.waitingSince });
+    const { asked, ...reasons } = await reasonsGiven(tx, { enquiryId, number });
+    // The same revision as the first person looked at: what they had read of it counts, and no more than that.
+    const held = await holdRevision(tx, { enquiryId, number, kind: draft.waitingKind, ...reasons, readUntil: draft.waitingSince, isFirstLook: asked === 0, hasLookedAt: (open) => open.length <= asked });
     if (!held.ok) return held;
     const sent = await sendRevision(tx, caller, {
       enquiryId,

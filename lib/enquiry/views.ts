@@ -3,6 +3,7 @@ import type { LabelReadingView } from "./label-view";
 import type { DraftView, MeanwhileView, MessageView, SinceView } from "./draft-types";
 import type { Assessment } from "../triage/assessment";
 import type { DocumentKind } from "../reply/documents/offered";
+import type { AskedOfUs } from "../reply/questions-asked";
 import type { EnquiryAnswers, QuestionId, RugAnswers, ShownKind } from "../trade/questions";
 import type { SpotMarks } from "./mark-schema";
 import type { Measured } from "./measurement-result";
@@ -232,6 +233,8 @@ export interface EnquiryView {
   inPost: readonly WaitingInPost[];
   /** What came since our last letter with an answer; before the first one, what the client wrote since they asked. null where that is nothing. */
   since: SinceView | null;
+  /** What the client asked that the reply being written has to answer; null where none is being written. */
+  asked: AskedOfUs | null;
   letters: LetterView[];
   /** Oldest first. */
   documents: DocumentView[];

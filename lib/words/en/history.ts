@@ -92,6 +92,7 @@ export const HISTORY = {
   "history.long-because": "{did}, {words} words long: “{reason}”",
   "history.to-leave": "{did}, to leave on {day} at {hour}",
   "history.having-read": "{did}, having read what the client wrote meanwhile",
+  "history.asked": "{did}, having read {n, plural, one {one question that it does not plainly answer} other {# questions that it does not plainly answer}}",
   "history.because": "{did}: “{reason}”",
   "history.corrected": "{did}: {changes}",
   "history.from-to": "from “{was}” to “{is}”",

@@ -29,6 +29,7 @@ import type { EnquiryStateId } from "@/lib/enquiry/views";
 import { takePostOut } from "@/lib/enquiry/take-post-out";
 import { withdrawBenchTest } from "@/lib/enquiry/withdraw-bench-test";
 import { withdrawInspection } from "@/lib/enquiry/withdraw-inspection";
+import { MOST_QUESTIONS, QUESTION_CHARS } from "@/lib/reply/questions-asked";
 import { answerOfForm, type LabelFormState } from "@/lib/ui/label-form";
 
 const { subject, text } = letterSchema.shape;
@@ -45,7 +46,8 @@ export async function standBy(input: z.infer<typeof standBySchema>): Promise<Res
 const documents = z.optional(z.array(id).check(z.maxLength(100)));
 const sendAt = z.optional(z.nullable(z.strictObject({ day: z.string(), hour: z.string() })));
 const heard = z.optional(z.nullable(id));
-const approveSchema = z.strictObject({ enquiryId: id, number, reason, longReason: reason, sendAt, documents, heard, read: z.optional(z.boolean()) });
+const asked = z.optional(z.array(z.string().check(z.maxLength(QUESTION_CHARS))).check(z.maxLength(MOST_QUESTIONS)));
+const approveSchema = z.strictObject({ enquiryId: id, number, reason, longReason: reason, sendAt, documents, heard, read: z.optional(z.boolean()), asked });
 export async function approve(input: z.infer<typeof approveSchema>): Promise<Result<Approved>> {
   return asStaff(approveSchema, input, (caller, value) => approveReply(caller, value, new Date()));
 }

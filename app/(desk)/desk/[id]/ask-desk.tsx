@@ -9,6 +9,7 @@ import { REASON_CHARS } from "@/lib/enquiry/reason-limits";
 import type { EnquiryView } from "@/lib/enquiry/views";
 import { ask } from "./actions";
 import { Arrival } from "./arrival";
+import { Asked } from "./asked";
 import css from "./letter-desk.module.css";
 import { useMended } from "./use-mended";
 import { usePromises } from "./use-promises";
@@ -16,7 +17,7 @@ import { WAITS } from "./use-sending";
 
 /** A question to the client on a sheet of its own. The reply stays where it was, untouched. */
 export function AskDesk({ view, begin, to, done, back, tell }: {
-  view: Pick<EnquiryView, "id" | "rugs" | "sender" | "heard" | "client">; begin: { subject: string; text: string }; to: ReactNode;
+  view: Pick<EnquiryView, "id" | "rugs" | "sender" | "heard" | "client" | "asked">; begin: { subject: string; text: string }; to: ReactNode;
   done: (say: string) => void; back: () => void; tell: (say: string, focus?: boolean) => void;
 }) {
   const [subject, setSubject] = useState(begin.subject);
@@ -41,6 +42,7 @@ export function AskDesk({ view, begin, to, done, back, tell }: {
   return (
     <>
       <h3 ref={head} tabIndex={-1} className={css.heading}>Ask for more</h3>
+      {view.asked && <Asked asked={view.asked} text={null} />}
       <WritingSheet to={to} label="question" subject={subject} text={text} onSubject={setSubject} onText={setText} describedBy="question-state" field={field} />
       <p id="question-state" className={`small num ${css.state}`}>{readingOf(text).words} words. No judgement in it, only questions.</p>
       <PromiseNotes found={promises.found} unjudged={promises.unjudged} written={{ text, write: (changed) => { setText(changed); field.current?.focus(); } }}>

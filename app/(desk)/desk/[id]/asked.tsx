@@ -1,16 +1,42 @@
-import type { EnquiryView } from "@/lib/enquiry/views";
-import { questionsAsked } from "@/lib/reply/questions-asked";
+import { useId } from "react";
+import { answeredBy, type AskedOfUs } from "@/lib/reply/questions-asked";
+import desk from "./letter-desk.module.css";
 import css from "./since.module.css";
 
-/** Before the first answer: what the client asked in their own words, above the letter that has to answer it. */
-export function Asked({ view }: { view: EnquiryView }) {
-  const asked = view.since?.at ? [] : questionsAsked(view.rugs.map((rug) => rug.answers.story));
-  if (asked.length === 0) return null;
+/** What the client asked in their own words, above the letter that has to answer it, and what in the letter does. `text`: of the letter; null above a question of ours, which answers nothing. */
+export function Asked({ asked: { questions, begun }, text }: { asked: AskedOfUs; text: string | null }) {
+  if (questions.length === 0) return null;
   return (
     <section className={css.since} aria-label="What they ask">
       <h3 className={css.heading}>They ask</h3>
-      {asked.map((question) => <p key={question} className={css.words} dir="auto">{question}</p>)}
-      <p className="small">See that the letter answers it, or says that it cannot be told yet.</p>
+      <ul className={css.questions}>
+        {questions.map((asked) => {
+          const by = text === null ? null : answeredBy(asked, { begun, text });
+          return (
+            <li key={asked.question}>
+              <p className={css.words} dir="auto">{asked.question}</p>
+              {text !== null && <p className="small">{by ? <>Answered by: {by.join("; ")}</> : <b>See that the letter answers it, or says when we will.</b>}</p>}
+            </li>
+          );
+        })}
+      </ul>
     </section>
+  );
+}
+
+/** Where the letter does not plainly answer something they ask: whoever approves it says, once for all of it, that they have looked. */
+export function AskedLook({ open, isLooked, look, error }: { open: readonly string[]; isLooked: boolean; look: (isLooked: boolean) => void; error: string | null }) {
+  const id = useId();
+  if (open.length === 0) return null;
+  const isWrong = error !== null && !isLooked;
+  return (
+    <div className={`${desk.open} no-print`} role="group" aria-labelledby={`${id}-why`}>
+      <p id={`${id}-why`}><b>They ask, and no paragraph of the letter plainly answers:</b> {open.map((question, i) => <span key={question}>{i > 0 && " "}<q><bdi>{question}</bdi></q></span>)}</p>
+      {isWrong && <p className="error" id={`${id}-error`}>{error}</p>}
+      <label className={desk.tick}>
+        <input type="checkbox" checked={isLooked} aria-invalid={isWrong || undefined} aria-describedby={isWrong ? `${id}-error` : undefined} onChange={(e) => look(e.target.checked)} />
+        <span>I have read what they ask; the letter answers it or says when we will</span>
+      </label>
+    </div>
   );
 }

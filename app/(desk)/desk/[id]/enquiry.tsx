@@ -8,7 +8,6 @@ import type { AreaUnit } from "@/lib/words/measures";
 import { Strip } from "@/lib/ui/strip";
 import { heldInWords, waitingInWords, type Place } from "@/lib/ui/time";
 import { Client, History, Letters, Received } from "./about";
-import { Asked } from "./asked";
 import { BenchTests } from "./bench-tests";
 import { Written } from "./came";
 import { Documents } from "./documents";
@@ -75,7 +74,7 @@ export function Enquiry({ view, used, now, place, workshop, tomorrow, mailConfig
           <UsedParagraphs used={used} />
           <History history={view.history} now={now} place={place} />
         </div>
-        <LetterDesk view={view} undelivered={<Undelivered view={view} />} since={<><InPost view={view} /><Asked view={view} /><Meanwhile view={view} now={now} place={place} />{view.since && isBeside(view) && <Since since={view.since} name={view.client.name} now={now} place={place} />}</>} question={questionOf({ view, workshop })} to={<To client={view.client} />} tomorrow={tomorrow} mailNote={noteOf(view, { now, place, mailConfigured })} when={whenWords(view, { now, place, mailConfigured })} />
+        <LetterDesk view={view} undelivered={<Undelivered view={view} />} since={<><InPost view={view} /><Meanwhile view={view} now={now} place={place} />{view.since && isBeside(view) && <Since since={view.since} name={view.client.name} now={now} place={place} />}</>} question={questionOf({ view, workshop })} to={<To client={view.client} />} tomorrow={tomorrow} mailNote={noteOf(view, { now, place, mailConfigured })} when={whenWords(view, { now, place, mailConfigured })} />
       </div>
     </>
   );

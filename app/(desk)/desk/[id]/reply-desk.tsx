@@ -13,12 +13,14 @@ import { REASON_CHARS } from "@/lib/enquiry/reason-limits";
 import type { ChosenTime } from "@/lib/enquiry/send-at";
 import { useStayWhile } from "@/lib/ui/use-stay-while";
 import { Arrival } from "./arrival";
+import { Asked, AskedLook } from "./asked";
 import { enclosedOf } from "./enclosed-of";
 import css from "./letter-desk.module.css";
 import { MovedNote } from "./moved-note";
 import { OpenPlaces, selectOpenPlace } from "./open-place";
 import { ReadIt } from "./read-it";
 import { SendAt } from "./send-at";
+import { useAsked } from "./use-asked";
 import { useDraft, type Words } from "./use-draft";
 import { useMended } from "./use-mended";
 import { usePause } from "./use-pause";
@@ -40,6 +42,7 @@ export function ReplyDesk({ view, draft, to, tomorrow, children, tell, unkept, a
   // Said of what stood on the page then: what comes later has to be read too.
   const [readOf, setReadOf] = useState<string | null>(null);
   const isRead = view.heard !== null && readOf === view.heard;
+  const asked = useAsked(view.asked, words.text);
   const field = useRef<HTMLTextAreaElement>(null);
   const router = useRouter();
   useStayWhile(isDirty);
@@ -65,7 +68,7 @@ export function ReplyDesk({ view, draft, to, tomorrow, children, tell, unkept, a
   const over = overlong(words.text, view.rugs.length);
   const enclosed = enclosedOf(view);
   const reasons = { ...(promises.found.length > 0 ? { reason: promises.reason } : {}), ...(longReason && over ? { longReason } : {}) };
-  const { send, isSending, errors, settled } = useSending({ enquiryId: view.id, seen: { documents: enclosed.map((d) => d.id), heard: view.heard }, reasons: { ...reasons, ...(isRead ? { read: true } : {}) }, keep, kept: () => unkept(null), notKept, refused, tell, approved: (isHeldLonger) => approved(approvedSay(view.client.email !== null, isHeldLonger)) });
+  const { send, isSending, errors, settled } = useSending({ enquiryId: view.id, seen: { documents: enclosed.map((d) => d.id), heard: view.heard }, reasons: { ...reasons, ...(isRead ? { read: true } : {}), ...(asked.isLooked ? { asked: asked.open } : {}) }, keep, kept: () => unkept(null), notKept, refused, tell, approved: (isHeldLonger) => approved(approvedSay(view.client.email !== null, isHeldLonger)) });
   useMended(errors["reason"] !== undefined && promises.found.length === 0, () => { settled(); tell(""); });
   const toOpenPlace = () => selectOpenPlace(field.current, words.text);
   const sendUnlessOpen = (sendAt: ChosenTime | null) => {
@@ -81,6 +84,7 @@ export function ReplyDesk({ view, draft, to, tomorrow, children, tell, unkept, a
   return (
     <>
       {theirs && <Theirs theirs={theirs} to={to} mine={() => take(theirs)} take={() => { take(theirs); write(theirs); }} />}
+      {view.asked && <Asked asked={view.asked} text={words.text} />}
       {today && !theirs && (
         <MovedNote enquiryId={view.id} today={today} words={words} mayEdit={view.may.edit} keep={keep} swap={swap} refused={refused}
           stood={(number) => { take({ ...words, number }); tell("Looked at. The letter stays as it is written.", true); router.refresh(); }} />
@@ -97,20 +101,27 @@ export function ReplyDesk({ view, draft, to, tomorrow, children, tell, unkept, a
         {view.may.approve && <SendingReason value={promises.reason} most={REASON_CHARS.most} write={promises.write} error={errors["reason"] ?? null} />}
       </PromiseNotes>
       {view.may.approve && <ReadIt name={view.client.name} messages={view.wordsWithoutPlace} isRead={isRead} say={(is) => setReadOf(is ? view.heard : null)} error={isRead ? null : (errors["read"] ?? null)} />}
+      {view.may.approve && <AskedLook {...asked} error={errors["asked"] ?? null} />}
       <noscript><p className="small">Writing and sending here need JavaScript.</p></noscript>
       <div className={`${css.bar} ${css.stays} no-print`}>
         {view.may.approve && <button type="button" className="button" onClick={() => sendUnlessOpen(null)} disabled={isSending || theirs !== null}>{isSending ? "One moment" : "Approve and send"}</button>}
         {children}
       </div>
-      {(whole || back) && (
-        <div className={`${css.bar} no-print`}>
-          {whole && <button type="button" className="button quiet" onClick={() => swap(whole)}>Begin from the whole letter</button>}
-          {back && <button type="button" className="button quiet" onClick={back}>Back to what stood here</button>}
-        </div>
-      )}
+      <Swaps whole={whole && (() => swap(whole))} back={back} />
       <Arrival view={view} kind="reply" words={words} enclosures={enclosed} tell={tell} />
       {view.may.approve && <SendAt first={tomorrow} error={errors["sendAt"] ?? null} isBusy={isSending || theirs !== null} send={sendUnlessOpen} />}
     </>
+  );
+}
+
+/** To the whole letter instead of the one that only follows, and back. */
+function Swaps({ whole, back }: { whole: (() => void) | null; back: (() => void) | null }) {
+  if (!whole && !back) return null;
+  return (
+    <div className={`${css.bar} no-print`}>
+      {whole && <button type="button" className="button quiet" onClick={whole}>Begin from the whole letter</button>}
+      {back && <button type="button" className="button quiet" onClick={back}>Back to what stood here</button>}
+    </div>
   );
 }
 

@@ -6,6 +6,7 @@ import type { EnquiryView } from "@/lib/enquiry/views";
 import { DeskSheet } from "@/lib/ui/desk-sheet";
 import { Enclosed } from "@/lib/ui/enclosed";
 import { second } from "./actions";
+import { Asked } from "./asked";
 import { Moved } from "./moved";
 import { movedIn } from "./moved-in";
 import { enclosedOf } from "./enclosed-of";
@@ -26,6 +27,7 @@ export function SecondDesk({ view, by, draft, to, change, tell }: {
   return (
     <>
       <p className={css.second}><bdi>{by}</bdi> approved this. {view.may.second ? "Read it, and send it if you would sign it." : "It waits for a second person."}</p>
+      {view.asked && <Asked asked={view.asked} text={draft.text} />}
       {moved && <Moved moved={moved}>{view.may.edit && <p>It is sent once somebody has taken this in, or left the letter as it is: “Change it”.</p>}</Moved>}
       <DeskSheet to={to} subject={draft.subject} text={draft.text} label="The letter that waits" foot={enclosedOf(view).length > 0 && <Enclosed enclosures={enclosedOf(view)} />} />
       <div className={`${css.bar} ${css.stays} no-print`}>

@@ -1,0 +1,65 @@
+import type { PlaceId } from "./paragraphs/row";
+
+/** A kind of question, the words it is known by, and what of a letter of ours plainly answers it, or says that it cannot be told yet. */
+export interface QuestionKind {
+  readonly id: string;
+  /** Read against one part of a question in lower case, with straight apostrophes. */
+  readonly words: RegExp;
+  /** Any paragraph of these places answers it. */
+  readonly places: readonly PlaceId[];
+  /** So do these paragraphs of other places. Neither a place nor a paragraph: a person has to look. */
+  readonly ids: readonly string[];
+}
+
+const COST = "(?:costs?|prices?|charge|quote|fee|how much)";
+const CLAIMS = ["claim-seller", "claim-seller-of-other", "claim-seller-of-silk", "claim"];
+/** What says that nothing can be told of it yet. */
+const NOTHING_YET = ["fibre-said-wet", "fibre-unknown-nothing"];
+/** What calls for no cleaning, or is best left as it is. */
+const LEAVE_IT = ["outlook-leave-alone", "outlook-sound", "keep", "keep-priced"];
+const REPLACE = ["replace", "replace-priced", "replace-dear", "replace-dear-priced"];
+const MATERIALS = "(?:silk|wool|viscose|rayon|cotton|linen|jute|bamboo|nylon|polyester|synthetic|artificial|real|genuine|fake)";
+
+/** Asked of us, our days and our ways, or of what can hurt: no paragraph knows that, so these stay open whatever else the question asks. */
+const FOR_A_PERSON: readonly QuestionKind[] = [
+  { id: "safety", words: /\b(?:safe|safely|danger\w*|poison\w*|toxic|health\w*|harmful|allerg\w*|asthma|bab(?:y|ies)|child|children|electric\w*|fire)\b/u },
+  { id: "when", words: /\b(?:when|today|tomorrow|tonight|(?:mon|tues|wednes|thurs|fri|satur|sun)day|weeks?|weekend|christmas|wedding|in time|appointment|opening hours)\b/u },
+  { id: "where", words: /\b(?:where|address|parking)\b/u },
+  { id: "how-long-it-takes", words: /\bhow long\b.*\b(?:takes?|need|away|dry|drying|wait)\b|\bhow (?:soon|quickly|fast)\b/u },
+  // What stands of it in a letter only asks them to ask us.
+  { id: "collecting", words: /\b(?:collect\w*|pick\w*(?: \w+){0,2} up|pick-?up|fetch|come (?:and|to|round|by)|transport|courier|ship|post it)\b/u },
+  { id: "our-insurance-or-shop", words: /\byour?\b.*\b(?:insur\w*|shop|store)\b|\binsured\b/u },
+  { id: "other-prices", words: new RegExp(`^(?=.*\\b${COST}\\b).*\\b(?:repair\\w*|mend\\w*|fringe|holes?|bind\\w*|inspect\\w*|test\\w*|deliver\\w*|stor(?:e|age)|new|replac\\w*|cut\\w*|smell)\\b`, "u") },
+  { id: "value", words: /\b(?:what|how much)\b.*\bworth\b|\bvalu(?:e|ed|able|ation)\b/u },
+  { id: "on-a-condition", words: /\b(?:unless|without|before|until|although|even though|instead)\b|(?<!\b(?:know|see|say|tell me|tell us|wonder|wondering) )\bif\b/u },
+].map((kind) => ({ ...kind, places: [], ids: [] }));
+
+/** The kinds that a letter's own paragraphs answer. Where a question is of several, each has to be answered. The words are elicited. */
+const ANSWERED: readonly QuestionKind[] = [
+  { id: "saving", words: /\b(?:sav(?:e|ed|ing|able)|rescued?|salvage\w*|restored?|any hope|hopeless|ruined|too late|(?:come|comes|coming) (?:out|off|back|up)|(?:get|take|wash|bring) (?:\w+ ){1,3}(?:out|off|back)|go away|disappear|be (?:removed|fixed)|be done|(?:do|done) (?:anything|something)|(?:anything|something|what) (?:you|we|i|one) can do|what (?:can|could) you do)\b/u,
+    places: ["outlook", "worth"], ids: ["beyond-repair", "care-none", ...NOTHING_YET] },
+  { id: "cleaning", words: /\b(?:be|you) (?:clean|cleaned|wash|washed)\b/u, places: ["care"], ids: [...LEAVE_IT, ...NOTHING_YET] },
+  { id: "worth-it", words: /\bworth\b/u, places: ["worth", "beyond"], ids: [...LEAVE_IT, ...REPLACE, "replace-doubtful"] },
+  // As the other half of "or" it is answered with what it is set against.
+  { id: "keeping-it", words: /(?<!\bor (?:do|should|must|shall|can|will) (?:we|i)(?: just)? )\b(?:live with it|keep it|leave it|throw (?:it )?(?:away|out)|replace it|a new one)\b/u, places: ["worth", "living"], ids: [...LEAVE_IT, ...REPLACE] },
+  { id: "cost", words: new RegExp(`\\b(?:costs?|prices?|charge|quote|estimate)\\b|\\bhow much\\b(?! (?:of|longer|life|better|will|would|can|could)\\b)|\\bhow much (?:will|would) (?:it|that|this) be\\b`, "u"), places: ["price"], ids: [] },
+  { id: "life-left", words: /\bhow (?:long|many (?:more )?years)\b.*\b(?:last|hold|serve|live|left|good for)\b|\bhow much (?:longer|life)\b/u, places: ["life"], ids: ["special-antique"] },
+  { id: "fibre", words: new RegExp(`\\bmade (?:of|from|out of)\\b|\\b(?:what|which) (?:fibre|fiber|material)\\b|\\b(?:is|was|be|it's)(?: (?:it|this|that|they|the (?:rug|pile|carpet)))?(?: (?:really|actually|even|a|an|all|of|pure|100%))* ${MATERIALS}\\b`, "u"), places: ["fibre"], ids: [] },
+  { id: "bringing", words: /\b(?:bring it|bring the (?:rug|carpet)|bring (?:it|them) (?:in|to you|over)|drop (?:it|the rug) (?:off|by|in|round))\b/u, places: ["visit"], ids: [] },
+  { id: "insurance", words: /\b(?:insurance|insurers?|claim)\b/u, places: [], ids: ["claim", "claim-trade"] },
+  { id: "seller", words: /\b(?:money back|refund\w*|compensat\w*|send it back|return it|take it back|mis-?sold|cheated|conned|seller|shop|dealer|store)\b/u, places: [], ids: CLAIMS },
+  { id: "fault", words: /\bwhose fault\b|\bwho(?:'s| is| was)? (?:at fault|liable|responsible|to blame)\b|\bwho (?:pays|should pay|will pay|has to pay)\b/u, places: [], ids: ["claim", "claim-trade", "claim-seller", "claim-seller-of-other", "claim-seller-of-silk"] },
+  { id: "at-home", words: /\b(?:at home|myself|ourselves|(?:can|may|should|could|shall|must) (?:i|we) (?:just )?(?:clean|wash|scrub|rinse|hose|treat|use|try|put|shampoo|soak))\b/u, places: ["refuse"], ids: [] },
+  { id: "what-now", words: /\bwhat (?:should|shall|can|do|must|could) (?:i|we) do\b|\bwhat (?:do|would) you (?:suggest|advise|recommend)\b|\bwhat (?:now|next)\b/u, places: ["first-aid", "trade-call", "next-step"], ids: [] },
+  { id: "their-customer", words: /\btell (?:her|him|them|my (?:customer|client))\b/u, places: ["customer"], ids: [] },
+  { id: "cause", words: /\bwhat (?:has |have )?(?:happened|caused|went wrong)\b/u, places: ["cause"], ids: ["cause-mould", "cause-mould-unseen", "cause-insects"] },
+  { id: "mould", words: /\bmou?ldy?\b/u, places: [], ids: ["cause-mould", "cause-mould-told", "cause-mould-unseen"] },
+  { id: "insects", words: /\b(?:moths?|insects?|beetles?)\b/u, places: [], ids: ["cause-insects"] },
+  { id: "mending", words: /\b(?:mend\w*|repair\w*|re-?weav\w*|fringes?|holes?|tears?|torn|re-?bind\w*)\b/u, places: [], ids: ["outlook-repair", "outlook-repair-first", "beyond-repair", "cut-down", "cut-down-priced", "cut-down-planned"] },
+  { id: "smell", words: /\b(?:smell\w*|odou?rs?|stink\w*)\b/u, places: [], ids: ["special-smell", "special-urine-smell", "special-urine-smell-told"] },
+  { id: "harm", words: /\b(?:(?:make|makes) \w+ worse|harm it|damage it|shrink)\b/u, places: ["worse", "refuse"], ids: [] },
+  { id: "a-look", words: /\b(?:look at it|have a look|see it first|inspect it)\b/u, places: ["next-step"], ids: [] },
+  { id: "help", words: /\b(?:can|could) (?:you|anybody|anyone) (?:please )?help(?: me| us)?(?: with (?:it|this|that))?\W*$|\bwhat do you think\W*$/u, places: ["outlook", "first-aid", "trade-call"], ids: NOTHING_YET },
+];
+
+export const QUESTION_KINDS: readonly QuestionKind[] = [...FOR_A_PERSON, ...ANSWERED];
