@@ -36,7 +36,7 @@ const FOR_A_PERSON: readonly QuestionKind[] = [
 
 /** The kinds that a letter's own paragraphs answer. Where a question is of several, each has to be answered. The words are elicited. */
 const ANSWERED: readonly QuestionKind[] = [
-  { id: "saving", words: /\b(?:sav(?:e|ed|ing|able)|rescued?|salvage\w*|restored?|any hope|hopeless|ruined|too late|(?:come|comes|coming) (?:out|off|back|up)|(?:get|take|wash|bring) (?:\w+ ){1,3}(?:out|off|back)|go away|disappear|be (?:removed|fixed)|be done|(?:do|done) (?:anything|something)|(?:anything|something|what) (?:you|we|i|one) can do|what (?:can|could) you do)\b/u,
+  { id: "saving", words: /\b(?:sav(?:e|ed|ing|able)|rescued?|salvage\w*|restored?|any hope|hopeless|ruined|too late|(?:come|comes|coming) (?:out|off|back|up)|(?:get|take|wash|bring) (?!(?:my|our|the) money)(?:\w+ ){1,3}(?:out|off|back)|go away|disappear|be (?:removed|fixed)|be done|(?:do|done) (?:anything|something)|(?:anything|something|what) (?:you|we|i|one) can do|what (?:can|could) you do)\b/u,
     places: ["outlook", "worth"], ids: ["beyond-repair", "care-none", ...NOTHING_YET] },
   { id: "cleaning", words: /\b(?:be|you) (?:clean|cleaned|wash|washed)\b/u, places: ["care"], ids: [...LEAVE_IT, ...NOTHING_YET] },
   { id: "worth-it", words: /\bworth\b/u, places: ["worth", "beyond"], ids: [...LEAVE_IT, ...REPLACE, "replace-doubtful"] },

@@ -1,4 +1,5 @@
 import { answering } from "./answering";
+import { askedQuestions } from "./asked-questions";
 import { atTheDesk } from "./at-the-desk";
 import { blurring } from "./blurring";
 import { byMail } from "./by-mail";
@@ -27,6 +28,7 @@ import { unreadWords } from "./unread-words";
 export function allOperations(): void {
   submitting();
   unreadWords();
+  askedQuestions();
   answering();
   atTheDesk();
   following();

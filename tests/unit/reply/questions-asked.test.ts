@@ -1,17 +1,98 @@
 import { describe, expect, it } from "vitest";
-import { questionsAsked } from "../../../lib/reply/questions-asked";
+import { ANSWER_HERE } from "../../../lib/reply/open-places";
+import { PARAGRAPHS, PLACES } from "../../../lib/reply/paragraphs";
+import type { PlaceId } from "../../../lib/reply/paragraphs/row";
+import { QUESTION_KINDS } from "../../../lib/reply/question-kinds";
+import { answeredBy, askedQuestion, MOST_QUESTIONS, openQuestions, QUESTION_CHARS, questionsAsked } from "../../../lib/reply/questions-asked";
 
 describe("questionsAsked", () => {
   it("gives every question as it was written, once, in its order", () => {
     expect(questionsAsked(["Our dog was on it an hour ago. Is it safe? should I put it in the bath?\nThank you!", "Will the shop have to pay? Is it safe?"])).toEqual(["Is it safe?", "should I put it in the bath?", "Will the shop have to pay?"]);
   });
   it("gives nothing of what asks nothing, of marks alone, and of nobody's words", () => {
-    expect(questionsAsked(["It is wet.", "???", "", undefined])).toEqual([]);
+    expect(questionsAsked(["It is wet.", "???", "", undefined, "Please let me know if you need more photos.", "What a pity."])).toEqual([]);
   });
   it("takes other scripts' marks and a closing quotation mark", () => {
     expect(questionsAsked(["هل يمكن إنقاذها؟", "He said “why not wash it?”"])).toEqual(["هل يمكن إنقاذها؟", "He said “why not wash it?”"]);
   });
-  it("stops after five", () => {
-    expect(questionsAsked([Array.from({ length: 9 }, (_, n) => `Is it ${n} years old?`).join(" ")])).toHaveLength(5);
+  it("knows a question without its mark, and one that a mail program broke over two lines", () => {
+    expect(questionsAsked(["Hello, can it be saved. Please let me know whether it is silk.\n\nDo you collect from Nether Hallow,\nand what would that cost?"]))
+      .toEqual(["Hello, can it be saved.", "Please let me know whether it is silk.", "Do you collect from Nether Hallow, and what would that cost?"]);
+  });
+  it("stops after a score, and cuts what is no sentence any more", () => {
+    expect(questionsAsked([Array.from({ length: MOST_QUESTIONS + 4 }, (_, n) => `Is it ${n} years old?`).join(" ")])).toHaveLength(MOST_QUESTIONS);
+    expect(questionsAsked([`Is it ${"very ".repeat(200)}old?`])[0]).toHaveLength(QUESTION_CHARS);
+  });
+});
+
+/** A letter of one paragraph at each of some places, which says the place's name. */
+const lettered = (...at: [place: PlaceId, id?: string, rug?: number][]) => {
+  const said = at.map(([place, id = place, rug]) => ({ place, id, rug: rug ?? (PLACES.find((p) => p.id === place)?.of === "rug" ? 0 : null), said: `Of ${id}${rug ?? ""}.` }));
+  return { said, text: said.map((p) => p.said).join("\n\n") };
+};
+const by = (question: string, { said, text }: ReturnType<typeof lettered>, { rug = 0 as number | null, rugs = 1 } = {}) => answeredBy(askedQuestion({ question, rug, hasPlace: false }, { said, rugs }), { begun: text, text });
+const USUAL = lettered(["fibre"], ["outlook"], ["care"], ["refuse"], ["worse"], ["life"], ["price"], ["claim"], ["claim", "claim-seller"], ["next-step"], ["visit"]);
+
+describe("a question that the letter plainly answers", () => {
+  it.each([
+    ["Can it be saved?", "How far it may come back"],
+    ["Will the stain come out?", "How far it may come back"],
+    ["Is there anything to be done, or do we live with it?", "How far it may come back"],
+    ["What would it cost?", "Price"],
+    ["How much do you charge for a rug?", "Price"],
+    ["How long will it last?", "Life left"],
+    ["What is it made of?", "What it is, and how sure"],
+    ["Is it really silk?", "What it is, and how sure"],
+    ["Can I bring it?", "Bringing it, or having it collected"],
+    ["Will my insurance pay?", "Insurance and claims"],
+    ["Can I get my money back?", "Insurance and claims"],
+    ["Should I put it in the bath?", "What we will not do"],
+    ["What should I do?", "The next step"],
+  ])("%s: by “%s”", (question, place) => {
+    expect(by(question, USUAL)).toEqual([place]);
+    expect(by(question, lettered(["greeting"])), "not in a letter without it").toBeNull();
+  });
+  it("is answered in each of its parts, and of each rug it is asked of", () => {
+    expect(by("Can it be saved, and what would that cost?", USUAL)).toEqual(["How far it may come back", "Price"]);
+    expect(by("Can it be saved, and what would that cost?", lettered(["outlook"]))).toBeNull();
+    const ofOne = lettered(["outlook", "outlook", 0]);
+    expect(by("Can they be saved?", ofOne, { rugs: 2 })).toEqual(["How far it may come back"]);
+    expect(by("Can they be saved?", ofOne, { rug: 1, rugs: 2 })).toBeNull();
+    expect(by("Can they be saved?", ofOne, { rug: null, rugs: 2 })).toBeNull();
+  });
+  it("is so only as long as those words stand in the letter", () => {
+    const { said, text } = lettered(["outlook"], ["price"]);
+    const questions = [askedQuestion({ question: "What does it cost?", rug: 0, hasPlace: false }, { said, rugs: 1 })];
+    expect(openQuestions({ questions, begun: text }, text)).toEqual([]);
+    expect(openQuestions({ questions, begun: text }, "Of outlook.\n\nAsk us.")).toEqual(["What does it cost?"]);
+  });
+});
+
+describe("a question that a person has to look at", () => {
+  it.each([
+    "Do you collect?", "Do you collect from Nether Hallow, and what would that cost?", "May I bring it on Monday?", "Is it safe for the baby?", "Can it be saved, and is the bleach poisonous?",
+    "How long will the cleaning take?", "What would a new fringe cost?", "What is it worth?", "Are you insured?", "Can it be saved if I pour ammonia on it?", "Was kostet die Reinigung?", "Who wove it?",
+    "Can it be saved although my sister and her whole family have walked over it with muddy boots since last year?",
+  ])("%s", (question) => expect(by(question, USUAL)).toBeNull());
+});
+
+describe("a question in a message that the draft has a place for", () => {
+  const begun = `Thank you.\n\n${ANSWER_HERE}\n\nWith kind regards`;
+  const isAnswered = (text: string) => answeredBy({ question: "Do you collect?", needs: [], hasPlace: true }, { begun, text });
+  it("is answered by what somebody wrote there, and not by taking the place out", () => {
+    expect(isAnswered(begun.replace(ANSWER_HERE, "Yes, on Thursdays."))).toEqual(["Your own words"]);
+    for (const text of [begun, begun.replace(`${ANSWER_HERE}\n\n`, ""), begun.replace(`${ANSWER_HERE}\n\n`, "").replace("Thank you", "Many thanks"), begun.replace(ANSWER_HERE, "–")]) expect(isAnswered(text)).toBeNull();
+  });
+});
+
+describe("the table of kinds", () => {
+  it("names places and paragraphs that there are, and no paragraph of a place that it names whole", () => {
+    for (const { id, places, ids } of QUESTION_KINDS) {
+      expect(places.filter((p) => !PLACES.some((place) => place.id === p)), id).toEqual([]);
+      const rows = ids.map((name) => PARAGRAPHS.find((p) => p.id === name));
+      expect(ids.filter((_, i) => rows[i] === undefined), id).toEqual([]);
+      expect(rows.filter((r) => r && places.includes(r.place)).map((r) => r?.id), id).toEqual([]);
+    }
+    expect(new Set(QUESTION_KINDS.map((k) => k.id)).size).toBe(QUESTION_KINDS.length);
   });
 });

@@ -1,4 +1,4 @@
-import { useId } from "react";
+import { useEffect, useId, useRef } from "react";
 import { answeredBy, type AskedOfUs } from "@/lib/reply/questions-asked";
 import desk from "./letter-desk.module.css";
 import css from "./since.module.css";
@@ -24,17 +24,20 @@ export function Asked({ asked: { questions, begun }, text }: { asked: AskedOfUs;
   );
 }
 
-/** Where the letter does not plainly answer something they ask: whoever approves it says, once for all of it, that they have looked. */
-export function AskedLook({ open, isLooked, look, error }: { open: readonly string[]; isLooked: boolean; look: (isLooked: boolean) => void; error: string | null }) {
+/** Where the letter does not plainly answer something they ask: whoever approves it says, once for all of it, that they have looked. A refusal leads them there. */
+export function AskedLook({ open, isLooked, look, errors }: { open: readonly string[]; isLooked: boolean; look: (isLooked: boolean) => void; /** What was refused last, by its field. */ errors: Readonly<Record<string, string | undefined>> }) {
   const id = useId();
+  const tick = useRef<HTMLInputElement>(null);
+  const { asked: error } = errors;
+  useEffect(() => { if (errors["asked"]) tick.current?.focus(); }, [errors]);
   if (open.length === 0) return null;
-  const isWrong = error !== null && !isLooked;
+  const isWrong = error !== undefined && !isLooked;
   return (
     <div className={`${desk.open} no-print`} role="group" aria-labelledby={`${id}-why`}>
       <p id={`${id}-why`}><b>They ask, and no paragraph of the letter plainly answers:</b> {open.map((question, i) => <span key={question}>{i > 0 && " "}<q><bdi>{question}</bdi></q></span>)}</p>
       {isWrong && <p className="error" id={`${id}-error`}>{error}</p>}
       <label className={desk.tick}>
-        <input type="checkbox" checked={isLooked} aria-invalid={isWrong || undefined} aria-describedby={isWrong ? `${id}-error` : undefined} onChange={(e) => look(e.target.checked)} />
+        <input ref={tick} type="checkbox" checked={isLooked} aria-invalid={isWrong || undefined} aria-describedby={isWrong ? `${id}-error` : undefined} onChange={(e) => look(e.target.checked)} />
         <span>I have read what they ask; the letter answers it or says when we will</span>
       </label>
     </div>

@@ -101,7 +101,7 @@ export function ReplyDesk({ view, draft, to, tomorrow, children, tell, unkept, a
         {view.may.approve && <SendingReason value={promises.reason} most={REASON_CHARS.most} write={promises.write} error={errors["reason"] ?? null} />}
       </PromiseNotes>
       {view.may.approve && <ReadIt name={view.client.name} messages={view.wordsWithoutPlace} isRead={isRead} say={(is) => setReadOf(is ? view.heard : null)} error={isRead ? null : (errors["read"] ?? null)} />}
-      {view.may.approve && <AskedLook {...asked} error={errors["asked"] ?? null} />}
+      {view.may.approve && <AskedLook {...asked} errors={errors} />}
       <noscript><p className="small">Writing and sending here need JavaScript.</p></noscript>
       <div className={`${css.bar} ${css.stays} no-print`}>
         {view.may.approve && <button type="button" className="button" onClick={() => sendUnlessOpen(null)} disabled={isSending || theirs !== null}>{isSending ? "One moment" : "Approve and send"}</button>}
