@@ -65,8 +65,10 @@ const nameOf = (id: SaidParagraph["place"]) => PLACES.find((p) => p.id === id)?.
 /** A question with what would answer it. `rug`: which it is asked of, counted from 0; null where that is open, so that it is asked of each. */
 export function askedQuestion({ question, rug, hasPlace }: { question: string; rug: number | null; hasPlace: boolean }, { said, rugs }: OfRugs): AskedQuestion {
   const asked = rug === null ? Array.from({ length: rugs }, (_, n) => n) : [rug];
+  // What a whole place is for is named before a single paragraph of another.
   const answering = ({ places, ids }: QuestionKind, of: number): Answering[] =>
-    said.flatMap((p) => (p.said !== null && (p.rug === null || p.rug === of) && (places.includes(p.place) || ids.includes(p.id)) ? [{ name: nameOf(p.place), said: p.said }] : []));
+    [said.filter((p) => places.includes(p.place)), said.filter((p) => ids.includes(p.id))].flat()
+      .flatMap((p) => (p.said !== null && (p.rug === null || p.rug === of) ? [{ name: nameOf(p.place), said: p.said }] : []));
   return { question, hasPlace, needs: (kindsOf(question) ?? []).flatMap((kind) => asked.map((of) => answering(kind, of))) };
 }
 

@@ -3,7 +3,9 @@ import { ANSWER_HERE } from "../../../lib/reply/open-places";
 import { PARAGRAPHS, PLACES } from "../../../lib/reply/paragraphs";
 import type { PlaceId } from "../../../lib/reply/paragraphs/row";
 import { QUESTION_KINDS } from "../../../lib/reply/question-kinds";
+import { TONE_IDS } from "../../../lib/trade/tones";
 import { answeredBy, askedQuestion, MOST_QUESTIONS, openQuestions, QUESTION_CHARS, questionsAsked } from "../../../lib/reply/questions-asked";
+import { lettersTo, storiesOf } from "./must-say/demo-letters";
 
 describe("questionsAsked", () => {
   it("gives every question as it was written, once, in its order", () => {
@@ -65,6 +67,21 @@ describe("a question that the letter plainly answers", () => {
     const questions = [askedQuestion({ question: "What does it cost?", rug: 0, hasPlace: false }, { said, rugs: 1 })];
     expect(openQuestions({ questions, begun: text }, text)).toEqual([]);
     expect(openQuestions({ questions, begun: text }, "Of outlook.\n\nAsk us.")).toEqual(["What does it cost?"]);
+  });
+});
+
+describe("the usual morning letter", () => {
+  it.each([
+    ["Tobias Ferrant", ["What do I do now, and what do I tell her?"], [["First aid", "What another cleaner can tell their customer"]]],
+    ["Rosalind Tey", ["Is it worth having it cleaned?"], [["What it costs against its worth"]]],
+    ["Ishbel Crane", ["I only want to know what I own and how to live with it."], [["What it is, and how sure", "Living with it"]]],
+  ])("answers what %s asks, in every tone", (name, questions, places) => {
+    const letters = lettersTo(name);
+    expect(letters.map((l) => l.tone)).toEqual(TONE_IDS);
+    expect(questionsAsked(storiesOf(name))).toEqual(questions);
+    for (const { letter: { draft: { text, paragraphs: said } } } of letters) {
+      expect(questions.map((question) => answeredBy(askedQuestion({ question, rug: 0, hasPlace: false }, { said, rugs: 1 }), { begun: text, text }))).toEqual(places);
+    }
   });
 });
 

@@ -30,5 +30,7 @@ function letterOf({ file, photos }: DemoEnquiry, tone: Tone): AssessedEnquiry {
 const DEMO = [...URGENT, ...FIBRE, ...EVERYDAY];
 const clientOf = ({ file }: DemoEnquiry) => file.client?.name ?? "";
 export const DEMO_CLIENTS: readonly string[] = DEMO.map(clientOf);
+/** What a client of the demo told of each rug in their own words. */
+export const storiesOf = (client: string): (string | undefined)[] => DEMO.filter((demo) => clientOf(demo) === client).flatMap(({ file }) => file.rugs.map((rug) => rug.story));
 export const lettersTo = (client: string): { tone: Tone; letter: AssessedEnquiry }[] =>
   DEMO.filter((demo) => clientOf(demo) === client).flatMap((demo) => TONE_IDS.map((tone) => ({ tone, letter: letterOf(demo, tone) })));
