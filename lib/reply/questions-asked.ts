@@ -80,13 +80,13 @@ function isPlaceFilled(begun: string, text: string): boolean {
   return !text.includes(ANSWER_HERE) && now.length >= before.length && now.some((b) => /\p{L}/u.test(b) && !before.includes(b));
 }
 
-/** What in the letter answers a question, each by its name once; null where nothing plainly does. */
+/** What in the letter answers a question, each by its name once, and none where somebody wrote the answer themselves; null where nothing plainly does. */
 export function answeredBy({ needs, hasPlace }: AskedQuestion, { begun, text }: { begun: string; text: string }): string[] | null {
-  if (hasPlace && isPlaceFilled(begun, text)) return ["Your own words"];
+  if (hasPlace && isPlaceFilled(begun, text)) return [];
   const found = needs.map((need) => need.find((a) => text.includes(a.said)));
   return found.length > 0 && found.every((a) => a !== undefined) ? [...new Set(found.map((a) => a.name))] : null;
 }
 
-/** The questions that the letter does not plainly answer: a person has to look at them before it leaves. */
+/** The questions that the letter does not plainly answer: a person has to look at them before it leaves. As long as their place is open it does not leave anyway. */
 export const openQuestions = ({ questions, begun }: AskedOfUs, text: string): string[] =>
-  questions.filter((q) => answeredBy(q, { begun, text }) === null).map((q) => q.question);
+  questions.filter((q) => !(q.hasPlace && text.includes(ANSWER_HERE)) && answeredBy(q, { begun, text }) === null).map((q) => q.question);

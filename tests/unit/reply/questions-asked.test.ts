@@ -97,8 +97,13 @@ describe("a question in a message that the draft has a place for", () => {
   const begun = `Thank you.\n\n${ANSWER_HERE}\n\nWith kind regards`;
   const isAnswered = (text: string) => answeredBy({ question: "Do you collect?", needs: [], hasPlace: true }, { begun, text });
   it("is answered by what somebody wrote there, and not by taking the place out", () => {
-    expect(isAnswered(begun.replace(ANSWER_HERE, "Yes, on Thursdays."))).toEqual(["Your own words"]);
+    expect(isAnswered(begun.replace(ANSWER_HERE, "Yes, on Thursdays."))).toEqual([]);
     for (const text of [begun, begun.replace(`${ANSWER_HERE}\n\n`, ""), begun.replace(`${ANSWER_HERE}\n\n`, "").replace("Thank you", "Many thanks"), begun.replace(ANSWER_HERE, "–")]) expect(isAnswered(text)).toBeNull();
+  });
+  it("wants no look as long as the place is open, since the letter does not leave then", () => {
+    const questions = [{ question: "Do you collect?", needs: [], hasPlace: true }];
+    expect(openQuestions({ questions, begun }, begun)).toEqual([]);
+    expect(openQuestions({ questions, begun }, begun.replace(`${ANSWER_HERE}\n\n`, ""))).toEqual(["Do you collect?"]);
   });
 });
 

@@ -5,12 +5,14 @@ import css from "./since.module.css";
 
 /** What the client asked in their own words, above the letter that has to answer it, and what in the letter does. `text`: of the letter; null above a question of ours, which answers nothing. */
 export function Asked({ asked: { questions, begun }, text }: { asked: AskedOfUs; text: string | null }) {
-  if (questions.length === 0) return null;
+  // Those of messages stand above it in what came since.
+  const first = questions.filter((q) => !q.hasPlace);
+  if (first.length === 0) return null;
   return (
     <section className={css.since} aria-label="What they ask">
       <h3 className={css.heading}>They ask</h3>
       <ul className={css.questions}>
-        {questions.map((asked) => {
+        {first.map((asked) => {
           const by = text === null ? null : answeredBy(asked, { begun, text });
           return (
             <li key={asked.question}>
