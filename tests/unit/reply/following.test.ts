@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { changesBetween, isOpen, takenIn, type Told } from "../../../lib/reply/changes";
+import { changesBetween, isOpen, openIn, takenIn, wasIn, type Told } from "../../../lib/reply/changes";
 import { composeDraft, type ComposedDraft } from "../../../lib/reply/draft";
 import type { Came } from "../../../lib/reply/facts";
 import { composeFollowing } from "../../../lib/reply/following";
@@ -197,13 +197,31 @@ describe("changesBetween", () => {
 
   it("names what would read otherwise, with its words then and now, and nothing where the assessment is the same", () => {
     expect(changes(first, first)).toEqual([]);
-    expect(changes(first, priced(65, 80))).toEqual([{
+    expect(changes(first, priced(65, 80))).toMatchObject([{
       place: "Price",
       was: "Cleaning would cost about £150 to £240. That is an estimate; we agree price and limits with you before we begin.",
       now: "Cleaning would cost about £65 to £80. That is an estimate; we agree price and limits with you before we begin.",
     }]);
   });
 
+  it("says that nothing stood where only a letter before the draft had it, unless the draft was begun from the whole letter", () => {
+    const asked = composeFollowing(first, { told: toldBy(composeDraft(first)), came: MESSAGE });
+    const now = composeFollowing(priced(65, 80), { told: toldBy(composeDraft(first)), came: MESSAGE });
+    const [since, price, ...none] = changesBetween(toldBy(asked), now, piecesOf(priced(65, 80), MESSAGE).readsToday);
+    expect(none).toEqual([]);
+    expect(since).toMatchObject({ place: "What changed, in a letter that follows", was: null, now: "With what you have sent us since, our answer has changed. This replaces what we wrote before about what cleaning costs." });
+    expect(price).toMatchObject({ place: "Price", was: expect.stringContaining("£150") as string, wasOut: true });
+    expect(price && wasIn(price, asked.text)).toBeNull();
+    expect(price && wasIn(price, composeDraft(first).text)).toContain("£150");
+  });
+  it("renews what a letter says of the change with what moved, and not for what came alone", () => {
+    const told = toldBy(composeDraft(first));
+    const began = composeFollowing(priced(65, 80), { told, came: MESSAGE });
+    const came = { ...MESSAGE, photos: 1, tested: true };
+    expect(changesBetween(toldBy(began), composeFollowing(priced(65, 80), { told, came }), piecesOf(priced(65, 80), came).readsToday)).toEqual([]);
+    const back = changesBetween(toldBy(began), composeFollowing(first, { told, came: MESSAGE }), piecesOf(first, MESSAGE).readsToday);
+    expect(back[0]).toMatchObject({ was: expect.stringContaining("replaces what we wrote") as string, now: null });
+  });
   it("names what would no longer stand, and what would be new", () => {
     const without = inputOf({ ...WINE, sketch: { ...WINE.sketch, rest: { ...WINE.sketch.rest, money: null } } });
     expect(changes(first, without)).toMatchObject([{ place: "Price", now: null }]);
@@ -230,6 +248,7 @@ describe("changesBetween", () => {
       const all = changes(before, b);
       const text = all.reduce((letter, change) => takenIn(change, letter), composeDraft(before).text);
       expect(all.filter((c) => c.now !== null && !text.includes(c.now))).toEqual([]);
+      expect(openIn(all, text)).toEqual([]);
     }), { numRuns: 500 });
   }, 120_000);
 });
@@ -241,6 +260,19 @@ describe("takenIn", () => {
   });
   it("gives them a block of their own before the last one where the old ones were written otherwise", () => {
     expect(takenIn(change, "Dear Ana,\n\nAbout £300.\n\nMira")).toBe("Dear Ana,\n\nAbout £300.\n\nIt costs £65.\n\nMira");
+  });
+  it("gives them the place before what stands after them: a block of their own where one begins there, else in the midst of it", () => {
+    const placed = { ...change, was: null, before: ["Nothing of the kind.", "Bring it.", "Mira"] };
+    expect(takenIn(placed, "Dear Ana,\n\nYes, on Thursday.\n\nBring it. Soon.\n\nMira")).toBe("Dear Ana,\n\nYes, on Thursday.\n\nIt costs £65.\n\nBring it. Soon.\n\nMira");
+    expect(takenIn(placed, "Dear Ana,\n\nYes. Bring it.\n\nMira")).toBe("Dear Ana,\n\nYes. It costs £65. Bring it.\n\nMira");
+    expect(takenIn({ ...placed, now: "We ask for:\n– a photo" }, "Yes. Bring it.\n\nMira")).toBe("Yes.\n\nWe ask for:\n– a photo\n\nBring it.\n\nMira");
+  });
+  it("takes old words out where they stand by themselves, not out of new ones that hold them too", () => {
+    const [aid, caution] = [{ place: "First aid", was: null, now: "Do not touch it. Leave it." }, { place: "Cautions", was: "Do not touch it.", now: null }];
+    const text = "Dear Ana,\n\nDo not touch it. Leave it.\n\nDo not touch it.\n\nMira";
+    expect(openIn([aid, caution], text)).toEqual([caution]);
+    expect(takenIn(caution, text)).toBe("Dear Ana,\n\nDo not touch it. Leave it.\n\nMira");
+    expect(openIn([aid, caution], takenIn(caution, text))).toEqual([]);
   });
   it("takes out what no longer holds, without a gap", () => {
     expect(takenIn({ ...change, now: null }, "Dear Ana,\n\nIt costs £65 to £310.\n\nMira")).toBe("Dear Ana,\n\nMira");
