@@ -1,6 +1,6 @@
 import "server-only";
 import { createHash } from "node:crypto";
-import { changesBetween, isOpen, type Change } from "../reply/changes";
+import { changesBetween, openIn, type Change } from "../reply/changes";
 import { piecesOf } from "../reply/pieces";
 import type { Db, Tx } from "../store/database";
 import { refuse, type Refusal } from "./caller";
@@ -31,12 +31,25 @@ export async function draftToday(db: Db | Tx, { enquiryId, number }: { enquiryId
   };
 }
 
-/** Refuses to let a draft go that reads otherwise than the program would write it by now, until somebody has taken the change in or stood by the draft. */
-export async function unlessMoved(tx: Tx, r: { enquiryId: string; number: number; subject: string; text: string }): Promise<Refusal | null> {
+type Words = { subject: string; text: string };
+/** The places at which words read otherwise than the program would write them by now; empty where every change was taken in. */
+const openAt = ({ changes, subject }: DraftToday, { subject: mine, text }: Words): string[] =>
+  [...(subject?.was === mine ? ["Subject"] : []), ...new Set(openIn(changes, text).map((c) => c.place))];
+
+/**
+ * What the program would write by now, where something changed since a draft was begun and its words have taken all of that in: from then on
+ * they stand for it. null where nothing changed, or something of it is still open.
+ */
+export async function takenInWhole(tx: Tx, r: Words & { enquiryId: string; number: number }): Promise<DraftToday | null> {
   const today = await draftToday(tx, r);
-  if (!today) return null;
-  const open = today.changes.filter((c) => isOpen(c, r.text)).map((c) => c.place);
-  const places = [...(today.subject?.was === r.subject ? ["Subject"] : []), ...new Set(open)];
+  const isMoved = today !== null && (today.changes.length > 0 || today.subject !== null);
+  return isMoved && openAt(today, r).length === 0 ? today : null;
+}
+
+/** Refuses to let a draft go that reads otherwise than the program would write it by now, until somebody has taken the change in or stood by the draft. */
+export async function unlessMoved(tx: Tx, r: Words & { enquiryId: string; number: number }): Promise<Refusal | null> {
+  const today = await draftToday(tx, r);
+  const places = today ? openAt(today, r) : [];
   if (places.length === 0) return null;
   return refuse("changed-meanwhile", `Since this draft was written, the assessment or the paragraphs changed. It would now read otherwise at: ${places.join("; ")}. Nothing was sent: look at what changed first.`);
 }

@@ -27,18 +27,19 @@ export async function beginFreshDraft(tx: Tx, enquiryId: string, now: Date): Pro
   await addFreshRevision(tx, { draft, composed: next.composed, now });
 }
 
-type Draft = { id: string; number: number; enquiry: { rugs: readonly { assessments: readonly { id: string }[] }[] } };
+type Draft = { id: string; enquiryId: string; number: number; enquiry: { rugs: readonly { assessments: readonly { id: string }[] }[] } };
 
 /** The next revision, unless somebody wrote one since. */
 async function addFreshRevision(tx: Tx, { draft, composed, now }: { draft: Draft; composed: ComposedDraft; now: Date }): Promise<void> {
   const number = draft.number + 1;
   const taken = await tx.draft.updateMany({ where: { id: draft.id, number: draft.number }, data: { number } });
   if (taken.count !== 1) return;
-  await addWritten(tx, { draftId: draft.id, number, composed, assessmentId: draft.enquiry.rugs[0]?.assessments[0]?.id ?? null, now });
+  await addWritten(tx, { enquiryId: draft.enquiryId, number, composed, assessmentId: draft.enquiry.rugs[0]?.assessments[0]?.id ?? null, now });
 }
 
 /** Keeps what the program wrote, with what it wrote it from, as the revision of that number. */
-export async function addWritten(tx: Tx, { draftId, number, composed, assessmentId, now }: { draftId: string; number: number; composed: ComposedDraft; assessmentId: string | null; now: Date }): Promise<void> {
+export async function addWritten(tx: Tx, { enquiryId, number, composed, assessmentId, now }: { enquiryId: string; number: number; composed: ComposedDraft; assessmentId: string | null; now: Date }): Promise<void> {
   const { subject, text } = composed;
+  const { id: draftId } = await tx.draft.findUniqueOrThrow({ where: { enquiryId }, select: { id: true } });
   await tx.revision.create({ data: { id: randomUUID(), draftId, number, subject, text, paragraphs: storedSaid(composed), assessmentId, createdAt: now } });
 }

@@ -5,6 +5,8 @@ import type { Tx } from "../store/database";
 import { audit } from "./audit";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, refuse, type Caller, type Refusal, type Result } from "./caller";
+import { takenInWhole } from "./draft-today";
+import { addWritten } from "./fresh-draft";
 import { inOneStep } from "./one-step";
 import { isWaitingForUs } from "./states";
 
@@ -27,6 +29,8 @@ export const letterSchema = z.object({
  * Keeps an edit as a new revision. `from` is the number the edit began with: when somebody saved in between, this one is
  * refused and nothing of theirs is lost. The same words sent twice by one person are kept once: a page that was left while
  * they were on their way sends them again. An edit ends the waiting for a second person, who must see the words that go out.
+ * Once it has taken in all that moved since it was begun, what the program would write by now is kept before it, as where somebody stands by
+ * a draft: the next change, and the next letter, are held against that.
  */
 export async function saveDraft(
   caller: Caller,
@@ -45,9 +49,11 @@ export async function saveDraft(
         "changed-meanwhile",
         "A letter was approved meanwhile, or the enquiry was moved. What you wrote is not lost: copy it, then look at the enquiry again.",
       );
-    const number = given.from + 1;
-    const taken = await tx.draft.updateMany({ where: { enquiryId: given.enquiryId, number: given.from }, data: { number, ...NOT_WAITING } });
-    if (taken.count !== 1) return (await keptAlready(tx, { enquiryId: given.enquiryId, ...letter.value, authorId: caller.staffId })) ?? changedMeanwhile(tx, given.enquiryId, caller.staffId);
+    const today = await takenInWhole(tx, { enquiryId: given.enquiryId, number: given.from, ...letter.value });
+    const number = given.from + (today ? 2 : 1);
+    const { count } = await tx.draft.updateMany({ where: { enquiryId: given.enquiryId, number: given.from }, data: { number, ...NOT_WAITING } });
+    if (count !== 1) return (await keptAlready(tx, { enquiryId: given.enquiryId, ...letter.value, authorId: caller.staffId })) ?? changedMeanwhile(tx, given.enquiryId, caller.staffId);
+    if (today) await addWritten(tx, { enquiryId: given.enquiryId, number: number - 1, composed: today.next.composed, assessmentId: null, now });
     await addRevision(tx, { enquiryId: given.enquiryId, number, ...letter.value, authorId: caller.staffId, now });
     await audit(tx, caller, { action: "draft-saved", enquiryId: given.enquiryId, at: now, detail: { number } });
     return ok({ number });

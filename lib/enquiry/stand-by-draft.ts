@@ -17,16 +17,16 @@ export async function standByDraft(caller: Caller, { enquiryId, from, mark }: { 
   const no = authorise(caller, "edit-draft");
   if (no || caller.kind !== "staff") return no ?? NOT_THERE;
   return inOneStep(async (tx) => {
-    const draft = await tx.draft.findUnique({ where: { enquiryId }, select: { id: true, enquiry: { select: { state: true } }, revisions: { where: { number: from } } } });
+    const draft = await tx.draft.findUnique({ where: { enquiryId }, select: { enquiry: { select: { state: true } }, revisions: { where: { number: from } } } });
     const [mine] = draft?.revisions ?? [];
     if (!draft || !mine) return NOT_THERE;
     if (!isWaitingForUs(draft.enquiry.state)) return refuse("changed-meanwhile", "A letter was approved meanwhile, or the enquiry was moved.");
     const today = await draftToday(tx, { enquiryId, number: from });
     if (today?.mark !== mark) return refuse("changed-meanwhile", "It has changed once more meanwhile. Look at what changed again.");
     const number = from + 2;
-    const taken = await tx.draft.updateMany({ where: { id: draft.id, number: from }, data: { number, ...NOT_WAITING } });
+    const taken = await tx.draft.updateMany({ where: { enquiryId, number: from }, data: { number, ...NOT_WAITING } });
     if (taken.count !== 1) return changedMeanwhile(tx, enquiryId, caller.staffId);
-    await addWritten(tx, { draftId: draft.id, number: from + 1, composed: today.next.composed, assessmentId: null, now });
+    await addWritten(tx, { enquiryId, number: from + 1, composed: today.next.composed, assessmentId: null, now });
     await addRevision(tx, { enquiryId, number, subject: mine.subject, text: mine.text, authorId: caller.staffId, now });
     await audit(tx, caller, { action: "draft-stood-by", enquiryId, at: now, detail: { number } });
     return ok({ number });

@@ -102,6 +102,40 @@ export function following(): void {
     });
   });
 
+  describe("a follow-up whose assessment moved while somebody edited it", () => {
+    /** The answer is written, then the size turns out otherwise and every new wording is taken in; one draft of the program stood before it. */
+    async function allTakenIn(): Promise<{ enquiry: Awaited<ReturnType<typeof asked>>; text: string; number: number }> {
+      const enquiry = await asked();
+      const { enquiryId } = enquiry;
+      const { number, subject, text } = await draftOf(enquiryId);
+      const answered = good(await saveDraft(await ivo(), { enquiryId, from: number, subject, text: text.replace(ANSWER_HERE, "Thursday suits us well.") }, later(11))).number;
+      await resized(enquiryId, { widthCm: 300, lengthCm: 400 }, 12);
+      const draft = await draftOf(enquiryId);
+      const whole = (draft.today?.changes ?? []).reduce((all, change) => takenIn(change, all), draft.text);
+      const kept = good(await saveDraft(await ivo(), { enquiryId, from: answered, subject: draft.today?.subject?.now ?? draft.subject, text: whole }, later(13)));
+      return { enquiry, text: whole, number: kept.number };
+    }
+    it("names what changed in its opening once the new price is taken in, between the answer and the closing", async () => {
+      const { text } = await allTakenIn();
+      expect(text).toMatch(/Thank you for your message\.\n\nThursday suits us well\.\n\nWith what you have sent us since, our answer has changed\. This replaces what we wrote before about what cleaning costs\.\n\nCleaning would cost about [^]*With kind regards,/);
+    });
+    it("is what the next letter follows: that takes nothing back that was told, and what moves then is held against it", async () => {
+      const { enquiry, number } = await allTakenIn();
+      const { enquiryId } = enquiry;
+      const { letterId } = good(await approve(enquiryId, number, 14));
+      await leaves(letterId, later(15));
+      good(await sendFromClient(await clientOf(enquiry), { message: "Thank you. And the fringe?" }, later(16)));
+      expect((await draftOf(enquiryId)).text).toBe(`Dear Ana Example,\n\nThank you for your message.\n\n${ANSWER_HERE}\n\nWith kind regards,\nLantern Yard Rug Workshop`);
+    });
+    it("is held against what was taken in where it moves once more, and says the newer price in place of that", async () => {
+      const { enquiry: { enquiryId }, text } = await allTakenIn();
+      await resized(enquiryId, { widthCm: 100, lengthCm: 150 }, 14);
+      const price = (await draftOf(enquiryId)).today?.changes.find((c) => c.place === "Price");
+      expect(price && text.includes(price.was ?? "")).toBe(true);
+      expect(priceIn(price ? takenIn(price, text) : "")).toBe(priceIn(price?.now ?? ""));
+    });
+  });
+
   describe("a change of the workshop's units", () => {
     it("is told by the subject of a draft nobody has touched, and said of one that somebody edited", async () => {
       const before = await readSettings();
