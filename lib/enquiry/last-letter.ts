@@ -69,5 +69,6 @@ export async function cameSince(db: Db | Tx, enquiryId: string, from: Date): Pro
   ]);
   const messages = messagesIn(answers, { posts, audit: owned });
   const addedByUs = new Set(ours.map((a) => addedSchema.safeParse(a.detail).data?.photoId));
-  return { messages, message: messages.some((m) => m.other === null), answers: answers.some((a) => a.question !== MESSAGE), photos: photos.filter((p) => !addedByUs.has(p.id)).length, tested: tests > 0 };
+  const times = messages.filter((m) => m.other === null).length;
+  return { messages, message: times > 0, times, answers: answers.some((a) => a.question !== MESSAGE), photos: photos.filter((p) => !addedByUs.has(p.id)).length, tested: tests > 0 };
 }

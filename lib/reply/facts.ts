@@ -46,6 +46,8 @@ export interface Moved {
 export interface Came {
   /** The client wrote, by mail or on their own page. */
   message: boolean;
+  /** How many times they did; absent: once. */
+  times?: number;
   /** The client answered questions. */
   answers: boolean;
   /** How many photos came. */

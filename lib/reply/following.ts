@@ -9,12 +9,14 @@ import { blocks, piecesOf, type DraftInput, type Piece } from "./pieces";
 
 /** What stands in every letter where there is something to say. First aid is never left to an earlier letter. */
 const ALWAYS: readonly PlaceId[] = ["greeting", "first-aid", "first-aid-list", "thanks", "signature"];
-/** The answer's first sentences, with what limits them. Source: elicited. */
-const ANSWER: readonly PlaceId[] = ["fibre", "outlook", "evidence", "care", "refuse", "worse"];
-/** A change in one of these is a change of the answer: its first sentences stand again, so that no judgement stands without its limits. Source: elicited. */
-const JUDGES: readonly PlaceId[] = [...ANSWER, "paid", "sold-as", "safety", "cause", "beyond", "repair", "living", "life"];
-/** Said in one breath: where one changed, both stand. */
-const BREATH: readonly PlaceId[] = ["beyond", "repair"];
+/** Where one of `of` changed, `limits` stand again beside it, so that no judgement stands without its limits, nor a sentence without what it speaks of. Source: elicited. */
+const BREATHS: readonly { readonly of: readonly PlaceId[]; readonly limits: readonly PlaceId[] }[] = [
+  { of: ["fibre"], limits: ["evidence"] },
+  { of: ["outlook"], limits: ["evidence", "care", "refuse", "worse"] },
+  { of: ["evidence"], limits: ["fibre"] },
+  { of: ["care"], limits: ["refuse", "worse"] },
+  { of: ["beyond", "repair"], limits: ["beyond", "repair"] },
+];
 /** Beside these, a change of what is said of a rug is a change of the answer. */
 const NO_ANSWER: readonly PlaceId[] = ["heading", "asks"];
 
@@ -24,12 +26,10 @@ const isReplaced = (p: Piece, moved: AllMoved): boolean => moved.some(({ rug, to
 
 /** Which pieces stand in a letter to somebody who was told all the others. */
 function standingOf(pieces: readonly Piece[], isNew: (piece: Piece) => boolean, moved: AllMoved): Piece[] {
-  const isGone = (rug: number | null) => moved.some((m) => m.how === "gone" && m.rug === rug);
   const changed = pieces.filter((p) => (isNew(p) || isReplaced(p, moved)) && !ALWAYS.includes(p.place.id) && !p.place.follows);
   const isChanged = (rug: number | null, places: readonly PlaceId[]) => changed.some((p) => p.rug === rug && places.includes(p.place.id));
   const stands = (p: Piece): boolean =>
-    ALWAYS.includes(p.place.id) || changed.includes(p)
-    || (ANSWER.includes(p.place.id) && (isChanged(p.rug, JUDGES) || isGone(p.rug))) || (BREATH.includes(p.place.id) && isChanged(p.rug, BREATH));
+    ALWAYS.includes(p.place.id) || changed.includes(p) || BREATHS.some(({ of, limits }) => limits.includes(p.place.id) && isChanged(p.rug, of));
   const isOfRug = (p: Piece) => p.place.of === "rug" && p.place.id !== "heading";
   return pieces.filter((p) => {
     if (p.place.id === "since") return moved.length > 0 || changed.some((c) => isOfRug(c) && !NO_ANSWER.includes(c.place.id));
@@ -67,8 +67,8 @@ export const composeWholeAgain = (asked: DraftInput, { told, came }: Since): Com
 });
 
 /**
- * The letter that follows one that was sent: thanks for what came, what of the last letter no longer holds, what we think now, a place for the
- * answer that only a person can write, and the closing. The same input gives the same letter.
+ * The letter that follows one that was sent: thanks for what came, a place for the answer that only a person can write, what of the last
+ * letter no longer holds, what we think now of that, and the closing. The same input gives the same letter.
  * @throws Error where there is no rug to write about.
  */
 export function composeFollowing(input: DraftInput, { told, came: since }: Since): ComposedDraft {

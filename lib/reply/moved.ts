@@ -2,16 +2,17 @@ import type { Told } from "./changes";
 import type { Moved, TopicId } from "./facts";
 import type { PlaceId } from "./paragraphs/row";
 import type { Piece } from "./pieces";
+import type { SlotName } from "./slot-words";
 
 /** What a letter judges, in the order in which a later one takes it back, and the places that speak of it. Elicited. */
 export const TOPICS: readonly { readonly id: TopicId; readonly places: readonly PlaceId[] }[] = [
   { id: "fibre", places: ["fibre"] },
   { id: "outlook", places: ["outlook"] },
   { id: "worth", places: ["worth", "beyond"] },
-  { id: "cause", places: ["safety", "cause"] },
-  { id: "care", places: ["care", "back-first", "dye-test", "refuse", "worse"] },
   { id: "repair", places: ["repair"] },
   { id: "life", places: ["life"] },
+  { id: "cause", places: ["safety", "cause"] },
+  { id: "care", places: ["care", "back-first", "dye-test", "refuse", "worse"] },
   { id: "price", places: ["price"] },
 ];
 
@@ -24,11 +25,24 @@ const TELLS_NOTHING_YET: readonly string[] = [
   "care-unknown", "life-unknown-wide", "life-wide",
 ];
 
-/** Whether a judgement was told already by other evidence: only what it goes by has changed. */
-export const isSameJudgement = ({ used, besideEvidence }: Piece, { paragraphs }: Told): boolean =>
-  besideEvidence !== null && paragraphs.some((p) => p.id === used.id && p.rug === used.rug && p.said !== null && p.said.startsWith(besideEvidence.before) && p.said.endsWith(besideEvidence.after));
+type Said = Pick<Piece["used"], "id" | "rug" | "place" | "said" | "text">;
 
-type Said = Pick<Piece["used"], "id" | "rug" | "place" | "said">;
+/** What a place judges, by the slot of its figure or of its chance: in whichever words, the same there is the same judgement. */
+const JUDGED: Partial<Record<PlaceId, SlotName>> = { outlook: "improvement", worth: "beyond", life: "life", price: "clean" };
+/** What a paragraph judges, as it was said; null where it has none of those figures. */
+function judged({ place, text, said }: Said): string | null {
+  const slot = JUDGED[place];
+  if (!slot || said === null || !text.includes(`{${slot}}`)) return null;
+  const pattern = text.split(/(\{[\w-]+\})/).map((part) => (part === `{${slot}}` ? "(.+?)" : part.startsWith("{") ? ".+?" : part.replace(/[.*+?^$()|[\]\\]/g, "\\$&")));
+  return new RegExp(`^${pattern.join("")}$`, "s").exec(said)?.[1] ?? null;
+}
+
+/** Whether a judgement was told already, by other evidence or in other words. */
+export function isSameJudgement({ used, besideEvidence }: Piece, { paragraphs }: Told): boolean {
+  const now = judged(used);
+  const isOnOther = (p: Said) => besideEvidence !== null && p.id === used.id && p.said !== null && p.said.startsWith(besideEvidence.before) && p.said.endsWith(besideEvidence.after);
+  return paragraphs.some((p) => p.rug === used.rug && (isOnOther(p) || (now !== null && p.place === used.place && judged(p) === now)));
+}
 
 /**
  * How one topic of one rug moved: it reads otherwise, nothing is said of it any more, or nothing yet (`waits`, by place); null where it stands
@@ -38,7 +52,7 @@ function movedOf(all: readonly Said[], now: readonly Piece[], { isNew, waits }: 
   const told = all.filter((t) => !waits(t));
   if (told.length === 0) return all.length > 0 ? "waits" : null;
   if (now.length === 0) return "gone";
-  const isSaidToday = (t: Said) => now.some(({ used }) => used.id === t.id || used.said === t.said);
+  const isSaidToday = (t: Said) => now.some(({ used }) => used.id === t.id || used.said === t.said || (judged(t) !== null && judged(t) === judged(used)));
   return now.some(isNew) || !told.every(isSaidToday) ? "changed" : null;
 }
 

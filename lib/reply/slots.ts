@@ -105,8 +105,8 @@ function offeredMethods(a: Assessment): MethodId[] {
 }
 
 /** "your message, your answers and the new photo"; null where nothing came. */
-function cameIn({ message, answers, photos }: Came, words: Words): string | null {
-  const all = [...(message ? [words.say("letter.came-message")] : []), ...(answers ? [words.say("letter.came-answers")] : []), ...(photos > 0 ? [words.say("letter.came-photos", { n: photos })] : [])];
+function cameIn({ message, times = 1, answers, photos }: Came, words: Words): string | null {
+  const all = [...(message ? [words.say("letter.came-message", { n: times })] : []), ...(answers ? [words.say("letter.came-answers")] : []), ...(photos > 0 ? [words.say("letter.came-photos", { n: photos })] : [])];
   return all.length > 0 ? listed(all, "and", words) : null;
 }
 

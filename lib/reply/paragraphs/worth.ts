@@ -35,8 +35,8 @@ export const WORTH: readonly ParagraphRow[] = [
   { ...OURS, id: "not-worth-cleaning", version: 1, place: "worth", when: { not: VALUED_ELSEWHERE, atLeast: HARDLY_WORTH },
     text: "It is {beyond} that cleaning it is not worth the money; that is provisional: nobody here has inspected it, and an inspection could change it." },
 
-  { ...OURS, id: "not-our-money", version: 2, place: "beyond", when: { is: { advice: [INSTEAD], has: ["little-hope"] }, not: { ...VALUED_ELSEWHERE, top: LOOKS }, atLeast: HARDLY_WORTH },
-    text: "We would rather not take your money for that." },
+  { ...OURS, id: "not-our-money", version: 3, place: "beyond", when: { is: { advice: [INSTEAD], has: ["little-hope"] }, not: { ...VALUED_ELSEWHERE, top: LOOKS }, atLeast: HARDLY_WORTH },
+    text: "We would rather not take your money for cleaning it." },
   { ...OURS, id: "beyond-repair", version: 5, place: "beyond", when: { ...EVEN_ODDS, is: { has: ["costs-more"], top: HARM_TO_USE } },
     text: "It is {beyond} that saving it is not worth the cost, set against what it may be worth today. That is provisional: nobody here has inspected it." },
   { ...OURS, id: "perhaps-not-worth-it-dear", version: 1, place: "beyond", when: { ...EVEN_ODDS, is: { has: ["costs-more"] }, not: COST_UNASKED },

@@ -10,7 +10,7 @@ export const LETTERS = {
   "letter.something-else": "something else",
   "letter.label-quoted": "{label} (“{words}”)",
   "letter.message-alone": "your message alone",
-  "letter.came-message": "your message",
+  "letter.came-message": "{n, plural, one {your message} other {your messages}}",
   "letter.came-answers": "your answers",
   "letter.came-photos": "{n, plural, one {the new photo} other {the new photos}}",
   "letter.at-home": "at home",

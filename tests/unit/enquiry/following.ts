@@ -71,7 +71,7 @@ export function following(): void {
       await resized(enquiryId, { widthCm: 300, lengthCm: 400 }, 12);
       good(await givePhoto(await clientOf(enquiry), "back", later(13)));
       const { text } = await draftOf(enquiryId);
-      expect(text).toMatch(/^Dear Ana Example,\n\nThank you for your message and the new photo\. With what you have sent us since, our answer has changed\. This replaces what we wrote before about [^.]*what cleaning costs\.\n\n/);
+      expect(text).toMatch(/^Dear Ana Example,\n\nThank you for your message and the new photo\.\n\n\{Your answer to what they wrote\}\n\nWith what you have sent us since, our answer has changed\. This replaces what we wrote before about [^.]*what cleaning costs\.\n\n/);
       expect(priceIn(text)).not.toBe(priceIn(before));
       expect(text).not.toContain("With what you have sent us since, our answer has changed. With");
     });

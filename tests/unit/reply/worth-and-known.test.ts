@@ -35,7 +35,7 @@ describe("composeDraft, worth", () => {
     expect(says({ advice: action(id), beyondRepair: 0.5 }, "food-fresh")).toMatch(/may not be worth the money: it may well cost more than the rug is worth today[^]*Cleaning would cost about £150 to £250\./);
   });
   it("puts that we would rather not take the money beside a small range, and after a good one beside what to do instead", () => {
-    expect(says({ improvement: range(0, 10, 21) }, "urine-old")).toMatch(/\(0–21\u00a0%\) of the mark may go\. We would rather not take your money for that\./);
+    expect(says({ improvement: range(0, 10, 21) }, "urine-old")).toMatch(/\(0–21\u00a0%\) of the mark may go\. We would rather not take your money for cleaning it\./);
     for (const mechanism of ["food-fresh", "backing-failure", "dye-bleed"] as const) {
       const text = says({ improvement: range(26, 80, 98) }, mechanism);
       expect(text).not.toMatch(/%\)[^\n]*rather not take your money/);
