@@ -21,12 +21,16 @@ export async function unlessHeard(tx: Tx, enquiryId: string, heard: string | nul
   return refuse("changed-meanwhile", `${await nameOf(tx, enquiryId)} wrote, or sent something, after this page was opened. Nothing was sent, and your words are kept: read what came, then approve it again.`);
 }
 
+/** Whoever approved a letter, also one that never left, had answered by then what the client wrote, or said that they had read it. */
+const APPROVED = ["reply-approved", "reply-waits", "reply-seconded"];
+
 /**
  * Of those, what a draft has no place for: it came once somebody had begun to write, or there was no place when they began. Where there
  * was one, the letter cannot leave before something is written in its stead.
  */
 export async function wordsWithoutPlace(db: Db | Tx, { enquiryId, number }: { enquiryId: string; number: number }): Promise<CameSince["messages"]> {
-  const messages = await wordsToAnswer(db, enquiryId);
+  const approvedLast = await db.audit.findFirst({ where: { enquiryId, action: { in: APPROVED } }, orderBy: NEWEST_FIRST.at, select: { at: true } });
+  const messages = (await wordsToAnswer(db, enquiryId)).filter((m) => approvedLast === null || m.at > approvedLast.at);
   if (messages.length === 0) return [];
   const draft = await db.draft.findUnique({ where: { enquiryId }, select: { approvedNumber: true } });
   const approved = draft?.approvedNumber ?? 0;
@@ -43,7 +47,8 @@ export async function unlessRead(tx: Tx, r: { enquiryId: string; number: number;
   const { readUntil } = r;
   const open = (await wordsWithoutPlace(tx, r)).filter((m) => readUntil === null || m.at > readUntil);
   if (open.length === 0) return null;
-  const say = `${await nameOf(tx, r.enquiryId)} wrote while this letter was being written. Answer it in the letter, or leave the letter as it is, and say that you have read it. Nothing was sent.`;
+  const who = open.some((m) => m.other === null) ? await nameOf(tx, r.enquiryId) : "Somebody with another address";
+  const say = `${who} wrote while this letter was being written. Answer it in the letter, or leave the letter as it is, and say that you have read it. Nothing was sent.`;
   return refuse("invalid", say, { read: "Say that you have read it." });
 }
 

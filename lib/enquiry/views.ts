@@ -227,8 +227,10 @@ export interface EnquiryView {
   draft: DraftView | null;
   /** Names what the client did last; null where they did nothing since they asked. Whoever approves a letter says that they saw this. */
   heard: string | null;
-  /** How many messages the draft has no place for: whoever approves it says that they have read them. */
+  /** How many messages of the client's the draft has no place for, and no letter approved since: whoever approves it says that they have read them. */
   wordsWithoutPlace: number;
+  /** The same of messages from an address that nobody has said to be the client's. */
+  otherWordsWithoutPlace: number;
   /** Letters from the client's address that wait in the Post: they may belong here. */
   inPost: readonly WaitingInPost[];
   /** What came since our last letter with an answer; before the first one, what the client wrote since they asked. null where that is nothing. */

@@ -8,6 +8,7 @@ import { saveDraft } from "../../../lib/enquiry/save-draft";
 import { secondReply } from "../../../lib/enquiry/second-reply";
 import { standByDraft } from "../../../lib/enquiry/stand-by-draft";
 import { ANSWER_HERE } from "../../../lib/reply/open-places";
+import { takeBackLetter } from "../../../lib/enquiry/take-back";
 import { database } from "../../../lib/store/database";
 import { answerOnce, clientOf, CURIOUS, givePhoto, good, later, staff, submitted } from "./workshop";
 
@@ -104,6 +105,18 @@ export function unreadWords(): void {
       await writes(enquiry, AGAIN, 5);
       expect((await viewOf(enquiryId, 6)).wordsWithoutPlace).toBe(1);
       expect(await approveReply(await ivo(), { enquiryId, number }, later(7))).toMatchObject({ ok: false, fields: { read: expect.any(String) as string } });
+    });
+    it("wants nothing more of what was read before a letter that was taken back, and names the next one alone", async () => {
+      const enquiry = await submitted(CURIOUS);
+      const { enquiryId } = enquiry;
+      const number = await edited(enquiryId, 1);
+      await writes(enquiry, BLEACHED, 3);
+      const { letterId } = good(await approveReply(await ivo(), { enquiryId, number, read: true }, later(4)));
+      good(await takeBackLetter(await ivo(), letterId, later(5)));
+      expect((await viewOf(enquiryId, 6)).wordsWithoutPlace).toBe(0);
+      await writes(enquiry, AGAIN, 7);
+      expect((await viewOf(enquiryId, 8)).wordsWithoutPlace).toBe(1);
+      expect(await approveReply(await ivo(), { enquiryId, number }, later(9))).toMatchObject({ ok: false, fields: { read: expect.any(String) as string } });
     });
     it("is answered by the letter, and wants nothing after it", async () => {
       const enquiry = await submitted(CURIOUS);

@@ -100,7 +100,7 @@ export function ReplyDesk({ view, draft, to, tomorrow, children, tell, unkept, a
       <PromiseNotes found={promises.found} unjudged={promises.unjudged} written={view.may.edit ? { text: words.text, write: (text) => { write({ ...words, text }); field.current?.focus(); } } : null}>
         {view.may.approve && <SendingReason value={promises.reason} most={REASON_CHARS.most} write={promises.write} error={errors["reason"] ?? null} />}
       </PromiseNotes>
-      {view.may.approve && <ReadIt name={view.client.name} messages={view.wordsWithoutPlace} isRead={isRead} say={(is) => setReadOf(is ? view.heard : null)} error={isRead ? null : (errors["read"] ?? null)} />}
+      {view.may.approve && <ReadIt name={view.client.name} messages={view.wordsWithoutPlace} others={view.otherWordsWithoutPlace} isRead={isRead} say={(is) => setReadOf(is ? view.heard : null)} error={isRead ? null : (errors["read"] ?? null)} />}
       {view.may.approve && <AskedLook {...asked} errors={errors} />}
       <noscript><p className="small">Writing and sending here need JavaScript.</p></noscript>
       <div className={`${css.bar} ${css.stays} no-print`}>
