@@ -112,3 +112,51 @@ test("A draft I edited tells me that the price has moved since", async ({ person
   await approve(page).click();
   await expect.poll(() => lettersTo(email).some((text) => text.includes("We close in August."))).toBe(true);
 });
+
+test("After I took a new price in, the next letter does not tell my client again that it changed", async ({ person }) => {
+  const email = "ingrith@mail.example";
+  const page = await person({ storageState: owner });
+  const phone = await person(PHONE);
+  const writes = async (message: string) => {
+    await phone.goto(linkSentTo(desk, email));
+    await phone.getByLabel("Your message").fill(message);
+    await phone.getByRole("button", { name: "Send the message" }).click();
+    await expect(phone.getByText(message)).toBeVisible();
+  };
+  const at = await takesIn(page, { name: "Ingrith Vale", email, label: "100 % wool" }, desk);
+  await resizes(page, at, "200", "300");
+  await approve(page).click();
+  await expect.poll(() => linkSentTo(desk, email)).not.toBe("");
+  await writes("May I bring it on Thursday?");
+
+  await page.goto(at);
+  await letterOf(page).fill((await letterOf(page).inputValue()).replace(OPEN, "Thursday suits us well."));
+  await letterOf(page).press("Tab");
+  await expect(said(page)).toHaveText("Kept.");
+  await resizes(page, at, "300", "400");
+  const moved = page.getByRole("group", { name: "What changed since this draft was written" });
+  await expect(moved).toContainText("Nothing was said.");
+  await page.screenshot({ path: test.info().outputPath("taking-in-1280.png"), fullPage: true });
+  await writes("And the fringe?");
+  await page.goto(at);
+  const wrote = page.getByRole("group", { name: /^Ingrith Vale wrote while this letter was being written/ });
+  await expect(wrote).toContainText("It stands above.");
+  const small = await person({ ...PHONE, storageState: owner });
+  await small.goto(at);
+  await expect(moved).toBeVisible();
+  await fitsAndIsAccessible(small);
+  await small.screenshot({ path: test.info().outputPath("taking-in-390.png"), fullPage: true });
+  for (let left = await moved.getByRole("button", { name: /^Take it/ }).count(); left > 0; left -= 1) {
+    await moved.getByRole("button", { name: /^Take it/ }).first().click();
+    await expect(moved.getByRole("button", { name: /^Take it/ })).toHaveCount(left - 1);
+  }
+  await expect(letterOf(page)).toHaveValue(/Thursday suits us well\.\n\n[^]*our answer has changed[^]*Cleaning would cost/);
+  await wrote.getByRole("checkbox").check();
+  await approve(page).click();
+  await expect.poll(() => lettersTo(email).some((text) => text.includes("our answer has changed"))).toBe(true);
+
+  await writes("Thank you.");
+  await page.goto(at);
+  await expect(letterOf(page)).toHaveValue(/Thank you for your message\.\n\n\{Your answer/);
+  await expect(letterOf(page)).not.toHaveValue(/has changed|replaces/);
+});
