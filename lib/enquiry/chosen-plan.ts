@@ -3,7 +3,7 @@ import type { Measurement, Photo } from "../store/database";
 import { UNSAID_PHOTO } from "../trade/questions";
 import type { PlanMarks } from "./mark-schema";
 import { measuredIn } from "./measurement-result";
-import type { PlanLack } from "./views";
+import type { PlanLack } from "./measured-views";
 
 type Marked = { measurements: readonly Measurement[] };
 

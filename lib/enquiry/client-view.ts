@@ -1,5 +1,6 @@
 import type { EnquiryAnswers, RugAnswers } from "../trade/questions";
-import type { ClientSpots, ColourShare, EnclosureView, PhotoView } from "./views";
+import type { ClientSpots } from "./measured-views";
+import type { ColourShare, EnclosureView, PhotoView } from "./views";
 
 /** The client's own page. Carries no judgement before a letter was approved. */
 export interface ClientView {

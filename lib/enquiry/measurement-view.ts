@@ -2,7 +2,7 @@ import "server-only";
 import type { Measurement } from "../store/database";
 import { CLIENT } from "./measurement-findings";
 import { measuredIn } from "./measurement-result";
-import type { ClientSpots, MeasurementView } from "./views";
+import type { ClientSpots, MeasurementView } from "./measured-views";
 
 /** A measurement as the desk's pages show it; none where the row is no longer understood. */
 export function measurementView(row: Measurement, nameOf: (staffId: string | null) => string): MeasurementView[] {

@@ -7,7 +7,8 @@ import { clientSpots } from "./measurement-view";
 import { photoViews } from "./photo-view";
 import { intakeAnswersSchema, type IntakeAnswers } from "./questionnaire";
 import type { StepId } from "./steps";
-import type { ClientSpots, PhotoView } from "./views";
+import type { ClientSpots } from "./measured-views";
+import type { PhotoView } from "./views";
 
 export interface IntakeView {
   answers: IntakeAnswers;

@@ -9,7 +9,7 @@ import { markersOf, measurementView } from "./measurement-view";
 import { peopleNames } from "./people-names";
 import { photoView, photoViews } from "./photo-view";
 import { rugAnswersOf } from "./stored";
-import type { PhotoDeskView } from "./views";
+import type { PhotoDeskView } from "./measured-views";
 
 /** One photo of an enquiry with everything that was measured in it, for the desk. */
 export async function readPhotoDesk(caller: Caller, { enquiryId, photoId }: { enquiryId: string; photoId: string }): Promise<Result<PhotoDeskView>> {

@@ -1,3 +1,4 @@
+import type { MeasurementView, PlanLack } from "./measured-views";
 import type { WaitingInPost } from "./waiting-in-post";
 import type { LabelReadingView } from "./label-view";
 import type { DraftView, MeanwhileView, MessageView, SinceView } from "./draft-types";
@@ -5,9 +6,6 @@ import type { Assessment } from "../triage/assessment";
 import type { DocumentKind } from "../reply/documents/offered";
 import type { AskedOfUs } from "../reply/questions-asked";
 import type { EnquiryAnswers, QuestionId, RugAnswers, ShownKind } from "../trade/questions";
-import type { SpotMarks } from "./mark-schema";
-import type { Measured } from "./measurement-result";
-import type { Figures } from "../words/measures";
 
 /**
  * What the pages are given: only the fields a page shows, never a row of the database. Instants are ISO 8601 strings.
@@ -152,39 +150,6 @@ export interface BenchTestView {
   says: string[];
   withdrawn: { by: string; at: string; why: string } | null;
 }
-
-/** Where a photo was marked and what was measured there. */
-export type MeasurementView = Measured & {
-  id: string;
-  photoId: string;
-  by: string;
-  at: string;
-  /** `isMoved`: a newer one took its place. `why`, in a sentence, where nobody took it away by hand. */
-  withdrawn: { by: string; at: string; isMoved: boolean; why: string | null } | null;
-};
-export type SpotView = Extract<MeasurementView, { kind: "spots" }>;
-export type PlanView = Extract<MeasurementView, { kind: "plan" }>;
-
-/** The page at the desk where one photo is measured. */
-export interface PhotoDeskView {
-  enquiryId: string;
-  reference: string;
-  rug: { title: string; widthCm: number | null; lengthCm: number | null };
-  photo: PhotoView;
-  /** The rug's other photos. */
-  others: PhotoView[];
-  /** Oldest first. */
-  measurements: MeasurementView[];
-  mayMeasure: boolean;
-  /** What a metre of new edge costs here. */
-  money: Figures & { bindingPerM: number; currency: string };
-}
-
-/** What the client marked in a photo, by the photo's id. */
-export type ClientSpots = Readonly<Record<string, { id: string; marks: SpotMarks }>>;
-
-/** The first thing that a cut-down plan lacks, and the photo in which it is marked; no photo where there is none of the rug's face. */
-export type PlanLack = { lacks: "photo"; photoId: null } | { lacks: "corners" | "damage" | "way"; photoId: string };
 
 export interface RugView {
   id: string; title: string;

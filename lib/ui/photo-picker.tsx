@@ -1,7 +1,8 @@
 "use client";
 import { useRouter } from "next/navigation";
 import type { ChangeEvent, ReactNode } from "react";
-import type { ClientSpots as KeptSpots, PhotoView } from "../enquiry/views";
+import type { ClientSpots as KeptSpots } from "../enquiry/measured-views";
+import type { PhotoView } from "../enquiry/views";
 import type { PhotoKind } from "../trade/questions";
 import { useSay } from "./browser-words";
 import type { LabelDeeds } from "./label-form";

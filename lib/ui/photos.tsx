@@ -1,7 +1,8 @@
 "use client";
 import Link from "next/link";
 import { useRef, useState } from "react";
-import type { MeasurementView, PhotoView } from "../enquiry/views";
+import type { MeasurementView } from "../enquiry/measured-views";
+import type { PhotoView } from "../enquiry/views";
 import { shownAs } from "../trade/questions";
 import { PlanOutline } from "./marking/plan-outline";
 import { SpotOutline } from "./marking/spot-outline";

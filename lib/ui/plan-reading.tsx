@@ -1,5 +1,5 @@
 import { edgesRange, type MeasuredPlan } from "../enquiry/measured-plan";
-import type { PhotoDeskView } from "../enquiry/views";
+import type { PhotoDeskView } from "../enquiry/measured-views";
 import type { CutDown, CutKind } from "../photo/cut-down";
 import { cutName } from "./plan-words";
 import { DOUBT_FIGURES, estimate, length, run, size, smallArea, type Figures } from "../words/measures";

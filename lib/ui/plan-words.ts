@@ -1,4 +1,4 @@
-import type { PlanView } from "../enquiry/views";
+import type { PlanView } from "../enquiry/measured-views";
 import type { CutKind } from "../photo/cut-down";
 import { CUT_NAMES } from "../photo/cut-names";
 import { run, size, smallArea, type Figures } from "../words/measures";

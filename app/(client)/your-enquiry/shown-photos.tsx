@@ -1,6 +1,7 @@
 "use client";
 import { useRouter } from "next/navigation";
-import type { ClientSpots as KeptSpots, PhotoView } from "@/lib/enquiry/views";
+import type { ClientSpots as KeptSpots } from "@/lib/enquiry/measured-views";
+import type { PhotoView } from "@/lib/enquiry/views";
 import { ClientSpots, photosOfChange } from "@/lib/ui/marking/client-spots";
 import { showSpots, takeSpotsBack } from "./actions";
 import styles from "./client-page.module.css";

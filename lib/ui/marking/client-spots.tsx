@@ -2,7 +2,8 @@
 import { lazy, Suspense, useEffect, useRef, useState } from "react";
 import type { Result } from "../../enquiry/caller";
 import type { SpotMarks } from "../../enquiry/mark-schema";
-import type { ClientSpots as Kept, PhotoView } from "../../enquiry/views";
+import type { ClientSpots as Kept } from "../../enquiry/measured-views";
+import type { PhotoView } from "../../enquiry/views";
 import { UNSAID_PHOTO, type ShownKind } from "../../trade/questions";
 import { useSay, type SayInBrowser } from "../browser-words";
 import css from "./client-spots.module.css";

@@ -1,5 +1,6 @@
 import Link from "next/link";
-import type { DocumentView, EnquiryView, PlanLack, RugView } from "@/lib/enquiry/views";
+import type { PlanLack } from "@/lib/enquiry/measured-views";
+import type { DocumentView, EnquiryView, RugView } from "@/lib/enquiry/views";
 import { longDay } from "@/lib/enquiry/workshop-day";
 import { DOCUMENTS } from "@/lib/reply/documents/offered";
 import { dayAndClock, type Place } from "@/lib/ui/time";

@@ -1,4 +1,4 @@
-import type { MeasurementView, PhotoDeskView } from "@/lib/enquiry/views";
+import type { MeasurementView, PhotoDeskView } from "@/lib/enquiry/measured-views";
 import { planInWords } from "@/lib/ui/plan-words";
 import { dayAndClock, type Place } from "@/lib/ui/time";
 import type { Figures } from "@/lib/words/measures";

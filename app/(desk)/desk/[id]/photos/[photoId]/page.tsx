@@ -2,7 +2,7 @@ import Link from "next/link";
 import { Refused } from "@/app/(desk)/_parts/refused";
 import { staffCallerOrRedirect } from "@/app/_server/caller";
 import { readPhotoDesk } from "@/lib/enquiry/read-photo-desk";
-import type { PhotoDeskView } from "@/lib/enquiry/views";
+import type { PhotoDeskView } from "@/lib/enquiry/measured-views";
 import { shownAs } from "@/lib/trade/questions";
 import { readSettings } from "@/lib/workshop/settings";
 import { Kept } from "./kept";

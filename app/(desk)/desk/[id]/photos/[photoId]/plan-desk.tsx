@@ -5,7 +5,7 @@ import { useId, useMemo, useRef, useState } from "react";
 import { reach } from "@/app/(desk)/_parts/reach";
 import { MARK_LIMITS, type PlanMarks } from "@/lib/enquiry/mark-schema";
 import { measurePlan } from "@/lib/enquiry/measured-plan";
-import type { PhotoDeskView, PlanView } from "@/lib/enquiry/views";
+import type { PhotoDeskView, PlanView } from "@/lib/enquiry/measured-views";
 import { sidesIn, type Sides } from "@/lib/photo/rug-sides";
 import { shownAs } from "@/lib/trade/questions";
 import { closedOutlines, FRESH_PLAN, isRoundTheRug, keptPlan, seated, swapped, type PlanDraft } from "@/lib/ui/marking/plan-draft";

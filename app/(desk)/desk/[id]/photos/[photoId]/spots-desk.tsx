@@ -3,7 +3,7 @@ import { useRouter } from "next/navigation";
 import { useState } from "react";
 import { reach } from "@/app/(desk)/_parts/reach";
 import type { SpotMarks } from "@/lib/enquiry/mark-schema";
-import type { PhotoDeskView, SpotView } from "@/lib/enquiry/views";
+import type { PhotoDeskView, SpotView } from "@/lib/enquiry/measured-views";
 import type { Comparison } from "@/lib/photo/compare";
 import { shownAs } from "@/lib/trade/questions";
 import { SpotMarker } from "@/lib/ui/marking/spot-marker";

@@ -4,7 +4,7 @@ import { Refused } from "@/app/(desk)/_parts/refused";
 import { staffCallerOrRedirect } from "@/app/_server/caller";
 import { measurePlan } from "@/lib/enquiry/measured-plan";
 import { readPhotoDesk } from "@/lib/enquiry/read-photo-desk";
-import type { PlanView } from "@/lib/enquiry/views";
+import type { PlanView } from "@/lib/enquiry/measured-views";
 import { shownAs } from "@/lib/trade/questions";
 import { PlanOutline } from "@/lib/ui/marking/plan-outline";
 import { PlanDrawing } from "@/lib/ui/plan-drawing";
