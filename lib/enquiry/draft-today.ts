@@ -1,6 +1,7 @@
 import "server-only";
 import { createHash } from "node:crypto";
 import { changesBetween, openIn, type Change } from "../reply/changes";
+import type { ComposedDraft } from "../reply/draft";
 import { piecesOf } from "../reply/pieces";
 import type { Db, Tx } from "../store/database";
 import { refuse, type Refusal } from "./caller";
@@ -44,6 +45,16 @@ export async function takenInWhole(tx: Tx, r: Words & { enquiryId: string; numbe
   const today = await draftToday(tx, r);
   const isMoved = today !== null && (today.changes.length > 0 || today.subject !== null);
   return isMoved && openAt(today, r).length === 0 ? today : null;
+}
+
+/**
+ * What the program wrote that a draft's words were held against when they stood there before, where somebody goes back to them after a change was
+ * taken in. null where they are new, or are held against the same still.
+ */
+export async function baseOfBefore(tx: Tx, { enquiryId, number, subject, text }: Words & { enquiryId: string; number: number }): Promise<ComposedDraft | null> {
+  const before = await tx.revision.findFirst({ where: { draft: { enquiryId }, authorId: { not: null }, subject, text, number: { lt: number } }, orderBy: { number: "desc" }, select: { number: true } });
+  const [then, now] = before ? await Promise.all([writtenFrom(tx, enquiryId, before.number), writtenFrom(tx, enquiryId, number)]) : [null, null];
+  return then && now && then.number !== now.number ? { subject: then.subject, text: then.text, paragraphs: [...then.paragraphs], leftOut: [] } : null;
 }
 
 /** Refuses to let a draft go that reads otherwise than the program would write it by now, until somebody has taken the change in or stood by the draft. */

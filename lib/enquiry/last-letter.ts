@@ -48,9 +48,9 @@ export async function lastLetter(db: Db | Tx, enquiryId: string): Promise<LastLe
 }
 
 /** What the program wrote a revision from: its own newest one up to there. */
-export async function writtenFrom(db: Db | Tx, enquiryId: string, number: number): Promise<(Told & { subject: string }) | null> {
-  const revision = await db.revision.findFirst({ where: { draft: { enquiryId }, authorId: null, number: { lte: number } }, orderBy: { number: "desc" }, select: { subject: true, text: true, paragraphs: true } });
-  return revision && { subject: revision.subject, text: revision.text, paragraphs: saidOf(revision.paragraphs) };
+export async function writtenFrom(db: Db | Tx, enquiryId: string, number: number): Promise<(Told & { subject: string; number: number }) | null> {
+  const revision = await db.revision.findFirst({ where: { draft: { enquiryId }, authorId: null, number: { lte: number } }, orderBy: { number: "desc" }, select: { number: true, subject: true, text: true, paragraphs: true } });
+  return revision && { number: revision.number, subject: revision.subject, text: revision.text, paragraphs: saidOf(revision.paragraphs) };
 }
 
 /** What the client wrote and sent since an instant, what came from other addresses, and what was tested. `message`: the client wrote themselves. */

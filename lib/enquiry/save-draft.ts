@@ -5,7 +5,7 @@ import type { Tx } from "../store/database";
 import { audit } from "./audit";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, refuse, type Caller, type Refusal, type Result } from "./caller";
-import { takenInWhole } from "./draft-today";
+import { baseOfBefore, takenInWhole } from "./draft-today";
 import { addWritten } from "./fresh-draft";
 import { inOneStep } from "./one-step";
 import { isWaitingForUs } from "./states";
@@ -30,7 +30,7 @@ export const letterSchema = z.object({
  * refused and nothing of theirs is lost. The same words sent twice by one person are kept once: a page that was left while
  * they were on their way sends them again. An edit ends the waiting for a second person, who must see the words that go out.
  * Once it has taken in all that moved since it was begun, what the program would write by now is kept before it, as where somebody stands by
- * a draft: the next change, and the next letter, are held against that.
+ * a draft: the next change, and the next letter, are held against that. Words that go back to what stood before are held against what they were then.
  */
 export async function saveDraft(
   caller: Caller,
@@ -49,11 +49,12 @@ export async function saveDraft(
         "changed-meanwhile",
         "A letter was approved meanwhile, or the enquiry was moved. What you wrote is not lost: copy it, then look at the enquiry again.",
       );
-    const today = await takenInWhole(tx, { enquiryId: given.enquiryId, number: given.from, ...letter.value });
-    const number = given.from + (today ? 2 : 1);
+    const edit = { enquiryId: given.enquiryId, number: given.from, ...letter.value };
+    const base = (await baseOfBefore(tx, edit)) ?? (await takenInWhole(tx, edit))?.next.composed ?? null;
+    const number = given.from + (base ? 2 : 1);
     const { count } = await tx.draft.updateMany({ where: { enquiryId: given.enquiryId, number: given.from }, data: { number, ...NOT_WAITING } });
     if (count !== 1) return (await keptAlready(tx, { enquiryId: given.enquiryId, ...letter.value, authorId: caller.staffId })) ?? changedMeanwhile(tx, given.enquiryId, caller.staffId);
-    if (today) await addWritten(tx, { enquiryId: given.enquiryId, number: number - 1, composed: today.next.composed, assessmentId: null, now });
+    if (base) await addWritten(tx, { enquiryId: given.enquiryId, number: number - 1, composed: base, assessmentId: null, now });
     await addRevision(tx, { enquiryId: given.enquiryId, number, ...letter.value, authorId: caller.staffId, now });
     await audit(tx, caller, { action: "draft-saved", enquiryId: given.enquiryId, at: now, detail: { number } });
     return ok({ number });

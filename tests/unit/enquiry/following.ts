@@ -127,6 +127,19 @@ export function following(): void {
       good(await sendFromClient(await clientOf(enquiry), { message: "Thank you. And the fringe?" }, later(16)));
       expect((await draftOf(enquiryId)).text).toBe(`Dear Ana Example,\n\nThank you for your message.\n\n${ANSWER_HERE}\n\nWith kind regards,\nLantern Yard Rug Workshop`);
     });
+    it("is held against what it was before once somebody goes back to the words that stood there, and then stands by them", async () => {
+      const { enquiry: { enquiryId }, number } = await allTakenIn();
+      const mine = await database().revision.findFirstOrThrow({ where: { draft: { enquiryId }, text: { contains: "Thursday suits us well." } }, orderBy: { number: "asc" } });
+      expect((await draftOf(enquiryId)).today?.changes).toEqual([]);
+      const back = good(await saveDraft(await ivo(), { enquiryId, from: number, subject: mine.subject, text: mine.text }, later(14))).number;
+      const draft = await draftOf(enquiryId);
+      expect(draft.today?.changes.map((c) => c.place)).toContain("Price");
+      expect(await approve(enquiryId, back, 15)).toMatchObject({ ok: false, code: "changed-meanwhile" });
+      const stood = good(await standByDraft(await ivo(), { enquiryId, from: back, mark: draft.today?.mark ?? "" }, later(16))).number;
+      const more = good(await saveDraft(await ivo(), { enquiryId, from: stood, subject: mine.subject, text: `${mine.text} And more.` }, later(17))).number;
+      good(await saveDraft(await ivo(), { enquiryId, from: more, subject: mine.subject, text: mine.text }, later(18)));
+      expect((await draftOf(enquiryId)).today?.changes).toEqual([]);
+    });
     it("is held against what was taken in where it moves once more, and says the newer price in place of that", async () => {
       const { enquiry: { enquiryId }, text } = await allTakenIn();
       await resized(enquiryId, { widthCm: 100, lengthCm: 150 }, 14);
