@@ -1,5 +1,6 @@
 import "server-only";
 import { composeLetter } from "../mail/compose";
+import { plainOf } from "../mail/message";
 import { database } from "../store/database";
 import { readSettings } from "../workshop/settings";
 import { authorise, NOT_THERE } from "./authorise";
@@ -18,5 +19,5 @@ export async function previewLetter(caller: Caller, given: LetterToTry): Promise
   if (there !== 1) return NOT_THERE;
   const enclosed = given.kind === "reply" ? await kindsOf(database(), withDraftOf(given.enquiryId)) : [];
   const { html, text } = composeLetter({ kind: given.kind, ...words.value, workshop: settings, enclosed });
-  return ok({ html, text });
+  return ok({ html, text: plainOf(text) });
 }

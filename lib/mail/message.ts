@@ -2,7 +2,7 @@ import "server-only";
 import MailComposer from "nodemailer/lib/mail-composer";
 import { config } from "../config/config";
 import type { Letter } from "../store/database";
-import { unbroken } from "../words/unbroken";
+import { tied } from "../words/unbroken";
 import { withLinks } from "../workshop/client-link";
 import { headOf, type Named } from "./head";
 import { signed } from "./sign";
@@ -18,6 +18,9 @@ export interface Attachment { fileName: string; bytes: Buffer; type: string }
 /** A message ready for the wire: RFC 5322 with CRLF, and the envelope of one recipient. */
 export interface Message { envelope: { from: string; to: string[] }; bytes: Buffer }
 
+/** The plain form as it arrives: figures keep by their units with spaces that do not break, which every mail program draws; joiners it may not. */
+export const plainOf = (text: string): string => tied(text);
+
 /**
  * The message of a letter, signed where a DKIM key is set. Addresses are given apart from names, so that nothing in a name
  * can become an address; no file and no URL is read. The client's link is written in here and nowhere before.
@@ -31,7 +34,7 @@ export async function messageOf(letter: LetterMessage, { sender, date, attachmen
     date,
     headers: letter.automatic ? { "Auto-Submitted": "auto-replied" } : {},
     attachments: attachments.map(({ fileName, bytes, type }) => ({ filename: fileName, content: bytes, contentType: type, contentDisposition: "attachment" as const })),
-    text: withLinks(unbroken(letter.text)), html: withLinks(letter.html),
+    text: withLinks(plainOf(letter.text)), html: withLinks(letter.html),
     disableFileAccess: true, disableUrlAccess: true, newline: "win",
   }).compile();
   const { from, to } = node.getEnvelope();

@@ -2,7 +2,7 @@ import { simpleParser } from "mailparser";
 import { describe, expect, it } from "vitest";
 import { composeLetter } from "../../../lib/mail/compose";
 import { headOf } from "../../../lib/mail/head";
-import { messageOf, type LetterMessage } from "../../../lib/mail/message";
+import { messageOf, plainOf, type LetterMessage } from "../../../lib/mail/message";
 import { NOW, WORKSHOP } from "./make";
 
 const LETTER: LetterMessage = {
@@ -14,6 +14,12 @@ const made = async (letter: Partial<LetterMessage>, name = "Lantern Yard Rug Wor
 };
 const headerNames = (head: string) => head.split(/\r\n(?![ \t])/).map((line) => (line.split(":")[0] ?? "").toLowerCase()).sort();
 const HEADERS = ["content-type", "date", "from", "message-id", "mime-version", "subject", "to"];
+
+describe("plainOf", () => {
+  it("keeps figures whole with spaces that do not break, and with no sign that a mail program may draw as a box", () => {
+    expect(plainOf("0–19 % of it; ring 01632 960 200")).toBe("0–19\u00a0% of it; ring 01632\u00a0960\u00a0200");
+  });
+});
 
 describe("messageOf", () => {
   it("is text and HTML for one recipient, with our Message-ID and the given date", async () => {
