@@ -4,6 +4,7 @@ import { clientStanding, isEnded } from "../../../lib/enquiry/client-standing";
 import { inspectionSchema, sellerLetterFields } from "../../../lib/enquiry/document-forms";
 import { reportHeadSchema } from "../../../lib/enquiry/laboratory-schema";
 import { sayLetter } from "../../../lib/enquiry/letter-words";
+import { READ_OUT } from "../../../lib/mail/last-word";
 import { newReference, REFERENCE_LETTERS, REFERENCE_PATTERN } from "../../../lib/enquiry/reference";
 import { mergeAnswers } from "../../../lib/enquiry/save-intake";
 import { STATES } from "../../../lib/enquiry/states";
@@ -93,8 +94,8 @@ describe("sayLetter", () => {
     expect(sayLetter({ ...letter, state: "waiting", attempts: 0, lastResponse: "451 4.3.0 try later" }, true)).toBe("Goes out in a moment.");
   });
   it("never promises mail to a client who left no address", () => {
-    for (const state of states.filter((s) => s !== "taken_back"))
-      expect(sayLetter({ ...letter, toAddress: "", state }, true)).toMatch(state === "sent" ? /^Read out on the telephone\.$/ : /^Not sent: the client left no/);
+    for (const state of states.filter((s) => s !== "taken_back")) expect(sayLetter({ ...letter, toAddress: "", state }, true), state).toMatch(/^Not sent: the client left no/);
+    expect(sayLetter({ ...letter, toAddress: "", state: "sent", lastResponse: READ_OUT }, true)).toBe(READ_OUT);
   });
 });
 
