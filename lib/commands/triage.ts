@@ -114,7 +114,7 @@ async function assessFile(file: EnquiryFile, { folder, now }: { folder: string; 
       rugs: file.rugs.map((rug, at) => ({
         answers: answersOf(rug), tests: findingsOfFile(rug), ...sentKinds((photos[at] ?? []).map(({ kind, photo }) => ({ kind, quality: photo.measured.quality }))), colours: colourPhoto(photos[at] ?? [])?.photo.measured.colours ?? [],
       })),
-      client: { name: file.client?.name ?? "", isTrade: file.reason === "trade" }, workshop: DEFAULT_SETTINGS,
+      client: { name: file.client?.name ?? "", isTrade: file.reason === "trade", ...(file.client ? { email: file.client.email || null } : {}) }, workshop: DEFAULT_SETTINGS,
     });
     const { subject, text: draft } = assessed.draft;
     const result = { rugs: assessed.rugs.map(({ title, assessment }, at) => ({ title, ...assessment, photos: (photos[at] ?? []).map(measuredIn), subject, draft })) };

@@ -36,6 +36,12 @@ describe("npm run triage on the case files", () => {
     expect(a.lifeYears?.median).toBeLessThan(6);
   });
 
+  it("points nobody who only left a telephone number to a page of their own", async () => {
+    const letter = async (client: object) => (JSON.parse(await triage(["-"], io(JSON.stringify({ wetNow: "wet", reason: "just-happened", client, rugs: [{ labelText: "wool", incidents: ["spill"], liquid: "wine", since: "hour" }] })))) as Output).draft;
+    expect(await letter({ name: "Ana Example", email: "ana@mail.example" })).toContain("your own page");
+    expect(await letter({ name: "Ana Example", telephone: "01632 960001" })).not.toMatch(/own page|first letter/);
+  });
+
   it("art silk without a label: viscose likely but not certain, few years left, nothing wet suitable", async () => {
     const a = await one("art-silk-no-label");
     expect(a.fibres[0]?.fibre).toBe("viscose");
