@@ -6,7 +6,7 @@ export const CERTAINTY: Rule = {
   id: "certainty", what: "states as certain what the evidence only makes likely",
   why: "Words and photos never settle a fibre or a cause; a test or an inspection does.",
   advise: "Say how likely it is, as in “it is probably …”, and what would settle it, or only:",
-  instead: "We cannot be sure of this from words and photos; an inspection and a test would tell more.",
+  instead: "Words and photos alone cannot make us sure; an inspection and a test would tell more.",
   excuses: ["negated", "hedged", "undecided", "reported", "disowned"],
   patterns: [
     // What it is

@@ -8,7 +8,7 @@ const TOO_SURE: Pick<Rule, "id" | "what" | keyof Telling> = {
   id: "sureness", what: "speaks more surely than words and photos allow",
   why: "This sentence speaks more surely than is known.",
   advise: "Leave it out, or say how you know it and what is still open:",
-  instead: "We cannot be sure of this from words and photos.",
+  instead: "Words and photos alone cannot make us sure.",
 };
 /** The same with the words of the sentence that weigh most. */
 export const tooSure = ({ words }: Pick<Sureness, "words">): typeof TOO_SURE =>
