@@ -3,6 +3,7 @@ import { readFileSync } from "node:fs";
 import path from "node:path";
 import { create, type Font, type Glyph, type GlyphRun } from "fontkit";
 import { asTyped } from "../words/unbroken";
+import { unpacked } from "./woff";
 
 const own = (part: string, weight: number) => `@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-${part}-${weight}-normal.woff`;
 const sans = (part: string, weight = 400) => `@fontsource/noto-sans/files/noto-sans-${part}-${weight}-normal.woff`;
@@ -34,7 +35,7 @@ const loaded = new Map<FontName, Font>();
 function load(name: FontName): Font {
   const known = loaded.get(name);
   if (known) return known;
-  const font = create(readFileSync(path.join(process.cwd(), "node_modules", FILES[name])));
+  const font = create(unpacked(readFileSync(path.join(process.cwd(), "node_modules", FILES[name]))));
   loaded.set(name, asWritten(font));
   return font;
 }
@@ -82,16 +83,20 @@ const BOX = { text: "◻", font: "emoji" } as const satisfies { text: string; fo
 
 const clusters = new Intl.Segmenter("en", { granularity: "grapheme" });
 const clustersOf = (text: string): string[] => Array.from(clusters.segment(text), (s) => s.segment);
-const draws = (name: FontName, cluster: string): boolean =>
-  Array.from(asTyped(cluster).replace(JOINS, "")).every((c) => load(name).hasGlyphForCodePoint(c.codePointAt(0) as number));
-const drawnBy = (cluster: string, fonts: readonly FontName[]): FontName | undefined => fonts.find((name) => draws(name, cluster));
+/** What of a cluster is drawn, as code points. */
+const drawnOf = (cluster: string): number[] => Array.from(asTyped(cluster).replace(JOINS, ""), (c) => c.codePointAt(0) as number);
+const hasAll = (name: FontName, codes: readonly number[]): boolean => codes.every((code) => load(name).hasGlyphForCodePoint(code));
+function drawnBy(cluster: string, fonts: readonly FontName[]): FontName | undefined {
+  const codes = drawnOf(cluster);
+  return fonts.find((name) => hasAll(name, codes));
+}
 
 /** `typed`: what it stands for, where that is not what is drawn. */
 export interface Run { readonly font: FontName; readonly text: string; readonly typed: string }
 
 /** A space, and what only holds a line, keeps to the letters before it; signs are set too wide for that. */
 const keepsTo = (font: FontName | undefined, cluster: string): font is FontName =>
-  font !== undefined && font !== BOX.font && asTyped(cluster).trim() === "" && draws(font, cluster);
+  font !== undefined && font !== BOX.font && asTyped(cluster).trim() === "" && hasAll(font, drawnOf(cluster));
 
 /** A text cut where the typeface has to change. A word keeps to one hand where there is one that has all its letters; what no typeface has is drawn as a box. */
 export function runsOf(text: string, weight: Weight): Run[] {
