@@ -8,7 +8,7 @@ const SIGN_WORDS: Readonly<Record<string, string>> = {
 export const signInWords = (sign: string): string => SIGN_WORDS[sign] ?? sign;
 
 const NAMED: Readonly<Record<string, string>> = {
-  "recent:yes": "in the last two days", "spilt:yes": "something wet got on it", "fresh-wash:yes": "cleaned within the week",
+  "recent:yes": "in the last two days", "spilt:yes": "something wet got on it", "fresh-wash:yes": "cleaned within the week", "washed:yes": "cleaned wet, or complained of after cleaning",
 };
 
 /** An answer to a question, or a named condition over answers, as a person reads it; `question:answer`. */

@@ -37,21 +37,27 @@ export const URGENCY: readonly UrgencyRow[] = [
   { level: "two-days", all: ["liquid:milk", "recent:yes"], why: "Milk turns and smells within days.", ...practice },
   { level: "two-days", likely: { mechanism: "urine-fresh", from: 0.5 }, why: "It is probably fresh urine, which sets and turns alkaline within days.", how: "read", source: "Udert et al., Water Research 37 (2003) 2571–2582: a few days are needed for complete urea breakdown" },
   { level: "two-days", likely: { mechanism: "mould", from: 0.5 }, why: "It may be growing mould; keep off it and keep it apart.", ...DRY_SOON },
+  { level: "a-week", likely: { mechanism: "mould", from: 0.33 }, why: "Mould may be growing in it; keep off it until somebody has looked.", how: "elicited", source: "Elicited for this project: from where a letter speaks of mould, as of insects" },
+  { level: "a-week", all: ["changes:spots"], why: "Furry or black spots were told of, which may be mould; keep off it until somebody has looked.", how: "elicited", source: "Elicited for this project: a letter warns of them as of mould" },
   { level: "a-week", likely: { mechanism: "insects", from: 0.33 }, why: "Insects go on eating, and spread to other wool.", ...practice },
   { level: "a-week", all: ["spilt:yes", "recent:yes"], why: "The mark is a few days old and may not have set.", ...practice },
   { level: "a-week", all: ["spilt:yes", "since:week"], why: "The mark is a few days old and may not have set.", ...practice },
   { level: "a-week", all: ["fresh-wash:yes"], why: "It was cleaned a short while ago; what that left behind is easier to see to while it is new.", ...practice },
   { level: "a-week", all: ["spilt:yes"], unanswered: ["since"], why: "Something got on it and nobody has said when: it may still be fresh.", how: "elicited", source: "Elicited for this project: a mark of unknown age is treated as a recent one until it is asked" },
+  { level: "a-week", all: ["washed:yes"], unanswered: ["since"], why: "It was cleaned and nobody has said when; what that left behind may still be new.", how: "elicited", source: "Elicited for this project: a wash of unknown age is treated as a recent one until it is asked, as a mark is" },
   { level: "can-wait", unanswered: ["wetNow"], why: "Nobody has said whether it is wet; nothing else in it is lost by waiting.", how: "elicited", source: "Elicited for this project: what nobody was asked is not said to be well" },
   { level: "can-wait", why: "Nothing is lost by waiting.", ...practice },
 ];
+
+const WASHED = ["treatments:professional-wet", "treatments:machine", "incidents:washed-professional", "incidents:washed-home", "reason:after-cleaning"] as const;
 
 /** What the named conditions of the rows above mean, in answers. */
 export const CONDITIONS: Readonly<Record<string, { readonly anyOf: readonly string[]; readonly andAnyOf?: readonly string[] }>> = {
   "recent:yes": { anyOf: ["since:hour", "since:day", "since:two-days", "reason:just-happened"] },
   "spilt:yes": { anyOf: ["incidents:spill", "incidents:pet-urine", "incidents:vomit", "incidents:water", "liquid:water", "liquid:wine", "liquid:coffee-tea", "liquid:juice", "liquid:milk", "liquid:grease", "liquid:ink", "liquid:urine", "liquid:vomit", "liquid:cleaner", "liquid:other"] },
+  "washed:yes": { anyOf: WASHED },
   "fresh-wash:yes": {
-    anyOf: ["treatments:professional-wet", "treatments:machine", "incidents:washed-professional", "incidents:washed-home", "reason:after-cleaning"],
+    anyOf: WASHED,
     andAnyOf: ["since:hour", "since:day", "since:two-days", "since:week"],
   },
 };

@@ -17,6 +17,12 @@ describe("judgeUrgency", () => {
     ["urine yesterday", { incidents: ["pet-urine"], since: "two-days" }, "two-days"],
     ["browned after a wash this week", { treatments: ["professional-wet"], since: "week", changes: ["browner"] }, "two-days"],
     ["a spill this week", { incidents: ["spill"], since: "week" }, "a-week"],
+    ["furry or black spots beside a likelier cause", { incidents: ["spotted"], changes: ["spots"], wetNow: "no" }, "a-week"],
+    ["washed, nobody said when", { incidents: ["washed-home"] }, "a-week"],
+    ["complaint of a cleaning, they are not sure when", { reason: "after-cleaning", since: "unsure" }, "a-week"],
+    ["washed this week", { incidents: ["washed-professional"], since: "week" }, "a-week"],
+    ["washed months ago", { incidents: ["washed-home"], since: "longer" }, "can-wait"],
+    ["dry cleaned, nobody said when", { treatments: ["professional-dry"] }, "can-wait"],
     ["urine months ago", { incidents: ["pet-urine"], since: "longer" }, "can-wait"],
     ["a spill, nobody said when", { incidents: ["spill"] }, "a-week"],
     ["a spill, they are not sure when", { incidents: ["spill"], since: "unsure" }, "a-week"],
@@ -32,7 +38,8 @@ describe("judgeUrgency", () => {
     expect(level({ "test:moisture": { place: "affected", percent: 9 } })).toBe("can-wait");
   });
   it("gives likely fresh urine two days: below, at", () => expect([level({}, { "urine-fresh": 0.49 }), level({}, { "urine-fresh": 0.5 })]).toEqual(["can-wait", "two-days"]));
-  it("gives likely mould two days", () => expect(level({}, { mould: 0.5 })).toBe("two-days"));
+  it("gives mould a week from .33 on, two days from .5: below, at, below, at", () =>
+    expect([0.32, 0.33, 0.49, 0.5].map((mould) => level({}, { mould }))).toEqual(["can-wait", "a-week", "a-week", "two-days"]));
   it("does not go by how angry the message is", () => expect(level({ matters: ["claim"], reason: "mis-sold", story: "This is an outrage" })).toBe("can-wait"));
   it("says that nothing is lost by waiting only where somebody has said that it is dry", () => {
     const why = (answers: Record<string, Finding["value"]>) => judgeUrgency(told(answers), () => 0).why;
