@@ -3,6 +3,7 @@ import { CARE } from "./paragraphs/care";
 import { CAUSES } from "./paragraphs/causes";
 import { ENDS } from "./paragraphs/ends";
 import { FOLLOWING } from "./paragraphs/following";
+import { HASTE } from "./paragraphs/haste";
 import { OPENINGS } from "./paragraphs/openings";
 import { OUTLOOKS } from "./paragraphs/outlooks";
 import type { ParagraphRow, Place } from "./paragraphs/row";
@@ -34,6 +35,7 @@ export const PLACES: readonly Place[] = [
   { id: "safety", name: "Cautions for people", of: "rug", take: 2, joins: false },
   { id: "refer", name: "Who else should see it", of: "rug", take: 1, joins: false },
   { id: "cause", name: "What happened", of: "rug", take: 2, joins: false, likeliestFirst: true, spare: { rank: 7, from: 1 } },
+  { id: "haste", name: "How soon", of: "rug", take: 1, joins: true, when: WATER_FIRST },
   { id: "care", name: "What can be done", of: "rug", take: 1, joins: false },
   { id: "back-first", name: "A back of latex", of: "rug", take: 1, joins: true, spare: { rank: 4, from: 0 } },
   { id: "dye-test", name: "The dye test", of: "rug", take: 1, joins: true },
@@ -56,4 +58,4 @@ export const PLACES: readonly Place[] = [
 ];
 
 /** Every paragraph there is; within a place in the order in which they are tried. */
-export const PARAGRAPHS: readonly ParagraphRow[] = [...OPENINGS, ...FOLLOWING, ...WORTH, ...OUTLOOKS, ...CAUSES, ...CARE, ...ENDS];
+export const PARAGRAPHS: readonly ParagraphRow[] = [...OPENINGS, ...FOLLOWING, ...WORTH, ...OUTLOOKS, ...CAUSES, ...HASTE, ...CARE, ...ENDS];

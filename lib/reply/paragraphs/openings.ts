@@ -1,6 +1,6 @@
 import { VISCOSE_LIKE, WATER_SHY } from "../viscose-like";
 import type { ParagraphRow } from "./row";
-import { OURS, TRADE, WET_VISCOSE } from "./sources";
+import { MOULD_SOON, OURS, TRADE, WET_VISCOSE } from "./sources";
 import { TELLS_NOTHING } from "./troubles";
 
 /** Trouble beside which a good fibre is no good news. */
@@ -17,16 +17,18 @@ export const OPENINGS: readonly ParagraphRow[] = [
   { ...OURS, id: "greeting", version: 1, place: "greeting", when: { is: { has: ["name"] } }, text: "Dear {name}," },
   { ...OURS, id: "greeting-nameless", version: 1, place: "greeting", when: {}, text: "Good day," },
 
-  { ...TRADE, id: "first-aid-said-flood", version: 2, place: "first-aid", when: { is: { has: ["said-flood"] } },
-    text: "We are sorry to read this. Flood and waste water can make you ill. If any of it is still wet, please let nobody touch the rug, not even to blot it, and ask a flood-damage firm to see to the room first. Until then:\n– {emergency}\n– Keep everybody, children and pets too, out of the room. Keep off a wet plug, socket or heated floor.\n– No more water, no product and no heat. Leave the rug lying where it is." },
-  { ...TRADE, id: "first-aid-said", version: 2, place: "first-aid", when: { is: { has: ["said-wet"] } },
-    text: "We are sorry to read this. If any of it is still wet, please do this first:\n{firstAidInShort}" },
-  { ...TRADE, id: "first-aid-known-flood", version: 1, place: "first-aid", when: { is: { has: ["aid-known"], incidents: ["flood"] } },
-    text: "Flood and waste water can make you ill, once it is dry too: please let nobody touch the rug, and keep children and pets away. If any of it is still wet, no more water, no product and no heat." },
-  { ...TRADE, id: "first-aid-known", version: 1, place: "first-aid", when: { is: { has: ["aid-known"] } },
-    text: "If any of it is still wet, our first aid still holds: keep people, children and pets off it, and put nothing on it." },
-  { ...TRADE, id: "first-aid-flood", version: 2, place: "first-aid", when: { is: { has: ["first-aid"], incidents: ["flood"] } },
-    text: "Flood and waste water can make you ill. Please let nobody touch the rug, not even to blot it, and ask a flood-damage firm to see to the room first. Until then:\n– {emergency}\n– Keep everybody, children and pets too, out of the room. Keep off a wet plug, socket or heated floor.\n– No more water, no product and no heat. Leave the rug lying where it is." },
+  { ...MOULD_SOON, id: "first-aid-said-flood", version: 3, place: "first-aid", when: { is: { has: ["said-flood"] } },
+    text: "We are sorry to read this. Flood and waste water can make you ill. If any of it is still wet, please let nobody touch the rug, not even to blot it, and ask a flood-damage firm to see to the room first, today if you can. Mould can start within two days. Until then:\n– {emergency}\n– Keep everybody, children and pets too, out of the room. Keep off a wet plug, socket or heated floor.\n– No more water, no product and no heat. Leave the rug lying where it is." },
+  { ...TRADE, id: "first-aid-said", version: 3, place: "first-aid", when: { is: { has: ["said-wet"] } },
+    text: "We are sorry to read this. If any of it is still wet, hours count, so please do this first:\n{firstAidInShort}" },
+  { ...TRADE, id: "first-aid-known-flood", version: 2, place: "first-aid", when: { is: { has: ["aid-known"], incidents: ["flood"] } },
+    text: "Flood and waste water can make you ill, once it is dry too: please let nobody touch the rug, and keep children and pets away. If any of it is still wet, hours count: no more water, no product and no heat." },
+  { ...TRADE, id: "first-aid-known", version: 2, place: "first-aid", when: { is: { has: ["aid-known"] } },
+    text: "If any of it is still wet, hours count and our first aid still holds: keep people, children and pets off it, and put nothing on it." },
+  { ...MOULD_SOON, id: "first-aid-flood", version: 3, place: "first-aid", when: { is: { has: ["first-aid"], incidents: ["flood"] } },
+    text: "Flood and waste water can make you ill. Please let nobody touch the rug, not even to blot it, and ask a flood-damage firm to see to the room first, today if you can. Mould can start within two days. Until then:\n– {emergency}\n– Keep everybody, children and pets too, out of the room. Keep off a wet plug, socket or heated floor.\n– No more water, no product and no heat. Leave the rug lying where it is." },
+  { ...TRADE, id: "first-aid-hours", version: 1, place: "first-aid", when: { is: { has: ["first-aid"], urgency: ["hours"] } },
+    text: "Please do this first, if you have not yet; hours count:\n{firstAidInShort}" },
   { ...TRADE, id: "first-aid", version: 3, place: "first-aid", when: { is: { has: ["first-aid"] } },
     text: "Please do this first, if you have not yet:\n{firstAidInShort}" },
 

@@ -12,3 +12,4 @@ export const BROWN_LINES: Source = {
   how: "read",
   source: "Hutchins, Water-Stained Cellulosics: A Literature Review, JAIC 22(2) (1983) art. 1",
 };
+export const MOULD_SOON: Source = { how: "memory", source: "Common practice; that mould starts within two days: EPA and FEMA flood guidance, dry within 24 to 48 hours" };

@@ -1,0 +1,29 @@
+import type { UrgencyLevel } from "../../trade/urgency";
+import type { Condition } from "../condition";
+import type { ParagraphRow } from "./row";
+import { MOULD_SOON, OURS, TRADE } from "./sources";
+
+/** What waits for nobody, whatever the rug is worth and however little comes back: it harms people, or spreads. */
+const SPREADS: Condition["is"] = { mechanisms: ["mould", "insects"] };
+const SPOTS: Condition["is"] = { changes: ["spots"] };
+const FLOODED: Condition["is"] = { incidents: ["flood"] };
+const within = (urgency: UrgencyLevel, is: Condition["is"]): Condition => ({ is: { urgency: [urgency], ...is }, not: { who: ["trade"] } });
+/** Nobody is hurried where haste gains nothing. */
+const GAINS = (urgency: UrgencyLevel): Condition => ({ is: { urgency: [urgency] }, not: { who: ["trade"], has: ["no-haste", "little-hope"] } });
+
+const DAY_OR_TWO = "Please have {rug} seen to within a day or two, if you can.";
+const A_WEEK = "Please have {rug} seen to within a week, if you can.";
+const TODAY = "Please have the firm in today, if you can: mould can start within two days.";
+
+/** How soon, in the words of the queue. Where it is hours, first aid says so; another cleaner is asked to ring. */
+export const HASTE: readonly ParagraphRow[] = [
+  { ...MOULD_SOON, id: "haste-flood", version: 1, place: "haste", when: { is: { urgency: ["hours"], ...FLOODED }, not: { who: ["trade"], has: ["first-aid", "aid-known"] } }, text: TODAY },
+  { ...TRADE, id: "haste-day-flood", version: 1, place: "haste", when: within("two-days", FLOODED), text: DAY_OR_TWO },
+  { ...TRADE, id: "haste-day-spreads", version: 1, place: "haste", when: within("two-days", SPREADS), text: DAY_OR_TWO },
+  { ...TRADE, id: "haste-day-spots", version: 1, place: "haste", when: within("two-days", SPOTS), text: DAY_OR_TWO },
+  { ...OURS, id: "haste-day", version: 1, place: "haste", when: GAINS("two-days"), text: DAY_OR_TWO },
+  { ...TRADE, id: "haste-week-flood", version: 1, place: "haste", when: within("a-week", FLOODED), text: A_WEEK },
+  { ...TRADE, id: "haste-week-spreads", version: 1, place: "haste", when: within("a-week", SPREADS), text: A_WEEK },
+  { ...TRADE, id: "haste-week-spots", version: 1, place: "haste", when: within("a-week", SPOTS), text: A_WEEK },
+  { ...OURS, id: "haste-week", version: 1, place: "haste", when: GAINS("a-week"), text: A_WEEK },
+];
