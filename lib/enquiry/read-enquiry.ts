@@ -27,7 +27,7 @@ import { messagesIn, messageView } from "./messages";
 import { peopleNames } from "./people-names";
 import { photoViews, rugColours } from "./photo-view";
 import { postView } from "./post-view";
-import { byNeed, sentenceFor } from "./slip";
+import { byNeed, sentenceFor, toldOf } from "./slip";
 import { isWaitingForUs, nextStates, WAITING_FOR_US } from "./states";
 import { assessmentOf, enquiryAnswersOf, rugAnswersOf, seenOf } from "./stored";
 import { urgenciesOfWords } from "./unread-letters";
@@ -91,7 +91,7 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
     client: { name: row.client.name, email: row.client.email, telephone: row.client.telephone, isTrade: row.client.isTrade, suppressedWhy: suppressed, earlier },
     parties: row.parties.map(({ kind, name, reference }) => ({ kind, name, reference })),
     answers,
-    rugs: row.rugs.map((r) => rugView(r, { isTrade: isTradeAsking(row.client, answers), nameOf, currency: settings.currency, from: { posts: row.post, audit: row.audit } })),
+    rugs: row.rugs.map((r) => rugView(r, { row, isTrade: isTradeAsking(row.client, answers), nameOf, currency: settings.currency, from: { posts: row.post, audit: row.audit } })),
     undelivered: undeliveredOf(row.letters, isMailConfigured),
     meanwhile,
     draft: draftView(row.draft, today, caller.staffId),
@@ -113,7 +113,7 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
   });
 }
 
-function rugView(rug: Row["rugs"][number], { isTrade, nameOf, currency, from }: { isTrade: boolean; nameOf: (staffId: string | null) => string; currency: string; from: Parameters<typeof messagesIn>[1] }): RugView {
+function rugView(rug: Row["rugs"][number], { row, isTrade, nameOf, currency, from }: { row: Row; isTrade: boolean; nameOf: (staffId: string | null) => string; currency: string; from: Parameters<typeof messagesIn>[1] }): RugView {
   const assessment = rug.assessments[0] ? assessmentOf(rug.assessments[0].result) : null;
   const answers = rugAnswersOf(rug.answers);
   return {
@@ -125,6 +125,7 @@ function rugView(rug: Row["rugs"][number], { isTrade, nameOf, currency, from }: 
     photos: photoViews(rug.photos, answers.labelText),
     colours: rugColours(rug.photos),
     assessment,
+    letter: assessment && toldOf({ ...row, letters: ourLetters(row) }, { ...rug, assessment }),
     currencyNow: assessment?.money && assessment.money.currency !== currency ? currency : null,
     inspection: inspectionView(rug.inspections[0]),
     offers: documentsOffered({ assessment, hasPlan: planLack(rug.photos) === null, isTrade }),
@@ -161,9 +162,9 @@ function mayNow(caller: Caller & { kind: "staff" }, row: Row): EnquiryView["may"
 
 /** Whether words that nobody has read have brought it where it stands. */
 function isFirstByWords(row: Row): boolean {
-  const letters = row.letters.filter((l) => !l.automatic && l.state !== "taken_back");
-  return urgenciesOfWords({ ...row, letters }).some((u) => u.why === row.urgencyWhy);
+  return urgenciesOfWords({ ...row, letters: ourLetters(row) }).some((u) => u.why === row.urgencyWhy);
 }
+const ourLetters = ({ letters }: Row) => letters.filter((l) => !l.automatic && l.state !== "taken_back");
 
 /** Of the same address; a name proves nothing. */
 async function earlierOf({ id, client, submittedAt }: Row): Promise<EnquiryView["client"]["earlier"]> {

@@ -1,6 +1,9 @@
 import "server-only";
 import { sentenceOf } from "../reply/describe";
 import { labelTextOf } from "../reply/facts";
+import { toldByLetter, type ToldByLetter } from "../reply/told-by-letter";
+import { isTradeAsking } from "../reply/who-asks";
+import type { Assessment } from "../triage/assessment";
 import type { Prisma } from "../store/database";
 import { NEWEST_FIRST } from "../store/row-order";
 import { fibreName } from "../trade/fibres";
@@ -10,8 +13,10 @@ import { facePhoto, rugColours } from "./photo-view";
 import { isToBeReadOut } from "./read-out";
 import { isWaitingForUs, STATE_NAMES } from "./states";
 import { assessmentOf, enquiryAnswersOf, messagesOf, rugAnswersOf } from "./stored";
+import { urgenciesOfWords, WORDS_PARTS, type Words } from "./unread-letters";
 import { urgencyId, urgencyRank } from "./urgency";
 import type { Slip, UrgencyId } from "./views";
+import { wetByWords } from "./wet-by-words";
 
 /** Why a letter came to nothing, as the slip says it. */
 const UNHEARD: Partial<Record<AuditAction, string>> = {
@@ -30,7 +35,7 @@ const CORRECTED = "address-corrected" satisfies AuditAction;
 export const SLIP_PARTS = {
   audit: { where: { action: { in: [...Object.keys(UNHEARD), CORRECTED] } }, orderBy: NEWEST_FIRST.at, take: 1, select: { action: true, at: true } },
   client: { select: { isTrade: true } },
-  letters: { where: { automatic: false, state: { in: ["held", "waiting"] } }, orderBy: NEWEST_FIRST.createdAt, select: { automatic: true, toAddress: true, state: true, notBefore: true } },
+  letters: { where: WORDS_PARTS.letters.where, orderBy: NEWEST_FIRST.createdAt, select: { automatic: true, toAddress: true, state: true, notBefore: true, createdAt: true } },
   draft: { select: { number: true, approvedNumber: true, waitingNumber: true, revisions: { orderBy: { number: "desc" }, take: 1, select: { createdAt: true, author: { select: { name: true } } } } } },
   rugs: {
     orderBy: { position: "asc" },
@@ -59,7 +64,7 @@ export function slipOf(row: SlipRow): Slip {
   const worst = [...judged].sort((a, b) => rank(a) - rank(b))[0];
   const face = worst && facePhoto(worst.rug.photos);
   const leading = worst?.assessment?.fibres[0];
-  const improvement = worst?.assessment?.improvement ?? null;
+  const comesBackOpen = (worst?.assessment && toldOf(row, { ...worst.rug, assessment: worst.assessment }).comesBackOpen) ?? null;
   return {
     enquiryId: row.id,
     reference: row.reference,
@@ -77,8 +82,19 @@ export function slipOf(row: SlipRow): Slip {
     fibre: leading
       ? { name: fibreName(leading.fibre), words: leading.words, low: leading.low, probability: leading.probability, high: leading.high }
       : null,
-    improvement,
+    improvement: comesBackOpen === null ? (worst?.assessment?.improvement ?? null) : null,
+    comesBackOpen,
   };
+}
+
+type Judged = Omit<Words, "rugs"> & { client: { isTrade: boolean }; rugs: readonly (Words["rugs"][number] & { assessments: readonly { result: unknown }[] })[] };
+
+/** What the letter of a rug's assessment tells, by everything that was answered and by words nobody has read yet. */
+export function toldOf(row: Judged, rug: Pick<SlipRow["rugs"][number], "title" | "answers"> & { assessment: Assessment }): ToldByLetter {
+  const enquiry = enquiryAnswersOf(row.answers).answers;
+  const judged = row.rugs.flatMap((r) => (r.assessments[0] ? [assessmentOf(r.assessments[0].result)] : []));
+  const told = { title: rug.title, assessment: rug.assessment, answers: rugAnswersOf(rug.answers), wetByWords: wetByWords(judged, urgenciesOfWords(row)) };
+  return toldByLetter(told, { enquiry, isTrade: isTradeAsking(row.client, enquiry) });
 }
 
 /** One sentence of what it is, from the first rug. */

@@ -5,6 +5,7 @@ import type { DraftView, MeanwhileView, MessageView, SinceView } from "./draft-t
 import type { Assessment } from "../triage/assessment";
 import type { DocumentKind } from "../reply/documents/offered";
 import type { AskedOfUs } from "../reply/questions-asked";
+import type { ToldByLetter } from "../reply/told-by-letter";
 import type { EnquiryAnswers, QuestionId, RugAnswers, ShownKind } from "../trade/questions";
 
 /**
@@ -51,6 +52,8 @@ export interface Slip {
   rugs: number;
   fibre: { name: string; words: string; low: number; probability: number; high: number } | null;
   improvement: { low: number; median: number; high: number } | null;
+  /** Why the letter gives no such range, in a few words; then there is none here. null where it gives one, or there is none to give. */
+  comesBackOpen: string | null;
 }
 export interface QueueView {
   waiting: Slip[];
@@ -161,6 +164,8 @@ export interface RugView {
   photos: PhotoView[];
   colours: ColourShare[];
   assessment: Assessment | null;
+  /** What the letter of that assessment tells, and asks; null where there is none. */
+  letter: ToldByLetter | null;
   /** The workshop's currency, where its amounts were judged in another; else null. ISO 4217. */
   currencyNow: string | null;
   /** Oldest first. */

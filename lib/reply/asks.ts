@@ -31,27 +31,49 @@ const FOR_CARE: readonly string[] = ["household", "age", WET] satisfies Question
 
 /**
  * What a letter asks for, in the assessment's order: questions and photos. No photo of the trouble where there is none,
- * nothing that means handling a wet or mouldy rug, nor what photos that came since our last letter may show, and not what they told in their own words; spoilt photos first. `likely`: what has probably happened. `one`: the one thing that would
+ * nothing that means handling a wet or mouldy rug, nor what photos that came since our last letter may show, and not what they told in their own words; spoilt photos first. `likely`: what has probably happened. `listed`: all of it in the order of a letter, whether it is wet first, then photos. `one`: the one thing that would
  * tell most, a photo if there is one; null where nothing left to ask would tell anything. `wetByWords`: by what the client
  * wrote, before anybody asked. A label that was read out to us and leaves nothing open is not asked for.
  */
-export function asksOf({ assessment: a, answers, wetByWords = null, photosCame = false, labelHeard = false }: Pick<RugForDraft, "assessment" | "answers" | "wetByWords" | "photosCame" | "labelHeard">, likely: readonly MechanismId[]): { questions: Next[]; photos: Next[]; one: Next | null } {
-  const trouble = likely.some((m) => m !== "soil-only");
-  const handsOff = a.firstAid !== null || wetByWords !== null || likely.includes("mould");
-  const barred = [...(wetByWords === "hands-off" ? NOBODY_TOUCHES : handsOff ? HANDS_ON : []), ...(photosCame && hasUnsaid(a) ? LIKELY_SHOWN : []), ...(labelHeard && labelStands(a) === "agrees" ? [LABEL] : [])];
-  const isForCare = (id: string) => FOR_CARE.includes(id) && !(id === WET && wetByWords !== null);
-  const inTheirWords: readonly string[] = storyTells(answers.story ?? "");
-  const fits = ({ id }: Next) => (id !== "trouble" || trouble) && !barred.includes(id) && !isForCare(id) && !isTold(a, id) && !inTheirWords.includes(id);
-  const of = (all: readonly Next[], kind: Next["kind"]) => all.filter((q) => q.kind === kind && fits(q)).slice(0, MOST_ASKS);
+export function asksOf(rug: AskedRug, likely: readonly MechanismId[]): { questions: Next[]; photos: Next[]; listed: Next[]; one: Next | null } {
+  const { assessment: a } = rug;
+  const fits = fitsALetter(rug, likely);
+  const of = (all: readonly Next[], kind: Next["kind"]) => all.filter((q) => q.kind === kind && !isForCare(q, rug) && fits(q)).slice(0, MOST_ASKS);
   const spoilt = spoiltPhotos(a);
   const fresh = a.nextQuestions.filter((q) => !spoilt.some((s) => s.id === q.id));
   const [questions, photos] = [of(fresh, "question"), [...of(spoilt, "photo"), ...of(fresh, "photo")]];
-  return { questions, photos, one: photos[0] ?? questions[0] ?? null };
+  const listed = [...questions.filter(isWet), ...photos, ...questions.filter((q) => !isWet(q))];
+  return { questions, photos, listed, one: photos[0] ?? questions[0] ?? null };
 }
 
+type AskedRug = Pick<RugForDraft, "assessment" | "answers" | "wetByWords" | "photosCame" | "labelHeard">;
+const isForCare = ({ id }: Next, { wetByWords = null }: AskedRug): boolean => FOR_CARE.includes(id) && !(id === WET && wetByWords !== null);
+
+/** Whether a client may be asked for it at all, as things stand. */
+function fitsALetter({ assessment: a, answers, wetByWords = null, photosCame = false, labelHeard = false }: AskedRug, likely: readonly MechanismId[]): (q: Next) => boolean {
+  const trouble = likely.some((m) => m !== "soil-only");
+  const handsOff = a.firstAid !== null || wetByWords !== null || likely.includes("mould");
+  const barred = [...(wetByWords === "hands-off" ? NOBODY_TOUCHES : handsOff ? HANDS_ON : []), ...(photosCame && hasUnsaid(a) ? LIKELY_SHOWN : []), ...(labelHeard && labelStands(a) === "agrees" ? [LABEL] : [])];
+  const inTheirWords: readonly string[] = storyTells(answers.story ?? "");
+  return ({ id }) => (id !== "trouble" || trouble) && !barred.includes(id) && !isTold(a, id) && !inTheirWords.includes(id);
+}
+
+/**
+ * What would help most, as the desk reads it: what a letter asks for, in its order and whether it is wet before all, then the rest in the
+ * assessment's order, tests on the bench among them; nothing that a client may not be asked for.
+ */
+export function asksAtDesk(rug: AskedRug, likely: readonly MechanismId[]): Next[] {
+  const fits = fitsALetter(rug, likely);
+  const all = rug.assessment.nextQuestions.filter((q) => q.kind === "bench-test" || fits(q));
+  const ordered = [...all.filter(isWet), ...asksOf(rug, likely).listed, ...all];
+  return ordered.filter((q, at) => ordered.findIndex(({ id }) => id === q.id) === at);
+}
+
+/** Why a photo is asked for once more, at the desk. */
+const SPOILT = "What came is too dark, too light or too blurred to judge by.";
 /** The photos that came too dark, light or blurred to judge by: they were worth taking once, and are asked for again. */
 const spoiltPhotos = ({ findings }: Assessment): Next[] =>
-  findings.filter((f) => f.what === SPOILT_PHOTO).flatMap((f) => [f.value].flat()).filter((kind) => Object.hasOwn(PHOTO_KINDS, String(kind))).map((kind) => ({ kind: "photo", id: String(kind), ask: "", why: "" }));
+  findings.filter((f) => f.what === SPOILT_PHOTO).flatMap((f) => [f.value].flat()).filter((kind) => Object.hasOwn(PHOTO_KINDS, String(kind))).map((kind) => ({ kind: "photo", id: String(kind), ask: `Photo once more: ${PHOTO_KINDS[String(kind) as PhotoKind].ask.toLowerCase()}`, why: SPOILT }));
 
 /** A photo of what the client has told in words already: a letter does not ask for it again. A label is: its photo weighs more. */
 const isTold = ({ findings }: Assessment, id: string): boolean => {
@@ -59,8 +81,9 @@ const isTold = ({ findings }: Assessment, id: string): boolean => {
   return answers !== undefined && id !== LABEL && findings.some((f) => f.what === answers);
 };
 
+const isWet = ({ id }: Next): boolean => id === WET;
 /** Whether nobody has said yet if any of it is wet: asked in a sentence of its own, for safety. */
-export const isWetUnknown = (a: Assessment): boolean => a.nextQuestions.some((q) => q.id === WET);
+export const isWetUnknown = (a: Assessment): boolean => a.nextQuestions.some(isWet);
 
 const lower = (text: string) => text.charAt(0).toLowerCase() + text.slice(1);
 

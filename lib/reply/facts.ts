@@ -104,7 +104,7 @@ const WORTH_SAYING = 0.33;
 
 /** An improvement whose upper end is below this is little. Per cent, elicited; the bound of the paragraphs that are sorry for it. */
 const LITTLE_PERCENT = 25;
-const isLittle = ({ improvement }: Assessment): boolean => improvement !== null && improvement.high < LITTLE_PERCENT;
+export const isLittle = ({ improvement }: Assessment): boolean => improvement !== null && improvement.high < LITTLE_PERCENT;
 
 const isHardlyWorth = ({ beyondRepair }: Assessment): boolean => (beyondRepair ?? 0) >= HARDLY_WORTH.beyondRepair;
 /** Nobody is hurried: by what was told nothing is lost by waiting, or the work is likely not worth its cost. */
@@ -116,7 +116,7 @@ const isSetOrNot = (a: Assessment): boolean =>
   likelyMechanisms(a).includes("food-old") && a.mechanisms.some((m) => m.mechanism === "food-fresh" && m.probability >= MAY_BE_FRESH) && !isLittle(a) && !hasNoHaste(a);
 
 /** Whether cleaning costs as much as the rug may be worth today, or where that is not known as much as a new one: middle against middle. Elicited. */
-const costsMore = ({ money }: Assessment): boolean => {
+export const costsMore = ({ money }: Assessment): boolean => {
   const worth = money?.valueToday ?? money?.replace;
   return Boolean(money?.clean && worth && money.clean.median >= worth.median);
 };

@@ -1,7 +1,8 @@
 import type { ActionId, Assessment } from "../triage/assessment";
+import { WORDS_TOLD, reasonOf, type Known } from "./headline-why";
 import { HARDLY_WORTH, PERHAPS_NOT_WORTH } from "./paragraphs/troubles";
 
-/** What a judgement comes to, as the desk reads it above its figures, and why. */
+/** What a judgement comes to, as the desk reads it above its figures, and what of this enquiry decided it. */
 export interface Headline { readonly says: string; readonly why: string }
 
 const SAYS: Readonly<Record<ActionId, string>> = {
@@ -11,26 +12,23 @@ const SAYS: Readonly<Record<ActionId, string>> = {
   refer: "Refer to somebody else", "not-our-work": "Not our work",
 };
 
-const ONLY_INSPECTION = "It is provisional: nobody here has inspected it, and only an inspection could change it.";
-const INSTEAD_OF_WORK: Headline = { says: "Say that it is likely not worth its cost; inspect it if they wish", why: ONLY_INSPECTION };
+const INSTEAD_OF_WORK = "Say that it is likely not worth its cost; inspect it if they wish";
+type Table = Partial<Record<ActionId, string>>;
 /** Where the letter begins with its not being worth the cost. */
-const HARDLY: Partial<Record<ActionId, Headline>> = {
+const HARDLY: Table = {
   "routine-clean": INSTEAD_OF_WORK, "quote-with-limits": INSTEAD_OF_WORK, "inspect-and-test": INSTEAD_OF_WORK,
-  "first-aid": { says: "Answer with first aid; it is likely not worth its cost after that", why: "Something is wet or fresh, and that comes first." },
-  "ask-for-more": { says: "Ask for more; as it looks now, it is likely not worth its cost", why: ONLY_INSPECTION },
+  "first-aid": "Answer with first aid; it is likely not worth its cost after that",
+  "ask-for-more": "Ask for more; as it looks now, it is likely not worth its cost",
 };
 /** Where the letter leaves open whether it is worth the cost. */
-const OPEN: Partial<Record<ActionId, Headline>> = {
-  "advise-claim-or-replacement": { says: "Advise against cleaning until it has been seen", why: "Whether cleaning would be worth its cost is open from here: no money should be spent on it unseen." },
-};
-const EVEN: Partial<Record<ActionId, Headline>> = { ...OPEN, "routine-clean": { says: "Clean it as usual, if it turns out worth its cost", why: "It is very likely ordinary soil, but whether cleaning is worth its cost is open from here." } };
+const OPEN: Table = { "advise-claim-or-replacement": "Advise against cleaning until it has been seen" };
+const EVEN: Table = { ...OPEN, "routine-clean": "Clean it as usual, if it turns out worth its cost" };
 
-const isAntique = ({ findings }: Pick<Assessment, "findings">): boolean => findings.some((f) => f.what === "age" && f.value === "antique");
-
-/** The headline of one rug: it says of the rug's worth what the letter of the same assessment says. Of an antique the letter says nothing of it. */
-export function headlineOf(a: Pick<Assessment, "advice" | "beyondRepair" | "findings">): Headline {
-  const { action, why } = a.advice;
-  const beyond = isAntique(a) ? 0 : a.beyondRepair ?? 0;
+/** The headline of one rug: it says of the rug's worth what the letter of the same assessment says, and of how far it comes back no range that the letter does not give. */
+export function headlineOf(a: Assessment, known: Known): Headline {
+  if (known.letter.isHeldBack === "wet") return { says: "Ask first whether it is wet", why: WORDS_TOLD };
+  const { action } = a.advice;
+  const beyond = known.letter.isWorthTold ? (a.beyondRepair ?? 0) : 0;
   const table = beyond >= HARDLY_WORTH.beyondRepair ? HARDLY : beyond >= PERHAPS_NOT_WORTH.beyondRepair ? EVEN : OPEN;
-  return table[action] ?? { says: SAYS[action], why };
+  return { says: table[action] ?? SAYS[action], why: reasonOf(a, known, { isHardlyWorth: table === HARDLY && action in HARDLY, isOpen: table !== HARDLY && action in table }) };
 }

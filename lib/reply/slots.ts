@@ -162,7 +162,7 @@ export function slotsOf(input: SlotsInput): Slots {
     atHome: words.say(wasCleanedAtHome(rug.answers) ? "letter.at-home-again" : "letter.at-home"),
     methods: offered.length ? listed(offered.map((m) => words.say(`method.${m}`)), "or", words) : null,
     clean: money("clean"), cutDown: a.money && cutDownPhrase(a, a.money.currency, words), cutWay: cutWay(a, words), replace: replacePrice(a) && money("replace"),
-    asks: [...asks.questions, ...asks.photos].map((q) => askLine(q, a, words)).join("\n") || null, ask: asks.one && askLine(asks.one, a, words),
+    asks: asks.listed.map((q) => askLine(q, a, words)).join("\n") || null, ask: asks.one && askLine(asks.one, a, words),
     firstAid: a.firstAid && lines(firstAidIn(words, a.firstAid, workshop.emergencyNumber)), firstAidInShort: aidInShort(rug, words, emergency),
     emergency,
     referTo: a.advice.referTo && referralIn(words, a.advice.referTo), came: came ? cameIn(came, words) : null,

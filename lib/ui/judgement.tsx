@@ -1,4 +1,5 @@
 import { headlineOf } from "../reply/headline";
+import type { ToldByLetter } from "../reply/told-by-letter";
 import { mechanismName } from "../trade/damage";
 import { fibreName } from "../trade/fibres";
 import type { Assessment, FibreBelief } from "../triage/assessment";
@@ -20,9 +21,9 @@ import css from "./judgement.module.css";
 export type HeadingLevel = "h2" | "h3";
 
 /** What triage made of one rug: every figure with its doubt, every weight with its reason. */
-export function Judgement({ assessment: a, currencyNow, as: H, words, areaUnit }: { assessment: Assessment; /** Where its amounts are in another currency than the workshop's of today: that one. */ currencyNow: string | null; as: HeadingLevel; words: Words; /** In which sizes and areas are told. */ areaUnit: AreaUnit }) {
+export function Judgement({ assessment: a, letter, currencyNow, as: H, words, areaUnit }: { assessment: Assessment; letter: ToldByLetter; /** Where its amounts are in another currency than the workshop's of today: that one. */ currencyNow: string | null; as: HeadingLevel; words: Words; /** In which sizes and areas are told. */ areaUnit: AreaUnit }) {
   const Sub = H === "h2" ? "h3" : "h4";
-  const headline = headlineOf(a);
+  const headline = headlineOf(a, { letter, words });
   return (
     <>
       <section className={css.advice}>
@@ -37,15 +38,15 @@ export function Judgement({ assessment: a, currencyNow, as: H, words, areaUnit }
         <Sub className={css.group}>What happened</Sub>
         <Mechanisms mechanisms={a.mechanisms} />
         <Sub className={css.group}>To be expected</Sub>
-        <Expected assessment={a} />
+        <Expected assessment={a} letter={letter} />
       </section>
       <section>
         <H>What speaks for {fibreName(a.balance.leading)} rather than {fibreName(a.balance.rival)}</H>
         <Weights leading={fibreName(a.balance.leading)} rival={fibreName(a.balance.rival)} before={a.balance.prior} held={a.balance.damping} capped={a.balance.cap} total={a.balance.total}
           findings={a.findings.map((f) => ({ says: shortFinding(f, { locale: words.locale, areaUnit }), decibans: f.decibans, from: f.strength === "told" ? undefined : STRENGTH_NAMES[f.strength] }))} />
       </section>
-      <Prospects assessment={a} currencyNow={currencyNow} as={H} words={words} />
-      <Open assessment={a} as={H} />
+      <Prospects assessment={a} letter={letter} currencyNow={currencyNow} as={H} words={words} />
+      <Open assessment={a} asks={letter.asks} as={H} />
       <p className={`small ${css.model}`}>Judged by model {a.modelVersion}. From what was told and photographed: inspection and testing decide.</p>
     </>
   );
@@ -108,13 +109,13 @@ function Mechanism({ mechanism, probability: p }: Assessment["mechanisms"][numbe
   return <Measure name={name} note={words} chart={<Length share={p} says={spoken(name, words, p)} />} figures={percent(p)} />;
 }
 
-function Open({ assessment: a, as: H }: { assessment: Assessment; as: HeadingLevel }) {
+function Open({ assessment: a, asks, as: H }: { assessment: Assessment; asks: ToldByLetter["asks"]; as: HeadingLevel }) {
   return (
     <>
       <section>
         <H>What would help most</H>
-        {a.nextQuestions.length === 0 ? <p className={css.plain}>Nothing cheap: no further question or photo would change what we do.</p> : (
-          <ol className={css.next}>{a.nextQuestions.map((q) => <li key={q.id}><b>{q.ask}</b>{q.kind === "bench-test" && <small> on the bench</small>}<br />{q.why}</li>)}</ol>
+        {asks.length === 0 ? <p className={css.plain}>Nothing cheap: no further question or photo would change what we do.</p> : (
+          <ol className={css.next}>{asks.map((q) => <li key={q.id}><b>{q.ask}</b>{q.kind === "bench-test" && <small> on the bench</small>}<br />{q.why}</li>)}</ol>
         )}
       </section>
       {a.onlyInspection.length > 0 && (

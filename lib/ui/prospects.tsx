@@ -1,5 +1,6 @@
 import { cutDownPhrase } from "../reply/cut-down-price";
-import { improvementFigures, improvementTells, moneyPhrase } from "../reply/phrases";
+import { improvementFigures, moneyPhrase } from "../reply/phrases";
+import type { ToldByLetter } from "../reply/told-by-letter";
 import { METHODS } from "../trade/care";
 import { TEXTURE_GRADES } from "../trade/texture";
 import type { Assessment, Verdict } from "../triage/assessment";
@@ -14,17 +15,19 @@ import type { Words } from "../words/words";
 import { YearsBand } from "./years-band";
 import css from "./judgement.module.css";
 
-/** What comes back, what may get worse, and whether it is beyond repair; where there is no figure, why. */
-export function Expected({ assessment: a }: { assessment: Assessment }) {
+/** What comes back, what may get worse, and whether it is beyond repair, where the letter tells of it; where it tells nothing, or there is no figure, why. */
+export function Expected({ assessment: a, letter }: { assessment: Assessment; letter: ToldByLetter }) {
+  if (letter.isHeldBack && letter.comesBackOpen) return <p className={css.plain}>{sentenceCase(letter.comesBackOpen)}: the letter tells nothing yet of gain, harm, worth or years.</p>;
   return (
     <>
       <Measures>
-        {a.improvement && <Measure name="Comes back by" note={improvementTells(a.improvement) ? undefined : "cannot be told from here: very little or most of it"} chart={<ComesBackLine improvement={a.improvement} />} figures={improvementFigures(a.improvement)} />}
+        {a.improvement && !letter.comesBackOpen && <Measure name="Comes back by" chart={<ComesBackLine improvement={a.improvement} />} figures={improvementFigures(a.improvement)} />}
         <Texture texture={a.texture} />
         <Chance name="The smell comes back in damp weather" share={a.odour?.returns ?? null} note={a.odour && a.odour.now < 1 ? `if it smells, which is ${wordsForChance({ probability: a.odour.now, low: a.odour.now })}` : undefined} />
         <Chance name="Made worse by cleaning" share={a.worse} />
         <Chance name="Beyond economic repair" share={a.beyondRepair} note="provisional, not inspected" />
       </Measures>
+      {letter.comesBackOpen && <p className={css.plain}>{sentenceCase(letter.comesBackOpen)}.</p>}
       {whyUnstated(a.why).map((why) => <p key={why} className={css.plain}>{why}</p>)}
     </>
   );
@@ -35,7 +38,7 @@ export const whyUnstated = ({ improvement, worse, beyondRepair }: Assessment["wh
   [...new Set([improvement, worse, beyondRepair].filter((why) => why !== undefined))];
 
 /** By which method, how long the rug has left and what it comes to in money. */
-export function Prospects({ assessment: a, currencyNow, as: H, words }: { assessment: Assessment; currencyNow: string | null; as: HeadingLevel; words: Words }) {
+export function Prospects({ assessment: a, letter, currencyNow, as: H, words }: { assessment: Assessment; letter: ToldByLetter; currencyNow: string | null; as: HeadingLevel; words: Words }) {
   return (
     <>
       <section>
@@ -44,7 +47,7 @@ export function Prospects({ assessment: a, currencyNow, as: H, words }: { assess
       </section>
       <section>
         <H>Life left in ordinary use</H>
-        {a.lifeYears ? <YearsBand {...a.lifeYears} words={words} /> : <p className={css.plain}>{a.why.lifeYears ?? "No figure."}</p>}
+        {a.lifeYears && !letter.lifeOpen ? <YearsBand {...a.lifeYears} words={words} /> : <p className={css.plain}>{letter.lifeOpen ? `${sentenceCase(letter.lifeOpen)}.` : (a.why.lifeYears ?? "No figure.")}</p>}
       </section>
       <section>
         <H>Money</H>

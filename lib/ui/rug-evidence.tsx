@@ -63,7 +63,7 @@ export function RugEvidence({ rug, locale, areaUnit, isOneOfSeveral, written, be
       )}
       {rug.answers.story && <Story text={rug.answers.story} />}
       {rug.messages.length > 0 && <section className={css.story} aria-label="Written since">{written}</section>}
-      {rug.assessment ? <Judgement assessment={rug.assessment} currencyNow={rug.currencyNow} as={H} words={deskWords(locale)} areaUnit={areaUnit} /> : <p className={css.none}>This rug has not been judged yet.</p>}
+      {rug.assessment && rug.letter ? <Judgement assessment={rug.assessment} letter={rug.letter} currencyNow={rug.currencyNow} as={H} words={deskWords(locale)} areaUnit={areaUnit} /> : <p className={css.none}>This rug has not been judged yet.</p>}
       {bench}
       <section className={css.told} aria-labelledby={`told-${rug.id}`}>
         <H id={`told-${rug.id}`}>As told</H>

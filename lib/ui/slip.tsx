@@ -1,6 +1,6 @@
 import Link from "next/link";
 import type { Slip as SlipView } from "../enquiry/views";
-import { improvementFigures, improvementTells } from "../reply/phrases";
+import { improvementFigures } from "../reply/phrases";
 import { ComesBackLine } from "./comes-back-line";
 import { Interval } from "./interval";
 import { Strip } from "./strip";
@@ -26,7 +26,7 @@ function Slip({ slip, now, place, as: H }: { slip: SlipView; now: string; place:
       </div>
       <div className={css.beliefs}>
         <div className={css.belief}><Fibre fibre={slip.fibre} /></div>
-        <div className={css.belief}><ComesBack improvement={slip.improvement} /></div>
+        <div className={css.belief}><ComesBack improvement={slip.improvement} open={slip.comesBackOpen} /></div>
       </div>
       <div className={css.waits}>
         <time dateTime={slip.submittedAt} className="num"><Came {...waits} /></time>
@@ -63,11 +63,11 @@ function Fibre({ fibre }: { fibre: SlipView["fibre"] }) {
 export const fibreInWords = ({ name, words }: { name: string; words: string }): string =>
   (words.endsWith("unlikely") ? `cannot be told yet; ${name} comes first` : `${name}, ${words}`);
 
-function ComesBack({ improvement: r }: { improvement: SlipView["improvement"] }) {
+function ComesBack({ improvement: r, open }: { improvement: SlipView["improvement"]; open: string | null }) {
+  if (open) return <small>{open}</small>;
   if (!r) return <small>not a matter of cleaning</small>;
   return <><ComesBackLine improvement={r} /><small>{comesBackInWords(r)}</small></>;
 }
 
-/** "comes back 20–35 %"; a range that tells nothing is said as a letter says it, its figures stand at the enquiry. */
-export const comesBackInWords = (range: NonNullable<SlipView["improvement"]>): string =>
-  (improvementTells(range) ? `comes back ${improvementFigures(range)}` : "how much comes back cannot be told from here");
+/** "comes back 20–35 %". */
+export const comesBackInWords = (range: NonNullable<SlipView["improvement"]>): string => `comes back ${improvementFigures(range)}`;

@@ -1,70 +1,172 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { composeDraft } from "../../../lib/reply/draft";
+import type { RugForDraft } from "../../../lib/reply/facts";
 import { headlineOf } from "../../../lib/reply/headline";
-import type { Assessment } from "../../../lib/triage/assessment";
+import type { DraftInput } from "../../../lib/reply/pieces";
+import { toldByLetter } from "../../../lib/reply/told-by-letter";
+import { isTradeAsking } from "../../../lib/reply/who-asks";
+import { PHOTO_KINDS, type PhotoKind, type RugAnswers } from "../../../lib/trade/questions";
+import type { Assessment, MechanismId } from "../../../lib/triage/assessment";
+import { wordsIn } from "../../../lib/words/words";
 import { anyInput, anyWorth } from "./any-input";
-import { DEMO_CLIENTS, lettersTo } from "./must-say/demo-letters";
+import { action, assessmentOf, range, type Sketch } from "./make";
+import { answersOf, DEMO_CLIENTS, lettersTo, reasonOf } from "./must-say/demo-letters";
 
-type Judged = Pick<Assessment, "urgency" | "advice" | "beyondRepair" | "findings">;
-interface Told { readonly desk: string; readonly slip: string; readonly letter: string; readonly isUrgent: boolean }
-const HURRIES = /sooner is better|longer it stays/;
+const WORDS = wordsIn("en-GB");
+const plain = (text: string) => text.replaceAll("\u00a0", " ");
+
+interface Told {
+  readonly desk: string; readonly why: string; readonly slip: string; readonly letter: string; readonly level: Assessment["urgency"]["level"];
+  readonly a: Assessment; readonly isTrade: boolean; readonly answers: RugAnswers;
+  readonly comesBackOpen: string | null; readonly lifeOpen: string | null; readonly firstAsk: string | null;
+}
+const HURRIES = /sooner is better|longer it stays|seen to within|hours count|today, if you can|today if you can/;
 const CALM = /calls for cleaning now|soil and nothing worse/;
+/** How soon, in the letter's words. */
+const SOON = { hours: /hours count|today,? if you can/, "two-days": /within a day or two/, "a-week": /within a week/ } as const;
 /** The letter's own verdict, and its own doubt. */
 const NOT_WORTH = /that (?:(?:saving|cleaning) it is not worth|cleaning would bring back too little to be worth)[^£]*an inspection could change it/;
 const OPEN = /may not be worth the money|as likely as not that saving it is not worth the cost/;
 const GOES_AHEAD = /^(?:Clean it as usual|Quote, with limits|Invite it for inspection and testing|Ask for more|Answer with first aid)$/;
 const IS_AGAINST = /^Advise against cleaning: |likely not worth its cost/;
+/** Where a letter tells how far it comes back, and how long it serves. */
+const COMES_BACK = /\(\d+(?:–\d+)? %\)/;
+const YEARS = /serve [^.]* more|open guess: /;
+/** What a list of a letter begins with, after what it asks for. */
+const ASKED = /(?:help us most|know or see this|tell us more)[^:]*:\n– ([^\n]*)/;
+
+/** The letter hurries nobody where haste gains nothing, but always where it harms people or spreads. */
+function tellsHowSoon({ a, answers, isTrade }: Told): boolean {
+  const grave = (["mould", "insects"] as const).some((m) => a.mechanisms.some(({ mechanism, probability }) => mechanism === m && probability >= 0.33));
+  if (isTrade) return false;
+  return grave || answers.incidents?.includes("flood") === true || answers.changes?.includes("spots") === true || ((a.beyondRepair ?? 0) < 0.66 && !(a.improvement && a.improvement.high < 25));
+}
 
 /** What two people who read the desk and the letter would hold against each other: written from the sentences, not from the tables. */
-const contradictions = ({ desk, slip, letter, isUrgent }: Told): string[] => [
-  ...(!isUrgent && HURRIES.test(letter) ? [`the slip can wait (“${slip}”), the letter hurries`] : []),
-  ...(isUrgent && CALM.test(letter) ? [`the slip cannot wait (“${slip}”), the letter sees nothing to do`] : []),
-  ...(NOT_WORTH.test(letter) && GOES_AHEAD.test(desk) ? [`the desk says “${desk}”, the letter that it is not worth it`] : []),
-  ...(!NOT_WORTH.test(letter) && IS_AGAINST.test(desk) ? [`the desk says “${desk}”, the letter does not`] : []),
-  ...(OPEN.test(letter) && /^Clean it as usual$/.test(desk) ? [`the desk says “${desk}”, the letter that it may not be worth it`] : []),
-];
+const contradictions = (told: Told): string[] => {
+  const { desk, why, slip, letter, level, a, comesBackOpen, lifeOpen, firstAsk } = told;
+  const isUrgent = level !== "can-wait";
+  const asked = ASKED.exec(letter)?.[1];
+  return [
+    ...(!isUrgent && HURRIES.test(letter) ? [`the slip can wait (“${slip}”), the letter hurries`] : []),
+    ...(isUrgent && CALM.test(letter) ? [`the slip cannot wait (“${slip}”), the letter sees nothing to do`] : []),
+    ...(level !== "can-wait" && level !== "hours" && tellsHowSoon(told) && !SOON[level].test(letter) ? [`the slip says ${level}, the letter no time`] : []),
+    ...(level === "hours" && a.firstAid && !SOON.hours.test(letter) ? ["the slip says hours, the letter gives first aid at leisure"] : []),
+    ...((letter.match(/hours count|seen to within|today,? if you can/g)?.length ?? 0) > 1 ? ["the letter says twice how soon"] : []),
+    ...(a.improvement && COMES_BACK.test(letter) !== (comesBackOpen === null) ? [`the slip says “${comesBackOpen ?? "a range"}”, the letter otherwise`] : []),
+    ...(a.lifeYears && YEARS.test(letter) && lifeOpen !== null ? [`the desk says “${lifeOpen}”, the letter gives years`] : []),
+    ...(comesBackOpen !== null && /\d %/.test(why) ? [`the headline gives a range (“${why}”), the letter none`] : []),
+    ...(asked !== undefined && firstAsk !== null && !asked.toLowerCase().includes(firstAsk.toLowerCase()) ? [`the desk asks first for “${firstAsk}”, the letter for “${asked}”`] : []),
+    ...(NOT_WORTH.test(letter) && GOES_AHEAD.test(desk) ? [`the desk says “${desk}”, the letter that it is not worth it`] : []),
+    ...(!NOT_WORTH.test(letter) && IS_AGAINST.test(desk) ? [`the desk says “${desk}”, the letter does not`] : []),
+    ...(OPEN.test(letter) && /^Clean it as usual$/.test(desk) ? [`the desk says “${desk}”, the letter that it may not be worth it`] : []),
+  ];
+};
 
-const told = ({ assessment, letter }: { assessment: Judged; letter: string }): Told => ({
-  desk: headlineOf(assessment).says, slip: assessment.urgency.why, letter: letter.replaceAll("\u00a0", " "), isUrgent: assessment.urgency.level !== "can-wait",
-});
+interface Read { readonly rug: RugForDraft; readonly input: Pick<DraftInput, "client" | "enquiry">; readonly letter: string }
+function told({ rug, input: { client, enquiry }, letter }: Read): Told {
+  const isTrade = isTradeAsking(client, enquiry);
+  const by = toldByLetter(rug, { enquiry, isTrade });
+  const { says, why } = headlineOf(rug.assessment, { letter: by, words: WORDS });
+  // Whether it is wet is asked in a sentence of its own, of everybody.
+  const first = by.asks.filter((q) => q.kind === "photo" && q.id in PHOTO_KINDS && q.id !== "wetNow")[0];
+  return {
+    desk: says, why: plain(why), slip: rug.assessment.urgency.why, letter: plain(letter), level: rug.assessment.urgency.level, a: rug.assessment, isTrade, answers: rug.answers,
+    comesBackOpen: by.comesBackOpen, lifeOpen: by.lifeOpen, firstAsk: first ? PHOTO_KINDS[first.id as PhotoKind].ask : null,
+  };
+}
 
 describe("the desk and the letter of one assessment", () => {
-  it.each([["any", anyInput, 0], ["evenly drawn", anyWorth, 20]] as const)("say the same of haste and of worth, over %s made-up assessments of one rug", (_, any, least) => {
-    const seen = { hurried: 0, notWorth: 0, open: 0 };
+  it.each([["any", anyInput, 0], ["evenly drawn", anyWorth, 20]] as const)("say the same of haste, worth, what comes back, the years and what is asked first, over %s made-up assessments of one rug", (_, any, least) => {
+    const seen = { hurried: 0, notWorth: 0, open: 0, withheld: 0, flooded: 0, asked: 0, soon: 0 };
     fc.assert(fc.property(any, (input) => {
       const [rug] = input.assessments;
-      // Of an old piece the letter leaves the worth to a valuer, after a flood everything to the firm that comes first.
-      if (!rug || rug.answers.age === "antique" || rug.answers.incidents?.includes("flood")) return;
+      // The years of an old piece are never worked out, and flood water that calls for first aid is a matter of hours.
+      if (!rug || (rug.answers.age === "antique" && rug.assessment.lifeYears) || (rug.assessment.firstAid && rug.answers.incidents?.includes("flood") && rug.assessment.urgency.level !== "hours")) return;
       const { text } = composeDraft({ ...input, assessments: [rug] });
-      seen.hurried += Number(HURRIES.test(text));
-      seen.notWorth += Number(NOT_WORTH.test(text));
-      seen.open += Number(OPEN.test(text));
-      expect(contradictions(told({ assessment: rug.assessment, letter: text }))).toEqual([]);
+      const read = told({ rug, input, letter: text });
+      seen.hurried += Number(HURRIES.test(read.letter));
+      seen.soon += Number(/seen to within/.test(read.letter));
+      seen.notWorth += Number(NOT_WORTH.test(read.letter));
+      seen.open += Number(OPEN.test(read.letter));
+      seen.withheld += Number(read.comesBackOpen !== null);
+      seen.flooded += Number(read.answers.incidents?.includes("flood") ?? false);
+      seen.asked += Number(ASKED.test(read.letter));
+      expect(contradictions(read)).toEqual([]);
     }), { numRuns: 3000 });
     for (const count of Object.values(seen)) expect(count).toBeGreaterThanOrEqual(least);
   }, 120_000);
 
   it.each(DEMO_CLIENTS)("say the same to %s", (client) => {
-    for (const { letter: { draft, rugs } } of lettersTo(client))
-      if (rugs.length === 1) expect(contradictions(told({ assessment: rugs[0]!.assessment, letter: draft.text }))).toEqual([]);
+    for (const { letter: { draft, rugs } } of lettersTo(client)) {
+      if (rugs.length !== 1) continue;
+      const input = { client: { name: client, isTrade: false }, enquiry: reasonOf(client) };
+      expect(contradictions(told({ rug: { title: rugs[0]!.title, assessment: rugs[0]!.assessment, answers: answersOf(client)[0]! }, input, letter: draft.text }))).toEqual([]);
+    }
+  });
+});
+
+const WOOL: Sketch = { fibres: { wool: 0.9 }, evidence: [{ what: "label", value: "wool", strength: "label-typed" }] };
+const rugOf = (rest: Partial<Assessment>, answers: RugAnswers = {}, mechanisms: Sketch["mechanisms"] = {}): RugForDraft => ({ title: "Grey", answers, assessment: assessmentOf({ ...WOOL, mechanisms, rest }) });
+const toldOf = (rug: RugForDraft) => toldByLetter(rug, { enquiry: {}, isTrade: false });
+
+describe("toldByLetter", () => {
+  it("leaves open how far it comes back from eighty points on, as letters do", () => {
+    const open = (low: number, high: number) => toldOf(rugOf({ improvement: range(low, 50, high) })).comesBackOpen;
+    expect([open(10, 89.9), open(10, 90)]).toEqual([null, "how much comes back cannot be told from here"]);
+  });
+  it("leaves all of it open after a flood, and while words of water are not asked about", () => {
+    const judged = { improvement: range(20, 30, 40), lifeYears: range(2, 4, 6) };
+    expect(toldOf(rugOf(judged))).toMatchObject({ comesBackOpen: null, lifeOpen: null, isHeldBack: null });
+    expect(toldOf(rugOf(judged, { incidents: ["flood"] }))).toMatchObject({ comesBackOpen: "open until the flood firm has seen it", lifeOpen: "open until the flood firm has seen it", isHeldBack: "flood", isWorthTold: false });
+    expect(toldOf({ ...rugOf(judged), wetByWords: "whole" })).toMatchObject({ comesBackOpen: "open until we know whether it is wet", isHeldBack: "wet" });
+  });
+  it("tells the years beside mould and insects, since the letter does, and none where the range is wide", () => {
+    for (const grave of ["mould", "insects"] as const) expect(toldOf(rugOf({ lifeYears: range(2, 4, 6) }, {}, { [grave]: 0.9 })).lifeOpen).toBeNull();
+    expect(toldOf(rugOf({ lifeYears: range(1, 5, 30) })).lifeOpen).toMatch(/^few years or many: cannot be told/);
+    const unknown = { ...rugOf({ lifeYears: range(1, 5, 30) }), assessment: assessmentOf({ fibres: {}, rest: { lifeYears: range(1, 5, 30) } }) };
+    expect(toldOf(unknown).lifeOpen).toBe("open until we know the fibre");
+  });
+  it("asks first what the letter asks first, and for no photo of a trouble that is none", () => {
+    const next = (id: PhotoKind) => ({ id, kind: "photo" as const, ask: "", why: "" });
+    const asks = (mechanism: MechanismId) => toldOf(rugOf({ nextQuestions: [next("trouble"), { id: "microscopy", kind: "bench-test", ask: "", why: "" }, next("whole")] }, {}, { [mechanism]: 0.9 })).asks.map((q) => q.id);
+    expect(asks("soil-only")).toEqual(["whole", "microscopy"]);
+    expect(asks("food-old")).toEqual(["trouble", "whole", "microscopy"]);
   });
 });
 
 describe("headlineOf", () => {
-  const of = (action: Assessment["advice"]["action"], beyondRepair: number | null, age?: string) => headlineOf({
-    advice: { action, why: "As weighed.", referTo: null, losses: [] }, beyondRepair,
-    findings: age ? [{ what: "age", value: age, strength: "told", from: "client", decibans: 0, staff: "", client: "" }] : [],
-  });
+  const headline = (rug: RugForDraft) => headlineOf(rug.assessment, { letter: toldOf(rug), words: WORDS });
+  const of = (id: Assessment["advice"]["action"], beyondRepair: number | null, answers: RugAnswers = {}) => headline(rugOf({ advice: action(id), beyondRepair }, answers));
+  const money = (clean: number, valueToday: number) => ({ currency: "GBP", clean: range(clean, clean, clean), cutDown: null, replace: null, valueToday: range(valueToday, valueToday, valueToday) });
+
   it("advises outright against cleaning only from likely on (.66), as the letter does", () => {
     expect(of("advise-claim-or-replacement", 0.66).says).toMatch(/^Advise against cleaning: keep/);
     for (const beyond of [0.65, 0.33, 0, null]) expect(of("advise-claim-or-replacement", beyond).says).toMatch(/^Advise against cleaning until it has been seen$/);
   });
   it("asks nobody in before saying that it is likely not worth its cost", () => {
-    for (const action of ["inspect-and-test", "quote-with-limits", "routine-clean"] as const) {
-      expect(of(action, 0.66).says).toMatch(/likely not worth its cost; inspect it if they wish/);
-      expect(of(action, 0.32)).toMatchObject({ why: "As weighed." });
+    for (const id of ["inspect-and-test", "quote-with-limits", "routine-clean"] as const) {
+      expect(of(id, 0.66).says).toMatch(/likely not worth its cost; inspect it if they wish/);
+      expect(of(id, 0.32).says).not.toMatch(/worth/);
     }
   });
-  it("says nothing of the worth of an antique", () => expect(of("inspect-and-test", 0.9, "antique").says).not.toMatch(/worth/));
+  it("says nothing of the worth of an antique, or of a flooded rug", () => {
+    for (const answers of [{ age: "antique" }, { incidents: ["flood"] }] as const) for (const id of ["inspect-and-test", "first-aid"] as const)
+      expect(JSON.stringify(of(id, 0.9, answers as RugAnswers))).not.toMatch(/worth/);
+  });
+  it("gives as its reason what decided this enquiry: the trouble and how much of it comes back, or the cost against the worth", () => {
+    const why = (rest: Partial<Assessment>, mechanisms: Sketch["mechanisms"] = {}) => plain(headline(rugOf(rest, {}, mechanisms)).why);
+    const against = { advice: action("advise-claim-or-replacement"), beyondRepair: 0.9 };
+    expect(why({ ...against, improvement: range(0, 1, 3) }, { bleaching: 0.98 })).toBe("Bleaching is very likely. By cleaning 0–3 % of it comes back.");
+    expect(why({ ...against, improvement: range(40, 60, 80), money: money(300, 40) }, { "food-old": 0.98 })).toBe("Cleaning costs about £300, and the rug may be worth £40 today.");
+    expect(why({ advice: action("quote-with-limits"), improvement: range(20, 40, 60) }, { "food-old": 0.98 })).toBe("An old food or drink stain is very likely. By cleaning 20–60 % of it comes back.");
+    expect(why({ advice: action("refer") }, { mould: 0.98 })).toBe("Mould is very likely.");
+  });
+  it("names the first ask of the letter where more is asked for", () => {
+    const rug = rugOf({ advice: action("ask-for-more"), nextQuestions: [{ id: "microscopy", kind: "bench-test", ask: "Bench test: fibre", why: "" }, { id: "label", kind: "photo", ask: "Photo: the label", why: "" }] });
+    expect(headline(rug).why).toBe("Nobody has said what happened to it. Ask first: “Photo: the label”.");
+  });
+  it("asks first whether it is wet where words of water were not asked about", () => expect(headline({ ...rugOf({ advice: action("routine-clean") }), wetByWords: "whole" }).says).toBe("Ask first whether it is wet"));
+  it("falls back on what holds of every such advice only where nothing stands out", () => expect(headline(rugOf({ advice: { ...action("routine-clean"), why: "As weighed." } })).why).toBe("As weighed."));
 });

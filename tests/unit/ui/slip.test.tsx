@@ -6,7 +6,7 @@ import { Slips } from "../../../lib/ui/slip";
 const NOW = "2026-11-29T10:00:00.000Z";
 const slip: Slip = {
   enquiryId: "e", reference: "A-1", title: "A rug", sentence: "A rug.", state: "new", standing: "new", heldUntil: null, urgency: "can_wait", urgencyWhy: "It is dry.",
-  submittedAt: NOW, photoId: null, colours: [], rugs: 1, fibre: null, improvement: null,
+  submittedAt: NOW, photoId: null, colours: [], rugs: 1, fibre: null, improvement: null, comesBackOpen: null,
 };
 /** What is read of when it came, for the eye and for the ear. */
 function came(minutes: number) {

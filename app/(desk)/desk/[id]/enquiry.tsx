@@ -109,7 +109,7 @@ const besideLetter = ({ since, meanwhile }: EnquiryView): string[] =>
 function questionOf({ view, workshop }: { view: EnquiryView; workshop: EnquiryProps["workshop"] }) {
   const last = view.letters.findLast((l) => l.kind !== "acknowledgement");
   if (last?.kind === "question" && last.state === "taken_back") return { subject: last.subject, text: last.text.trim() };
-  const all = view.rugs.flatMap((r) => r.assessment?.nextQuestions ?? []);
+  const all = view.rugs.flatMap((r) => r.letter?.asks ?? []);
   const questions = all.filter((q, i) => all.findIndex((o) => o.id === q.id) === i);
   return questionLetter({ reference: view.reference, name: view.client.name, questions, signature: workshop.signature, workshop: workshop.name, rang: view.channel === "telephone", hasPage: view.client.email !== null });
 }

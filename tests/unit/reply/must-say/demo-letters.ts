@@ -4,6 +4,7 @@ import { URGENT } from "../../../../prisma/demo/enquiries-urgent";
 import type { DemoEnquiry } from "../../../../prisma/demo/types";
 import { DEMO_WORKSHOP } from "../../../../prisma/demo/workshop";
 import { assessAnswers, type AssessedEnquiry } from "../../../../lib/enquiry/assess-answers";
+import type { EnquiryAnswers, RugAnswers } from "../../../../lib/trade/questions";
 import { TONE_IDS, type Tone } from "../../../../lib/trade/tones";
 import { DEFAULT_SETTINGS } from "../../../../lib/workshop/settings-schema";
 
@@ -30,7 +31,14 @@ function letterOf({ file, photos }: DemoEnquiry, tone: Tone): AssessedEnquiry {
 const DEMO = [...URGENT, ...FIBRE, ...EVERYDAY];
 const clientOf = ({ file }: DemoEnquiry) => file.client?.name ?? "";
 export const DEMO_CLIENTS: readonly string[] = DEMO.map(clientOf);
-/** What a client of the demo told of each rug in their own words. */
-export const storiesOf = (client: string): (string | undefined)[] => DEMO.filter((demo) => clientOf(demo) === client).flatMap(({ file }) => file.rugs.map((rug) => rug.story));
+/** What a client of the demo answered of each rug. */
+export const answersOf = (client: string): RugAnswers[] => DEMO.filter((demo) => clientOf(demo) === client).flatMap(({ file }) => file.rugs);
+/** Why they write, and whether it is wet. */
+export const reasonOf = (client: string): EnquiryAnswers => {
+  const file = DEMO.find((demo) => clientOf(demo) === client)?.file;
+  return { reason: file?.reason, wetNow: file?.wetNow };
+};
+/** The same in their own words. */
+export const storiesOf = (client: string): (string | undefined)[] => answersOf(client).map((rug) => rug.story);
 export const lettersTo = (client: string): { tone: Tone; letter: AssessedEnquiry }[] =>
   DEMO.filter((demo) => clientOf(demo) === client).flatMap((demo) => TONE_IDS.map((tone) => ({ tone, letter: letterOf(demo, tone) })));

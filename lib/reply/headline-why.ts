@@ -1,0 +1,106 @@
+import { mechanismName } from "../trade/damage";
+import { fibreName } from "../trade/fibres";
+import { ACTIONS } from "../trade/losses";
+import type { ActionId, Assessment, MechanismId } from "../triage/assessment";
+import type { Words } from "../words/words";
+import { costsMore, isFibreOpen, isLittle, likelyMechanisms } from "./facts";
+import { namedFibres } from "./label-said";
+import { improvementFigures, likelihood, moneyPhrase } from "./phrases";
+import type { ToldByLetter } from "./told-by-letter";
+
+/** What a headline goes by beside the assessment. */
+export interface Known { readonly letter: ToldByLetter; readonly words: Words }
+
+export const WORDS_TOLD = "They write of water, and nobody has asked about it yet.";
+const ONLY_INSPECTION = "It is provisional: nobody here has inspected it, and only an inspection could change it.";
+const IS_OPEN: Partial<Record<ActionId, string>> = {
+  "routine-clean": "Whether cleaning is worth its cost is open from here.",
+  "advise-claim-or-replacement": "Whether cleaning would be worth its cost is open from here: no money should be spent on it unseen.",
+};
+const FLOODED = "Flood or waste water got into it: nobody touches it before the flood firm has seen it.";
+
+const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}${/[.?]”$/.test(text) ? "" : "."}`;
+const answered = ({ findings }: Assessment, what: string): string[] =>
+  findings.filter((f) => f.what === what).flatMap((f) => [f.value].flat()).filter((v) => typeof v === "string");
+
+/** How likely a mechanism is, in words: "mould is very likely". */
+const howLikely = (a: Assessment, mechanism: MechanismId): string =>
+  `${mechanismName(mechanism)} is ${likelihood(a.mechanisms.find((m) => m.mechanism === mechanism)?.probability ?? 0)}`;
+
+/** The trouble that is spoken of first; where there is none, soil. */
+const trouble = (a: Assessment): string | null => {
+  const [top] = likelyMechanisms(a);
+  return top === undefined ? null : top === "soil-only" ? `${howLikely(a, top).replace("soil only", "ordinary soil")}` : howLikely(a, top);
+};
+
+/** How far it comes back, where the letter tells it; else why not. */
+const back = (a: Assessment, { letter }: Known): string | null =>
+  (letter.comesBackOpen ?? (a.improvement && `by cleaning ${improvementFigures(a.improvement)} of it comes back`));
+
+/** The fibres that both fit, where none is known. */
+function openFibres(a: Assessment): string | null {
+  const [leading, rival] = namedFibres(a);
+  return isFibreOpen(a) && leading && rival ? `the fibre is open: ${fibreName(leading)} comes first, then ${fibreName(rival)}` : null;
+}
+
+/** What the work costs beside what the rug, or where that is not known a new one, may be worth. */
+function costAgainstWorth({ money }: Assessment, words: Words): string | null {
+  const worth = money?.valueToday ?? money?.replace;
+  if (!money?.clean || !worth) return null;
+  const amount = (range: typeof worth) => moneyPhrase(range, money.currency, words);
+  return `cleaning costs about ${amount(money.clean)}, and ${money.valueToday ? `the rug may be worth ${amount(worth)} today` : `a new one ${amount(worth)}`}`;
+}
+
+/** Why the work is, or may not be, worth its cost: little comes back, or it costs as much as the rug is worth; else both stand beside each other. */
+function worth(a: Assessment, known: Known): string[] {
+  const cost = costAgainstWorth(a, known.words);
+  if (isLittle(a)) return [trouble(a), back(a, known)].flatMap((s) => s ?? []);
+  if (costsMore(a) && cost) return [cost];
+  return [trouble(a), back(a, known), cost].flatMap((s) => s ?? []);
+}
+
+/** What is wet, or was within the day. */
+function whatIsWet(a: Assessment): string {
+  const [wet] = answered(a, "wetNow").filter((v) => v === "wet" || v === "damp");
+  const what = wet === "wet" ? "it is wet now" : wet === "damp" ? "it is still damp" : "something wet got on it within the day";
+  return `${what}, and that comes before everything else`;
+}
+
+/** Whose hands it first belongs in, by what. */
+function whyElsewhere(a: Assessment): string[] {
+  if (answered(a, "age").includes("antique")) return ["it is an old piece, and that is for a conservator to judge"];
+  const grave = (["mould", "insects"] as const).filter((m) => likelyMechanisms(a).includes(m));
+  return grave.map((m) => howLikely(a, m));
+}
+
+type Reason = (a: Assessment, known: Known) => readonly (string | null | undefined)[];
+/** What of this enquiry decided an action, in parts of which each is a sentence. */
+const REASONS: Readonly<Record<ActionId, Reason>> = {
+  "leave-alone": (a, known) => (likelyMechanisms(a).some((m) => m !== "soil-only") ? [trouble(a), back(a, known)] : ["nothing was told that work would mend, and every cleaning costs a pile something"]),
+  "routine-clean": (a, known) => [trouble(a), back(a, known)],
+  "first-aid": (a) => [whatIsWet(a)],
+  "ask-for-more": (a, { letter }) => {
+    const [ask] = letter.asks.filter((q) => q.kind !== "bench-test");
+    return [openFibres(a) ?? (answered(a, "incidents").length === 0 ? "nobody has said what happened to it" : null), ask && `ask first: “${ask.ask}”`];
+  },
+  "inspect-and-test": (a, known) => [openFibres(a), trouble(a), back(a, known)],
+  "quote-with-limits": (a, known) => [trouble(a), back(a, known)],
+  "advise-cut-down": (a, known) => [trouble(a), back(a, known), "the sound part can still serve"],
+  "advise-claim-or-replacement": worth,
+  refer: whyElsewhere,
+  "not-our-work": (a, { words }) => [costAgainstWorth(a, words)],
+};
+
+/** How a headline tells of worth: that it is likely not worth its cost, or that this is open. */
+interface Worth { readonly isHardlyWorth: boolean; readonly isOpen: boolean }
+
+/** What of this enquiry decided the advice, with the figures a letter tells and no other; where nothing of it stands out, what holds of every such advice. */
+export function reasonOf(a: Assessment, known: Known, { isHardlyWorth, isOpen }: Worth): string {
+  const { action, why } = a.advice;
+  const isFlooded = known.letter.isHeldBack === "flood";
+  if (isFlooded && action !== "first-aid") return FLOODED;
+  const parts = [...REASONS[action](a, known), ...(isHardlyWorth && action !== "inspect-and-test" ? worth(a, known) : [])];
+  const said = [...new Set(parts.flatMap((part) => (part ? sentence(part) : [])))];
+  const after = (isHardlyWorth ? ONLY_INSPECTION : isOpen ? IS_OPEN[action] : null) ?? [];
+  return [...(said.length > 0 ? said : [why || ACTIONS[action].why]), ...[after].flat()].join(" ");
+}

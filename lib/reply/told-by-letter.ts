@@ -1,0 +1,61 @@
+import type { EnquiryAnswers } from "../trade/questions";
+import type { Assessment, MechanismId, Range } from "../triage/assessment";
+import { asksAtDesk } from "./asks";
+import { holds, type Facts } from "./condition";
+import { factsOf, givesYears, isFibreOpen, likelyMechanisms, type RugForDraft } from "./facts";
+import { PARAGRAPHS, PLACES } from "./paragraphs";
+import type { PlaceId } from "./paragraphs/row";
+import { improvementTells } from "./phrases";
+import type { SlotName } from "./slot-words";
+
+/**
+ * What a letter of this assessment says of one rug, for whoever reads the judgement beside it. `comesBackOpen` and `lifeOpen`:
+ * why the letter gives no range, in a few words; null where it gives one, or there is none to give. `isHeldBack`: of gain, harm, worth and
+ * years nothing is told, since flood or waste water got into it, or before it is known whether it is wet. `isWorthTold`: the letter says of worth what there is to say. `asks`: what to ask, the
+ * letter's own first ask first.
+ */
+export interface ToldByLetter {
+  readonly comesBackOpen: string | null;
+  readonly lifeOpen: string | null;
+  readonly isHeldBack: "flood" | "wet" | null;
+  readonly isWorthTold: boolean;
+  readonly asks: Assessment["nextQuestions"];
+}
+
+/** In which place a figure stands, and how it is left open there. */
+const COMES_BACK = { place: "outlook", slots: ["improvement"] } as const satisfies Figure;
+const LIFE = { place: "life", slots: ["life", "lifeLow", "lifeHigh"] } as const satisfies Figure;
+interface Figure { readonly place: PlaceId; readonly slots: readonly SlotName[] }
+
+/** Whether the paragraph that stands in a place of the letter tells its figure. */
+function tells({ place, slots }: Figure, facts: Facts): boolean {
+  const when = PLACES.find((p) => p.id === place)?.when;
+  const row = PARAGRAPHS.find((r) => r.place === place && holds(r.when, facts));
+  return row !== undefined && (!when || holds(when, facts)) && slots.some((slot) => row.text.includes(`{${slot}}`));
+}
+
+/** What comes before anything is said of it; null where nothing does. */
+const heldBackBy = ({ answers, wetByWords }: RugForDraft): ToldByLetter["isHeldBack"] => (wetByWords ? "wet" : answers.incidents?.includes("flood") ? "flood" : null);
+const UNTIL = { wet: "open until we know whether it is wet", flood: "open until the flood firm has seen it" } as const;
+const heldBack = (rug: RugForDraft): string | null => { const by = heldBackBy(rug); return by && UNTIL[by]; };
+const UNTIL_TREATED: readonly (readonly [MechanismId, string])[] = [["mould", "open until the mould has been treated"], ["insects", "open until no insects live in it"]];
+const untilTreated = ({ assessment: a }: RugForDraft) => UNTIL_TREATED.find(([mechanism]) => likelyMechanisms(a).includes(mechanism))?.[1];
+
+const CANNOT_TELL = "cannot be told from here";
+const whyNoRange = (rug: RugForDraft, range: Range): string =>
+  heldBack(rug) ?? (improvementTells(range) ? untilTreated(rug) : null) ?? `how much comes back ${CANNOT_TELL}`;
+const whyNoYears = (rug: RugForDraft): string =>
+  heldBack(rug) ?? (givesYears(rug.assessment) ? untilTreated(rug) : isFibreOpen(rug.assessment) ? "open until we know the fibre" : null) ?? `few years or many: ${CANNOT_TELL}`;
+
+/** `isTrade`: another cleaner asks. By the paragraphs that are shipped. */
+export function toldByLetter(rug: RugForDraft, { enquiry, isTrade }: { enquiry: EnquiryAnswers; isTrade: boolean }): ToldByLetter {
+  const a = rug.assessment;
+  const facts = factsOf({ rug, enquiry, isTrade, rugs: 1, hasTelephone: true, hasName: true, hasPage: true, came: null });
+  return {
+    comesBackOpen: a.improvement && !tells(COMES_BACK, facts) ? whyNoRange(rug, a.improvement) : null,
+    lifeOpen: a.lifeYears && !tells(LIFE, facts) ? whyNoYears(rug) : null,
+    isHeldBack: heldBackBy(rug),
+    isWorthTold: heldBackBy(rug) === null && rug.answers.age !== "antique",
+    asks: asksAtDesk(rug, likelyMechanisms(a)),
+  };
+}
