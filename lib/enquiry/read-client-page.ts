@@ -1,6 +1,7 @@
 import "server-only";
 import { database, type Prisma } from "../store/database";
 import { NEWEST_FIRST, OLDEST_FIRST } from "../store/row-order";
+import { isFlooded } from "../reply/documents/report-cautions";
 import { givesYears } from "../reply/facts";
 import { DECADES } from "../reply/phrases";
 import { titleIn } from "../reply/rug-title";
@@ -73,7 +74,7 @@ function rugForClient(rug: Row["rugs"][number], replied: Date | null): Omit<Clie
     photos: photoViews(rug.photos, answers.labelText),
     spots: clientSpots(rug.photos),
     colours: rugColours(rug.photos),
-    // Where the letter gives no years, or speaks of decades, the page draws no band beside it.
-    lifeYears: judged?.lifeYears && judged.lifeYears.high < DECADES && givesYears(judged) ? judged.lifeYears : null,
+    // Where the letter gives no years, as after a flood, or speaks of decades, the page draws no band beside it.
+    lifeYears: judged?.lifeYears && judged.lifeYears.high < DECADES && givesYears(judged) && !isFlooded(judged) ? judged.lifeYears : null,
   };
 }
