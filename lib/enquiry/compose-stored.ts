@@ -21,7 +21,7 @@ const isLabelHeard = ({ channel, submittedAt }: Pick<Row, "channel" | "submitted
 
 /** What the next letter of an enquiry is written from; null where nothing was assessed yet. */
 export function inputStored(row: Row, { workshop, library }: Written): DraftInput | null {
-  const rugs = row.rugs.flatMap((r) => (r.assessments[0] ? [{ title: r.title, photos: r.photos, labelHeard: isLabelHeard(row, r.answers), answers: rugAnswersOf(r.answers), assessment: assessmentOf(r.assessments[0].result) }] : []));
+  const rugs = row.rugs.flatMap((r) => (r.assessments[0] ? [{ title: r.title, photos: r.photos, labelHeard: isLabelHeard(row, r.answers), messages: messagesOf(r.answers).map((m) => m.text), answers: rugAnswersOf(r.answers), assessment: assessmentOf(r.assessments[0].result) }] : []));
   if (rugs.length === 0) return null;
   const water = { wetByWords: wetByWords(rugs.map((r) => r.assessment), urgenciesOfWords(row)), saidOfWater: newestOfWater(row.rugs.flatMap((r) => messagesOf(r.answers))) };
   return draftInput({ client: row.client, workshop, library, enquiry: enquiryAnswersOf(row.answers).answers, rugs, ...water }, rugs);

@@ -2,6 +2,7 @@ import { FIBRE_PHOTOS } from "../trade/questions-value";
 import { PHOTO_KINDS, QUESTIONS, UNSAID_PHOTO, type PhotoKind, type QuestionId } from "../trade/questions";
 import type { Assessment, MechanismId } from "../triage/assessment";
 import { SPOILT_PHOTO } from "../triage/finding";
+import { saidOfWater } from "../triage/letter-signs";
 import { storyTells } from "../triage/story-tells";
 import type { Words } from "../words/words";
 import type { RugForDraft } from "./facts";
@@ -46,15 +47,15 @@ export function asksOf(rug: AskedRug, likely: readonly MechanismId[]): { questio
   return { questions, photos, listed, one: photos[0] ?? questions[0] ?? null };
 }
 
-type AskedRug = Pick<RugForDraft, "assessment" | "answers" | "wetByWords" | "photosCame" | "labelHeard">;
+type AskedRug = Pick<RugForDraft, "assessment" | "answers" | "wetByWords" | "photosCame" | "labelHeard" | "messages">;
 const isForCare = ({ id }: Next, { wetByWords = null }: AskedRug): boolean => FOR_CARE.includes(id) && !(id === WET && wetByWords !== null);
 
 /** Whether a client may be asked for it at all, as things stand. */
-function fitsALetter({ assessment: a, answers, wetByWords = null, photosCame = false, labelHeard = false }: AskedRug, likely: readonly MechanismId[]): (q: Next) => boolean {
+function fitsALetter({ assessment: a, answers, wetByWords = null, photosCame = false, labelHeard = false, messages = [] }: AskedRug, likely: readonly MechanismId[]): (q: Next) => boolean {
   const trouble = likely.some((m) => m !== "soil-only");
   const handsOff = a.firstAid !== null || wetByWords !== null || likely.includes("mould");
   const barred = [...(wetByWords === "hands-off" ? NOBODY_TOUCHES : handsOff ? HANDS_ON : []), ...(photosCame && hasUnsaid(a) ? LIKELY_SHOWN : []), ...(labelHeard && labelStands(a) === "agrees" ? [LABEL] : [])];
-  const inTheirWords: readonly string[] = storyTells(answers.story ?? "");
+  const inTheirWords: readonly string[] = [answers.story ?? "", ...messages].flatMap(storyTells);
   return ({ id }) => (id !== "trouble" || trouble) && !barred.includes(id) && !isTold(a, id) && !inTheirWords.includes(id);
 }
 
@@ -84,6 +85,9 @@ const isTold = ({ findings }: Assessment, id: string): boolean => {
 const isWet = ({ id }: Next): boolean => id === WET;
 /** Whether nobody has said yet if any of it is wet: asked in a sentence of its own, for safety. */
 export const isWetUnknown = (a: Assessment): boolean => a.nextQuestions.some(isWet);
+
+/** Whether their own words say that it is dry, by the newest that speak of water. */
+export const isSaidDry = ({ answers, saidOfWater: newest }: Pick<RugForDraft, "answers" | "saidOfWater">): boolean => (newest ?? saidOfWater(answers.story ?? "")) === "dry";
 
 const lower = (text: string) => text.charAt(0).toLowerCase() + text.slice(1);
 

@@ -7,7 +7,7 @@ import { latexBackChance } from "../triage/construction";
 import { readTold } from "../triage/told";
 import { speaksAgainstSilk } from "../triage/price-evidence";
 import { cutKey, type CutKey } from "../words/judged";
-import { asksOf, isWetUnknown } from "./asks";
+import { asksOf, isSaidDry, isWetUnknown } from "./asks";
 import type { Facts, NumberFact, WordFact } from "./condition";
 import { isFreshUrineTold, isTroubleUnjudged, toldOfChange, wasCleanedAtHome } from "./happened";
 import { HARDLY_WORTH, PERHAPS_NOT_WORTH } from "./paragraphs/troubles";
@@ -25,6 +25,8 @@ export interface RugForDraft {
   wetByWords?: LetterSign["firstAid"] | null;
   /** What the client's newest message that speaks of water says of it: later than what they answered. */
   saidOfWater?: "wet" | "dry" | null;
+  /** What the client wrote since they asked, oldest first; absent: nothing. */
+  messages?: readonly string[];
   /** How many photos of it there are; absent: nobody counted. */
   photos?: number;
   /** Photos of any rug came since our last letter. */
@@ -162,12 +164,13 @@ function given({ rug, enquiry, hasTelephone, hasName, hasPage, came }: FactsInpu
   const moved = came?.moved;
   const inTheirWords = toldOfChange(rug.answers);
   const { assessment: a, wetByWords } = rug;
+  const isWetOpen = isWetUnknown(a) && !a.firstAid && !wetByWords;
   const asks = asksOf(rug, likelyMechanisms(a));
   const has = {
     improvement: a.improvement, "first-aid": a.firstAid && !isAidKnown(rug, came), "aid-known": a.firstAid && isAidKnown(rug, came), "said-wet": wetByWords, "said-flood": wetByWords === "hands-off",
     "clean-price": a.money?.clean, "cut-down-price": a.money?.cutDown, "cut-down-way": a.money?.cutDown && plannedCut(a), "replace-price": replacePrice(a),
     "sent-photos": sawPhotos(a), photos: asks.photos.length, questions: asks.questions.length, "one-ask": asks.one, "lone-ask": asks.photos.length + asks.questions.length === 1,
-    "costs-more": costsMore(a), "price-against-silk": speaksAgainstSilk(a), "wet-unknown": isWetUnknown(a) && !a.firstAid && !wetByWords,
+    "costs-more": costsMore(a), "price-against-silk": speaksAgainstSilk(a), "wet-unknown": isWetOpen && !isSaidDry(rug), "dry-said": isWetOpen && isSaidDry(rug),
     referral: a.advice.referTo, telephone: hasTelephone, name: hasName, "no-page": !hasPage,
     came: came && (came.message || came.answers || came.photos > 0), tested: came?.tested,
     changed: moved?.changed.length, gone: moved?.gone.length, waits: moved?.waits.length,

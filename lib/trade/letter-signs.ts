@@ -74,8 +74,8 @@ export const NEGATION_FILLERS: readonly string[] = [
   "a", "any", "and", "or", "at", "all", "be", "been", "become", "ever", "got", "gotten", "getting", "is", "it", "very", "really", "particularly", "too", "actually", "longer", "more", "sign", "signs", "trace", "of",
   "notice", "noticed", "see", "seen", "found", "feel", "look", "seem", "damp", "wet", "smell", "smells", "leak", "leaks", "water", "has", "have", "was", "put", "used",
 ];
-/** It is dry again: what was said of water before is over. */
-export const DRY_AGAIN = /\b(?:it|rug|carpet|they|everything)(?:'s| is| are| has| have| feels)(?: (?:now|all|completely|quite|fully|again|already|long since|since|been|bone|thoroughly|perfectly)){0,3} (?:dry|dried)\b(?! clean)/gu;
+/** It is dry again, not “once it is”: what was said of water before is over. */
+export const DRY_AGAIN = /(?<!\b(?:when|whenever|as soon as|till|before) (?:the |my |our )?)\b(?:it|rug|carpet|they|everything)(?:'s| is| are| has| have| feels)(?: (?:now|all|completely|quite|fully|again|already|long since|since|been|bone|thoroughly|perfectly)){0,3} (?:dry|dried)\b(?! clean)/gu;
 /** Where one clause ends and the next begins. */
 export const BETWEEN_CLAUSES = /[,:()–—]| but | though | although /u;
 /** It goes on: what else is said of the past does not end it. */

@@ -1,43 +1,16 @@
-import { BEFORE_THAT, BETWEEN_CLAUSES, DRY_AGAIN, GOES_ON, LETTER_NEGATIONS, LETTER_SIGNS, LONG_AGO, NEGATION_FILLERS, type LetterSign } from "../trade/letter-signs";
+import { BEFORE_THAT, BETWEEN_CLAUSES, DRY_AGAIN, GOES_ON, LETTER_SIGNS, LONG_AGO, type LetterSign } from "../trade/letter-signs";
 import type { Assessment } from "./assessment";
 import { isOtherLanguage } from "./letter-language";
+import { before, isDenied, isFound, isToldAt, NEAR_CHARS, pattern, sentencesOf, type Sentence } from "./sentences";
 
 /** What a letter says that has it read before others: the sign's urgency, why, with the letter's own words, and the first aid it needs; “unread” where it may need any. */
 export type LetterUrgency = Assessment["urgency"] & { readonly firstAid: NonNullable<LetterSign["firstAid"]> | "unread" | null };
 
 /** How much of a sentence is quoted, in characters. *elicited* */
 const QUOTED_CHARS = 90;
-/** How far from a word the rest of its clause is looked for, in characters, however long a sentence is. *elicited* */
-const NEAR_CHARS = 200;
 const READ_BY: Readonly<Record<LetterSign["level"], string>> = { hours: "read it now", "two-days": "read it today", "a-week": "read it this week" };
 
-const escaped = (word: string) => word.replace(/[.+?^${}()|[\]\\]/gu, "\\$&");
-const oneOf = (words: readonly string[]): string => words.map((w) => escaped(w).replaceAll(" ", " +").replaceAll("*", "[\\p{L}']*")).join("|");
-/** Any of these words in small letters with plain apostrophes, whole; `*` stands for any ending. */
-export const pattern = (words: readonly string[], notBefore: readonly string[] = []): RegExp =>
-  new RegExp(`(?<![\\p{L}'])(?:${oneOf(words)})(?![\\p{L}'])${notBefore.length > 0 ? `(?![ -](?:${oneOf(notBefore)})(?![\\p{L}']))` : ""}`, "gu");
-
 const COMPILED = LETTER_SIGNS.map((sign) => ({ sign, words: pattern(sign.words, sign.notBefore), beside: sign.beside ? pattern(sign.beside) : null }));
-const NEGATED = new RegExp(`(?<![\\p{L}'])(?:${oneOf(LETTER_NEGATIONS)})(?: (?:${oneOf(NEGATION_FILLERS)}))* $`, "u");
-
-/** Sentences in small letters with plain apostrophes, as long as the text they were cut from, so that a place in one is a place in the other. */
-interface Sentence { readonly own: string; readonly plain: string }
-/** Small letters and plain apostrophes, as long as it was. */
-export const inPlainLetters = (text: string): string => [...text].map((c) => (c === "’" ? "'" : /\s/u.test(c) ? " " : c.toLowerCase().length === c.length ? c.toLowerCase() : c)).join("");
-const sentencesOf = (text: string): Sentence[] =>
-  (text.replace(/\r?\n[ \t]*\r?\n/gu, ". ").match(/[^.!?;]+[.!?;]*/gu) ?? []).map((part) => part.trim()).filter((part) => part !== "")
-    .map((own) => ({ own, plain: inPlainLetters(own) }));
-
-const isFound = (re: RegExp, text: string): boolean => text.search(re) >= 0;
-/** What stands before a place, as far back as it can bear on it. */
-const before = (plain: string, at: number): string => plain.slice(Math.max(0, at - NEAR_CHARS), at);
-/** Whether the words at this place are denied in their own clause. */
-const isDenied = (plain: string, at: number): boolean => NEGATED.test(before(plain, at).split(BETWEEN_CLAUSES).at(-1) ?? "");
-
-/** Whether any of these words is said in a text, and not denied in its own clause. */
-export const isSaidIn = (text: string, words: RegExp): boolean =>
-  sentencesOf(text).some(({ plain }) => [...plain.matchAll(words)].some(({ index }) => !isDenied(plain, index)));
-
 /** The part of a sentence around a place; “and” parts what happened then from what happened since. */
 function around(plain: string, at: number): string {
   const parts = (text: string) => text.split(BETWEEN_CLAUSES).flatMap((clause) => clause.split(" and "));
@@ -45,10 +18,11 @@ function around(plain: string, at: number): string {
 }
 
 interface Spot { readonly at: number; readonly from: number }
-/** Where the letter last says that it is dry: sentence and place in it. */
+/** Where the letter last tells that it is dry: sentence and place in it. */
 function lastDry(sentences: readonly Sentence[]): Spot | null {
   for (let at = sentences.length - 1; at >= 0; at -= 1) {
-    const said = [...(sentences[at] as Sentence).plain.matchAll(DRY_AGAIN)].at(-1);
+    const { plain } = sentences[at] as Sentence;
+    const said = [...plain.matchAll(DRY_AGAIN)].findLast(({ index }) => isToldAt(plain, index));
     if (said) return { at, from: said.index };
   }
   return null;

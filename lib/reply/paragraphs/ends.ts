@@ -54,6 +54,8 @@ export const ENDS: readonly ParagraphRow[] = [
 
   { ...TRADE, id: "wet-unknown", version: 1, place: "wet-unknown", when: { is: { has: ["wet-unknown"] }, not: { who: ["trade"] } },
     text: "If any part of it is wet now, please tell us first of all: that cannot wait." },
+  { ...TRADE, id: "wet-said-dry", version: 1, place: "wet-unknown", when: { is: { has: ["dry-said"] }, not: { who: ["trade"] } },
+    text: "You write that it is dry. Should any of it get wet, please tell us first of all: that cannot wait." },
 
   { ...TRADE, id: "claim-trade", version: 3, place: "claim", when: { is: { who: ["trade"] } },
     text: "For your insurer, keep dated photos and a note of what was used, when and how long. We can set down what we find. What is covered or whose fault it is we cannot say: your local law decides." },

@@ -57,3 +57,19 @@ describe("to somebody whose trouble is in their own words alone", () => {
     for (const answers of [{ treatments: ["blotted"], treatedBy: "owner" }, { treatments: ["machine"], treatedBy: "cleaner" }, {}] satisfies RugAnswers[]) expect(said(about(answers), [AGAIN])).toEqual([]);
   });
 });
+
+describe("to somebody whose own words say how it looks, since when and that it is dry", () => {
+  const RING = "I moved a plant pot and found a pale ring on the rug underneath. It has been dry for a week or so. Is there anything to be done, or do we live with it?";
+  const ASKED = [says("what happened", /What happened to it\?/), says("when", /When did it happen\?/), says("how it changed", /How has the rug changed\?/), says("whether it is wet, as if they had not said so", /If any part of it is wet now/)];
+  it("asks none of that again, says that they wrote it is dry, and asks of a letter that tells nothing", () => {
+    const it_ = text({ story: RING });
+    expect(said(it_, ASKED)).toEqual([]);
+    expect(it_).toMatch(/You write that it is dry\. Should any of it get wet, please tell us first of all/);
+    expect(checkLetter(letter({ story: RING }).draft.text, knownOf(letter({ story: RING }).rugs))).toEqual([]);
+    expect(said(text({ story: "Can you help me with a rug?" }), ASKED)).toEqual(["what happened", "how it changed", "whether it is wet, as if they had not said so"]);
+  });
+  it("still asks where they only fear it, or hope that it is dry", () => {
+    expect(said(text({ story: "Will a plant pot leave a pale ring? I hope it is dry by now." }), ASKED)).toContain("how it changed");
+    expect(text({ story: "I hope it is dry by now." })).toMatch(/If any part of it is wet now/);
+  });
+});
