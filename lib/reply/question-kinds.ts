@@ -7,6 +7,8 @@ export interface QuestionKind {
   readonly words: RegExp;
   /** Any paragraph of these places answers it. */
   readonly places: readonly PlaceId[];
+  /** But not these of them. */
+  readonly except?: readonly string[];
   /** So do these paragraphs of other places. Neither a place nor a paragraph: a person has to look. */
   readonly ids: readonly string[];
 }
@@ -15,6 +17,8 @@ const COST = "(?:costs?|prices?|charge|quote|fee|how much)";
 const CLAIMS = ["claim-seller", "claim-seller-of-other", "claim-seller-of-silk", "claim"];
 /** What says that nothing can be told of it yet. */
 const NOTHING_YET = ["fibre-said-wet", "fibre-unknown-nothing"];
+/** What says that it cannot be told how far: no answer to whether there is anything to be done. */
+const CANNOT_TELL_HOW_FAR = ["outlook-antique-wide", "outlook-wet-wide", "outlook-wide-unsure", "outlook-wide", "outlook-none"];
 /** What calls for no cleaning, or is best left as it is. */
 const LEAVE_IT = ["outlook-leave-alone", "outlook-sound", "keep", "keep-priced"];
 const REPLACE = ["replace", "replace-priced", "replace-dear", "replace-dear-priced"];
@@ -36,13 +40,15 @@ const FOR_A_PERSON: readonly QuestionKind[] = [
 
 /** The kinds that a letter's own paragraphs answer. Where a question is of several, each has to be answered. The words are elicited. */
 const ANSWERED: readonly QuestionKind[] = [
-  { id: "saving", words: /\b(?:sav(?:e|ed|ing|able)|rescued?|salvage\w*|restored?|any hope|hopeless|ruined|too late|(?:come|comes|coming) (?:out|off|back|up)|(?:get|take|wash|bring) (?!(?:my|our|the) money)(?:\w+ ){1,3}(?:out|off|back)|go away|disappear|be (?:removed|fixed)|be done|(?:do|done) (?:anything|something)|(?:anything|something|what) (?:you|we|i|one) can do|what (?:can|could) you do)\b/u,
+  { id: "saving", words: /\b(?:sav(?:e|ed|ing|able)|rescued?|salvage\w*|restored?|any hope|hopeless|ruined|too late|(?:come|comes|coming) (?:out|off|back|up)|(?:get|take|wash|bring) (?!(?:my|our|the) money)(?:\w+ ){1,3}(?:out|off|back)|go away|disappear|be (?:removed|fixed))\b/u,
     places: ["outlook", "worth"], ids: ["beyond-repair", "care-none", ...NOTHING_YET] },
+  { id: "anything-to-be-done", words: /\b(?:be done|(?:do|done) (?:anything|something)|(?:anything|something|what) (?:you|we|i|one) can do|what (?:can|could) you do)\b/u,
+    places: ["outlook", "worth"], except: CANNOT_TELL_HOW_FAR, ids: ["beyond-repair", "care-none"] },
   { id: "cleaning", words: /\b(?:be|you) (?:clean|cleaned|wash|washed)\b/u, places: ["care"], ids: [...LEAVE_IT, ...NOTHING_YET] },
   { id: "worth-it", words: /\bworth\b/u, places: ["worth", "beyond"], ids: [...LEAVE_IT, ...REPLACE, "replace-doubtful"] },
   // As the other half of "or" it is answered with what it is set against.
   { id: "keeping-it", words: /(?<!\bor (?:do|should|must|shall|can|will) (?:we|i)(?: just)? )\b(?:live with it|keep it|leave it|throw (?:it )?(?:away|out)|replace it|a new one)\b/u, places: ["worth", "living"], ids: [...LEAVE_IT, ...REPLACE] },
-  { id: "cost", words: new RegExp(`\\b(?:costs?|prices?|charge|quote|estimate)\\b|\\bhow much\\b(?! (?:of|longer|life|better|will|would|can|could)\\b)|\\bhow much (?:will|would) (?:it|that|this) be\\b`, "u"), places: ["price"], ids: [] },
+  { id: "cost", words: new RegExp(`\\b(?:costs?|prices?|charge|quote|quotation|estimate)\\b|\\bhow much\\b(?! (?:of|longer|life|better|will|would|can|could)\\b)|\\bhow much (?:will|would) (?:it|that|this) be\\b`, "u"), places: ["price"], ids: [] },
   { id: "life-left", words: /\bhow (?:long|many (?:more )?years)\b.*\b(?:last|hold|serve|live|left|good for)\b|\bhow much (?:longer|life)\b/u, places: ["life"], ids: ["special-antique"] },
   { id: "fibre", words: new RegExp(`\\bmade (?:of|from|out of)\\b|\\bwhat (?:it|this) (?:really )?is\\b(?! worth)|\\bwhat (?:i|we) (?:own|have|bought)\\b|\\b(?:what|which) (?:fibre|fiber|material)\\b|\\b(?:is|was|be|it's)(?: (?:it|this|that|they|the (?:rug|pile|carpet)))?(?: (?:really|actually|even|a|an|all|of|pure|100%))* ${MATERIALS}\\b`, "u"), places: ["fibre"], ids: [] },
   { id: "bringing", words: /\b(?:bring it|bring the (?:rug|carpet)|bring (?:it|them) (?:in|to you|over)|drop (?:it|the rug) (?:off|by|in|round))\b/u, places: ["visit"], ids: [] },

@@ -19,8 +19,16 @@ const ENDS_AS_QUESTION = /[?？؟]["”’)]*$/u;
 const BEGINS_AS_QUESTION = /^(?:(?:hello|hi|please|so|and|but|also)\W+)?(?:(?:can|could|will|would|do|does|is|are|should|may|shall) (?:it|you|this|that|these|i|we|the|my|our|there|they|any\w*)|(?:what|how) (?:is|are|can|could|do|does|would|will|should|much|long|many))\b/iu;
 const ASKS_TO_BE_TOLD = /\b(?:let (?:me|us) know|tell (?:me|us)|(?:like|want|need) to know|wonder(?:ing)?) (?:whether|what|how|when|who|why|where|if (?:it|this|that|the|there|i|we|my|you (?:can|could|do|would)))\b/iu;
 
+/** Somebody asks through them: “His insurer asks what it would cost”, “My landlord would like a quote”. What they ask begins at `asked`. */
+const ASKS_THROUGH = /^(?:\P{L}|(?:and|but|also|now|so)\b)*(?:(?:my|his|her|our|their|your|the|a|an|i|we|he|she|they)\b ?)(?:[\p{L}'’-]+ ){0,4}?(?:(?:asks?|asked|(?:is|are|has been|have been|keeps?) asking|wonders?|wondered|(?:wants?|wanted|needs?|needed|likes?) to know)(?: (?:me|us|you))?,? (?<asked>(?:whether|if|what|how|when|who|why|where|which)\b.*)|(?:asks?|asked|(?:is|are) asking|wants?|needs?|(?:would|['’]d) like)(?: (?:me|us|you))?(?: for)? (?<wanted>(?:an?|some|the|your)(?: [\p{L}-]+)? (?:quote|quotation|estimate|price|idea of (?:the|what) \p{L}+)\b.*))/isu;
+/** What somebody asks through them, or the sentence itself. */
+function askedIn(sentence: string): string {
+  const { asked, wanted } = ASKS_THROUGH.exec(sentence)?.groups ?? {};
+  return asked?.replace(/^if\b/iu, "whether") ?? wanted ?? sentence;
+}
+
 const isQuestion = (sentence: string): boolean =>
-  /\p{L}/u.test(sentence) && (ENDS_AS_QUESTION.test(sentence) || BEGINS_AS_QUESTION.test(sentence) || ASKS_TO_BE_TOLD.test(sentence));
+  /\p{L}/u.test(sentence) && (ASKS_THROUGH.test(sentence) || ENDS_AS_QUESTION.test(sentence) || BEGINS_AS_QUESTION.test(sentence) || ASKS_TO_BE_TOLD.test(sentence));
 
 const cut = (sentence: string): string => (sentence.length <= QUESTION_CHARS ? sentence : `${sentence.slice(0, QUESTION_CHARS - 1)}…`);
 
@@ -49,7 +57,7 @@ const ASKS = /\b(?:what|how|can|could|is|are|will|would|do|does|should|may|when|
 
 /** What each part of a question asks; null where a part is of no kind that is known, or too long to be just that. */
 function kindsOf(question: string): QuestionKind[] | null {
-  const all = question.toLowerCase().replace(/[’‘]/gu, "'").split(NEXT_PART);
+  const all = askedIn(question).toLowerCase().replace(/[’‘]/gu, "'").split(NEXT_PART);
   const parts = all.filter((part) => all.length === 1 || ASKS.test(part));
   const kinds = parts.map((part) => (part.split(/\s+/u).length > MOST_WORDS ? [] : QUESTION_KINDS.filter((k) => k.words.test(part))));
   return kinds.some((k) => k.length === 0) ? null : kinds.flat();
@@ -66,8 +74,8 @@ const nameOf = (id: SaidParagraph["place"]) => PLACES.find((p) => p.id === id)?.
 export function askedQuestion({ question, rug, hasPlace }: { question: string; rug: number | null; hasPlace: boolean }, { said, rugs }: OfRugs): AskedQuestion {
   const asked = rug === null ? Array.from({ length: rugs }, (_, n) => n) : [rug];
   // What a whole place is for is named before a single paragraph of another.
-  const answering = ({ places, ids }: QuestionKind, of: number): Answering[] =>
-    [said.filter((p) => places.includes(p.place)), said.filter((p) => ids.includes(p.id))].flat()
+  const answering = ({ places, except = [], ids }: QuestionKind, of: number): Answering[] =>
+    [said.filter((p) => places.includes(p.place) && !except.includes(p.id)), said.filter((p) => ids.includes(p.id))].flat()
       .flatMap((p) => (p.said !== null && (p.rug === null || p.rug === of) ? [{ name: nameOf(p.place), said: p.said }] : []));
   return { question, hasPlace, needs: (kindsOf(question) ?? []).flatMap((kind) => asked.map((of) => answering(kind, of))) };
 }

@@ -70,6 +70,42 @@ describe("a question that the letter plainly answers", () => {
   });
 });
 
+describe("a question that is put through them", () => {
+  it.each([
+    ["His insurer asks what it would cost.", ["Price"]],
+    ["My insurance asked me how much it will cost", ["Price"]],
+    ["my landlord wants to know whether it can be saved.", ["How far it may come back"]],
+    ["My wife wonders if it is worth it.", ["What it costs against its worth"]],
+    ["And the seller would like to know what it is made of.", ["What it is, and how sure"]],
+    ["My son keeps asking when it comes back and how long it will last", null],
+    ["Our insurers want a rough estimate.", ["Price"]],
+    ["I would like a quote for cleaning it.", ["Price"]],
+    ["She asks whether it is safe for the baby.", null],
+    ["He wonders who wove it.", null],
+  ] as const)("%s", (question, places) => {
+    expect(questionsAsked([`Good morning. ${question} Thank you.`.replace(/([a-z]) Thank/, "$1.\nThank")])).toEqual([expect.stringContaining(question.replace(/\.$/, ""))]);
+    expect(by(question, lettered(["fibre"], ["outlook"], ["beyond"], ["life"], ["price"], ["claim"]))).toEqual(places);
+  });
+  it.each(["I told my insurer what it cost.", "The label wants reading.", "She likes the price tag.", "We asked a cleaner, who washed it.", "I know what it is made of.", "My husband wants it gone.", "The shop asked for photos."])(
+    "is none in: %s", (sentence) => expect(questionsAsked([sentence])).toEqual([]));
+});
+
+describe("whether there is anything to be done", () => {
+  const QUESTIONS = ["Is there anything to be done, or do we live with it?", "Can anything be done?", "What can you do for it?", "Is there something we can do?"];
+  it.each(["outlook-wide-unsure", "outlook-wide", "outlook-wet-wide", "outlook-antique-wide", "outlook-none"])("is not answered by %s, which cannot tell how far", (id) => {
+    for (const question of QUESTIONS) expect(by(question, lettered(["outlook", id])), question).toBeNull();
+  });
+  it("is not answered by the paragraph that knows nothing yet, and is by an outlook that tells something", () => {
+    for (const question of QUESTIONS) {
+      expect(by(question, lettered(["fibre", "fibre-unknown-nothing"], ["fibre", "fibre-said-wet"])), question).toBeNull();
+      expect(by(question, lettered(["outlook", "outlook-little"])), question).toEqual(["How far it may come back"]);
+    }
+  });
+  it("is another question than whether it comes out, to which “we cannot tell how much” is an answer", () => {
+    expect(by("Will the stain come out?", lettered(["outlook", "outlook-wide"]))).toEqual(["How far it may come back"]);
+  });
+});
+
 describe("the usual morning letter", () => {
   it.each([
     ["Tobias Ferrant", ["What do I do now, and what do I tell her?"], [["First aid", "What another cleaner can tell their customer"]]],
@@ -109,7 +145,8 @@ describe("a question in a message that the draft has a place for", () => {
 
 describe("the table of kinds", () => {
   it("names places and paragraphs that there are, and no paragraph of a place that it names whole", () => {
-    for (const { id, places, ids } of QUESTION_KINDS) {
+    for (const { id, places, ids, except = [] } of QUESTION_KINDS) {
+      expect(except.filter((name) => !places.includes(PARAGRAPHS.find((p) => p.id === name)?.place as PlaceId)), id).toEqual([]);
       expect(places.filter((p) => !PLACES.some((place) => place.id === p)), id).toEqual([]);
       const rows = ids.map((name) => PARAGRAPHS.find((p) => p.id === name));
       expect(ids.filter((_, i) => rows[i] === undefined), id).toEqual([]);
