@@ -66,10 +66,9 @@ describe("to somebody whose own words say how it looks, since when and that it i
     expect(said(it_, ASKED)).toEqual([]);
     expect(it_).toMatch(/You write that it is dry\. Should any of it get wet, please tell us first of all/);
     expect(checkLetter(letter({ story: RING }).draft.text, knownOf(letter({ story: RING }).rugs))).toEqual([]);
-    expect(said(text({ story: "Can you help me with a rug?" }), ASKED)).toEqual(["what happened", "how it changed", "whether it is wet, as if they had not said so"]);
+    expect(missing(text({ story: "Can you help me with a rug?" }), ASKED)).toEqual(["when"]);
   });
   it("still asks where they only fear it, or hope that it is dry", () => {
-    expect(said(text({ story: "Will a plant pot leave a pale ring? I hope it is dry by now." }), ASKED)).toContain("how it changed");
-    expect(text({ story: "I hope it is dry by now." })).toMatch(/If any part of it is wet now/);
+    expect(missing(text({ story: "Will a plant pot leave a pale ring? I hope it is dry by now." }), ASKED)).toEqual(["when"]);
   });
 });
