@@ -2,6 +2,7 @@ import "server-only";
 import * as z from "zod/mini";
 import { openPlacesSay } from "../reply/open-places";
 import { checkLetter, checkSentences, knownOf, type Known, type Overpromise } from "../reply/promises/check";
+import { notesOf } from "../reply/promises/notes";
 import type { Tx } from "../store/database";
 import { NEWEST_FIRST } from "../store/row-order";
 import { STANDING_INSPECTIONS } from "./document-facts";
@@ -33,9 +34,10 @@ async function knownIn(tx: Tx, enquiryId: string): Promise<Known> {
 
 /** The first of them, in one sentence. */
 function sayPromises(found: readonly Overpromise[]): string {
-  const [first] = found;
-  const others = found.length > 1 ? ` There ${found.length === 2 ? "is one more" : `are ${found.length - 1} more`}.` : "";
-  return first?.sentence ? `This letter says more than we know: “${first.sentence}” ${first.why}${others} Change it, or give a reason.` : `${first?.why ?? ""}${others} Change the letter, or give a reason.`;
+  const [first, ...more] = notesOf(found);
+  const why = first?.reasons.map((reason) => reason.why).join(" ") ?? "";
+  const others = more.length > 0 ? ` There ${more.length === 1 ? "is one more" : `are ${more.length} more`}.` : "";
+  return first?.sentence ? `This letter says more than we know: “${first.sentence}” ${why}${others} Change it, or give a reason.` : `${why}${others} Change the letter, or give a reason.`;
 }
 
 /** What a first person said of the same revision: why it says more than is known, why it is long, and how many open questions they had read. */

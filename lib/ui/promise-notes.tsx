@@ -1,6 +1,7 @@
 "use client";
 import { useId, type ReactNode } from "react";
 import type { Overpromise } from "../reply/promises/check";
+import { notesOf } from "../reply/promises/notes";
 import css from "./promise-notes.module.css";
 
 /** The letter that is written, and how to change it. */
@@ -12,16 +13,21 @@ interface Written { readonly text: string; readonly write: (text: string) => voi
  */
 export function PromiseNotes({ found, unjudged = null, written = null, children }: { found: readonly Overpromise[]; unjudged?: string | null; written?: Written | null; children?: ReactNode }) {
   if (found.length === 0) return unjudged && <p className={`small ${css.unjudged} no-print`}>{unjudged}</p>;
+  const notes = notesOf(found);
   return (
     <section className={`${css.notes} no-print`} aria-label="Says more than we know">
-      <h3>{found.length === 1 ? "One thing says more than we know" : `${found.length} things say more than we know`}</h3>
+      <h3>{notes.length === 1 ? "One thing says more than we know" : `${notes.length} things say more than we know`}</h3>
       <ul>
-        {found.map((f, i) => (
+        {notes.map(({ sentence, reasons, instead }, i) => (
           <li key={i}>
-            {f.sentence && <q>{f.sentence}</q>}
-            <p>{f.why}</p>
-            <p className={css.suggestion}>{f.suggestion}</p>
-            {written && f.instead && written.text.includes(f.sentence) && <Instead sentence={f.sentence} instead={f.instead} written={written} />}
+            {sentence && <q>{sentence}</q>}
+            {reasons.map(({ why, suggestion }) => (
+              <div key={why} className={css.reason}>
+                <p>{why}</p>
+                <p className={css.suggestion}>{suggestion}</p>
+              </div>
+            ))}
+            {written && instead && written.text.includes(sentence) && <Instead sentence={sentence} instead={instead} written={written} />}
           </li>
         ))}
       </ul>

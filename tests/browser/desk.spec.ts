@@ -237,6 +237,23 @@ test("a sentence that promises too much gives way to the one suggested, by a cli
   await expect(notes).toHaveCount(0);
 });
 
+test("a sentence that promises too much in two ways has one note with both reasons, and gives way to one answer by one click", async ({ person }) => {
+  const page = await person({ storageState: reviewer });
+  await calls(page, { name: "Jenifer Rowse", email: "jenifer@mail.example" });
+  const notes = page.getByRole("region", { name: "Says more than we know" });
+  await adds(page, "The dyes are safe, they will hold.");
+  await expect(notes.getByRole("listitem")).toHaveCount(1);
+  await expect(notes.getByRole("heading")).toHaveText("One thing says more than we know");
+  await expect(notes).toContainText("mould and dyes are not judged from photos");
+  await expect(notes.getByRole("button", { name: /^Write this instead/ })).toHaveCount(1);
+  await expectAccessible(page);
+  await photographAt(page, "two-reasons", notes);
+  await notes.getByRole("button", { name: /^Write this instead/ }).click();
+  await expect(letterOf(page)).toHaveValue(/we cannot promise it\. Cleaning always carries some risk, so every colour is tested first\./);
+  await expect(letterOf(page)).not.toHaveValue(/they will hold/);
+  await expect(notes).toHaveCount(0);
+});
+
 test("lines that repeat the client are said to be left unjudged, alone and beside what promises too much", async ({ person }) => {
   const page = await person({ storageState: reviewer });
   await calls(page, { name: "Hesper Vyvyan", email: "hesper@mail.example" });
