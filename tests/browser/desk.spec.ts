@@ -247,7 +247,10 @@ test("a sentence that promises too much in two ways has one note with both reaso
   await expect(notes).toContainText("mould and dyes are not judged from photos");
   await expect(notes.getByRole("button", { name: /^Write this instead/ })).toHaveCount(1);
   await expectAccessible(page);
-  await photographAt(page, "two-reasons", notes);
+  for (const width of [1280, 390]) {
+    await page.setViewportSize({ width, height: 800 });
+    await notes.screenshot({ path: test.info().outputPath(`two-reasons-${width}.png`) });
+  }
   await notes.getByRole("button", { name: /^Write this instead/ }).click();
   await expect(letterOf(page)).toHaveValue(/we cannot promise it\. Cleaning always carries some risk, so every colour is tested first\./);
   await expect(letterOf(page)).not.toHaveValue(/they will hold/);

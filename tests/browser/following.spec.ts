@@ -17,6 +17,22 @@ const approve = (page: Page) => page.getByRole("button", { name: "Approve and se
 const said = (page: Page) => page.getByRole("region", { name: "The letter" }).getByRole("status");
 const lettersTo = (email: string) => desk.mails.filter((m) => m.to.includes(email)).map((m) => m.mail.text ?? "");
 
+/** What is selected in the letter, and whether it is seen: in its field, in the window, and above the bar that stays. */
+const chosenIn = (page: Page) => letterOf(page).evaluate((field: HTMLTextAreaElement) => {
+  const words = field.value.slice(field.selectionStart, field.selectionEnd);
+  const laid = document.createElement("div"), place = document.createElement("span");
+  for (const name of ["font", "letterSpacing", "padding", "border", "boxSizing", "overflowWrap", "textIndent"] as const) laid.style[name] = getComputedStyle(field)[name];
+  Object.assign(laid.style, { position: "fixed", left: "0", top: "0", visibility: "hidden", whiteSpace: "pre-wrap", width: `${field.clientWidth}px` });
+  place.append(words);
+  laid.append(field.value.slice(0, field.selectionStart), place);
+  document.body.append(laid);
+  const box = field.getBoundingClientRect(), { top, bottom } = place.getBoundingClientRect();
+  laid.remove();
+  const [from, to] = [top, bottom].map((at) => box.top + at - field.scrollTop) as [number, number];
+  const bar = [...document.querySelectorAll("button")].find((b) => b.textContent === "Approve and send")?.getBoundingClientRect().top ?? innerHeight;
+  return { words, isInView: from >= Math.max(box.top, 0) && to <= Math.min(box.bottom, innerHeight, bar) };
+});
+
 /** The size of the rug, as it turned out since. */
 async function resizes(page: Page, at: string, width: string, length: string): Promise<void> {
   await page.goto(at);
@@ -63,6 +79,19 @@ test("I answer a client's question without writing the whole letter again", asyn
     await expect(letterOf(page)).toHaveValue(/viscose[\s\S]*hidden corner/);
     await page.getByRole("button", { name: "Back to what stood here" }).click();
     await expect(letterOf(page)).toHaveValue(new RegExp(OPEN.replace(/[{}]/g, "\\$&")));
+  });
+  await test.step("Write it brings the place into view and selects it, on a phone too", async () => {
+    const short = await letterOf(page).inputValue();
+    await letterOf(page).fill(`${"One line of a long letter.\n\n".repeat(40)}${short}\n\n${"One more line of a long letter.\n\n".repeat(40)}`);
+    for (const [width, height] of [[1280, 800], [390, 700]] as const) {
+      await page.setViewportSize({ width, height });
+      await page.getByRole("button", { name: "Write it" }).click();
+      await expect(letterOf(page)).toBeFocused();
+      expect(await chosenIn(page)).toEqual({ words: OPEN, isInView: true });
+      await page.screenshot({ path: test.info().outputPath(`write-it-${width}.png`) });
+    }
+    await page.setViewportSize({ width: 1280, height: 720 });
+    await letterOf(page).fill(short);
   });
   await page.getByRole("button", { name: "Write it" }).click();
   await page.keyboard.type("Thursday suits us well, from eight o’clock on.");
