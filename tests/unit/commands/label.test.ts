@@ -31,6 +31,12 @@ describe("npm run label", () => {
     expect([...named].sort()).toEqual(Object.keys(CLASS_OF_FINE).sort());
   });
 
+  it.each(["label.png", "my photos/label.JPG", "x.heic"])("says of a picture that it takes words, and which command reads one: %s", async (file) => {
+    await expect(label([file], stdin())).rejects.toThrow(CommandError);
+    await expect(label([file], stdin())).rejects.toThrow(`npm run photo -- ${file.includes(" ") ? `"${file}"` : file} --label`);
+  });
+  it("takes words about a picture for words", async () => expect(await read(["100% wool png"])).toHaveLength(1));
+
   it("refuses an option it does not know, in words", async () => {
     await expect(label(["--tabel"], stdin())).rejects.toThrow(CommandError);
     await expect(label(["--tabel"], stdin())).rejects.toThrow("There is no option --tabel.");
