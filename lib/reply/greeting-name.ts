@@ -85,10 +85,13 @@ function withoutCapitals(name: string): string {
 /** Initials alone greet nobody. In scripts without capitals one sign can be a name. */
 const isInitialsAlone = (name: string): boolean => name.split(" ").every(isInitial);
 
+/** What a mailbox of an office is called, where no person's name came with it (the first of them: RFC 2142). Elicited. */
+const ROLE = /^(?:info|information|marketing|sales|support|postmaster|webmaster|accounts|admin|administration|bookings?|contact|enquir(?:y|ies)|hello|help|inquir(?:y|ies)|kontakt|mail|no-?reply|office|orders?|post|reception|service|services|team)$/iu;
+
 /** How a client is greeted: the name they gave without any address that stands in it, in one line; null where nothing is left to greet by. */
 export function greetingName(name: string): string | null {
   const line = plain(name.split(/[\r\n]/u).find((l) => plain(l) !== "")?.replace(ADDRESSES, " ") ?? "");
   const parts = withoutNumbers(line).split(",");
   const whose = (parts.length > COMMAS_OF_AN_ADDRESS ? (parts[0] ?? "") : parts.join(",")).replace(OF_A_PLACE, "$1").replace(/[\s,;]+$/u, "");
-  return /\p{L}/u.test(whose) && !isInitialsAlone(whose) ? withoutCapitals(withoutFirstName(inSpokenOrder(whose))) : null;
+  return /\p{L}/u.test(whose) && !isInitialsAlone(whose) && !ROLE.test(whose) ? withoutCapitals(withoutFirstName(inSpokenOrder(whose))) : null;
 }

@@ -39,6 +39,8 @@ describe("greetingName", () => {
     "Mrs Farrant", "Mr and Mrs Farrant", "Mr & Mrs Ivo Farrant", "Mrs Edith Farrant and Ivo Sample", "Mrs Edith Anne Farrant", "Mrs Maria Sample Example", "Sir Ivo Sample", "Edith Farrant", "Misso Example", "Mrs Edith Farrant & Sons", "Drew Example", "J. Farrant", "J Farrant",
   ])("leaves whole what may be more than that: %j", (name) => expect(greetingName(name)).toBe(name));
   it.each(["J", "J.", "j", "J. S.", "J.S.", "É"])("greets nobody by initials alone: %j", (name) => expect(greetingName(name)).toBeNull());
+  it.each(["info", "Info", "OFFICE", "enquiries", "no-reply", "sales, ", "info <info@example.org>"])("greets no mailbox of an office: %j", (name) => expect(greetingName(name)).toBeNull());
+  it.each(["Post Office Rugs", "Infa", "Ana Post", "Hello Rugs Ltd"])("greets whom only part of it names: %j", (name) => expect(greetingName(name)).toBe(name));
   it.each(["李", "Jo", "Ed", "و"])("takes a short name for a name: %j", (name) => expect(greetingName(name)).toBe(name));
   it("gives one line with a letter in it, or nothing, whatever was typed", () => fc.assert(fc.property(fc.string({ unit: "grapheme" }), (name) => {
     const greeted = greetingName(name);
