@@ -1,4 +1,5 @@
 /** Sentences and clauses of a letter, for the check of promises. */
+import { asSaid } from "./answered";
 
 /** Full stops that end no sentence: "e.g.", "Mr.", "No. 5", figures. */
 const ABBREVIATED = /\b(?:e\.g|i\.e|mr|mrs|ms|dr|st|no|approx|ca|etc)\.$/iu;
@@ -51,10 +52,10 @@ const NO_DENIALS: readonly (readonly [RegExp, string])[] = [
   [/\b(?:please )?(?:do not|(?<!\byou (?:can|may|could|might)(?: \w+)? )stop|never|no need to) (?:you )?(?:worry|worrying|fret|fear|panic|stress)(?: at all| about (?:it|that|a thing))?\b|\bno worries\b|\bno matter\b(?! (?:what|how|who|which|where))|\bwith no (?:bother|trouble|fuss)\b|\bwithout (?:bother|trouble|fuss|delay)\b/gu, ""],
 ];
 
-/** Lower case, straight apostrophes, one space, quotations taken out, short forms written out, false denials made plain. */
+/** Lower case, straight apostrophes, one space, quotations taken out, short forms written out, false denials made plain, what a question was answered with said outright. */
 export function plainOf(sentence: string): string {
   const flat = sentence.replace(/“[^”]*”|"[^"]*"|«[^»]*»|„[^“”]*[“”]/gu, QUOTED).replace(/[’‘]/gu, "'").replace(IN_SINGLE_QUOTES, QUOTED).toLowerCase();
-  return [...WRITTEN_OUT, ...NO_DENIALS].reduce((text, [what, by]) => text.replace(what, by), flat).replace(/\s+/gu, " ").trim().replace(TAG, ".");
+  return asSaid([...WRITTEN_OUT, ...NO_DENIALS].reduce((text, [what, by]) => text.replace(what, by), flat).replace(/\s+/gu, " ").trim().replace(TAG, "."));
 }
 
 /** Where a new clause begins, beside a full stop: a semicolon, a dash, a conjunction, a comma before a new subject. */

@@ -13,3 +13,7 @@ export const COMFORT: Telling = {
 export const LABELLED: Telling = {
   why: "A label may know of a fibre or a dye that photos do not show, and a warning is there for those whom it has hurt.", advise: "Let the warning stand:", instead: "Please heed the warning, and do nothing to it until it has been looked at.",
 };
+/** That a price was too high, or a seller's profit unfair. */
+export const PRICE_PAID: Telling = {
+  why: "Whether a price was fair is a valuer's to say, and such a sentence can be held against you.", advise: "Leave the price to a valuer, or say only:", instead: "What it was worth is for a valuer to say.",
+};
