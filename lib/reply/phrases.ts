@@ -106,6 +106,11 @@ export function lifeTold({ low, high }: Range): LifeTold {
   return high <= TELLING_YEARS.high ? "at-most" : "nothing";
 }
 
+/** A life told with a lower end under the one, or an upper end of no more than the other, may be nearly over. Years; elicited. */
+const SHORT_LIFE = { low: 1, high: 5 } as const;
+/** Whether a range of years says that the rug may be nearly worn out. */
+export const isLifeShort = ({ low, high }: Pick<Range, "low" | "high">): boolean => low < SHORT_LIFE.low || high <= SHORT_LIFE.high;
+
 const endParts = (years: number, round: (n: number) => number) =>
   yearsParts(years >= 5 ? round(years) : years < 1 ? round(years * 12) / 12 : round(years * 2) / 2);
 

@@ -1,9 +1,22 @@
+import type { Condition } from "../condition";
 import { VISCOSE_LIKE, WATER_SHY } from "../viscose-like";
 import type { ParagraphRow } from "./row";
 import { OURS, TRADE, WET_LYOCELL, WET_VISCOSE } from "./sources";
-import { CLEANING, HARDLY_WORTH, LOOKS, MARKS } from "./troubles";
+import { CLEANING, HARDLY_WORTH, LOOKS, LOST_USE, MARKS, REPAIRS } from "./troubles";
 
 const WET = ["immersion-wash", "wet-hand-clean"];
+/** Where it can only be advised against, hardly be worth it, or wait. */
+const AT_ALL = "If it is cleaned at all, then {methods}, and only after a test in a hidden corner.";
+const ALL_THE_SAME = "If it is cleaned all the same, then {methods}, and only after a test in a hidden corner.";
+const WHEN_NEEDED = "When it needs a clean, then {methods}, and only after a test in a hidden corner.";
+/** What it lost is looks alone: nothing that takes its use, and no bare patch. */
+const KEEPS_USE: Condition["not"] = { age: ["antique"], changes: ["bare", "spots"], mechanisms: LOST_USE };
+const KEPT: Condition["is"] = { advice: ["advise-claim-or-replacement"], top: LOOKS };
+const A_NEW_ONE = "Should you think of replacing it, a new rug like it costs very roughly {replace}.";
+const RATHER_NOT = "We would rather not take your money for cleaning it.";
+const LOOKS_GONE = "What it has lost is looks and not use: you could well keep it as it is and spend nothing.";
+const USED_UP = "It may not have many years left: you could use it as it is for as long as it serves, and spend nothing.";
+const WILL_NOT_DO = "If it will not do as it is, we would think about replacing it.";
 
 /** What can be done and only after which test; what we will not do, and why; repair, cutting down, life left. */
 export const CARE: readonly ParagraphRow[] = [
@@ -26,11 +39,17 @@ export const CARE: readonly ParagraphRow[] = [
   { ...TRADE, id: "care-not-ours", version: 1, place: "care", when: { is: { offered: CLEANING, advice: ["not-our-work"] } },
     text: "If anybody cleans it, then only after a test in a hidden corner." },
   { ...TRADE, id: "care-reluctant", version: 2, place: "care", when: { is: { offered: CLEANING, advice: ["advise-cut-down", "advise-claim-or-replacement", "refer"] } },
-    text: "If it is cleaned at all, then {methods}, and only after a test in a hidden corner." },
+    text: AT_ALL },
+  { ...TRADE, id: "care-repair", version: 1, place: "care", when: { is: { offered: CLEANING, top: REPAIRS }, not: { has: ["improvement"] } },
+    text: AT_ALL },
   { ...TRADE, id: "care-doubtful", version: 1, place: "care", when: { is: { offered: CLEANING }, atLeast: HARDLY_WORTH },
-    text: "If it is cleaned all the same, then {methods}, and only after a test in a hidden corner." },
+    text: ALL_THE_SAME },
+  { ...TRADE, id: "care-little", version: 1, place: "care", when: { is: { offered: CLEANING, has: ["little-hope"] }, not: { advice: ["leave-alone", "ask-for-more"] } },
+    text: ALL_THE_SAME },
   { ...TRADE, id: "care-later", version: 1, place: "care", when: { is: { offered: CLEANING, advice: ["leave-alone", "ask-for-more"] } },
-    text: "When it needs a clean, then {methods}, and only after a test in a hidden corner." },
+    text: WHEN_NEEDED },
+  { ...TRADE, id: "care-unasked", version: 1, place: "care", when: { is: { offered: CLEANING, top: ["soil-only"], reason: ["what-is-it", "mis-sold"], urgency: ["can-wait"] } },
+    text: WHEN_NEEDED },
   { ...TRADE, id: "care", version: 1, place: "care", when: { is: { offered: CLEANING } },
     text: "We would clean it {methods}, and only after a test in a hidden corner." },
   { ...TRADE, id: "care-none", version: 1, place: "care", when: { is: { ruledOut: CLEANING } },
@@ -85,18 +104,22 @@ export const CARE: readonly ParagraphRow[] = [
     text: "If an inspection finds the damage at one side or end, and sound ground beside it, it could be cut away and bound again, for about {cutDown}." },
   { ...TRADE, id: "cut-down", version: 3, place: "repair", when: { is: { advice: ["advise-cut-down"] }, not: { age: ["antique"] } },
     text: "If an inspection finds the damage at one side or end, and sound ground beside it, it could be cut away and bound again." },
-  { ...OURS, id: "keep-priced", version: 2, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"], top: LOOKS, has: ["replace-price"] }, not: { age: ["antique"], changes: ["bare"] } },
-    text: "What it has lost is looks and not use: you could well keep it as it is and spend nothing. If that will not do, a new rug like it costs very roughly {replace}." },
-  { ...OURS, id: "keep", version: 2, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"], top: LOOKS }, not: { age: ["antique"], changes: ["bare"] } },
-    text: "What it has lost is looks and not use: you could well keep it as it is and spend nothing." },
+  { ...OURS, id: "keep-short-priced", version: 1, place: "repair", when: { is: { ...KEPT, has: ["short-life"] }, not: KEEPS_USE },
+    text: `${USED_UP} ${A_NEW_ONE}` },
+  { ...OURS, id: "keep-short", version: 1, place: "repair", when: { is: { ...KEPT, has: ["short-life"] }, not: KEEPS_USE },
+    text: USED_UP },
+  { ...OURS, id: "keep-priced", version: 3, place: "repair", when: { is: { ...KEPT, has: ["replace-price"] }, not: KEEPS_USE },
+    text: `${LOOKS_GONE} If that will not do, a new rug like it costs very roughly {replace}.` },
+  { ...OURS, id: "keep", version: 3, place: "repair", when: { is: KEPT, not: KEEPS_USE },
+    text: LOOKS_GONE },
   { ...OURS, id: "replace-priced", version: 6, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"], has: ["little-hope"] }, not: { age: ["antique"] }, atLeast: HARDLY_WORTH },
-    text: "Should you think of replacing it, a new rug like it costs very roughly {replace}." },
-  { ...OURS, id: "replace", version: 5, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"], has: ["little-hope"] }, not: { age: ["antique"] }, atLeast: HARDLY_WORTH },
-    text: "We would think about replacing it." },
+    text: A_NEW_ONE },
+  { ...OURS, id: "replace", version: 6, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"], has: ["little-hope"] }, not: { age: ["antique"] }, atLeast: HARDLY_WORTH },
+    text: WILL_NOT_DO },
   { ...OURS, id: "replace-dear-priced", version: 2, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"], has: ["costs-more"] }, not: { age: ["antique"] }, atLeast: HARDLY_WORTH },
-    text: "We would rather not take your money for cleaning it. Should you think of replacing it, a new rug like it costs very roughly {replace}." },
-  { ...OURS, id: "replace-dear", version: 1, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"], has: ["costs-more"] }, not: { age: ["antique"] }, atLeast: HARDLY_WORTH },
-    text: "We would rather not take your money for cleaning it, and would think about replacing it." },
+    text: `${RATHER_NOT} ${A_NEW_ONE}` },
+  { ...OURS, id: "replace-dear", version: 2, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"], has: ["costs-more"] }, not: { age: ["antique"] }, atLeast: HARDLY_WORTH },
+    text: `${RATHER_NOT} ${WILL_NOT_DO}` },
   { ...OURS, id: "replace-doubtful", version: 1, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"] }, not: { age: ["antique"] } },
     text: "Please do not spend money on cleaning before someone has seen it and told you what it can gain." },
 

@@ -2,12 +2,15 @@ import type { Condition } from "../condition";
 import { VISCOSE_LIKE } from "../viscose-like";
 import type { ParagraphRow } from "./row";
 import { OURS, TRADE } from "./sources";
-import { CLEANING, HARDLY_WORTH, HARM, OFFERED } from "./troubles";
+import { CLEANING, HARDLY_WORTH, HARM, OFFERED, REPAIRS } from "./troubles";
 
 const VISITED = ["routine-clean", "inspect-and-test", "quote-with-limits", "advise-cut-down"];
 const UNDECIDED = [...OFFERED, "advise-cut-down"];
 /** Where a letter names no price for cleaning. */
 const NO_PRICE: Condition["not"] = { age: ["antique"], incidents: ["flood"], certainty: ["unknown"], who: ["trade"], reason: ["what-is-it", "mis-sold"] };
+
+/** Where an inspection has to find first that there is something to clean. */
+const IF_WORTH_CLEANING = "If an inspection finds it worth cleaning, we estimate {clean}; price and limits are agreed with you first.";
 
 /** Who else should see it, where no other paragraph has said so. */
 const REFERRED: Condition["is"] = { advice: ["refer"], has: ["referral"] };
@@ -37,7 +40,11 @@ export const ENDS: readonly ParagraphRow[] = [
     text: "Where it is lighter from one side only, the pile may simply lie another way: cleaning does not change that for good." },
 
   { ...OURS, id: "price-clean-doubtful", version: 1, place: "price", when: { is: { advice: OFFERED, has: ["clean-price"] }, not: NO_PRICE, atLeast: HARDLY_WORTH },
-    text: "If an inspection finds it worth cleaning, we estimate {clean}; price and limits are agreed with you first." },
+    text: IF_WORTH_CLEANING },
+  { ...OURS, id: "price-clean-little", version: 1, place: "price", when: { is: { advice: OFFERED, has: ["little-hope"] }, not: NO_PRICE },
+    text: IF_WORTH_CLEANING },
+  { ...OURS, id: "price-clean-repair", version: 1, place: "price", when: { is: { advice: OFFERED, top: REPAIRS }, not: { ...NO_PRICE, has: ["improvement"] } },
+    text: IF_WORTH_CLEANING },
   { ...OURS, id: "price-clean", version: 2, place: "price", when: { is: { advice: OFFERED, has: ["clean-price"] }, not: NO_PRICE },
     text: "Cleaning would cost about {clean}. That is an estimate; we agree price and limits with you before we begin." },
 

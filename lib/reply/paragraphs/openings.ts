@@ -1,3 +1,4 @@
+import type { Condition } from "../condition";
 import { VISCOSE_LIKE, WATER_SHY } from "../viscose-like";
 import type { ParagraphRow } from "./row";
 import { MOULD_SOON, OURS, TRADE, WET_VISCOSE } from "./sources";
@@ -5,6 +6,11 @@ import { TELLS_NOTHING } from "./troubles";
 
 /** Trouble beside which a good fibre is no good news. */
 const GRAVE = ["mould", "insects", "dye-bleed", "pile-distortion", "backing-failure", "shrinkage"];
+
+/** What stands beside no good news: doubt of its worth, few years left, or advice against the work. */
+const NO_GOOD_NEWS: Condition["not"] = {
+  age: ["antique"], incidents: ["flood"], mechanisms: GRAVE, has: ["doubtful-worth", "short-life"], advice: ["advise-cut-down", "advise-claim-or-replacement", "refer", "not-our-work"],
+};
 
 /** What silk, or some of it, is sold as, and the piles that hold some. */
 const SOLD_AS_SILK = ["silk", "wool-and-silk"];
@@ -93,10 +99,10 @@ export const OPENINGS: readonly ParagraphRow[] = [
     text: "Viscose is made from wood pulp. It shines like silk but is weak when wet. By eye the two are easily taken for each other." },
   { ...WET_VISCOSE, id: "what-viscose-is", version: 1, place: "sold-as", when: { is: { leading: ["viscose"], reason: ["what-is-it", "mis-sold"] }, not: { who: ["trade"], certainty: ["unknown", "open"] } },
     text: "Viscose is made from wood pulp. It shines like silk but is weak when wet." },
-  { ...TRADE, id: "silk-good", version: 6, place: "sold-as", when: { is: { leading: ["silk", "wool-silk"], certainty: ["firm", "likely"] }, not: { age: ["antique"], incidents: ["flood"], mechanisms: GRAVE, has: ["doubtful-worth"] }, atLeast: { improvementHigh: 50 }, below: TELLS_NOTHING },
+  { ...TRADE, id: "silk-good", version: 7, place: "sold-as", when: { is: { leading: ["silk", "wool-silk"], certainty: ["firm", "likely"] }, not: NO_GOOD_NEWS, atLeast: { improvementHigh: 50 }, below: TELLS_NOTHING },
     text: "Should it be silk, that is good news: silk is a strong fibre, and in careful hands it mostly cleans well.",
     tones: { warm: "Should it be silk, we are glad to say, that is good news: silk is a strong fibre, and in careful hands it mostly cleans well." } },
-  { ...TRADE, id: "wool-good", version: 6, place: "sold-as", when: { is: { leading: ["wool"], certainty: ["firm", "likely"] }, not: { age: ["antique"], incidents: ["flood"], mechanisms: GRAVE, has: ["doubtful-worth"] }, atLeast: { improvementHigh: 50 }, below: TELLS_NOTHING },
+  { ...TRADE, id: "wool-good", version: 7, place: "sold-as", when: { is: { leading: ["wool"], certainty: ["firm", "likely"] }, not: NO_GOOD_NEWS, atLeast: { improvementHigh: 50 }, below: TELLS_NOTHING },
     text: "Should it be wool, that is good news: wool is a forgiving fibre and mostly cleans well.",
     tones: { warm: "Should it be wool, we are glad to say, that is good news: wool is a forgiving fibre and mostly cleans well." } },
 ];

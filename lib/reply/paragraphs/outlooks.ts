@@ -1,12 +1,11 @@
 import { DAMAGE_IDS } from "../../trade/damage";
 import type { ParagraphRow } from "./row";
 import { OURS, TRADE } from "./sources";
-import { HARDLY_WORTH, TELLS_NOTHING } from "./troubles";
+import { HARDLY_WORTH, REPAIRS, TELLS_NOTHING } from "./troubles";
 
 /** No mark, but a pile that lies flat, hard or matted. */
 const PILE_TROUBLE = ["matting", "pile-distortion"];
 const COLOUR_LOST = ["fading", "bleaching"];
-const REPAIRS = ["insects", "backing-failure", "shrinkage"];
 
 /** How far it may come back: the second half of the answer. Always the range of the assessment. */
 export const OUTLOOKS: readonly ParagraphRow[] = [

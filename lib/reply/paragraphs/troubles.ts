@@ -7,6 +7,10 @@ export const HARM: readonly MechanismId[] = [
 ];
 /** Loss of looks, not of use: the rug still serves. */
 export const LOOKS: readonly MechanismId[] = ["fading", "matting", "bleaching", "browning-use", "pile-distortion", "water-mark", "food-old"];
+/** What takes its use, or makes it unfit to live with: of such a rug no letter says that only its looks are gone. */
+export const LOST_USE: readonly MechanismId[] = ["urine-old", "mould", "insects", "backing-failure", "shrinkage"];
+/** What is mended, not cleaned away. */
+export const REPAIRS: readonly MechanismId[] = ["insects", "backing-failure", "shrinkage"];
 /** What leaves a mark that people are tempted to treat at home. */
 export const MARKS: readonly MechanismId[] = ["bleaching", "dye-bleed", "browning-cleaning", "browning-use", "urine-fresh", "urine-old", "food-fresh", "food-old", "water-mark"];
 /** The ways that clean. */

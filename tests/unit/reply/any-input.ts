@@ -75,3 +75,11 @@ export const anyWorth: fc.Arbitrary<DraftInput> = fc.record({
   const mechanisms = [{ mechanism: top, probability: 0.95 }];
   return { ...input, assessments: [{ ...rug, assessment: { ...rug.assessment, beyondRepair: beyondRepair / 100, improvement, mechanisms, money } }] };
 });
+
+const YEARS_MOST = 30;
+/** The same with its years drawn evenly too, in quarters of a year. */
+export const anyProspect: fc.Arbitrary<DraftInput> = fc.record({ input: anyWorth, years: maybe(evenRange(YEARS_MOST * 4)) }).map(({ input, years }) => {
+  const rug = input.assessments[0]!;
+  const lifeYears = years && { low: years.low / 4, median: years.median / 4, high: years.high / 4 };
+  return { ...input, assessments: [{ ...rug, assessment: { ...rug.assessment, lifeYears } }] };
+});

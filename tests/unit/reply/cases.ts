@@ -125,7 +125,7 @@ export const CASES: Record<string, Case> = {
       rest: { improvement: range(0, 9, 23), beyondRepair: 0.99, worse: 0.21, lifeYears: range(0.1, 0.9, 2), advice: { action: "advise-claim-or-replacement", why: "", referTo: null, losses: [] },
         money: { currency: "EUR", clean: range(150, 180, 240), cutDown: null, replace: range(280, 400, 540), valueToday: null } } },
     answers: { sellerSaid: "art-silk", incidents: ["wear"], changes: ["flat", "dirty"] }, enquiry: { wetNow: "no", reason: "routine" },
-    says: [/pressed it flat or worn it/, /keep it as it is and spend nothing/, "€275 to €550", "0–23 %", /If it is cleaned at all/, "between 1 month and 2 years more", /before you decide/],
+    says: [/pressed it flat or worn it/, /use it as it is for as long as it serves, and spend nothing/, "€275 to €550", "0–23 %", /If it is cleaned at all/, "between 1 month and 2 years more", /before you decide/],
     never: [/claim/i, /We would clean it/, /rather not take your money/, /To arrange one/],
   },
   "sick on a polypropylene rug that costs less than its cleaning": {

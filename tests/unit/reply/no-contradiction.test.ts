@@ -1,0 +1,59 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { composeDraft } from "../../../lib/reply/draft";
+import { CLEANING } from "../../../lib/reply/paragraphs/troubles";
+import type { DraftInput } from "../../../lib/reply/pieces";
+import { anyProspect } from "./any-input";
+import { range, worthless } from "./make";
+
+const RUNS = 5000;
+const KEPT = /looks and not use|keep it as it is/;
+const YEARS_TOLD = /serve [^.]*(?:years?|months?) more|open guess: [^.]*(?:years?|months?) in ordinary use/;
+const MAY_BE_OVER = /may not have many years left|may have few years left/;
+/** Pairs of sentences of which no letter about one rug says both. */
+const CONTRARY: readonly (readonly [string, RegExp, RegExp])[] = [
+  ["it is good news, and we advise against the work", /good news/, /rather not take your money|not work that we take on|not worth|think about replacing|could be cut away|do not spend money/],
+  ["it is good news, and its years may be few", /good news/, MAY_BE_OVER],
+  ["keep it, and live with what is not fit to live with", KEPT, /are mould|may be mould|mould grows|insects have fed|latex that holds the backing is breaking|drawn in or gone out of shape|changed the dye or the fibre/],
+  ["keep it, and it has few years left", KEPT, MAY_BE_OVER],
+  ["we would clean it, and little would change", /We would clean it/, /expect little to change|too little to be worth/],
+  ["cleaning costs so much, and little would change", /Cleaning would cost about/, /expect little to change|too little to be worth/],
+  ["we would clean it, and cleaning is not the matter", /We would clean it|Cleaning would cost about/, /What has happened is a matter for repair|Nothing you have told us calls for cleaning now/],
+  ["it is likely worth its cost, and it is not", /likely that cleaning it is worth its cost/, /not worth|may well cost more|rather not|expect little to change|not work that we take on|think about replacing|do not spend money|may (?:not )?have (?:many|few) years left/],
+  ["it is likely worth its cost, and what cleaning brings cannot be told", /likely that cleaning it is worth its cost/, /we cannot tell (?:from here )?how much|how much of it would come out/],
+  ["we would rather not be paid for it, and its price", /rather not take your money/, /Cleaning would cost|we estimate/],
+];
+
+const isShort = ({ low, high }: { low: number; high: number }) => low < 1 || high <= 5;
+/** Dry cleaning after a test is never ruled out. */
+const leavesAWay = ({ assessments }: DraftInput) => assessments.every(({ assessment: { methods } }) => methods.some((m) => CLEANING.includes(m.method) && m.verdict !== "ruled-out"));
+
+describe("composeDraft, sentences against each other", () => {
+  it(`says no two things of one rug that cannot both hold, over ${RUNS.toLocaleString("en")} made-up assessments`, () => {
+    const seen = { kept: 0, short: 0 };
+    fc.assert(fc.property(anyProspect.filter(leavesAWay), (input) => {
+      const { text } = composeDraft(input);
+      expect(CONTRARY.filter(([, one, other]) => one.test(text) && other.test(text)).map(([name]) => name)).toEqual([]);
+      const years = input.assessments[0]!.assessment.lifeYears;
+      if (KEPT.test(text)) seen.kept += 1;
+      if (years && isShort(years) && YEARS_TOLD.test(text)) {
+        seen.short += 1;
+        expect(text).not.toMatch(/looks and not use|keep it as it is|good news|likely that cleaning it is worth its cost/);
+      }
+    }), { numRuns: RUNS });
+    expect(Math.min(seen.kept, seen.short)).toBeGreaterThan(20);
+  }, 240_000);
+});
+
+describe("composeDraft, keeping it", () => {
+  const says = (low: number | null, high = 0) => composeDraft(worthless({ improvement: range(0, 2, 5), lifeYears: low === null ? null : range(low, (low + high) / 2, high) }, "fading")).text;
+  it.each([[0.99, 5.5], [3, 5], [0.25, 1.5]])("does not say to keep it where the years told are few (%d to %d), but to use it for as long as it serves", (low, high) => {
+    expect(says(low, high)).not.toMatch(KEPT);
+    expect(says(low, high)).toMatch(/may not have many years left: you could use it as it is for as long as it serves, and spend nothing\. Should you think of replacing it/);
+  });
+  it.each([[1, 5.1], [4, 20], [9, 80]])("says so where they are many (%d to %d)", (low, high) => expect(says(low, high)).toMatch(KEPT));
+  it("says so where no years are told", () => {
+    expect(says(null)).toMatch(KEPT);
+    expect(says(0.2, 46)).toMatch(/keep it as it is[^]*it could be few or many/);
+  });
+});
