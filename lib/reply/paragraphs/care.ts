@@ -5,6 +5,10 @@ import { OURS, TRADE, WET_LYOCELL, WET_VISCOSE } from "./sources";
 import { CLEANING, HARDLY_WORTH, LOOKS, LOST_USE, MARKS, REPAIRS } from "./troubles";
 
 const WET = ["immersion-wash", "wet-hand-clean"];
+/** What old latex suffers from: the methods of its caution in lib/trade/care.ts. */
+const HARMS_LATEX = [...WET, "solvent-dry"];
+/** Where a letter names no way of cleaning yet. */
+const NOT_CLEANED_YET: Condition["not"] = { mechanisms: ["mould", "insects", "dye-bleed"], age: ["antique"], incidents: ["flood"], who: ["trade"] };
 /** Where it can only be advised against, hardly be worth it, or wait. */
 const AT_ALL = "If it is cleaned at all, then {methods}, and only after a test in a hidden corner.";
 const ALL_THE_SAME = "If it is cleaned all the same, then {methods}, and only after a test in a hidden corner.";
@@ -18,8 +22,13 @@ const LOOKS_GONE = "What it has lost is looks and not use: you could well keep i
 const USED_UP = "It may not have many years left: you could use it as it is for as long as it serves, and spend nothing.";
 const WILL_NOT_DO = "If it will not do as it is, we would think about replacing it.";
 
-/** What can be done and only after which test; what we will not do, and why; repair, cutting down, life left. */
+/** What has to be looked at first; what can be done and only after which test; what we will not do, and why; repair, cutting down, life left. */
 export const CARE: readonly ParagraphRow[] = [
+  { ...TRADE, id: "back-first-failing", version: 1, place: "back-first", when: { is: { mechanisms: ["backing-failure"], offered: HARMS_LATEX }, not: NOT_CLEANED_YET },
+    text: "Before anything else we would look at its back: it may not stand cleaning." },
+  { ...TRADE, id: "back-first", version: 2, place: "back-first", when: { is: { has: ["latex-back"], offered: HARMS_LATEX }, not: NOT_CLEANED_YET },
+    text: "Latex seems to hold its back. It weakens with age, in water and in solvents, so we would look at the back before anything else." },
+
   { ...TRADE, id: "care-antique", version: 1, place: "care", when: { is: { age: ["antique"] } },
     text: "Please have a textile conservator see it before anyone cleans, mends or cuts it. If it is cleaned at all, then only after a test in a hidden corner." },
   { ...TRADE, id: "care-flood", version: 1, place: "care", when: { is: { incidents: ["flood"], offered: CLEANING } },
@@ -54,9 +63,6 @@ export const CARE: readonly ParagraphRow[] = [
     text: "We would clean it {methods}, and only after a test in a hidden corner." },
   { ...TRADE, id: "care-none", version: 1, place: "care", when: { is: { ruledOut: CLEANING } },
     text: "There is no way of cleaning it that we would put our name to." },
-
-  { ...TRADE, id: "back-first", version: 1, place: "back-first", when: { is: { has: ["latex-back"], offered: WET }, not: { mechanisms: ["backing-failure", "mould", "insects", "dye-bleed"], age: ["antique"], incidents: ["flood"], who: ["trade"] } },
-    text: "Latex seems to hold its back. It weakens with age and in water, so we would look at the back before anything else." },
 
   { ...TRADE, id: "dye-test", version: 1, place: "dye-test", when: { is: { mechanisms: ["dye-bleed"], offered: WET } },
     text: "Where a dye has run, that is a dye test of each colour: if any comes off on a damp white cloth, no water goes on the rug." },

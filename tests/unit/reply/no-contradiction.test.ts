@@ -45,6 +45,28 @@ describe("composeDraft, sentences against each other", () => {
   }, 240_000);
 });
 
+describe("composeDraft, a back of latex", () => {
+  const OFFER = /full wash in our workshop|by hand with little water|with a dry solvent/;
+  const withBack = ({ assessments: [rug], ...input }: DraftInput, isFailing: boolean): DraftInput => {
+    const { assessment } = rug!;
+    const back = { what: "back", value: "cloth", strength: "told" as const, from: "client", decibans: 0, staff: "", client: "" };
+    const failing = isFailing ? [{ mechanism: "backing-failure" as const, probability: 0.5 }] : [];
+    return { ...input, assessments: [{ ...rug!, assessment: { ...assessment, findings: [...assessment.findings, back], mechanisms: [...assessment.mechanisms, ...failing] } }] };
+  };
+  it(`looks at the back before it names any cleaning that may harm it, over ${RUNS.toLocaleString("en")} made-up assessments`, () => {
+    let offered = 0;
+    fc.assert(fc.property(anyProspect, fc.boolean(), (input, isFailing) => {
+      const { text } = composeDraft(withBack(input, isFailing));
+      const offer = text.search(OFFER);
+      if (offer < 0) return;
+      offered += 1;
+      const caution = text.search(/look at (?:the|its) back/);
+      expect([caution >= 0, caution < offer]).toEqual([true, true]);
+    }), { numRuns: RUNS });
+    expect(offered).toBeGreaterThan(500);
+  }, 240_000);
+});
+
 describe("composeDraft, keeping it", () => {
   const says = (low: number | null, high = 0) => composeDraft(worthless({ improvement: range(0, 2, 5), lifeYears: low === null ? null : range(low, (low + high) / 2, high) }, "fading")).text;
   it.each([[0.99, 5.5], [3, 5], [0.25, 1.5]])("does not say to keep it where the years told are few (%d to %d), but to use it for as long as it serves", (low, high) => {
