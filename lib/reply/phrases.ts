@@ -29,12 +29,15 @@ export function chanceWord(word: string, { say }: Words = ENGLISH): string {
 /** A probability from 0 to 1 in words on the published scale, for a letter. */
 export const likelihood = (probability: number, words: Words = ENGLISH): string => chanceWord(cappedWord(wordsForChance({ probability, low: probability })), words);
 
-/** Shares in words with the per cent they reach up to. Source: elicited, nearest common fraction. */
+/** Shares in words with their per cent: the nearest is said, of two as near the smaller, so that none is more than five points from its figure. Elicited: which fractions people know. */
 const SHARES = [
-  [2, "nothing"], [4, "very-little"], [7, "twentieth"], [14, "tenth"], [22, "fifth"], [29, "quarter"], [36, "third"], [45, "two-fifths"],
-  [55, "half"], [63, "three-fifths"], [71, "two-thirds"], [78, "three-quarters"], [86, "four-fifths"], [93, "nine-tenths"], [100, "nearly-all"],
+  [0, "nothing"], [3.5, "very-little"], [6, "twentieth"], [10, "tenth"], [20, "fifth"], [25, "quarter"], [100 / 3, "third"], [40, "two-fifths"],
+  [50, "half"], [60, "three-fifths"], [200 / 3, "two-thirds"], [75, "three-quarters"], [80, "four-fifths"], [90, "nine-tenths"], [97, "nearly-all"],
 ] as const;
-const shareWord = (percent: number, { say }: Words) => say(`share.${(SHARES.find(([upTo]) => percent <= upTo) ?? SHARES[SHARES.length - 1]!)[1]}`);
+const shareWord = (percent: number, { say }: Words) => {
+  const [, nearest] = SHARES.reduce((best, share) => (Math.abs(share[0] - percent) < Math.abs(best[0] - percent) ? share : best));
+  return say(`share.${nearest}`);
+};
 
 /** Keeps a number and its unit on one line. */
 const NBSP = "\u00a0";
@@ -140,5 +143,19 @@ export function roughMoneyPhrase({ low, high }: Range, currency: string, words: 
   return from === to ? to : words.say("money.range", { low: from, high: to });
 }
 
-/** A chance from 0 to 1 as "about 22 in 100". */
-export const chancePhrase = (chance: number, { say }: Words = ENGLISH): string => say("chance.in-hundred", { n: Math.round(chance * 100) });
+/** A chance of harm is told by so much to either side of it, as wide as the ranges from whose middles it is worked out (`WORSE` in lib/trade/improvement.ts), an end of ten in 100 or more to the nearest five. Elicited. */
+const HARM_BAND = { share: 1 / 3, step: 5, fineBelow: 10 } as const;
+/** A chance of harm, 0–1, as the range it is told by: 0.22 is 0.15 to 0.3. Ends from 0.01 to 0.99. */
+export function harmRange(chance: number): { low: number; high: number } {
+  const end = (side: number) => {
+    const at = chance * 100 * (1 + side * HARM_BAND.share);
+    const step = at < HARM_BAND.fineBelow ? 1 : HARM_BAND.step;
+    return Math.min(99, Math.max(1, Math.round(at / step) * step)) / 100;
+  };
+  return { low: end(-1), high: end(1) };
+}
+/** The same in figures, for the desk: "15–30 %". */
+export function harmFigures(chance: number): string {
+  const { low, high } = harmRange(chance);
+  return improvementFigures({ low: low * 100, high: high * 100 });
+}

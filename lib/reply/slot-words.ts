@@ -25,7 +25,7 @@ export const SLOTS = {
   life: where("the years left, as a range", "between 2 and 6 years"),
   lifeLow: where("the years left, the lower end", "2 years"),
   lifeHigh: where("the years left, the upper end", "6 years"),
-  worse: where("the chance that cleaning harms it", "about 22 in 100"),
+  worse: where("the chance that cleaning harms it, as a range", "between 15 and 30 in 100"),
   beyond: where("how likely it is beyond economic repair", "likely"),
   atHome: always("“at home”, or “at home again” where it was cleaned there before", "at home"),
   methods: where("the cleaning that is not ruled out", "nearly dry or with a dry solvent"),

@@ -17,7 +17,8 @@ import type { ParagraphRow } from "./paragraphs/row";
 import { fillWith, isSlot, slotsIn, type SlotName } from "./slot-words";
 import { colourIn, colourName, plain, titleIn } from "./rug-title";
 import { cutDownPhrase } from "./cut-down-price";
-import { cappedWord, chancePhrase, chanceWord, improvementPhrase, lifePhrase, likelihood, listed, moneyPhrase, roughMoneyPhrase, yearsEnd } from "./phrases";
+import { rangeInHundred } from "./documents/chances";
+import { cappedWord, chanceWord, harmRange, improvementPhrase, lifePhrase, likelihood, listed, moneyPhrase, roughMoneyPhrase, yearsEnd } from "./phrases";
 
 /** What a draft needs to know of the workshop. */
 export interface WorkshopForDraft {
@@ -158,7 +159,7 @@ export function slotsOf(input: SlotsInput): Slots {
     evidence: evidence(rug, words), soldAs: sold ? words.say(`sold.${sold}`) : null,
     improvement: a.improvement && improvementPhrase(a.improvement, words), life: a.lifeYears && lifePhrase(a.lifeYears, words),
     lifeLow: a.lifeYears && yearsEnd(a.lifeYears.low, "low", words), lifeHigh: a.lifeYears && yearsEnd(a.lifeYears.high, "high", words),
-    worse: a.worse === null ? null : chancePhrase(a.worse, words), beyond: a.beyondRepair === null ? null : likelihood(a.beyondRepair, words),
+    worse: a.worse === null ? null : rangeInHundred(harmRange(a.worse), words), beyond: a.beyondRepair === null ? null : likelihood(a.beyondRepair, words),
     atHome: words.say(wasCleanedAtHome(rug.answers) ? "letter.at-home-again" : "letter.at-home"),
     methods: offered.length ? listed(offered.map((m) => words.say(`method.${m}`)), "or", words) : null,
     clean: money("clean"), cutDown: a.money && cutDownPhrase(a, a.money.currency, words), cutWay: cutWay(a, words), replace: replacePrice(a) && money("replace"),

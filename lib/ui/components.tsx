@@ -28,5 +28,5 @@ export function Components({ components, as: H }: { components: readonly Compone
 
 function Fibre({ belief: { fibre, probability } }: { belief: ComponentBelief["fibres"][number] }) {
   const [name, words] = [sentenceCase(fibreName(fibre)), wordsForChance({ probability, low: probability })];
-  return <Measure name={name} note={words} chart={<Length share={probability} says={spoken(name, words, probability)} />} figures={percent(probability)} />;
+  return <Measure name={name} note={words} chart={<Length share={probability} says={spoken(name, words, percent(probability))} />} figures={percent(probability)} />;
 }

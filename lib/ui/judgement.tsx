@@ -106,7 +106,7 @@ function Mechanisms({ mechanisms }: { mechanisms: Assessment["mechanisms"] }) {
 
 function Mechanism({ mechanism, probability: p }: Assessment["mechanisms"][number]) {
   const [name, words] = [sentenceCase(mechanismName(mechanism)), wordsForChance({ probability: p, low: p })];
-  return <Measure name={name} note={words} chart={<Length share={p} says={spoken(name, words, p)} />} figures={percent(p)} />;
+  return <Measure name={name} note={words} chart={<Length share={p} says={spoken(name, words, percent(p))} />} figures={percent(p)} />;
 }
 
 function Open({ assessment: a, asks, as: H }: { assessment: Assessment; asks: ToldByLetter["asks"]; as: HeadingLevel }) {

@@ -1,8 +1,7 @@
-import { percent } from "./figures";
 import css from "./length.module.css";
 
 /** What a length says to the ear: "Silk: likely, 70 %". */
-export const spoken = (of: string, words: string, share: number): string => `${of}: ${words}, ${percent(share)}`;
+export const spoken = (of: string, words: string, figures: string): string => `${of}: ${words}, ${figures}`;
 
 /** A chance as a length from nothing, `share` 0–1 of the line: an image whose number stands in words. */
 export function Length({ share, says }: { share: number; says: string }) {

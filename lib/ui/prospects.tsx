@@ -1,5 +1,5 @@
 import { cutDownPhrase } from "../reply/cut-down-price";
-import { improvementFigures, moneyPhrase } from "../reply/phrases";
+import { harmFigures, improvementFigures, moneyPhrase } from "../reply/phrases";
 import type { ToldByLetter } from "../reply/told-by-letter";
 import { METHODS } from "../trade/care";
 import { TEXTURE_GRADES } from "../trade/texture";
@@ -24,7 +24,7 @@ export function Expected({ assessment: a, letter }: { assessment: Assessment; le
         {a.improvement && !letter.comesBackOpen && <Measure name="Comes back by" chart={<ComesBackLine improvement={a.improvement} />} figures={improvementFigures(a.improvement)} />}
         <Texture texture={a.texture} />
         <Chance name="The smell comes back in damp weather" share={a.odour?.returns ?? null} note={a.odour && a.odour.now < 1 ? `if it smells, which is ${wordsForChance({ probability: a.odour.now, low: a.odour.now })}` : undefined} />
-        <Chance name="Made worse by cleaning" share={a.worse} />
+        <Chance name="Made worse by cleaning" share={a.worse} figures={a.worse === null ? undefined : harmFigures(a.worse)} />
         <Chance name="Beyond economic repair" share={a.beyondRepair} note="provisional, not inspected" />
       </Measures>
       {letter.comesBackOpen && <p className={css.plain}>{sentenceCase(letter.comesBackOpen)}.</p>}
@@ -58,10 +58,11 @@ export function Prospects({ assessment: a, letter, currencyNow, as: H, words }: 
   );
 }
 
-function Chance({ name, share, note }: { name: string; share: number | null; note?: string | undefined }) {
+/** `figures`: how the chance is told where a letter tells it by a range. */
+function Chance({ name, share, note, figures = percent(share ?? 0) }: { name: string; share: number | null; note?: string | undefined; figures?: string | undefined }) {
   if (share === null) return null;
   const words = wordsForChance({ probability: share, low: share });
-  return <Measure name={name} note={[words, note].filter(Boolean).join("; ")} chart={<Length share={share} says={spoken(name, words, share)} />} figures={percent(share)} />;
+  return <Measure name={name} note={[words, note].filter(Boolean).join("; ")} chart={<Length share={share} says={spoken(name, words, figures)} />} figures={figures} />;
 }
 
 /** The texture apart from the colour: the chance that it stays plainly flat or rough, and the likeliest grade now. */

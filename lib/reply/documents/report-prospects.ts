@@ -2,9 +2,9 @@ import type { Assessment, Range } from "../../triage/assessment";
 import { notStatedIn } from "../../words/judged";
 import type { Words } from "../../words/words";
 import { givesYears, isFibreOpen } from "../facts";
-import { lifePhrase, likelihood } from "../phrases";
+import { harmRange, lifePhrase, likelihood } from "../phrases";
 import { list, paragraph, small, type Block } from "./blocks";
-import { inHundred } from "./chances";
+import { inHundred, rangeInHundred } from "./chances";
 import { isFlooded, isMouldLikely } from "./report-cautions";
 import { changeIn, isDamageTold } from "./report-change";
 import type { Inspection } from "./report-seen";
@@ -17,7 +17,7 @@ export function prospectBlocks({ assessment: a, inspection }: Judged, words: Wor
   return [
     ...list(isFlooded(a) ? [say("report.flooded")] : [
       improvement(a, words),
-      ...(a.worse === null ? [] : [say("report.worse", { chance: inHundred(a.worse, words) })]),
+      ...(a.worse === null ? [] : [say("report.worse", { chance: rangeInHundred(harmRange(a.worse), words) })]),
       a.lifeYears ? life(a, a.lifeYears, words) : instead(a.why.lifeYears, say("report.no-life"), words),
     ]),
     paragraph(beyondRepair(a, inspection, words)),

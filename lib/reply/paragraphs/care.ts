@@ -101,7 +101,7 @@ export const CARE: readonly ParagraphRow[] = [
   { ...TRADE, id: "refuse-home-mark", version: 2, place: "refuse", when: { is: { mechanisms: MARKS }, not: { who: ["trade"], mechanisms: ["mould"], wet: ["wet", "damp"], incidents: ["flood"] } },
     text: "Please do not clean it {atHome}: what is put on a mark can set it, or take the colour out." },
 
-  { ...OURS, id: "worse", version: 1, place: "worse", when: { is: { offered: CLEANING }, not: { age: ["antique"], certainty: ["unknown"] }, atLeast: { worse: 0.1 } },
+  { ...OURS, id: "worse", version: 2, place: "worse", when: { is: { offered: CLEANING }, not: { age: ["antique"], certainty: ["unknown"] }, atLeast: { worse: 0.1 } },
     text: "There is a real chance, {worse}, that cleaning makes it worse." },
 
   { ...TRADE, id: "cut-down-planned", version: 1, place: "repair", when: { is: { advice: ["advise-cut-down"], has: ["cut-down-way"] }, not: { age: ["antique"] } },

@@ -82,7 +82,7 @@ export const DOCUMENTS = {
   "report.no-improvement": "No improvement can be stated.",
   "report.no-improvement-shading": "No improvement is stated: no change was told of that cleaning would bring back.",
   "report.no-improvement-of": "No improvement is stated: {change, select, none {no change was told of or measured} other {what has changed was left open in the answers to our questions, and no change was measured}}.",
-  "report.worse": "The chance that cleaning makes it worse is about {chance}.",
+  "report.worse": "The chance that cleaning makes it worse is {chance}.",
   "report.life": "{mould, select, yes {Once the mould is treated and the rug is dry, it has in ordinary use, by estimate,} other {In ordinary use it has, by estimate,}} {years} left.",
   "report.life-guess": "Until its fibre is known, the years it has left are an open guess: {years} in ordinary use{mould, select, yes {, once the mould is treated and the rug is dry} other {}}.",
   "report.life-open": "How many years it has left hangs on its fibre, which is open, so no number is told.",

@@ -99,7 +99,6 @@ export const LETTERS = {
   "money.range": "{low} to {high}",
   "money.about": "about {amount}",
   "money.edges": "{low}, or up to {high} if all its edges have to be new",
-  "chance.in-hundred": "about {n} in 100",
 
   "chance-word.virtually-certain": "virtually certain",
   "chance-word.very-likely": "very likely",

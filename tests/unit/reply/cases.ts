@@ -17,7 +17,7 @@ export const CASES: Record<string, Case> = {
     },
     answers: { labelText: "100 % VISCOSE", sellerSaid: "silk", incidents: ["pet-urine"], treatments: ["household-cleaner", "rubbed"] },
     enquiry: { wetNow: "no", reason: "older-trouble" },
-    says: ["Dear Ana Example,", "very likely viscose", "sold to you as silk", "“100 % VISCOSE”", "2–22 %", "hidden corner", "nearly dry", /will not wash/, /at home/, /provisional/, /inspected/, /cut away/, /damage at one side or end/, "£210 to £340", "8 months", "3½ years", "22 in 100", /weak when wet/, /kind regards/],
+    says: ["Dear Ana Example,", "very likely viscose", "sold to you as silk", "“100 % VISCOSE”", "2–22 %", "hidden corner", "nearly dry", /will not wash/, /at home/, /provisional/, /inspected/, /cut away/, /damage at one side or end/, "£210 to £340", "8 months", "3½ years", "between 15 and 30 in 100", /weak when wet/, /kind regards/],
     never: [WET_TALK, /your fault|should have|foolish of/, /\b0\.\d/, "£120"],
   },
   "art silk without a label, what is it": {

@@ -5,7 +5,7 @@ import { documentsOffered } from "../../../lib/reply/documents/offered";
 import type { DraftInput } from "../../../lib/reply/pieces";
 import { cleaning } from "../../../lib/reply/facts";
 import { wordsIn } from "../../../lib/words/words";
-import { improvementPhrase, lifePhrase, moneyPhrase, roughMoneyPhrase, yearsEnd, yearsPhrase } from "../../../lib/reply/phrases";
+import { harmFigures, improvementPhrase, lifePhrase, moneyPhrase, roughMoneyPhrase, yearsEnd, yearsPhrase } from "../../../lib/reply/phrases";
 import { readingOf } from "../../../lib/reply/reading";
 import { CUT_NAMES } from "../../../lib/photo/cut-names";
 import type { RugAnswers } from "../../../lib/trade/questions";
@@ -115,7 +115,7 @@ describe("composeDraft, for any assessment", () => {
   it("has no number that is not in the assessment, the answers or the settings", () => anyDraft(({ text }, input) => {
     const known = `${JSON.stringify(input.assessments.map((r) => [r.title, r.answers, r.assessment.firstAid, r.assessment.nextQuestions]))} ${JSON.stringify(input.workshop)} ${input.client.name}`;
     const said = input.assessments.flatMap(({ assessment: a }, at) => [
-      String(at + 1), a.improvement && improvementPhrase(a.improvement), a.lifeYears && [lifePhrase(a.lifeYears), yearsPhrase(a.lifeYears), yearsEnd(a.lifeYears.low, "low"), yearsEnd(a.lifeYears.high, "high")].join(" "), a.worse === null ? "" : `${Math.round(a.worse * 100)} in 100`,
+      String(at + 1), a.improvement && improvementPhrase(a.improvement), a.lifeYears && [lifePhrase(a.lifeYears), yearsPhrase(a.lifeYears), yearsEnd(a.lifeYears.low, "low"), yearsEnd(a.lifeYears.high, "high")].join(" "), a.worse === null ? "" : `${harmFigures(a.worse)} in 100`,
       ...[a.money?.clean, a.money?.cutDown].map((m) => (m ? moneyPhrase(m, a.money!.currency, wordsIn("en-GB")) : "")),
       a.money?.replace && roughMoneyPhrase(a.money.replace, a.money.currency, wordsIn("en-GB")),
     ]).join(" ");
@@ -262,7 +262,7 @@ describe("composeDraft, edges", () => {
     const at = (beyondRepair: number, worse: number) => composeDraft(worthless({ beyondRepair, worse })).text;
     expect(at(0.32, 0.09)).not.toMatch(/provisional|real chance/);
     expect(at(0.33, 0.1)).toMatch(/provisional/);
-    expect(at(0.33, 0.1)).toMatch(/about 10 in 100/);
+    expect(at(0.33, 0.1)).toMatch(/real chance, between 7 and 15 in 100, that cleaning makes it worse/);
   });
   it("advises once what to do instead of cleaning, with a price or without, however probable it is that it is not worth saving", () => {
     const money = { currency: "GBP", clean: range(100, 120, 150), cutDown: range(200, 250, 300), replace: range(300, 400, 500), valueToday: null };

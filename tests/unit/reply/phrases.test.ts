@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { WORSE, WORSE_OLD_LATEX } from "../../../lib/trade/improvement";
 import { wordsIn } from "../../../lib/words/words";
-import { cappedWord, chancePhrase, improvementFigures, improvementPhrase, isTellingPrice, lifePhrase, lifeTold, likelihood, listed, moneyPhrase, roughMoneyPhrase, yearsEnd, yearsPhrase } from "../../../lib/reply/phrases";
+import { cappedWord, harmFigures, harmRange, improvementFigures, improvementPhrase, isTellingPrice, lifePhrase, lifeTold, likelihood, listed, moneyPhrase, roughMoneyPhrase, yearsEnd, yearsPhrase } from "../../../lib/reply/phrases";
 import { range } from "./make";
 
 const ENGLISH = wordsIn("en-GB");
@@ -84,9 +85,36 @@ describe("likelihood", () => {
   it("never says certain", () => expect(cappedWord("virtually certain")).toBe("very likely"));
 });
 
-describe("listed and chancePhrase", () => {
+describe("listed", () => {
   it("joins as people write", () => {
     expect([listed([]), listed(["a"]), listed(["a", "b"]), listed(["a", "b", "c"], "or")]).toEqual(["", "a", "a and b", "a, b or c"]);
   });
-  it("says a chance in hundreds", () => expect(chancePhrase(0.216)).toBe("about 22 in 100"));
+});
+
+describe("harmRange", () => {
+  it.each([["viscose", ".15–.30", "15–30\u00a0%"], ["silk", ".08–.15", "8–15\u00a0%"]] as const)("tells the chance of %s by the range it was elicited as, %s", (fibre, elicited, said) => {
+    expect(WORSE[fibre].source).toContain(elicited);
+    expect(harmFigures(WORSE[fibre].gentle)).toBe(said);
+  });
+  it("tells that of old latex by its range, .1 to .25", () => expect(harmFigures(WORSE_OLD_LATEX.chance)).toBe("10–25\u00a0%"));
+  it("holds the chance, is never one figure from .1 on, and neither none nor certainty", () => fc.assert(fc.property(fc.integer({ min: 10, max: 990 }), (thousandths) => {
+    const chance = thousandths / 1000;
+    const { low, high } = harmRange(chance);
+    expect([low <= chance + 0.005, high >= chance - 0.005, low >= 0.01, high <= 0.99, chance < 0.1 || low < high]).toEqual([true, true, true, true, true]);
+  })));
+});
+
+describe("a share in words", () => {
+  const SHARE: Readonly<Record<string, number>> = {
+    nothing: 0, "a twentieth": 5, "a tenth": 10, "a fifth": 20, "a quarter": 25, "a third": 33.3, "two fifths": 40, half: 50, "three fifths": 60, "two thirds": 66.7, "three quarters": 75, "four fifths": 80, "nine tenths": 90, "nearly all": 97, "very little": 3.5,
+  };
+  it("is within five points of its figure at both ends, whatever they are", () => {
+    for (let at = 6; at <= 100; at += 1) {
+      const word = /^(?:anything from nothing to|between nothing and|between very little and|about) (.+) \(/.exec(improvementPhrase(range(0, at / 2, at)))?.[1] ?? "";
+      expect([at, Math.abs((SHARE[word] ?? NaN) - at) <= 5]).toEqual([at, true]);
+      const first = /^(?:anything from|between|about) (.+?) (?:to|and|\()/.exec(improvementPhrase(range(at, 100, 100)))?.[1] ?? "";
+      expect([at, Math.abs((SHARE[first] ?? NaN) - at) <= 5]).toEqual([at, true]);
+    }
+  });
+  it.each([[1, 71, "three quarters"], [5, 53, "half"], [10, 86, "nine tenths"], [10, 85, "four fifths"]])("%d to %d: %s", (low, high, word) => expect(improvementPhrase(range(low, 0, high))).toContain(` ${word} (`));
 });
