@@ -12,6 +12,9 @@ const NO_PRICE: Condition["not"] = { age: ["antique"], incidents: ["flood"], cer
 /** Where an inspection has to find first that there is something to clean. */
 const IF_WORTH_CLEANING = "If an inspection finds it worth cleaning, we estimate {clean}; price and limits are agreed with you first.";
 
+/** They may have told some of it in words of their own. */
+const WHAT_WE_ASK = "It would help us most to know or see this. Pass over what you have told us already.\n{asks}";
+
 /** Who else should see it, where no other paragraph has said so. */
 const REFERRED: Condition["is"] = { advice: ["refer"], has: ["referral"] };
 const SAID_ELSEWHERE: Condition["not"] = { age: ["antique"], incidents: ["flood"] };
@@ -52,10 +55,10 @@ export const ENDS: readonly ParagraphRow[] = [
     text: "To help you well, we need to know, even where your letter has said it:\n{asks}" },
   { ...OURS, id: "asks-lone", version: 2, place: "asks", when: { is: { has: ["lone-ask"], certainty: ["unknown", "open"] }, not: NOT_OURS },
     text: "One thing would help us most:\n{ask}" },
-  { ...OURS, id: "asks-first", version: 4, place: "asks", when: { is: { has: ["photos", "questions"], certainty: ["unknown", "open"] }, not: NOT_OURS },
-    text: "It would help us most to know or see this, leaving out what you have told us already:\n{asks}" },
-  { ...OURS, id: "asks-for-more", version: 3, place: "asks", when: { is: { has: ["photos", "questions"], advice: ["ask-for-more"] } },
-    text: "It would help us most to know or see this, leaving out what you have told us already:\n{asks}" },
+  { ...OURS, id: "asks-first", version: 5, place: "asks", when: { is: { has: ["photos", "questions"], certainty: ["unknown", "open"] }, not: NOT_OURS },
+    text: WHAT_WE_ASK },
+  { ...OURS, id: "asks-for-more", version: 4, place: "asks", when: { is: { has: ["photos", "questions"], advice: ["ask-for-more"] } },
+    text: WHAT_WE_ASK },
   { ...OURS, id: "asks-one-more", version: 2, place: "asks", when: { is: { has: ["one-ask"], certainty: ["likely"], advice: ["inspect-and-test", "first-aid", "quote-with-limits"] } },
     text: "One thing would tell us more:\n{ask}" },
 
@@ -132,6 +135,9 @@ export const ENDS: readonly ParagraphRow[] = [
     text: "We know that you hoped for better news.", tones: { warm: "We know that you hoped for better news, and are sorry not to have it." } },
   { ...OURS, id: "closing-open-news", version: 1, place: "closing", when: { ...HARD_NEWS, atLeast: HARDLY_WORTH },
     text: "We would gladly have told you more from here.", tones: { warm: "We would gladly have told you more from here, and are sorry that we cannot." } },
+
+  { ...OURS, id: "closing-asked", version: 1, place: "closing", when: { is: { advice: ["ask-for-more"], has: ["photos", "questions"] }, not: { who: ["trade"], has: ["said-wet"] } },
+    text: "Once we have heard from you, we can tell you more." },
 
   { ...OURS, id: "signature", version: 1, place: "signature", when: {}, text: "With kind regards,\n{signature}",
     tones: { warm: "With warm regards,\n{signature}", brief: "Kind regards,\n{signature}" } },

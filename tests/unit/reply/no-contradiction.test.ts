@@ -79,3 +79,11 @@ describe("composeDraft, keeping it", () => {
     expect(says(0.2, 46)).toMatch(/keep it as it is[^]*it could be few or many/);
   });
 });
+
+describe("composeDraft, where we ask for more", () => {
+  const asking = (advice: "ask-for-more" | "inspect-and-test") => composeDraft(worthless({ beyondRepair: 0.1, advice: { action: advice, why: "", referTo: null, losses: [] }, nextQuestions: [{ id: "back", kind: "photo", ask: "", why: "" }, { id: "since", kind: "question", ask: "", why: "" }] })).text;
+  it("ends with what it is for, and only there", () => {
+    expect(asking("ask-for-more")).toMatch(/Pass over what you have told us already\.\n– [^]*Once we have heard from you, we can tell you more\.\n\nWith kind regards/);
+    expect(asking("inspect-and-test")).not.toMatch(/Once we have heard from you/);
+  });
+});
