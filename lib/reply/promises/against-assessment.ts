@@ -1,6 +1,6 @@
 import { METHODS, type MethodId } from "../../trade/care";
 import type { Assessment, Range } from "../../triage/assessment";
-import { improvementFigures } from "../phrases";
+import { harmFigures, improvementFigures } from "../phrases";
 import { chancesBeyond, fibreIn } from "./against-chances";
 import { sizeBeyond } from "./against-size";
 import { worthBeyond } from "./against-worth";
@@ -71,7 +71,7 @@ function harmBelow(plain: string, { worse }: Assessment): Beyond[] {
   if (worse === null || !HARMS.test(plain) || !/\b(?:chance|risk|in 100|in a hundred|per ?cent)\b|%/u.test(plain)) return [];
   const said = [...plain.matchAll(/([0-9]+(?:[.,][0-9]+)?) ?(?:%|per ?cent|in (?:100|a hundred))/gu)].map((m) => Number((m[1] as string).replace(",", ".")) / 100);
   if (said.length === 0 || Math.max(...said) >= Math.min(worse * HARM_SLACK.share, worse - HARM_SLACK.least)) return [];
-  return [{ rule: "number", why: "This makes the chance of harm smaller than the assessment does.", suggestion: `It is about ${Math.round(worse * 100)} in 100.` }];
+  return [{ rule: "number", why: "This makes the chance of harm smaller than the assessment does.", suggestion: `The range is ${harmFigures(worse)}.` }];
 }
 
 const LIFE = /\b(?:last|lasts|left|life|live|serve|serves|good for|has|another|keep)\b/u;
