@@ -33,6 +33,6 @@ export async function acknowledgeAgain(tx: Tx, { enquiryId, to, was, isDue }: Ag
   const judged = enquiry.rugs.flatMap((r) => r.assessments.map((a) => assessmentOf(a.result)));
   const firstAid = enquiry.letters.length > 0 ? null : firstAidAtOnce(judged, urgenciesOfWords(enquiry), settings.emergencyNumber);
   const { linkId } = await addClientLink(tx, enquiryId, now);
-  await acknowledge(tx, { enquiryId, reference: enquiry.reference, channel: enquiry.channel, linkId, client: { name: to.name, email: to.email }, firstAid, settings, now });
+  await acknowledge(tx, { enquiryId, reference: enquiry.reference, channel: enquiry.channel, linkId, client: { name: to.name, email: to.email }, isTold: enquiry.letters.some((l) => l.state === "sent"), firstAid, settings, now });
   return true;
 }

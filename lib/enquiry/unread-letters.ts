@@ -13,7 +13,7 @@ export const WORDS_READ = "words-read";
 /** What is read of an enquiry to know which words of its client nobody has read yet. */
 export const WORDS_PARTS = {
   rugs: { orderBy: { position: "asc" }, include: { answers: true, assessments: { orderBy: NEWEST_FIRST.createdAt, take: 1 } } },
-  letters: { where: { automatic: false, state: { not: "taken_back" } }, select: { createdAt: true } },
+  letters: { where: { automatic: false, state: { not: "taken_back" } }, select: { createdAt: true, state: true } },
 } as const satisfies Prisma.EnquiryInclude;
 
 type Told = Pick<Answer, "question" | "value" | "at">;

@@ -10,6 +10,8 @@ export interface AcknowledgementInput {
   reference: string;
   /** They rang us, and a person here wrote it down. */
   isHeard: boolean;
+  /** A person has answered already: this one only brings the link to a new address. */
+  isTold: boolean;
   workshop: LetterHead & { hours: string };
   /** The client's own page, or the mark that becomes it. */
   link: string;
@@ -19,16 +21,16 @@ export interface AcknowledgementInput {
 
 /**
  * The letter that goes out by itself when an enquiry has arrived. It says that a person will answer and where the
- * client's own page is; it holds no judgement about the rug. First aid is the same for every rug.
+ * client's own page is, or where somebody has answered and this is a new address, that the answer stands there; it holds no judgement about the rug. First aid is the same for every rug.
  */
-export function acknowledgement({ greeted, reference, isHeard, workshop, link, firstAid }: AcknowledgementInput): ComposedLetter {
+export function acknowledgement({ greeted, reference, isHeard, isTold, workshop, link, firstAid }: AcknowledgementInput): ComposedLetter {
   const { say } = wordsIn(workshop.locale ?? "en-GB");
   const name = headerText(greeted ?? "");
   const blocks = [
     name ? say("ack.dear", { name }) : say("ack.good-day"),
     firstAid ? `${say(firstAid.isUnread ? "ack.first-aid-unread" : "ack.first-aid")}\n${firstAid.lines.map((s) => `– ${s}`).join("\n")}` : null,
-    say(isHeard ? "ack.heard" : "ack.reached", { reference }),
-    firstAid ? null : say("ack.until"),
+    say(isTold ? "ack.told" : isHeard ? "ack.heard" : "ack.reached", { reference }),
+    firstAid || isTold ? null : say("ack.until"),
     say(isHeard ? "ack.page-heard" : "ack.page"),
     workshop.hours ? say("front.hours", { hours: workshop.hours }) : null,
     `${workshop.name}${workshop.telephone ? `\n${workshop.telephone}` : ""}`,

@@ -47,16 +47,17 @@ export function asksOf(rug: AskedRug, likely: readonly MechanismId[]): { questio
   return { questions, photos, listed, one: photos[0] ?? questions[0] ?? null };
 }
 
-type AskedRug = Pick<RugForDraft, "assessment" | "answers" | "wetByWords" | "photosCame" | "labelHeard" | "messages">;
+type AskedRug = Pick<RugForDraft, "assessment" | "answers" | "wetByWords" | "photosCame" | "labelHeard" | "messages" | "saidOfWater">;
 const isForCare = ({ id }: Next, { wetByWords = null }: AskedRug): boolean => FOR_CARE.includes(id) && !(id === WET && wetByWords !== null);
 
 /** Whether a client may be asked for it at all, as things stand. */
-function fitsALetter({ assessment: a, answers, wetByWords = null, photosCame = false, labelHeard = false, messages = [] }: AskedRug, likely: readonly MechanismId[]): (q: Next) => boolean {
+function fitsALetter({ assessment: a, answers, wetByWords = null, photosCame = false, labelHeard = false, messages = [], saidOfWater: newest }: AskedRug, likely: readonly MechanismId[]): (q: Next) => boolean {
   const trouble = likely.some((m) => m !== "soil-only");
   const handsOff = a.firstAid !== null || wetByWords !== null || likely.includes("mould");
   const barred = [...(wetByWords === "hands-off" ? NOBODY_TOUCHES : handsOff ? HANDS_ON : []), ...(photosCame && hasUnsaid(a) ? LIKELY_SHOWN : []), ...(labelHeard && labelStands(a) === "agrees" ? [LABEL] : [])];
+  const isDry = isSaidDry({ answers, ...(newest === undefined ? {} : { saidOfWater: newest }) });
   const inTheirWords: readonly string[] = [answers.story ?? "", ...messages].flatMap(storyTells);
-  return ({ id }) => (id !== "trouble" || trouble) && !barred.includes(id) && !isTold(a, id) && !inTheirWords.includes(id);
+  return ({ id }) => (id !== "trouble" || trouble) && !barred.includes(id) && !(id === WET && isDry) && !isTold(a, id) && !inTheirWords.includes(id);
 }
 
 /**

@@ -5,7 +5,7 @@ import type { ActionId, Assessment, MechanismId } from "../triage/assessment";
 import type { Words } from "../words/words";
 import { costsMore, isFibreOpen, isLittle, likelyMechanisms } from "./facts";
 import { namedFibres } from "./label-said";
-import { improvementFigures, likelihood, moneyPhrase } from "./phrases";
+import { improvementFigures, likelihood, AMOUNT_PHRASES } from "./phrases";
 import type { ToldByLetter } from "./told-by-letter";
 
 /** What a headline goes by beside the assessment. */
@@ -47,8 +47,8 @@ function openFibres(a: Assessment): string | null {
 function costAgainstWorth({ money }: Assessment, words: Words): string | null {
   const worth = money?.valueToday ?? money?.replace;
   if (!money?.clean || !worth) return null;
-  const amount = (range: typeof worth) => moneyPhrase(range, money.currency, words);
-  return `cleaning costs about ${amount(money.clean)}, and ${money.valueToday ? `the rug may be worth ${amount(worth)} today` : `a new one ${amount(worth)}`}`;
+  const amount = (of: keyof typeof AMOUNT_PHRASES, range: typeof worth) => AMOUNT_PHRASES[of](range, money.currency, words);
+  return `cleaning costs about ${amount("clean", money.clean)}, and ${money.valueToday ? `the rug may be worth ${amount("valueToday", worth)} today` : `a new one ${amount("replace", worth)}`}`;
 }
 
 /** Why the work is, or may not be, worth its cost: little comes back, or it costs as much as the rug is worth; else both stand beside each other. */

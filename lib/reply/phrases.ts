@@ -143,6 +143,9 @@ export function roughMoneyPhrase({ low, high }: Range, currency: string, words: 
   return from === to ? to : words.say("money.range", { low: from, high: to });
 }
 
+/** What our own work costs is known better than what a market asks: how each amount of an assessment is written, at the desk, in letters and in documents. */
+export const AMOUNT_PHRASES = { clean: moneyPhrase, cutDown: moneyPhrase, replace: roughMoneyPhrase, valueToday: roughMoneyPhrase } as const;
+
 /** A chance of harm is told by so much to either side of it, as wide as the ranges from whose middles it is worked out (`WORSE` in lib/trade/improvement.ts), an end of ten in 100 or more to the nearest five. Elicited. */
 const HARM_BAND = { share: 1 / 3, step: 5, fineBelow: 10 } as const;
 /** A chance of harm, 0–1, as the range it is told by: 0.22 is 0.15 to 0.3. Ends from 0.01 to 0.99. */

@@ -18,7 +18,7 @@ import { fillWith, isSlot, slotsIn, type SlotName } from "./slot-words";
 import { colourIn, colourName, plain, titleIn } from "./rug-title";
 import { cutDownPhrase } from "./cut-down-price";
 import { rangeInHundred } from "./documents/chances";
-import { cappedWord, chanceWord, harmRange, improvementPhrase, lifePhrase, likelihood, listed, moneyPhrase, roughMoneyPhrase, yearsEnd } from "./phrases";
+import { AMOUNT_PHRASES, cappedWord, chanceWord, harmRange, improvementPhrase, lifePhrase, likelihood, listed, yearsEnd } from "./phrases";
 
 /** What a draft needs to know of the workshop. */
 export interface WorkshopForDraft {
@@ -96,13 +96,14 @@ function rugPhrase({ rug: { title }, rugs, client }: SlotsInput, words: Words): 
 
 /**
  * The cleaning a letter speaks of: what needs no more than the usual test first, then what needs testing; never more than
- * two. Where a full wash is ruled out, little water comes after the dry ways.
+ * two. Where a full wash is ruled out the letter says that we do not wash it, so little water is named only where no dry way is left.
  */
 function offeredMethods(a: Assessment): MethodId[] {
   const isWashed = a.methods.some((m) => m.method === "immersion-wash" && m.verdict !== "ruled-out");
-  const last = (m: Assessment["methods"][number]) => Number(m.method === "wet-hand-clean" && !isWashed) * 2 + Number(m.verdict !== "suitable");
   const allowed = cleaning(a).filter((m) => m.verdict !== "ruled-out");
-  return allowed.sort((x, y) => last(x) - last(y)).slice(0, MOST_METHODS).map((m) => m.method);
+  const dry = allowed.filter((m) => m.method !== "wet-hand-clean");
+  const last = (m: Assessment["methods"][number]) => Number(m.verdict !== "suitable");
+  return (isWashed || dry.length === 0 ? allowed : dry).sort((x, y) => last(x) - last(y)).slice(0, MOST_METHODS).map((m) => m.method);
 }
 
 /** "your message, your answers and the new photo"; null where nothing came. */
@@ -144,10 +145,9 @@ export function slotsOf(input: SlotsInput): Slots {
   const words = wordsOf(workshop);
   const sold = SOLD_AS.find((id) => id === rug.answers.sellerSaid);
   const [leading, rival] = namedFibres(a);
-  const money = (range: keyof NonNullable<Assessment["money"]>) => {
-    const value = a.money?.[range];
-    const phrase = range === "replace" ? roughMoneyPhrase : moneyPhrase;
-    return value && typeof value !== "string" ? phrase(value, a.money?.currency ?? workshop.currency, words) : null;
+  const money = (amount: keyof typeof AMOUNT_PHRASES) => {
+    const value = a.money?.[amount];
+    return value ? AMOUNT_PHRASES[amount](value, a.money?.currency ?? workshop.currency, words) : null;
   };
   const offered = offeredMethods(a);
   const emergency = emergencyIn(words, workshop.emergencyNumber);

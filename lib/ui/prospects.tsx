@@ -1,5 +1,5 @@
 import { cutDownPhrase } from "../reply/cut-down-price";
-import { harmFigures, improvementFigures, moneyPhrase } from "../reply/phrases";
+import { AMOUNT_PHRASES, harmFigures, improvementFigures } from "../reply/phrases";
 import type { ToldByLetter } from "../reply/told-by-letter";
 import { METHODS } from "../trade/care";
 import { TEXTURE_GRADES } from "../trade/texture";
@@ -102,7 +102,7 @@ function Why({ verdict, why }: { verdict: Verdict; why: string }) {
 const AMOUNTS = { clean: "To clean", cutDown: "To cut down and rebind", replace: "To replace", valueToday: "Worth today" } as const;
 
 function Money({ assessment: a, money, words }: { assessment: Assessment; money: NonNullable<Assessment["money"]>; words: Words }) {
-  const phrase = (k: keyof typeof AMOUNTS) => (k === "cutDown" ? cutDownPhrase(a, money.currency, words) : money[k] && moneyPhrase(money[k], money.currency, words));
+  const phrase = (k: keyof typeof AMOUNTS) => (k === "cutDown" ? cutDownPhrase(a, money.currency, words) : money[k] && AMOUNT_PHRASES[k](money[k], money.currency, words));
   const known = (Object.keys(AMOUNTS) as (keyof typeof AMOUNTS)[]).flatMap((k) => { const says = phrase(k); return says ? [{ name: AMOUNTS[k], says }] : []; });
   if (known.length === 0) return <p className={css.plain}>No figure.</p>;
   return (

@@ -5,7 +5,7 @@ import { paidInShop } from "../../triage/price-evidence";
 import { notStatedIn } from "../../words/judged";
 import { money as sum } from "../../words/measures";
 import type { Words } from "../../words/words";
-import { listed, moneyEstimate, roughMoneyPhrase } from "../phrases";
+import { listed, moneyEstimate, AMOUNT_PHRASES } from "../phrases";
 import { paragraph, small, type Block } from "./blocks";
 import { isFlooded } from "./report-cautions";
 
@@ -23,9 +23,8 @@ export function moneyBlocks({ assessment, cutDown }: Priced, words: Words): Bloc
   const { say } = words;
   const { money, why, fibres } = assessment;
   if (!money) return [paragraph(why.money ? notStatedIn(words, why.money) : say("report.no-money"))];
-  // What our own work costs is known better than a market: the letters round the two otherwise.
   const work = isFlooded(assessment) ? [] : [["report.clean", money.clean, moneyEstimate], ["report.cut-down", cutDown, moneyEstimate]] as const;
-  const rows = ([...work, ["report.replace", money.replace, roughMoneyPhrase], ["report.value-today", money.valueToday, roughMoneyPhrase]] as const)
+  const rows = ([...work, ["report.replace", money.replace, AMOUNT_PHRASES.replace], ["report.value-today", money.valueToday, AMOUNT_PHRASES.valueToday]] as const)
     .flatMap(([what, r, written]) => (r ? [[say(what), written(r, money.currency, words)]] : []));
   return [
     ...(rows.length > 0 ? [{ kind: "table" as const, caption: say("report.money-caption"), head: [say("report.what"), say("report.range")], rows }] : []),

@@ -13,17 +13,19 @@ const GAINS = (urgency: UrgencyLevel): Condition => ({ is: { urgency: [urgency] 
 
 const DAY_OR_TWO = "Please have {rug} seen to within a day or two, if you can.";
 const A_WEEK = "Please have {rug} seen to within a week, if you can.";
+/** Haste has its own reason there, whatever the letter says of worth. */
+const BEFORE_IT_SPREADS = (within: string) => `Whatever you decide about it, please have {rug} seen to within ${within}, if you can: what is in it can spread.`;
 const TODAY = "Please have the firm in today, if you can: mould can start within two days.";
 
 /** How soon, in the words of the queue. Where it is hours, first aid says so; another cleaner is asked to ring. */
 export const HASTE: readonly ParagraphRow[] = [
   { ...MOULD_SOON, id: "haste-flood", version: 1, place: "haste", when: { is: { urgency: ["hours"], ...FLOODED }, not: { who: ["trade"], has: ["first-aid", "aid-known"] } }, text: TODAY },
   { ...TRADE, id: "haste-day-flood", version: 1, place: "haste", when: within("two-days", FLOODED), text: DAY_OR_TWO },
-  { ...TRADE, id: "haste-day-spreads", version: 1, place: "haste", when: within("two-days", SPREADS), text: DAY_OR_TWO },
-  { ...TRADE, id: "haste-day-spots", version: 1, place: "haste", when: within("two-days", SPOTS), text: DAY_OR_TWO },
+  { ...TRADE, id: "haste-day-spreads", version: 1, place: "haste", when: within("two-days", SPREADS), text: BEFORE_IT_SPREADS("a day or two") },
+  { ...TRADE, id: "haste-day-spots", version: 1, place: "haste", when: within("two-days", SPOTS), text: BEFORE_IT_SPREADS("a day or two") },
   { ...OURS, id: "haste-day", version: 1, place: "haste", when: GAINS("two-days"), text: DAY_OR_TWO },
   { ...TRADE, id: "haste-week-flood", version: 1, place: "haste", when: within("a-week", FLOODED), text: A_WEEK },
-  { ...TRADE, id: "haste-week-spreads", version: 1, place: "haste", when: within("a-week", SPREADS), text: A_WEEK },
-  { ...TRADE, id: "haste-week-spots", version: 1, place: "haste", when: within("a-week", SPOTS), text: A_WEEK },
+  { ...TRADE, id: "haste-week-spreads", version: 1, place: "haste", when: within("a-week", SPREADS), text: BEFORE_IT_SPREADS("a week") },
+  { ...TRADE, id: "haste-week-spots", version: 1, place: "haste", when: within("a-week", SPOTS), text: BEFORE_IT_SPREADS("a week") },
   { ...OURS, id: "haste-week", version: 1, place: "haste", when: GAINS("a-week"), text: A_WEEK },
 ];

@@ -77,9 +77,9 @@ function harmBelow(plain: string, { worse }: Assessment): Beyond[] {
 const LIFE = /\b(?:last|lasts|left|life|live|serve|serves|good for|has|another|keep)\b/u;
 const AT_MOST = /\b(?:up to|at (?:the )?most|no more than|no longer than)\b/u;
 /** Years in words, as figures. */
-const IN_WORDS: Readonly<Record<string, number>> = { two: 2, three: 3, four: 4, five: 5, six: 6, seven: 7, eight: 8, nine: 9, ten: 10, twelve: 12, fifteen: 15, twenty: 20, thirty: 30, forty: 40, fifty: 50 };
+const IN_WORDS: Readonly<Record<string, number>> = { one: 1, two: 2, three: 3, four: 4, five: 5, six: 6, seven: 7, eight: 8, nine: 9, ten: 10, twelve: 12, fifteen: 15, twenty: 20, thirty: 30, forty: 40, fifty: 50 };
 const inYears = (months: string): string => (Number(months) / 12).toFixed(2);
-const withFigures = (plain: string): string => plain.replace(/\bhalf a year\b/gu, "0.5 years").replace(/\b(?:a few|some|several) months\b/gu, "0.25 years").replace(/\b([0-9]+)(?: ?(?:–|-|to|and) ?([0-9]+))? months?\b/gu, (_, from: string, to: string = from) => `${inYears(from)} to ${inYears(to)} years`).replace(/\b[a-z]+(?= (?:more |good |further )?years?\b)/gu, (word) => String(IN_WORDS[word] ?? word));
+const withFigures = (plain: string): string => plain.replace(/\bhalf a year\b/gu, "0.5 years").replace(/\b(?:a few|some|several) months\b/gu, "0.25 years").replace(/\b([0-9]+)(?: ?(?:–|-|to|and) ?([0-9]+))? months?\b/gu, (_, from: string, to: string = from) => `${inYears(from)} to ${inYears(to)} years`).replace(/\b[a-z]+(?= (?:(?:and|to|or) (?:[a-z]+|[0-9]+) )?(?:more |good |further )?years?\b)/gu, (word) => String(IN_WORDS[word] ?? word));
 function yearsBeyond(plain: string, { lifeYears }: Assessment): Beyond[] {
   if (!LIFE.test(plain) || /\bold\b|\bago\b|\bbought\b|\baged?\b|\bdoubt\b|\bmore than\b/u.test(plain)) return [];
   const said = numbersBefore(withFigures(plain), "(?:more |good |further )?years?");

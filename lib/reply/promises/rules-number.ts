@@ -3,6 +3,9 @@ import { p, type Rule } from "./rule";
 
 const NO_SIDE_COST = "(?<=^(?!.*\\b(?:inspection|tests?|testing|visit|laborator\\w+|report|estimate|a square|per square|an hour|paid|last (?:time|year|week))\\b).*)";
 
+/** A number of years with both its ends is a range, whatever is said around it. */
+const NO_TWO_ENDS = "(?<=^(?!.*\\bNUMBER(?: years?| months?)? ?(?:to|and|or|–|-) ?NUMBER (?:\\w+ )?years?\\b).*)";
+
 /** One figure for years, money or per cent. */
 export const NUMBER: Rule = {
   id: "number", what: "gives one number where only a range is known",
@@ -13,7 +16,7 @@ export const NUMBER: Rule = {
   patterns: [
     p("\\bgood for (?:life|years|decades|ever|a lifetime|generations|another|NUMBER|ages)\\b", { also: ["softened"], except: ["ranged"] }),
     p("\\b(?:long|good|many|full|plenty of) (?:\\w+ )?(?:life|years) (?:ahead|left|in it|to come|still)\\b", { also: ["softened"] }),
-    p("\\b(?:another|a further|further|extra|additional|good|easily|least|serve\\w*|last\\w*|left|see (?:you|it) (?:through|right)|stay\\w*|expect)\\b.{0,30}\\b(?:NUMBER(?:[- ]odd)?|several|many|a few|a couple of|a good few) (?:\\w+ )?(?:years?|decades?|generations?|lifetimes?)\\b", { except: ["ranged"], also: ["softened"] }),
+    p(`${NO_TWO_ENDS}\\b(?:another|a further|further|extra|additional|good|easily|least|serve\\w*|last\\w*|left|see (?:you|it) (?:through|right)|stay\\w*|expect)\\b.{0,30}\\b(?:NUMBER(?:[- ]odd)?|several|many|a few|a couple of|a good few) (?:\\w+ )?(?:years?|decades?|generations?|lifetimes?)\\b`, { except: ["ranged"], also: ["softened"] }),
     p("\\b(?:NUMBER|several|many|decades?|generations?)(?: more| further| good)? (?:years?|decades?|generations?)(?: \\w+){0,3} (?:in|out of|off|from|of (?:use|wear|life|service|pleasure|enjoyment)|ahead) ?(?:it|this|that|her|RUG|of it)?\\b", { also: ["softened"] }),
     p("\\b(?:a lifetime|lifetimes?|generations|for generations|for decades|outlive|outlast|outlasts|see us all out|see you out)\\b", { also: ["softened"] }),
     p("(?:CURRENCY ?NUMBER|\\bNUMBER(?: hundred| thousand)? ?(?:quid|pounds|euros|dollars|francs|grand|thousand|k\\b))(?=.*\\b(?:worth|value|valu\\w+|all in|total|fixed|final|flat|exactly|and not|not a penny|no more|whatever|will be|insure|fetch\\w*|sell|claim|penny)\\b)", { also: ["softened"], except: ["negated"] }),

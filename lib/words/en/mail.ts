@@ -15,6 +15,7 @@ export const MAIL = {
   "ack.reached": "Your enquiry has reached us. Its number is {reference}. A person here reads what you wrote, looks at your photos and answers you; nothing is decided by a machine.",
   "ack.until": "Until you hear from us, please put no water and no product on the rug.",
   "ack.heard": "Thank you for ringing us: your enquiry is written down here. Its number is {reference}. A person here goes through what you told us and answers you; nothing is decided by a machine.",
+  "ack.told": "We have this address for your enquiry {reference} now: what we write from here on comes to it. What we have told you so far stands on your own page too.",
   "ack.page": "On your own page you can see what you sent, add photos and read our answer. The link is for you alone: whoever has it can see the page.",
   "ack.page-heard": "On your own page you can see what we wrote down, add photos and read our answer. The link is for you alone: whoever has it can see the page.",
   "ack.itself": "This letter was sent by itself. If you did not write to us, you need do nothing.",

@@ -84,6 +84,17 @@ export function readingOut(): void {
       expect(await takeReadOutBack(await ivo(), letterId, later(45))).toMatchObject({ ok: false, code: "changed-meanwhile", say: expect.stringContaining("second letter") as string });
       expect(await viewOf(enquiryId, 46)).toMatchObject({ state: "their_turn", letters: [{ state: "sent" }] });
     });
+    it("is spoken of as told where an address comes after it was read out, and not where it only waited", async () => {
+      for (const isRead of [true, false]) {
+        const { enquiryId, letterId } = await rang();
+        if (isRead) good(await recordReadOut(await ivo(), letterId, later(3)));
+        const { client: { name, email, telephone } } = await database().enquiry.findUniqueOrThrow({ where: { id: enquiryId }, select: { client: true } });
+        good(await correctClient(await ivo(), { enquiryId, seen: asSeen({ name, email, telephone }), contact: { name, email: `${randomUUID()}@example.org`, telephone }, isSomebodyElses: false }, later(4)));
+        const { text } = await database().letter.findFirstOrThrow({ where: { enquiryId, automatic: true } });
+        expect(text.includes("What we have told you so far stands on your own page"), String(isRead)).toBe(isRead);
+        expect(text.includes("answers you"), String(isRead)).toBe(!isRead);
+      }
+    });
     it("is taken back once, by people here alone, and leaves an enquiry alone that has gone on meanwhile", async () => {
       const { enquiryId, letterId } = await rang();
       expect(await takeReadOutBack(await ivo(), letterId, later(29)), "nobody said so").toMatchObject({ ok: false, code: "changed-meanwhile" });

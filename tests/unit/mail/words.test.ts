@@ -134,7 +134,7 @@ describe("composeLetter", () => {
 });
 
 describe("acknowledgement", () => {
-  const given = { greeted: "Ana Example", reference: "K7-204", isHeard: false, workshop: WORKSHOP, link: "https://desk.example/e/1", firstAid: null };
+  const given = { greeted: "Ana Example", reference: "K7-204", isHeard: false, isTold: false, workshop: WORKSHOP, link: "https://desk.example/e/1", firstAid: null };
   it("says that it arrived, its number, who answers, and where the client's page is", () => {
     const { kind, subject, text } = acknowledgement(given);
     expect(kind).toBe("acknowledgement");
@@ -163,6 +163,13 @@ describe("acknowledgement", () => {
     expect(text).toContain("If you did not ring us, you need do nothing.");
     expect(text).not.toMatch(/you wrote|you sent|your photos|did not write/);
     expect(text).toContain("https://desk.example/e/1");
+  });
+  it("does not speak as if nobody had answered where somebody has, and names the page where the answer stands", () => {
+    for (const isHeard of [true, false]) {
+      const { text } = acknowledgement({ ...given, isHeard, isTold: true });
+      expect(text).not.toMatch(/answers you|[Uu]ntil you hear from us|Thank you for ringing/);
+      expect(text).toMatch(/told you so far stands on your own page[^]*https:\/\/desk\.example\/e\/1/);
+    }
   });
   it("greets without a name where there is none", () => {
     for (const greeted of [null, "\u202e"]) expect(acknowledgement({ ...given, greeted }).text).toMatch(/^Good day,/);

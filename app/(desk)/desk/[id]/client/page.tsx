@@ -23,12 +23,18 @@ export default async function Page({ params }: { params: Promise<{ id: string }>
       <h1>Correct name, <span className={css.whole}>e-mail</span> or telephone</h1>
       {may.correctClient ? (
         <>
-          <p className={css.lead}>{client.email ? "Letters that have not left go to the new address" : "A letter that waits to be read out goes to the address, once the holding time is over"}, and every letter from now on. What has left stays as it was, and the words of letters are not changed.</p>
+          <p className={css.lead}>{whatGoes(client.email, letters)} What has left stays as it was, and the words of letters are not changed.</p>
           <ClientForm enquiryId={id} contact={client} seen={asSeen(client)} tookLetters={tookLetters(letters, client.email)} />
         </>
       ) : <p className={css.lead}>It may send letters to another address, so it is left to the owner and the reviewers. Ask one of them.</p>}
     </div>
   );
+}
+
+/** What goes to the new address. */
+function whatGoes(email: string | null, letters: EnquiryView["letters"]): string {
+  if (email !== null) return "Letters that have not left go to the new address, and every letter from now on.";
+  return letters.some((l) => l.isToBeReadOut) ? "The letter that waits to be read out goes to the address, once the holding time is over, and every letter from now on." : "Every letter from now on goes to the address.";
 }
 
 /** Whether some server took a letter for this address: whoever has it can open the client's page. */
