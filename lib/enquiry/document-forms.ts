@@ -15,6 +15,9 @@ const legible = z.refine<string>(orNothing((text) => SAYS.test(text)), "Write it
 const line = z._default(upTo(DOCUMENT_LIMITS.lineChars).check(legible), "");
 const address = z._default(upTo(DOCUMENT_LIMITS.addressChars).check(legible), "");
 const words = z._default(upTo(DOCUMENT_LIMITS.wordsChars).check(z.refine(orNothing((text) => /\p{L}/u.test(text)), "Write it word for word, or leave it empty.")), "");
+/** What somebody tells of a seller is not what the seller said. */
+const TOLD_OF_THEM = /^\P{L}*(?:they|he|she|the (?:seller|shop|dealer|man|woman|lady|gentleman|assistant))(?: \p{L}+){0,2} (?:told|said|says?|assured|promised|claimed|swore|insisted|called|described)\b|\b(?:told|assured|promised|sold) (?:me|us|it(?= as))\b/iu;
+const saidBySeller = words.check(z.refine((text) => !TOLD_OF_THEM.test(text), "Write only the seller’s own words, such as “pure silk”: it stands in the letter as a quotation."));
 const needed = (say: string) => upTo(DOCUMENT_LIMITS.lineChars).check(z.refine((text) => SAYS.test(text), say));
 
 /** A sum as people write it, above nothing: "€1,200", "900 euros", "€ 900,-". */
@@ -31,7 +34,7 @@ const tick = z._default(z.pipe(z.union([z.string(), z.literal(false)]), z.transf
 /** Whether the client's own words are kept at the workshop (`leaveOutWords`, of an owner) or quoted (`putInWords`, of a cleaner); see `quotesWords`. */
 export const reportFields = z.strictObject({ theirReference: line, leaveOutWords: tick, putInWords: tick });
 export const sellerLetterFields = z.strictObject({
-  clientAddress: address, sellerName: needed("Write whom the letter is to."), sellerAddress: address, boughtOn: bought, price, invoice: line, saidWords: words, labelWords: words,
+  clientAddress: address, sellerName: needed("Write whom the letter is to."), sellerAddress: address, boughtOn: bought, price, invoice: line, saidWords: saidBySeller, labelWords: words,
 });
 export type ReportFields = z.infer<typeof reportFields>;
 /** An owner's words are the account of what happened, and quoted unless left out; a cleaner's are a question among colleagues, and quoted only where somebody says so. */

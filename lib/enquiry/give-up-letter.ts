@@ -1,6 +1,7 @@
 import "server-only";
-import { ARRIVED_PERHAPS, NO_MAIL } from "../mail/last-word";
+import { ARRIVED_PERHAPS, GIVEN_UP, NO_MAIL } from "../mail/last-word";
 import type { Letter } from "../store/database";
+import { capital } from "../words/capital";
 import { audit } from "./audit";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
@@ -11,7 +12,7 @@ import { isToBeTried, NOT_TO_BE_TRIED } from "./to-be-tried";
 /**
  * Gives up a letter that did not get through so far. Only the outbox or this can have it: whichever changes its state first. It counts as
  * not delivered, and in doubt where a try of it ended without an answer; the turn and the words come back to us as after any failure. It
- * stays on the client's own page, where they may have read it.
+ * no longer stands on the client's own page: its words are to be changed.
  */
 export async function giveUpLetter(caller: Caller, letterId: string, now: Date): Promise<Result<null>> {
   const no = authorise(caller, "take-back");
@@ -30,6 +31,6 @@ export async function giveUpLetter(caller: Caller, letterId: string, now: Date):
 
 function lastWord(state: Letter["state"], last: string | null): string {
   const tried = last?.replace(ARRIVED_PERHAPS, "").trim();
-  if (state === "waiting") return `Not sent: it was given up here.${tried ? ` The last try ended with: “${tried}”.` : ""}`;
-  return `It was given up here. ${ARRIVED_PERHAPS}`;
+  if (state === "waiting") return `Not sent: ${GIVEN_UP}${tried ? ` The last try ended with: “${tried}”.` : ""}`;
+  return `${capital(GIVEN_UP)} ${ARRIVED_PERHAPS}`;
 }

@@ -11,6 +11,7 @@ import { authorise, NOT_THERE } from "./authorise";
 import { ok, type Caller, type Result } from "./caller";
 import { clientStanding, isEnded } from "./client-standing";
 import { mayEraseAlone } from "./erase-enquiry";
+import { wasGivenUp } from "../mail/last-word";
 import { isLetGo, leftAt } from "./let-go";
 import { enclosureViews, LETTER_PARTS, wordsOfLetter } from "./letter-view";
 import { CLIENT } from "./measurement-findings";
@@ -39,7 +40,7 @@ export async function readClientPage(caller: Caller, now: Date): Promise<Result<
   if (no || caller.kind !== "client") return no ?? NOT_THERE;
   const [row, workshop] = await Promise.all([database().enquiry.findUnique({ where: { id: caller.enquiryId }, include: PARTS }), readSettings()]);
   if (!row) return NOT_THERE;
-  const letters = row.letters.filter((l) => isLetGo(l, now));
+  const letters = standingLetters(row.letters.filter((l) => isLetGo(l, now)));
   const replied = letters.findLast((l) => l.kind === "reply")?.createdAt ?? null;
   const newest = row.rugs.flatMap((r) => (r.assessments[0] ? [assessmentOf(r.assessments[0].result)] : []));
   const firstAid = firstAidOf(newest, urgenciesOfWords(row));
@@ -63,6 +64,10 @@ export async function readClientPage(caller: Caller, now: Date): Promise<Result<
     mayErase: mayEraseAlone(row.state),
   });
 }
+
+/** What a client may go by: nothing that was given up here, nor what did not get through and has been written anew since. */
+const standingLetters = (letters: Row["letters"]): Row["letters"] =>
+  letters.filter((l, at) => l.state !== "failed" || (!wasGivenUp(l.lastResponse) && !letters.slice(at + 1).some(({ kind }) => kind === l.kind)));
 
 /** Of the assessment that stood when the reply was approved; a newer one was read by nobody yet. */
 function rugForClient(rug: Row["rugs"][number], replied: Date | null): Omit<ClientView["rugs"][number], "title"> {

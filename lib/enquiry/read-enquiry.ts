@@ -102,7 +102,7 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
     since: sinceView(today),
     asked: row.draft && today ? await askedOfUs(database(), { enquiryId, number: row.draft.number }, today) : null,
     letters: row.letters.map((l) => letterView(l, { now, isMailConfigured, holdMinutes: settings.holdMinutes })),
-    documents: row.documents.map((d) => documentView(d, row.draft?.id ?? null)),
+    documents: row.documents.map((d) => documentView(d, row.draft?.id ?? null, row.rugs.find((r) => r.id === d.rugId)?.assessments[0]?.createdAt ?? null)),
     post: row.post.map((p) => postView({ ...p, enquiry: null }, nameOf)),
     history,
     may: mayNow(caller, row),

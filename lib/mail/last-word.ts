@@ -10,6 +10,10 @@ export const READ_OUT = "Read out on the telephone.";
 /** The same of one whose sending ended without an answer before. */
 export const READ_OUT_BESIDES = `${READ_OUT} It may have arrived by mail too.`;
 export const wasReadOut = (lastWord: string | null): boolean => lastWord === READ_OUT || lastWord === READ_OUT_BESIDES;
+/** In the last word of a letter that somebody here gave up. */
+export const GIVEN_UP = "it was given up here.";
+export const wasGivenUp = (lastWord: string | null): boolean => lastWord?.toLowerCase().includes(GIVEN_UP) ?? false;
+
 /** The address of a client who has none: their letters stay in the outbox until somebody has read them out. */
 export const NO_MAIL = "";
 

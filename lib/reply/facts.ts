@@ -155,6 +155,12 @@ export function plannedCut({ findings }: Assessment): CutKey | null {
   return value && typeof value === "object" && "kind" in value ? cutKey(value.kind) : null;
 }
 
+/** The share of the rug that the way chosen on its plan keeps, 0 to 1; null where none was chosen, or nobody worked it out. */
+export function keptByCut({ findings }: Assessment): number | null {
+  const value = findings.find((f) => f.what === "cut-down")?.value;
+  return value && typeof value === "object" && "shareKept" in value && typeof value.shareKept === "number" ? value.shareKept : null;
+}
+
 /** First aid was told by a letter of ours, or they have written that it is dry: a line of it is enough, unless their newest words speak of water again. */
 const isAidKnown = ({ saidOfWater }: RugForDraft, came: Came | null): boolean => saidOfWater === "dry" || (saidOfWater !== "wet" && Boolean(came?.aidTold));
 

@@ -33,7 +33,7 @@ const FOR_A_PERSON: readonly QuestionKind[] = [
   // What stands of it in a letter only asks them to ask us.
   { id: "collecting", words: /\b(?:collect\w*|pick\w*(?: \w+){0,2} up|pick-?up|fetch|come (?:and|to|round|by)|transport|courier|ship|post it)\b/u },
   { id: "our-insurance-or-shop", words: /\byour?\b.*\b(?:insur\w*|shop|store)\b|\binsured\b/u },
-  { id: "other-prices", words: new RegExp(`^(?=.*\\b${COST}\\b).*\\b(?:repair\\w*|mend\\w*|fringe|holes?|bind\\w*|inspect\\w*|test\\w*|deliver\\w*|stor(?:e|age)|new|replac\\w*|cut\\w*|smell)\\b`, "u") },
+  { id: "other-prices", words: new RegExp(`^(?=.*\\b${COST}\\b).*\\b(?:repair\\w*|mend\\w*|fringe|holes?|bind\\w*|put(?:ting)? (?:it |this |that )?right|restor\\w*|inspect\\w*|test\\w*|deliver\\w*|stor(?:e|age)|new|replac\\w*|cut\\w*|smell)\\b`, "u") },
   { id: "value", words: /\b(?:what|how much)\b.*\bworth\b|\bvalu(?:e|ed|able|ation)\b/u },
   { id: "on-a-condition", words: /\b(?:unless|without|before|until|although|even though|instead)\b|(?<!\b(?:know|see|say|tell me|tell us|wonder|wondering) )\bif\b/u },
 ].map((kind) => ({ ...kind, places: [], ids: [] }));

@@ -9,7 +9,7 @@ import type { AreaUnit } from "../words/measures";
 import { referralIn } from "../words/referral";
 import { wordsIn, type Words } from "../words/words";
 import { askLine, asksOf } from "./asks";
-import { cleaning, labelTextOf, likelyMechanisms, plannedCut, replacePrice, sawPhotos, strengthsOf, type Came, type RugForDraft, type TopicId } from "./facts";
+import { cleaning, labelTextOf, keptByCut, likelyMechanisms, plannedCut, replacePrice, sawPhotos, strengthsOf, type Came, type RugForDraft, type TopicId } from "./facts";
 import { aidFits, emergencyStands, wasCleanedAtHome } from "./happened";
 import { greetingName } from "./greeting-name";
 import { labelFibre, namedFibres } from "./label-said";
@@ -18,7 +18,7 @@ import { fillWith, isSlot, slotsIn, type SlotName } from "./slot-words";
 import { colourIn, colourName, plain, titleIn } from "./rug-title";
 import { cutDownPhrase } from "./cut-down-price";
 import { rangeInHundred } from "./documents/chances";
-import { AMOUNT_PHRASES, cappedWord, chanceWord, harmRange, improvementPhrase, lifePhrase, likelihood, listed, yearsEnd } from "./phrases";
+import { AMOUNT_PHRASES, cappedWord, chanceWord, harmRange, improvementPhrase, lifePhrase, likelihood, listed, percent, yearsEnd } from "./phrases";
 
 /** What a draft needs to know of the workshop. */
 export interface WorkshopForDraft {
@@ -123,7 +123,8 @@ function topicsIn(topics: readonly TopicId[] = [], { words, most }: { words: Wor
 /** How the plan calls the way of cutting the rug down that was chosen on it; null where none was. */
 function cutWay(a: Assessment, words: Words): string | null {
   const key = plannedCut(a);
-  return key && words.table(key);
+  const kept = keptByCut(a);
+  return key && words.say("letter.cut-way", { way: words.table(key), share: kept === null ? "no" : percent(Math.round(kept * 100)) });
 }
 
 const lines = (sentences: readonly string[]) => sentences.map((s) => `– ${s}`).join("\n");

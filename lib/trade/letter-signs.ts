@@ -36,7 +36,7 @@ export const LETTER_SIGNS: readonly LetterSign[] = [
   {
     level: "hours", about: "water now",
     words: [
-      "wet", "damp", "soak*", "sodden", "sopping", "drench*", "dripping", "under water", "underwater", "burst", "bursts", "leak*", "overflow*", "standing in water", "full of water", "not dry", "not yet dry", "still not dry", "isn't dry", "won't dry", "can't get it dry", "cannot get it dry",
+      "wet", "damp", "dampish", "clammy", "moist", "soak*", "sodden", "sopping", "drench*", "dripping", "under water", "underwater", "burst", "bursts", "leak*", "overflow*", "standing in water", "full of water", "not dry", "not yet dry", "still not dry", "isn't dry", "won't dry", "can't get it dry", "cannot get it dry",
     ],
     notBefore: METHODS_AND_LOOKS, firstAid: "whole", endsDry: true, unless: ["wetNow"], ...elicited,
   },

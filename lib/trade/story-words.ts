@@ -37,7 +37,7 @@ export const STORY_WORDS: readonly StoryWords[] = [
   {
     tells: "incidents",
     words: [
-      "spil*", "knocked over", "tipped", "poured", "dropped", "wine", "coffee", "tea", "juice", "milk", "beer", "ink", "paint", "grease", "candle*", "wax", "blood", "urin*", "pee*", "wee", "weed", "wees", "accident*", "vomit*", "was sick", "been sick", "threw up", "puppy", "flood*", "leak*", "burst", "plant pot*", "flower pot*", "flowerpot*",
+      "spil*", "knocked over", "tipped", "poured", "dropped", "wine", "coffee", "tea", "juice", "milk", "beer", "ink", "paint", "grease", "candle*", "wax", "blood", "urin*", "pee*", "wee", "weed", "wees", "weeing", "weeed", "piddl*", "accident*", "vomit*", "was sick", "been sick", "threw up", "puppy", "flood*", "leak*", "burst", "plant pot*", "flower pot*", "flowerpot*",
       "soak*", "moth", "moths", "beetle*", "larva*", "bleach*", "faded", "fading", "sunlight", "damp", "mould*", "mold*", "burn*", "chewed", "went over", "fell over",
     ],
     ...elicited,
@@ -47,7 +47,7 @@ export const STORY_WORDS: readonly StoryWords[] = [
     tells: "changes",
     words: [
       "stain*", ...each(["a", "the"], ["mark", "spot", "patch", "ring"]), "marks", "spots", "patches", "rings", ...each(MARK_COLOURS, MARKS), "water mark*", "watermark*", "tide mark*", "tidemark*", "faded", "fading", "yellowed", "yellowing", "browned", "browner", "browning", ...each(["turned", "turning", "gone", "going", "went", "dried"], ["brown", "yellow", "pale", "dark", "white", "grey", "hard", "stiff"]),
-      "discolour*", "discolor*", "smell*", "stink*", "stiff", "stiffer", "matted", "crunchy", "bald", "bare", "hole", "holes", "eaten", "worn", "flattened", "dye ran", "colour ran", "colours ran", "color ran", "colors ran", "bled", "shrunk", "shrank", "wavy", "crumbl*", "frayed", "fraying", "torn", "a tear",
+      "discolour*", "discolor*", "smell*", "stink*", "stiff", "stiffer", "matted", "crunchy", "bald", "bare", "hole", "holes", "eaten", "worn", "flattened", "dye ran", "colour ran", "colours ran", "color ran", "colors ran", "bled", "bleeding", "dye is running", "dye is coming off", "dye came off", "colour is running", "colour is coming off", "color is coming off", ...each(["red", "blue", "green", "black", "brown", "dye", "colour", "color"], ["is coming off", "came off on", "comes off on", "is coming out", "has run", "ran into", "is running"]), "shrunk", "shrank", "wavy", "crumbl*", "frayed", "fraying", "torn", "a tear",
     ],
     notBefore: ["brush*", "price*", "letter*", "neck", "of colour", "of color"],
     ...elicited,

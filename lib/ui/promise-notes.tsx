@@ -4,8 +4,8 @@ import type { Overpromise } from "../reply/promises/check";
 import { notesOf } from "../reply/promises/notes";
 import css from "./promise-notes.module.css";
 
-/** The letter that is written, and how to change it. */
-interface Written { readonly text: string; readonly write: (text: string) => void }
+/** The letter that is written, and how to change it; `instead`: the words that stand in it now in place of others. */
+interface Written { readonly text: string; readonly write: (text: string, instead: string) => void }
 
 /**
  * What a letter says beyond what is known, sentence by sentence while it is written, and which of its lines nobody judged; null where
@@ -39,7 +39,7 @@ export function PromiseNotes({ found, unjudged = null, written = null, children 
 
 /** Puts the other sentence where the first stands; a function as replacement, because a “$” in it is a dollar. */
 const Instead = ({ sentence, instead, written: { text, write } }: { sentence: string; instead: string; written: Written }) => (
-  <button type="button" className={css.instead} onClick={() => write(text.replace(sentence, () => instead))} aria-label={`Write this instead: ${instead}`}>Write this instead</button>
+  <button type="button" className={css.instead} onClick={() => write(text.replace(sentence, () => instead), instead)} aria-label={`Write this instead: ${instead}`}>Write this instead</button>
 );
 
 /** Why the letter goes out as it is. */

@@ -103,9 +103,10 @@ test("I approve a letter while its client has just written: nothing is sent unti
   const email = "kell@mail.example";
   const page = await person({ storageState: owner });
   await takenIn(page, "Kell Sandring", email);
-  await letterOf(page).fill("Dear Kell Sandring,\n\nPlease bring it rolled.\n\nKind regards");
   await writesOnTheirPage(await person(PHONE), email, "My brother has the label.");
   await expect(page.getByText("My brother has the label.")).toHaveCount(0);
+  // Last of all: what is typed is kept after a pause, and that would show what came meanwhile.
+  await letterOf(page).fill("Dear Kell Sandring,\n\nPlease bring it rolled.\n\nKind regards");
   await page.getByRole("button", { name: "Approve and send" }).click();
   await expect(page.getByRole("region", { name: "The letter" }).getByRole("status")).toHaveText("Something came or was recorded meanwhile, and the program has written this draft anew. Nothing was sent: look at what came first; what you wrote is still here.");
   await expect(page.getByRole("region", { name: "Since they asked" })).toContainText("My brother has the label.");

@@ -104,8 +104,8 @@ export const CARE: readonly ParagraphRow[] = [
   { ...OURS, id: "worse", version: 2, place: "worse", when: { is: { offered: CLEANING }, not: { age: ["antique"], certainty: ["unknown"] }, atLeast: { worse: 0.1 } },
     text: "There is a real chance, {worse}, that cleaning makes it worse." },
 
-  { ...TRADE, id: "cut-down-planned", version: 1, place: "repair", when: { is: { advice: ["advise-cut-down"], has: ["cut-down-way"] }, not: { age: ["antique"] } },
-    text: "On a plan drawn from the photo, the way of cutting it down that we propose is “{cutWay}”, if an inspection finds sound ground beside the damage. It would cost about {cutDown}, confirmed when we have seen it." },
+  { ...TRADE, id: "cut-down-planned", version: 2, place: "repair", when: { is: { advice: ["advise-cut-down"], has: ["cut-down-way"] }, not: { age: ["antique"] } },
+    text: "On a plan drawn from the photo, the way of cutting it down that we propose is {cutWay}, if an inspection finds sound ground beside the damage. It would cost about {cutDown}, confirmed when we have seen it." },
   { ...TRADE, id: "cut-down-priced", version: 4, place: "repair", when: { is: { advice: ["advise-cut-down"], has: ["cut-down-price"] }, not: { age: ["antique"] } },
     text: "If an inspection finds the damage at one side or end, and sound ground beside it, it could be cut away and bound again, for about {cutDown}." },
   { ...TRADE, id: "cut-down", version: 3, place: "repair", when: { is: { advice: ["advise-cut-down"] }, not: { age: ["antique"] } },

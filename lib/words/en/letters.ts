@@ -1,5 +1,6 @@
 /** What joins and fills the paragraphs of a letter: the paragraphs themselves are the library of lib/reply. */
 export const LETTERS = {
+  "letter.cut-way": "“{way}”{share, select, no {} other {, which keeps about {share} of the rug}}",
   "letter.subject": "{whose, select, trade {Your customer’s} other {Your}} {colour} rug",
   "letter.subject-plain": "{whose, select, trade {Your customer’s} other {Your}} rug",
   "letter.subject-several": "{whose, select, trade {Your customer’s} other {Your}} {n, plural, one {# rug} other {# rugs}}",

@@ -17,7 +17,7 @@ export const MAIL = {
   "ack.heard": "Thank you for ringing us: your enquiry is written down here. Its number is {reference}. A person here goes through what you told us and answers you; nothing is decided by a machine.",
   "ack.told": "We have this address for your enquiry {reference} now: what we write from here on comes to it. What we have told you so far stands on your own page too.",
   "ack.page": "On your own page you can see what you sent, add photos and read our answer. The link is for you alone: whoever has it can see the page.",
-  "ack.page-heard": "On your own page you can see what we wrote down, add photos and read our answer. The link is for you alone: whoever has it can see the page.",
+  "ack.page-heard": "On your own page you can add photos, write to us and read our answer. The link is for you alone: whoever has it can see the page.",
   "ack.itself": "This letter was sent by itself. If you did not write to us, you need do nothing.",
   "ack.itself-heard": "This letter was sent by itself. If you did not ring us, you need do nothing.",
 } as const;

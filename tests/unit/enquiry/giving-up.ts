@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { approveReply } from "../../../lib/enquiry/approve-reply";
 import { fileFailure } from "../../../lib/enquiry/file-failure";
 import { giveUpLetter } from "../../../lib/enquiry/give-up-letter";
+import { readClientPage } from "../../../lib/enquiry/read-client-page";
 import { readEnquiry } from "../../../lib/enquiry/read-enquiry";
 import { recordReadOut, takeReadOutBack } from "../../../lib/enquiry/read-out";
 import { readQueue } from "../../../lib/enquiry/read-queue";
@@ -38,7 +39,10 @@ export function givingUp(): void {
       [PUT_OFF, { isInDoubt: false, says: "Not sent: it was given up here. The last try ended with: “451 4.3.0 try later”." }],
       ["drop", { isInDoubt: true, says: "Nobody knows whether it arrived, and it is not tried again. It was given up here. It may have arrived." }],
     ] as const)("is given up after %j: it is never tried again, and the turn and its words are ours", async (after, undelivered) => {
-      const { enquiryId, letterId } = await tried(after);
+      const enquiry = await tried(after);
+      const { enquiryId, letterId } = enquiry;
+      const theirs = async () => good(await readClientPage(await clientOf(enquiry), later(12))).letters.length;
+      expect(await theirs()).toBe(1);
       expect(await view(enquiryId)).toMatchObject({ state: "their_turn", letters: [{}, { canGiveUp: true, canTakeBack: false }] });
       const before = mail.server.received.length;
       good(await giveUpLetter(await staff("trainee", "Pia"), letterId, later(11)));
@@ -46,8 +50,20 @@ export function givingUp(): void {
       expect(seen).toMatchObject({ state: "our_turn", stateSince: later(11).toISOString(), draft: { number: 1 }, may: { approve: true, ask: true }, undelivered });
       expect(seen.history.at(-1)).toMatchObject({ who: "Pia", what: "gave up a letter that did not get through" });
       expect(good(await readQueue(await ivo(), later(60))).waiting.find((s) => s.enquiryId === enquiryId)?.standing).toBe("our letter did not get through");
+      expect(await theirs(), "what is to be written anew does not stand on the client's page").toBe(0);
       await deliver(later(10_000));
       expect(mail.server.received).toHaveLength(before);
+    });
+    it("stands on the client's page while nothing was written in its place, and not beside what was", async () => {
+      const enquiry = await tried(PUT_OFF);
+      await database().letter.update({ where: { id: enquiry.letterId }, data: { state: "failed", lastResponse: "550 5.1.1 no such user" } });
+      const texts = async () => good(await readClientPage(await clientOf(enquiry), later(60))).letters.map((l) => l.subject);
+      expect(await texts()).toHaveLength(1);
+      await database().enquiry.update({ where: { id: enquiry.enquiryId }, data: { state: "our_turn" } });
+      await database().draft.update({ where: { enquiryId: enquiry.enquiryId }, data: { approvedNumber: null } });
+      const { letterId } = good(await approveReply(await ivo(), { enquiryId: enquiry.enquiryId, number: 1 }, later(20)));
+      const { subject } = await rowOf(letterId);
+      expect(await texts()).toEqual([subject]);
     });
 
     it("is told on the telephone instead: it counts as told, and is not sent any more", async () => {

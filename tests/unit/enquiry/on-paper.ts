@@ -72,6 +72,12 @@ export function onPaper(): void {
       expect(await textOf(id, enquiryId)).toMatch(/Your reference: CL\/118[\s\S]*Provisional, not inspected[\s\S]*It went over the edge of the tray[\s\S]*photoId/);
       expect(await audits(enquiryId)).toContain("document-made");
     });
+    it("takes no telling of a seller for the seller's own words", async () => {
+      const { enquiryId, rugId } = await aRug();
+      const made = async (saidWords: string) => makeDocument(await nell(), { enquiryId, rugId, kind: "letter-to-seller", filled: { sellerName: "Harrowgate Rooms", saidWords } }, later(2));
+      for (const told of ["They told me it was silk", "He swore it was pure silk, the liar", "The shop said silk", "sold it as silk"]) expect(await made(told), told).toMatchObject({ ok: false, fields: { saidWords: expect.stringContaining("own words") as string } });
+      for (const own of ["pure silk", "Hand-knotted, 100 % silk, as they were told in Kashan", "These are silk"]) expect(await made(own), own).toMatchObject({ ok: true });
+    });
     it("makes the same twice over once, and a version of its own once something has changed; the first stays as it was", async () => {
       const { make, enquiryId, rugId } = await aRug();
       const first = await make("condition-report");
@@ -317,6 +323,17 @@ export function onPaper(): void {
       expect((await view()).documents).toMatchObject([{ id: first, isEnclosed: false, letters: 1 }, { isEnclosed: false, letters: 0 }]);
       expect((await view()).letters.at(-1)?.enclosures).toEqual([{ id: first, title: expect.stringContaining("Condition report") as string }]);
       expect(await encloseDocument(await nell(), { documentId: first, isEnclosed: true }, later(9))).toMatchObject({ ok: false, code: "changed-meanwhile" });
+    });
+    it("says of what rests on the judgement that the rug was judged anew since, and nothing of a letter that only asks", async () => {
+      const { make, enquiryId, rugId, view } = await aRug();
+      const [report, asks] = [await make("condition-report"), await make("letter-to-seller", { sellerName: "Harrowgate Rooms" })];
+      const whys = async () => Object.fromEntries((await view()).documents.map(({ id, altered }) => [id, altered?.why ?? null]));
+      expect(await whys()).toEqual({ [report]: null, [asks]: null });
+      good(await correctAnswer(await nell(), { rugId, step: "shine", values: { answer: "satin" }, seen: false }, later(5)));
+      expect(await whys()).toEqual({ [report]: expect.stringContaining("judged anew since") as string, [asks]: null });
+      expect(good(await readDocument(await nell(), { enquiryId, documentId: report })).document.altered).toMatchObject({ at: later(5).toISOString() });
+      const anew = await make("condition-report", {}, 6);
+      expect((await whys())[anew]).toBeNull();
     });
     it("is one version of each document, and lies with the draft again when the letter is taken back", async () => {
       const { make, enquiryId, rugId, view } = await aRug();

@@ -280,7 +280,7 @@ describe("composeDraft, edges", () => {
     };
     const planned = (kind: string): WeighedFinding => ({ what: "cut-down", value: { kind, bindingM: 3.4, shareKept: 0.8 }, strength: "photo", from: "photo:1", decibans: 0, staff: "", client: "" });
     const letter = cut([planned("split-in-two")], range(130, 130, 130));
-    expect(letter).toMatch(/the way of cutting it down that we propose is “Two rugs out of one”, if an inspection finds sound ground[^.]*\. It would cost about £130, confirmed when we have seen it\./);
+    expect(letter).toMatch(/the way of cutting it down that we propose is “Two rugs out of one”, which keeps about 80\u00a0% of the rug, if an inspection finds sound ground[^.]*\. It would cost about £130, confirmed when we have seen it\./);
     expect(letter).not.toContain("one side or end");
     const round = cut([{ ...planned("split-in-two"), value: { kind: "split-in-two", bindingM: 3.4, shareKept: 0.8, allRoundM: 10.2 } }], range(130, 130, 130));
     expect(round).toContain("It would cost about £130, or up to £390 if all its edges have to be new, confirmed when we have seen it.");

@@ -1,9 +1,11 @@
 "use client";
 import { useRouter } from "next/navigation";
 import { useEffect, useRef, useState, useTransition, type ReactNode } from "react";
+import { flushSync } from "react-dom";
 import { reach } from "@/app/(desk)/_parts/reach";
 import { readingOf } from "@/lib/reply/reading";
 import { WritingSheet } from "@/lib/ui/desk-sheet";
+import { selectWords } from "./open-place";
 import { PromiseNotes, SendingReason } from "@/lib/ui/promise-notes";
 import { REASON_CHARS } from "@/lib/enquiry/reason-limits";
 import type { EnquiryView } from "@/lib/enquiry/views";
@@ -45,7 +47,7 @@ export function AskDesk({ view, begin, to, done, back, tell }: {
       {view.asked && <Asked asked={view.asked} text={null} />}
       <WritingSheet to={to} label="question" subject={subject} text={text} onSubject={setSubject} onText={setText} describedBy="question-state" field={field} />
       <p id="question-state" className={`small num ${css.state}`}>{readingOf(text).words} words. No judgement in it, only questions.</p>
-      <PromiseNotes found={promises.found} unjudged={promises.unjudged} written={{ text, write: (changed) => { setText(changed); field.current?.focus(); } }}>
+      <PromiseNotes found={promises.found} unjudged={promises.unjudged} written={{ text, write: (changed, instead) => { flushSync(() => setText(changed)); selectWords(field.current, changed, instead); } }}>
         <SendingReason value={promises.reason} most={REASON_CHARS.most} write={promises.write} error={missing} />
       </PromiseNotes>
       <div className={`${css.bar} ${css.stays} no-print`}>

@@ -5,9 +5,15 @@ import css from "./letter-desk.module.css";
 export function selectOpenPlace(field: HTMLTextAreaElement | null, text: string): void {
   const [first] = openPlaces(text);
   if (!field || !first) return;
-  const at = text.indexOf(first);
+  selectWords(field, text, first);
+}
+
+/** Selects these words of a letter in its field, where they first stand, and brings them into view; nothing where they do not stand in it. */
+export function selectWords(field: HTMLTextAreaElement | null, text: string, words: string): void {
+  const at = text.indexOf(words);
+  if (!field || at < 0) return;
   field.focus({ preventScroll: true });
-  field.setSelectionRange(at, at + first.length);
+  field.setSelectionRange(at, at + words.length);
   bringIntoView(field, heightOf(field, text.slice(0, at)));
 }
 

@@ -1,6 +1,7 @@
 "use client";
 import { useRouter } from "next/navigation";
 import { useEffect, useRef, useState, type ReactNode } from "react";
+import { flushSync } from "react-dom";
 import type { EnquiryView } from "@/lib/enquiry/views";
 import { overlong } from "@/lib/reply/length";
 import { openPlacesSay } from "@/lib/reply/open-places";
@@ -17,7 +18,7 @@ import { Asked, AskedLook } from "./asked";
 import { enclosedOf } from "./enclosed-of";
 import css from "./letter-desk.module.css";
 import { MovedNote } from "./moved-note";
-import { OpenPlaces, selectOpenPlace } from "./open-place";
+import { OpenPlaces, selectOpenPlace, selectWords } from "./open-place";
 import { ReadIt } from "./read-it";
 import { SendAt } from "./send-at";
 import { useAsked } from "./use-asked";
@@ -97,7 +98,8 @@ export function ReplyDesk({ view, draft, to, tomorrow, children, tell, unkept, a
       <OpenPlaces text={words.text} write={toOpenPlace} />
       {over && <LengthNote over={over} rugs={view.rugs.length} value={longReason} most={REASON_CHARS.most} write={view.may.approve ? setLongReason : null} error={errors["longReason"] ?? null} />}
       <Enclosed enclosures={enclosed} />
-      <PromiseNotes found={promises.found} unjudged={promises.unjudged} written={view.may.edit ? { text: words.text, write: (text) => { write({ ...words, text }); field.current?.focus(); } } : null}>
+      {enclosed.flatMap((d) => (d.altered ? [<p key={d.id} className={css.stale}><b><bdi>{d.title}</bdi>:</b> {d.altered.why}</p>] : []))}
+      <PromiseNotes found={promises.found} unjudged={promises.unjudged} written={view.may.edit ? { text: words.text, write: (text, instead) => { flushSync(() => write({ ...words, text })); selectWords(field.current, text, instead); } } : null}>
         {view.may.approve && <SendingReason value={promises.reason} most={REASON_CHARS.most} write={promises.write} error={errors["reason"] ?? null} />}
       </PromiseNotes>
       {view.may.approve && <ReadIt name={view.client.name} messages={view.wordsWithoutPlace} others={view.otherWordsWithoutPlace} isRead={isRead} say={(is) => setReadOf(is ? view.heard : null)} error={isRead ? null : (errors["read"] ?? null)} />}
