@@ -1,3 +1,4 @@
+import { DAMAGE_IDS } from "../../trade/damage";
 import type { Condition } from "../condition";
 import { VISCOSE_LIKE, WATER_SHY } from "../viscose-like";
 import type { ParagraphRow } from "./row";
@@ -43,6 +44,8 @@ export const CARE: readonly ParagraphRow[] = [
     text: "How it could be cleaned stays open until it is dry, and then until a test in a hidden corner." },
   { ...TRADE, id: "care-trade", version: 1, place: "care", when: { is: { offered: CLEANING, who: ["trade"] } },
     text: "How it could be cleaned stays open until a test in a hidden corner." },
+  { ...OURS, id: "care-unjudged", version: 1, place: "care", when: { is: { has: ["trouble-unjudged"], offered: CLEANING }, not: { top: DAMAGE_IDS } },
+    text: "How it could be cleaned stays open until we know more, and then until a test in a hidden corner." },
   { ...TRADE, id: "care-unknown", version: 1, place: "care", when: { is: { offered: CLEANING, certainty: ["unknown"] } },
     text: "Whatever it turns out to be, we clean nothing before a test in a hidden corner." },
   { ...TRADE, id: "care-not-ours", version: 1, place: "care", when: { is: { offered: CLEANING, advice: ["not-our-work"] } },
@@ -93,8 +96,8 @@ export const CARE: readonly ParagraphRow[] = [
     text: "We will not wash it, and please do not clean it {atHome}." },
   { ...TRADE, id: "refuse-home-again", version: 2, place: "refuse", when: { is: { ruledOut: ["at-home"], has: ["cleaned-home"] }, not: { who: ["trade"] } },
     text: "Please do not clean it again at home: that sets more marks than it takes out." },
-  { ...TRADE, id: "refuse-home", version: 2, place: "refuse", when: { is: { ruledOut: ["at-home"] }, not: { who: ["trade"], incidents: ["flood"] } },
-    text: "Please do not clean it at home: a machine or a spray is how most harm is done." },
+  { ...TRADE, id: "refuse-home", version: 3, place: "refuse", when: { is: { ruledOut: ["at-home"] }, not: { who: ["trade"], incidents: ["flood"] } },
+    text: "Please do not clean it at home: a machine, a hose or a spray is how most harm is done." },
   { ...TRADE, id: "refuse-home-label", version: 2, place: "refuse", when: { not: { ruledOut: ["at-home"], who: ["trade"], certainty: ["unknown", "open"], mechanisms: ["mould", "insects", "dye-bleed", "bleaching"], wet: ["wet", "damp"], incidents: ["flood"] }, atLeast: { improvementHigh: 25 } },
     text: "At home, do only what the maker’s own care label allows, and try it in a corner first." },
 

@@ -127,7 +127,7 @@ export const ENDS: readonly ParagraphRow[] = [
   { ...OURS, id: "next-step", version: 1, place: "next-step", when: {},
     text: "If anything changes, or you would like us to look at it, answer this letter." },
 
-  { ...TRADE, id: "visit", version: 1, place: "visit", when: { is: { advice: VISITED }, not: { who: ["trade"], wet: ["wet", "damp"], mechanisms: ["mould", "insects"], incidents: ["flood"] } },
+  { ...TRADE, id: "visit", version: 2, place: "visit", when: { is: { advice: VISITED }, not: { has: ["said-wet"], who: ["trade"], wet: ["wet", "damp"], mechanisms: ["mould", "insects"], incidents: ["flood"] } },
     text: "Bring it rolled and not folded, or ask us whether we can collect it.",
     tones: { warm: "You can bring it, rolled and not folded. If that is hard for you, ask us whether we can collect it." } },
 

@@ -58,6 +58,16 @@ describe("to somebody whose trouble is in their own words alone", () => {
   });
 });
 
+describe("to somebody whose own words say that it is damp and that a dye comes off", () => {
+  const PUPPY = "Our puppy has been weeing on the rug last night, and it is still a bit clammy this morning. I poured vinegar over it, and now the red is coming off on my cloth. Can I hose it down in the yard?";
+  it("begins with first aid, offers no cleaning while nothing of it was judged, and has nobody roll it up", () => {
+    const it_ = text({ story: PUPPY, labelText: "100% wool", incidents: ["unsure"], changes: ["unsure"] }, { wetNow: "unsure", reason: "just-happened" });
+    expect(it_).toMatch(/please do this first[^]*Put nothing on it, and no more water[^]*likely wool/);
+    expect(it_).not.toMatch(/We would clean it|full wash|by hand with little water|rolled/);
+    expect(it_).toMatch(/How it could be cleaned stays open until we know more[^]*Please do not clean it at home: a machine, a hose or a spray/);
+  });
+});
+
 describe("to somebody whose own words say how it looks, since when and that it is dry", () => {
   const RING = "I moved a plant pot and found a pale ring on the rug underneath. It has been dry for a week or so. Is there anything to be done, or do we live with it?";
   const ASKED = [says("what happened", /What happened to it\?/), says("when", /When did it happen\?/), says("how it changed", /How has the rug changed\?/), says("whether it is wet, as if they had not said so", /If any part of it is wet now/)];
