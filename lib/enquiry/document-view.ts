@@ -13,8 +13,8 @@ type Row = Prisma.DocumentGetPayload<{ select: typeof DOCUMENT_PARTS }>;
 
 export const documentKindSchema = z.enum(DOCUMENT_KINDS);
 
-/** What rests on the judgement of a rug; a letter to a seller asks, and holds none. */
-const RESTS_ON_JUDGEMENT: readonly string[] = ["condition-report", "cut-down-plan", "care-card"] satisfies DocumentKind[];
+/** What rests on the judgement of a rug. A letter to a seller asks, and holds none; a plan rests on its marks, and says so itself where they no longer count. */
+const RESTS_ON_JUDGEMENT: readonly string[] = ["condition-report", "care-card"] satisfies DocumentKind[];
 const JUDGED_SINCE = "The rug was judged anew since: this may say otherwise than the letter. Make it anew, or leave it out.";
 /** Since when a document may say otherwise than a letter that is written now; null where nothing was judged since. */
 const outdated = ({ kind, createdAt }: Row, judgedAt: Date | null): DocumentView["altered"] =>

@@ -194,7 +194,7 @@ export function byMail(): void {
     it("begin the draft with first aid and what we need to know, until an answer says more or a letter of ours has left", async () => {
       const id = await opened(FLOOD);
       const draft = async (minutes: number) => (await viewOf(id, later(minutes))).draft?.text ?? "";
-      expect(await draft(1)).toMatch(/If any of it is still wet, please do this first[\s\S]*we need to know/);
+      expect(await draft(1)).toMatch(/If any of it is still wet, hours count, so please do this first[\s\S]*we need to know/);
       const { rugs, draft: shown } = await viewOf(id, later(1));
       good(await assessRug(await staff("trainee", "Pia"), rugs[0]?.id ?? "", later(2)));
       expect(await draft(2)).toBe(shown?.text);

@@ -74,7 +74,8 @@ export function unreadWords(): void {
       await writes(enquiry, AGAIN, 3);
       const view = await viewOf(enquiryId, 4);
       expect(view).toMatchObject({ state: "new", since: { at: null, messages: [{ at: later(3).toISOString(), text: AGAIN }] }, wordsWithoutPlace: 0, draft: { by: "the program" } });
-      expect(view.draft?.text.split("\n\n").at(-3)).toBe(ANSWER_HERE);
+      const parts = view.draft?.text.split("\n\n") ?? [];
+      expect(parts[parts.findIndex((part) => part.includes("answer this letter")) - 1]).toBe(ANSWER_HERE);
       expect(await standing(enquiryId)).toBe("the client wrote again");
       expect(await approveReply(await ivo(), { enquiryId, number: view.draft?.number ?? 0, heard: view.heard }, later(5))).toMatchObject({ ok: false, fields: { text: expect.stringContaining(ANSWER_HERE) as string } });
       await answerOnce(enquiryId, later(6));
