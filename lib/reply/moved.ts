@@ -9,7 +9,7 @@ export const TOPICS: readonly { readonly id: TopicId; readonly places: readonly 
   { id: "fibre", places: ["fibre"] },
   { id: "outlook", places: ["outlook"] },
   { id: "worth", places: ["worth", "beyond"] },
-  { id: "repair", places: ["repair"] },
+  { id: "repair", places: ["cut-down", "repair"] },
   { id: "life", places: ["life"] },
   { id: "cause", places: ["safety", "cause"] },
   { id: "care", places: ["care", "back-first", "dye-test", "refuse", "worse"] },

@@ -21,6 +21,8 @@ const A_NEW_ONE = "Should you think of replacing it, a new rug like it costs ver
 const RATHER_NOT = "We would rather not take your money for cleaning it.";
 const LOOKS_GONE = "What it has lost is looks and not use: you could well keep it as it is and spend nothing.";
 const USED_UP = "It may not have many years left: you could use it as it is for as long as it serves, and spend nothing.";
+const WE_PROPOSE = "We would propose cutting it down";
+const AT_ONE_SIDE = "if an inspection finds the damage at one side or end, beside sound ground, it could be cut away and bound again";
 const WILL_NOT_DO = "If it will not do as it is, we would think about replacing it.";
 
 /** What has to be looked at first; what can be done and only after which test; what we will not do, and why; repair, cutting down, life left. */
@@ -107,12 +109,12 @@ export const CARE: readonly ParagraphRow[] = [
   { ...OURS, id: "worse", version: 2, place: "worse", when: { is: { offered: CLEANING }, not: { age: ["antique"], certainty: ["unknown"] }, atLeast: { worse: 0.1 } },
     text: "There is a real chance, {worse}, that cleaning makes it worse." },
 
-  { ...TRADE, id: "cut-down-planned", version: 2, place: "repair", when: { is: { advice: ["advise-cut-down"], has: ["cut-down-way"] }, not: { age: ["antique"] } },
-    text: "On a plan drawn from the photo, the way of cutting it down that we propose is {cutWay}, if an inspection finds sound ground beside the damage. It would cost about {cutDown}, confirmed when we have seen it." },
-  { ...TRADE, id: "cut-down-priced", version: 4, place: "repair", when: { is: { advice: ["advise-cut-down"], has: ["cut-down-price"] }, not: { age: ["antique"] } },
-    text: "If an inspection finds the damage at one side or end, and sound ground beside it, it could be cut away and bound again, for about {cutDown}." },
-  { ...TRADE, id: "cut-down", version: 3, place: "repair", when: { is: { advice: ["advise-cut-down"] }, not: { age: ["antique"] } },
-    text: "If an inspection finds the damage at one side or end, and sound ground beside it, it could be cut away and bound again." },
+  { ...TRADE, id: "cut-down-planned", version: 3, place: "cut-down", when: { is: { advice: ["advise-cut-down"], has: ["cut-down-way"] }, not: { age: ["antique"] } },
+    text: `${WE_PROPOSE}, on a plan drawn from the photo: {cutWay}, if an inspection finds sound ground beside the damage. It would cost about {cutDown}, confirmed when we have seen it.` },
+  { ...TRADE, id: "cut-down-priced", version: 5, place: "cut-down", when: { is: { advice: ["advise-cut-down"], has: ["cut-down-price"] }, not: { age: ["antique"] } },
+    text: `${WE_PROPOSE}: ${AT_ONE_SIDE}, for about {cutDown}.` },
+  { ...TRADE, id: "cut-down", version: 4, place: "cut-down", when: { is: { advice: ["advise-cut-down"] }, not: { age: ["antique"] } },
+    text: `${WE_PROPOSE}: ${AT_ONE_SIDE}.` },
   { ...OURS, id: "keep-short-priced", version: 1, place: "repair", when: { is: { ...KEPT, has: ["short-life"] }, not: KEEPS_USE },
     text: `${USED_UP} ${A_NEW_ONE}` },
   { ...OURS, id: "keep-short", version: 1, place: "repair", when: { is: { ...KEPT, has: ["short-life"] }, not: KEEPS_USE },

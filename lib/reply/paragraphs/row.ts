@@ -23,7 +23,7 @@ export interface Place {
   readonly when?: Condition;
 }
 export type PlaceId =
-  | "greeting" | "first-aid" | "first-aid-list" | "thanks" | "trade-call" | "since" | "heading" | "fibre" | "worth" | "outlook" | "evidence" | "paid" | "sold-as" | "safety" | "refer" | "cause" | "haste" | "care" | "back-first" | "dye-test"
+  | "greeting" | "first-aid" | "first-aid-list" | "thanks" | "trade-call" | "since" | "heading" | "fibre" | "worth" | "cut-down" | "outlook" | "evidence" | "paid" | "sold-as" | "safety" | "refer" | "cause" | "haste" | "care" | "back-first" | "dye-test"
   | "refuse" | "worse" | "beyond" | "repair" | "living" | "life" | "special" | "price" | "asks" | "wet-unknown" | "next-step" | "claim" | "customer" | "notes" | "visit" | "closing" | "signature";
 
 /**

@@ -14,7 +14,7 @@ import { anyInput } from "./any-input";
 import { CASES } from "./cases";
 import { FIRST_AID } from "../../../lib/trade/first-aid";
 import type { Tone } from "../../../lib/trade/tones";
-import { assessmentOf, FIRST_AID_SAID, inputOf, range, WOOL_METHODS, WORKSHOP, worthless, type Sketch } from "./make";
+import { action, assessmentOf, FIRST_AID_SAID, inputOf, range, WOOL_METHODS, WORKSHOP, worthless, type Sketch } from "./make";
 
 const FIRST_AID_SHORT = [FIRST_AID.emergency(WORKSHOP.emergencyNumber), ...FIRST_AID.inShort.map((line) => line.text)];
 const ALWAYS_DONE = FIRST_AID.inShort.filter((line) => line.fits === "always").map((line) => line.text);
@@ -272,6 +272,14 @@ describe("composeDraft, edges", () => {
     };
     for (const beyond of [null, 0.32, 0.65, 0.66, 1]) expect([instead("advise-cut-down", beyond), instead("advise-claim-or-replacement", beyond)]).toEqual([1, 1]);
   });
+  it.each([["likely not", 0.8, / an inspection could change it\. $/], ["perhaps not", 0.5, /likely wool\. $/], ["not judged", null, /likely wool\. $/]] as const)("proposes to cut it down in the opening answer, right after what is said of its worth there (%s), and names it nowhere else", (_, beyondRepair, before) => {
+    const { text } = composeDraft(inputOf({ sketch: { fibres: { wool: 0.9 }, evidence: [{ what: "touch", value: "springy", strength: "told" }], mechanisms: { "dye-bleed": 0.9 }, rest: { beyondRepair, improvement: range(10, 20, 40), advice: action("advise-cut-down") } } }));
+    const [opening, ...rest] = text.split("\n\n").slice(1);
+    const [answer, proposal] = opening!.split(/(?=We would propose cutting it down: if an inspection finds the damage at one side or end, beside sound ground,)/);
+    expect(answer).toMatch(before);
+    expect(proposal).toMatch(/it could be cut away and bound again\. Were it cleaned|it could be cut away and bound again\. With careful cleaning/);
+    expect(rest.join(" ")).not.toMatch(/propose|cut away|cutting it down|bound again/);
+  });
   it("names the way that was chosen on a plan, with its edges as drawn as about and up to new ones all round, and otherwise a range", () => {
     const cut = (findings: readonly WeighedFinding[], cutDown: ReturnType<typeof range>) => {
       const input = inputOf({ sketch: { fibres: { wool: 0.9 }, mechanisms: { "dye-bleed": 0.9 }, rest: { beyondRepair: 0.5, money: { currency: "GBP", clean: null, cutDown, replace: null, valueToday: null }, advice: { action: "advise-cut-down", why: "", referTo: null, losses: [] } } } });
@@ -280,7 +288,7 @@ describe("composeDraft, edges", () => {
     };
     const planned = (kind: string): WeighedFinding => ({ what: "cut-down", value: { kind, bindingM: 3.4, shareKept: 0.8 }, strength: "photo", from: "photo:1", decibans: 0, staff: "", client: "" });
     const letter = cut([planned("split-in-two")], range(130, 130, 130));
-    expect(letter).toMatch(/the way of cutting it down that we propose is “Two rugs out of one”, which keeps about 80\u00a0% of the rug, if an inspection finds sound ground[^.]*\. It would cost about £130, confirmed when we have seen it\./);
+    expect(letter).toMatch(/We would propose cutting it down, on a plan drawn from the photo: “Two rugs out of one”, which keeps about 80\u00a0% of the rug, if an inspection finds sound ground[^.]*\. It would cost about £130, confirmed when we have seen it\./);
     expect(letter).not.toContain("one side or end");
     const round = cut([{ ...planned("split-in-two"), value: { kind: "split-in-two", bindingM: 3.4, shareKept: 0.8, allRoundM: 10.2 } }], range(130, 130, 130));
     expect(round).toContain("It would cost about £130, or up to £390 if all its edges have to be new, confirmed when we have seen it.");

@@ -147,6 +147,19 @@ describe("composeFollowing", () => {
       const cut = (low: number) => wine({ advice: { action: "advise-cut-down", why: "", referTo: null, losses: [] }, money: { currency: "GBP", clean: null, cutDown: range(low, 250, 300), replace: null, valueToday: null } });
       expect(head(letter(cut(200), cut(240)))).toMatch(/This replaces what we wrote before about what could be done instead of cleaning\./);
     });
+    it("replaces what could be done instead where that is cutting it down now, and takes it back where it no longer is", () => {
+      const advised = (id: "advise-cut-down" | "advise-claim-or-replacement" | "quote-with-limits") => wine({ advice: { action: id, why: "", referTo: null, losses: [] } });
+      const text = letter(advised("advise-claim-or-replacement"), advised("advise-cut-down"));
+      expect(head(text)).toMatch(/This replaces what we wrote before about [^.]*what could be done instead of cleaning/);
+      expect(text).toMatch(/We would propose cutting it down: if an inspection/);
+      expect(head(letter(advised("advise-cut-down"), advised("quote-with-limits")))).toMatch(/What we wrote before about what could be done instead of cleaning no longer holds\./);
+    });
+    it("takes a proposal that a letter made further down before for no change", () => {
+      const cut = wine({ advice: { action: "advise-cut-down", why: "", referTo: null, losses: [] } });
+      const { text, paragraphs } = toldBy(composeDraft(cut));
+      const told = { text, paragraphs: paragraphs.map((p) => (p.place === "cut-down" ? { ...p, place: "repair" as const } : p)) };
+      expect(composeFollowing(cut, { told, came: MESSAGE }).text).toBe(SHORT);
+    });
     it("says that there is more to say, and takes nothing back, where something only came to it", () => {
       const text = letter(wine({ lifeYears: null }), first);
       expect(head(text)).toMatch(/Since our last letter we can say more\./);

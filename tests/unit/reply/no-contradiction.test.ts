@@ -12,7 +12,7 @@ const YEARS_TOLD = /serve [^.]*(?:years?|months?) more|open guess: [^.]*(?:years
 const MAY_BE_OVER = /may not have many years left|may have few years left/;
 /** Pairs of sentences of which no letter about one rug says both. */
 const CONTRARY: readonly (readonly [string, RegExp, RegExp])[] = [
-  ["it is good news, and we advise against the work", /good news/, /rather not take your money|not work that we take on|not worth|think about replacing|could be cut away|do not spend money/],
+  ["it is good news, and we advise against the work", /good news/, /rather not take your money|not work that we take on|not worth|think about replacing|propose cutting it down|do not spend money/],
   ["it is good news, and its years may be few", /good news/, MAY_BE_OVER],
   ["keep it, and live with what is not fit to live with", KEPT, /are mould|may be mould|mould grows|insects have fed|latex that holds the backing is breaking|drawn in or gone out of shape|changed the dye or the fibre/],
   ["keep it, and it has few years left", KEPT, MAY_BE_OVER],
