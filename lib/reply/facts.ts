@@ -123,6 +123,9 @@ export const costsMore = ({ money }: Assessment): boolean => {
   return Boolean(money?.clean && worth && money.clean.median >= worth.median);
 };
 
+/** Whether there is a price for cleaning, and something to set it against: what the rug may be worth today or, where that is not known, what a new one costs. */
+const isPriceBesideWorth = ({ money }: Assessment): boolean => Boolean(money?.clean && (money.valueToday ?? money.replace));
+
 /** The methods that clean, in the order of the assessment: neither dusting, nor leaving it, nor what an owner does at home. */
 const CLEANS_NOTHING: readonly MethodId[] = ["dusting", "none", "at-home"];
 export const cleaning = (a: Assessment) => a.methods.filter((m) => !CLEANS_NOTHING.includes(m.method));
@@ -176,7 +179,7 @@ function given({ rug, enquiry, hasTelephone, hasName, hasPage, came }: FactsInpu
     improvement: a.improvement, "first-aid": a.firstAid && !isAidKnown(rug, came), "aid-known": a.firstAid && isAidKnown(rug, came), "said-wet": wetByWords, "said-flood": wetByWords === "hands-off",
     "clean-price": a.money?.clean, "cut-down-price": a.money?.cutDown, "cut-down-way": a.money?.cutDown && plannedCut(a), "replace-price": replacePrice(a),
     "sent-photos": sawPhotos(a), photos: asks.photos.length, questions: asks.questions.length, "one-ask": asks.one, "lone-ask": asks.photos.length + asks.questions.length === 1,
-    "costs-more": costsMore(a), "price-against-silk": speaksAgainstSilk(a), "wet-unknown": isWetOpen && !isSaidDry(rug), "dry-said": isWetOpen && isSaidDry(rug),
+    "costs-more": costsMore(a), "price-beside-worth": isPriceBesideWorth(a), "price-against-silk": speaksAgainstSilk(a), "wet-unknown": isWetOpen && !isSaidDry(rug), "dry-said": isWetOpen && isSaidDry(rug),
     referral: a.advice.referTo, telephone: hasTelephone, name: hasName, "no-page": !hasPage,
     came: came && (came.message || came.answers || came.photos > 0), tested: came?.tested,
     changed: moved?.changed.length, gone: moved?.gone.length, waits: moved?.waits.length,

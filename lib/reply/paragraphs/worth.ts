@@ -1,7 +1,7 @@
 import type { Condition } from "../condition";
 import type { ParagraphRow } from "./row";
 import { OURS } from "./sources";
-import { HARDLY_WORTH, HARM, LOOKS, PERHAPS_NOT_WORTH } from "./troubles";
+import { CLEANING, HARDLY_WORTH, HARM, LOOKS, OFFERED, PERHAPS_NOT_WORTH, REPAIRS, TELLS_NOTHING } from "./troubles";
 
 /** Harm after which it no longer serves: of any other a letter speaks of cleaning, not of saving. */
 const HARM_TO_USE = HARM.filter((m) => !LOOKS.includes(m));
@@ -12,12 +12,18 @@ const VALUED_ELSEWHERE: Condition["not"] = { age: ["antique"] };
 const EVEN_ODDS: Pick<Condition, "atLeast" | "below" | "not"> = { atLeast: PERHAPS_NOT_WORTH, below: HARDLY_WORTH, not: { age: ["antique"], certainty: ["unknown"] } };
 /** Nobody asks for a price here, or somebody else has to see it first. */
 const COST_UNASKED: Condition["not"] = { age: ["antique"], certainty: ["unknown"], advice: ["leave-alone", "ask-for-more"], incidents: ["flood"], who: ["trade"] };
+/** Something else comes first, little is gained, or cleaning is not what they ask about. */
+const NO_PLAIN_YES: Condition["not"] = {
+  age: ["antique"], certainty: ["unknown"], who: ["trade"], reason: ["what-is-it", "mis-sold"], wet: ["wet", "damp"], mechanisms: ["mould", "insects"], top: REPAIRS,
+  has: ["costs-more", "little-hope", "short-life", "first-aid", "aid-known", "said-wet", "trouble-unjudged"],
+};
 
 /**
  * Whether the work is worth its cost. Where it probably is not, that is the second sentence of the answer, with what could
  * change it, before how much may come back and before any price; at even odds it stands after the outlook. Where we would
  * rather not take the money, that stands beside a small range, or after a good one beside what to do instead, and no price for
- * the same work stands in the letter. One sentence of a paragraph speaks of worth.
+ * the same work stands in the letter. Where it probably is
+ * worth it, and cleaning is what we offer, that is said as plainly. One sentence of a paragraph speaks of worth.
  */
 export const WORTH: readonly ParagraphRow[] = [
   { ...OURS, id: "little-gain", version: 2, place: "worth", when: { is: { has: ["little-hope"] }, not: { ...VALUED_ELSEWHERE, top: ["soil-only"] }, atLeast: HARDLY_WORTH },
@@ -45,4 +51,7 @@ export const WORTH: readonly ParagraphRow[] = [
     text: "Cleaning it may not be worth the money; only an inspection could tell." },
   { ...OURS, id: "costs-more", version: 3, place: "beyond", when: { is: { has: ["costs-more"] }, not: { ...COST_UNASKED, top: HARM_TO_USE }, below: HARDLY_WORTH },
     text: "Cleaning may well cost more than the rug is worth today." },
+  // Below 33 in 100 that it is not leaves over 67 that it is: “likely” on the published scale begins at 66 (lib/trade/words-for-chance.ts).
+  { ...OURS, id: "likely-worth-it", version: 1, place: "beyond", when: { is: { advice: OFFERED, offered: CLEANING, has: ["price-beside-worth"] }, not: NO_PLAIN_YES, below: { ...PERHAPS_NOT_WORTH, ...TELLS_NOTHING } },
+    text: "It is likely that cleaning it is worth its cost; that is provisional: nobody here has inspected it." },
 ];

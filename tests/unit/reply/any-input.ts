@@ -1,4 +1,5 @@
 import fc from "fast-check";
+import { OFFERED } from "../../../lib/reply/paragraphs/troubles";
 import type { DraftInput } from "../../../lib/reply/pieces";
 import { FIBRE_IDS } from "../../../lib/trade/fibres";
 import { CURRENCIES, PHOTO_KINDS, QUESTIONS, type EnquiryAnswers, type QuestionId, type RugAnswers } from "../../../lib/trade/questions";
@@ -66,14 +67,20 @@ export const anyInput: fc.Arbitrary<DraftInput> = fc.record({
 const evenly = (max: number) => fc.integer({ min: 0, max });
 const evenRange = (max: number) => fc.tuple(evenly(max), evenly(max)).map(([a, b]) => ({ low: Math.min(a, b), median: (a + b) / 2, high: Math.max(a, b) }));
 
-/** One rug of any input, whose chance of being beyond repair, range, trouble and money are drawn evenly: doubles that fast-check draws crowd at nothing. */
+/** What a rug has whose owner we would gladly clean for: one that is dry, and probably worth it. */
+const anyHope = fc.record({ action: fc.constantFrom(...OFFERED), beyondRepair: evenly(40) });
+
+/** One rug of any input, one in three of them with such a hope, whose chance of being beyond repair, range, trouble and money are drawn evenly: doubles that fast-check draws crowd at nothing. */
 export const anyWorth: fc.Arbitrary<DraftInput> = fc.record({
-  input: anyInput, beyondRepair: evenly(100), improvement: maybe(evenRange(100)), top: fc.constantFrom(...MECHANISMS), clean: maybe(evenRange(900)), worth: maybe(evenRange(900)),
-}).map(({ input, beyondRepair, improvement, top, clean, worth }) => {
+  input: anyInput, beyondRepair: evenly(100), improvement: maybe(evenRange(100)), top: fc.constantFrom(...MECHANISMS), clean: maybe(evenRange(900)), worth: maybe(evenRange(900)), hope: fc.oneof({ weight: 2, arbitrary: fc.constant(null) }, { weight: 1, arbitrary: anyHope }),
+}).map(({ input, beyondRepair, improvement, top, clean, worth, hope }) => {
   const rug = input.assessments[0]!;
   const money = { currency: "GBP", cutDown: null, replace: { low: 300, median: 400, high: 500 }, clean, valueToday: worth };
   const mechanisms = [{ mechanism: top, probability: 0.95 }];
-  return { ...input, assessments: [{ ...rug, assessment: { ...rug.assessment, beyondRepair: beyondRepair / 100, improvement, mechanisms, money } }] };
+  const drawn = { ...rug.assessment, beyondRepair: beyondRepair / 100, improvement, mechanisms, money };
+  if (hope === null) return { ...input, assessments: [{ ...rug, assessment: drawn }] };
+  const hopeful = { ...drawn, beyondRepair: hope.beyondRepair / 100, firstAid: null, advice: { ...drawn.advice, action: hope.action } };
+  return { ...input, client: { ...input.client, isTrade: false }, assessments: [{ ...rug, assessment: hopeful }] };
 });
 
 const YEARS_MOST = 30;

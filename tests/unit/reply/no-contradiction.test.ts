@@ -21,6 +21,7 @@ const CONTRARY: readonly (readonly [string, RegExp, RegExp])[] = [
   ["we would clean it, and cleaning is not the matter", /We would clean it|Cleaning would cost about/, /What has happened is a matter for repair|Nothing you have told us calls for cleaning now/],
   ["it is likely worth its cost, and it is not", /likely that cleaning it is worth its cost/, /not worth|may well cost more|rather not|expect little to change|not work that we take on|think about replacing|do not spend money|may (?:not )?have (?:many|few) years left/],
   ["it is likely worth its cost, and what cleaning brings cannot be told", /likely that cleaning it is worth its cost/, /we cannot tell (?:from here )?how much|how much of it would come out/],
+  ["it is likely worth its cost, and cleaning is not the matter, or not yet", /likely that cleaning it is worth its cost/, /If it is cleaned (?:at all|all the same)|matter for repair|no way of cleaning it|calls for cleaning now|has to say first|stays open until we know more|do this first|still wet|hours count|clean nothing before|not wet it again/],
   ["we would rather not be paid for it, and its price", /rather not take your money/, /Cleaning would cost|we estimate/],
 ];
 
@@ -30,18 +31,19 @@ const leavesAWay = ({ assessments }: DraftInput) => assessments.every(({ assessm
 
 describe("composeDraft, sentences against each other", () => {
   it(`says no two things of one rug that cannot both hold, over ${RUNS.toLocaleString("en")} made-up assessments`, () => {
-    const seen = { kept: 0, short: 0 };
+    const seen = { kept: 0, short: 0, worthIt: 0 };
     fc.assert(fc.property(anyProspect.filter(leavesAWay), (input) => {
       const { text } = composeDraft(input);
       expect(CONTRARY.filter(([, one, other]) => one.test(text) && other.test(text)).map(([name]) => name)).toEqual([]);
       const years = input.assessments[0]!.assessment.lifeYears;
       if (KEPT.test(text)) seen.kept += 1;
+      if (/likely that cleaning it is worth its cost/.test(text)) seen.worthIt += 1;
       if (years && isShort(years) && YEARS_TOLD.test(text)) {
         seen.short += 1;
         expect(text).not.toMatch(/looks and not use|keep it as it is|good news|likely that cleaning it is worth its cost/);
       }
     }), { numRuns: RUNS });
-    expect(Math.min(seen.kept, seen.short)).toBeGreaterThan(20);
+    expect(Math.min(seen.kept, seen.short, seen.worthIt)).toBeGreaterThan(20);
   }, 240_000);
 });
 

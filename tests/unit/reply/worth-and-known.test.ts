@@ -1,12 +1,50 @@
 import { describe, expect, it } from "vitest";
 import { composeDraft } from "../../../lib/reply/draft";
-import type { Assessment } from "../../../lib/triage/assessment";
+import type { DraftInput } from "../../../lib/reply/pieces";
+import type { Assessment, MechanismId } from "../../../lib/triage/assessment";
 import { action, inputOf, range, worthless, type Sketch } from "./make";
 
 describe("composeDraft, worth", () => {
   const says = (...of: Parameters<typeof worthless>) => composeDraft(worthless(...of)).text;
   const money = (value: number | null) => ({ money: { currency: "GBP", clean: range(150, 200, 250), cutDown: null, replace: range(300, 400, 500), valueToday: value === null ? null : range(value / 2, value, value * 2) } });
   const OFFERS = ["inspect-and-test", "quote-with-limits", "routine-clean", "first-aid"] as const;
+  describe("that it likely is worth its cost", () => {
+    const YES = "It is likely that cleaning it is worth its cost; that is provisional: nobody here has inspected it.";
+    const good = (rest: Partial<Assessment> = {}, mechanism: MechanismId = "food-old") =>
+      worthless({ ...money(2000), beyondRepair: 0.2, improvement: range(30, 60, 80), lifeYears: range(4, 9, 16), advice: action("quote-with-limits"), ...rest }, mechanism);
+    const plainly = (input: DraftInput) => composeDraft(input).text;
+    it.each(OFFERS)("is said once, after how far it comes back, where cleaning is what we offer (%s)", (id) => {
+      const text = plainly(good({ advice: action(id) }));
+      expect(text).toMatch(/\(30–80\u00a0%\) of the mark to go\. It is likely that cleaning it is worth its cost; that is provisional: nobody here has inspected it\./);
+      expect(text.match(/worth/g)).toHaveLength(1);
+    });
+    it("is said below .33 and not from there on", () => {
+      expect(plainly(good({ beyondRepair: 0.329 }))).toContain(YES);
+      expect(plainly(good({ beyondRepair: 0.33 }))).not.toContain(YES);
+      expect(plainly(good({ beyondRepair: null }))).not.toContain(YES);
+    });
+    it("is said where only a new one has a price, and not where nothing is known to set the cost against, or no cost", () => {
+      const amounts = (clean: boolean, replace: boolean) => ({ money: { currency: "GBP", clean: clean ? range(150, 200, 250) : null, cutDown: null, replace: replace ? range(900, 1200, 1500) : null, valueToday: null } });
+      expect(plainly(good(amounts(true, true)))).toContain(YES);
+      for (const [clean, replace] of [[true, false], [false, true], [false, false]] as const) expect(plainly(good(amounts(clean, replace)))).not.toContain(YES);
+      expect(plainly(good({ money: null }))).not.toContain(YES);
+    });
+    it.each<[string, DraftInput]>([
+      ["little comes back", good({ improvement: range(2, 9, 22) })],
+      ["how much comes back cannot be told", good({ improvement: range(10, 60, 90) })],
+      ["few years are left", good({ lifeYears: range(0.5, 1, 2) })],
+      ["cleaning costs as much as the rug is worth", good(money(200))],
+      ["the main trouble is a matter for repair", good({}, "shrinkage")],
+      ["mould has to be seen to first", good({}, "mould")],
+      ["it is old", { ...good(), assessments: good().assessments.map((rug) => ({ ...rug, answers: { age: "antique" } })) }],
+      ["it is wet", { ...good(), enquiry: { wetNow: "damp" } }],
+      ["they write of water", { ...good(), assessments: good().assessments.map((rug) => ({ ...rug, wetByWords: "whole" })) }],
+      ["they ask what it is", { ...good(), enquiry: { reason: "what-is-it" } }],
+      ["they ask whether it was sold as what it is", { ...good(), enquiry: { reason: "mis-sold" } }],
+      ["another cleaner asks", { ...good(), client: { name: "Ana Example", isTrade: true } }],
+      ...(["leave-alone", "ask-for-more", "advise-cut-down", "advise-claim-or-replacement", "refer", "not-our-work"] as const).map((id): [string, DraftInput] => [`we would ${id}`, good({ advice: action(id) })]),
+    ])("is not said where %s", (_, input) => expect(plainly(input)).not.toMatch(/likely that cleaning it is worth/));
+  });
   it("sets the cost against what the rug may be worth where there is harm and the cost reaches the worth, not a pound before", () => {
     expect(says(money(200))).toMatch(/likely that saving it is not worth the cost, set against what it may be worth today/);
     expect(says(money(201))).not.toMatch(/worth the cost|worth today/);
