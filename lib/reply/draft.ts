@@ -1,22 +1,28 @@
 import { withAnswerPlace } from "./answer-place";
 import { mostWords, shortened } from "./length";
-import { blocks, piecesOf, type DraftInput, type Piece, type SaidParagraph } from "./pieces";
+import { blocks, piecesOf, type DraftInput, type Piece, type Pieces, type SaidParagraph } from "./pieces";
+import { readingOf } from "./reading";
+import { saidOnce, type Laid } from "./said-once";
 
 export interface ComposedDraft {
   subject: string;
   /** Blocks apart by an empty line. */
   text: string;
-  /** The rows used, in order; a row used for two rugs stands twice. */
+  /** The rows used, in order; a row used for two rugs stands twice, also where its words stand once. */
   paragraphs: SaidParagraph[];
   /** What the assessments call for too and the letter leaves out. */
   leftOut: SaidParagraph[];
 }
 
-/** Which of the pieces stand in the letter, and which do not. */
-export const partedBy = (pieces: readonly Piece[], standing: readonly Piece[]): Pick<ComposedDraft, "paragraphs" | "leftOut"> => ({
-  paragraphs: standing.map(({ used }) => ({ ...used, stands: true })),
-  leftOut: pieces.filter((p) => !standing.includes(p)).map(({ used }) => ({ ...used, stands: false })),
+/** Which of the pieces stand in the letter as it is laid out, and which do not. */
+export const partedBy = (pieces: readonly Piece[], standing: readonly Piece[], { used }: Laid): Pick<ComposedDraft, "paragraphs" | "leftOut"> => ({
+  paragraphs: used.map((paragraph) => ({ ...paragraph, stands: true })),
+  leftOut: pieces.filter((p) => !standing.includes(p)).map((p) => ({ ...p.used, stands: false })),
 });
+
+/** The pieces without what can wait, so that the letter they make is no longer than people read. */
+export const shortEnough = (pieces: readonly Piece[], rugs: number, leads: Pick<Pieces, "leadOf" | "lineOfRug">): Piece[] =>
+  shortened(pieces, mostWords(rugs), (kept) => readingOf(blocks(saidOnce(kept, leads).lines)).words);
 
 /**
  * The letter that the assessments call for. The same input gives the same letter. It states no fibre without the
@@ -26,9 +32,10 @@ export const partedBy = (pieces: readonly Piece[], standing: readonly Piece[]): 
  */
 export function composeDraft(input: DraftInput, { hasWritten = false }: { hasWritten?: boolean } = {}): ComposedDraft {
   return inToneThatFits(input, (toned) => {
-    const { subject, pieces } = piecesOf(toned);
-    const standing = shortened(pieces, mostWords(toned.assessments.length));
-    return { subject, text: blocks(hasWritten ? withAnswerPlace(standing) : standing), ...partedBy(pieces, standing) };
+    const { subject, pieces, ...leads } = piecesOf(toned);
+    const standing = shortEnough(pieces, toned.assessments.length, leads);
+    const laid = saidOnce(standing, leads);
+    return { subject, text: blocks(hasWritten ? withAnswerPlace(laid.lines) : laid.lines), ...partedBy(pieces, standing, laid) };
   });
 }
 

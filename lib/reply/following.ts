@@ -1,11 +1,11 @@
 import { withAnswerPlace } from "./answer-place";
 import { isTold, type Told } from "./changes";
-import { inToneThatFits, partedBy, type ComposedDraft } from "./draft";
+import { inToneThatFits, partedBy, shortEnough, type ComposedDraft } from "./draft";
 import type { Came, Moved } from "./facts";
-import { mostWords, shortened } from "./length";
 import { isSameJudgement, movedSince, placesOf, TOPICS } from "./moved";
 import type { PlaceId } from "./paragraphs/row";
 import { blocks, piecesOf, type DraftInput, type Piece } from "./pieces";
+import { saidOnce } from "./said-once";
 
 /** What stands in every letter where there is something to say. First aid is never left to an earlier letter. */
 const ALWAYS: readonly PlaceId[] = ["greeting", "first-aid", "first-aid-list", "thanks", "signature"];
@@ -60,10 +60,11 @@ const OF_CHANGES: readonly PlaceId[] = ["since"];
  * @throws Error where there is no rug to write about.
  */
 export const composeWholeAgain = (asked: DraftInput, { told, came }: Since): ComposedDraft => inToneThatFits(asked, (input) => {
-  const { subject, pieces } = piecesOf(input, { ...came, aidTold: toldAid(told) });
+  const { subject, pieces, ...leads } = piecesOf(input, { ...came, aidTold: toldAid(told) });
   const whole = pieces.filter((p) => !OF_CHANGES.includes(p.place.id));
-  const standing = shortened(whole, mostWords(input.assessments.length));
-  return { subject, text: blocks(withAnswerPlace(standing)), ...partedBy(whole, standing) };
+  const standing = shortEnough(whole, input.assessments.length, leads);
+  const laid = saidOnce(standing, leads);
+  return { subject, text: blocks(withAnswerPlace(laid.lines)), ...partedBy(whole, standing, laid) };
 });
 
 /**
@@ -77,9 +78,9 @@ export function composeFollowing(input: DraftInput, { told, came: since }: Since
   const { readsToday, waits, pieces: unmoved } = piecesOf(input, came);
   const moved = movedSince(unmoved, told, { isNew, waits });
   const of = (how: keyof Moved) => TOPICS.map(({ id }) => id).filter((id) => moved.some((m) => m.how === how && m.topic === id));
-  const { subject, pieces: all } = piecesOf(input, { ...came, moved: { changed: of("changed"), gone: of("gone"), waits: of("waits") } });
+  const { subject, pieces: all, ...leads } = piecesOf(input, { ...came, moved: { changed: of("changed"), gone: of("gone"), waits: of("waits") } });
   const pieces = all.map((p) => (isReplaced(p, moved) ? { ...p, spare: null } : p));
-  const standing = shortened(standingOf(pieces, isNew, moved), mostWords(input.assessments.length));
-  const lines = joined(pieces, standing);
-  return { subject, text: blocks(withAnswerPlace(lines)), ...partedBy(pieces, standing) };
+  const standing = shortEnough(standingOf(pieces, isNew, moved), input.assessments.length, leads);
+  const laid = saidOnce(joined(pieces, standing), leads);
+  return { subject, text: blocks(withAnswerPlace(laid.lines)), ...partedBy(pieces, standing, laid) };
 }

@@ -12,19 +12,18 @@ export function overlong(text: string, rugs: number): { readonly words: number; 
 }
 
 interface Spared { text: string; spare: number | null }
+const wordsApart = (pieces: readonly Spared[]): number => pieces.reduce((sum, p) => sum + readingOf(p.text).words, 0);
 
 /**
  * Leaves out what can wait, the least needed first and of that the last first, until the letter is short enough or nothing
- * in it can wait. `spare`: 1 goes first; null stays.
+ * in it can wait. `spare`: 1 goes first; null stays. `wordsOf`: how many words they make in the letter.
  */
-export function shortened<P extends Spared>(pieces: readonly P[], most: number): P[] {
+export function shortened<P extends Spared>(pieces: readonly P[], most: number, wordsOf: (kept: readonly P[]) => number = wordsApart): P[] {
   const kept = [...pieces];
   const order = pieces.filter((p) => p.spare !== null).reverse().sort((a, b) => (a.spare as number) - (b.spare as number));
-  let words = pieces.reduce((sum, p) => sum + readingOf(p.text).words, 0);
   for (const piece of order) {
-    if (words <= most) break;
+    if (wordsOf(kept) <= most) break;
     kept.splice(kept.indexOf(piece), 1);
-    words -= readingOf(piece.text).words;
   }
   return kept;
 }

@@ -9,9 +9,10 @@ import { factsOf, mergedFacts, type Came, type RugForDraft } from "./facts";
 import { greetingName } from "./greeting-name";
 import { SHIPPED, textIn, type LibraryRow } from "./library";
 import { PLACES, SAID_WET } from "./paragraphs";
+import { partsOf, type Part } from "./parts";
 import type { Place, PlaceId } from "./paragraphs/row";
 import { colourIn, colourName, plain, sidesIn } from "./rug-title";
-import { chanceOf, filled, slotsOf, wordsOf, type Slots, type WorkshopForDraft } from "./slots";
+import { chanceOf, filled, sharersIn, slotsOf, wordsOf, type Slots, type WorkshopForDraft } from "./slots";
 import { isTradeAsking } from "./who-asks";
 
 export interface DraftInput {
@@ -33,12 +34,14 @@ export interface SaidParagraph {
   rug: number | null;
   /** null of letters from before it was kept. */
   said: string | null;
+  /** What of it stands under its own rug, where the rest, or all of it (null), is said once of several rugs; absent where it stands whole. */
+  here?: string | null;
   /** Whether it stands in the letter; one that does not is known to the client already, or could wait. */
   stands: boolean;
 }
 /** `joins`: it stands in the block of the piece before it. `spare`: 1 goes first where a letter grows too long; null stays. */
 export interface Piece {
-  text: string; joins: boolean; spare: number | null; place: Place; rug: number | null; used: Omit<SaidParagraph, "stands">;
+  text: string; parts: readonly Part[]; joins: boolean; spare: number | null; place: Place; rug: number | null; used: Omit<SaidParagraph, "stands">;
   /** What it says before and after what it goes by; null where it names nothing that it goes by. */
   besideEvidence: { before: string; after: string } | null;
 }
@@ -51,6 +54,10 @@ export interface Pieces {
   pieces: Piece[];
   /** What a paragraph that was said would say with the facts of today; null where it would have nothing to say. */
   readsToday: (told: SaidParagraph) => string | null;
+  /** The heading of what is said once of several rugs, counted from 0; null where the workshop has none. */
+  leadOf: (place: "shared-first" | "shared", of: readonly number[]) => Piece | null;
+  /** A line of a list, with the rug it is of. */
+  lineOfRug: (rug: number, line: string) => string;
   /** Whether a place of a rug is left empty until we know if it is wet: what was said there waits. */
   waits: (at: Pick<SaidParagraph, "rug" | "place">) => boolean;
 }
@@ -58,7 +65,7 @@ export interface Pieces {
 const textOf = (row: LibraryRow, template: string, { slots, assessment, words }: Subject) => filled(template, { ...slots, chance: chanceOf(assessment, row, words) });
 
 /** A paragraph that could stand here: its condition holds and everything it leaves open has a value. */
-interface Fit { row: LibraryRow; template: string; text: string; chance: number; isTold: boolean }
+interface Fit { row: LibraryRow; template: string; text: string; parts: readonly Part[]; chance: number; isTold: boolean }
 
 function fits(row: LibraryRow, subject: Subject, tone: Tone): Fit[] {
   const { facts, assessment, words } = subject;
@@ -66,7 +73,9 @@ function fits(row: LibraryRow, subject: Subject, tone: Tone): Fit[] {
   const template = words.mark(textIn(row, tone));
   const text = textOf(row, template, subject);
   const chance = assessment.mechanisms.find((m) => m.mechanism === row.about)?.probability ?? 0;
-  return text === null ? [] : [{ row, template, text, chance, isTold: row.told !== undefined && holds(row.told, facts) }];
+  // What fills a sentence ends none: a label may be quoted with its full stops.
+  const parts = partsOf(template).flatMap(({ text: part, glue }) => (textOf(row, part, subject) ?? "").split("\n").map((line, at): Part => ({ text: line, glue: at > 0 ? "\n" : glue })));
+  return text === null ? [] : [{ row, template, text, parts, chance, isTold: row.told !== undefined && holds(row.told, facts) }];
 }
 
 function piecesAt(place: Place, subject: Subject, library: readonly LibraryRow[], tone: Tone): Piece[] {
@@ -79,8 +88,8 @@ function piecesAt(place: Place, subject: Subject, library: readonly LibraryRow[]
     const [before, after] = template.split("{evidence}").map((part) => textOf(row, part, subject));
     return before && after ? { before, after } : null;
   };
-  return [...taken, ...unsaid].map(({ row, row: { language, id, version, from }, template, text, isTold }, at) => ({
-    text, joins: place.joins || at > 0, spare: place.spare && at >= place.spare.from && !isTold ? place.spare.rank : null, place, rug,
+  return [...taken, ...unsaid].map(({ row, row: { language, id, version, from }, template, text, parts, isTold }, at) => ({
+    text, parts, joins: place.joins || at > 0, spare: place.spare && at >= place.spare.from && !isTold ? place.spare.rank : null, place, rug,
     besideEvidence: besideEvidence(row, template), used: { language, id, version, from, text: template, place: place.id, rug, said: text },
   }));
 }
@@ -129,10 +138,16 @@ export function piecesOf(input: DraftInput, came: Came | null = null): Pieces {
   const { assessments, client, workshop, enquiry, library = SHIPPED } = input;
   const trade = isTradeAsking(client, enquiry);
   const { letter, rugs } = subjectsOf(input, trade, came);
-  const places = came ? PLACES : PLACES.filter((p) => !p.follows);
+  const places = PLACES.filter((p) => !p.leads && (came || !p.follows));
+  const [tone, words] = [workshop.tone ?? "plain", wordsOf(workshop)];
   return {
-    subject: subjectOf(assessments, trade, { words: wordsOf(workshop), areaUnit: workshop.areaUnit ?? "m2" }),
-    pieces: runs(places).flatMap((run) => (run[0]?.of === "letter" ? [letter] : rugs).flatMap((s) => run.flatMap((place) => piecesAt(place, s, library, workshop.tone ?? "plain")))),
+    subject: subjectOf(assessments, trade, { words, areaUnit: workshop.areaUnit ?? "m2" }),
+    pieces: runs(places).flatMap((run) => (run[0]?.of === "letter" ? [letter] : rugs).flatMap((s) => run.flatMap((place) => piecesAt(place, s, library, tone)))),
+    leadOf: (id, of) => {
+      const sharers = sharersIn(of, { rugs: assessments.length, words });
+      return PLACES.filter((p) => p.id === id).flatMap((place) => piecesAt(place, { ...letter, slots: { ...letter.slots, sharers } }, library, tone))[0] ?? null;
+    },
+    lineOfRug: (rug, line) => words.say("letter.line-of-rug", { number: rug + 1, line }),
     readsToday: (told) => {
       const row = library.find((r) => r.id === told.id);
       const subject = told.rug === null ? letter : rugs[told.rug];

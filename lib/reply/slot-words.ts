@@ -14,6 +14,7 @@ export const SLOTS = {
   name: where("the client’s name, without an address", "Ana Example"),
   title: always("the rug’s title", "Grey, 170 × 240"),
   number: always("which rug of the letter it is", "1"),
+  sharers: where("the rugs of which something is said once", "the two rugs"),
   rug: always("the rug as one speaks of it: “your grey rug”", "your grey rug"),
   fibre: always("the most probable fibre", "viscose"),
   rival: always("the fibre that comes next", "silk"),

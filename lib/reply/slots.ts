@@ -154,7 +154,7 @@ export function slotsOf(input: SlotsInput): Slots {
   const emergency = emergencyIn(words, workshop.emergencyNumber);
   const asks = asksOf(rug, likelyMechanisms(a));
   return {
-    name: greetingName(client.name), title: titleIn(plain(rug.title), words, workshop.areaUnit ?? "m2"), number: String(number), rug: rugPhrase(input, words),
+    name: greetingName(client.name), title: titleIn(plain(rug.title), words, workshop.areaUnit ?? "m2"), number: String(number), sharers: null, rug: rugPhrase(input, words),
     fibre: fibre(leading, words), rival: fibre(rival, words), likely: chanceWord(cappedWord(a.fibres.find((f) => f.fibre === leading)?.words ?? ""), words),
     labelSays: labelFibre(a) && fibre(labelFibre(a) ?? undefined, words),
     evidence: evidence(rug, words), soldAs: sold ? words.say(`sold.${sold}`) : null,
@@ -172,6 +172,10 @@ export function slotsOf(input: SlotsInput): Slots {
     signature: workshop.signature.trim() || workshop.name,
   };
 }
+
+/** {sharers}: "the two rugs", or "rugs 1 and 3" of more. `which`: counted from 0. */
+export const sharersIn = (which: readonly number[], { rugs, words }: { rugs: number; words: Words }): string =>
+  which.length === rugs ? words.say("letter.all-rugs", { n: rugs }) : words.say("letter.some-rugs", { numbers: listed(which.map((at) => String(at + 1)), "and", words) });
 
 /** {chance}: how probable the mechanism is that a paragraph speaks about; null where it speaks about none. */
 export function chanceOf(a: Assessment, row: ParagraphRow, words: Words): string | null {

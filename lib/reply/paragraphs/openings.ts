@@ -47,6 +47,8 @@ export const OPENINGS: readonly ParagraphRow[] = [
     text: "Please send us your telephone number, and do nothing more to your customer’s rug until we have spoken." },
 
   { ...OURS, id: "heading", version: 1, place: "heading", when: { is: { rugs: ["several"] } }, text: "Rug {number}: {title}" },
+  { ...OURS, id: "shared-first", version: 1, place: "shared-first", when: { is: { rugs: ["several"] } }, text: "First, for each of {sharers}" },
+  { ...OURS, id: "shared", version: 1, place: "shared", when: { is: { rugs: ["several"] } }, text: "For each of {sharers}" },
 
   { ...OURS, id: "fibre-said-wet", version: 1, place: "fibre", when: { is: { certainty: ["unknown"], has: ["said-wet"] } },
     text: "What {rug} is made of, and what can be done for it, we cannot tell yet, and that can wait. First we would like to know how it stands now." },

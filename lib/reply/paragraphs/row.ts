@@ -19,12 +19,14 @@ export interface Place {
   readonly spare?: { readonly rank: number; readonly from: number };
   /** It stands only in a letter that follows one of ours. */
   readonly follows?: true;
+  /** It leads what is said once of several rugs, and stands only where there is something such. */
+  readonly leads?: true;
   /** The place stays empty unless this holds, whatever its paragraphs say. */
   readonly when?: Condition;
 }
 export type PlaceId =
-  | "greeting" | "first-aid" | "first-aid-list" | "thanks" | "trade-call" | "since" | "heading" | "fibre" | "worth" | "cut-down" | "outlook" | "evidence" | "paid" | "sold-as" | "safety" | "refer" | "cause" | "haste" | "care" | "back-first" | "dye-test"
-  | "refuse" | "worse" | "beyond" | "repair" | "living" | "life" | "special" | "price" | "asks" | "wet-unknown" | "next-step" | "claim" | "customer" | "notes" | "visit" | "closing" | "signature";
+  | "greeting" | "first-aid" | "first-aid-list" | "thanks" | "trade-call" | "since" | "shared-first" | "heading" | "fibre" | "worth" | "cut-down" | "outlook" | "evidence" | "paid" | "sold-as" | "safety" | "refer" | "cause" | "haste" | "care" | "back-first" | "dye-test"
+  | "refuse" | "worse" | "beyond" | "repair" | "living" | "life" | "special" | "price" | "asks" | "shared" | "wet-unknown" | "next-step" | "claim" | "customer" | "notes" | "visit" | "closing" | "signature";
 
 /**
  * One paragraph of the workshop's letters. Plain data, edited in a form; `version` goes up with every change of its text
