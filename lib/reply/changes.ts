@@ -1,5 +1,5 @@
 import type { ComposedDraft } from "./draft";
-import { PLACES } from "./paragraphs";
+import { LEADS, PLACES } from "./paragraphs";
 import type { PlaceId } from "./paragraphs/row";
 import type { Pieces, SaidParagraph } from "./pieces";
 
@@ -31,9 +31,11 @@ const isReworded = (now: Said, was: Said): boolean =>
   isOf(now, was) && was.said !== null && now.said !== was.said && now.text !== was.text
   && (now.from === "workshop" || was.from === "workshop" || now.version === was.version);
 
-/** What hangs on no assessment, or on what came since. */
-const NEVER: readonly PlaceId[] = ["greeting", "thanks", "since", "heading", "signature"];
+/** What hangs on no assessment, or on what came since, or is made of other paragraphs. */
+const NEVER: readonly PlaceId[] = ["greeting", "thanks", "since", "heading", "signature", ...LEADS];
 const nameOf = (id: PlaceId) => PLACES.find((p) => p.id === id)?.name ?? id;
+
+interface Pair { readonly place: PlaceId; readonly was: SaidParagraph | null; readonly now: SaidParagraph | null }
 
 /** What a draft would say otherwise today, by the assessment or by the paragraphs, in the order of a letter. `before`: what the program wrote it from; `now`: what it would write. */
 export function changesBetween(before: Told, now: Pick<ComposedDraft, "paragraphs" | "leftOut">, readsToday: Pieces["readsToday"]): Change[] {
@@ -46,16 +48,46 @@ export function changesBetween(before: Told, now: Pick<ComposedDraft, "paragraph
     const at = gone.findIndex((p) => p.place === n.place && p.rug === n.rug);
     return same ?? (at < 0 ? null : (gone.splice(at, 1)[0] ?? null));
   };
-  const isNews = (n: SaidParagraph) => before.paragraphs.some((p) => isReworded(n, p)) || (counts(n) && !isTold(n, before, readsToday));
-  const moved = all.filter((n) => n.place !== SINCE && isNews(n)).map((n) => ({ place: n.place, was: pair(n), now: n as SaidParagraph | null }));
-  const open = [...moved, ...gone.map((was) => ({ place: was.place, was, now: null }))].filter(({ was, now: n }) => was?.stands || n?.stands);
+  const isNews = (n: SaidParagraph) => before.paragraphs.some((p) => isReworded(n, p) || isLaidOtherwise(n, p)) || (counts(n) && !isTold(n, before, readsToday));
+  const moved = all.filter((n) => n.place !== SINCE && !LEADS.includes(n.place) && isNews(n)).map((n): Pair => ({ place: n.place, was: pair(n), now: n }));
+  const open = [...moved, ...gone.map((was): Pair => ({ place: was.place, was, now: null }))].filter(({ was, now: n }) => was?.stands || n?.stands);
+  const isLead = ({ place }: SaidParagraph) => LEADS.includes(place);
+  const leads = leadsBetween(before.paragraphs.filter(isLead), now.paragraphs.filter(isLead), open);
+  const named = leads.length > 0 || open.length > 0 ? headingsBetween(before.paragraphs, now.paragraphs) : [];
   const since = { was: sinceIn(before.paragraphs), now: sinceIn(now.paragraphs) };
   const isSinceNews = since.was?.said !== since.now?.said && (open.length > 0 || all.some((n) => n.place === SINCE && isNews(n)));
-  return [...(isSinceNews ? [{ place: SINCE, ...since }] : []), ...open]
-    .sort((a, b) => orderOf(a.place) - orderOf(b.place))
-    .map(({ place, was, now: n }) => ({ place: nameOf(place), was: was?.said ?? null, now: n?.said ?? null, ...(was?.stands === false ? { wasOut: true } : {}), ...standAfter(n, now.paragraphs) }));
+  return [...(isSinceNews ? [{ place: SINCE, ...since }] : []), ...named, ...leads, ...open]
+    .sort((a, b) => orderOf(a) - orderOf(b))
+    .map(({ place, was, now: n }) => ({ place: nameOf(place), was: was && standsAs(was), now: n && standsAs(n), ...(was?.stands === false ? { wasOut: true } : {}), ...standAfter(n, now.paragraphs) }))
+    .filter((c) => c.was !== c.now);
 }
-const orderOf = (id: PlaceId) => PLACES.findIndex((p) => p.id === id);
+/** In the order of a letter; what leaves a lead for its own rug comes after the lead, so that its words stand only once by then. */
+const orderOf = ({ place, was, now }: Pair): number =>
+  PLACES.findIndex((p) => p.id === (now && was && standsAs(was) === null && !LEADS.includes(place) ? "shared" : place)) + (was && standsAs(was) === null ? 0.5 : 0);
+
+/** What of a paragraph stands at its own place; null where it is said under a lead of several rugs. */
+const standsAs = (p: Said): string | null => (p.here === undefined ? p.said : p.here);
+/** It says the same, but was said once of several rugs and is not, or the other way round. */
+const isLaidOtherwise = (now: SaidParagraph, was: SaidParagraph): boolean => isOf(now, was) && now.stands && was.stands && now.said === was.said && standsAs(now) !== standsAs(was);
+
+/** What stands under each lead, in one: its heading is right only over just that. A lead is news where what stands under it is, or which rugs it names. */
+function leadsBetween(was: readonly SaidParagraph[], now: readonly SaidParagraph[], open: readonly Pair[]): Pair[] {
+  const headingOf = (p: SaidParagraph) => `${p.place}:${p.said?.split("\n\n")[0]}`;
+  const isNews = was.length !== now.length || now.some((n) => !was.some((w) => headingOf(w) === headingOf(n)))
+    || open.some(({ was: w, now: n }) => w?.here !== undefined || n?.here !== undefined);
+  if (!isNews) return [];
+  const kept = now.map((n): Pair => ({ place: n.place, was: was.find((w) => headingOf(w) === headingOf(n)) ?? null, now: n }));
+  return [...was.filter((w) => !kept.some((k) => k.was === w)).map((w): Pair => ({ place: w.place, was: w, now: null })), ...kept];
+}
+
+/** Headings that come or go with what stands under them. */
+function headingsBetween(was: readonly SaidParagraph[], now: readonly SaidParagraph[]): Pair[] {
+  const of = (all: readonly SaidParagraph[]) => all.filter((p) => p.place === HEADING && p.stands);
+  const missing = (all: readonly SaidParagraph[], from: readonly SaidParagraph[]) => of(all).filter((p) => !of(from).some((o) => o.rug === p.rug));
+  return [...missing(was, now).map((w): Pair => ({ place: HEADING, was: w, now: null })), ...missing(now, was).map((n): Pair => ({ place: HEADING, was: null, now: n }))];
+}
+const HEADING: PlaceId = "heading";
+
 
 /** What a letter says of the change, in one: its sentences name what moved, and are right only together. */
 const SINCE: PlaceId = "since";
@@ -67,7 +99,7 @@ function sinceIn(paragraphs: readonly SaidParagraph[]): SaidParagraph | null {
 /** What stands after a paragraph in a letter. */
 function standAfter(n: SaidParagraph | null, standing: readonly SaidParagraph[]): Pick<Change, "before"> {
   const at = standing.findLastIndex((p) => p.place === n?.place && p.rug === n.rug);
-  const before = at < 0 ? [] : standing.slice(at + 1).flatMap(({ said }) => said ?? []);
+  const before = at < 0 ? [] : standing.slice(at + 1).flatMap((p) => standsAs(p) ?? []);
   return before.length > 0 ? { before } : {};
 }
 
@@ -77,8 +109,8 @@ export const isOpen = ({ was, now }: Change, text: string, beside = text): boole
 
 /** Those of the changes that a letter has not taken in. Old words that are part of some new ones are not the old ones any more. */
 export function openIn(changes: readonly Change[], text: string): Change[] {
-  const beside = changes.reduce((rest, { now }) => (now === null ? rest : rest.replaceAll(now, "")), text);
-  return changes.filter((c) => isOpen(c, text, beside));
+  const beside = ({ was }: Change) => changes.reduce((rest, { now }) => (now === null || was === null || !now.includes(was) ? rest : rest.replaceAll(now, "")), text);
+  return changes.filter((c) => isOpen(c, text, beside(c)));
 }
 
 /** What a draft says of a change: nothing, where only a letter before it did. */

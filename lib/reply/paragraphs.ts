@@ -6,7 +6,7 @@ import { FOLLOWING } from "./paragraphs/following";
 import { HASTE } from "./paragraphs/haste";
 import { OPENINGS } from "./paragraphs/openings";
 import { OUTLOOKS } from "./paragraphs/outlooks";
-import type { ParagraphRow, Place } from "./paragraphs/row";
+import type { ParagraphRow, Place, PlaceId } from "./paragraphs/row";
 import { WORTH } from "./paragraphs/worth";
 
 /** They write of water that nobody has asked them about yet. */
@@ -59,6 +59,9 @@ export const PLACES: readonly Place[] = [
   { id: "closing", name: "Closing", of: "letter", take: 1, joins: false },
   { id: "signature", name: "Signature", of: "letter", take: 1, joins: false },
 ];
+
+/** Where what several rugs have in common stands, under a lead that names them. */
+export const LEADS: readonly PlaceId[] = PLACES.filter((p) => p.leads).map((p) => p.id);
 
 /** Every paragraph there is; within a place in the order in which they are tried. */
 export const PARAGRAPHS: readonly ParagraphRow[] = [...OPENINGS, ...FOLLOWING, ...WORTH, ...OUTLOOKS, ...CAUSES, ...HASTE, ...CARE, ...ENDS];

@@ -1,5 +1,6 @@
 import { ANSWER_HERE } from "./open-places";
 import { PLACES } from "./paragraphs";
+import { says } from "./parts";
 import type { SaidParagraph } from "./pieces";
 import { QUESTION_KINDS, type QuestionKind } from "./question-kinds";
 
@@ -91,7 +92,7 @@ function isPlaceFilled(begun: string, text: string): boolean {
 /** What in the letter answers a question, each by its name once, and none where somebody wrote the answer themselves; null where nothing plainly does. */
 export function answeredBy({ needs, hasPlace }: AskedQuestion, { begun, text }: { begun: string; text: string }): string[] | null {
   if (hasPlace && isPlaceFilled(begun, text)) return [];
-  const found = needs.map((need) => need.find((a) => text.includes(a.said)));
+  const found = needs.map((need) => need.find((a) => says(text, a.said)));
   return found.length > 0 && found.every((a) => a !== undefined) ? [...new Set(found.map((a) => a.name))] : null;
 }
 
