@@ -61,9 +61,11 @@ export function changesBetween(before: Told, now: Pick<ComposedDraft, "paragraph
     .map(({ place, was, now: n }) => ({ place: nameOf(place), was: was && standsAs(was), now: n && standsAs(n), ...(was?.stands === false ? { wasOut: true } : {}), ...standAfter(n, now.paragraphs) }))
     .filter((c) => c.was !== c.now);
 }
-/** In the order of a letter; what leaves a lead for its own rug comes after the lead, so that its words stand only once by then. */
-const orderOf = ({ place, was, now }: Pair): number =>
-  PLACES.findIndex((p) => p.id === (now && was && standsAs(was) === null && !LEADS.includes(place) ? "shared" : place)) + (was && standsAs(was) === null ? 0.5 : 0);
+/** In the order of a letter; leads after what comes under them and before what leaves them, so that whichever change is taken in finds its words once. */
+const orderOf = ({ place, was }: Pair): number => {
+  const leaves = was !== null && standsAs(was) === null;
+  return PLACES.findIndex((p) => p.id === (leaves || LEADS.includes(place) ? "shared" : place)) + (leaves ? 0.5 : 0);
+};
 
 /** What of a paragraph stands at its own place; null where it is said under a lead of several rugs. */
 const standsAs = (p: Said): string | null => (p.here === undefined ? p.said : p.here);
@@ -131,6 +133,8 @@ export function takenIn({ was, now, before = [] }: Change, text: string): string
 function putBefore(at: number, words: string, text: string): string {
   const head = text.slice(0, at);
   const begins = head === "" || head.endsWith("\n\n");
+  // Several blocks are put between two.
+  if (!begins && words.includes("\n\n")) return putBefore(head.lastIndexOf("\n\n") + (head.includes("\n\n") ? 2 : 1), words, text);
   if (begins || !words.includes("\n")) return `${head}${words}${begins ? "\n\n" : " "}${text.slice(at)}`;
   return `${head.trimEnd()}\n\n${words}\n\n${text.slice(at)}`;
 }

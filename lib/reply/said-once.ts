@@ -1,7 +1,6 @@
-import { isLine, joinedParts, withoutDash, type Part } from "./parts";
+import { isLine, joinedParts, partsOf, withoutDash, type Part } from "./parts";
 import type { PlaceId } from "./paragraphs/row";
 import { blocks, type Piece, type Pieces } from "./pieces";
-import { readingOf } from "./reading";
 
 /** A letter as it is laid out, and the paragraphs it was put together from. */
 export interface Laid { readonly lines: readonly Line[]; readonly used: readonly Piece["used"][] }
@@ -9,8 +8,9 @@ export type Line = Pick<Piece, "text" | "joins" | "place">;
 type Leads = Pick<Pieces, "leadOf" | "lineOfRug">;
 type RugPiece = Piece & { readonly rug: number };
 
-/** A sentence with fewer words says nothing by itself: where the rest of its paragraph is not shared, the first rug alone has it. Elicited. */
-const FEWEST_WORDS = 6;
+/** Sentences that lean on the one before them, or after: they stand only beside it, and nobody needs them twice. */
+const LEANS = /^(?:It|They|This|Mostly they|By eye|The longer it|Whether it|If (?:it|one|that)) /u;
+const LEANS_ON_NEXT = /^Thank you /u;
 /** The short answer: what several rugs share of it stands before them. */
 const ANSWER: readonly PlaceId[] = ["fibre", "worth", "outlook", "beyond"];
 /** They limit what is said of the fibre, and stand beside it. */
@@ -21,25 +21,39 @@ const CAUTIONS: readonly PlaceId[] = ["safety", "refer"];
 const LIST: PlaceId = "asks";
 
 /** What is said once of several rugs. `begins`: with it begins its paragraph. */
-interface Shared { readonly of: readonly number[]; readonly piece: RugPiece; readonly text: string; readonly begins: boolean }
-/** Which rugs a sentence or a line is said of, in the same words. */
-type RugsOf = (piece: RugPiece, part: Part) => readonly number[];
+interface Shared { readonly of: readonly number[]; readonly piece: RugPiece; readonly parts: readonly Part[]; readonly begins: boolean }
+/** A sentence of a paragraph with those that lean on it. */
+type Unit = readonly Part[];
+/** Which rugs something is said of, in the same words. */
+type RugsOf = (piece: RugPiece, unit: Unit) => readonly number[];
+/** Of some sentences those that still have to be said. */
+type Unsaid = (parts: readonly Part[]) => Part[];
 
 const isOfRug = (p: Piece): p is RugPiece => p.rug !== null && p.place.id !== "heading";
 const isSame = (a: readonly number[], b: readonly number[]): boolean => a.join() === b.join();
-const isLong = ({ text }: Part): boolean => readingOf(text).words >= FEWEST_WORDS;
+
+const unitsOf = ({ parts }: RugPiece): Unit[] => parts.reduce<Part[][]>((units, part, at) => {
+  const before = units.at(-1);
+  const leans = at > 0 && (LEANS.test(part.text) || LEANS_ON_NEXT.test(parts[at - 1]?.text ?? ""));
+  return before && leans ? [...units.slice(0, -1), [...before, part]] : [...units, [part]];
+}, []);
 
 function rugsBy(pieces: readonly RugPiece[]): RugsOf {
   const asked = [...new Set(pieces.filter((p) => p.place.id === LIST).map((p) => p.rug))];
   const by = new Map<string, number[]>();
-  for (const { rug, parts } of pieces) for (const { text } of parts) by.set(text, [...new Set([...(by.get(text) ?? []), rug])]);
-  return (piece, { text }) => (piece.place.id === LIST ? asked : (by.get(text) ?? []));
+  for (const piece of pieces) for (const unit of unitsOf(piece)) by.set(joinedParts(unit), [...new Set([...(by.get(joinedParts(unit)) ?? []), piece.rug])]);
+  return (piece, unit) => (piece.place.id === LIST ? asked : (by.get(joinedParts(unit)) ?? []));
 }
 
-/** Whether a sentence stands under a lead: it is said of several rugs, and says something by itself or beside another that does. */
-function isUnderLead(piece: RugPiece, part: Part, rugsOf: RugsOf): boolean {
-  const of = rugsOf(piece, part);
-  return of.length > 1 && piece.parts.some((p) => isLong(p) && isSame(rugsOf(piece, p), of));
+/** What leans on something is said once a letter, as thanks are; the rest is looked at rug by rug. */
+function unsaidIn(): Unsaid {
+  const said = new Set<string>();
+  return (parts) => parts.filter(({ text }, at) => {
+    const leans = (at > 0 && LEANS.test(text)) || (parts.length > 1 && LEANS_ON_NEXT.test(text));
+    const isSaid = leans && said.has(text);
+    said.add(text);
+    return !isSaid;
+  });
 }
 
 /** One list of all that is asked of whichever rug: in the words of the longest, each line once, with the rug it is of where it is not of all. */
@@ -53,17 +67,18 @@ function oneList(lists: readonly RugPiece[], { lineOfRug }: Leads): string {
   return [joinedParts(longest.parts.filter((p) => !isLine(p))), ...said].join("\n");
 }
 
-/** What is said once, in the order of the places. */
+/** What is said once, in the order of the places, what is said of most rugs first. */
 function sharedIn(pieces: readonly RugPiece[], rugsOf: RugsOf, leads: Leads): Shared[] {
   return pieces.flatMap((piece) => {
-    const parts = piece.parts.filter((part) => rugsOf(piece, part)[0] === piece.rug && isUnderLead(piece, part, rugsOf));
-    const sets = [...new Map(parts.map((part) => [rugsOf(piece, part).join(), rugsOf(piece, part)])).values()];
+    const units = unitsOf(piece);
+    const once = units.filter((unit) => rugsOf(piece, unit).length > 1 && rugsOf(piece, unit)[0] === piece.rug);
+    const sets = [...new Map(once.map((unit) => [rugsOf(piece, unit).join(), rugsOf(piece, unit)])).values()];
     return sets.map((of): Shared => {
-      const once = parts.filter((part) => isSame(rugsOf(piece, part), of));
-      const text = piece.place.id === LIST ? oneList(pieces.filter((p) => p.place.id === LIST), leads) : joinedParts(once);
-      return { of, piece, text, begins: once[0] === piece.parts[0] };
+      const here = once.filter((unit) => isSame(rugsOf(piece, unit), of));
+      const parts = piece.place.id === LIST ? partsOf(oneList(pieces.filter((p) => p.place.id === LIST), leads)) : here.flat();
+      return { of, piece, parts, begins: here[0] === units[0] };
     });
-  });
+  }).sort((a, b) => b.of.length - a.of.length);
 }
 
 /** Whether it stands before the rugs: cautions, and of the answer what begins a paragraph, with its limits where the fibre is among it. */
@@ -73,26 +88,26 @@ function isBefore({ piece: { place }, of, begins }: Shared, all: readonly Shared
 }
 
 /** What is shared under a lead for each set of rugs; the lead is kept with all that stands under it. */
-function underLeads(shared: readonly Shared[], place: "shared-first" | "shared", { leadOf }: Leads): Laid {
+function underLeads(shared: readonly Shared[], place: "shared-first" | "shared", { leads, unsaid }: { leads: Leads; unsaid: Unsaid }): Laid {
   const sets = [...new Map(shared.map(({ of }) => [of.join(), of])).values()];
   const laid = sets.map((of) => {
-    const lead = leadOf(place, of);
-    const under = shared.filter((s) => isSame(s.of, of)).map(({ piece, text }, at): Line => ({ text, place: piece.place, joins: at > 0 && piece.joins }));
+    const lead = leads.leadOf(place, of);
+    const under = shared.filter((s) => isSame(s.of, of)).map(({ piece, parts }, at): Line => ({ text: joinedParts(unsaid(parts)), place: piece.place, joins: at > 0 && piece.joins }));
     const lines = lead ? [lead, ...under] : under;
     return { lines, used: lead ? [{ ...lead.used, said: blocks(lines) }] : [] };
   });
   return { lines: laid.flatMap((l) => l.lines), used: laid.flatMap((l) => l.used) };
 }
 
-/** What stands of a piece at its own rug; null where nothing does. A short sentence that is not shared stands with the first rug alone. */
-function ownText(piece: RugPiece, rugsOf: RugsOf): string | null {
-  const own = piece.parts.filter((part) => !isUnderLead(piece, part, rugsOf) && (rugsOf(piece, part)[0] === piece.rug || isLong(part)));
+/** What stands of a piece at its own rug; null where nothing does. */
+function ownText(piece: RugPiece, rugsOf: RugsOf, unsaid: Unsaid): string | null {
+  const own = unsaid(unitsOf(piece).filter((unit) => rugsOf(piece, unit).length < 2).flat());
   return own.length === piece.parts.length ? piece.text : joinedParts(own) || null;
 }
 
 /** One rug with what is its own; without a line where all of it is said under a lead. */
-function laidRug(pieces: readonly Piece[], rugsOf: RugsOf): Laid {
-  const own = pieces.map((p) => ({ piece: p, text: isOfRug(p) ? ownText(p, rugsOf) : p.text }));
+function laidRug(pieces: readonly Piece[], rugsOf: RugsOf, unsaid: Unsaid): Laid {
+  const own = pieces.map((p) => ({ piece: p, text: isOfRug(p) ? ownText(p, rugsOf, unsaid) : p.text }));
   const lines: Line[] = [];
   let joins = true;
   for (const { piece, text } of own) {
@@ -115,12 +130,16 @@ export function saidOnce(standing: readonly Piece[], leads: Leads): Laid {
   const ofRugs = standing.filter(isOfRug);
   const rugsOf = rugsBy(ofRugs);
   const shared = sharedIn(ofRugs, rugsOf, leads);
-  if (shared.length === 0 && rugs.length < 2) return { lines: standing, used: standing.map(({ used }) => used) };
-  const own = rugs.map((rug) => laidRug(standing.filter((p) => p.rug === rug), rugsOf));
-  const isAllShared = own.every(({ lines }) => lines.length === 0);
+  if (rugs.length < 2) return { lines: standing, used: standing.map(({ used }) => used) };
+  const isAllShared = ofRugs.every((p) => unitsOf(p).every((unit) => rugsOf(p, unit).length > 1));
   const before = isAllShared ? [] : shared.filter((s) => isBefore(s, shared));
+  const unsaid = unsaidIn();
   const [start, end] = [standing.findIndex((p) => p.rug !== null), standing.findLastIndex((p) => p.rug !== null) + 1];
   const letter = (pieces: readonly Piece[]): Laid => ({ lines: pieces, used: pieces.map(({ used }) => used) });
-  const all = [letter(standing.slice(0, start)), underLeads(before, "shared-first", leads), ...own, underLeads(shared.filter((s) => !before.includes(s)), "shared", leads), letter(standing.slice(end))];
+  const all = [
+    letter(standing.slice(0, start)), underLeads(before, "shared-first", { leads, unsaid }),
+    ...rugs.map((rug) => laidRug(standing.filter((p) => p.rug === rug), rugsOf, unsaid)),
+    underLeads(shared.filter((s) => !before.includes(s)), "shared", { leads, unsaid }), letter(standing.slice(end)),
+  ];
   return { lines: all.flatMap((l) => l.lines), used: all.flatMap((l) => l.used) };
 }

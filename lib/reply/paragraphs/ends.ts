@@ -48,8 +48,8 @@ export const ENDS: readonly ParagraphRow[] = [
     text: IF_WORTH_CLEANING },
   { ...OURS, id: "price-clean-repair", version: 1, place: "price", when: { is: { advice: OFFERED, top: REPAIRS }, not: { ...NO_PRICE, has: ["improvement"] } },
     text: IF_WORTH_CLEANING },
-  { ...OURS, id: "price-clean", version: 2, place: "price", when: { is: { advice: OFFERED, has: ["clean-price"] }, not: NO_PRICE },
-    text: "Cleaning would cost about {clean}. That is an estimate; we agree price and limits with you before we begin." },
+  { ...OURS, id: "price-clean", version: 3, place: "price", when: { is: { advice: OFFERED, has: ["clean-price"] }, not: NO_PRICE },
+    text: "Cleaning would cost about {clean}. The price is an estimate; we agree price and limits with you before we begin." },
 
   { ...OURS, id: "asks-said-wet", version: 1, place: "asks", when: { is: { has: ["said-wet"] } },
     text: "To help you well, we need to know, even where your letter has said it:\n{asks}" },

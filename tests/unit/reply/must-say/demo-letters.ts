@@ -17,7 +17,7 @@ const kindOf = ({ kind }: DemoPhoto) => (kind === "bad" ? "whole" as const : kin
 const isBad = ({ kind, quality = "good" }: DemoPhoto) => kind === "bad" || quality !== "good";
 
 /** The letter of one enquiry of the demo in a tone, judged as the demo judges it; colours as they were drawn instead of measured. */
-function letterOf({ file, photos }: DemoEnquiry, tone: Tone): AssessedEnquiry {
+function letterOf({ file, photos }: Pick<DemoEnquiry, "file" | "photos">, tone: Tone): AssessedEnquiry {
   return assessAnswers({
     channel: file.channel ?? "web", asOf: AS_OF, enquiry: { wetNow: file.wetNow, reason: file.reason }, workshop: { ...WORKSHOP, tone },
     client: { name: file.client?.name ?? "", isTrade: file.reason === "trade" },
@@ -42,3 +42,11 @@ export const reasonOf = (client: string): EnquiryAnswers => {
 export const storiesOf = (client: string): (string | undefined)[] => answersOf(client).map((rug) => rug.story);
 export const lettersTo = (client: string): { tone: Tone; letter: AssessedEnquiry }[] =>
   DEMO.filter((demo) => clientOf(demo) === client).flatMap((demo) => TONE_IDS.map((tone) => ({ tone, letter: letterOf(demo, tone) })));
+
+/** The letter that the first of some clients of the demo would get who had asked of the rugs of all of them at once. */
+export function letterAbout(clients: readonly string[], tone: Tone = "plain"): AssessedEnquiry {
+  const [first, ...others] = clients.flatMap((client) => DEMO.filter((demo) => clientOf(demo) === client));
+  if (!first) throw new Error(`Expected a client of the demo but received ${clients.join(", ") || "none"}`);
+  const all = [first, ...others];
+  return letterOf({ file: { ...first.file, rugs: all.flatMap(({ file }) => file.rugs) }, photos: all.flatMap(({ file, photos }) => file.rugs.map((_, at) => photos[at] ?? [])) }, tone);
+}
