@@ -22,6 +22,7 @@ import { retell } from "./retell";
 import { retellAssessment } from "./retell-assessment";
 import { assessmentOf, enquiryAnswersOf } from "./stored";
 import { WORDS_READ } from "./unread-letters";
+import { urgencyWhyTold } from "./urgency-why";
 
 /** One file of a copy; its bytes are read only when it is its turn. */
 export interface CopiedFile {
@@ -122,7 +123,7 @@ async function plainly(row: Row, { names, lost, words, workshop }: { names: Copy
   const { client } = row;
   const { say } = words;
   return {
-    enquiry: { reference: row.reference, state: say(`state.${row.state}`), since: row.stateSince, channel: row.channel, sentAt: row.submittedAt, ...(row.mayJudge ? { urgency: row.urgency, why: retell(words, row.urgencyWhy) } : {}), answers: row.answers },
+    enquiry: { reference: row.reference, state: say(`state.${row.state}`), since: row.stateSince, channel: row.channel, sentAt: row.submittedAt, ...(row.mayJudge ? { urgency: row.urgency, why: retell(words, urgencyWhyTold(row)) } : {}), answers: row.answers },
     whoIsWho: askedBy(askerOf({ client, enquiry: enquiryAnswersOf(row.answers).answers, parties: row.parties }), words),
     client: { name: client.name, email: client.email, telephone: client.telephone, language: client.language, isTrade: client.isTrade },
     others: row.parties.map(({ kind, name, reference }) => ({ kind, name, reference })),

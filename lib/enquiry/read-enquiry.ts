@@ -31,6 +31,7 @@ import { byNeed, sentenceFor, toldOf } from "./slip";
 import { isWaitingForUs, nextStates, WAITING_FOR_US } from "./states";
 import { assessmentOf, enquiryAnswersOf, rugAnswersOf, seenOf } from "./stored";
 import { urgenciesOfWords } from "./unread-letters";
+import { urgencyWhyTold } from "./urgency-why";
 import type { EnquiryView, RugView } from "./views";
 import { waitingInPost } from "./waiting-in-post";
 
@@ -87,7 +88,7 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
     channel: row.channel,
     submittedAt: row.submittedAt.toISOString(),
     urgency: row.urgency,
-    urgencyWhy: row.urgencyWhy,
+    urgencyWhy: urgencyWhyTold(row),
     client: { name: row.client.name, email: row.client.email, telephone: row.client.telephone, isTrade: row.client.isTrade, suppressedWhy: suppressed, earlier },
     parties: row.parties.map(({ kind, name, reference }) => ({ kind, name, reference })),
     answers,

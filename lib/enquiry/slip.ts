@@ -15,6 +15,7 @@ import { isWaitingForUs, STATE_NAMES } from "./states";
 import { assessmentOf, enquiryAnswersOf, messagesOf, rugAnswersOf } from "./stored";
 import { urgenciesOfWords, WORDS_PARTS, type Words } from "./unread-letters";
 import { urgencyId, urgencyRank } from "./urgency";
+import { urgencyWhyTold } from "./urgency-why";
 import type { Slip, UrgencyId } from "./views";
 import { wetByWords } from "./wet-by-words";
 
@@ -74,7 +75,7 @@ export function slipOf(row: SlipRow): Slip {
     standing: standingOf(row),
     heldUntil: heldUntilOf(row)?.toISOString() ?? null,
     urgency: row.urgency,
-    urgencyWhy: row.urgencyWhy,
+    urgencyWhy: urgencyWhyTold(row),
     submittedAt: row.submittedAt.toISOString(),
     photoId: face?.id ?? null,
     colours: worst ? rugColours(worst.rug.photos) : [],

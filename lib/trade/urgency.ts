@@ -13,6 +13,11 @@ export interface UrgencyRow extends Source {
   readonly likely?: { readonly mechanism: string; readonly from: number };
   readonly why: string;
 }
+/** Where nobody was asked whether it is wet. */
+export const WET_UNASKED = "Nobody has said whether it is wet; nothing else in it is lost by waiting.";
+/** Said instead where the client's own words tell that it is dry: they judge nothing, and nobody has asked. */
+export const SAID_DRY = "By their own words it is dry; nothing in it is lost by waiting.";
+
 const practice: Source = { how: "common practice", source: "Common practice, no published source" };
 const FRESH_LINES: Source = { how: "read", source: "Dupont, Restaurator 17 (1996) 1–21, and CRC-MNHN project page: brown lines form within hours; ageing makes them insoluble" };
 const DRY_SOON: Source = { how: "memory", source: "EPA and FEMA flood guidance: dry within 24 to 48 hours" };
@@ -45,7 +50,7 @@ export const URGENCY: readonly UrgencyRow[] = [
   { level: "a-week", all: ["fresh-wash:yes"], why: "It was cleaned a short while ago; what that left behind is easier to see to while it is new.", ...practice },
   { level: "a-week", all: ["spilt:yes"], unanswered: ["since"], why: "Something got on it and nobody has said when: it may still be fresh.", how: "elicited", source: "Elicited for this project: a mark of unknown age is treated as a recent one until it is asked" },
   { level: "a-week", all: ["washed:yes"], unanswered: ["since"], why: "It was cleaned and nobody has said when; what that left behind may still be new.", how: "elicited", source: "Elicited for this project: a wash of unknown age is treated as a recent one until it is asked, as a mark is" },
-  { level: "can-wait", unanswered: ["wetNow"], why: "Nobody has said whether it is wet; nothing else in it is lost by waiting.", how: "elicited", source: "Elicited for this project: what nobody was asked is not said to be well" },
+  { level: "can-wait", unanswered: ["wetNow"], why: WET_UNASKED, how: "elicited", source: "Elicited for this project: what nobody was asked is not said to be well" },
   { level: "can-wait", why: "Nothing is lost by waiting.", ...practice },
 ];
 

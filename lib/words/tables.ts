@@ -13,7 +13,7 @@ import { NOT_STATED } from "../trade/not-stated";
 import type { QuestionRow } from "../trade/question-row";
 import { PHOTO_KINDS, QUESTIONS, shownAs, UNSAID_PHOTO, type PhotoKind, type QuestionId } from "../trade/questions";
 import { NOT_LEGAL_ADVICE, RIGHTS } from "../trade/rights";
-import { URGENCY } from "../trade/urgency";
+import { SAID_DRY, URGENCY } from "../trade/urgency";
 import { WORDING_FOR_TRADE, type TradeWording } from "../trade/wording-for-trade";
 
 /**
@@ -23,7 +23,7 @@ import { WORDING_FOR_TRADE, type TradeWording } from "../trade/wording-for-trade
 type PhotoTexts = "not-a-photo" | "not-taken" | "not-compared" | "remark";
 type Asked = "ask" | "hint" | `answer.${string}` | `answer.${string}.hint`;
 export type TableKey = `question.${QuestionId}.${Asked}` | `trade.question.${QuestionId}.${Asked}` | `photo.${PhotoKind}.${"ask" | "hint"}` | `photo.${typeof UNSAID_PHOTO}.ask` | `first-aid.${string}` | `${PhotoTexts}.${string}` | `fibre.${FibreId}.${"short" | "name"}`
-  | `action.${ActionId}.why` | `referral.${ReferralId}` | `urgency.${number}.why` | `inspection.${number}` | OfDocuments;
+  | `action.${ActionId}.why` | `referral.${ReferralId}` | `urgency.${number}.why` | "urgency.said-dry" | `inspection.${number}` | OfDocuments;
 /** What documents take from the tables. `why`: why a method may or may not be used, the sentence and what stands in it. */
 type OfDocuments =
   | `mechanism.${MechanismId}` | `treatment.${MethodId}` | `why.${string}` | `not-stated.${keyof typeof NOT_STATED}` | `compared.${Compared}`
@@ -72,7 +72,7 @@ const entries: Entry[] = [
   ...ofPhotos("not-a-photo", NOT_A_PHOTO), ...ofPhotos("not-taken", NOT_TAKEN), ...ofPhotos("not-compared", NOT_COMPARED), ...ofPhotos("remark", REMARKS),
   ...(Object.keys(ACTIONS) as ActionId[]).map((id): Entry => [`action.${id}.why`, ACTIONS[id].why]),
   ...REFERRALS.map(({ when, to }): Entry => [`referral.${when}`, to]),
-  ...URGENCY.map(({ why }, at): Entry => [`urgency.${at}.why`, why]),
+  ...URGENCY.map(({ why }, at): Entry => [`urgency.${at}.why`, why]), ["urgency.said-dry", SAID_DRY],
   ...ONLY_INSPECTION.map(({ say }, at): Entry => [`inspection.${at}`, say]),
   ["first-aid.lead", FIRST_AID.lead],
   ["first-aid.emergency", FIRST_AID.emergency("{number}")],
