@@ -2,9 +2,11 @@ import { mechanismName } from "../trade/damage";
 import { fibreName } from "../trade/fibres";
 import { ACTIONS } from "../trade/losses";
 import type { ActionId, Assessment, MechanismId } from "../triage/assessment";
+import { capital } from "../words/capital";
 import type { Words } from "../words/words";
 import { costsMore, isFibreOpen, isLittle, likelyMechanisms } from "./facts";
 import { namedFibres } from "./label-said";
+import { COLOUR_LOST, PILE_TROUBLE, REPAIRS } from "./paragraphs/troubles";
 import { improvementFigures, likelihood, AMOUNT_PHRASES } from "./phrases";
 import type { ToldByLetter } from "./told-by-letter";
 
@@ -19,7 +21,7 @@ const IS_OPEN: Partial<Record<ActionId, string>> = {
 };
 const FLOODED = "Flood or waste water got into it: nobody touches it before the flood firm has seen it.";
 
-const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}${/[.?]”$/.test(text) ? "" : "."}`;
+const sentence = (text: string): string => `${capital(text)}${/[.?]”$/.test(text) ? "" : "."}`;
 const answered = ({ findings }: Assessment, what: string): string[] =>
   findings.filter((f) => f.what === what).flatMap((f) => [f.value].flat()).filter((v) => typeof v === "string");
 
@@ -33,9 +35,16 @@ const trouble = (a: Assessment): string | null => {
   return top === undefined ? null : top === "soil-only" ? `${howLikely(a, top).replace("soil only", "ordinary soil")}` : howLikely(a, top);
 };
 
-/** How far it comes back, where the letter tells it; else why not. */
-const back = (a: Assessment, { letter }: Known): string | null =>
-  (letter.comesBackOpen ?? (a.improvement && `by cleaning ${improvementFigures(a.improvement)} of it comes back`));
+/** What of the rug a share may mend, by its first trouble; of any other, the mark. */
+const MENDED: readonly (readonly [readonly MechanismId[], string])[] = [
+  [["soil-only"], "of the soil may come out"], [PILE_TROUBLE, "of what its surface has lost may come back"], [COLOUR_LOST, "of the change may go"], [REPAIRS, "of the rest may come out"],
+];
+/** How far it comes back, where the letter tells it, and of what, as it does; else why not. */
+function back(a: Assessment, { letter }: Known): string | null {
+  const [top] = likelyMechanisms(a);
+  const mended = MENDED.find(([of]) => top !== undefined && of.includes(top))?.[1] ?? "of the mark may go";
+  return letter.comesBackOpen ?? (a.improvement && `by cleaning ${improvementFigures(a.improvement)} ${mended}`);
+}
 
 /** The fibres that both fit, where none is known. */
 function openFibres(a: Assessment): string | null {

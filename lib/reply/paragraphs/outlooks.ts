@@ -1,11 +1,7 @@
 import { DAMAGE_IDS } from "../../trade/damage";
 import type { ParagraphRow } from "./row";
 import { OURS, TRADE } from "./sources";
-import { HARDLY_WORTH, REPAIRS, TELLS_NOTHING } from "./troubles";
-
-/** No mark, but a pile that lies flat, hard or matted. */
-const PILE_TROUBLE = ["matting", "pile-distortion"];
-const COLOUR_LOST = ["fading", "bleaching"];
+import { COLOUR_LOST, HARDLY_WORTH, PILE_TROUBLE, REPAIRS, TELLS_NOTHING } from "./troubles";
 
 /** How far it may come back: the second half of the answer. Always the range of the assessment. */
 export const OUTLOOKS: readonly ParagraphRow[] = [
@@ -27,8 +23,8 @@ export const OUTLOOKS: readonly ParagraphRow[] = [
     text: "The main trouble is a matter for repair, not for cleaning; of the rest, careful cleaning may take out {improvement}." },
   { ...OURS, id: "outlook-little-pile", version: 3, place: "outlook", when: { is: { has: ["improvement"], top: PILE_TROUBLE }, not: { certainty: ["open"] }, below: { improvementHigh: 25 } },
     text: "We are sorry, but we expect little to change by cleaning: {improvement} of what its surface has lost may come back." },
-  { ...TRADE, id: "outlook-little-colour", version: 2, place: "outlook", when: { is: { has: ["improvement"], top: COLOUR_LOST }, not: { certainty: ["open"] }, below: { improvementHigh: 25 } },
-    text: "We are sorry, but we expect little to change by cleaning: {improvement} of the lost colour may come back." },
+  { ...TRADE, id: "outlook-little-colour", version: 3, place: "outlook", when: { is: { has: ["improvement"], top: COLOUR_LOST }, not: { certainty: ["open"] }, below: { improvementHigh: 25 } },
+    text: "We are sorry, but we expect little to change by cleaning: {improvement} of the change that you see may go, and that does not make the lost colour come back." },
   { ...OURS, id: "outlook-little", version: 2, place: "outlook", when: { is: { has: ["improvement"] }, not: { top: ["soil-only"] }, below: { improvementHigh: 25 } },
     text: "We are sorry, but we expect little to change by cleaning: {improvement} of the mark may go.",
     tones: { warm: "We are sorry to say that we expect little to change by cleaning: {improvement} of the mark may go.", brief: "We expect little to change by cleaning: {improvement} of the mark may go." } },

@@ -9,6 +9,10 @@ export const HARM: readonly MechanismId[] = [
 export const LOOKS: readonly MechanismId[] = ["fading", "matting", "bleaching", "browning-use", "pile-distortion", "water-mark", "food-old"];
 /** What takes its use, or makes it unfit to live with: of such a rug no letter says that only its looks are gone. */
 export const LOST_USE: readonly MechanismId[] = ["urine-old", "mould", "insects", "backing-failure", "shrinkage"];
+/** No mark, but a pile that lies flat, hard or matted. */
+export const PILE_TROUBLE: readonly MechanismId[] = ["matting", "pile-distortion"];
+/** No mark either, but colour that is gone: cleaning does not bring it back, whatever of the change it takes. */
+export const COLOUR_LOST: readonly MechanismId[] = ["fading", "bleaching"];
 /** What is mended, not cleaned away. */
 export const REPAIRS: readonly MechanismId[] = ["insects", "backing-failure", "shrinkage"];
 /** What leaves a mark that people are tempted to treat at home. */

@@ -158,10 +158,20 @@ describe("headlineOf", () => {
   it("gives as its reason what decided this enquiry: the trouble and how much of it comes back, or the cost against the worth", () => {
     const why = (rest: Partial<Assessment>, mechanisms: Sketch["mechanisms"] = {}) => plain(headline(rugOf(rest, {}, mechanisms)).why);
     const against = { advice: action("advise-claim-or-replacement"), beyondRepair: 0.9 };
-    expect(why({ ...against, improvement: range(0, 1, 3) }, { bleaching: 0.98 })).toBe("Bleaching is very likely. By cleaning 0–3 % of it comes back.");
+    expect(why({ ...against, improvement: range(0, 1, 3) }, { bleaching: 0.98 })).toBe("Bleaching is very likely. By cleaning 0–3 % of the change may go.");
     expect(why({ ...against, improvement: range(40, 60, 80), money: money(300, 40) }, { "food-old": 0.98 })).toBe("Cleaning costs about £300, and the rug may be worth £40 today.");
-    expect(why({ advice: action("quote-with-limits"), improvement: range(20, 40, 60) }, { "food-old": 0.98 })).toBe("An old food or drink stain is very likely. By cleaning 20–60 % of it comes back.");
+    expect(why({ advice: action("quote-with-limits"), improvement: range(20, 40, 60) }, { "food-old": 0.98 })).toBe("An old food or drink stain is very likely. By cleaning 20–60 % of the mark may go.");
     expect(why({ advice: action("refer") }, { mould: 0.98 })).toBe("Mould is very likely.");
+  });
+  it.each([
+    ["urine-fresh", "Fresh urine is very likely. By cleaning 20–60 % of the mark may go."],
+    ["matting", "Matting from traffic or furniture is very likely. By cleaning 20–60 % of what its surface has lost may come back."],
+    ["fading", "Fading is very likely. By cleaning 20–60 % of the change may go."],
+    ["insects", "Insect damage is very likely. By cleaning 20–60 % of the rest may come out."],
+    ["soil-only", "Ordinary soil is very likely. By cleaning 20–60 % of the soil may come out."],
+  ] as const)("says of what a share may go after %s, so that nobody reads that the trouble returns", (mechanism, expected) => {
+    const rug = rugOf({ advice: action("quote-with-limits"), improvement: range(20, 40, 60) }, {}, { [mechanism]: 0.98 });
+    expect(plain(headlineOf(rug.assessment, { letter: { ...toldOf(rug), comesBackOpen: null }, words: WORDS }).why)).toBe(expected);
   });
   it("names the first ask of the letter where more is asked for", () => {
     const rug = rugOf({ advice: action("ask-for-more"), nextQuestions: [{ id: "microscopy", kind: "bench-test", ask: "Bench test: fibre", why: "" }, { id: "label", kind: "photo", ask: "Photo: the label", why: "" }] });
