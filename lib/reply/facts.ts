@@ -12,7 +12,7 @@ import type { Facts, NumberFact, WordFact } from "./condition";
 import { isFreshUrineTold, isTroubleUnjudged, toldOfChange, wasCleanedAtHome } from "./happened";
 import { HARDLY_WORTH, PERHAPS_NOT_WORTH } from "./paragraphs/troubles";
 import { labelStands, namedFibres } from "./label-said";
-import { isLifeShort, isTellingPrice, lifeTold } from "./phrases";
+import { isLifeMonthsOrYears, isLifeShort, isTellingPrice, lifeTold } from "./phrases";
 import { wasCalledSilk } from "./called-silk";
 import { WATER_SHY } from "./viscose-like";
 
@@ -187,7 +187,7 @@ function given({ rug, enquiry, hasTelephone, hasName, hasPage, came }: FactsInpu
     "urine-told-fresh": isFreshUrineTold(rug.answers), "urine-told-little": isFreshUrineTold(rug.answers) && isLittle(a), "silk-said": wasCalledSilk(a), "latex-back": latexBackChance(readTold(a.findings)) >= LATEX_BACK_FROM,
     "trouble-unjudged": isTroubleUnjudged(rug.answers, enquiry), "cleaned-home": wasCleanedAtHome(rug.answers),
     "brown-washed-said": inTheirWords.includes("brown-washed"), "brown-said": inTheirWords.includes("brown"), "stiff-washed-said": inTheirWords.includes("stiff-washed"),
-    "doubtful-worth": (a.beyondRepair ?? 0) >= PERHAPS_NOT_WORTH.beyondRepair, "hardly-worth": isHardlyWorth(a), "no-haste": hasNoHaste(a), "set-or-not": isSetOrNot(a), "little-hope": isLittle(a), "short-life": a.lifeYears && givesYears(a) && isLifeShort(a.lifeYears),
+    "doubtful-worth": (a.beyondRepair ?? 0) >= PERHAPS_NOT_WORTH.beyondRepair, "hardly-worth": isHardlyWorth(a), "no-haste": hasNoHaste(a), "set-or-not": isSetOrNot(a), "little-hope": isLittle(a), "short-life": a.lifeYears && givesYears(a) && isLifeShort(a.lifeYears), "months-or-years": a.lifeYears && givesYears(a) && isLifeMonthsOrYears(a.lifeYears),
   };
   return Object.entries(has).filter(([, value]) => Boolean(value)).map(([name]) => name);
 }

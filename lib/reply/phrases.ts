@@ -113,6 +113,8 @@ export function lifeTold({ low, high }: Range): LifeTold {
 const SHORT_LIFE = { low: 1, high: 5 } as const;
 /** Whether a range of years says that the rug may be nearly worn out. */
 export const isLifeShort = ({ low, high }: Pick<Range, "low" | "high">): boolean => low < SHORT_LIFE.low || high <= SHORT_LIFE.high;
+/** Whether it says so, and as well that it may serve for years: a wide range from months to more years than few. */
+export const isLifeMonthsOrYears = (range: Range): boolean => lifeTold(range) === "at-most" && range.low < SHORT_LIFE.low && range.high > SHORT_LIFE.high;
 
 const endParts = (years: number, round: (n: number) => number) =>
   yearsParts(years >= 5 ? round(years) : years < 1 ? round(years * 12) / 12 : round(years * 2) / 2);

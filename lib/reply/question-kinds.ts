@@ -20,7 +20,7 @@ const NOTHING_YET = ["fibre-said-wet", "fibre-unknown-nothing"];
 /** What says that it cannot be told how far: no answer to whether there is anything to be done. */
 const CANNOT_TELL_HOW_FAR = ["outlook-antique-wide", "outlook-wet-wide", "outlook-wide-unsure", "outlook-wide", "outlook-none"];
 /** What calls for no cleaning, or is best left as it is. */
-const LEAVE_IT = ["outlook-leave-alone", "outlook-sound", "keep", "keep-priced", "keep-short", "keep-short-priced"];
+const LEAVE_IT = ["outlook-leave-alone", "outlook-sound", "keep", "keep-priced", "keep-short", "keep-short-priced", "keep-months-or-years", "keep-months-or-years-priced"];
 const REPLACE = ["replace", "replace-priced", "replace-dear", "replace-dear-priced"];
 const MATERIALS = "(?:silk|wool|viscose|rayon|cotton|linen|jute|bamboo|nylon|polyester|synthetic|artificial|real|genuine|fake)";
 

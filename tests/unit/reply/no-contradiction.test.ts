@@ -9,13 +9,19 @@ import { range, worthless } from "./make";
 const RUNS = 5000;
 const KEPT = /looks and not use|keep it as it is/;
 const YEARS_TOLD = /serve [^.]*(?:years?|months?) more|open guess: [^.]*(?:years?|months?) in ordinary use/;
-const MAY_BE_OVER = /may not have many years left|may have few years left/;
+const FEW_YEARS = /may not have many years left|may have few years left/;
+const MAY_BE_OVER = new RegExp(`${FEW_YEARS.source}|may have years left, or only months`);
+/** More years than a reader calls few, as the upper end of a range. */
+const MANY_YEARS = /serve [^.]*\b(?:[7-9]|[1-9]\d|decades)\b[^.]* more/;
 /** Pairs of sentences of which no letter about one rug says both. */
 const CONTRARY: readonly (readonly [string, RegExp, RegExp])[] = [
   ["it is good news, and we advise against the work", /good news/, /rather not take your money|not work that we take on|not worth|think about replacing|propose cutting it down|do not spend money/],
   ["it is good news, and its years may be few", /good news/, MAY_BE_OVER],
   ["keep it, and live with what is not fit to live with", KEPT, /are mould|may be mould|mould grows|insects have fed|latex that holds the backing is breaking|drawn in or gone out of shape|changed the dye or the fibre/],
   ["keep it, and it has few years left", KEPT, MAY_BE_OVER],
+  ["it has not many years left, and may serve for many", FEW_YEARS, MANY_YEARS],
+  ["it may have years left, and it has few", /may have years left, or only months/, /serve [^.]*\b(?:less than a month|months|[1-4]½? years?) more/],
+  ["lost colour comes back in part, and it does not", /lost colour may come back/, /colour (?:does not|rarely) come|make the lost colour come back/],
   ["we would clean it, and little would change", /We would clean it/, /expect little to change|too little to be worth/],
   ["cleaning costs so much, and little would change", /Cleaning would cost about/, /expect little to change|too little to be worth/],
   ["we would clean it, and cleaning is not the matter", /We would clean it|Cleaning would cost about/, /What has happened is a matter for repair|Nothing you have told us calls for cleaning now/],
@@ -75,10 +81,22 @@ describe("composeDraft, keeping it", () => {
     expect(says(low, high)).not.toMatch(KEPT);
     expect(says(low, high)).toMatch(/may not have many years left: you could use it as it is for as long as it serves, and spend nothing\. Should you think of replacing it/);
   });
+  it.each([[0.7, 9.1], [0.3, 5.1]])("says that it may be months or years where the range told runs from the one to the other (%d to %d)", (low, high) => {
+    expect(says(low, high)).not.toMatch(KEPT);
+    expect(says(low, high)).toMatch(/may have years left, or only months: you could use it as it is for as long as it serves, and spend nothing\. Should you think of replacing it/);
+  });
   it.each([[1, 5.1], [4, 20], [9, 80]])("says so where they are many (%d to %d)", (low, high) => expect(says(low, high)).toMatch(KEPT));
   it("says so where no years are told", () => {
     expect(says(null)).toMatch(KEPT);
     expect(says(0.2, 46)).toMatch(/keep it as it is[^]*it could be few or many/);
+  });
+});
+
+describe("composeDraft, colour that is lost", () => {
+  const says = (mechanism: "fading" | "bleaching") => composeDraft(worthless({ improvement: range(0, 1, 4) }, mechanism)).text;
+  it.each(["fading", "bleaching"] as const)("gives the range of what changes to the eye after %s, and not of colour that comes back", (mechanism) => {
+    expect(says(mechanism)).toMatch(/\(0–4[^%]%\) of the change that you see may go, and that does not make the lost colour come back\./);
+    expect(says(mechanism)).not.toMatch(/of the (?:lost colour|mark) may/);
   });
 });
 
