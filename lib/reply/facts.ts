@@ -9,7 +9,7 @@ import { speaksAgainstSilk } from "../triage/price-evidence";
 import { cutKey, type CutKey } from "../words/judged";
 import { asksOf, isSaidDry, isWetUnknown } from "./asks";
 import type { Facts, NumberFact, WordFact } from "./condition";
-import { isFreshUrineTold, isTroubleUnjudged, toldOfChange, wasCleanedAtHome } from "./happened";
+import { isFreshUrineTold, isPotTold, isTroubleUnjudged, toldOfChange, wasCleanedAtHome } from "./happened";
 import { HARDLY_WORTH, PERHAPS_NOT_WORTH } from "./paragraphs/troubles";
 import { labelStands, namedFibres } from "./label-said";
 import { isLifeMonthsOrYears, isLifeShort, isTellingPrice, lifeTold } from "./phrases";
@@ -186,7 +186,7 @@ function given({ rug, enquiry, hasTelephone, hasName, hasPage, came }: FactsInpu
     "only-waits": moved && !hasMoved(moved) && moved.waits.length > 0, "only-more": moved && !hasMoved(moved) && moved.waits.length === 0,
     "urine-told-fresh": isFreshUrineTold(rug.answers), "urine-told-little": isFreshUrineTold(rug.answers) && isLittle(a), "silk-said": wasCalledSilk(a), "latex-back": latexBackChance(readTold(a.findings)) >= LATEX_BACK_FROM,
     "trouble-unjudged": isTroubleUnjudged(rug.answers, enquiry), "cleaned-home": wasCleanedAtHome(rug.answers),
-    "brown-washed-said": inTheirWords.includes("brown-washed"), "brown-said": inTheirWords.includes("brown"), "stiff-washed-said": inTheirWords.includes("stiff-washed"),
+    "brown-washed-said": inTheirWords.includes("brown-washed"), "brown-said": inTheirWords.includes("brown"), "stiff-washed-said": inTheirWords.includes("stiff-washed"), "pot-said": isPotTold(rug),
     "doubtful-worth": (a.beyondRepair ?? 0) >= PERHAPS_NOT_WORTH.beyondRepair, "hardly-worth": isHardlyWorth(a), "no-haste": hasNoHaste(a), "set-or-not": isSetOrNot(a), "little-hope": isLittle(a), "short-life": a.lifeYears && givesYears(a) && isLifeShort(a.lifeYears), "months-or-years": a.lifeYears && givesYears(a) && isLifeMonthsOrYears(a.lifeYears),
   };
   return Object.entries(has).filter(([, value]) => Boolean(value)).map(([name]) => name);

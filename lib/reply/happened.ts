@@ -106,6 +106,10 @@ export function toldOfChange({ changes, incidents, story = "" }: RugAnswers): ("
   ];
 }
 
+/** Whether they write of a plant pot that stands on it. */
+export const isPotTold = ({ answers, messages = [] }: { answers: RugAnswers; messages?: readonly string[] }): boolean =>
+  [answers.story ?? "", ...messages].some((text) => storyDetails(text).includes("pot"));
+
 /** Why they write, for want of anything that happened. */
 export function reasonWords(enquiry: EnquiryAnswers, answers: RugAnswers): string | null {
   const sold = soldAsWords(answers);

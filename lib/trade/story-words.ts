@@ -27,6 +27,8 @@ const each = (first: readonly string[], then: readonly string[]): string[] => fi
 const MARK_COLOURS = ["pale", "paler", "light", "lighter", "white", "whitish", "bleached", "brown", "brownish", "dark", "darker", "black", "yellow", "yellowish", "grey", "reddish", "rusty", "faint", "faded", "dull", "shiny", "round", "wet", "damp"];
 const MARKS = ["ring", "rings", "patch", "patches", "mark", "marks", "spot", "spots", "stain*", "area", "areas", "circle", "circles", "line", "lines", "edge", "edges", "outline*", "halo", "tide*"];
 
+const POTS = ["plant pot*", "flower pot*", "flowerpot*"];
+
 const DAYS = ["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"];
 const MONTHS = ["january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november", "december"];
 const SEASONS = ["spring", "summer", "autumn", "fall", "winter", "christmas", "easter"];
@@ -37,7 +39,7 @@ export const STORY_WORDS: readonly StoryWords[] = [
   {
     tells: "incidents",
     words: [
-      "spil*", "knocked over", "tipped", "poured", "dropped", "wine", "coffee", "tea", "juice", "milk", "beer", "ink", "paint", "grease", "candle*", "wax", "blood", "urin*", "pee*", "wee", "weed", "wees", "weeing", "weeed", "piddl*", "accident*", "vomit*", "was sick", "been sick", "threw up", "puppy", "flood*", "leak*", "burst", "plant pot*", "flower pot*", "flowerpot*",
+      "spil*", "knocked over", "tipped", "poured", "dropped", "wine", "coffee", "tea", "juice", "milk", "beer", "ink", "paint", "grease", "candle*", "wax", "blood", "urin*", "pee*", "wee", "weed", "wees", "weeing", "weeed", "piddl*", "accident*", "vomit*", "was sick", "been sick", "threw up", "puppy", "flood*", "leak*", "burst", ...POTS,
       "soak*", "moth", "moths", "beetle*", "larva*", "bleach*", "faded", "fading", "sunlight", "damp", "mould*", "mold*", "burn*", "chewed", "went over", "fell over",
     ],
     ...elicited,
@@ -81,7 +83,7 @@ export const OF_ITS_PATTERN: readonly string[] = ["in the pattern", "of the patt
 export const NEW_CLAUSE = /[,:()–—]+\s*| (?:but|though|although|so|because|yet) | and (?=(?:it|it's|there|the|i|we|now|can|could|is|are|what|how|will|would|do|does|should|why|when|where)\b)/gu;
 
 /** What a letter of ours takes up of a client's own words while nobody has answered a question about it. */
-export type StoryDetail = "washed-home" | "brown" | "stiff";
+export type StoryDetail = "washed-home" | "brown" | "stiff" | "pot";
 export interface DetailWords extends Source { readonly detail: StoryDetail; readonly words: readonly string[] }
 
 /** Brown is also a rug's own colour: only a change to it counts. */
@@ -99,6 +101,15 @@ export const STORY_DETAILS: readonly DetailWords[] = [
     words: [
       "browned", "browner", "browning", "turned brown", "turning brown", "turns brown", "went brown", "going brown", "goes brown", "gone brown", "dried brown", "come up brown", "came up brown", "came out brown", "came back brown", "now brown", "now it is brown", "now it's brown", "it's brown now", "is brown now",
       "stiff and brown", "hard and brown", "brown and stiff", "brown and hard", "brown mark*", "brown patch*", "brown stain*", "brown spot*", "brown ring*", "brown line*", "brown edge*", "brown tide*",
+    ],
+    ...elicited,
+  },
+  // One that they moved away or knocked over stands there no more.
+  {
+    detail: "pot",
+    words: [
+      ...each(["under", "underneath", "beneath", "below"], [...POTS, ...each(["a", "the", "my", "our", "some", "two", "three", "several"], POTS)]),
+      ...each(POTS, ["stand", "stands", "standing", "sit", "sits", "sitting", "still", "on it", "on the rug", "on top", "is on", "are on"]),
     ],
     ...elicited,
   },

@@ -68,6 +68,18 @@ describe("to somebody whose own words say that it is damp and that a dye comes o
   });
 });
 
+describe("to somebody whose own words tell of plant pots on the rug", () => {
+  const LIFTED = says("to lift the pot off, and to put none back", /plant pot still stands on it, please lift it off, without dragging it, and keep pots off the rug/);
+  it("asks them to lift the pots off, whatever happened under them", () => {
+    for (const story of ["There is a ring under the plant pot.", "Two large plant pots stand on it and the pile is brown round them.", "We keep flowerpots on the rug."])
+      for (const labelText of ["100% wool", "100% viscose"]) expect(missing(text({ story, labelText }, { wetNow: "no" }), [LIFTED])).toEqual([]);
+  });
+  it("does not where none stands there, nor where nobody may touch it", () => {
+    for (const story of ["I moved a plant pot and found a ring.", "The plant pot fell over.", "There is no plant pot on it."]) expect(said(text({ story, labelText: "100% wool" }, { wetNow: "no" }), [LIFTED])).toEqual([]);
+    expect(said(text({ story: "There is a ring under the plant pot.", labelText: "100% wool", changes: ["spots"] }), [LIFTED])).toEqual([]);
+  });
+});
+
 describe("to somebody whose own words say how it looks, since when and that it is dry", () => {
   const RING = "I moved a plant pot and found a pale ring on the rug underneath. It has been dry for a week or so. Is there anything to be done, or do we live with it?";
   const ASKED = [says("what happened", /What happened to it\?/), says("when", /When did it happen\?/), says("how it changed", /How has the rug changed\?/), says("whether it is wet, as if they had not said so", /If any part of it is wet now/)];
