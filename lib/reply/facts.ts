@@ -13,7 +13,7 @@ import { isFreshUrineTold, isPotTold, isTroubleUnjudged, toldOfChange, wasCleane
 import { HARDLY_WORTH, PERHAPS_NOT_WORTH } from "./paragraphs/troubles";
 import { labelStands, namedFibres } from "./label-said";
 import { isLifeMonthsOrYears, isLifeShort, isTellingPrice, lifeTold } from "./phrases";
-import { wasCalledSilk } from "./called-silk";
+import { isSilkAsked, wasCalledSilk } from "./called-silk";
 import { WATER_SHY } from "./viscose-like";
 
 /** One rug as a draft sees it. */
@@ -184,7 +184,7 @@ function given({ rug, enquiry, hasTelephone, hasName, hasPage, came }: FactsInpu
     came: came && (came.message || came.answers || came.photos > 0), tested: came?.tested,
     changed: moved?.changed.length, gone: moved?.gone.length, waits: moved?.waits.length,
     "only-waits": moved && !hasMoved(moved) && moved.waits.length > 0, "only-more": moved && !hasMoved(moved) && moved.waits.length === 0,
-    "urine-told-fresh": isFreshUrineTold(rug.answers), "urine-told-little": isFreshUrineTold(rug.answers) && isLittle(a), "silk-said": wasCalledSilk(a), "latex-back": latexBackChance(readTold(a.findings)) >= LATEX_BACK_FROM,
+    "urine-told-fresh": isFreshUrineTold(rug.answers), "urine-told-little": isFreshUrineTold(rug.answers) && isLittle(a), "silk-said": wasCalledSilk(a), "silk-asked": isSilkAsked(rug), "latex-back": latexBackChance(readTold(a.findings)) >= LATEX_BACK_FROM,
     "trouble-unjudged": isTroubleUnjudged(rug.answers, enquiry), "cleaned-home": wasCleanedAtHome(rug.answers),
     "brown-washed-said": inTheirWords.includes("brown-washed"), "brown-said": inTheirWords.includes("brown"), "stiff-washed-said": inTheirWords.includes("stiff-washed"), "pot-said": isPotTold(rug),
     "doubtful-worth": (a.beyondRepair ?? 0) >= PERHAPS_NOT_WORTH.beyondRepair, "hardly-worth": isHardlyWorth(a), "no-haste": hasNoHaste(a), "set-or-not": isSetOrNot(a), "little-hope": isLittle(a), "short-life": a.lifeYears && givesYears(a) && isLifeShort(a.lifeYears), "months-or-years": a.lifeYears && givesYears(a) && isLifeMonthsOrYears(a.lifeYears),

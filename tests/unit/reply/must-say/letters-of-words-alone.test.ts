@@ -68,6 +68,19 @@ describe("to somebody whose own words say that it is damp and that a dye comes o
   });
 });
 
+describe("to somebody who asks in their own words whether it is silk", () => {
+  const WHAT_IT_IS = says("what viscose is, that art silk is mostly that, and that the eye cannot tell", /viscose, often sold as “art silk”, is made from wood pulp[^]*weak when wet, and by eye the two are easily taken for each other/i);
+  const ASKS = ["Is it silk or not?", "It was a gift. Please tell me whether it is silk", "Could it be artificial silk?"];
+  it("says what viscose is where it likely holds some, or may", () => {
+    for (const story of ASKS) for (const answers of [{ labelText: "100% viscose" }, { shine: "two-tone", touch: "cool-slippery", footprints: "stay" }] satisfies RugAnswers[])
+      expect(missing(text({ story, ...answers }, { wetNow: "no" }), [WHAT_IT_IS])).toEqual([]);
+  });
+  it("does not where it is likely something else, nor to whoever asks nothing", () => {
+    for (const story of ASKS) expect(said(text({ story, labelText: "100% wool" }, { wetNow: "no" }), [WHAT_IT_IS])).toEqual([]);
+    expect(said(text({ story: "I think it is silk.", labelText: "100% viscose" }, { wetNow: "no" }), [WHAT_IT_IS])).toEqual([]);
+  });
+});
+
 describe("to somebody whose own words tell of plant pots on the rug", () => {
   const LIFTED = says("to lift the pot off, and to put none back", /plant pot still stands on it, please lift it off, without dragging it, and keep pots off the rug/);
   it("asks them to lift the pots off, whatever happened under them", () => {
