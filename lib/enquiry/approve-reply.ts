@@ -11,6 +11,7 @@ import { ok, refuse, type Caller, type Refusal, type Result } from "./caller";
 import { unlessHeard, unlessRead } from "./heard";
 import { inOneStep } from "./one-step";
 import { lengthOf, type Length } from "./letter-length";
+import { unlessOutdated, type AsItIs, type SentOutdated } from "./outdated";
 import { holdToPromises, type Allowed } from "./promises";
 import { changedMeanwhile, NOT_WAITING } from "./save-draft";
 import { chosenInstant, isBeforeHoldingEnds, leavesAt, type ChosenTime } from "./send-at";
@@ -43,6 +44,8 @@ export interface Approval {
   read?: boolean | undefined;
   /** The questions of the client which the letter on the page did not plainly answer, and that the person says they have read. */
   asked?: readonly string[] | undefined;
+  /** The documents with it that the person says go as they are, though they would say otherwise by now. */
+  asItIs?: readonly AsItIs[] | undefined;
 }
 
 /**
@@ -50,11 +53,12 @@ export interface Approval {
  * are told who was first. A trainee's approval is kept and waits for a second person; no letter is written for it.
  * Words that promise more than is known go out only with a `reason`, which is kept. The documents that lie with the draft go with it.
  * Nothing goes out past a message that came after the person looked, nor past one that the draft has no place for and nobody says to have read,
- * nor past a question that the letter does not plainly answer and nobody says to have looked at.
+ * nor past a question that the letter does not plainly answer and nobody says to have looked at,
+ * nor with a document that would say otherwise since its rug was judged anew and nobody says to go as it is.
  */
 export async function approveReply(
   caller: Caller,
-  { enquiryId, number, reason = null, longReason = null, sendAt = null, documents, heard, read = false, asked = [] }: Approval,
+  { enquiryId, number, reason = null, longReason = null, sendAt = null, documents, heard, read = false, asked = [], asItIs = [] }: Approval,
   now: Date,
 ): Promise<Result<Approved>> {
   const no = authorise(caller, "approve");
@@ -65,7 +69,7 @@ export async function approveReply(
   const done = await inOneStep<Approved>(async (tx) => {
     const changed = (await unlessHeard(tx, enquiryId, heard)) ?? (await unlessAsSeen(tx, enquiryId, documents));
     if (changed) return changed;
-    const held = await holdRevision(tx, { enquiryId, number, kind: "reply", reason, longReason, readUntil: read ? now : null, isFirstLook: asked.length === 0, hasLookedAt: (open) => open.every((q) => asked.includes(q)) });
+    const held = await holdRevision(tx, { enquiryId, number, kind: "reply", reason, longReason, readUntil: read ? now : null, isFirstLook: asked.length === 0, hasLookedAt: (open) => open.every((q) => asked.includes(q)), asItIs });
     if (!held.ok) return held;
     if (caller.role === "trainee") return waitForSecond(tx, caller, { enquiryId, number, kind: "reply", allowed: held.value, said: saidOnApproving(chosen.value, read), sendAt: chosen.value, now });
     const sent = await sendRevision(tx, caller, {
@@ -90,20 +94,22 @@ export async function approveReply(
 const saidOnApproving = (sendAt: Date | null, read: boolean): Record<string, string> => ({ ...(sendAt ? { sendAt: sendAt.toISOString() } : {}), ...(read ? { read: "yes" } : {}) });
 
 /** What stands in the audit beside a letter that may go. */
-type Passed = Allowed & Length & Looked;
+type Passed = Allowed & Length & Looked & SentOutdated;
 
 /** A revision against what is known, also since it was written, and how long it is. One that is not there, or that a letter was sent of already, is left to the step that sends it: that says so. */
-export async function holdRevision(tx: Tx, r: { enquiryId: string; number: number; kind: "reply" | "question"; reason: string | null; longReason: string | null; /** Until when somebody has read what the client wrote. */ readUntil: Date | null; /** Whether somebody says that they have read these questions, which the letter does not plainly answer. */ hasLookedAt: (open: readonly string[]) => boolean; /** Nobody has said it of any. */ isFirstLook: boolean }): Promise<Result<Passed>> {
+export async function holdRevision(tx: Tx, r: { enquiryId: string; number: number; kind: "reply" | "question"; reason: string | null; longReason: string | null; /** Until when somebody has read what the client wrote. */ readUntil: Date | null; /** Whether somebody says that they have read these questions, which the letter does not plainly answer. */ hasLookedAt: (open: readonly string[]) => boolean; /** Nobody has said it of any. */ isFirstLook: boolean; /** The documents that somebody says go as they are. */ asItIs: readonly AsItIs[] }): Promise<Result<Passed>> {
   const revision = await tx.revision.findFirst({ where: { number: r.number, draft: { enquiryId: r.enquiryId } }, select: { subject: true, text: true, draft: { select: { enquiry: { select: { state: true } } } } } });
   if (!revision || !isWaitingForUs(revision.draft.enquiry.state)) return ok({ promises: null, reason: null });
   const moved = r.kind === "reply" ? ((await unlessMoved(tx, { ...r, ...revision })) ?? (await unlessRead(tx, r))) : null;
   if (moved) return moved;
   const held = await holdToPromises(tx, { ...r, text: revision.text });
   if (!held.ok || r.kind === "question") return held;
+  const outdated = await unlessOutdated(tx, r);
+  if (!outdated.ok) return outdated;
   const length = await lengthOf(tx, { enquiryId: r.enquiryId, text: revision.text, reason: r.longReason });
   if (!length.ok) return length;
   const looked = await unlessAsked(tx, { ...r, text: revision.text });
-  return looked.ok ? ok({ ...held.value, ...length.value, ...looked.value }) : looked;
+  return looked.ok ? ok({ ...held.value, ...outdated.value, ...length.value, ...looked.value }) : looked;
 }
 
 interface Sending {

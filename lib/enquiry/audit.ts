@@ -8,6 +8,10 @@ type DoneKey = Extract<keyof typeof HISTORY, `did.${string}`>;
 /** What can stand in the history of an enquiry; how each reads is said in lib/words/en/history.ts. */
 export type AuditAction = DoneKey extends `did.${infer Action}` ? Action : never;
 
+type Fact = string | number | null;
+/** What stands beside a deed; a list where it was done to several things at once. */
+export type Detail = Record<string, Fact | readonly Record<string, Fact>[]>;
+
 /** The id of who acts; null for the public. */
 export function actorOf(caller: Caller): string | null {
   switch (caller.kind) {
@@ -28,7 +32,7 @@ export function actorOf(caller: Caller): string | null {
 export async function audit(
   tx: Tx,
   caller: Caller,
-  entry: { action: AuditAction; enquiryId: string | null; at: Date; detail?: Record<string, string | number | null> },
+  entry: { action: AuditAction; enquiryId: string | null; at: Date; detail?: Detail },
 ): Promise<void> {
   await tx.audit.create({
     data: {

@@ -1,6 +1,6 @@
 import "server-only";
 import * as z from "zod/mini";
-import { database, type Prisma } from "../store/database";
+import { database, type Db, type Prisma, type Tx } from "../store/database";
 import { NEWEST_FIRST, OLDEST_FIRST } from "../store/row-order";
 import type { QuestionId } from "../trade/questions";
 import { readSettings } from "../workshop/settings";
@@ -32,8 +32,8 @@ const wetToldAt = ({ audit, submittedAt }: { audit: readonly { at: Date; detail:
   audit.find(({ detail }) => CORRECTED.safeParse(detail).data?.step === WET_NOW)?.at ?? submittedAt;
 
 /** What a document of this rug would be written from; null where there is no such rug in the enquiry or it was never judged. */
-export async function documentFacts({ enquiryId, rugId }: { enquiryId: string; rugId: string }, now: Date): Promise<DocumentFacts | null> {
-  const [rug, settings] = await Promise.all([database().rug.findFirst({ where: { id: rugId, enquiryId }, include: PARTS }), readSettings()]);
+export async function documentFacts({ enquiryId, rugId }: { enquiryId: string; rugId: string }, now: Date, db: Db | Tx = database()): Promise<DocumentFacts | null> {
+  const [rug, settings] = await Promise.all([db.rug.findFirst({ where: { id: rugId, enquiryId }, include: PARTS }), readSettings(db)]);
   const [newest] = rug?.assessments ?? [];
   if (!rug || !newest) return null;
   const { reference, client, parties } = rug.enquiry;

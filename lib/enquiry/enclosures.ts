@@ -15,6 +15,9 @@ export async function enclosedWithDraft(tx: Tx, enquiryId: string): Promise<stri
 /** Which documents lie with the draft of an enquiry. */
 export const withDraftOf = (enquiryId: string) => ({ enclosures: { some: { draft: { enquiryId } } } });
 
+/** That a document lies with the draft of an enquiry. */
+export const isEnclosedWith = ({ enquiryId, documentId }: { enquiryId: string; documentId: string }) => ({ documentId, draft: { enquiryId } });
+
 /** Kinds of documents, in the order of their making. */
 export async function kindsOf(tx: Pick<Tx, "document">, where: Prisma.DocumentWhereInput): Promise<DocumentKind[]> {
   const rows = await tx.document.findMany({ where, orderBy: OLDEST_FIRST.createdAt, select: { kind: true } });

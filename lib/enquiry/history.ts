@@ -1,5 +1,6 @@
 import "server-only";
 import * as z from "zod/mini";
+import { listed } from "../reply/phrases";
 import type { Audit } from "../store/database";
 import { HISTORY } from "../words/en/history";
 import { longDate } from "../words/measures";
@@ -17,6 +18,7 @@ const testedSchema = z.object({ test: z.string() });
 const documentSchema = z.object({ document: documentKindSchema, version: z.number() });
 const reasonedSchema = z.object({ reason: z.string() });
 const longSchema = z.object({ words: z.number(), longReason: z.optional(z.string()) });
+const outdatedSchema = z.object({ outdated: z.array(documentSchema) });
 const askedSchema = z.object({ asked: z.number() });
 const text = z.optional(z.nullable(z.string()));
 const correctedSchema = z.object({ nameWas: text, nameIs: text, emailWas: text, emailIs: text, telephoneWas: text, telephoneIs: text, areLinksEnded: z.optional(z.number()) });
@@ -37,14 +39,17 @@ function approved(did: string, detail: Audit["detail"], { say }: Words, clock: C
 }
 
 /** What stood against a letter that went all the same, with the reasons that were given. */
-function sentAllTheSame(did: string, detail: Audit["detail"], { say }: Words): string {
+function sentAllTheSame(did: string, detail: Audit["detail"], words: Words): string {
+  const { say } = words;
   const [reasoned, long] = [reasonedSchema.safeParse(detail), longSchema.safeParse(detail)];
   const asked = askedSchema.safeParse(detail);
-  const looked = asked.success ? say("history.asked", { did, n: asked.data.asked }) : did;
+  const overtaken = outdatedSchema.safeParse(detail).data?.outdated.map(({ document, version }) => say("history.which-version", { which: say(`made.${document}`), n: version }));
+  const withThose = overtaken ? say("history.outdated", { did, documents: listed(overtaken, "and", words) }) : did;
+  const looked = asked.success ? say("history.asked", { did: withThose, n: asked.data.asked }) : withThose;
   const though = reasoned.success ? say("history.though", { did: looked, reason: reasoned.data.reason }) : looked;
   if (!long.success) return though;
-  const { words, longReason } = long.data;
-  return longReason ? say("history.long-because", { did: though, words, reason: longReason }) : say("history.long", { did: though, words });
+  const { words: count, longReason } = long.data;
+  return longReason ? say("history.long-because", { did: though, words: count, reason: longReason }) : say("history.long", { did: though, words: count });
 }
 
 /** What a correction of contact details changed, from what to what; an erased client's is without details. */

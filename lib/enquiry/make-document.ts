@@ -12,6 +12,7 @@ import { documentFacts } from "./document-facts";
 import { DOCUMENT_FIELDS } from "./document-forms";
 import { drawDocument, fileParts, photosIn, sha256Of } from "./draw-document";
 import { inOneStepOfMany } from "./one-step";
+import { isSameText } from "./stored-document";
 import { toJson } from "./to-json";
 
 export interface DocumentToMake {
@@ -59,13 +60,9 @@ export async function makeDocument(caller: Caller, { enquiryId, rugId, kind, fil
   });
 }
 
-/** The same text for the same value, whatever order a database gives its keys back in. */
-const inOrder = (value: unknown): string =>
-  JSON.stringify(value, (_, v: unknown) => (v !== null && typeof v === "object" && !Array.isArray(v) ? Object.fromEntries(Object.entries(v).sort(([a], [b]) => (a < b ? -1 : 1))) : v));
-
 /** The id of the newest version where it would come out the same now, photos included: drawn at its own time it has its own bytes. */
 async function madeAlready({ rugId, kind, content }: { rugId: string; kind: DocumentKind; content: PrintedDocument }): Promise<string | null> {
   const newest = await database().document.findFirst({ where: { rugId, kind }, orderBy: { version: "desc" }, select: { id: true, content: true, sha256: true, createdAt: true } });
-  if (!newest || inOrder(newest.content) !== inOrder(toJson(content))) return null;
+  if (!newest || !isSameText(newest.content, content)) return null;
   return sha256Of(await drawDocument(content, newest.createdAt)) === newest.sha256 ? newest.id : null;
 }

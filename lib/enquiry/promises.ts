@@ -3,10 +3,11 @@ import * as z from "zod/mini";
 import { openPlacesSay } from "../reply/open-places";
 import { checkLetter, checkSentences, knownOf, type Known, type Overpromise } from "../reply/promises/check";
 import { notesOf } from "../reply/promises/notes";
-import type { Tx } from "../store/database";
+import type { Db, Tx } from "../store/database";
 import { NEWEST_FIRST } from "../store/row-order";
 import { STANDING_INSPECTIONS } from "./document-facts";
 import { ok, refuse, type Result } from "./caller";
+import type { AsItIs } from "./outdated";
 import { sendingReasonSchema } from "./sending-reason";
 import { assessmentOf } from "./stored";
 
@@ -40,13 +41,14 @@ function sayPromises(found: readonly Overpromise[]): string {
   return first?.sentence ? `This letter says more than we know: “${first.sentence}” ${why}${others} Change it, or give a reason.` : `${why}${others} Change the letter, or give a reason.`;
 }
 
-/** What a first person said of the same revision: why it says more than is known, why it is long, and how many open questions they had read. */
-export async function reasonsGiven(tx: Tx, { enquiryId, number }: { enquiryId: string; number: number }): Promise<{ reason: string | null; longReason: string | null; asked: number }> {
-  const waits = await tx.audit.findMany({ where: { enquiryId, action: { in: ["reply-waits", "question-waits"] } }, orderBy: NEWEST_FIRST.at, select: { detail: true } });
-  const detail = z.object({ number: z.number(), reason: z.nullish(z.string()), longReason: z.nullish(z.string()), asked: z.nullish(z.number()) });
-  for (const w of waits) {
-    const parsed = detail.safeParse(w.detail);
-    if (parsed.success && parsed.data.number === number) return { reason: parsed.data.reason ?? null, longReason: parsed.data.longReason ?? null, asked: parsed.data.asked ?? 0 };
-  }
-  return { reason: null, longReason: null, asked: 0 };
+const GIVEN = z.object({
+  number: z.number(), reason: z.nullish(z.string()), longReason: z.nullish(z.string()), asked: z.nullish(z.number()),
+  outdated: z.nullish(z.array(z.object({ documentId: z.string(), judgedAt: z.string() }))),
+});
+
+/** What a first person said of the same revision: why it says more than is known, why it is long, how many open questions they had read, and which documents go as they are. */
+export async function reasonsGiven(db: Db | Tx, { enquiryId, number }: { enquiryId: string; number: number }): Promise<{ reason: string | null; longReason: string | null; asked: number; asItIs: AsItIs[] }> {
+  const waits = await db.audit.findMany({ where: { enquiryId, action: { in: ["reply-waits", "question-waits"] } }, orderBy: NEWEST_FIRST.at, select: { detail: true } });
+  const given = waits.map((w) => GIVEN.safeParse(w.detail).data).find((said) => said?.number === number);
+  return { reason: given?.reason ?? null, longReason: given?.longReason ?? null, asked: given?.asked ?? 0, asItIs: given?.outdated ?? [] };
 }

@@ -1,5 +1,4 @@
 import "server-only";
-import * as z from "zod/mini";
 import type { DocumentKind } from "../reply/documents/offered";
 import { documentsOffered } from "../reply/documents/offered";
 import { rugTitleOf } from "../reply/describe";
@@ -11,6 +10,7 @@ import { documentContent, filledAtFirst, type DocumentFacts } from "./document-c
 import { documentFacts } from "./document-facts";
 import { DOCUMENT_FIELDS } from "./document-forms";
 import { rugColours } from "./photo-view";
+import { filledOf } from "./stored-document";
 
 export interface DocumentFormView {
   reference: string;
@@ -25,15 +25,10 @@ export interface DocumentFormView {
   boxed: string | null;
 }
 
-const filledSchema = z.record(z.string(), z.string());
-
 /** What stands in the form: what the last version was made with, else what the enquiry knows. */
 async function filledIn(kind: DocumentKind, rugId: string, facts: DocumentFacts): Promise<Record<string, string>> {
   const last = await database().document.findFirst({ where: { rugId, kind }, orderBy: { version: "desc" }, select: { filled: true } });
-  const first = filledAtFirst(kind, facts);
-  if (!last) return first;
-  const kept = filledSchema.safeParse(last.filled);
-  return kept.success ? { ...first, ...kept.data } : first;
+  return { ...filledAtFirst(kind, facts), ...(last && filledOf(last.filled)) };
 }
 
 /** As far as the form can be written out: while something in it is still wanting, its own words and the client's name. */

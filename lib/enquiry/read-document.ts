@@ -1,12 +1,12 @@
 import "server-only";
 import type { PrintedDocument } from "../reply/documents/blocks";
 import { forbids } from "../staff/deeds";
-import { NEWEST_FIRST } from "../store/row-order";
 import { database } from "../store/database";
 import { authorise, NOT_THERE } from "./authorise";
 import { wasBoxed } from "./boxed";
 import { ok, type Caller, type Result } from "./caller";
 import { DOCUMENT_PARTS, documentView } from "./document-view";
+import { outdatedOf } from "./outdated";
 import { isWaitingForUs } from "./states";
 import { contentOf } from "./stored-document";
 import type { DocumentView } from "./views";
@@ -21,13 +21,13 @@ export async function readDocument(caller: Caller, { enquiryId, documentId }: { 
 }>> {
   const no = authorise(caller, "read-desk");
   if (no) return no;
-  const row = await database().document.findFirst({ where: { id: documentId, enquiryId }, select: { ...DOCUMENT_PARTS, content: true, enquiry: ENQUIRY, rug: { select: { assessments: { orderBy: NEWEST_FIRST.createdAt, take: 1, select: { createdAt: true } } } } } });
+  const row = await database().document.findFirst({ where: { id: documentId, enquiryId }, select: { ...DOCUMENT_PARTS, content: true, enquiry: ENQUIRY} });
   if (!row) return NOT_THERE;
   const { reference, state, draft } = row.enquiry;
   const newer = await database().document.findFirst({ where: { rugId: row.rugId, kind: row.kind, version: { gt: row.version } }, orderBy: { version: "desc" }, select: { id: true } });
   const isOpen = isWaitingForUs(state) && draft !== null && draft.approvedNumber !== draft.number;
   const content = contentOf(row.content);
   return ok({
-    document: documentView(row, draft?.id ?? null, row.rug.assessments[0]?.createdAt ?? null), content, boxed: wasBoxed(content.boxed ?? []), reference, newerId: newer?.id ?? null, mayEnclose: isOpen && forbids(caller, "edit-draft") === null,
+    document: documentView(row, draft?.id ?? null, await outdatedOf(database(), { id: documentId })), content, boxed: wasBoxed(content.boxed ?? []), reference, newerId: newer?.id ?? null, mayEnclose: isOpen && forbids(caller, "edit-draft") === null,
   });
 }

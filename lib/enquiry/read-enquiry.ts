@@ -24,9 +24,11 @@ import { LETTER_PARTS, letterView, undeliveredOf } from "./letter-view";
 import { meanwhileOf } from "./meanwhile";
 import { markersOf, measurementView } from "./measurement-view";
 import { messagesIn, messageView } from "./messages";
+import { outdatedOf } from "./outdated";
 import { peopleNames } from "./people-names";
 import { photoViews, rugColours } from "./photo-view";
 import { postView } from "./post-view";
+import { reasonsGiven } from "./promises";
 import { byNeed, sentenceFor, toldOf } from "./slip";
 import { isWaitingForUs, nextStates, WAITING_FOR_US } from "./states";
 import { assessmentOf, enquiryAnswersOf, rugAnswersOf, seenOf } from "./stored";
@@ -69,12 +71,14 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
     ...row.post.map((p) => p.broughtById),
   ];
   const settings = await readSettings();
-  const [earlier, place, history, nameOf, suppressed, today, meanwhile, withoutPlace, inPost] = await Promise.all([
+  const [earlier, place, history, nameOf, suppressed, today, meanwhile, withoutPlace, inPost, overtaken, asItIs] = await Promise.all([
     earlierOf(row), placeOf(enquiryId), historyOf(row, deskWords(settings.locale), settings), peopleNames(named), row.client.email ? suppressedWhy(database(), row.client.email) : null,
     row.draft && hasDraft(row.draft) && isWaitingForUs(row.state) ? draftToday(database(), { enquiryId, number: row.draft.number }) : null,
     meanwhileOf(database(), row),
     row.draft && hasDraft(row.draft) ? wordsWithoutPlace(database(), { enquiryId, number: row.draft.number }) : [],
     waitingInPost(database(), row.client.email),
+    outdatedOf(database(), { enquiryId }),
+    row.draft?.waitingNumber != null ? reasonsGiven(database(), { enquiryId, number: row.draft.waitingNumber }).then((given) => given.asItIs) : [],
   ]);
   const { answers } = enquiryAnswersOf(row.answers);
   const isMailConfigured = mailConfigured();
@@ -103,11 +107,11 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
     since: sinceView(today),
     asked: row.draft && today ? await askedOfUs(database(), { enquiryId, number: row.draft.number }, today) : null,
     letters: row.letters.map((l) => letterView(l, { now, isMailConfigured, holdMinutes: settings.holdMinutes })),
-    documents: row.documents.map((d) => documentView(d, row.draft?.id ?? null, row.rugs.find((r) => r.id === d.rugId)?.assessments[0]?.createdAt ?? null)),
+    documents: row.documents.map((d) => documentView(d, row.draft?.id ?? null, overtaken)),
     post: row.post.map((p) => postView({ ...p, enquiry: null }, nameOf)),
     history,
     may: mayNow(caller, row),
-    waitsForSecond: row.draft?.waitingNumber != null ? { by: row.draft.waitingBy?.name ?? "somebody", sendAt: row.draft.waitingSendAt?.toISOString() ?? null } : null,
+    waitsForSecond: row.draft?.waitingNumber != null ? { by: row.draft.waitingBy?.name ?? "somebody", sendAt: row.draft.waitingSendAt?.toISOString() ?? null, asItIs } : null,
     place,
     sender: senderOf(settings),
     holdMinutes: settings.holdMinutes,

@@ -30,3 +30,14 @@ const schema = z.object({ title: text, language: z.enum(LOCALES), head: z.nullab
 
 /** The blocks of a stored document. */
 export const contentOf = (stored: unknown): PrintedDocument => schema.parse(stored);
+
+const filled = z.record(z.string(), z.string());
+/** What was filled in by hand for a stored document; null where it is not kept in fields of text. */
+export const filledOf = (stored: unknown): Record<string, string> | null => filled.safeParse(stored).data ?? null;
+
+/** The same text for the same value, whatever order a database gives its keys back in. */
+const inOrder = (value: object): string =>
+  JSON.stringify(value, (_, v: unknown) => (v !== null && typeof v === "object" && !Array.isArray(v) ? Object.fromEntries(Object.entries(v).sort(([a], [b]) => (a < b ? -1 : 1))) : v));
+
+/** Whether a stored document holds these very blocks. Which of their characters no typeface has is no part of what they say. */
+export const isSameText = (stored: unknown, content: PrintedDocument): boolean => inOrder({ ...contentOf(stored), boxed: [] }) === inOrder({ ...content, boxed: [] });

@@ -104,6 +104,8 @@ export interface DocumentView {
   letters: number;
   /** Since when, and why, it is no longer as it was made or no longer holds; null where it is. */
   altered: { at: string; why: string } | null;
+  /** When its rug was judged anew, where it would say otherwise since then; else null. */
+  judgedSince: string | null;
 }
 
 /** What a named person saw of a rug. */
@@ -216,7 +218,7 @@ export interface EnquiryView {
   /** What this person may do now. */
   may: { edit: boolean; approve: boolean; second: boolean; ask: boolean; test: boolean; blur: boolean; correct: boolean; correctClient: boolean; erase: boolean; /** Words nobody has read brought it where it stands. */ setAside: boolean; inspect: boolean; enclose: boolean; moveTo: EnquiryStateId[] };
   /** Set where a trainee's letter waits for a second person. */
-  waitsForSecond: { by: string; /** The time they chose for it to leave. */ sendAt: string | null } | null;
+  waitsForSecond: { by: string; /** The time they chose for it to leave. */ sendAt: string | null; /** What they said goes as it is, though its rug was judged anew. */ asItIs: { documentId: string; judgedAt: string }[] } | null;
   /** Whom the letters come from, as a mail program shows it. */
   sender: { name: string; address: string };
   /** Position in the queue: "3 of 11", and the next one. */

@@ -93,6 +93,8 @@ export const HISTORY = {
   "history.to-leave": "{did}, to leave on {day} at {hour}",
   "history.having-read": "{did}, having read what the client wrote meanwhile",
   "history.asked": "{did}, having read {n, plural, one {one question that it does not plainly answer} other {# questions that it does not plainly answer}}",
+  "history.which-version": "{which}, version {n}",
+  "history.outdated": "{did}, with what was made before the rug was judged anew: {documents}",
   "history.because": "{did}: “{reason}”",
   "history.corrected": "{did}: {changes}",
   "history.from-to": "from “{was}” to “{is}”",

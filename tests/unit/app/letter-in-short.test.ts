@@ -22,7 +22,7 @@ describe("letterInShort", () => {
   it("puts a draft before what was sent, and what is wrong before the draft", () => {
     const letters = [letter("Sent.")];
     expect(letterInShort({ ...NOTHING, letters, draft: DRAFT })).toBe("Drafted, not sent.");
-    expect(letterInShort({ ...NOTHING, letters, draft: DRAFT, waitsForSecond: { by: "Pia", sendAt: null } })).toBe("Waits for a second person.");
+    expect(letterInShort({ ...NOTHING, letters, draft: DRAFT, waitsForSecond: { by: "Pia", sendAt: null, asItIs: [] } })).toBe("Waits for a second person.");
     expect(letterInShort({ ...NOTHING, letters, draft: DRAFT, undelivered: {} as EnquiryView["undelivered"] })).toBe("A letter did not arrive.");
   });
 });

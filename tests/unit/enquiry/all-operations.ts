@@ -18,6 +18,7 @@ import { onLabels } from "./on-labels";
 import { onPaper } from "./on-paper";
 import { onTheBench } from "./on-the-bench";
 import { onTheWire } from "./on-the-wire";
+import { overtakenDocuments } from "./overtaken-documents";
 import { ownParagraphs } from "./own-paragraphs";
 import { reaching } from "./reaching";
 import { readingOut } from "./reading-out";
@@ -35,6 +36,7 @@ export function allOperations(): void {
   onTheBench();
   correcting();
   onPaper();
+  overtakenDocuments();
   onTheWire();
   holdingBack();
   reaching();

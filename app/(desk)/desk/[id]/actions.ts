@@ -14,6 +14,7 @@ import { framedLabelSchema, type FramedLabel } from "@/lib/enquiry/frame-schema"
 import { labelAnswerSchema } from "@/lib/enquiry/label-answer-schema";
 import type { LabelReadingView } from "@/lib/enquiry/label-view";
 import { giveUpLetter } from "@/lib/enquiry/give-up-letter";
+import { makeAnew } from "@/lib/enquiry/make-anew";
 import { moveEnquiry } from "@/lib/enquiry/move-enquiry";
 import { ownMessage } from "@/lib/enquiry/own-message";
 import { readPhotoLabel } from "@/lib/enquiry/read-photo-label";
@@ -47,7 +48,8 @@ const documents = z.optional(z.array(id).check(z.maxLength(100)));
 const sendAt = z.optional(z.nullable(z.strictObject({ day: z.string(), hour: z.string() })));
 const heard = z.optional(z.nullable(id));
 const asked = z.optional(z.array(z.string().check(z.maxLength(QUESTION_CHARS))).check(z.maxLength(MOST_QUESTIONS)));
-const approveSchema = z.strictObject({ enquiryId: id, number, reason, longReason: reason, sendAt, documents, heard, read: z.optional(z.boolean()), asked });
+const asItIs = z.optional(z.array(z.strictObject({ documentId: id, judgedAt: z.string().check(z.maxLength(40)) })).check(z.maxLength(100)));
+const approveSchema = z.strictObject({ enquiryId: id, number, reason, longReason: reason, sendAt, documents, heard, read: z.optional(z.boolean()), asked, asItIs });
 export async function approve(input: z.infer<typeof approveSchema>): Promise<Result<Approved>> {
   return asStaff(approveSchema, input, (caller, value) => approveReply(caller, value, new Date()));
 }
@@ -70,6 +72,10 @@ export async function sendTest(input: z.infer<typeof testSchema>): Promise<Resul
 const encloseSchema = z.strictObject({ documentId: id, isEnclosed: z.boolean() });
 export async function enclose(input: z.infer<typeof encloseSchema>): Promise<Result<null>> {
   return asStaff(encloseSchema, input, (caller, value) => encloseDocument(caller, value, new Date()));
+}
+
+export async function makeItAnew(documentId: string): Promise<Result<{ version: number }>> {
+  return asStaff(id, documentId, (caller, value) => makeAnew(caller, value, new Date()));
 }
 
 export async function takeBack(letterId: string): Promise<Result<null>> {

@@ -8,6 +8,7 @@ import { withdrawSeen } from "./actions";
 import css from "./documents.module.css";
 import block from "./enquiry.module.css";
 import { Enclose } from "./enclose";
+import { JUDGED_SINCE } from "./judged-since";
 import { Withdraw } from "./withdraw";
 
 interface Show { view: EnquiryView; now: string; place: Place }
@@ -32,6 +33,7 @@ function Made({ document: d, view, now, place }: { document: DocumentView } & Sh
         Made by <bdi>{d.by}</bdi> <time dateTime={d.at}>{dayAndClock(d.at, now, place)}</time>{d.letters > 0 && <>, went with {d.letters === 1 ? "a letter" : `${d.letters} letters`}</>}. <a href={`/documents/${d.id}`}>PDF<span className="unseen"> of {d.title}</span></a>, {d.kilobytes} kB
       </p>
       {d.altered && <p className={css.altered}>{d.altered.why} <small><time dateTime={d.altered.at}>{dayAndClock(d.altered.at, now, place)}</time></small></p>}
+      {d.judgedSince && <p className={css.altered}>{JUDGED_SINCE} <small><time dateTime={d.judgedSince}>{dayAndClock(d.judgedSince, now, place)}</time></small></p>}
       {view.may.enclose && <Enclose documentId={d.id} isEnclosed={d.isEnclosed} title={d.title} />}
     </li>
   );

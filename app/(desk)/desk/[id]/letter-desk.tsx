@@ -80,7 +80,7 @@ function Sheet({ view, to, tomorrow, when, tell, unkept, approved, isApprovedNow
   const { draft, waitsForSecond } = view;
   if (!draft) return <Gone view={view} to={to} when={when} tell={tell} isApprovedNow={isApprovedNow}>{children}</Gone>;
   if (waitsForSecond && changing !== draft.number) {
-    return <SecondDesk view={view} by={waitsForSecond.by} draft={draft} to={to} change={() => setChanging(draft.number)} tell={tell} />;
+    return <SecondDesk view={view} waits={waitsForSecond} draft={draft} to={to} change={() => setChanging(draft.number)} tell={tell} />;
   }
   return <ReplyDesk view={view} draft={draft} to={to} tomorrow={tomorrow} tell={tell} unkept={unkept} approved={approved}>{children}</ReplyDesk>;
 }

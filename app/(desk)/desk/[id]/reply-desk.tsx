@@ -16,11 +16,13 @@ import { useStayWhile } from "@/lib/ui/use-stay-while";
 import { Arrival } from "./arrival";
 import { Asked, AskedLook } from "./asked";
 import { enclosedOf } from "./enclosed-of";
+import { EnclosedNotes } from "./enclosed-notes";
 import css from "./letter-desk.module.css";
 import { MovedNote } from "./moved-note";
 import { OpenPlaces, selectOpenPlace, selectWords } from "./open-place";
 import { ReadIt } from "./read-it";
 import { SendAt } from "./send-at";
+import { useAsItIs } from "./use-as-it-is";
 import { useAsked } from "./use-asked";
 import { useDraft, type Words } from "./use-draft";
 import { useMended } from "./use-mended";
@@ -68,8 +70,9 @@ export function ReplyDesk({ view, draft, to, tomorrow, children, tell, unkept, a
   const { swap, back } = useSwap({ words, write, settle: () => void settle() });
   const over = overlong(words.text, view.rugs.length);
   const enclosed = enclosedOf(view);
+  const asItIs = useAsItIs(enclosed);
   const reasons = { ...(promises.found.length > 0 ? { reason: promises.reason } : {}), ...(longReason && over ? { longReason } : {}) };
-  const { send, isSending, errors, settled } = useSending({ enquiryId: view.id, seen: { documents: enclosed.map((d) => d.id), heard: view.heard }, reasons: { ...reasons, ...(isRead ? { read: true } : {}), ...(asked.isLooked ? { asked: asked.open } : {}) }, keep, kept: () => unkept(null), notKept, refused, tell, approved: (isHeldLonger) => approved(approvedSay(view.client.email !== null, isHeldLonger)) });
+  const { send, isSending, errors, settled } = useSending({ enquiryId: view.id, seen: { documents: enclosed.map((d) => d.id), heard: view.heard }, reasons: { ...reasons, ...(isRead ? { read: true } : {}), ...(asked.isLooked ? { asked: asked.open } : {}), ...(asItIs.sent.length > 0 ? { asItIs: asItIs.sent } : {}) }, keep, kept: () => unkept(null), notKept, refused, tell, approved: (isHeldLonger) => approved(approvedSay(view.client.email !== null, isHeldLonger)) });
   useMended(errors["reason"] !== undefined && promises.found.length === 0, () => { settled(); tell(""); });
   const toOpenPlace = () => selectOpenPlace(field.current, words.text);
   const sendUnlessOpen = (sendAt: ChosenTime | null) => {
@@ -98,7 +101,7 @@ export function ReplyDesk({ view, draft, to, tomorrow, children, tell, unkept, a
       <OpenPlaces text={words.text} write={toOpenPlace} />
       {over && <LengthNote over={over} rugs={view.rugs.length} value={longReason} most={REASON_CHARS.most} write={view.may.approve ? setLongReason : null} error={errors["longReason"] ?? null} />}
       <Enclosed enclosures={enclosed} />
-      {enclosed.flatMap((d) => (d.altered ? [<p key={d.id} className={css.stale}><b><bdi>{d.title}</bdi>:</b> {d.altered.why}</p>] : []))}
+      <EnclosedNotes enclosed={enclosed} asItIs={asItIs} may={view.may} tell={tell} errors={errors} />
       <PromiseNotes found={promises.found} unjudged={promises.unjudged} written={view.may.edit ? { text: words.text, write: (text, instead) => { flushSync(() => write({ ...words, text })); selectWords(field.current, text, instead); } } : null}>
         {view.may.approve && <SendingReason value={promises.reason} most={REASON_CHARS.most} write={promises.write} error={errors["reason"] ?? null} />}
       </PromiseNotes>

@@ -15,8 +15,8 @@ export function useSending({ enquiryId, seen, reasons, keep, kept, notKept, refu
   enquiryId: string;
   /** What stands on the page: what goes with it, and what the client did last. */
   seen: { documents: string[]; heard: string | null };
-  /** Why it says more than is known, or is long, where it is or does; whether what the client wrote was read, and which of their questions were. */
-  reasons: { reason?: string; longReason?: string; read?: boolean; asked?: string[] };
+  /** Why it says more than is known, or is long, where it is or does; whether what the client wrote was read, which of their questions were, and which documents go as they are. */
+  reasons: { reason?: string; longReason?: string; read?: boolean; asked?: string[]; asItIs?: { documentId: string; judgedAt: string }[] };
   keep: () => Promise<Kept>; kept: () => void; notKept: (why: Why) => void; refused: (why: Why) => void; tell: (say: string, focus?: boolean) => void; approved: (isHeldLonger: boolean) => void;
 }) {
   const [errors, setErrors] = useState(NONE);

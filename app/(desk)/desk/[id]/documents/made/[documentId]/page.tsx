@@ -1,5 +1,6 @@
 import Link from "next/link";
 import { Enclose } from "@/app/(desk)/desk/[id]/enclose";
+import { JUDGED_SINCE } from "@/app/(desk)/desk/[id]/judged-since";
 import { Refused } from "@/app/(desk)/_parts/refused";
 import { staffCallerOrRedirect } from "@/app/_server/caller";
 import { readDocument } from "@/lib/enquiry/read-document";
@@ -25,7 +26,7 @@ export default async function Page({ params }: Props) {
       <title>{`${d.title} · ${reference}`}</title>
       <p className="small no-print"><Link href={`/desk/${id}#documents`}>Back to the enquiry</Link> <span className="num">· {reference}</span></p>
       <h1 className={css.h1}><bdi>{d.title}</bdi></h1>
-      <p className={css.made}>Version {d.version}, made by <bdi>{d.by}</bdi> <time dateTime={d.at}>{dayAndClock(d.at, now.toISOString(), settings)}</time>. {d.altered ? <><strong>{d.altered.why}</strong> ({dayAndClock(d.altered.at, now.toISOString(), settings)})</> : "It stays as it is."}{newerId && <> There is <Link href={`/desk/${id}/documents/made/${newerId}`}>a newer version</Link>.</>}</p>
+      <p className={css.made}>Version {d.version}, made by <bdi>{d.by}</bdi> <time dateTime={d.at}>{dayAndClock(d.at, now.toISOString(), settings)}</time>. {d.altered ? <><strong>{d.altered.why}</strong> ({dayAndClock(d.altered.at, now.toISOString(), settings)})</> : "It stays as it is."}{d.judgedSince && <> <strong>{JUDGED_SINCE}</strong> ({dayAndClock(d.judgedSince, now.toISOString(), settings)})</>}{newerId && <> There is <Link href={`/desk/${id}/documents/made/${newerId}`}>a newer version</Link>.</>}</p>
       {boxed && <p className={css.boxed}><bdi>{boxed}</bdi></p>}
       <div className={`${css.bar} no-print`}>
         <a className="button quiet" href={`/documents/${d.id}`}>Open the PDF</a>
