@@ -48,7 +48,7 @@ export function labelReadingView(row: LabelReading, { width, height }: Pick<Phot
   const by = before?.answeredBy ?? row.answeredBy;
   const [state, words] = [stateSchema.parse(row.state), wordsOf(row)];
   return {
-    ...words, photoId: row.photoId, state, told: told !== null && isRead(state) && labelsDiffer(told, words.text) ? told : null, by: by === null ? null : byOf(by), photo: { width, height },
+    ...words, photoId: row.photoId, state, told: told !== null && isRead(state) && labelsDiffer(told, words.text) ? told : null, typed: told, by: by === null ? null : byOf(by), photo: { width, height },
     isSilkInDoubt: row.corrected === null && maySilkBeLessThanRead(wordsSchema.parse(row.words)),
     agreed: before && { ...wordsOf(before), state: before.state, by: byOf(before.answeredBy) },
   };

@@ -41,6 +41,8 @@ export interface LabelReadingView extends LabelWords {
   isSilkInDoubt: boolean;
   /** What was typed of the label, where it does not say the same; null where it does, or nothing was. */
   told: string | null;
+  /** What was typed of the label, whatever was read; null where nothing was. */
+  typed: string | null;
   /** What was agreed before the newest frame was drawn: it counts until somebody chooses. null: nothing, or no newer frame. */
   agreed: (LabelWords & { state: SettledState; by: By }) | null;
   /** Pixels of the photo. */

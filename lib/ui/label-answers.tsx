@@ -3,18 +3,18 @@ import type { LabelAnswer } from "../enquiry/label-answer-schema";
 import type { LabelReadingView } from "../enquiry/label-view";
 import type { LabelSays } from "../words/label-says";
 import css from "./label-reading.module.css";
-import { isAsked, isGuess, isToWrite } from "./label-words";
+import { isAsked, isGuess, isTold, isToWrite } from "./label-words";
 
 interface Props { reading: LabelReadingView; says: LabelSays; typed: string | null; isBusy: boolean }
 
 /**
  * What can be answered of a label: yes, no, or cannot tell; where nothing was read, or hardly anything, only what stands there. Beside
- * words agreed or typed before, which are right; where "silk" may be more than was read, what stands before it.
+ * words agreed or typed before, which are right; beside typed ones where the photo gives none, nothing; where "silk" may be more than was read, what stands before it.
  */
 export function Answers({ reading, says, typed, isBusy }: Props) {
   const field = useId();
   const { state, agreed, told, isSilkInDoubt } = reading;
-  const known = isGuess(reading) ? "" : reading.text;
+  const known = isTold(reading) ? (reading.typed ?? "") : isGuess(reading) ? "" : reading.text;
   const button = (answer: LabelAnswer["answer"], key: keyof LabelSays, look: string | undefined) => <button className={look} name="answer" value={answer} disabled={isBusy}>{says[key]}</button>;
   const write = (
     <div className={css.write}>
@@ -25,7 +25,8 @@ export function Answers({ reading, says, typed, isBusy }: Props) {
   );
   const fold = (key: keyof LabelSays) => <Fold title={says[key]} isOpen={typed !== null}>{write}</Fold>;
   const keep = agreed !== null && button("kept", "label.keep-agreed", "button quiet");
-  const others = <div className={css.answers}>{isAsked(state) && state !== "unsure" && agreed === null && button("unsure", "label.cannot-tell", css.plain)}{button("no-label", "label.no-label", css.plain)}</div>;
+  const others = <div className={css.answers}>{isAsked(state) && state !== "unsure" && agreed === null && !isTold(reading) && button("unsure", "label.cannot-tell", css.plain)}{button("no-label", "label.no-label", css.plain)}</div>;
+  if (isTold(reading)) return <>{fold("label.correct")}{others}</>;
   if (isToWrite(reading)) return <>{keep}{write}{others}</>;
   if (!isAsked(state) || reading.lines.length === 0) return <>{keep}{fold(state === "reading" || state === "refused" ? "label.write" : "label.correct")}</>;
   const look = isSilkInDoubt && <p className={`small ${css.why}`}>{says["label.look-silk"]}</p>;

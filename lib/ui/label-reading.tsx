@@ -6,7 +6,7 @@ import type { LabelSays } from "../words/label-says";
 import { Answers } from "./label-answers";
 import { FRESH_LABEL, type LabelDeeds, type LabelFormState } from "./label-form";
 import css from "./label-reading.module.css";
-import { isAsked, isGuess, isToWrite, namesIn, saysOf } from "./label-words";
+import { isAsked, isGuess, isTold, isToWrite, namesIn, saysOf } from "./label-words";
 import { useLabelReading } from "./use-label-reading";
 
 const FrameMarker = lazy(() => import("./marking/frame-marker").then((m) => ({ default: m.FrameMarker })));
@@ -47,6 +47,12 @@ export function LabelReading({ photo, deeds, mayAnswer = true, isFramed = false 
   return (
     <div className={isFramed ? `${css.reading} ${css.framed}` : css.reading}>
       <div className={css.said}>
+        {reading && isTold(reading) && (
+          <>
+            <p className={css.part}>{says["label.typed"]}</p>
+            <p className={`${css.words} ${css.told}`} dir="auto">{reading.typed}</p>
+          </>
+        )}
         {reading?.told && !isToWrite(reading) && (
           <>
             <p className={css.part}>{says["label.told"]}</p>

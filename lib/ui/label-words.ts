@@ -2,10 +2,15 @@ import type { LabelReadingView, LabelState, LabelWord } from "../enquiry/label-v
 import type { LabelSays } from "../words/label-says";
 
 type Stands = Pick<LabelReadingView, "state" | "lines">;
+type Told = Stands & Pick<LabelReadingView, "typed" | "agreed">;
 
 /** How a reading stands, in a sentence; nothing where it is only asked whether it is right. */
-export const saysOf = (says: LabelSays, { state, lines }: Stands): string | null =>
-  (state !== "read" ? says[`label.${state}`] : isGuess({ state, lines }) ? says["label.guessed"] : null);
+export function saysOf(says: LabelSays, reading: Told): string | null {
+  const { state } = reading;
+  if (state === "failed") return says[isTold(reading) ? "label.failed-told" : "label.failed"];
+  if (state === "unreadable" || (state === "read" && isGuess(reading))) return says[isTold(reading) ? "label.unread-told" : state === "read" ? "label.guessed" : "label.unreadable"];
+  return state === "read" ? null : says[`label.${state}`];
+}
 
 /** The question stands until somebody has answered it. */
 export const isAsked = (state: LabelState): boolean => state === "read" || state === "unsure";
@@ -20,6 +25,8 @@ export function isGuess({ state, lines }: Stands): boolean {
 }
 /** There is nothing that could be right, only something to write. */
 export const isToWrite = (reading: Stands): boolean => reading.state === "unreadable" || reading.state === "failed" || reading.state === "withdrawn" || isGuess(reading);
+/** The photo gives no words, but they were typed already: nobody is asked for them twice. */
+export const isTold = (reading: Told): boolean => isToWrite(reading) && reading.typed !== null && reading.agreed === null;
 
 /** A line's words in runs that are shown as one: a fibre's name, of however many words, or one word. */
 export function namesIn(line: readonly LabelWord[]): LabelWord[][] {

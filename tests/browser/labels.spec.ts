@@ -255,6 +255,35 @@ test("A homeowner whose label could hardly be read is not asked to agree to scra
   });
 });
 
+test("A homeowner who has typed what the label says is not asked for it again beside a photo that cannot be read", async ({ person }, info) => {
+  test.setTimeout(240_000);
+  const buffer = Buffer.from(await drawRug({ seed: SCRAPS, kind: "label", weave: "knotted", colours: ["#e8d9b8"], labelText: "100% PURE NEW WOOL" }));
+  const client = await sends(await person(PHONE), { name: "label.jpg", mimeType: "image/jpeg", buffer }, { name: "Aubrey Linden", email: "aubrey@example.org" }, async (phone) => {
+    await expect(phone.getByText("We could not make out the words well enough.")).toBeVisible(READ);
+    await phone.goto(`${desk.url}/ask/label`);
+    await phone.getByRole("radio", { name: /^Yes, it says/ }).check();
+    await phone.getByLabel("What the label says").fill("100% pure new wool");
+    await phone.getByRole("button", { name: "Go on" }).click();
+    await expect(phone.getByRole("heading", { level: 1 })).toContainText("seller");
+  });
+  const phone = await person({ ...PHONE, storageState: client });
+  await phone.goto(`${desk.url}/your-enquiry`);
+  await expect(phone.getByText("You have told us already what stands on the label")).toBeVisible();
+  await expect(words(phone)).toHaveText("100% pure new wool");
+  const field = phone.getByLabel("What stands on the label");
+  await expect(field).toBeHidden();
+  await expectAccessible(phone);
+  await phone.screenshot({ path: info.outputPath("label-told-390.png"), fullPage: true });
+  // Who finds a slip in it can still put it right.
+  await phone.getByText("Correct the words").click();
+  await expect(field).toHaveValue("100% pure new wool");
+  const page = await person({ storageState: owner });
+  await openEnquiryOf(page, "Aubrey Linden");
+  const seen = page.getByRole("heading", { name: "The label in the photo" }).locator("..");
+  await expect(seen).toContainText("Typed of the label100% pure new wool");
+  await page.screenshot({ path: info.outputPath("label-told-1280.png"), fullPage: true });
+});
+
 test("A homeowner whose label may have lost the word before silk is asked for that word, and not for a yes; what they typed before stands beside what is read, and staff see both", async ({ person }, info) => {
   test.setTimeout(300_000);
   const cloth = Buffer.from(await drawRug({ seed: ART_SILK, kind: "label", weave: "tufted", colours: ["#e8d9b8"], labelText: "ART SILK PILE" }));

@@ -153,6 +153,17 @@ export function onLabels(): void {
       expect(await read(caller, photo.id)).toMatchObject({ state: "unreadable", text: "", lines: [] });
       expect(await answerLabelReading(caller, { photoId: photo.id, answer: "right" }, NOW)).toMatchObject({ code: "changed-meanwhile" });
     });
+    it("holds no words beside those that were typed, which both sides are shown; what staff took down is not shown to the client as typed by them", async () => {
+      const caller = await intake({ ...CURIOUS, rug: { ...CURIOUS.rug, labelFound: "typed", labelText: "pure new wool" } });
+      const photo = good(await givePhoto(caller, "label"));
+      expect(await read(caller, photo.id)).toMatchObject({ state: "unreadable", typed: "pure new wool", told: null });
+      const sent = good(await submitEnquiry(caller, ANA, later(1)));
+      const [client, ivo] = [await clientOf(sent), await staff("reviewer", "Ivo Castellane")];
+      const label = async () => [good(await readClientPage(client, later(2))).rugs[0], good(await readEnquiry(ivo, sent.enquiryId, later(2))).rugs[0]].map((rug) => rug?.photos[0]?.label?.typed);
+      expect(await label()).toEqual(["pure new wool", "pure new wool"]);
+      await database().answer.updateMany({ where: { question: "labelText", rug: { enquiryId: sent.enquiryId } }, data: { from: ivo.staffId } });
+      expect(await label()).toEqual([null, "pure new wool"]);
+    });
     it("agreed on answers the question: no longer asked, quoted in letter, queue and documents as it was agreed, and nobody says that there is none", async () => {
       const caller = await intake({ ...CURIOUS, rug: { ...CURIOUS.rug, labelFound: "none", labelText: "" } });
       const photoId = await labelPhoto(caller);

@@ -25,7 +25,7 @@ describe("reviewOf", () => {
   });
   it("tells a label that was read in a photo, once it was agreed on, as the answer, whatever was told before", () => {
     const frame = { x: 0, y: 0, width: 1, height: 1 };
-    const photo = (more: Partial<LabelReadingView>) => ({ label: { photoId: "p", state: "read", by: null, text: "80% WOOL\n20% SILK", lines: [], crop: frame, quarters: 0, isSilkInDoubt: false, told: null, agreed: null, photo: { width: 9, height: 9 }, ...more } satisfies LabelReadingView });
+    const photo = (more: Partial<LabelReadingView>) => ({ label: { photoId: "p", state: "read", by: null, text: "80% WOOL\n20% SILK", lines: [], crop: frame, quarters: 0, isSilkInDoubt: false, told: null, typed: null, agreed: null, photo: { width: 9, height: 9 }, ...more } satisfies LabelReadingView });
     const label = (photos: Parameters<typeof labelsRead>[0], answers: IntakeAnswers = {}) =>
       reviewOf(answers, photos.length, { words: wordsIn("en-GB"), areaUnit: "m2", labels: labelsRead(photos, wordsIn("en-GB")) }).find((line) => line.step === "label")?.told;
     expect(label([photo({})])).toBeUndefined();
