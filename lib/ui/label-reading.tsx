@@ -49,7 +49,7 @@ export function LabelReading({ photo, deeds, mayAnswer = true, isFramed = false 
       <div className={css.said}>
         {reading && isTold(reading) && (
           <>
-            <p className={css.part}>{says["label.typed"]}</p>
+            <p className={css.part}>{says["label.you-wrote"]}</p>
             <p className={`${css.words} ${css.told}`} dir="auto">{reading.typed}</p>
           </>
         )}

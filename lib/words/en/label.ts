@@ -45,7 +45,7 @@ export const LABEL = {
   "label.keep-agreed": "Keep the words agreed before",
   "label.neither": "Neither: it says something else",
   "label.told": "Before, you wrote something else",
-  "label.typed": "You wrote of the label",
+  "label.you-wrote": "You wrote of the label",
   "label.in-photo": "Read in the photo",
   "label.take-told": "Take the words I wrote",
   "label.take-read": "Take the words read in the photo",

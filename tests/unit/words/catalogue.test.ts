@@ -36,6 +36,12 @@ function openNames(elements: readonly MessageFormatElement[]): string[] {
 }
 
 describe("the catalogue in English", () => {
+  it("has each key in one of its parts alone: joined, the later one would take the earlier one's place", () => {
+    const folder = path.join(ROOT, "lib/words/en");
+    const keys = readdirSync(folder).flatMap((file) => [...readFileSync(path.join(folder, file), "utf8").matchAll(/"([a-z][\w-]*\.[\w.-]+)":/gu)].map(([, key]) => key));
+    expect(keys.length).toBeGreaterThanOrEqual(KEYS.length);
+    expect(keys.filter((key, n) => keys.indexOf(key) !== n)).toEqual([]);
+  });
   it.each(KEYS)("%s can be read", (key) => {
     expect(EN[key].trim()).toBe(EN[key]);
     expect(parse(EN[key]).length).toBeGreaterThan(0);

@@ -9,7 +9,7 @@ const DESK_LABEL: LabelSays = {
   "label.guessed": "The words could not be made out well enough. Frame the label in the photo, or write what stands on it.",
   "label.unread-told": "No words could be made out in this photo. Frame the label, or correct the words that were typed.",
   "label.failed-told": "The reader did not answer. Frame the label to try again, or correct the words that were typed.",
-  "label.typed": "Typed of the label",
+  "label.you-wrote": "Typed of the label",
   "label.told": "Typed of the label, and not the same",
   "label.take-told": "Take the words that were typed",
   "label.look-silk": "Look whether a word stands before “silk”, such as “art” or “artificial”.",
