@@ -13,6 +13,7 @@ import { askedOfUs } from "./asked";
 import { authorise, NOT_THERE } from "./authorise";
 import { benchTestView } from "./bench-view";
 import { ok, type Caller, type Result } from "./caller";
+import { correctionsIn } from "./corrections";
 import { planLack } from "./chosen-plan";
 import { STANDING_INSPECTIONS } from "./document-facts";
 import { draftToday } from "./draft-today";
@@ -121,10 +122,12 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
 function rugView(rug: Row["rugs"][number], { row, isTrade, nameOf, currency, from }: { row: Row; isTrade: boolean; nameOf: (staffId: string | null) => string; currency: string; from: Parameters<typeof messagesIn>[1] }): RugView {
   const assessment = rug.assessments[0] ? assessmentOf(rug.assessments[0].result) : null;
   const answers = rugAnswersOf(rug.answers);
+  const messages = messagesIn(rug.answers, from);
   return {
     id: rug.id,
     title: rug.title,
-    messages: messagesIn(rug.answers, from).map(messageView),
+    messages: messages.map(messageView),
+    corrections: correctionsIn(messages, { rugId: rug.id, given: { ...enquiryAnswersOf(row.answers).answers, ...answers }, audit: row.audit }),
     answers,
     seen: seenOf(rug.answers),
     photos: photoViews(rug.photos, answers.labelText),

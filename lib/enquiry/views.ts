@@ -1,7 +1,7 @@
 import type { MeasurementView, PlanLack } from "./measured-views";
 import type { WaitingInPost } from "./waiting-in-post";
 import type { LabelReadingView } from "./label-view";
-import type { DraftView, MeanwhileView, MessageView, SinceView } from "./draft-types";
+import type { CorrectionView, DraftView, MeanwhileView, MessageView, SinceView } from "./draft-types";
 import type { Assessment } from "../triage/assessment";
 import type { DocumentKind } from "../reply/documents/offered";
 import type { AskedOfUs } from "../reply/questions-asked";
@@ -160,6 +160,8 @@ export interface RugView {
   id: string; title: string;
   /** What was written since the enquiry, oldest first. */
   messages: MessageView[];
+  /** Which of the answers these seem to correct. */
+  corrections: CorrectionView[];
   answers: RugAnswers;
   /** Questions whose answer staff saw in a photo. */
   seen: QuestionId[];

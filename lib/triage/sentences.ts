@@ -40,7 +40,7 @@ const OWN_LOOK = pattern(OF_ITS_PATTERN);
 const clausesOf = (plain: string): number[] => [0, ...[...plain.matchAll(NEW_CLAUSE)].map((m) => m.index + m[0].length)];
 
 /** How far a sentence tells: of a question what stands before it asks, of what is only supposed nothing. */
-function tellsUntil(plain: string): number {
+export function tellsUntil(plain: string): number {
   if (SUPPOSED.test(plain) || ASKING_VERB.test(plain)) return 0;
   if (!/[?？]\W*$/u.test(plain)) return plain.length;
   return clausesOf(plain).find((at) => ASKING.test(plain.slice(at, at + NEAR_CHARS))) ?? 0;

@@ -1,4 +1,5 @@
 import { agreedLabels } from "../enquiry/label-view";
+import type { CorrectedId } from "../trade/correcting-words";
 import { QUESTIONS, type EnquiryAnswers, type QuestionId, type RugAnswers } from "../trade/questions";
 import { money, ratePerArea, size, type Figures } from "../words/measures";
 import { QUESTION_HEADS } from "./heads";
@@ -35,6 +36,18 @@ export function toldOfRug(answers: RugAnswers, labels: readonly string[] = []): 
   const read = labels.length > 0 ? [{ ask: "The label", says: [...labels] }] : [];
   const free: [string, string | undefined][] = [["The label, as typed", labelSays(answers)], ["In the seller's words", answers.sellerWords]];
   return [...read, ...free.flatMap(([ask, says]) => (says ? [{ ask, says: [says] }] : [])), ...answered("rug", { ...answers })];
+}
+
+/** One answer as it was given, whatever it is of; it says nothing where there is none. */
+export function toldAnswer(of: CorrectedId, answers: EnquiryAnswers & RugAnswers, figures: Figures): Told {
+  const { price, currency, boughtYear, widthCm, lengthCm } = answers;
+  switch (of) {
+    case "label": return { ask: "The label, as typed", says: [answers.labelText ?? []].flat() };
+    case "price": return { ask: "The price", says: price === undefined ? [] : [currency ? money(price, currency, figures.locale) : String(price)] };
+    case "boughtYear": return { ask: "The year it was bought", says: boughtYear === undefined ? [] : [String(boughtYear)] };
+    case "size": return { ask: "The size", says: widthCm && lengthCm ? [size(widthCm, lengthCm, figures)] : [] };
+    default: return { ask: QUESTION_HEADS[of], says: [answers[of] ?? []].flat().map((a) => labelOf(of, a)) };
+  }
 }
 
 function labelSays({ labelText, labelFound }: RugAnswers): string | undefined {

@@ -1,10 +1,13 @@
 import { randomUUID } from "node:crypto";
 import { describe, expect, it } from "vitest";
+import { sendFromClient } from "../../../lib/enquiry/answer-client";
 import { correctAnswer } from "../../../lib/enquiry/correct-answer";
 import type { FormValues } from "../../../lib/enquiry/step-schemas";
+import { fromPost } from "../../../lib/enquiry/messages";
 import { readEnquiry } from "../../../lib/enquiry/read-enquiry";
+import { MESSAGE } from "../../../lib/enquiry/stored";
 import { database } from "../../../lib/store/database";
-import { clientOf, CURIOUS, givePhoto, good, intake, later, NOW, staff, submitted, SYSTEM } from "./workshop";
+import { clientOf, CURIOUS, givePhoto, good, intake, later, NOW, staff, submitted, SYSTEM, WET_VISCOSE } from "./workshop";
 
 const change = (rugId: string, step: string, values: FormValues, seen = false) => ({ rugId, step, values, seen });
 async function aRug() {
@@ -68,6 +71,35 @@ export function correcting(): void {
       const { caller, rugId } = await aRug();
       for (const step of ["story", "contact", "photos", "no-such-step"]) expect(await correctAnswer(caller, change(rugId, step, {}), NOW)).toMatchObject({ ok: false, code: "not-found" });
       expect(await correctAnswer(caller, change(randomUUID(), "shine", { answer: "none" }), NOW)).toMatchObject({ ok: false, code: "not-found" });
+    });
+    it("is pointed to by a client's words that seem to correct an answer, until staff have corrected it; nothing is judged by the words", async () => {
+      const caller = await staff("trainee", "Pia Lorne");
+      const enquiry = await submitted({ ...WET_VISCOSE, rug: { ...WET_VISCOSE.rug, price: 4000, currency: "GBP" } });
+      const client = await clientOf(enquiry);
+      const rug = async () => { const [first] = good(await readEnquiry(caller, enquiry.enquiryId, later(60))).rugs; if (!first) throw new Error("Expected a rug but found none"); return first; };
+      const before = await rug();
+      expect(before.corrections).toEqual([]);
+      good(await sendFromClient(client, { message: "It was red wine, not coffee. And I paid 400, not 4000!" }, later(2)));
+      good(await sendFromClient(client, { message: "Thank you, the coffee is not wet any more." }, later(3)));
+      const at = later(2).toISOString();
+      expect((await rug()).corrections).toEqual([{ at, of: "liquid", step: "liquid" }, { at, of: "price", step: "price" }]);
+      expect((await rug()).answers).toEqual(before.answers);
+      expect((await rug()).assessment?.fibres).toEqual(before.assessment?.fibres);
+      good(await correctAnswer(caller, change(before.id, "liquid", { answer: "wine" }), later(4)));
+      expect((await rug()).corrections.map((c) => c.of)).toEqual(["price"]);
+      // Looked at, and kept as it stands: that settles it too.
+      good(await correctAnswer(caller, change(before.id, "price", { price: "4000", currency: "GBP", boughtYear: "" }), later(5)));
+      expect((await rug()).corrections).toEqual([]);
+      good(await sendFromClient(client, { message: "Sorry, my mistake: it was £450." }, later(6)));
+      expect((await rug()).corrections).toEqual([{ at: later(6).toISOString(), of: "price", step: "price" }]);
+    });
+    it("is not pointed to by words from an address that nobody has called the client's", async () => {
+      const { caller, enquiry, rugId } = await aRug();
+      await database().answer.create({ data: { id: randomUUID(), rugId, question: MESSAGE, value: "It was sold as wool, not as silk.", from: fromPost("a-post"), at: later(1) } });
+      const of = async () => good(await readEnquiry(caller, enquiry.enquiryId, later(60))).rugs[0]?.corrections.map((c) => c.of);
+      expect(await of()).toEqual([]);
+      await database().answer.updateMany({ where: { rugId, question: MESSAGE }, data: { from: "client" } });
+      expect(await of()).toEqual(["sellerSaid"]);
     });
     it("is for staff alone", async () => {
       const { enquiry, rugId } = await aRug();

@@ -4,7 +4,7 @@ import { sentencesOf } from "../../../lib/reply/promises/sentences";
 import { PHOTO_KINDS, QUESTIONS } from "../../../lib/trade/questions";
 import { questionLetter } from "../../../lib/ui/question-letter";
 import { shortFinding } from "../../../lib/ui/short-finding";
-import { labelOf, rugFacts, toldOfEnquiry, toldOfRug } from "../../../lib/ui/told";
+import { labelOf, rugFacts, toldAnswer, toldOfEnquiry, toldOfRug } from "../../../lib/ui/told";
 
 describe("labelOf", () => {
   it("gives the words the client saw, 'not sure' for unsure, and an id it does not know as it is", () => {
@@ -35,6 +35,20 @@ describe("toldOfRug", () => {
 });
 
 const METRIC = { locale: "en-GB", areaUnit: "m2" } as const;
+describe("toldAnswer", () => {
+  it("tells one answer by its head, in the words the client saw and the workshop's figures", () => {
+    const given = { wetNow: "no", labelText: "100% silk", liquid: "coffee-tea", incidents: ["spill", "sun"], price: 4000, currency: "GBP", boughtYear: 2019, widthCm: 170, lengthCm: 240 } as const;
+    const told = (of: Parameters<typeof toldAnswer>[0]) => toldAnswer(of, { ...given, incidents: [...given.incidents] }, METRIC);
+    expect(told("liquid")).toEqual({ ask: "What got on it", says: ["Coffee or tea"] });
+    expect(told("wetNow").says).toEqual(["No, it is dry"]);
+    expect(told("incidents").says).toEqual(["Food or drink was spilled", "It lies in the sun"]);
+    expect((["label", "price", "boughtYear", "size"] as const).map((of) => told(of).says)).toEqual([["100% silk"], ["£4,000"], ["2019"], ["170 × 240 cm"]]);
+  });
+  it("says nothing of what was not answered", () => {
+    for (const of of ["label", "price", "boughtYear", "size", "liquid", "changes"] as const) expect(toldAnswer(of, {}, METRIC).says, of).toEqual([]);
+  });
+});
+
 describe("rugFacts", () => {
   it("tells year, price, place, size and the price per square metre", () => {
     expect(rugFacts({ boughtYear: 2024, price: 4080, currency: "GBP", boughtPlace: "Harrow & Daughters", widthCm: 170, lengthCm: 240 }, METRIC))

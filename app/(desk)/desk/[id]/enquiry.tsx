@@ -6,10 +6,11 @@ import { questionLetter } from "@/lib/ui/question-letter";
 import { RugEvidence } from "@/lib/ui/rug-evidence";
 import type { AreaUnit } from "@/lib/words/measures";
 import { Strip } from "@/lib/ui/strip";
+import { toldAnswer } from "@/lib/ui/told";
 import { heldInWords, waitingInWords, type Place } from "@/lib/ui/time";
 import { Client, History, Letters, Received } from "./about";
 import { BenchTests } from "./bench-tests";
-import { Written } from "./came";
+import { Written, type Beside } from "./came";
 import { Documents } from "./documents";
 import { LABELS } from "./label-deeds";
 import css from "./enquiry.module.css";
@@ -43,6 +44,7 @@ export interface EnquiryProps {
 export function Enquiry({ view, used, now, place, workshop, tomorrow, mailConfigured, openTests }: EnquiryProps) {
   const several = view.rugs.length > 1;
   const first = view.rugs[0];
+  const by = besideWords(view, { now, place, areaUnit: workshop.areaUnit });
   return (
     <>
       <Head view={view} now={now} place={place} />
@@ -61,7 +63,7 @@ export function Enquiry({ view, used, now, place, workshop, tomorrow, mailConfig
           <p className={`${css.jump} no-print`}><span>{letterInShort(view)}</span> <a className="button" href="#letter">To the letter</a></p>
           {view.rugs.map((rug) => (
             <RugEvidence key={rug.id} rug={rug} locale={place.locale} areaUnit={workshop.areaUnit} isOneOfSeveral={several} labels={LABELS} blur={view.may.blur ? `/desk/${view.id}/blur` : null} measureAt={`/desk/${view.id}/photos`}
-              written={<Written messages={rug.messages} name={view.client.name} now={now} place={place} decidedElsewhere={besideLetter(view)} />}
+              written={<Written messages={rug.messages} {...by} decidedElsewhere={besideLetter(view)} />}
               bench={<BenchTests enquiryId={view.id} rug={rug} open={openTests} mayRecord={view.may.test} as={several ? "h3" : "h2"} now={now} place={place} />}
               correct={view.may.correct && <p className={`${css.correct} no-print`}><Link href={`/desk/${view.id}/answers/${rug.id}`}>Correct or add an answer</Link></p>} />
           ))}
@@ -74,7 +76,7 @@ export function Enquiry({ view, used, now, place, workshop, tomorrow, mailConfig
           <UsedParagraphs used={used} />
           <History history={view.history} now={now} place={place} />
         </div>
-        <LetterDesk view={view} undelivered={<Undelivered view={view} />} since={<><InPost view={view} /><Meanwhile view={view} now={now} place={place} />{view.since && isBeside(view) && <Since since={view.since} name={view.client.name} now={now} place={place} />}</>} question={questionOf({ view, workshop })} to={<To client={view.client} />} tomorrow={tomorrow} mailNote={noteOf(view, { now, place, mailConfigured })} when={whenWords(view, { now, place, mailConfigured })} />
+        <LetterDesk view={view} undelivered={<Undelivered view={view} />} since={<><InPost view={view} /><Meanwhile view={view} {...by} />{view.since && isBeside(view) && <Since since={view.since} {...by} />}</>} question={questionOf({ view, workshop })} to={<To client={view.client} />} tomorrow={tomorrow} mailNote={noteOf(view, { now, place, mailConfigured })} when={whenWords(view, { now, place, mailConfigured })} />
       </div>
     </>
   );
@@ -96,6 +98,13 @@ const CHANNELS = { web: "by the web form", email: "by e-mail", telephone: "by te
 
 function To({ client }: { client: EnquiryView["client"] }) {
   return <><bdi>{client.name}</bdi>{client.email ? <>, <bdi>{client.email}</bdi></> : ", who left no e-mail address"}</>;
+}
+
+/** What is said beside the client's words, wherever they stand. */
+function besideWords({ id, answers, client, rugs, may }: EnquiryView, { areaUnit, ...at }: Pick<EnquiryProps, "now" | "place"> & { areaUnit: AreaUnit }): Beside {
+  const figures = { locale: at.place.locale, areaUnit };
+  const corrects = rugs.flatMap((rug) => rug.corrections.map(({ at: written, of, step }) => ({ at: written, ...toldAnswer(of, { ...answers, ...rug.answers }, figures), href: may.correct ? `/desk/${id}/answers/${rug.id}/${step}` : null })));
+  return { name: client.name, ...at, corrects };
 }
 
 /** Before the first letter, a message that held it back is told of there. */

@@ -1,7 +1,7 @@
 import type { MeanwhileView } from "@/lib/enquiry/draft-types";
 import type { EnquiryView } from "@/lib/enquiry/views";
-import { dayAndClock, type Place } from "@/lib/ui/time";
-import { Came } from "./came";
+import { dayAndClock } from "@/lib/ui/time";
+import { Came, type Beside } from "./came";
 import css from "./since.module.css";
 
 const OURS = { acknowledgement: "acknowledgement", reply: "letter", question: "question" } as const;
@@ -15,15 +15,16 @@ function deedOf({ messages, photos, answers }: MeanwhileView): string {
 }
 
 /** A client who wrote after our letter was approved and before it left: it was held back for it, or could not be any more. */
-export function Meanwhile({ view: { meanwhile, since, client }, now, place }: { view: EnquiryView; now: string; place: Place }) {
+export function Meanwhile({ view: { meanwhile, since }, ...by }: Beside & { view: EnquiryView }) {
   if (!meanwhile) return null;
+  const { name, now, place } = by;
   const [ours, approved] = [OURS[meanwhile.kind], dayAndClock(meanwhile.approvedAt, now, place)];
   return (
     <section className={css.since} aria-label="Written before our letter left">
       {meanwhile.isHeldBack
-        ? <p className={css.why}><b>Our {ours} was held back: <bdi>{client.name}</bdi> {deedOf(meanwhile)} before it left.</b> It was approved {approved} and has not gone. {NEXT[meanwhile.kind]}</p>
-        : <p className={css.why}><b><bdi>{client.name}</bdi> {deedOf(meanwhile)} just before our {ours} left.</b> It was approved {approved}, was on its way by then, and went without an answer to this.</p>}
-      {(since === null || since.at === null) && <Came came={meanwhile} name={client.name} now={now} place={place} />}
+        ? <p className={css.why}><b>Our {ours} was held back: <bdi>{name}</bdi> {deedOf(meanwhile)} before it left.</b> It was approved {approved} and has not gone. {NEXT[meanwhile.kind]}</p>
+        : <p className={css.why}><b><bdi>{name}</bdi> {deedOf(meanwhile)} just before our {ours} left.</b> It was approved {approved}, was on its way by then, and went without an answer to this.</p>}
+      {(since === null || since.at === null) && <Came came={meanwhile} {...by} />}
     </section>
   );
 }
