@@ -96,7 +96,8 @@ function rugPhrase({ rug: { title }, rugs, client }: SlotsInput, words: Words): 
 
 /**
  * The cleaning a letter speaks of: what needs no more than the usual test first, then what needs testing; never more than
- * two. Where a full wash is ruled out the letter says that we do not wash it, so little water is named only where no dry way is left.
+ * two. Where a full wash is ruled out the letter says that we do not wash it, so an earlier assessment that still left washing by hand
+ * to a test has it named only where no dry way is left.
  */
 function offeredMethods(a: Assessment): MethodId[] {
   const isWashed = a.methods.some((m) => m.method === "immersion-wash" && m.verdict !== "ruled-out");

@@ -7,6 +7,8 @@ import type { FibreId, Source } from "./fibres";
 export const METHOD_IDS = ["immersion-wash", "wet-hand-clean", "low-moisture", "solvent-dry", "dusting", "none", "at-home"] as const;
 export type MethodId = (typeof METHOD_IDS)[number];
 export type Verdict = "ruled-out" | "needs-testing-first" | "suitable";
+/** The ways of washing. What is ruled out in a bath is ruled out by hand with water too, since “we will not wash it” is said of both: the rows below keep to that. */
+export const WASHING: readonly MethodId[] = ["immersion-wash", "wet-hand-clean"];
 export const VERDICTS_STRICT_FIRST: readonly Verdict[] = ["ruled-out", "needs-testing-first", "suitable"];
 
 export const CARE_COLUMNS = ["wool-knotted", "wool-tufted", "silk", "viscose", "wool-viscose", "cotton", "jute", "synthetics", "unclear"] as const;
@@ -39,7 +41,7 @@ export const METHODS: Readonly<Record<MethodId, MethodRow>> = {
     forbidden: "the pile may be one that browns, mats or loses its strength in water",
     test: "every colour has to be tested for running first, and the back has to be sound",
     fine: "this pile stands a bath, once every colour has been tested" },
-  "wet-hand-clean": { name: "wet cleaning by hand", water: true, risk: "wet", ...cells("dtt" + "rtt" + "rst"), ...practice,
+  "wet-hand-clean": { name: "wet cleaning by hand", water: true, risk: "wet", ...cells("dtt" + "rrt" + "rst"), ...practice,
     forbidden: "the pile may be one that browns, mats or loses its strength in water",
     test: "every colour has to be tested for running first, in a hidden corner",
     fine: "this pile stands water, once every colour has been tested" },
@@ -96,6 +98,7 @@ export const LATEX_BACK_FROM = 0.5;
 export const LATEX_WORD = /(?<!\p{L})l[aá]tex(?!\p{L})/iu;
 export const CAUTIONS: readonly CautionRow[] = [
   { when: "backing-failure", methods: ["immersion-wash"], atMost: "ruled-out", from: 0.5, why: "the back may come away in a bath", ...practice },
+  { when: "backing-failure", methods: ["wet-hand-clean"], atMost: "ruled-out", from: 0.5, why: "water may loosen what still holds the back", ...practice },
   { when: "backing-failure", methods: ["solvent-dry"], atMost: "ruled-out", from: 0.5, why: "a solvent may soften what is left of the latex in the back", ...practice },
   { when: "backing-failure", methods: ["wet-hand-clean", "low-moisture", "solvent-dry", "dusting"], atMost: "needs-testing-first", from: 0.2, why: "the back has to be seen before anything is done", ...practice },
   { when: "dye-moved", methods: ["immersion-wash", "wet-hand-clean"], atMost: "ruled-out", from: 1, why: "a colour moved in the dye test", ...practice },
@@ -116,18 +119,30 @@ export const METHOD_SENTENCES = {
   test: (why: string) => `Only after a test: ${why}.`,
   seen: (why: string) => `Only after it was seen: ${why}.`,
   suitable: (why: string) => `Suitable: ${why}.`,
+  "left-not": (why: string) => `Not suitable: ${why}.`,
   "left-but": (why: string) => `It costs nothing, ${why}.`,
   left: (why: string) => `Always possible: ${why}.`,
 } as const;
 
-/** What leaving it as it is means where something goes on by itself: the first row that holds is said. Common practice, no published source. */
-export const LEFT_AS_IT_IS: readonly { readonly when: CautionRow["when"] | "urine-fresh" | "urine-old" | "food-fresh"; readonly from: number; readonly say: string }[] = [
-  { when: "wet-now", from: 0.5, say: "but it has to dry first, and what forms while it dries may stay" },
-  { when: "insects", from: 0.33, say: "but insects go on eating, so they are dealt with first" },
-  { when: "mould", from: 0.33, say: "but mould goes on while it is damp, so it is dried and seen first" },
-  { when: "urine-fresh", from: 0.33, say: "but fresh urine sets and turns alkaline within days" },
-  { when: "urine-old", from: 0.33, say: "but the smell comes back in damp weather" },
-  { when: "food-fresh", from: 0.33, say: "but a fresh mark comes out best while it is fresh" },
+/**
+ * What leaving it as it is means where something goes on by itself: the first row that holds is said. It is ruled out where the
+ * trouble harms people, spreads, or is wet; what only sets or smells is theirs to live with.
+ */
+export interface LeftRow extends Source {
+  readonly when: CautionRow["when"] | "flood" | "urine-fresh" | "urine-old" | "food-fresh";
+  readonly from: number;
+  readonly verdict: Extract<Verdict, "ruled-out" | "suitable">;
+  readonly say: string;
+}
+const mouldSoon: Source = { how: "memory", source: "EPA and FEMA flood guidance: dry within 24 to 48 hours" };
+export const LEFT_AS_IT_IS: readonly LeftRow[] = [
+  { when: "flood", from: 0.5, verdict: "ruled-out", say: "flood or waste water can make people ill, so nobody touches it before the flood firm has seen it", ...practice },
+  { when: "wet-now", from: 0.5, verdict: "ruled-out", say: "it has to dry first, since mould can start within two days and what forms while it dries may stay", ...mouldSoon },
+  { when: "insects", from: 0.33, verdict: "ruled-out", say: "insects go on eating and spread to other wool, so they are dealt with first", ...practice },
+  { when: "mould", from: 0.33, verdict: "ruled-out", say: "mould can harm people and goes on while it is damp, so it is dried and seen first", ...practice },
+  { when: "urine-fresh", from: 0.33, verdict: "suitable", say: "but fresh urine sets and turns alkaline within days", ...practice },
+  { when: "urine-old", from: 0.33, verdict: "suitable", say: "but the smell comes back in damp weather", ...practice },
+  { when: "food-fresh", from: 0.33, verdict: "suitable", say: "but a fresh mark comes out best while it is fresh", ...practice },
 ];
 
 /** How a rug is made, from the look of its back; the share where nobody looked. Elicited. */

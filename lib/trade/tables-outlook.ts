@@ -1,6 +1,6 @@
 import { answerInWords } from "./answer-words";
 import {
-  CARE_COLUMNS, CARE_COLUMNS_OF, CAUTIONS, LEFT_AS_IT_IS, METHODS, VERDICT_LIMITS, CONSTRUCTIONS, type CareColumn, type CautionRow, type Construction, type MethodId, type Verdict,
+  CARE_COLUMNS, CARE_COLUMNS_OF, CAUTIONS, LEFT_AS_IT_IS, METHODS, VERDICT_LIMITS, CONSTRUCTIONS, type CareColumn, type CautionRow, type Construction, type LeftRow, type MethodId, type Verdict,
 } from "./care";
 import { CARE_WORDS as OF_FIBRES, MAY_BE_FROM, type CareWords } from "./care-words";
 import { COLUMNS } from "./columns";
@@ -21,7 +21,7 @@ const CARE_WORDS: Readonly<Record<CareColumn | "wool", string>> = {
   jute: "jute and sisal", synthetics: "synthetics", unclear: "unclear",
 };
 /** Where a caution or a note names something that is no cause. */
-const KNOWN_WORDS: Readonly<Record<string, string>> = { antique: "an antique", "wet-now": "wet now", "latex-back": "a back that latex seems to hold", "dye-moved": "a colour moved in the dye test", "dye-doubtful": "the dye test left a doubt" };
+const KNOWN_WORDS: Readonly<Record<string, string>> = { antique: "an antique", flood: "flood or waste water", "wet-now": "wet now", "latex-back": "a back that latex seems to hold", "dye-moved": "a colour moved in the dye test", "dye-doubtful": "the dye test left a doubt" };
 const whenWords = (when: string) => KNOWN_WORDS[when] ?? mechanismName(when as DamageId);
 const methodNames = (ids: readonly MethodId[]) => ids.map((m) => METHODS[m].name).join("; ");
 /** One named number with the source of the object it stands in. */
@@ -80,9 +80,9 @@ const methods: FactTable[] = [
     columns: [text("where there may be"), text("what is said")], rows: placesIn(OF_FIBRES, (_, r) => METHODS[r.method].name), cells: (r) => [r.of.map((ids) => ids.map(fibreName).join(", ")).join("; "), r.say],
   }),
   factTable<number>({ id: "may-be", part: "prospects", name: "When a fibre may be in the pile", about: "From this chance of all that ask for the same care together.", columns: [chance("chance")], ...single(MAY_BE_FROM, { chance: "May be from" }) }),
-  factTable({
-    id: "left-as-it-is", part: "prospects", name: "What goes on by itself", about: "What leaving it as it is means, from that chance on.",
-    columns: [text("what is said"), chance("from")], rows: placesIn(LEFT_AS_IT_IS, (_, r) => whenWords(r.when)), cells: (r) => [r.say, r.from], source: PRACTICE,
+  factTable<LeftRow>({
+    id: "left-as-it-is", part: "prospects", name: "What goes on by itself", about: "What leaving it as it is means, from that chance on: ruled out where the trouble harms people, spreads or is wet.",
+    columns: [text("verdict"), text("what is said"), chance("from")], rows: placesIn(LEFT_AS_IT_IS, (_, r) => whenWords(r.when)), cells: (r) => [VERDICT_WORDS[r.verdict], r.say, r.from],
   }),
 ];
 

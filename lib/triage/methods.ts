@@ -65,7 +65,7 @@ function whyOf(method: MethodId, verdict: Verdict, fibres: Fibres, forbidden: nu
 /** How far what a caution or a note names holds, 0–1. Spots that were told are handled as mould, however likely that is. */
 function holdsBy(told: Told, chance: Chance): (when: string) => number {
   const known: Readonly<Record<string, number>> = {
-    antique: Number(told.has("age:antique")), "latex-back": latexBackChance(told),
+    antique: Number(told.has("age:antique")), flood: Number(told.has("incidents:flood")), "latex-back": latexBackChance(told),
     "wet-now": Number(told.has("wetNow:wet") || told.has("wetNow:damp") || told.has("sign:still-wet")),
     "dye-moved": Number(told.signs.dyes === "moved"), "dye-doubtful": Number(told.signs.dyes === "doubt"),
   };
@@ -77,17 +77,18 @@ function holdsBy(told: Told, chance: Chance): (when: string) => number {
   };
 }
 
-/** Why nothing may be done at all, and what that leaves. */
-function whyNone(holds: (when: string) => number): string {
-  const note = LEFT_AS_IT_IS.find((n) => holds(n.when) >= n.from);
-  return note ? METHOD_SENTENCES["left-but"](note.say) : METHOD_SENTENCES.left(METHODS.none.fine);
+/** Whether nothing need be done at all, and what that leaves. */
+function leftAsItIs(holds: (when: string) => number): Assessment["methods"][number] {
+  const row = LEFT_AS_IT_IS.find((r) => holds(r.when) >= r.from);
+  if (!row) return { method: "none", verdict: "suitable", why: METHOD_SENTENCES.left(METHODS.none.fine) };
+  return { method: "none", verdict: row.verdict, why: METHOD_SENTENCES[row.verdict === "ruled-out" ? "left-not" : "left-but"](row.say) };
 }
 
 /** Every method with its verdict and a sentence that says why. `chance` gives the marginal chance of a mechanism. */
 export function judgeMethods(told: Told, fibres: Fibres, chance: Chance): Assessment["methods"] {
   const holds = holdsBy(told, chance);
   return METHOD_IDS.map((method) => {
-    if (method === "none") return { method, verdict: "suitable", why: whyNone(holds) };
+    if (method === "none") return leftAsItIs(holds);
     const chances = verdictChances(method, fibres, told);
     let verdict = verdictByFibre(chances);
     let why = whyOf(method, verdict, fibres, chances["ruled-out"]);

@@ -98,7 +98,7 @@ export function conditionReport(r: ConditionReport): PrintedDocument {
   };
 }
 
-/** Every method with its why. Two of them are ruled out for one reason, by chances of their own: that says why they differ. */
+/** Every method with its why, and what the chance in it is of. */
 function methodBlocks({ assessment: { methods }, told: { wet } }: ConditionReport, words: Words): Block[] {
   const { say } = words;
   const isTogether = methods.some((m) => chanceInWhy(m.why) !== null);

@@ -1,3 +1,4 @@
+import { WASHING } from "../../trade/care";
 import { DAMAGE_IDS } from "../../trade/damage";
 import type { Condition } from "../condition";
 import { VISCOSE_LIKE, WATER_SHY } from "../viscose-like";
@@ -5,9 +6,8 @@ import type { ParagraphRow } from "./row";
 import { OURS, TRADE, WET_LYOCELL, WET_VISCOSE } from "./sources";
 import { CLEANING, HARDLY_WORTH, LOOKS, LOST_USE, MARKS, REPAIRS } from "./troubles";
 
-const WET = ["immersion-wash", "wet-hand-clean"];
 /** What old latex suffers from: the methods of its caution in lib/trade/care.ts. */
-const HARMS_LATEX = [...WET, "solvent-dry"];
+const HARMS_LATEX = [...WASHING, "solvent-dry"];
 /** Where a letter names no way of cleaning yet. */
 const NOT_CLEANED_YET: Condition["not"] = { mechanisms: ["mould", "insects", "dye-bleed"], age: ["antique"], incidents: ["flood"], who: ["trade"] };
 /** Where it can only be advised against, hardly be worth it, or wait. */
@@ -71,32 +71,32 @@ export const CARE: readonly ParagraphRow[] = [
   { ...TRADE, id: "care-none", version: 1, place: "care", when: { is: { ruledOut: CLEANING } },
     text: "There is no way of cleaning it that we would put our name to." },
 
-  { ...TRADE, id: "dye-test", version: 1, place: "dye-test", when: { is: { mechanisms: ["dye-bleed"], offered: WET } },
+  { ...TRADE, id: "dye-test", version: 1, place: "dye-test", when: { is: { mechanisms: ["dye-bleed"], offered: WASHING } },
     text: "Where a dye has run, that is a dye test of each colour: if any comes off on a damp white cloth, no water goes on the rug." },
 
-  { ...WET_LYOCELL, id: "refuse-wet-lyocell", version: 2, place: "refuse", when: { is: { ruledOut: WET, leading: ["lyocell"] }, not: { certainty: ["unknown", "open"], who: ["trade"] } },
+  { ...WET_LYOCELL, id: "refuse-wet-lyocell", version: 2, place: "refuse", when: { is: { ruledOut: WASHING, leading: ["lyocell"] }, not: { certainty: ["unknown", "open"], who: ["trade"] } },
     text: "We will not wash it, and please do not clean it {atHome}: where this fibre is rubbed while it is wet, its surface splits and frays." },
-  { ...WET_LYOCELL, id: "refuse-wet-lyocell-trade", version: 1, place: "refuse", when: { is: { ruledOut: WET, who: ["trade"], leading: ["lyocell"] } },
+  { ...WET_LYOCELL, id: "refuse-wet-lyocell-trade", version: 1, place: "refuse", when: { is: { ruledOut: WASHING, who: ["trade"], leading: ["lyocell"] } },
     text: "We would not wet it again: where this fibre is rubbed while it is wet, its surface splits and frays." },
-  { ...WET_VISCOSE, id: "refuse-wet-viscose", version: 3, place: "refuse", when: { is: { ruledOut: WET, leading: VISCOSE_LIKE }, not: { certainty: ["unknown", "open"], who: ["trade"] } },
+  { ...WET_VISCOSE, id: "refuse-wet-viscose", version: 3, place: "refuse", when: { is: { ruledOut: WASHING, leading: VISCOSE_LIKE }, not: { certainty: ["unknown", "open"], who: ["trade"] } },
     text: "We will not wash it, and please do not clean it {atHome}: in water this fibre can burst, mat and turn brown." },
-  { ...WET_VISCOSE, id: "refuse-wet-fibre", version: 2, place: "refuse", when: { is: { ruledOut: WET, leading: WATER_SHY }, not: { certainty: ["unknown", "open"], who: ["trade"] } },
+  { ...WET_VISCOSE, id: "refuse-wet-fibre", version: 2, place: "refuse", when: { is: { ruledOut: WASHING, leading: WATER_SHY }, not: { certainty: ["unknown", "open"], who: ["trade"] } },
     text: "We will not wash it, and please do not clean it {atHome}: this fibre grows weak in water." },
-  { ...WET_VISCOSE, id: "refuse-wet-trade", version: 2, place: "refuse", when: { is: { ruledOut: WET, who: ["trade"], leading: VISCOSE_LIKE } },
+  { ...WET_VISCOSE, id: "refuse-wet-trade", version: 2, place: "refuse", when: { is: { ruledOut: WASHING, who: ["trade"], leading: VISCOSE_LIKE } },
     text: "We would not wet it again: in water viscose grows weak, and can burst, mat and turn brown." },
-  { ...WET_VISCOSE, id: "refuse-wet-trade-fibre", version: 1, place: "refuse", when: { is: { ruledOut: WET, who: ["trade"], leading: WATER_SHY } },
+  { ...WET_VISCOSE, id: "refuse-wet-trade-fibre", version: 1, place: "refuse", when: { is: { ruledOut: WASHING, who: ["trade"], leading: WATER_SHY } },
     text: "We would not wet it again: this fibre grows weak in water." },
-  { ...WET_VISCOSE, id: "refuse-wet-trade-perhaps", version: 1, place: "refuse", when: { is: { ruledOut: WET, who: ["trade"] }, atLeast: { waterShy: 0.2 } },
+  { ...WET_VISCOSE, id: "refuse-wet-trade-perhaps", version: 1, place: "refuse", when: { is: { ruledOut: WASHING, who: ["trade"] }, atLeast: { waterShy: 0.2 } },
     text: "As long as it may hold viscose, we would not wet it again: in water that fibre grows weak, and can burst, mat and turn brown." },
-  { ...TRADE, id: "refuse-wet-trade-jute", version: 1, place: "refuse", when: { is: { ruledOut: WET, who: ["trade"], leading: ["hard-fibre"] } },
+  { ...TRADE, id: "refuse-wet-trade-jute", version: 1, place: "refuse", when: { is: { ruledOut: WASHING, who: ["trade"], leading: ["hard-fibre"] } },
     text: "We would not wet it again: water leaves brown rings in plant fibres like this." },
-  { ...TRADE, id: "refuse-wet-trade-plain", version: 1, place: "refuse", when: { is: { ruledOut: WET, who: ["trade"] } },
+  { ...TRADE, id: "refuse-wet-trade-plain", version: 1, place: "refuse", when: { is: { ruledOut: WASHING, who: ["trade"] } },
     text: "We would not wet it again." },
-  { ...WET_VISCOSE, id: "refuse-wet-perhaps", version: 3, place: "refuse", when: { is: { ruledOut: WET }, atLeast: { waterShy: 0.2 } },
+  { ...WET_VISCOSE, id: "refuse-wet-perhaps", version: 3, place: "refuse", when: { is: { ruledOut: WASHING }, atLeast: { waterShy: 0.2 } },
     text: "As long as it may hold viscose, we will not wash it, and please do not clean it {atHome}: in water that fibre can burst, mat and turn brown." },
-  { ...TRADE, id: "refuse-wet-jute", version: 2, place: "refuse", when: { is: { ruledOut: WET, leading: ["hard-fibre"] } },
+  { ...TRADE, id: "refuse-wet-jute", version: 2, place: "refuse", when: { is: { ruledOut: WASHING, leading: ["hard-fibre"] } },
     text: "We will not wash it, and please do not clean it {atHome}: water leaves brown rings in plant fibres like this." },
-  { ...TRADE, id: "refuse-wet", version: 2, place: "refuse", when: { is: { ruledOut: WET } },
+  { ...TRADE, id: "refuse-wet", version: 2, place: "refuse", when: { is: { ruledOut: WASHING } },
     text: "We will not wash it, and please do not clean it {atHome}." },
   { ...TRADE, id: "refuse-home-again", version: 2, place: "refuse", when: { is: { ruledOut: ["at-home"], has: ["cleaned-home"] }, not: { who: ["trade"] } },
     text: "Please do not clean it again at home: that sets more marks than it takes out." },

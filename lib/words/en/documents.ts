@@ -75,7 +75,7 @@ export const DOCUMENTS = {
   "report.methods-caption": "Methods and why",
   "report.method": "Method",
   "report.when-dry": "By what was told it is wet or damp: how it could be cleaned stays open until it is dry.",
-  "report.together": "“Together” is the chance that the pile is one of those a method is ruled out for. More are ruled out for a bath: wool and viscose, on which wet cleaning by hand is tested first. So the two chances can differ.",
+  "report.together": "“Together” is the chance that the pile is one of those a method is ruled out for.",
   "report.judgement": "Judgement",
   "report.prospects": "Prospects",
   "report.improvement": "With the best method still open, between {low, number} and {high, number} per cent of the change that was told of or measured may be undone.",

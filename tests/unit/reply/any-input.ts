@@ -10,6 +10,11 @@ import { assessmentOf, FIRST_AID_SAID, WORKSHOP } from "./make";
 
 const MECHANISMS: MechanismId[] = ["browning-cleaning", "browning-use", "water-mark", "pile-distortion", "bleaching", "dye-bleed", "urine-fresh", "urine-old", "food-fresh", "food-old", "matting", "fading", "insects", "mould", "backing-failure", "shrinkage", "soil-only"];
 const METHODS: MethodId[] = ["dusting", "immersion-wash", "wet-hand-clean", "low-moisture", "solvent-dry", "at-home"];
+/** Water is ruled out by hand wherever it is in a bath, and nowhere else: the judgement of methods keeps to that. */
+const alike = (verdicts: Record<MethodId, Verdict>): Record<MethodId, Verdict> => {
+  const [bath, byHand] = [verdicts["immersion-wash"], verdicts["wet-hand-clean"]];
+  return { ...verdicts, "wet-hand-clean": bath === "ruled-out" ? bath : byHand === "ruled-out" ? "needs-testing-first" : byHand };
+};
 const ACTIONS: ActionId[] = ["leave-alone", "routine-clean", "first-aid", "ask-for-more", "inspect-and-test", "quote-with-limits", "advise-cut-down", "advise-claim-or-replacement", "refer", "not-our-work"];
 const STRENGTHS: Strength[] = ["told", "label-typed", "photo", "label-photo", "bench", "laboratory"];
 
@@ -47,7 +52,7 @@ const anyAssessment: fc.Arbitrary<Assessment> = fc.record({
   const top = Math.max(...Object.values(fibres));
   return assessmentOf({
     fibres, words: wordsForChance({ probability: top, low: top * 0.95 }), evidence, mechanisms,
-    methods: Object.fromEntries(METHODS.map((m, at) => [m, verdicts[at]])) as Record<MethodId, Verdict>, rest,
+    methods: alike(Object.fromEntries(METHODS.map((m, at) => [m, verdicts[at]])) as Record<MethodId, Verdict>), rest,
   });
 });
 

@@ -51,6 +51,7 @@ describe("judgeMethods", () => {
     expect(verdict("dusting", { wool: 1 }, {}, (m) => (m === "mould" ? 0.5 : 0))).toBe("needs-testing-first");
     expect(verdict("immersion-wash", { polyester: 1 }, {}, (m) => (m === "backing-failure" ? 0.5 : 0))).toBe("ruled-out");
     expect(verdict("solvent-dry", { polyester: 1 }, {}, (m) => (m === "backing-failure" ? 0.5 : 0))).toBe("ruled-out");
+    expect([0.49, 0.5].map((p) => verdict("wet-hand-clean", { polyester: 1 }, {}, (m) => (m === "backing-failure" ? p : 0)))).toEqual(["needs-testing-first", "ruled-out"]);
     expect(verdict("solvent-dry", { polyester: 1 }, {}, (m) => (m === "backing-failure" ? 0.49 : 0))).toBe("needs-testing-first");
     expect(verdict("immersion-wash", { polyester: 1 }, {}, (m) => (m === "backing-failure" ? 0.49 : 0))).toBe("suitable");
   });
@@ -126,12 +127,40 @@ describe("judgeMethods and tests of places", () => {
     expect(of("low-moisture", { wool: 1 }, [wet])).toBe("needs-testing-first");
     expect(of("low-moisture", { wool: 1 }, [wet, bench("moisture", { place: "untouched", percent: 21 })])).toBe("suitable");
   });
-  it("always leaves it as it is, and says what goes on by itself", () => {
-    const none = (answers: Record<string, Finding["value"]>, chance: (m: string) => number = nothing) => judgeMethods(told(answers), belief({ wool: 1 }), chance).find((m) => m.method === "none");
+  const none = (answers: Record<string, Finding["value"]>, chance: (m: string) => number = nothing) => judgeMethods(told(answers), belief({ wool: 1 }), chance).find((m) => m.method === "none");
+  const likely = (mechanism: string, p: number) => (m: string) => (m === mechanism ? p : 0);
+  it("leaves it as it is where nothing goes on, and says of what only sets or smells what goes on", () => {
     expect(none({})).toMatchObject({ verdict: "suitable", why: expect.stringMatching(/^Always possible: .+\.$/) });
-    expect(none({ wetNow: "wet" })?.why).toMatch(/^It costs nothing, but it has to dry first, .*may stay\.$/);
-    expect(none({ wetNow: "wet" })?.why).not.toMatch(/Always possible|not while/);
-    expect(none({}, (m) => (m === "insects" ? 0.6 : 0))?.why).toContain("insects go on eating");
+    for (const [mechanism, says] of [["urine-fresh", "within days"], ["urine-old", "damp weather"], ["food-fresh", "while it is fresh"]] as const)
+      expect(none({}, likely(mechanism, 0.9)), mechanism).toMatchObject({ verdict: "suitable", why: expect.stringMatching(new RegExp(`^It costs nothing, but .*${says}\\.$`)) });
+  });
+  it.each<[string, Record<string, Finding["value"]>, (m: string) => number, RegExp]>([
+    ["flood or waste water", { incidents: ["flood"] }, nothing, /^Not suitable: .*flood firm has seen it\.$/],
+    ["flood water, dry by now", { incidents: ["flood"], wetNow: "no" }, nothing, /^Not suitable: .*make people ill/],
+    ["a wet rug", { wetNow: "wet" }, nothing, /^Not suitable: it has to dry first/],
+    ["a damp rug", { wetNow: "damp" }, nothing, /^Not suitable: it has to dry first/],
+    ["live moths", { household: ["moths"] }, likely("insects", 0.6), /^Not suitable: insects go on eating/],
+    ["mould", {}, likely("mould", 0.6), /^Not suitable: mould/],
+    ["spots that were told, however unlikely mould is", { changes: ["spots"] }, nothing, /^Not suitable: mould/],
+  ])("never leaves as it is what harms, spreads or is wet: %s", (_, answers, chance, why) => expect(none(answers, chance)).toMatchObject({ verdict: "ruled-out", why: expect.stringMatching(why) }));
+  it.each(["mould", "insects"])("rules it out from .33 of %s: below, at, above", (m) => expect([0.329, 0.33, 0.331].map((p) => none({}, likely(m, p))?.verdict)).toEqual(["suitable", "ruled-out", "ruled-out"]));
+  it("waits for a place that a meter finds wet, too", () => {
+    const left = judgeMethods(readTold([bench("moisture", { place: "affected", percent: 22 })]), belief({ wool: 1 }), nothing).find((m) => m.method === "none");
+    expect(left).toMatchObject({ verdict: "ruled-out", why: expect.stringContaining("dry first") });
+  });
+  it("rules water out by hand exactly where it rules out a bath, whatever the pile, the trouble and the tests", () => {
+    const anyFibres = fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { minLength: FIBRE_IDS.length, maxLength: FIBRE_IDS.length }).filter((ws) => ws.some((w) => w > 0.01)).map((ws) => {
+      const sum = ws.reduce((a, w) => a + w ** 6, 0);
+      return Object.fromEntries(FIBRE_IDS.map((f, at) => [f, (ws[at] as number) ** 6 / sum]));
+    });
+    const anyAnswers = fc.record({ back: fc.constantFrom("knots", "cloth", "machine", "flat"), age: fc.constantFrom("under-2", "antique"), wetNow: fc.constantFrom("wet", "no") }, { requiredKeys: [] }) as fc.Arbitrary<Record<string, Finding["value"]>>;
+    const seen = { out: 0, open: 0 };
+    fc.assert(fc.property(anyFibres, anyAnswers, fc.constantFrom([], HELD, MOVED, TRACE), fc.double({ min: 0, max: 1, noNaN: true }), (fibres, answers, tests, p) => {
+      const [bath, byHand] = (["immersion-wash", "wet-hand-clean"] as const).map((m) => of(m, fibres, tests, answers, likely("backing-failure", p)));
+      seen[bath === "ruled-out" ? "out" : "open"] += 1;
+      expect(byHand === "ruled-out").toBe(bath === "ruled-out");
+    }));
+    for (const count of Object.values(seen)) expect(count).toBeGreaterThan(10);
   });
   it("viscose is never suitable for wet or home cleaning, whatever is found, tests included", () => {
     const anyTests = fc.subarray([...MOVED, ...TRACE, bench("moisture", { place: "affected", percent: 2 }), bench("spot-ph", { place: "affected", ph: 7 })]);
@@ -155,9 +184,9 @@ describe("bestMethod", () => {
     expect(worse.silk >= 0.08 && worse.silk <= 0.15).toBe(true);
     expect(worse.wool >= 0.02 && worse.wool <= 0.05).toBe(true);
   });
-  it("weighs wool and viscose by low moisture, though a wet method is open to it after a test", () => {
+  it("weighs wool and viscose by low moisture, since no water is open to it, by hand neither", () => {
     const b = best({ "wool-viscose": 1 });
-    expect(judgeMethods(told({}), belief({ "wool-viscose": 1 }), nothing).find((m) => m.method === "wet-hand-clean")?.verdict).toBe("needs-testing-first");
+    expect(judgeMethods(told({}), belief({ "wool-viscose": 1 }), nothing).find((m) => m.method === "wet-hand-clean")?.verdict).toBe("ruled-out");
     expect(b.method).toBe("low-moisture");
     expect(b.mean).toBeLessThan(0.2);
   });

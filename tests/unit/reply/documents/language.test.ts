@@ -49,7 +49,7 @@ describe("sentences an assessment holds in English", () => {
       const sentences = [
         ...CARE_WORDS.filter((w) => w.method === method).map((w) => METHOD_SENTENCES[w.verdict === "suitable" ? "suitable" : "test"](w.say)),
         METHOD_SENTENCES.suitable(fine), METHOD_SENTENCES.test(test), METHOD_SENTENCES["ruled-out"](forbidden), METHOD_SENTENCES["ruled-out-pile"](forbidden, "wool and silk", "45 %"),
-        ...CAUTIONS.flatMap(({ why }) => [METHOD_SENTENCES.seen(why), METHOD_SENTENCES["ruled-out"](why)]), ...LEFT_AS_IT_IS.map(({ say }) => METHOD_SENTENCES["left-but"](say)), METHOD_SENTENCES.left(fine),
+        ...CAUTIONS.flatMap(({ why }) => [METHOD_SENTENCES.seen(why), METHOD_SENTENCES["ruled-out"](why)]), ...LEFT_AS_IT_IS.map(({ say, verdict }) => METHOD_SENTENCES[verdict === "ruled-out" ? "left-not" : "left-but"](say)), METHOD_SENTENCES.left(fine),
       ];
       for (const sentence of sentences) {
         expect(methodWhyIn(wordsIn("en-GB"), method, sentence)).toBe(sentence);
