@@ -1,0 +1,77 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { composeDraft } from "../../../lib/reply/draft";
+import { METHODS, WASHING, type MethodId } from "../../../lib/trade/care";
+import { QUESTIONS, type EnquiryAnswers, type QuestionId, type RugAnswers } from "../../../lib/trade/questions";
+import type { Assessment } from "../../../lib/triage/assessment";
+import { anyInput, anyWorth } from "./any-input";
+import { answersOf, DEMO_CLIENTS, lettersTo, reasonOf } from "./must-say/demo-letters";
+import { letterOf, plainly } from "./must-say/letter-of";
+
+const REFUSES_WATER = /\b(?:will not wash it|would not wet it again)\b/;
+/** How a letter names each way of cleaning. */
+const OFFERS: readonly (readonly [MethodId, RegExp])[] = [
+  ["immersion-wash", /by a full wash/], ["wet-hand-clean", /by hand with little water/], ["low-moisture", /nearly dry/], ["solvent-dry", /dry solvent/],
+];
+const LEAVES_IT = /(?:keep|use) it as it is/;
+const isOut = (a: Assessment, id: MethodId): boolean => a.methods.some((m) => m.method === id && m.verdict === "ruled-out");
+
+/** What somebody who reads the desk's methods beside the letter would hold against them: written from the sentences. */
+const contradictions = (a: Assessment, letter: string): string[] => {
+  const open = WASHING.filter((id) => !isOut(a, id)).map((id) => METHODS[id].name);
+  return [
+    ...(REFUSES_WATER.test(letter) && open.length > 0 ? [`the letter will not wash it, the desk leaves open: ${open.join(", ")}`] : []),
+    ...(!REFUSES_WATER.test(letter) && WASHING.some((id) => isOut(a, id)) ? ["the desk rules washing out, the letter does not say so"] : []),
+    ...OFFERS.filter(([id, named]) => named.test(letter) && isOut(a, id)).map(([id]) => `the letter names what the desk rules out: ${METHODS[id].name}`),
+    ...(LEAVES_IT.test(letter) && isOut(a, "none") ? ["the letter says to keep it as it is, the desk that this is not suitable"] : []),
+  ];
+};
+
+/** What harms people, spreads or is wet, by what was told and by the chances a letter goes by. */
+const goesOn = (a: Assessment, { incidents, changes }: RugAnswers, { wetNow }: EnquiryAnswers): boolean =>
+  wetNow === "wet" || wetNow === "damp" || incidents?.includes("flood") === true || changes?.includes("spots") === true
+  || a.mechanisms.some((m) => (m.mechanism === "mould" || m.mechanism === "insects") && m.probability >= 0.33);
+
+const one = (q: QuestionId) => fc.option(fc.constantFrom(...Object.keys(QUESTIONS[q].answers), "unsure"), { nil: undefined });
+const many = (q: QuestionId) => fc.option(fc.uniqueArray(fc.constantFrom(...Object.keys(QUESTIONS[q].answers)), { maxLength: 3 }), { nil: undefined });
+const anyRug = fc.record({
+  labelText: fc.constantFrom(undefined, "100% viscose", "80% wool 20% viscose", "100% wool", "100% silk", "100% polypropylene", "jute"), back: one("back"), age: one("age"), liquid: one("liquid"), since: one("since"),
+  incidents: many("incidents"), treatments: many("treatments"), changes: many("changes"), household: many("household"),
+}) as fc.Arbitrary<RugAnswers>;
+const anyReason = fc.record({ wetNow: one("wetNow"), reason: one("reason") }) as fc.Arbitrary<EnquiryAnswers>;
+
+describe("the methods at the desk and the letter", () => {
+  it.each([["any", anyInput], ["evenly drawn", anyWorth]] as const)("say the same of water, and of leaving it as it is, over %s made-up assessments of one rug", (_, any) => {
+    const seen = { refused: 0, open: 0, named: 0 };
+    fc.assert(fc.property(any, (input) => {
+      const [rug] = input.assessments;
+      if (!rug) return;
+      const letter = plainly(composeDraft({ ...input, assessments: [rug] }).text);
+      seen[REFUSES_WATER.test(letter) ? "refused" : "open"] += 1;
+      seen.named += Number(OFFERS.some(([, named]) => named.test(letter)));
+      expect(contradictions(rug.assessment, letter)).toEqual([]);
+    }), { numRuns: 1000 });
+    for (const count of Object.values(seen)) expect(count).toBeGreaterThan(20);
+  }, 120_000);
+
+  it("say so of whatever an owner answers, and leave nothing as it is that harms, spreads or is wet", () => {
+    const seen = { refused: 0, goesOn: 0, left: 0 };
+    fc.assert(fc.property(anyRug, anyReason, (answers, enquiry) => {
+      const { rugs, draft } = letterOf({ answers, enquiry });
+      const a = rugs[0]!.assessment, letter = plainly(draft.text);
+      const isLeft = !isOut(a, "none");
+      seen.refused += Number(REFUSES_WATER.test(letter));
+      seen[isLeft ? "left" : "goesOn"] += 1;
+      expect(contradictions(a, letter)).toEqual([]);
+      expect(isLeft).toBe(!goesOn(a, answers, enquiry));
+    }), { numRuns: 300 });
+    for (const count of Object.values(seen)) expect(count).toBeGreaterThan(20);
+  }, 120_000);
+
+  it.each(DEMO_CLIENTS)("say the same to %s", (client) => {
+    for (const { letter: { draft, rugs } } of lettersTo(client)) {
+      rugs.forEach(({ assessment }, at) => expect(isOut(assessment, "none"), client).toBe(goesOn(assessment, answersOf(client)[at]!, reasonOf(client))));
+      if (rugs.length === 1) expect(contradictions(rugs[0]!.assessment, plainly(draft.text))).toEqual([]);
+    }
+  });
+});
