@@ -1,6 +1,7 @@
 import "server-only";
 import { askedQuestion, openQuestions, questionsAsked, type AskedOfUs } from "../reply/questions-asked";
 import type { Db, Tx } from "../store/database";
+import { ownLines } from "../words/quoted-lines";
 import { ok, refuse, type Result } from "./caller";
 import { draftToday, type DraftToday } from "./draft-today";
 import { nameOf, wordsWithoutPlace } from "./heard";
@@ -21,7 +22,7 @@ export async function askedOfUs(db: Db | Tx, { enquiryId, number }: Of, today: D
   const said = [...(before?.paragraphs ?? []), ...composed.paragraphs];
   const placed = words.filter((m) => m.other === null && !unplaced.some((u) => u.at.getTime() === m.at.getTime() && u.text === m.text));
   const told = isAnswered ? [] : assessments.flatMap(({ answers }, rug) => questionsAsked([answers.story]).map((question) => ({ question, rug: assessments.length > 1 ? rug : null, hasPlace: false })));
-  const asked = [...told, ...questionsAsked(placed.map((m) => m.text)).map((question) => ({ question, rug: null, hasPlace: true }))];
+  const asked = [...told, ...questionsAsked(placed.map((m) => ownLines(m.text))).map((question) => ({ question, rug: null, hasPlace: true }))];
   const once = asked.filter(({ question }, i) => asked.findIndex((a) => a.question === question) === i);
   return { questions: once.map((a) => askedQuestion(a, { said, rugs: assessments.length })), begun: before?.text ?? "" };
 }

@@ -3,6 +3,7 @@ import * as z from "zod/mini";
 import type { Answer } from "../store/database";
 import { SEEN_IN_A_PHOTO, type EnquiryAnswers, type QuestionId, type RugAnswers } from "../trade/questions";
 import type { Assessment, Range } from "../triage/assessment";
+import { ownLines } from "../words/quoted-lines";
 import { intakeAnswersSchema, rugAnswersSchema } from "./questionnaire";
 
 /** What lies in Json columns, parsed on its way out. */
@@ -45,9 +46,10 @@ export function seenOf(rows: readonly Row[]): QuestionId[] {
   return SEEN_IN_A_PHOTO.filter((q) => newest.get(`${SEEN}${q}`) === true);
 }
 
-// A letter of photos alone has no words, and holds its place by an empty row.
+// A letter of photos alone has no words, and holds its place by an empty row. What they answer line by line is ours, and nobody's account of a rug;
+// where every line is marked, they marked their own.
 const textsOf = (rows: readonly Row[]): { at: Date; text: string }[] =>
-  rows.map((r) => ({ at: r.at, text: z.string().parse(r.value) })).filter((r) => r.text !== "").sort((a, b) => a.at.getTime() - b.at.getTime());
+  rows.map((r) => ({ at: r.at, value: z.string().parse(r.value) })).map(({ at, value }) => ({ at, text: ownLines(value).trim() || value })).filter((r) => r.text !== "").sort((a, b) => a.at.getTime() - b.at.getTime());
 /** What the client wrote after the enquiry, oldest first. */
 export const messagesOf = (rows: readonly Row[]) => textsOf(rows.filter((r) => r.question === MESSAGE));
 /** What was written of a rug, oldest first: how it began, and every message since. */

@@ -8,7 +8,8 @@ import { RULES } from "./rules";
 import { clausesOf, plainOf, sentencesOf } from "./sentences";
 import { liftedByStance } from "./stances";
 import { speaksTooSurely, speaksWithCare, surenessOf, tooSure } from "./sureness";
-import { foreignIn, ownLines } from "./unjudged";
+import { ownLines } from "../../words/quoted-lines";
+import { foreignIn } from "./unjudged";
 import { expression } from "./vocabulary";
 
 /** A sentence that says more than is known; of something left out, `sentence` is empty. */

@@ -1,11 +1,6 @@
 import { LETTER_ENGLISH } from "../../trade/letter-language";
 import { isOtherLanguage } from "../../triage/letter-language";
-
-/** A line of somebody else's words, as mail programs mark them: not ours to answer for. */
-const isQuotedLine = (line: string): boolean => /^\s*>/u.test(line);
-
-/** A letter without the lines that repeat what somebody else wrote. */
-export const ownLines = (text: string): string => text.split(/\r?\n/u).filter((line) => !isQuotedLine(line)).join("\n");
+import { isQuotedLine, ownLines } from "../../words/quoted-lines";
 
 /** Our own words in another language: the letter where it is as a whole, else its lines. */
 export function foreignIn(text: string): string[] {

@@ -3,6 +3,7 @@ import { staffCallerOrRedirect } from "@/app/_server/caller";
 import { readPostItem, type RawView } from "@/lib/enquiry/read-post";
 import type { PostView } from "@/lib/enquiry/views";
 import { EnclosedFiles } from "@/lib/ui/enclosed-files";
+import { OwnWords } from "@/lib/ui/own-words";
 import { dayAndClock } from "@/lib/ui/time";
 import { readSettings } from "@/lib/workshop/settings";
 import { Refused } from "../../../_parts/refused";
@@ -34,7 +35,7 @@ export default async function Page({ params }: Props) {
             <p>{post.kind && `${POST_KINDS[post.kind]} · `}<bdi>{senderOf(post)}</bdi></p>
             <p className="small num">Came {dayAndClock(post.arrivedAt, now, place)}{post.broughtBy && <>, brought by <bdi>{post.broughtBy}</bdi></>}{post.sentAt && `; dated ${dayAndClock(post.sentAt, now, place)}`}</p>
           </div>
-          {post.text && <div className={`letter ${css.text}`} dir="auto">{post.text.split(/\n{2,}/).map((p, i) => <p key={i}>{p}</p>)}</div>}
+          {post.text && <div className={`letter ${css.text}`}><OwnWords text={post.text} /></div>}
           {post.quoted && <details className={css.quoted}><summary>What it repeats of earlier letters</summary><pre dir="auto">{post.quoted}</pre></details>}
           {raw && <Raw raw={raw} />}
           <Enclosed post={post} />
