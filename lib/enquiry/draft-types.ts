@@ -1,6 +1,7 @@
 import type { Change } from "../reply/changes";
 import type { CorrectedId } from "../trade/correcting-words";
 import type { FormStepId } from "./step-schemas";
+import type { PostView } from "./views";
 
 /** A letter as the program would write it now. */
 export interface LetterNow { subject: string; text: string }
@@ -20,7 +21,11 @@ export interface DraftView {
   } | null;
 }
 /** What somebody wrote after the enquiry; `other`: the message by which it came from an address we do not know, `owned`: by which it did and counts as the client's own. Both null where the client wrote it. */
-export interface MessageView { at: string; /** When it came by mail; null where it did not, or that is not known. */ cameAt: string | null; text: string; other: { postId: string; address: string } | null; owned: { postId: string; address: string } | null }
+export interface MessageView {
+  at: string; /** When it came by mail; null where it did not, or that is not known. */ cameAt: string | null; text: string; other: { postId: string; address: string } | null; owned: { postId: string; address: string } | null;
+  /** The mail it came by, where something came with it that is no photo of the enquiry. */
+  enclosed: Pick<PostView, "id" | "files" | "leftOut"> | null;
+}
 /** That a message seems to correct an answer. `at`: of the message; `step`: the page on which staff correct it. */
 export interface CorrectionView { at: string; of: CorrectedId; step: FormStepId }
 /** What came: what the client wrote, whether they answered questions, and how many photos. */

@@ -2,6 +2,7 @@ import "server-only";
 import * as z from "zod/mini";
 import type { Answer, Audit, Post } from "../store/database";
 import type { MessageView } from "./draft-types";
+import { readLeftOut } from "./left-out";
 import { MESSAGE } from "./stored";
 
 const BY_POST = "post:";
@@ -11,8 +12,8 @@ export const isFromPost = (from: string): boolean => from.startsWith(BY_POST);
 
 /** The message by which words came from another address than the client's. */
 interface ByPost { postId: string; address: string }
-/** What somebody wrote after the enquiry. `at`: since when it is with the enquiry. `cameAt`: when it came by mail; null where it did not, or that is not known. `other`: it came from another address, and nobody has said that it is the client's own. `owned`: it did too, and somebody has. Both null: the client wrote it. */
-export interface Message { at: Date; cameAt: Date | null; text: string; other: ByPost | null; owned: ByPost | null }
+/** What somebody wrote after the enquiry. `at`: since when it is with the enquiry. `cameAt`: when it came by mail; null where it did not, or that is not known. `other`: it came from another address, and nobody has said that it is the client's own. `owned`: it did too, and somebody has. Both null: the client wrote it. `enclosed`: what came with it and is no photo of the enquiry; null where nothing did. */
+export interface Message { at: Date; cameAt: Date | null; text: string; other: ByPost | null; owned: ByPost | null; enclosed: MessageView["enclosed"] }
 
 /** What is kept in the history of a message from another address that counts as the client's own: its words, and the photos that came in with it. */
 const OWNED = ["message-owned", "mail-taken"];
@@ -31,7 +32,7 @@ export function ownedIn(audit: readonly Pick<Audit, "action" | "detail">[]): Own
 
 const takenSchema = z.object({ postId: z.string(), answerId: z.string() });
 /** `audit`: the oldest first. */
-interface From { posts: readonly Pick<Post, "id" | "fromAddress" | "arrivedAt">[]; audit: readonly Pick<Audit, "action" | "detail">[] }
+interface From { posts: readonly Pick<Post, "id" | "fromAddress" | "arrivedAt" | "leftOut">[]; audit: readonly Pick<Audit, "action" | "detail">[] }
 
 /** The client's messages, and those from other addresses, oldest first. `posts`: messages that came by mail. */
 export function messagesIn(answers: readonly Pick<Answer, "id" | "question" | "value" | "at" | "from">[], { posts, audit }: From): Message[] {
@@ -40,13 +41,17 @@ export function messagesIn(answers: readonly Pick<Answer, "id" | "question" | "v
   const postOf = (a: Pick<Answer, "id" | "from">) => posts.find((p) => p.id === (isFromPost(a.from) ? a.from.slice(BY_POST.length) : taken.find((t) => t.answerId === a.id)?.postId));
   const byPost = (postId: string | undefined): ByPost | null => (postId === undefined ? null : { postId, address: posts.find((p) => p.id === postId)?.fromAddress ?? "" });
   return answers
-    .filter((a) => a.question === MESSAGE && (a.value !== "" || isFromPost(a.from)))
+    .filter((a) => a.question === MESSAGE && (a.value !== "" || isFromPost(a.from) || enclosedWith(postOf(a)) !== null))
     .map((a) => ({
-      at: a.at, cameAt: postOf(a)?.arrivedAt ?? null, text: z.string().parse(a.value),
+      at: a.at, cameAt: postOf(a)?.arrivedAt ?? null, text: z.string().parse(a.value), enclosed: enclosedWith(postOf(a)),
       other: byPost(isFromPost(a.from) ? a.from.slice(BY_POST.length) : undefined),
       owned: byPost(isFromPost(a.from) ? undefined : owned.find((o) => o.answerId === a.id)?.postId),
     }))
     .sort((a, b) => a.at.getTime() - b.at.getTime());
+}
+
+function enclosedWith(post: Pick<Post, "id" | "leftOut"> | undefined): Message["enclosed"] {
+  return post?.leftOut ? { id: post.id, ...readLeftOut(post.leftOut) } : null;
 }
 
 export const messageView = ({ at, cameAt, ...message }: Message): MessageView => ({ at: at.toISOString(), cameAt: cameAt?.toISOString() ?? null, ...message });

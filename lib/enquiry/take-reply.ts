@@ -46,7 +46,8 @@ export async function takeReply(caller: Caller, { postId, from, enquiryId, kind,
       const text = cutToAnswer(message.body.own);
       const answerId = randomUUID();
       const isElsewhere = message.from?.address !== (await addressOf(tx, enquiryId));
-      if (text || notTheirs || isElsewhere) await tx.answer.create({ data: { id: answerId, rugId: rug.id, question: MESSAGE, value: text, from: notTheirs ? fromPost(postId) : "client", at: now } });
+      // What comes with no words, a paper or a photo that does not open, is looked at all the same.
+      if (text || notTheirs || isElsewhere || leftOutColumn(message, leftOut)) await tx.answer.create({ data: { id: answerId, rugId: rug.id, question: MESSAGE, value: text, from: notTheirs ? fromPost(postId) : "client", at: now } });
       const added = await addPictures(tx, rug.id, taken, now);
       await tx.post.update({ where: { id: postId }, data: { leftOut: leftOutColumn(message, [...leftOut, ...added.leftOut]) } });
       await audit(tx, caller, { action: "mail-taken", enquiryId, at: now, detail: { photos: added.hashes.length, ...(isElsewhere && !notTheirs ? ownedDetail({ postId, answerId, pictures: added.hashes }) : { postId, answerId }) } });

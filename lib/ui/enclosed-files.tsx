@@ -14,3 +14,15 @@ export function EnclosedFiles({ post: { id, files } }: { post: Pick<PostView, "i
     </div>
   );
 }
+
+/** What else came with a message and is not kept with the enquiry, in sentences, with the message to save. `of`: its subject, for those who hear the link alone; null where it stands beside its words. */
+export function LeftOut({ post: { id, leftOut }, of }: { post: Pick<PostView, "id" | "leftOut">; of: string | null }) {
+  if (leftOut.length === 0) return null;
+  return (
+    <div className={`small ${css.enclosed} ${css.came}`}>
+      <p>With it, and not shown here:</p>
+      <ul>{leftOut.map((line) => <li key={line} dir="auto">{line}</li>)}</ul>
+      <a href={`/desk/post/${id}/eml`} download>Save the message with it{of && <span className="unseen">: {of}</span>}</a>
+    </div>
+  );
+}

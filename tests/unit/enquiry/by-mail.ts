@@ -137,6 +137,26 @@ export function byMail(): void {
       expect(last?.inReplyTo).toBe("<answer@example.org>");
       expect(last?.references?.split(" ").slice(-2)).toEqual([ours.messageId, "<answer@example.org>"]);
     });
+    it("keeps above each answer the question it answers, and reads that as nobody's account of the rug", async () => {
+      const { enquiryId, email, letter: ours } = await answered();
+      const text = ["On Wed, Lantern Yard wrote:", "> Is it wet, or did the red run today?", "No, it is dry.", "> Kind regards"].join("\r\n");
+      await came(letter({ from: email, text, answers: ours.messageId }), later(60));
+      const view = await viewOf(enquiryId, later(61));
+      expect(view.since?.messages.map((m) => m.text)).toEqual(["> Is it wet, or did the red run today?\n\nNo, it is dry."]);
+      expect(view.urgencyWhy).not.toMatch(/red run|wet/);
+      expect(view.asked?.questions ?? []).toEqual([]);
+    });
+    it("names beside a later letter's words what came with it, also where it has none", async () => {
+      const { enquiryId, email, letter: ours } = await answered();
+      const files = [{ name: "valuation.pdf", type: "application/pdf", bytes: Buffer.from("%PDF-1.7\n".padEnd(5_000, "v")) }];
+      const first = await came(letter({ from: email, text: "Here it is.", answers: ours.messageId, files }), later(60));
+      const second = await came(letter({ from: email, text: "", answers: ours.messageId, files: [{ ...files[0]!, name: "receipt.pdf" }] }), later(62));
+      const plain = await came(letter({ from: email, text: "That is all.", answers: ours.messageId }), later(64));
+      const named = (name: string, id: string) => ({ id, files: [{ at: 0, name, kilobytes: 5 }], leftOut: [] });
+      const view = await viewOf(enquiryId, later(65));
+      for (const messages of [view.since?.messages, view.rugs[0]?.messages]) expect(messages?.map((m) => [m.text, m.enclosed])).toEqual([["Here it is.", named("valuation.pdf", first.id)], ["", named("receipt.pdf", second.id)], ["That is all.", null]]);
+      expect(plain.leftOut).toBeNull();
+    });
     it("takes the same answer once, also where another program saved it with other bytes", async () => {
       const { enquiryId, email, letter: ours } = await answered();
       const answer = { from: email, text: "Only once.", answers: ours.messageId, id: `<${randomUUID()}@example.org>` };

@@ -187,7 +187,7 @@ export function fromOtherAddresses(): void {
     });
     it("is told apart from the client's own address, in whatever letters it is written", async () => {
       const enquiry = await answeredFrom(null);
-      expect((await viewOf(enquiry.enquiryId)).since?.messages).toEqual([{ at: later(10).toISOString(), cameAt: later(10).toISOString(), text: WORDS, other: null, owned: null }]);
+      expect((await viewOf(enquiry.enquiryId)).since?.messages).toEqual([{ at: later(10).toISOString(), cameAt: later(10).toISOString(), text: WORDS, other: null, owned: null, enclosed: null }]);
       expect((await pageOf(enquiry)).written).toHaveLength(1);
     });
   });

@@ -2,8 +2,9 @@ import Link from "next/link";
 import type { EnquiryView } from "@/lib/enquiry/views";
 import { DeskSheet } from "@/lib/ui/desk-sheet";
 import { Enclosed } from "@/lib/ui/enclosed";
-import { EnclosedFiles } from "@/lib/ui/enclosed-files";
+import { EnclosedFiles, LeftOut } from "@/lib/ui/enclosed-files";
 import { sentenceCase } from "@/lib/ui/figures";
+import { OwnWords } from "@/lib/ui/own-words";
 import { nextTryInWords } from "@/lib/ui/next-try";
 import { dayAndClock, type Place } from "@/lib/ui/time";
 import { ToldList } from "@/lib/ui/told-list";
@@ -63,12 +64,12 @@ export function Received({ view, now, place }: { view: EnquiryView; now: string;
         <div key={p.id}>
         <details className={css.letter}>
           <summary><span dir="auto">{p.subject || "Without a subject"}</span> <small>{sentenceCase(dayAndClock(p.arrivedAt, now, place))}. {p.says}</small></summary>
-          {p.text && <p className={css.words} dir="auto">{p.text}</p>}
+          {p.text && <div className={css.words}><OwnWords text={p.text} /></div>}
           {p.quoted && <details><summary><small>What it repeats of earlier letters</small></summary><p className={`small ${css.words}`} dir="auto">{p.quoted}</p></details>}
           <Link href={`/desk/post/${p.id}`}>See it in the Post</Link>
         </details>
         <EnclosedFiles post={p} />
-        {p.leftOut.length > 0 && <div className={`small ${css.enclosed}`}><p>With it, and not shown here:</p><ul>{p.leftOut.map((line) => <li key={line} dir="auto">{line}</li>)}</ul><a href={`/desk/post/${p.id}/eml`} download>Save the message with it<span className="unseen">: {p.subject}</span></a></div>}
+        <LeftOut post={p} of={p.subject} />
         </div>
       ))}
     </section>

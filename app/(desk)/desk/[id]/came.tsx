@@ -1,5 +1,7 @@
 import Link from "next/link";
 import type { CameView, MessageView } from "@/lib/enquiry/draft-types";
+import { EnclosedFiles, LeftOut } from "@/lib/ui/enclosed-files";
+import { OwnWords } from "@/lib/ui/own-words";
 import { dayAndClock, type Place } from "@/lib/ui/time";
 import { NotTheirs, WhoseMessage } from "./own-message";
 import css from "./since.module.css";
@@ -37,9 +39,10 @@ export function Written({ messages, name, now, place, corrects, decidedElsewhere
       {messages.map((m) => (
         <figure key={`${m.at} ${m.other?.postId} ${m.owned?.postId}`} className={css.message}>
           {m.other && <p><b>From {anAddress(m.other.address)}, not the address we know.</b> It answers a letter of ours. Our letters go to <bdi>{name}</bdi> alone.</p>}
-          <blockquote className={css.words} dir="auto">{m.text || "No words of its own."}</blockquote>
+          <blockquote className={css.words} dir="auto">{m.text ? <OwnWords text={m.text} /> : "No words of its own."}</blockquote>
           <figcaption className="small">{m.other ? "By mail" : <bdi>{name}</bdi>}, <time dateTime={m.cameAt ?? m.at}>{dayAndClock(m.cameAt ?? m.at, now, place)}</time>{m.owned && <>. It came from {anAddress(m.owned.address)}, and somebody here said that it is theirs.</>}</figcaption>
           {m.other === null && corrects.filter((c) => c.at === m.at).map((c) => <Correcting key={c.ask} corrects={c} />)}
+          {m.enclosed && <><EnclosedFiles post={m.enclosed} /><LeftOut post={m.enclosed} of={null} /></>}
           {m.other && !decidedElsewhere.includes(m.other.postId) && <WhoseMessage postId={m.other.postId} name={name} />}
           {m.owned && !decidedElsewhere.includes(m.owned.postId) && <NotTheirs postId={m.owned.postId} name={name} />}
         </figure>
