@@ -19,6 +19,8 @@ export interface ClientView {
   /** `answers`: the client's own. */
   rugs: { title: string; answers: RugAnswers; photos: PhotoView[]; spots: ClientSpots; colours: ColourShare[]; lifeYears: { low: number; median: number; high: number } | null }[];
   letters: { subject: string; text: string; at: string; by: string | null; enclosures: EnclosureView[] }[];
+  /** Pictures that they sent by mail and that could not be opened, by their names; nothing once another photo has come. */
+  unopened: string[];
   canAddPhotos: boolean;
   photosLeft: number;
   /** What the copy of everything is called by. */

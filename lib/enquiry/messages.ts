@@ -31,13 +31,16 @@ export function ownedIn(audit: readonly Pick<Audit, "action" | "detail">[]): Own
 }
 
 const takenSchema = z.object({ postId: z.string(), answerId: z.string() });
+/** The messages that were taken in, with when and the answer that holds their words. `audit`: the oldest first. */
+export const takenIn = <A extends Pick<Audit, "action" | "detail">>(audit: readonly A[]) =>
+  audit.flatMap((a) => (OWNED.includes(a.action) ? [takenSchema.safeParse(a.detail).data ?? []].flat().map((taken) => ({ ...a, ...taken })) : []));
 /** `audit`: the oldest first. */
 interface From { posts: readonly Pick<Post, "id" | "fromAddress" | "arrivedAt" | "leftOut">[]; audit: readonly Pick<Audit, "action" | "detail">[] }
 
 /** The client's messages, and those from other addresses, oldest first. `posts`: messages that came by mail. */
 export function messagesIn(answers: readonly Pick<Answer, "id" | "question" | "value" | "at" | "from">[], { posts, audit }: From): Message[] {
   const owned = ownedIn(audit);
-  const taken = audit.flatMap((a) => (OWNED.includes(a.action) ? (takenSchema.safeParse(a.detail).data ?? []) : []));
+  const taken = takenIn(audit);
   const postOf = (a: Pick<Answer, "id" | "from">) => posts.find((p) => p.id === (isFromPost(a.from) ? a.from.slice(BY_POST.length) : taken.find((t) => t.answerId === a.id)?.postId));
   const byPost = (postId: string | undefined): ByPost | null => (postId === undefined ? null : { postId, address: posts.find((p) => p.id === postId)?.fromAddress ?? "" });
   return answers

@@ -16,9 +16,11 @@ import { isLetGo, leftAt } from "./let-go";
 import { enclosureViews, LETTER_PARTS, wordsOfLetter } from "./letter-view";
 import { CLIENT } from "./measurement-findings";
 import { clientSpots } from "./measurement-view";
+import { OWNED_DEEDS } from "./messages";
 import { photoViews, rugColours } from "./photo-view";
 import { LIMITS } from "./limits";
 import { assessmentOf, enquiryAnswersOf, rugAnswersOf, writtenOf } from "./stored";
+import { unopenedPhotos } from "./unopened";
 import { urgenciesOfWords } from "./unread-letters";
 import { firstAidOf } from "./wet-by-words";
 import type { ClientView } from "./client-view";
@@ -26,6 +28,8 @@ import type { ClientView } from "./client-view";
 const PARTS = {
   client: { select: { name: true } },
   rugs: { orderBy: { position: "asc" }, include: { answers: true, photos: { orderBy: { position: "asc" }, include: { measurements: true, label: true } }, assessments: { orderBy: NEWEST_FIRST.createdAt } } },
+  post: { orderBy: OLDEST_FIRST.arrivedAt, select: { id: true, leftOut: true } },
+  audit: { where: OWNED_DEEDS, orderBy: OLDEST_FIRST.at, select: { at: true, action: true, detail: true } },
   letters: {
     where: { automatic: false, state: { not: "taken_back" } },
     orderBy: OLDEST_FIRST.createdAt,
@@ -58,6 +62,7 @@ export async function readClientPage(caller: Caller, now: Date): Promise<Result<
     written: writtenOf(own).map(({ at, text }) => ({ at: at.toISOString(), text })),
     answers: own.length > 0 ? enquiryAnswersOf(row.answers).answers : {},
     letters: letters.map((l) => ({ subject: l.subject, text: wordsOfLetter(l), at: leftAt(l, now).toISOString(), by: l.approvedBy?.name ?? null, enclosures: enclosureViews(l.enclosures) })),
+    unopened: first ? unopenedPhotos({ submittedAt: row.submittedAt, posts: row.post, audit: row.audit, answers: first.answers, photos: first.photos }).map((u) => u.name) : [],
     canAddPhotos: !isEnded(row.state),
     photosLeft: first ? Math.max(0, LIMITS.maxPhotos - first.photos.length) : 0,
     copy: row.id,

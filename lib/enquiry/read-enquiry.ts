@@ -33,6 +33,7 @@ import { reasonsGiven } from "./promises";
 import { byNeed, sentenceFor, toldOf } from "./slip";
 import { isWaitingForUs, nextStates, WAITING_FOR_US } from "./states";
 import { assessmentOf, enquiryAnswersOf, rugAnswersOf, seenOf } from "./stored";
+import { unopenedPhotos } from "./unopened";
 import { urgenciesOfWords } from "./unread-letters";
 import { urgencyWhyTold } from "./urgency-why";
 import type { EnquiryView, RugView } from "./views";
@@ -131,6 +132,8 @@ function rugView(rug: Row["rugs"][number], { row, isTrade, nameOf, currency, fro
     answers,
     seen: seenOf(rug.answers),
     photos: photoViews(rug.photos, answers.labelText),
+    // What comes by mail comes with the first rug.
+    unopened: rug.id === row.rugs[0]?.id ? unopenedPhotos({ submittedAt: row.submittedAt, posts: row.post, audit: row.audit, answers: rug.answers, photos: rug.photos }) : [],
     colours: rugColours(rug.photos),
     assessment,
     letter: assessment && toldOf({ ...row, letters: ourLetters(row) }, { ...rug, assessment }),

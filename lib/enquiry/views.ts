@@ -114,6 +114,9 @@ export interface InspectionView { id: string; by: string; day: string; found: st
 /** A file enclosed with a message that came; it is saved from `/desk/post/<id>/enclosed/<at>`. */
 export interface EnclosedFileView { /** Its place among them, from 0. */ at: number; name: string; kilobytes: number }
 
+/** A picture that came by mail and could not be opened as a photo; the message `postId` keeps it as it came. */
+export interface UnopenedView { postId: string; name: string }
+
 export type PostKindId = "letter" | "reply" | "automatic" | "bounce" | "unreadable";
 export type PostStateId = "received" | "waiting" | "filed" | "aside";
 /** A message that came in by mail, or as a file. */
@@ -166,6 +169,8 @@ export interface RugView {
   /** Questions whose answer staff saw in a photo. */
   seen: QuestionId[];
   photos: PhotoView[];
+  /** What was sent as photos of it by mail and could not be opened, while no photo has come since. */
+  unopened: UnopenedView[];
   colours: ColourShare[];
   assessment: Assessment | null;
   /** What the letter of that assessment tells, and asks; null where there is none. */

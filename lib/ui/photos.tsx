@@ -2,7 +2,7 @@
 import Link from "next/link";
 import { useRef, useState } from "react";
 import type { MeasurementView } from "../enquiry/measured-views";
-import type { PhotoView } from "../enquiry/views";
+import type { PhotoView, UnopenedView } from "../enquiry/views";
 import { shownAs } from "../trade/questions";
 import { PlanOutline } from "./marking/plan-outline";
 import { SpotOutline } from "./marking/spot-outline";
@@ -12,12 +12,12 @@ import css from "./photos.module.css";
  * A rug's photos, small; one at a time large in a dialog. Without script each is a link to the large picture.
  * The first is shown twice as wide: the whole rug or the trouble, as the client put it first. A label is shown to its edges: its words reach that far. What was marked is drawn on
  * each; below `measureAt` lies the page where one is measured. `blur`: where the page lies on which a photo, by its id, is
- * blurred in part; null for those who may not.
+ * blurred in part; null for those who may not. `unopened`: what came as photos and could not be opened, each with its message to save.
  */
-export function Photos({ photos, rug, measured, measureAt, blur }: { photos: PhotoView[]; rug: string; measured: readonly MeasurementView[]; measureAt: string; blur: string | null }) {
+export function Photos({ photos, unopened, rug, measured, measureAt, blur }: { photos: PhotoView[]; unopened: UnopenedView[]; rug: string; measured: readonly MeasurementView[]; measureAt: string; blur: string | null }) {
   const dialog = useRef<HTMLDialogElement>(null);
   const [at, setAt] = useState(0);
-  if (photos.length === 0) return <p className={css.none}>No photo was sent.</p>;
+  if (photos.length === 0) return unopened.length > 0 ? <Unopened photos={unopened} /> : <p className={css.none}>No photo was sent.</p>;
   const open = (i: number) => {
     setAt(i);
     dialog.current?.showModal();
@@ -38,11 +38,24 @@ export function Photos({ photos, rug, measured, measureAt, blur }: { photos: Pho
           </li>
         ))}
       </ul>
+      <Unopened photos={unopened} />
       {photos.map((p) => p.remark && <p key={p.id} className={css.remark}>{nameOf(p)}: {p.remark}</p>)}
       <dialog ref={dialog} className={css.dialog} aria-label={`Photos of ${rug}`} onClick={(e) => e.target === dialog.current && dialog.current?.close()}>
         <Large photo={photos[at]} measured={measured.filter((m) => m.photoId === photos[at]?.id)} at={at} of={photos.length} go={setAt} blur={blur} close={() => dialog.current?.close()} />
       </dialog>
     </>
+  );
+}
+
+/** What came as photos and could not be opened, each in the message that keeps it, and what its sender is asked. */
+function Unopened({ photos }: { photos: UnopenedView[] }) {
+  if (photos.length === 0) return null;
+  return (
+    <div className={css.none}>
+      <p>{photos.length === 1 ? "A photo came by mail and could not be opened:" : "Photos came by mail and could not be opened:"}</p>
+      <ul>{photos.map(({ postId, name }, i) => <li key={i}><bdi>{name}</bdi> <a href={`/desk/post/${postId}/eml`} download>Save the message with it<span className="unseen">: {name}</span></a></li>)}</ul>
+      <p className="small">Their own page asks for {photos.length === 1 ? "it again as a JPEG" : "them again as JPEGs"}.</p>
+    </div>
   );
 }
 

@@ -47,7 +47,7 @@ export function RugEvidence({ rug, locale, areaUnit, isOneOfSeveral, written, be
       {isOneOfSeveral && <h2><bdi>{rug.title}</bdi></h2>}
       {facts && <p className={css.facts}><bdi>{facts}</bdi></p>}
       {rug.assessment?.conflicts.map((c, i) => <p key={i} className={css.conflict}>{c.staff}</p>)}
-      <Photos photos={rug.photos} rug={rug.title} measured={rug.measured} measureAt={measureAt} blur={blur} />
+      <Photos photos={rug.photos} unopened={rug.unopened} rug={rug.title} measured={rug.measured} measureAt={measureAt} blur={blur} />
       {rug.measured.map((m) => <p key={m.id} className={css.measured}>{m.kind === "spots" ? m.result.says : planInWords(m, { locale, areaUnit })} <small>Marked by <bdi>{m.by}</bdi>.</small></p>)}
       {labelled.length > 0 && (
         <section className={css.labels}>

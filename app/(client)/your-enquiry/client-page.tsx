@@ -11,6 +11,7 @@ import { Strip } from "@/lib/ui/strip";
 import { Telephone } from "@/lib/ui/telephone";
 import type { Place } from "@/lib/ui/time";
 import { YearsBand } from "@/lib/ui/years-band";
+import { listed } from "@/lib/reply/phrases";
 import { labelSays } from "@/lib/words/label-says";
 import type { AreaUnit } from "@/lib/words/measures";
 import type { Words } from "@/lib/words/words";
@@ -53,8 +54,9 @@ export function ClientPage({ view, words, place, areaUnit, emergencyNumber }: { 
             <MessageForm title={say("own.form")} label={say("own.message")} hint={say("own.message-hint")} button={say("own.message-send")} />
           </section>
           {view.canAddPhotos && (
-            <details className={`no-print ${styles.details}`}>
+            <details className={`no-print ${styles.details}`} open={view.unopened.length > 0}>
               <summary>{say("own.add-photo")}</summary>
+              {view.unopened.length > 0 && <p className={styles.unopened}>{say("own.unopened", { n: view.unopened.length, count: say("count.words", { n: view.unopened.length }), names: listed(view.unopened, "and", words) })}</p>}
               <p className="small">{say("own.room-left", { n: view.photosLeft, count: say("count.words", { n: view.photosLeft }) })} {say("photos.leave-out")}</p>
               <AddPhotos kinds={askedPhotos(words)} fields={AS_CLIENT} />
             </details>

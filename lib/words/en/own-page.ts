@@ -18,6 +18,7 @@ export const OWN_PAGE = {
   "own.message-sent": "Your message is with us.",
   "own.form": "Your enquiry",
   "own.add-photo": "Add a photo",
+  "own.unopened": "{n, plural, one {A photo that you sent by e-mail could not be opened: {names}. Please send it here again as a JPEG.} other {{count} photos that you sent by e-mail could not be opened: {names}. Please send them here again as JPEGs.}}",
   "own.room-left": "{n, plural, one {There is room for one more.} other {There is room for {count} more.}}",
   "own.life": "How long it has left",
   "own.life-how": "In ordinary use, counted from today. The band is meant to hold eight in ten rugs like this; no one can know which.",

@@ -12,6 +12,7 @@ import { linkPost } from "../../../lib/enquiry/link-post";
 import { openPost } from "../../../lib/enquiry/open-post";
 import { postFile } from "../../../lib/enquiry/post-file";
 import { putPostAside } from "../../../lib/enquiry/put-post-aside";
+import { readClientPage } from "../../../lib/enquiry/read-client-page";
 import { readEnquiry } from "../../../lib/enquiry/read-enquiry";
 import { readPost, readPostItem } from "../../../lib/enquiry/read-post";
 import { readQueue } from "../../../lib/enquiry/read-queue";
@@ -23,7 +24,7 @@ import { OLDEST_FIRST } from "../../../lib/store/row-order";
 import { photoFolder } from "../../../lib/store/photo-files";
 import { postFileName, postFolder, readPostFile } from "../../../lib/store/post-files";
 import { letter, photos, report } from "./mail-files";
-import { answerOnce, ANA, CURIOUS, good, later, leaves, NOW, staff, submitted, SYSTEM } from "./workshop";
+import { answerOnce, ANA, clientOf, CURIOUS, good, later, leaves, NOW, staff, submitted, SYSTEM } from "./workshop";
 
 const DAY_MIN = 24 * 60;
 const address = () => `${randomUUID().slice(0, 8)}@example.org`;
@@ -156,6 +157,28 @@ export function byMail(): void {
       const view = await viewOf(enquiryId, later(65));
       for (const messages of [view.since?.messages, view.rugs[0]?.messages]) expect(messages?.map((m) => [m.text, m.enclosed])).toEqual([["Here it is.", named("valuation.pdf", first.id)], ["", named("receipt.pdf", second.id)], ["That is all.", null]]);
       expect(plain.leftOut).toBeNull();
+    });
+    it("tells the desk and the client's own page of a photo that could not be opened, until another has come", async () => {
+      const { email, letter: ours, ...enquiry } = await answered();
+      const { enquiryId } = enquiry;
+      const heic = (name: string) => ({ name, type: "image/heic", bytes: Buffer.alloc(4_000, "half a photo") });
+      const answer = async (minutes: number, colours: string[], files: ReturnType<typeof heic>[], from = email) =>
+        came(letter({ from, text: "See.", answers: ours.messageId, photos: await photos(...colours), files }), later(minutes));
+      const told = async (minutes: number) => ({
+        desk: (await viewOf(enquiryId, later(minutes))).rugs[0]?.unopened, own: good(await readClientPage(await clientOf(enquiry), later(minutes))).unopened,
+      });
+      expect(await told(20)).toEqual({ desk: [], own: [] });
+      const lost = await answer(60, [], [heic("IMG_0012.HEIC")]);
+      expect(lost.leftOut).toMatch(/^IMG_0012\.HEIC: We do not recognise this as a photo/);
+      expect(await told(61)).toEqual({ desk: [{ postId: lost.id, name: "IMG_0012.HEIC" }], own: ["IMG_0012.HEIC"] });
+      // What somebody else sends is not asked of the client.
+      await answer(62, [], [heic("theirs.heic")], address());
+      expect((await told(63)).own).toEqual(["IMG_0012.HEIC"]);
+      // Of one letter one opens, and one does not.
+      const again = await answer(70, ["#aa1122"], [heic("IMG_0013.HEIC")]);
+      expect(await told(71)).toEqual({ desk: [{ postId: again.id, name: "IMG_0013.HEIC" }], own: ["IMG_0013.HEIC"] });
+      await answer(80, ["#22aa11"], []);
+      expect(await told(81)).toEqual({ desk: [], own: [] });
     });
     it("takes the same answer once, also where another program saved it with other bytes", async () => {
       const { enquiryId, email, letter: ours } = await answered();
