@@ -21,11 +21,14 @@ export async function askedOfUs(db: Db | Tx, { enquiryId, number }: Of, today: D
   const [isAnswered, before, unplaced] = await Promise.all([hasAnswered(db, enquiryId), writtenFrom(db, enquiryId, number), wordsWithoutPlace(db, { enquiryId, number })]);
   const said = [...(before?.paragraphs ?? []), ...composed.paragraphs];
   const placed = words.filter((m) => m.other === null && !unplaced.some((u) => u.at.getTime() === m.at.getTime() && u.text === m.text));
-  const told = isAnswered ? [] : assessments.flatMap(({ answers }, rug) => questionsAsked([answers.story]).map((question) => ({ question, rug: assessments.length > 1 ? rug : null, hasPlace: false })));
-  const asked = [...told, ...questionsAsked(placed.map((m) => ownLines(m.text))).map((question) => ({ question, rug: null, hasPlace: true }))];
+  const told = isAnswered ? [] : assessments.flatMap(({ answers }, rug) => inTurn(questionsAsked([answers.story])).map((q) => ({ ...q, rug: assessments.length > 1 ? rug : null, hasPlace: false })));
+  const asked = [...told, ...inTurn(questionsAsked(placed.map((m) => ownLines(m.text)))).map((q) => ({ ...q, rug: null, hasPlace: true }))];
   const once = asked.filter(({ question }, i) => asked.findIndex((a) => a.question === question) === i);
   return { questions: once.map((a) => askedQuestion(a, { said, rugs: assessments.length })), begun: before?.text ?? "" };
 }
+
+/** Each question with the one right before it. */
+const inTurn = (questions: readonly string[]) => questions.map((question, i) => ({ question, before: questions[i - 1] ?? "" }));
 
 /** Refuses a letter that does not plainly answer what the client asked, unless somebody says that they have looked at just that. */
 export async function unlessAsked(tx: Tx, r: Of & { text: string; hasLookedAt: (open: readonly string[]) => boolean; isFirstLook: boolean }): Promise<Result<Looked>> {

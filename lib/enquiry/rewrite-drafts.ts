@@ -8,7 +8,7 @@ import { inOneStep } from "./one-step";
 import { WAITING_FOR_US } from "./states";
 
 /** What of the settings stands in letters as it is, whatever was judged. */
-const WRITTEN_WITH = ["name", "signature", "telephone", "locale", "areaUnit", "tone"] as const satisfies readonly (keyof WorkshopSettings)[];
+const WRITTEN_WITH = ["name", "signature", "telephone", "locale", "areaUnit", "tone", "collecting", "workWeeks"] as const satisfies readonly (keyof WorkshopSettings)[];
 
 /** Whether letters read otherwise after a change of the settings. */
 export const readsOtherwise = (before: WorkshopSettings, after: WorkshopSettings): boolean => WRITTEN_WITH.some((name) => !isDeepStrictEqual(before[name], after[name]));

@@ -10,7 +10,7 @@ import { readsOtherwise, rewriteDrafts } from "./rewrite-drafts";
 
 /**
  * The owner's alone. Assessments made before keep the settings they were made with, their currency among them. Prices and the emergency number
- * follow a new currency and place where they were left as they stood; `says` tells so. Drafts that nobody has touched are written anew where a name, a number to ring, a unit or the tone changed. Reagents are switched one by one, elsewhere.
+ * follow a new currency and place where they were left as they stood; `says` tells so. Drafts that nobody has touched are written anew where something changed that stands in letters (rewrite-drafts.ts). Reagents are switched one by one, elsewhere.
  */
 export async function saveSettings(caller: Caller, values: WorkshopSettings, now: Date = new Date()): Promise<Result<Brought>> {
   const no = authorise(caller, "change-settings");

@@ -5,7 +5,7 @@ import type { Line } from "./said-once";
 /** The answer that a person writes stands right after this: what they asked comes before what we have to tell. */
 const START: PlaceId = "thanks";
 /** In a letter without that it stands before these. */
-const ENDS: readonly PlaceId[] = ["next-step", "visit", "closing", "signature"];
+const ENDS: readonly PlaceId[] = ["takes", "next-step", "visit", "closing", "signature"];
 
 /** The lines of a letter with a place for the answer to what the client wrote, which only a person can give. */
 export function withAnswerPlace(lines: readonly Line[]): Pick<Line, "text" | "joins">[] {

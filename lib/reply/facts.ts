@@ -11,6 +11,7 @@ import { asksOf, isSaidDry, isWetUnknown } from "./asks";
 import type { Facts, NumberFact, WordFact } from "./condition";
 import { isFreshUrineTold, isPotTold, isTroubleUnjudged, toldOfChange, wasCleanedAtHome } from "./happened";
 import { HARDLY_WORTH, PERHAPS_NOT_WORTH } from "./paragraphs/troubles";
+import { asksOfKind } from "./questions-asked";
 import { labelStands, namedFibres } from "./label-said";
 import { isLifeMonthsOrYears, isLifeShort, isTellingPrice, lifeTold } from "./phrases";
 import { isSilkAsked, wasCalledSilk } from "./called-silk";
@@ -175,6 +176,7 @@ function given({ rug, enquiry, hasTelephone, hasName, hasPage, came }: FactsInpu
   const { assessment: a, wetByWords } = rug;
   const isWetOpen = isWetUnknown(a) && !a.firstAid && !wetByWords;
   const asks = asksOf(rug, likelyMechanisms(a));
+  const stories = [rug.answers.story, ...(rug.messages ?? [])];
   const has = {
     improvement: a.improvement, "first-aid": a.firstAid && !isAidKnown(rug, came), "aid-known": a.firstAid && isAidKnown(rug, came), "said-wet": wetByWords, "said-flood": wetByWords === "hands-off",
     "clean-price": a.money?.clean, "cut-down-price": a.money?.cutDown, "cut-down-way": a.money?.cutDown && plannedCut(a), "replace-price": replacePrice(a),
@@ -185,6 +187,7 @@ function given({ rug, enquiry, hasTelephone, hasName, hasPage, came }: FactsInpu
     changed: moved?.changed.length, gone: moved?.gone.length, waits: moved?.waits.length,
     "only-waits": moved && !hasMoved(moved) && moved.waits.length > 0, "only-more": moved && !hasMoved(moved) && moved.waits.length === 0,
     "urine-told-fresh": isFreshUrineTold(rug.answers), "urine-told-little": isFreshUrineTold(rug.answers) && isLittle(a), "silk-said": wasCalledSilk(a), "silk-asked": isSilkAsked(rug), "latex-back": latexBackChance(readTold(a.findings)) >= LATEX_BACK_FROM,
+    "asked-collecting": asksOfKind(stories, "collecting"), "asked-how-long": asksOfKind(stories, "how-long-it-takes"),
     "trouble-unjudged": isTroubleUnjudged(rug.answers, enquiry), "cleaned-home": wasCleanedAtHome(rug.answers),
     "brown-washed-said": inTheirWords.includes("brown-washed"), "brown-said": inTheirWords.includes("brown"), "stiff-washed-said": inTheirWords.includes("stiff-washed"), "pot-said": isPotTold(rug),
     "doubtful-worth": (a.beyondRepair ?? 0) >= PERHAPS_NOT_WORTH.beyondRepair, "hardly-worth": isHardlyWorth(a), "no-haste": hasNoHaste(a), "set-or-not": isSetOrNot(a), "little-hope": isLittle(a), "short-life": a.lifeYears && givesYears(a) && isLifeShort(a.lifeYears), "months-or-years": a.lifeYears && givesYears(a) && isLifeMonthsOrYears(a.lifeYears),

@@ -54,6 +54,7 @@ export const PLACES: readonly Place[] = [
   { id: "claim", name: "Insurance and claims", of: "letter", take: 1, joins: false, spare: { rank: 8, from: 0 } },
   { id: "customer", name: "What another cleaner can tell their customer", of: "letter", take: 1, joins: false },
   { id: "notes", name: "Notes of your own", of: "letter", take: 3, joins: false },
+  { id: "takes", name: "How long the work takes", of: "letter", take: 1, joins: false },
   { id: "next-step", name: "The next step", of: "letter", take: 1, joins: false },
   { id: "visit", name: "Bringing it, or having it collected", of: "letter", take: 1, joins: true, spare: { rank: 1, from: 0 } },
   { id: "closing", name: "Closing", of: "letter", take: 1, joins: false },

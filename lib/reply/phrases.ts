@@ -123,6 +123,10 @@ const endParts = (years: number, round: (n: number) => number) =>
 export const yearsEnd = (years: number, end: "low" | "high", words: Words = ENGLISH): string =>
   told(endParts(years, end === "low" ? Math.floor : Math.ceil), words);
 
+/** How many weeks work usually takes: "3 to 6 weeks", "about 3 weeks". Whole weeks from 1. */
+export const weeksPhrase = ({ low, high }: { low: number; high: number }, { say }: Words = ENGLISH): string =>
+  (low === high ? say("weeks.about", { n: high }) : say("weeks.between", { low, high }));
+
 /** A range of money whose upper end is this many times its lower one tells nobody what a thing costs. Elicited. */
 const PRICE_TOO_WIDE = 4;
 export const isTellingPrice = ({ low, high }: Range): boolean => high < low * PRICE_TOO_WIDE;

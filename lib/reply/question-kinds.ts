@@ -14,6 +14,12 @@ export interface QuestionKind {
 }
 
 const COST = "(?:costs?|prices?|charge|quote|fee|how much)";
+/** Fetching a rug, in one word or two. */
+const COLLECT = "(?:collect(?:s|ed|ing|ion|ions)?|pick(?:s|ed|ing)?(?: \\w+){0,2} up|pick-?ups?|fetch(?:ed|ing)?)";
+/** That we fetch it, or that it is fetched. */
+const WE_COLLECT = `(?:\\byour?\\b.*\\b${COLLECT}\\b|\\b(?:be|have (?:it|them|this|the rug)) (?:collected|picked up|fetched)\\b|\\b(?:is|offer|have|do|arrange|there)(?: an?y?)? collections?\\b|\\bcollection (?:service|possible|available)\\b)`;
+/** Where a rug is fetched from without a word of which place that is. */
+const THEIR_HOME = "(?:me|us|home|collect|pick|fetch|(?:my|our|the|your|a) (?:home|house|flat|apartment|door|doorstep|workshop|shop|customer|client)s?)\\b";
 const CLAIMS = ["claim-seller", "claim-seller-of-other", "claim-seller-of-silk", "claim"];
 /** What says that nothing can be told of it yet. */
 const NOTHING_YET = ["fibre-said-wet", "fibre-unknown-nothing"];
@@ -27,11 +33,13 @@ const MATERIALS = "(?:silk|wool|viscose|rayon|cotton|linen|jute|bamboo|nylon|pol
 /** Asked of us, our days and our ways, or of what can hurt: no paragraph knows that, so these stay open whatever else the question asks. */
 const FOR_A_PERSON: readonly QuestionKind[] = [
   { id: "safety", words: /\b(?:safe|safely|danger\w*|poison\w*|toxic|health\w*|harmful|allerg\w*|asthma|bab(?:y|ies)|child|children|electric\w*|fire)\b/u },
-  { id: "when", words: /\b(?:when|today|tomorrow|tonight|(?:mon|tues|wednes|thurs|fri|satur|sun)day|weeks?|weekend|christmas|wedding|in time|appointment|opening hours)\b/u },
+  { id: "when", words: /\b(?:when|today|tomorrow|tonight|(?:mon|tues|wednes|thurs|fri|satur|sun)days?|(?<!\bhow many )weeks?|weekend|christmas|wedding|in time|appointment|opening hours)\b/u },
   { id: "where", words: /\b(?:where|address|parking)\b/u },
-  { id: "how-long-it-takes", words: /\bhow long\b.*\b(?:takes?|need|away|dry|drying|wait)\b|\bhow (?:soon|quickly|fast)\b/u },
-  // What stands of it in a letter only asks them to ask us.
-  { id: "collecting", words: /\b(?:collect\w*|pick\w*(?: \w+){0,2} up|pick-?up|fetch|come (?:and|to|round|by)|transport|courier|ship|post it)\b/u },
+  { id: "how-long-otherwise", words: /\bhow long\b.*\b(?:wait\w*|dry|dries|drying|air|airing|inspect\w*|tests?|testing|look|repl\w+|answer\w*|hear|collect\w*|pick\w*|fetch\w*|deliver\w*|come|go|smell\w*|insur\w*|claim|repair\w*|mend\w*|fringes?|holes?|dye\w*|lab\w*|report|set|did|moths?|mou?ld\w*|i|we)\b|\bhow (?:soon|quickly|fast)\b/u },
+  { id: "coming-or-sending", words: /\bcome (?:and|to|round|by)\b(?! (?:collect|pick|fetch))|\b(?:transport|courier|carrier|ship|post it)\b/u },
+  { id: "collecting-otherwise", words: new RegExp(`^(?!.*${WE_COLLECT}).*\\b(?:collect\\w*|pick\\w*(?: \\w+){0,2} up|pick-?up|fetch\\w*)\\b|\\b(?:i|we|(?:my|our|his|her|their) \\w+)(?: \\w+)? ${COLLECT}`, "u") },
+  { id: "collecting-there-or-then", words: new RegExp(`^(?=.*\\b${COLLECT}\\b).*(?:\\b(?:live|living|based|miles?|km|kilomet\\w*|far|distance|away|area|region|island|abroad|here|postcode|outside|beyond|upstairs|stairs|floor|next|mornings?|afternoons?|evenings?|weekends?|hours?|days?|months?|soon|early|late|deliver\\w*)\\b|${COLLECT}.*\\b(?:from|in|to|at|on|near|around|into|over)\\b (?!${THEIR_HOME}))`, "u") },
+  { id: "collecting-cost", words: new RegExp(`^(?=.*\\b${COLLECT}\\b).*\\b(?:${COST}|free|extra|included?|pay)\\b`, "u") },
   { id: "our-insurance-or-shop", words: /\byour?\b.*\b(?:insur\w*|shop|store)\b|\binsured\b/u },
   { id: "other-prices", words: new RegExp(`^(?=.*\\b${COST}\\b).*\\b(?:repair\\w*|mend\\w*|fringe|holes?|bind\\w*|put(?:ting)? (?:it |this |that )?right|restor\\w*|inspect\\w*|test\\w*|deliver\\w*|stor(?:e|age)|new|replac\\w*|cut\\w*|smell)\\b`, "u") },
   { id: "value", words: /\b(?:what|how much)\b.*\bworth\b|\bvalu(?:e|ed|able|ation)\b/u },
@@ -51,7 +59,9 @@ const ANSWERED: readonly QuestionKind[] = [
   { id: "cost", words: new RegExp(`\\b(?:costs?|prices?|charge|quote|quotation|estimate)\\b|\\bhow much\\b(?! (?:of|longer|life|better|will|would|can|could)\\b)|\\bhow much (?:will|would) (?:it|that|this) be\\b`, "u"), places: ["price"], ids: [] },
   { id: "life-left", words: /\bhow (?:long|many (?:more )?years)\b.*\b(?:last|hold|serve|live|left|good for)\b|\bhow much (?:longer|life)\b/u, places: ["life"], ids: ["special-antique"] },
   { id: "fibre", words: new RegExp(`\\bmade (?:of|from|out of)\\b|\\bwhat (?:it|this) (?:really )?is\\b(?! worth)|\\bwhat (?:i|we) (?:own|have|bought)\\b|\\b(?:what|which) (?:fibre|fiber|material)\\b|\\b(?:is|was|be|it's)(?: (?:it|this|that|they|the (?:rug|pile|carpet)))?(?: (?:really|actually|even|a|an|all|of|pure|100%))* ${MATERIALS}\\b`, "u"), places: ["fibre"], ids: [] },
-  { id: "bringing", words: /\b(?:bring it|bring the (?:rug|carpet)|bring (?:it|them) (?:in|to you|over)|drop (?:it|the rug) (?:off|by|in|round))\b/u, places: ["visit"], ids: [] },
+  { id: "bringing", words: /\b(?:bring it|bring the (?:rug|carpet)|bring (?:it|them) (?:in|to you|over)|drop (?:it|the rug) (?:off|by|in|round))\b/u, places: ["visit"], except: ["visit-asked"], ids: [] },
+  { id: "collecting", words: new RegExp(WE_COLLECT, "u"), places: [], ids: ["visit-told", "visit-asked"] },
+  { id: "how-long-it-takes", words: /\bhow (?:long|many weeks)\b(?: (?!did\b)\w+)? (?:it|this|that|you|all|everything|(?:(?:the|your|an?) )?(?:work|clean|cleaning|wash|washing|job|process|treatment)|(?:the|my|our) (?:rug|carpet))\b.*\b(?:takes?|need|away|gone)\b/u, places: ["takes"], ids: [] },
   { id: "insurance", words: /\b(?:insurance|insurers?|claim)\b/u, places: [], ids: ["claim", "claim-trade"] },
   { id: "seller", words: /\b(?:money back|refund\w*|compensat\w*|send it back|return it|take it back|mis-?sold|cheated|conned|seller|shop|dealer|store)\b/u, places: [], ids: CLAIMS },
   { id: "fault", words: /\bwhose fault\b|\bwho(?:'s| is| was)? (?:at fault|liable|responsible|to blame)\b|\bwho (?:pays|should pay|will pay|has to pay)\b/u, places: [], ids: ["claim", "claim-trade", "claim-seller", "claim-seller-of-other", "claim-seller-of-silk"] },
@@ -67,5 +77,9 @@ const ANSWERED: readonly QuestionKind[] = [
   { id: "a-look", words: /\b(?:look at it|have a look|see it first|inspect it)\b/u, places: ["next-step"], ids: [] },
   { id: "help", words: /\b(?:can|could) (?:you|anybody|anyone) (?:please )?help(?: me| us)?(?: with (?:it|this|that))?\W*$|\bwhat do you think\W*$/u, places: ["outlook", "first-aid", "trade-call"], ids: NOTHING_YET },
 ];
+
+const [ASKS_COLLECTING, ASKS_COST, NAMES_THE_WORK] = [new RegExp(WE_COLLECT, "u"), new RegExp(`\\b${COST}\\b|\\bhow long\\b`, "u"), /\b(?:clean\w*|wash\w*|work)\b/u];
+/** Asked right after whether we collect, a price or a time is that of collecting, unless the work is named: no paragraph knows it. Both in lower case. */
+export const isOfCollecting = (part: string, before: string): boolean => ASKS_COLLECTING.test(before) && ASKS_COST.test(part) && !NAMES_THE_WORK.test(part);
 
 export const QUESTION_KINDS: readonly QuestionKind[] = [...FOR_A_PERSON, ...ANSWERED];

@@ -2,7 +2,7 @@ import { ANSWER_HERE } from "./open-places";
 import { PLACES } from "./paragraphs";
 import { says } from "./parts";
 import type { SaidParagraph } from "./pieces";
-import { QUESTION_KINDS, type QuestionKind } from "./question-kinds";
+import { isOfCollecting, QUESTION_KINDS, type QuestionKind } from "./question-kinds";
 
 /** So many of a client's questions are held against a letter; whoever asks more is read whole anyway. Elicited. */
 export const MOST_QUESTIONS = 20;
@@ -56,13 +56,23 @@ export interface AskedOfUs { readonly questions: readonly AskedQuestion[]; reado
 const NEXT_PART = /[,;]?\s+(?:and|but|also)\s+(?=(?:what|how|can|could|is|are|will|would|do|does|should|may|when|where|who|why|if)\b)/u;
 const ASKS = /\b(?:what|how|can|could|is|are|will|would|do|does|should|may|when|where|who|why|whose|whether)\b/u;
 
-/** What each part of a question asks; null where a part is of no kind that is known, or too long to be just that. */
-function kindsOf(question: string): QuestionKind[] | null {
+const partsOf = (question: string): string[] => {
   const all = askedIn(question).toLowerCase().replace(/[’‘]/gu, "'").split(NEXT_PART);
-  const parts = all.filter((part) => all.length === 1 || ASKS.test(part));
-  const kinds = parts.map((part) => (part.split(/\s+/u).length > MOST_WORDS ? [] : QUESTION_KINDS.filter((k) => k.words.test(part))));
-  return kinds.some((k) => k.length === 0) ? null : kinds.flat();
+  return all.filter((part) => all.length === 1 || ASKS.test(part));
+};
+const kindsOfPart = (part: string): QuestionKind[] => (part.split(/\s+/u).length > MOST_WORDS ? [] : QUESTION_KINDS.filter((k) => k.words.test(part)));
+
+/** What each part of a question asks; null where a part is of no kind that is known, too long to be just that, or of what was asked `before`. */
+function kindsOf(question: string, before: string): QuestionKind[] | null {
+  const parts = partsOf(question);
+  const isOpen = parts.some((part, i) => isOfCollecting(part, parts[i - 1] ?? before.toLowerCase()));
+  const kinds = parts.map(kindsOfPart);
+  return isOpen || kinds.some((k) => k.length === 0) ? null : kinds.flat();
 }
+
+/** Whether they ask something of a kind, whatever else they ask with it. */
+export const asksOfKind = (stories: readonly (string | undefined)[], id: "collecting" | "how-long-it-takes"): boolean =>
+  questionsAsked(stories).some((question) => partsOf(question).some((part) => kindsOfPart(part).some((k) => k.id === id)));
 
 interface OfRugs {
   /** What the draft was put together from, and what the program would put into it today. */
@@ -71,14 +81,14 @@ interface OfRugs {
 }
 const nameOf = (id: SaidParagraph["place"]) => PLACES.find((p) => p.id === id)?.name ?? id;
 
-/** A question with what would answer it. `rug`: which it is asked of, counted from 0; null where that is open, so that it is asked of each. */
-export function askedQuestion({ question, rug, hasPlace }: { question: string; rug: number | null; hasPlace: boolean }, { said, rugs }: OfRugs): AskedQuestion {
+/** A question with what would answer it. `rug`: which it is asked of, counted from 0; null where that is open, so that it is asked of each. `before`: the question right before it; absent: none. */
+export function askedQuestion({ question, rug, hasPlace, before = "" }: { question: string; rug: number | null; hasPlace: boolean; before?: string }, { said, rugs }: OfRugs): AskedQuestion {
   const asked = rug === null ? Array.from({ length: rugs }, (_, n) => n) : [rug];
   // What a whole place is for is named before a single paragraph of another.
   const answering = ({ places, except = [], ids }: QuestionKind, of: number): Answering[] =>
     [said.filter((p) => places.includes(p.place) && !except.includes(p.id)), said.filter((p) => ids.includes(p.id))].flat()
       .flatMap((p) => (p.said !== null && (p.rug === null || p.rug === of) ? [{ name: nameOf(p.place), said: p.said }] : []));
-  return { question, hasPlace, needs: (kindsOf(question) ?? []).flatMap((kind) => asked.map((of) => answering(kind, of))) };
+  return { question, hasPlace, needs: (kindsOf(question, before) ?? []).flatMap((kind) => asked.map((of) => answering(kind, of))) };
 }
 
 const blocksOf = (text: string): string[] => text.split(/\n{2,}/u).map((b) => b.trim()).filter(Boolean);

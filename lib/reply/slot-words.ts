@@ -46,6 +46,8 @@ export const SLOTS = {
   waits: where("what of our last letter waits until we know whether it is wet", "how long it may serve"),
   telephone: where("the workshop’s telephone", "01632 960 200"),
   reach: where("how to reach the workshop", "ring us on 01632 960 200 or answer this letter"),
+  collecting: where("how a rug comes to the workshop, in the words of its settings", "We collect within 15 miles."),
+  weeks: where("how many weeks work usually takes, by its settings", "3 to 6 weeks"),
   signature: always("the signature", "The workshop"),
   chance: where("how likely what the paragraph speaks of is", "likely"),
 } as const satisfies Record<string, SlotRow>;

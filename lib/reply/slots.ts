@@ -18,7 +18,7 @@ import { fillWith, isSlot, slotsIn, type SlotName } from "./slot-words";
 import { colourIn, colourName, plain, titleIn } from "./rug-title";
 import { cutDownPhrase } from "./cut-down-price";
 import { rangeInHundred } from "./documents/chances";
-import { AMOUNT_PHRASES, cappedWord, chanceWord, harmRange, improvementPhrase, lifePhrase, likelihood, listed, percent, yearsEnd } from "./phrases";
+import { AMOUNT_PHRASES, cappedWord, chanceWord, harmRange, improvementPhrase, lifePhrase, likelihood, listed, percent, weeksPhrase, yearsEnd } from "./phrases";
 
 /** What a draft needs to know of the workshop. */
 export interface WorkshopForDraft {
@@ -34,6 +34,10 @@ export interface WorkshopForDraft {
   areaUnit?: AreaUnit;
   /** How its letters sound; absent: plain. */
   tone?: Tone;
+  /** How a rug comes to it, in its own sentences; absent or empty: not said. */
+  collecting?: string;
+  /** How many weeks its work usually takes; absent or null: not said. */
+  workWeeks?: { low: number; high: number } | null;
 }
 /** The words its letters are written in. */
 export const wordsOf = ({ locale = "en-GB" }: WorkshopForDraft): Words => wordsIn(locale);
@@ -170,6 +174,7 @@ export function slotsOf(input: SlotsInput): Slots {
     emergency,
     referTo: a.advice.referTo && referralIn(words, a.advice.referTo), came: came ? cameIn(came, words) : null,
     changed: topicsIn(came?.moved?.changed, { words, most: MOST_TOPICS }), gone: topicsIn(came?.moved?.gone, { words, most: Infinity }), waits: topicsIn(came?.moved?.waits, { words, most: MOST_TOPICS }), telephone: workshop.telephone || null, reach: workshop.telephone === "" ? null : words.say(client.email === null ? "letter.ring" : "letter.ring-or-answer", { telephone: workshop.telephone }),
+    collecting: workshop.collecting || null, weeks: workshop.workWeeks ? weeksPhrase(workshop.workWeeks, words) : null,
     signature: workshop.signature.trim() || workshop.name,
   };
 }

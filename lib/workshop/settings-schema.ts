@@ -7,12 +7,13 @@ import { TONE_IDS } from "../trade/tones";
 import { LOCALES } from "../words/locales";
 import { AREA_UNITS } from "../words/measures";
 
-/** Limits of the settings, shared by the form and the server. Times in minutes and months. Elicited. */
-export const SETTING_LIMITS = { textChars: 200, signatureChars: 1_000, maxHoldMinutes: 1_440, maxRetentionMonths: 240, maxPrice: 100_000, maxLoss: 1_000 } as const;
+/** Limits of the settings, shared by the form and the server. Times in minutes, weeks and months. Elicited. */
+export const SETTING_LIMITS = { textChars: 200, signatureChars: 1_000, maxHoldMinutes: 1_440, maxRetentionMonths: 240, maxPrice: 100_000, maxLoss: 1_000, minWeeks: 1, maxWeeks: 52 } as const;
 
 /** What each setting that is typed is called, above its field and where something is wrong with it. */
 export const SETTING_NAMES = {
   name: "Name", town: "Town", address: "Address", telephone: "Telephone", hours: "Hours", emergencyNumber: "Emergency number", signature: "Signature",
+  collecting: "How a rug comes to you", weeksLow: "Weeks that work usually takes, at least", weeksHigh: "Weeks that work usually takes, at most",
   cleanPerM2: "Cleaning, per square metre", cleanMinimum: "Cleaning, at least", bindingPerM: "Binding, per metre",
   holdMinutes: "Minutes an approved letter is held", retentionMonths: "Months an enquiry is kept after it ends",
 } as const;
@@ -24,6 +25,10 @@ const price = (of: Named) =>
   z.number(`${SETTING_NAMES[of]}: write a number.`).check(z.minimum(0, `${SETTING_NAMES[of]}: not below zero.`), z.maximum(SETTING_LIMITS.maxPrice, `${SETTING_NAMES[of]}: at most ${SETTING_LIMITS.maxPrice.toLocaleString("en")}.`));
 const whole = (of: Named, low: number, high: number) =>
   z.int(`${SETTING_NAMES[of]}: write a whole number.`).check(z.minimum(low, `${SETTING_NAMES[of]}: at least ${low}.`), z.maximum(high, `${SETTING_NAMES[of]}: at most ${high.toLocaleString("en")}.`));
+const weeks = (of: Named) => whole(of, SETTING_LIMITS.minWeeks, SETTING_LIMITS.maxWeeks);
+/** A sentence that is read inside a paragraph: it ends as one. In braces stands what is still to be written, and such a letter never leaves. */
+const sentence = (of: Named) =>
+  line(of).check(z.refine((text) => !/[{}\n]/u.test(text), `${SETTING_NAMES[of]}: write it in one line and without braces.`), z.overwrite((text) => (text === "" || /[.!?…]["”’)]*$/u.test(text) ? text : `${text}.`)));
 const isTimeZone = (name: string) => {
   try {
     return Boolean(new Intl.DateTimeFormat("en", { timeZone: name }));
@@ -37,6 +42,9 @@ const spelledTimeZone = (name: string) => (isTimeZone(name) ? new Intl.DateTimeF
 
 const REAGENT_IDS = Object.keys(REAGENTS) as [ReagentId, ...ReagentId[]];
 export const isReagentId = (text: string): text is ReagentId => Object.hasOwn(REAGENTS, text);
+
+/** How many whole weeks work usually takes. */
+const workWeeks = z.strictObject({ low: weeks("weeksLow"), high: weeks("weeksHigh") }).check(z.refine((w) => w.low <= w.high, { error: "Not less than the weeks at least.", path: ["high"] }));
 
 /** The workshop's own settings. Prices in `currency` per square metre, per rug, per metre of edge, whatever the area unit shown. */
 export const workshopSettingsSchema = z
@@ -69,6 +77,10 @@ export const workshopSettingsSchema = z
     /** How long an enquiry is kept after it ends. */
     retentionMonths: whole("retentionMonths", 1, SETTING_LIMITS.maxRetentionMonths),
     signature: line("signature", SETTING_LIMITS.signatureChars),
+    /** Whether and how rugs are collected, as clients read it, in whole sentences; empty until it is said. */
+    collecting: z._default(sentence("collecting"), ""),
+    /** From the day a rug reaches the workshop, as a rule; null until it is said. */
+    workWeeks: z._default(z.nullable(workWeeks), null),
     /** How letters sound, where a paragraph has a variant. */
     tone: z._default(z.enum(TONE_IDS), "plain"),
   })
@@ -104,5 +116,7 @@ export const DEFAULT_SETTINGS: WorkshopSettings = {
   holdMinutes: 5,
   retentionMonths: 24,
   signature: "",
+  collecting: "",
+  workWeeks: null,
   tone: "plain",
 };

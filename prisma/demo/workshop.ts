@@ -20,6 +20,8 @@ export const DEMO_WORKSHOP = {
   holdMinutes: 2,
   retentionMonths: 24,
   signature: "Nell Harrow\nLantern Yard Rug Workshop",
+  collecting: "We collect within 15 miles of Hallowmere; from further away you bring it, or a carrier does.",
+  workWeeks: { low: 3, high: 6 },
 } as const;
 
 /** Who signs in to the demo; passwords are drawn at each first start. */

@@ -22,6 +22,9 @@ const IN_OTHER_HANDS = "This first belongs in the hands of {referTo}.";
 
 /** What we do not take on is neither asked about nor asked in. */
 const NOT_OURS = { advice: ["not-our-work"] };
+/** The rug comes to us next. */
+const TO_BE_BROUGHT: Condition = { is: { advice: VISITED }, not: { has: ["said-wet"], who: ["trade"], wet: ["wet", "damp"], mechanisms: ["mould", "insects"], incidents: ["flood"] } };
+const ASKED_COLLECTING: Condition["is"] = { has: ["asked-collecting"] };
 /** News of a rug that somebody hoped to save; from “very likely” not worth it on it is hard, below that it is open. */
 const HARD_NEWS: Condition = { is: { certainty: ["firm", "likely"], rugs: ["one"], top: HARM }, not: { who: ["trade"], incidents: ["flood"], has: ["little-hope"] } };
 
@@ -83,6 +86,9 @@ export const ENDS: readonly ParagraphRow[] = [
   { ...OURS, id: "customer", version: 2, place: "customer", when: { is: { who: ["trade"] } },
     text: "You can tell your customer: nobody can be sure how much comes back, and nothing more is done before a test." },
 
+  { ...OURS, id: "takes", version: 1, place: "takes", when: { is: { has: ["asked-how-long"] }, not: { has: ["said-wet"], ...NOT_OURS, incidents: ["flood"] } },
+    text: "Our work usually takes {weeks} from the day a rug reaches us; we confirm it after the inspection." },
+
   { ...OURS, id: "next-step-trade", version: 2, place: "next-step", when: { is: { who: ["trade"] } },
     text: "Only an inspection and tests settle the rest." },
   { ...OURS, id: "next-step-said-wet", version: 1, place: "next-step", when: { is: { has: ["said-wet"] } },
@@ -129,7 +135,11 @@ export const ENDS: readonly ParagraphRow[] = [
   { ...OURS, id: "next-step", version: 1, place: "next-step", when: {},
     text: "If anything changes, or you would like us to look at it, answer this letter." },
 
-  { ...TRADE, id: "visit", version: 2, place: "visit", when: { is: { advice: VISITED }, not: { has: ["said-wet"], who: ["trade"], wet: ["wet", "damp"], mechanisms: ["mould", "insects"], incidents: ["flood"] } },
+  { ...OURS, id: "visit-told", version: 1, place: "visit", when: TO_BE_BROUGHT, told: { is: ASKED_COLLECTING },
+    text: "{collecting} If you bring it, roll it and do not fold it.", tones: { warm: "{collecting} If you bring it, please roll it and do not fold it." } },
+  { ...OURS, id: "visit-asked", version: 1, place: "visit", when: { is: ASKED_COLLECTING, not: { has: ["said-wet"], ...NOT_OURS, mechanisms: ["mould"], incidents: ["flood"] } }, told: {},
+    text: "{collecting}" },
+  { ...TRADE, id: "visit", version: 2, place: "visit", when: TO_BE_BROUGHT,
     text: "Bring it rolled and not folded, or ask us whether we can collect it.",
     tones: { warm: "You can bring it, rolled and not folded. If that is hard for you, ask us whether we can collect it." } },
 

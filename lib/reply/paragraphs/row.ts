@@ -26,7 +26,7 @@ export interface Place {
 }
 export type PlaceId =
   | "greeting" | "first-aid" | "first-aid-list" | "thanks" | "trade-call" | "since" | "shared-first" | "heading" | "fibre" | "worth" | "cut-down" | "outlook" | "evidence" | "paid" | "sold-as" | "safety" | "refer" | "cause" | "haste" | "care" | "back-first" | "dye-test"
-  | "refuse" | "worse" | "beyond" | "repair" | "living" | "life" | "special" | "price" | "asks" | "shared" | "wet-unknown" | "next-step" | "claim" | "customer" | "notes" | "visit" | "closing" | "signature";
+  | "refuse" | "worse" | "beyond" | "repair" | "living" | "life" | "special" | "price" | "asks" | "shared" | "wet-unknown" | "next-step" | "claim" | "customer" | "notes" | "takes" | "visit" | "closing" | "signature";
 
 /**
  * One paragraph of the workshop's letters. Plain data, edited in a form; `version` goes up with every change of its text

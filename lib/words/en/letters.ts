@@ -100,6 +100,8 @@ export const LETTERS = {
   "years.decades": "some decades",
   "years.up-to": "up to {time}",
   "years.between": "between {low} and {high}",
+  "weeks.about": "about {n, plural, one {a week} other {#\u00a0weeks}}",
+  "weeks.between": "{low} to {high, plural, one {#\u00a0week} other {#\u00a0weeks}}",
   "money.range": "{low} to {high}",
   "money.about": "about {amount}",
   "money.edges": "{low}, or up to {high} if all its edges have to be new",

@@ -155,3 +155,36 @@ describe("the table of kinds", () => {
     expect(new Set(QUESTION_KINDS.map((k) => k.id)).size).toBe(QUESTION_KINDS.length);
   });
 });
+
+describe("whether we collect, and how long the work takes", () => {
+  const SAYS = lettered(["fibre"], ["outlook"], ["care"], ["price"], ["next-step"], ["takes"], ["visit", "visit-told"]);
+  const COMES = "Bringing it, or having it collected";
+  it.each([
+    ["Do you collect?", [COMES]], ["Could you pick it up?", [COMES]], ["Can it be collected from my house?", [COMES]], ["Please let me know whether you collect.", [COMES]],
+    ["Is there a collection service?", [COMES]], ["Would you come to fetch it?", [COMES]], ["Can I have it collected?", [COMES]], ["Can it be cleaned, and do you collect?", ["What can be done", COMES]],
+    ["How long does it take?", ["How long the work takes"]], ["How long would the cleaning take?", ["How long the work takes"]], ["How many weeks do you need?", ["How long the work takes"]],
+    ["How long will the rug be away?", ["How long the work takes"]], ["Roughly how long will it take and what would it cost?", ["How long the work takes", "Price"]],
+  ] as const)("%s: answered where the settings say it, and not where they do not", (question, places) => {
+    expect(by(question, SAYS)).toEqual(places);
+    expect(by(question, USUAL)).toBeNull();
+  });
+  it.each([
+    "Do you come to Oxford?", "Do you collect from Oxford?", "Could you pick it up in Nether Hallow?", "We live in Oxford, do you collect?", "Do you collect as far as the coast?", "Do you collect in my area?", "Is it possible to have it collected 40 miles away?",
+    "What would collecting cost?", "Do you collect for free?", "Is collection included?", "How much do you charge to pick it up?", "Do you collect, and what would that cost?",
+    "Do you collect on Thursdays?", "Can you collect it on Friday?", "Can you collect next month?", "When can you collect it?", "Do you collect in the evening?", "Do you collect and deliver?",
+    "How long does it take to dry?", "How long will the drying take?", "How long does an inspection take?", "How long does it take to collect it?", "How long would a repair take?", "How long do I need to press it?", "How long did it take to make?",
+    "How soon can you start?", "How long do we wait for an answer?", "Will it take three weeks?", "Can I post it to you?", "Can you come and look at it?", "When can I collect it?", "Can my husband collect it?", "Is it a collector’s piece?",
+  ])("%s: a person has to look", (question) => expect(by(question, SAYS)).toBeNull());
+  it("takes a price right after it for that of collecting, unless the work is named", () => {
+    const after = (question: string, before: string) => answeredBy(askedQuestion({ question, rug: 0, hasPlace: false, before }, { said: SAYS.said, rugs: 1 }), { begun: SAYS.text, text: SAYS.text });
+    expect(after("What would that cost?", "Do you collect?")).toBeNull();
+    expect(after("And how long does it take?", "Can you pick it up?")).toBeNull();
+    expect(after("What would cleaning cost?", "Do you collect?")).toEqual(["Price"]);
+    expect(after("What would that cost?", "Can it be cleaned?")).toEqual(["Price"]);
+  });
+  it("is no answer to whether they may bring it, where only how it comes is said", () => {
+    const asked = lettered(["visit", "visit-asked"]);
+    expect(by("Do you collect?", asked)).toEqual([COMES]);
+    expect(by("May I bring it?", asked)).toBeNull();
+  });
+});
