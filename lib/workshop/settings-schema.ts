@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
 import { FIBRE_IDS, type FibreId } from "../trade/fibres";
-import { EMERGENCY_NUMBERS, isEmergencyNumber } from "../trade/emergency-numbers";
+import { EMERGENCY_NUMBERS } from "../trade/emergency-numbers";
 import { REAGENTS, type ReagentId } from "../trade/reagents";
 import { CURRENCIES } from "../trade/questions";
 import { TONE_IDS } from "../trade/tones";
@@ -8,24 +8,25 @@ import { LOCALES } from "../words/locales";
 import { AREA_UNITS } from "../words/measures";
 
 /** Limits of the settings, shared by the form and the server. Times in minutes, weeks and months. Elicited. */
-export const SETTING_LIMITS = { textChars: 200, signatureChars: 1_000, maxHoldMinutes: 1_440, maxRetentionMonths: 240, maxPrice: 100_000, maxLoss: 1_000, minWeeks: 1, maxWeeks: 52 } as const;
+export const SETTING_LIMITS = { textChars: 200, signatureChars: 1_000, maxHoldMinutes: 1_440, maxRetentionMonths: 240, maxPrice: 100_000, maxLoss: 1_000, minTelephoneDigits: 6, minWeeks: 1, maxWeeks: 52 } as const;
 
 /** What each setting that is typed is called, above its field and where something is wrong with it. */
 export const SETTING_NAMES = {
   name: "Name", town: "Town", address: "Address", telephone: "Telephone", hours: "Hours", emergencyNumber: "Emergency number", signature: "Signature",
-  collecting: "How a rug comes to you", weeksLow: "Weeks that work usually takes, at least", weeksHigh: "Weeks that work usually takes, at most",
-  cleanPerM2: "Cleaning, per square metre", cleanMinimum: "Cleaning, at least", bindingPerM: "Binding, per metre",
+  collecting: "How a rug comes to you", weeksLow: "Weeks your work usually takes, from", weeksHigh: "Weeks your work usually takes, to",
+  cleanPerM2: "Cleaning, per square metre", cleanMinimum: "Cleaning, at least", bindingPerM: "Binding, per metre", cleanPerSqft: "Cleaning, per square foot", bindingPerFt: "Binding, per foot",
   holdMinutes: "Minutes an approved letter is held", retentionMonths: "Months an enquiry is kept after it ends",
 } as const;
 type Named = keyof typeof SETTING_NAMES;
 
 const line = (of: Named, max: number = SETTING_LIMITS.textChars) => z.string().check(z.trim(), z.maxLength(max, `${SETTING_NAMES[of]}: at most ${max} characters.`));
 const needed = (of: Named, what: string) => line(of).check(z.minLength(1, `Write ${what}.`));
-const price = (of: Named) =>
-  z.number(`${SETTING_NAMES[of]}: write a number.`).check(z.minimum(0, `${SETTING_NAMES[of]}: not below zero.`), z.maximum(SETTING_LIMITS.maxPrice, `${SETTING_NAMES[of]}: at most ${SETTING_LIMITS.maxPrice.toLocaleString("en")}.`));
+/** A price from 0 to `max`; what is said of a higher one. */
+export const priceUpTo = (of: Named, max: number, tooHigh: string) => z.number(`${SETTING_NAMES[of]}: write a number.`).check(z.minimum(0, `${SETTING_NAMES[of]}: not below zero.`), z.maximum(max, tooHigh));
+const price = (of: Named) => priceUpTo(of, SETTING_LIMITS.maxPrice, `${SETTING_NAMES[of]}: at most ${SETTING_LIMITS.maxPrice.toLocaleString("en")}.`);
 const whole = (of: Named, low: number, high: number) =>
   z.int(`${SETTING_NAMES[of]}: write a whole number.`).check(z.minimum(low, `${SETTING_NAMES[of]}: at least ${low}.`), z.maximum(high, `${SETTING_NAMES[of]}: at most ${high.toLocaleString("en")}.`));
-const weeks = (of: Named) => whole(of, SETTING_LIMITS.minWeeks, SETTING_LIMITS.maxWeeks);
+export const weeksOf = (of: Named) => whole(of, SETTING_LIMITS.minWeeks, SETTING_LIMITS.maxWeeks);
 /** A sentence that is read inside a paragraph: it ends as one. In braces stands what is still to be written, and such a letter never leaves. */
 const sentence = (of: Named) =>
   line(of).check(z.refine((text) => !/[{}\n]/u.test(text), `${SETTING_NAMES[of]}: write it in one line and without braces.`), z.overwrite((text) => (text === "" || /[.!?…]["”’)]*$/u.test(text) ? text : `${text}.`)));
@@ -43,8 +44,9 @@ const spelledTimeZone = (name: string) => (isTimeZone(name) ? new Intl.DateTimeF
 const REAGENT_IDS = Object.keys(REAGENTS) as [ReagentId, ...ReagentId[]];
 export const isReagentId = (text: string): text is ReagentId => Object.hasOwn(REAGENTS, text);
 
+export const WEEKS_TURNED = "The second number of weeks must not be smaller than the first.";
 /** How many whole weeks work usually takes. */
-const workWeeks = z.strictObject({ low: weeks("weeksLow"), high: weeks("weeksHigh") }).check(z.refine((w) => w.low <= w.high, { error: "Not less than the weeks at least.", path: ["high"] }));
+const workWeeks = z.strictObject({ low: weeksOf("weeksLow"), high: weeksOf("weeksHigh") }).check(z.refine((w) => w.low <= w.high, { error: WEEKS_TURNED, path: ["high"] }));
 
 /** The workshop's own settings. Prices in `currency` per square metre, per rug, per metre of edge, whatever the area unit shown. */
 export const workshopSettingsSchema = z
@@ -90,9 +92,6 @@ export const workshopSettingsSchema = z
       path: ["priors"],
     }),
   );
-/** A number that people who are hurt are told to call, as it is newly set; what an earlier release kept stays readable. */
-export const emergencyNumberSchema = workshopSettingsSchema.shape.emergencyNumber.check(
-  z.refine((text) => text === "" || isEmergencyNumber(text), `Write the emergency number in figures, such as ${EMERGENCY_NUMBERS.EU.number}, or several, such as ${EMERGENCY_NUMBERS.UK.number}.`));
 export type WorkshopSettings = z.infer<typeof workshopSettingsSchema>;
 
 /** Before anybody has set anything. Prices, hold and retention: elicited. */

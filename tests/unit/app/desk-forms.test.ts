@@ -86,6 +86,29 @@ describe("settingsFormSchema", () => {
     const settings = { ...DEFAULT_SETTINGS, losses: { "broken-promise": 9 } };
     expect(withFields(settings, settingsFormSchema.parse(valuesOf(settings))).losses).toEqual({ "broken-promise": 9 });
   });
+  it("gives them back in feet too, and reads a price that was typed by the square foot", () => {
+    const feet = { ...DEFAULT_SETTINGS, areaUnit: "sqft" as const };
+    expect(withFields(feet, settingsFormSchema.parse(valuesOf(feet)))).toEqual(feet);
+    const { prices } = withFields(feet, settingsFormSchema.parse({ ...valuesOf(feet), cleanPerSqft: "5" }));
+    expect(prices.cleanPerM2).toBeCloseTo(53.82, 2);
+    expect(prices.bindingPerM).toBe(DEFAULT_SETTINGS.prices.bindingPerM);
+  });
+  it("shows the name where no signature is set, and lets it follow the name while it is left", () => {
+    const read = (change: Record<string, string>) => withFields(DEFAULT_SETTINGS, settingsFormSchema.parse({ ...valuesOf(DEFAULT_SETTINGS), ...change })).signature;
+    expect(valuesOf(DEFAULT_SETTINGS)["signature"]).toBe(DEFAULT_SETTINGS.name);
+    expect([read({ name: "Lantern Yard" }), read({ signature: "Nell" })]).toEqual(["", "Nell"]);
+    expect(settingsFormSchema.safeParse({ ...valuesOf(DEFAULT_SETTINGS), signature: " " }).error?.issues.map((i) => i.message)).toEqual(["Write the signature: it stands under every letter."]);
+  });
+  it.each([
+    [{ weeksLow: "3", weeksHigh: "6" }, { low: 3, high: 6 }], [{ weeksLow: " ", weeksHigh: "" }, null],
+    [{ weeksLow: "3", weeksHigh: "" }, { weeksHigh: "Write both numbers of weeks, or leave both empty." }], [{ weeksLow: "", weeksHigh: "6" }, { weeksLow: "Write both numbers of weeks, or leave both empty." }],
+    [{ weeksLow: "6", weeksHigh: "3" }, { weeksHigh: "The second number of weeks must not be smaller than the first." }],
+    [{ weeksLow: "0", weeksHigh: "53" }, { weeksLow: "Weeks your work usually takes, from: at least 1.", weeksHigh: "Weeks your work usually takes, to: at most 52." }],
+    [{ weeksLow: "some", weeksHigh: "4.5" }, { weeksLow: "Weeks your work usually takes, from: write a whole number.", weeksHigh: "Weeks your work usually takes, to: write a whole number." }],
+  ])("reads the weeks of %j", (typed, read) => {
+    const parsed = settingsFormSchema.safeParse({ ...valuesOf(DEFAULT_SETTINGS), ...typed });
+    expect(parsed.success ? withFields(DEFAULT_SETTINGS, parsed.data).workWeeks : Object.fromEntries(parsed.error.issues.map((i) => [String(i.path[0]), i.message]))).toEqual(read);
+  });
   it("names the field of what is wrong", () => {
     const parsed = settingsFormSchema.safeParse({ ...valuesOf(DEFAULT_SETTINGS), name: " ", cleanPerM2: "forty", holdMinutes: "1441" });
     expect(parsed.error?.issues.map((i) => i.path[0]).sort()).toEqual(["cleanPerM2", "holdMinutes", "name"]);

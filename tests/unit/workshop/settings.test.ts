@@ -23,6 +23,15 @@ describe("workshopSettingsSchema", () => {
       ).toEqual([false, true, true, false, false]);
     }
   });
+  it("takes whole weeks from 1 to 52, the first not above the second, and none", () => {
+    expect(takes({ workWeeks: null })).toBe(true);
+    for (const [low, high, isTaken] of [[1, 52, true], [4, 4, true], [0, 4, false], [3, 53, false], [6, 3, false], [2.5, 4, false]] as const) expect(takes({ workWeeks: { low, high } }), `${low} to ${high}`).toBe(isTaken);
+  });
+  it("ends how a rug comes as a sentence, and takes no braces, which would hold every letter", () => {
+    const kept = (collecting: string) => workshopSettingsSchema.parse({ ...DEFAULT_SETTINGS, collecting }).collecting;
+    expect(["", "  ", "We do not collect", "We collect.", "Ask us!"].map(kept)).toEqual(["", "", "We do not collect.", "We collect.", "Ask us!"]);
+    for (const collecting of ["We collect {where}", "We collect.\nOr not.", "x".repeat(SETTING_LIMITS.textChars + 1)]) expect(takes({ collecting })).toBe(false);
+  });
   it("takes priors that add up to 1 and no others", () => {
     expect(takes({ priors: { wool: 0.5, viscose: 0.5 } })).toBe(true);
     expect(takes({ priors: { wool: 0.5, viscose: 0.4 } })).toBe(false);

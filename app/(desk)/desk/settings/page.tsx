@@ -34,7 +34,7 @@ export default async function Page() {
         <li><Link href="/desk/settings/fibres">Which rugs write in</Link> <small>Where every judgement of a fibre begins.</small></li>
       </ul>
       <JudgedEarlier count={earlier.ok ? earlier.value : 0} />
-      <SettingsForm title={TITLE} values={valuesOf(settings)} usualEmergency={`${usual.number} (${usual.source}${usual.how === "memory" ? ", from memory" : ""})`} rates={{ clean: ratePerArea(prices.cleanPerM2, currency, settings), binding: ratePerLength(prices.bindingPerM, currency, settings) }} />
+      <SettingsForm title={TITLE} values={valuesOf(settings)} usualEmergency={`${usual.number} (${usual.source}${usual.how === "memory" ? ", from memory" : ""})`} unit={settings.areaUnit} rates={{ cleanPerM2: ratePerArea(prices.cleanPerM2, currency, settings), bindingPerM: ratePerLength(prices.bindingPerM, currency, settings) }} />
     </div>
   );
 }

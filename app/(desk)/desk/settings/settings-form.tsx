@@ -4,6 +4,8 @@ import type { FormValues } from "@/lib/enquiry/step-schemas";
 import { CheckedForm } from "@/lib/ui/checked-form";
 import { SelectField, TextArea, TextField } from "@/lib/ui/field";
 import { OFFERED_LOCALES } from "@/lib/words/locales";
+import type { AreaUnit } from "@/lib/words/measures";
+import { PRICE_FIELDS, type PriceId } from "@/lib/workshop/price-fields";
 import { SETTING_NAMES } from "@/lib/workshop/settings-schema";
 import css from "../page.module.css";
 import { keepSettings } from "./actions";
@@ -18,7 +20,7 @@ const LOCALE_NAMES: Record<(typeof OFFERED_LOCALES)[number], string> = {
   "en-CA": "English, as in Canada", "en-AU": "English, as in Australia", "en-NZ": "English, as in New Zealand",
 };
 
-export function SettingsForm({ title, values, usualEmergency, rates }: { title: string; values: FormValues; /** The number of the place that is set, with its source. */ usualEmergency: string; /** The prices as they are kept, in the workshop's own unit. */ rates: Readonly<Record<"clean" | "binding", string>> }) {
+export function SettingsForm({ title, values, usualEmergency, unit, rates }: { title: string; values: FormValues; /** The number of the place that is set, with its source. */ usualEmergency: string; /** In which areas are told, and prices typed. */ unit: AreaUnit; /** The prices as they are kept, in that unit. */ rates: Readonly<Partial<Record<PriceId, string>>> }) {
   return (
     <CheckedForm schema={settingsFormSchema} action={keepSettings} values={values} title={title}>
       <fieldset className={css.group}>
@@ -34,14 +36,20 @@ export function SettingsForm({ title, values, usualEmergency, rates }: { title: 
         <div className={css.pair}><TextField name="holdMinutes" label={SETTING_NAMES.holdMinutes} hint="So long it can be taken back." inputMode="numeric" /><TextField name="retentionMonths" label={SETTING_NAMES.retentionMonths} inputMode="numeric" /></div>
       </fieldset>
       <fieldset className={css.group}>
+        <legend>What clients often ask</legend>
+        <TextField name="collecting" label={SETTING_NAMES.collecting} hint="As clients read it, in whole sentences, such as “We collect within 15 miles; from further away you bring it, or a carrier does.” Say also if you do not collect. Stands in letters where they ask, or where the rug is to be brought. May stay empty." />
+        <div className={css.pair}>
+          <TextField name="weeksLow" label={SETTING_NAMES.weeksLow} hint="Whole weeks, from the day a rug reaches you." inputMode="numeric" />
+          <TextField name="weeksHigh" label={SETTING_NAMES.weeksHigh} hint="Told to those who ask, as usual and not as promised. Both may stay empty." inputMode="numeric" />
+        </div>
+      </fieldset>
+      <fieldset className={css.group}>
         <legend>Prices</legend>
         <div className={css.pair}>
           <SelectField name="currency" label="Currency" hint="Prices that you leave as they stand are exchanged. What was judged before keeps its currency until it is judged anew." options={CURRENCIES.map((c) => ({ id: c, label: c }))} />
         </div>
         <div className={css.pair}>
-          <TextField name="cleanPerM2" label={SETTING_NAMES.cleanPerM2} hint={`Kept now: ${rates.clean}.`} inputMode="decimal" />
-          <TextField name="cleanMinimum" label={SETTING_NAMES.cleanMinimum} inputMode="decimal" />
-          <TextField name="bindingPerM" label={SETTING_NAMES.bindingPerM} hint={`Kept now: ${rates.binding}.`} inputMode="decimal" />
+          {PRICE_FIELDS[unit].map(({ of, field }) => <TextField key={field} name={field} label={SETTING_NAMES[field]} hint={rates[of] && `Kept now: ${rates[of]}.`} inputMode="decimal" />)}
         </div>
       </fieldset>
       <fieldset className={css.group}>
@@ -49,7 +57,7 @@ export function SettingsForm({ title, values, usualEmergency, rates }: { title: 
         <SelectField name="jurisdiction" label="Whose general rules the law texts describe" hint="In general terms only: local law decides." options={JURISDICTIONS} />
         <div className={css.pair}>
           <SelectField name="locale" label="Language of clients" hint="And how dates and amounts are written. The words are spelled as in Britain." options={OFFERED_LOCALES.map((id) => ({ id, label: LOCALE_NAMES[id] }))} />
-          <SelectField name="areaUnit" label="Sizes and areas" hint="In pages and letters. Clients may give either." options={UNITS} />
+          <SelectField name="areaUnit" label="Sizes and areas" hint="In pages and letters, and for prices here. Clients may give either." options={UNITS} />
         </div>
         <TextField name="timeZone" label="Time zone" hint="Such as Europe/Dublin." />
       </fieldset>
