@@ -1,4 +1,5 @@
 import { LATEX_BACK_FROM, type MethodId } from "../trade/care";
+import { BROUGHT_BACK } from "../trade/improvement";
 import type { LetterSign } from "../trade/letter-signs";
 import type { Assessment, Range } from "../triage/assessment";
 import { SPOILT_PHOTO, type Strength } from "../triage/finding";
@@ -109,6 +110,9 @@ const WORTH_SAYING = 0.33;
 const LITTLE_PERCENT = 25;
 export const isLittle = ({ improvement }: Assessment): boolean => improvement !== null && improvement.high < LITTLE_PERCENT;
 
+/** More likely than not, less comes back than counts as brought back: what most speaks against the work. */
+export const fallsShort = ({ improvement }: Assessment): boolean => improvement !== null && improvement.median < BROUGHT_BACK.leastPerCent;
+
 const isHardlyWorth = ({ beyondRepair }: Assessment): boolean => (beyondRepair ?? 0) >= HARDLY_WORTH.beyondRepair;
 /** Nobody is hurried: by what was told nothing is lost by waiting, or the work is likely not worth its cost. */
 const hasNoHaste = (a: Assessment): boolean => a.urgency.level === "can-wait" || isHardlyWorth(a);
@@ -126,6 +130,9 @@ export const costsMore = ({ money }: Assessment): boolean => {
 
 /** Whether there is a price for cleaning, and something to set it against: what the rug may be worth today or, where that is not known, what a new one costs. */
 const isPriceBesideWorth = ({ money }: Assessment): boolean => Boolean(money?.clean && (money.valueToday ?? money.replace));
+
+/** Whether cleaning may cost as much as the rug may be worth today, range against range: then what it is worth decides too. */
+const isWorthOverlapping = ({ money }: Assessment): boolean => Boolean(money?.clean && money.valueToday && money.clean.high >= money.valueToday.low);
 
 /** The methods that clean, in the order of the assessment: neither dusting, nor leaving it, nor what an owner does at home. */
 const CLEANS_NOTHING: readonly MethodId[] = ["dusting", "none", "at-home"];
@@ -181,7 +188,7 @@ function given({ rug, enquiry, hasTelephone, hasName, hasPage, came }: FactsInpu
     improvement: a.improvement, "first-aid": a.firstAid && !isAidKnown(rug, came), "aid-known": a.firstAid && isAidKnown(rug, came), "said-wet": wetByWords, "said-flood": wetByWords === "hands-off",
     "clean-price": a.money?.clean, "cut-down-price": a.money?.cutDown, "cut-down-way": a.money?.cutDown && plannedCut(a), "replace-price": replacePrice(a),
     "sent-photos": sawPhotos(a), photos: asks.photos.length, questions: asks.questions.length, "one-ask": asks.one, "lone-ask": asks.photos.length + asks.questions.length === 1,
-    "costs-more": costsMore(a), "price-beside-worth": isPriceBesideWorth(a), "price-against-silk": speaksAgainstSilk(a), "wet-unknown": isWetOpen && !isSaidDry(rug), "dry-said": isWetOpen && isSaidDry(rug),
+    "costs-more": costsMore(a), "price-beside-worth": isPriceBesideWorth(a), "worth-overlaps": isWorthOverlapping(a), "falls-short": fallsShort(a), "price-against-silk": speaksAgainstSilk(a), "wet-unknown": isWetOpen && !isSaidDry(rug), "dry-said": isWetOpen && isSaidDry(rug),
     referral: a.advice.referTo, telephone: hasTelephone, name: hasName, "no-page": !hasPage,
     came: came && (came.message || came.answers || came.photos > 0), tested: came?.tested,
     changed: moved?.changed.length, gone: moved?.gone.length, waits: moved?.waits.length,

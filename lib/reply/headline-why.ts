@@ -4,7 +4,7 @@ import { ACTIONS } from "../trade/losses";
 import type { ActionId, Assessment, MechanismId } from "../triage/assessment";
 import { capital } from "../words/capital";
 import type { Words } from "../words/words";
-import { costsMore, isFibreOpen, isLittle, likelyMechanisms } from "./facts";
+import { costsMore, fallsShort, isFibreOpen, isLittle, likelyMechanisms } from "./facts";
 import { namedFibres } from "./label-said";
 import { COLOUR_LOST, PILE_TROUBLE, REPAIRS } from "./paragraphs/troubles";
 import { improvementFigures, likelihood, AMOUNT_PHRASES } from "./phrases";
@@ -60,12 +60,12 @@ function costAgainstWorth({ money }: Assessment, words: Words): string | null {
   return `cleaning costs about ${amount("clean", money.clean)}, and ${money.valueToday ? `the rug may be worth ${amount("valueToday", worth)} today` : `a new one ${amount("replace", worth)}`}`;
 }
 
-/** Why the work is, or may not be, worth its cost: little comes back, or it costs as much as the rug is worth; else both stand beside each other. */
+/** Why the work is, or may not be, worth its cost: too little comes back, or it costs as much as the rug is worth; else both stand beside each other. */
 function worth(a: Assessment, known: Known): string[] {
   const cost = costAgainstWorth(a, known.words);
   if (isLittle(a)) return [trouble(a), back(a, known)].flatMap((s) => s ?? []);
   if (costsMore(a) && cost) return [cost];
-  return [trouble(a), back(a, known), cost].flatMap((s) => s ?? []);
+  return [trouble(a), back(a, known), fallsShort(a) ? null : cost].flatMap((s) => s ?? []);
 }
 
 /** What is wet, or was within the day. */

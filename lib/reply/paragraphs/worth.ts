@@ -5,6 +5,7 @@ import { CLEANING, HARDLY_WORTH, HARM, LOOKS, OFFERED, PERHAPS_NOT_WORTH, REPAIR
 
 /** Harm after which it no longer serves: of any other a letter speaks of cleaning, not of saving. */
 const HARM_TO_USE = HARM.filter((m) => !LOOKS.includes(m));
+const PROVISIONAL = "That is provisional: nobody here has inspected it, and an inspection could change it.";
 const INSTEAD = "advise-claim-or-replacement";
 /** What an old piece is worth is a question for a valuer. */
 const VALUED_ELSEWHERE: Condition["not"] = { age: ["antique"] };
@@ -20,26 +21,27 @@ const NO_PLAIN_YES: Condition["not"] = {
 
 /**
  * Whether the work is worth its cost. Where it probably is not, that is the second sentence of the answer, with what could
- * change it, before how much may come back and before any price; at even odds it stands after the outlook. Where we would
- * rather not take the money, that stands beside a small range, or after a good one beside what to do instead, and no price for
- * the same work stands in the letter. Where it probably is
- * worth it, and cleaning is what we offer, that is said as plainly. One sentence of a paragraph speaks of worth.
+ * change it, before how much may come back and before any price; at even odds it stands after the outlook. It says what speaks
+ * against the work: the cost, how little comes back, the years left; where what the rug is worth decides, and that is known
+ * only roughly, it says so. Where we would rather not take the money, that stands beside a small range, or after a good one
+ * beside what to do instead, and no price for the same work stands in the letter. Where it probably is worth it, and cleaning
+ * is what we offer, that is said as plainly. One sentence of a paragraph speaks of worth.
  */
 export const WORTH: readonly ParagraphRow[] = [
   { ...OURS, id: "little-gain", version: 2, place: "worth", when: { is: { has: ["little-hope"] }, not: { ...VALUED_ELSEWHERE, top: ["soil-only"] }, atLeast: HARDLY_WORTH },
     text: "It is {beyond} that cleaning would bring back too little to be worth its cost; that is provisional: nobody here has inspected it, and an inspection could change it." },
   { ...OURS, id: "not-worth-saving-dear", version: 1, place: "worth", when: { is: { has: ["costs-more"], top: HARM_TO_USE }, not: { ...VALUED_ELSEWHERE, advice: ["advise-cut-down"] }, atLeast: HARDLY_WORTH },
     text: "It is {beyond} that saving it is not worth the cost, set against what it may be worth today; that is provisional: nobody here has inspected it, and an inspection could change it." },
-  { ...OURS, id: "not-worth-saving-priced", version: 1, place: "worth", when: { is: { has: ["clean-price"], top: HARM_TO_USE }, not: { ...VALUED_ELSEWHERE, advice: ["advise-cut-down"] }, atLeast: HARDLY_WORTH },
-    text: "It is {beyond} that saving it is not worth the money, weighing what it costs against what may come back and what the rug is worth. That is provisional: nobody here has inspected it, and an inspection could change it." },
-  { ...OURS, id: "not-worth-saving", version: 1, place: "worth", when: { is: { top: HARM_TO_USE }, not: { ...VALUED_ELSEWHERE, advice: ["advise-cut-down"] }, atLeast: HARDLY_WORTH },
-    text: "It is {beyond} that saving it is not worth the money; that is provisional: nobody here has inspected it, and an inspection could change it." },
+  { ...OURS, id: "not-worth-saving", version: 2, place: "worth", when: { is: { has: ["falls-short"], top: HARM_TO_USE }, not: { ...VALUED_ELSEWHERE, advice: ["advise-cut-down"] }, atLeast: HARDLY_WORTH },
+    text: `It is {beyond} that saving it is not worth the money: cleaning may bring back too little. ${PROVISIONAL}` },
   { ...OURS, id: "not-worth-cleaning-dear", version: 1, place: "worth", when: { is: { has: ["costs-more"] }, not: COST_UNASKED, atLeast: HARDLY_WORTH },
-    text: "It is {beyond} that cleaning it is not worth the money: it may well cost more than the rug is worth today. That is provisional: nobody here has inspected it, and an inspection could change it." },
-  { ...OURS, id: "not-worth-cleaning-priced", version: 1, place: "worth", when: { is: { has: ["clean-price"] }, not: COST_UNASKED, atLeast: HARDLY_WORTH },
-    text: "It is {beyond} that cleaning it is not worth the money, weighing what it costs against what may come back and what the rug is worth. That is provisional: nobody here has inspected it, and an inspection could change it." },
-  { ...OURS, id: "not-worth-cleaning", version: 1, place: "worth", when: { not: VALUED_ELSEWHERE, atLeast: HARDLY_WORTH },
-    text: "It is {beyond} that cleaning it is not worth the money; that is provisional: nobody here has inspected it, and an inspection could change it." },
+    text: `It is {beyond} that cleaning it is not worth the money: it may well cost more than the rug is worth today. ${PROVISIONAL}` },
+  { ...OURS, id: "not-worth-cleaning", version: 2, place: "worth", when: { is: { has: ["falls-short"] }, not: VALUED_ELSEWHERE, atLeast: HARDLY_WORTH },
+    text: `It is {beyond} that cleaning it is not worth the money: it may not gain enough. ${PROVISIONAL}` },
+  { ...OURS, id: "not-worth-years", version: 1, place: "worth", when: { is: { has: ["short-life"] }, not: VALUED_ELSEWHERE, atLeast: HARDLY_WORTH },
+    text: `It is {beyond} that cleaning it is not worth the money, set against how long it may still serve. ${PROVISIONAL}` },
+  { ...OURS, id: "not-worth-hangs", version: 1, place: "worth", when: { not: VALUED_ELSEWHERE, atLeast: HARDLY_WORTH },
+    text: `It is {beyond} that cleaning it is not worth the money, but that hangs on what the rug is worth today, which we cannot tell well from here. ${PROVISIONAL}` },
 
   { ...OURS, id: "not-our-money", version: 3, place: "beyond", when: { is: { advice: [INSTEAD], has: ["little-hope"] }, not: { ...VALUED_ELSEWHERE, top: LOOKS }, atLeast: HARDLY_WORTH },
     text: "We would rather not take your money for cleaning it." },
@@ -47,8 +49,10 @@ export const WORTH: readonly ParagraphRow[] = [
     text: "It is {beyond} that saving it is not worth the cost, set against what it may be worth today. That is provisional: nobody here has inspected it." },
   { ...OURS, id: "perhaps-not-worth-it-dear", version: 1, place: "beyond", when: { ...EVEN_ODDS, is: { has: ["costs-more"] }, not: COST_UNASKED },
     text: "Cleaning it may not be worth the money: it may well cost more than the rug is worth today." },
-  { ...OURS, id: "perhaps-not-worth-it", version: 2, place: "beyond", when: EVEN_ODDS,
-    text: "Cleaning it may not be worth the money; only an inspection could tell." },
+  { ...OURS, id: "perhaps-not-worth-it-hangs", version: 1, place: "beyond", when: { ...EVEN_ODDS, is: { has: ["worth-overlaps"] } },
+    text: "Cleaning it may not be worth the money: that hangs on how much comes back and on what the rug is worth today." },
+  { ...OURS, id: "perhaps-not-worth-it", version: 3, place: "beyond", when: EVEN_ODDS,
+    text: "Cleaning it may not be worth the money: that hangs on how much comes back, and only an inspection could tell." },
   { ...OURS, id: "costs-more", version: 3, place: "beyond", when: { is: { has: ["costs-more"] }, not: { ...COST_UNASKED, top: HARM_TO_USE }, below: HARDLY_WORTH },
     text: "Cleaning may well cost more than the rug is worth today." },
   // Below 33 in 100 that it is not leaves over 67 that it is: “likely” on the published scale begins at 66 (lib/trade/words-for-chance.ts).

@@ -54,15 +54,40 @@ describe("composeDraft, worth", () => {
     expect(says({}, mechanism)).toMatch(/cleaning it is not worth the money: it may well cost more than the rug is worth today\. That is provisional/);
   });
   it.each(["advise-claim-or-replacement", "advise-cut-down", "refer", "leave-alone", ...OFFERS] as const)("says in the second sentence that it is likely not worth it, and what could change that, from .66 on (%s)", (id) => {
-    const second = (beyondRepair: number) => /Going by [^.]*\.( It is likely that (?:saving|cleaning) it is not worth the money, weighing what it costs against what may come back and what the rug is worth\. That is provisional: nobody here has inspected it, and an inspection could change it\.)?/.exec(says({ ...money(5000), beyondRepair, advice: action(id) }))?.[1];
+    const second = (beyondRepair: number) => /Going by [^.]*\.( It is likely that (?:saving it is not worth the money: cleaning may bring back too little|cleaning it is not worth the money: it may not gain enough)\. That is provisional: nobody here has inspected it, and an inspection could change it\.)?/.exec(says({ ...money(5000), beyondRepair, advice: action(id) }))?.[1];
     expect(second(0.67)).toBeDefined();
     expect(second(0.65)).toBeUndefined();
   });
   it("says at even odds that it may not be, from .33 to .66, and nothing of it below", () => {
-    const perhaps = /Cleaning it may not be worth the money; only an inspection could tell/;
+    const perhaps = /Cleaning it may not be worth the money: that hangs on how much comes back, and only an inspection could tell\./;
     for (const beyondRepair of [0.33, 0.65]) expect(says({ ...money(5000), beyondRepair })).toMatch(perhaps);
     for (const beyondRepair of [0.32, 0.66]) expect(says({ ...money(5000), beyondRepair })).not.toMatch(perhaps);
     expect(says({ ...money(5000), beyondRepair: 0.32 })).not.toMatch(/worth/);
+  });
+  describe("what speaks against the work", () => {
+    const reason = (rest: Partial<Assessment>, mechanism: MechanismId = "food-old") => /It is likely that (.*)\. That is provisional: nobody here has inspected it, and an inspection could change it\./.exec(says({ ...money(300), lifeYears: range(4, 9, 16), ...rest }, mechanism))?.[1];
+    const wide = (median: number) => ({ improvement: range(10, median, 80) });
+    it("is how little comes back where probably less does than counts as brought back (under 40 per cent), whatever the rug is worth", () => {
+      for (const worth of [money(300), money(5000), money(null), { money: null }]) {
+        expect(reason({ ...worth, ...wide(39.9) })).toBe("cleaning it is not worth the money: it may not gain enough");
+        expect(reason({ ...worth, ...wide(39.9) }, "dye-bleed")).toBe("saving it is not worth the money: cleaning may bring back too little");
+      }
+    });
+    it("is the years left where enough comes back and they may be few", () => {
+      const few = { ...wide(40), lifeYears: range(0.9, 3, 7) };
+      expect(reason(few)).toBe("cleaning it is not worth the money, set against how long it may still serve");
+      expect(reason({ ...few, lifeYears: range(1, 3, 7) })).not.toMatch(/serve/);
+    });
+    it("is else what the rug is worth, which nobody here knows well, and that is said", () => {
+      expect(reason(wide(40))).toBe("cleaning it is not worth the money, but that hangs on what the rug is worth today, which we cannot tell well from here");
+    });
+    it.each([250, 40])("is at even odds also what the rug is worth where the cost may reach it (cost up to 250, worth from %d on)", (from) => {
+      const text = says({ beyondRepair: 0.5, ...wide(50), money: { currency: "GBP", clean: range(150, 200, 250), cutDown: null, replace: range(900, 1000, 1200), valueToday: range(from, 600, 900) } });
+      expect(text).toMatch(/may not be worth the money: that hangs on how much comes back and on what the rug is worth today\./);
+    });
+    it("is at even odds not what the rug is worth where that lies above all that the cost may be", () => {
+      expect(says({ beyondRepair: 0.5, ...wide(50), money: { currency: "GBP", clean: range(150, 200, 250), cutDown: null, replace: range(900, 1000, 1200), valueToday: range(251, 600, 900) } })).not.toMatch(/worth today/);
+    });
   });
   it.each(OFFERS)("joins it to the price of a cleaning that we offer (%s): an inspection first, no pitch, and what that costs is asked before it", (id) => {
     const text = says({ advice: action(id) }, "urine-old");
