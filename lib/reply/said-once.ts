@@ -9,7 +9,7 @@ type Leads = Pick<Pieces, "leadOf" | "lineOfRug">;
 type RugPiece = Piece & { readonly rug: number };
 
 /** Sentences that lean on the one before them, or after: they stand only beside it, and nobody needs them twice. */
-const LEANS = /^(?:It|They|This|Mostly they|By eye|The longer it|Whether it|If (?:it|one|that)) /u;
+const LEANS = /^(?:It|They|This|Mostly they|The longer it|Whether it|If (?:it|one|that)) /u;
 const LEANS_ON_NEXT = /^Thank you /u;
 /** The short answer: what several rugs share of it stands before them. */
 const ANSWER: readonly PlaceId[] = ["fibre", "worth", "outlook", "beyond"];
@@ -45,12 +45,13 @@ function rugsBy(pieces: readonly RugPiece[]): RugsOf {
   return (piece, unit) => (piece.place.id === LIST ? asked : (by.get(joinedParts(unit)) ?? []));
 }
 
-/** What leans on something is said once a letter, as thanks are; the rest is looked at rug by rug. */
-function unsaidIn(): Unsaid {
+/** What leans on something is said once a letter, as thanks are, and what first aid has said is not said again of a rug; the rest is looked at rug by rug. */
+function unsaidAfter(letter: readonly Piece[]): Unsaid {
+  const before = new Set(letter.flatMap(({ parts }) => parts.map(({ text }) => text)));
   const said = new Set<string>();
   return (parts) => parts.filter(({ text }, at) => {
     const leans = (at > 0 && LEANS.test(text)) || (parts.length > 1 && LEANS_ON_NEXT.test(text));
-    const isSaid = leans && said.has(text);
+    const isSaid = before.has(text) || (leans && said.has(text));
     said.add(text);
     return !isSaid;
   });
@@ -133,8 +134,8 @@ export function saidOnce(standing: readonly Piece[], leads: Leads): Laid {
   if (rugs.length < 2) return { lines: standing, used: standing.map(({ used }) => used) };
   const isAllShared = ofRugs.every((p) => unitsOf(p).every((unit) => rugsOf(p, unit).length > 1));
   const before = isAllShared ? [] : shared.filter((s) => isBefore(s, shared));
-  const unsaid = unsaidIn();
   const [start, end] = [standing.findIndex((p) => p.rug !== null), standing.findLastIndex((p) => p.rug !== null) + 1];
+  const unsaid = unsaidAfter(standing.slice(0, start));
   const letter = (pieces: readonly Piece[]): Laid => ({ lines: pieces, used: pieces.map(({ used }) => used) });
   const all = [
     letter(standing.slice(0, start)), underLeads(before, "shared-first", { leads, unsaid }),

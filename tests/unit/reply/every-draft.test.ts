@@ -6,6 +6,7 @@ import { shippedParagraph } from "../../../lib/reply/library";
 import { mostWords } from "../../../lib/reply/length";
 import { PLACES } from "../../../lib/reply/paragraphs";
 import { WORTH } from "../../../lib/reply/paragraphs/worth";
+import { says } from "../../../lib/reply/parts";
 import { improvementPhrase } from "../../../lib/reply/phrases";
 import { checkLetter, knownOf } from "../../../lib/reply/promises/check";
 import { readingOf } from "../../../lib/reply/reading";
@@ -27,11 +28,12 @@ describe(`every draft of the program, over ${RUNS.toLocaleString("en")} made-up 
     fc.assert(fc.property(anyInput, (input) => {
       const { text, subject, paragraphs } = composeDraft(input);
       const rugs = input.assessments.map((r) => r.assessment);
-      expect(count(text, /Going by |Your message is all we have so far/g)).toBe(rugs.length);
+      const toldOf = rugs.map((_, at) => paragraphs.filter((p) => p.rug === at && p.said !== null && says(text, p.said)).map((p) => p.said).join("\n"));
+      for (const told of toldOf) expect(count(told, /Going by |Your message is all we have so far/g)).toBe(1);
       const ranges = input.assessments.flatMap(({ answers, assessment: { improvement } }) => (improvement && !isFlooded(answers) ? [improvement] : []));
       for (const improvement of ranges) expect(text.includes(improvementPhrase(improvement))).toBe(!isTooWide(improvement));
       if (ranges.some(isTooWide)) expect(text).toMatch(/we cannot tell (?:from here )?how much|what cleaning would bring back we cannot tell/);
-      expect(count(text, /test in a hidden corner/g)).toBeGreaterThanOrEqual(rugs.filter((a) => cleaning(a).some((m) => m.verdict !== "ruled-out")).length);
+      rugs.forEach((a, at) => { if (cleaning(a).some((m) => m.verdict !== "ruled-out")) expect(toldOf[at]).toMatch(/test in a hidden corner/); });
       expect(count(text, /\bweak when wet\b|\bgrows weak\b/g)).toBeLessThanOrEqual(rugs.length);
       expect(subject + text).not.toMatch(/[{}]|undefined|\bnull\b|NaN/);
       expect(checkLetter(text, knownOf(rugs.map((assessment) => ({ assessment }))))).toEqual([]);

@@ -5,6 +5,7 @@ import { composeDraft, type ComposedDraft } from "../../../lib/reply/draft";
 import type { Came } from "../../../lib/reply/facts";
 import { composeFollowing } from "../../../lib/reply/following";
 import { ANSWER_HERE, openPlaces, openPlacesSay } from "../../../lib/reply/open-places";
+import { partsOf, withoutDash } from "../../../lib/reply/parts";
 import { piecesOf } from "../../../lib/reply/pieces";
 import { TOPICS } from "../../../lib/reply/moved";
 import { FOLLOWING } from "../../../lib/reply/paragraphs/following";
@@ -41,7 +42,7 @@ describe("composeFollowing", () => {
       "Thank you for your message.",
       ANSWER_HERE,
       "With what you have sent us since, our answer has changed. This replaces what we wrote before about what cleaning costs.",
-      "Cleaning would cost about £65 to £80. That is an estimate; we agree price and limits with you before we begin.",
+      "Cleaning would cost about £65 to £80. The price is an estimate; we agree price and limits with you before we begin.",
     ]);
     expect(paragraphs.map((p) => p.id)).toEqual(["greeting", "thanks", "since-came", "since-changed", "price-clean", "signature"]);
   });
@@ -171,7 +172,7 @@ describe("composeFollowing", () => {
         const before = composeDraft({ ...b, assessments: a.assessments.slice(0, b.assessments.length) });
         const { text, paragraphs } = composeFollowing(b, { told: toldBy(before), came: MESSAGE });
         const replaced = /This replaces what we wrote before about ([^.]*)\./.exec(text);
-        const judges = paragraphs.filter((p) => p.rug !== null && p.place !== "heading").map((p) => text.lastIndexOf(p.said ?? ""));
+        const judges = paragraphs.filter((p) => p.rug !== null && p.place !== "heading").flatMap((p) => partsOf(p.said ?? "")).map((p) => text.lastIndexOf(withoutDash(p.text)));
         if (replaced) expect(replaced.index).toBeLessThan(Math.min(...judges));
         const stands = (topic: string, places: readonly string[]) => { if (replaced?.[1]?.includes(topic)) expect(paragraphs.some((p) => places.includes(p.place))).toBe(true); };
         stands("what it is made of", ["fibre"]);
@@ -215,8 +216,8 @@ describe("changesBetween", () => {
     expect(changes(first, first)).toEqual([]);
     expect(changes(first, priced(65, 80))).toMatchObject([{
       place: "Price",
-      was: "Cleaning would cost about £150 to £240. That is an estimate; we agree price and limits with you before we begin.",
-      now: "Cleaning would cost about £65 to £80. That is an estimate; we agree price and limits with you before we begin.",
+      was: "Cleaning would cost about £150 to £240. The price is an estimate; we agree price and limits with you before we begin.",
+      now: "Cleaning would cost about £65 to £80. The price is an estimate; we agree price and limits with you before we begin.",
     }]);
   });
 
