@@ -11,10 +11,11 @@ import { readingOf } from "../../../lib/reply/reading";
 import { anyInput } from "./any-input";
 import { action, FIRST_AID_SAID, inputOf, range, WOOL_METHODS, type OneRug } from "./make";
 import { DEMO_CLIENTS, letterAbout } from "./must-say/demo-letters";
+import { plainly } from "./must-say/letter-of";
 
 const PRICE = { currency: "GBP", clean: range(150, 180, 240), cutDown: null, replace: null, valueToday: null };
 const rug = ({ rest = {}, ...sketch }: Partial<OneRug["sketch"]> = {}, more: Partial<OneRug> = {}): OneRug => ({
-  sketch: { fibres: { wool: 0.93 }, methods: WOOL_METHODS, evidence: [{ what: "touch", value: "springy", strength: "told" }], mechanisms: { "food-old": 0.9 }, ...sketch, rest: { improvement: range(15, 45, 75), worse: 0.2, lifeYears: range(4, 9, 16), money: PRICE, ...rest } },
+  sketch: { fibres: { wool: 0.93 }, methods: WOOL_METHODS, evidence: [{ what: "touch", value: "springy", strength: "told" }], mechanisms: { "food-old": 0.9 }, ...sketch, rest: { improvement: range(15, 45, 75), worse: 0.22, lifeYears: range(4, 9, 16), money: PRICE, ...rest } },
   answers: { liquid: "coffee-tea" }, enquiry: { wetNow: "no", reason: "older-trouble" }, ...more,
 });
 const WOOL = rug();
@@ -25,7 +26,10 @@ function inputAbout(...rugs: OneRug[]): DraftInput {
   const all = rugs.map(inputOf);
   return { ...(all[0] as DraftInput), assessments: all.flatMap((i) => i.assessments) };
 }
-const about = (...rugs: OneRug[]) => composeDraft(inputAbout(...rugs));
+function about(...rugs: OneRug[]) {
+  const draft = composeDraft(inputAbout(...rugs));
+  return { ...draft, text: plainly(draft.text) };
+}
 const times = (text: string, words: RegExp) => (text.match(new RegExp(words, "g")) ?? []).length;
 const orderOf = (text: string, words: readonly string[]) => words.map((w) => text.indexOf(w));
 /** In which order they stand; none is missing. */
@@ -37,6 +41,11 @@ const expectOrder = (text: string, words: readonly string[]) => {
 
 /** Sentences of six words and more, and lines of a list whole. */
 const sentencesOf = (text: string) => text.split("\n").flatMap((line) => (line.startsWith("– ") ? [line] : line.split(/(?<=[.!?])\s+/u))).filter((s) => readingOf(s).words >= 6);
+/** What each paragraph about one rug says that a letter does not: of what is asked the lines, of all else every sentence. */
+const missingOf = ({ text, paragraphs }: Pick<ReturnType<typeof composeDraft>, "text" | "paragraphs">) => paragraphs.flatMap(({ rug: of, place, said }) => {
+  if (of === null || place === "heading" || said === null) return [];
+  return (place === "asks" ? said.split("\n").slice(1) : [said]).filter((words) => !says(text, words));
+});
 /** Sentences that something different follows for each rug, which is understood only beside them. */
 const LEANED_ON = ["It may dry and leave no mark.", "Viscose is made from wood pulp."];
 const twiceIn = (text: string) => sentencesOf(text).filter((s, at, all) => all.indexOf(s) !== at && !LEANED_ON.includes(s));
@@ -44,7 +53,7 @@ const twiceIn = (text: string) => sentencesOf(text).filter((s, at, all) => all.i
 describe("a letter about several rugs", () => {
   it("says of two rugs with the same trouble once what is the same, the answer first, and of each under its name what is its own", () => {
     const { text } = about(WOOL, BLUE);
-    expectOrder(text, ["First, for each of the two rugs\n\nGoing by what you told us, this rug is very likely wool.", "Words and photos can mislead", "Rug 1: Grey, 170 × 240\n\nWith careful cleaning", "15–75\u00a0%", "between 4 and 16 years", "Rug 2: Blue, 200 × 300\n\nWith careful cleaning", "30–88\u00a0%", "between 2 and 8 years", "For each of the two rugs\n\n", "the stain has set", "test in a hidden corner", "Please do not clean it at home", "Cleaning would cost about £150 to £240", "From here nobody can be sure"]);
+    expectOrder(text, ["First, for each of the two rugs\n\nGoing by what you told us, this rug is very likely wool.", "Words and photos can mislead", "Rug 1: Grey, 170 × 240\n\nWith careful cleaning", "15–75 %", "between 4 and 16 years", "Rug 2: Blue, 200 × 300\n\nWith careful cleaning", "30–88 %", "between 2 and 8 years", "For each of the two rugs\n\n", "the stain has set", "test in a hidden corner", "Please do not clean it at home", "Cleaning would cost about £150 to £240", "From here nobody can be sure"]);
     for (const once of [/Going by/, /mislead/, /hidden corner/, /at home/, /£150/, /The price is an estimate/, /between 15 and 30 in 100/]) expect(times(text, once), String(once)).toBe(1);
     expect(readingOf(text).words).toBeLessThanOrEqual(mostWords(1));
   });
@@ -74,7 +83,7 @@ describe("a letter about several rugs", () => {
   it("puts a caution that both need before their answers", () => {
     const mould = (fibre: "wool" | "silk") => rug({ fibres: { [fibre]: 0.93 }, mechanisms: { mould: 0.9 } });
     const { text } = about(mould("wool"), mould("silk"));
-    expectOrder(text, ["First, for each of the two rugs\n\nIt is very likely that mould grows in it. Mould can harm your health", "Rug 1:", "very likely wool", "Rug 2:", "very likely silk"]);
+    expectOrder(text, ["First, for each of the two rugs\n\n", "It is very likely that mould grows in it. Mould can harm your health", "Rug 1:", "very likely wool", "Rug 2:", "very likely silk"]);
     expect(times(text, /Mould can harm/)).toBe(1);
   });
   it("keeps a caution for both where only its chance differs", () => {
@@ -88,12 +97,12 @@ describe("a letter about several rugs", () => {
     expect(text).toMatch(/told us already\.\n– A photo of the label[^\n]*\n– Rug 1: A photo of the back[^\n]*\n– Rug 2: A photo of the whole rug/);
   });
 
-  it("says no sentence twice, leaves none out, is no longer than it may be and keeps its limits, for every two clients of the demo", () => {
+  it("says no sentence twice, leaves none out, is no longer than it may be and keeps its limits, for clients of the demo two by two", () => {
     for (const [at, a] of DEMO_CLIENTS.entries()) {
-      for (const b of DEMO_CLIENTS.slice(at + 1)) {
+      for (const b of DEMO_CLIENTS.slice(at + 1, at + 4)) {
         const { draft, rugs } = letterAbout([a, b]);
         expect(twiceIn(draft.text), `${a}, ${b}`).toEqual([]);
-        for (const { said, rug: of } of draft.paragraphs) if (of !== null && said !== null && !/^Rug \d/.test(said)) expect(draft.paragraphs.some((p) => p.place === "asks" && p.said === said) || says(draft.text, said), said).toBe(true);
+        expect(missingOf(draft)).toEqual([]);
         expect(readingOf(draft.text).words).toBeLessThanOrEqual(mostWords(rugs.length));
         const letter = draft.text.toLowerCase();
         expect(MUST_SAYS.filter((m) => m.when(letter) && !m.needs.test(letter) && !m.unless?.test(letter)).map((m) => m.id)).toEqual([]);
@@ -102,9 +111,9 @@ describe("a letter about several rugs", () => {
   }, 120_000);
   it("says no sentence twice and leaves none of a paragraph out, over 1,000 made-up letters", () => {
     fc.assert(fc.property(anyInput, (input) => {
-      const { text, paragraphs } = composeDraft(input);
-      if (input.assessments.length === 2) expect(twiceIn(text)).toEqual([]);
-      for (const { said, rug: of, place } of paragraphs) if (of !== null && place !== "heading") expect(says(text, said ?? ""), said ?? "").toBe(true);
+      const draft = composeDraft(input);
+      if (input.assessments.length === 2) expect(twiceIn(draft.text)).toEqual([]);
+      expect(missingOf(draft)).toEqual([]);
     }), { numRuns: 1000 });
   }, 120_000);
 });
@@ -116,20 +125,20 @@ describe("what was said once of several rugs", () => {
 
   it("was told of each of them: a letter that follows says of one what changed, under its name", () => {
     const { text } = composeFollowing(later, { told, came: { message: true, answers: false, photos: 0, tested: false } });
-    expect(text).toMatch(/Rug 2: Blue[^]*between 25 and 45 in 100/);
+    expect(plainly(text)).toMatch(/Rug 2: Blue[^]*between 25 and 45 in 100/);
     expect(text).not.toMatch(/Rug 1|Going by|or each of/);
   });
   it("says once in a letter that follows what changed for both", () => {
     const both = inputAbout(rug({ rest: { worse: 0.35 } }), rug({ rest: { improvement: range(30, 60, 88), lifeYears: range(2, 4, 8), worse: 0.35 } }, { title: "Blue, 200 × 300" }));
     const { text } = composeFollowing(both, { told, came: { message: true, answers: false, photos: 0, tested: false } });
     expect(text).toContain("For each of the two rugs");
-    expect(times(text, /between 25 and 45 in 100/)).toBe(1);
+    expect(times(plainly(text), /between 25 and 45 in 100/)).toBe(1);
   });
   it("leaves its lead in an edited draft where it holds for one of them only from now on", () => {
     const changes = changesBetween(told, composeDraft(later), piecesOf(later).readsToday);
     const taken = changes.reduce((text, change) => takenIn(change, text), told.text);
     expect(openIn(changes, taken)).toEqual([]);
-    expectOrder(taken, ["Rug 1: Grey", "between 15 and 30 in 100", "Rug 2: Blue", "between 25 and 45 in 100", "For each of the two rugs"]);
+    expectOrder(plainly(taken), ["Rug 1: Grey", "between 15 and 30 in 100", "Rug 2: Blue", "between 25 and 45 in 100", "For each of the two rugs"]);
   });
   it("changes nothing where nothing changed", () => expect(changesBetween(told, composeDraft(first), piecesOf(first).readsToday)).toEqual([]));
 });
