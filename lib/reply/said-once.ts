@@ -124,14 +124,15 @@ function laidRug(pieces: readonly Piece[], rugsOf: RugsOf, unsaid: Unsaid): Laid
 
 /**
  * Lays out a letter so that what it says of several rugs in the same words stands once, under a lead that names them, and only what differs
- * stands under each rug's own name. What several share of the short answer, and cautions, come first, then each rug, then the rest.
+ * stands under each rug's own name. What several share of the short answer, and cautions, come first, then each rug, then the rest. Where a
+ * workshop has put the leads away, each rug has all of its own.
  */
 export function saidOnce(standing: readonly Piece[], leads: Leads): Laid {
   const rugs = [...new Set(standing.flatMap(({ rug }) => (rug === null ? [] : [rug])))];
   const ofRugs = standing.filter(isOfRug);
   const rugsOf = rugsBy(ofRugs);
   const shared = sharedIn(ofRugs, rugsOf, leads);
-  if (rugs.length < 2) return { lines: standing, used: standing.map(({ used }) => used) };
+  if (rugs.length < 2 || !leads.leadOf("shared-first", rugs) || !leads.leadOf("shared", rugs)) return { lines: standing, used: standing.map(({ used }) => used) };
   const isAllShared = ofRugs.every((p) => unitsOf(p).every((unit) => rugsOf(p, unit).length > 1));
   const before = isAllShared ? [] : shared.filter((s) => isBefore(s, shared));
   const [start, end] = [standing.findIndex((p) => p.rug !== null), standing.findLastIndex((p) => p.rug !== null) + 1];

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { composeDraft } from "../../../lib/reply/draft";
 import { composeFollowing } from "../../../lib/reply/following";
 import { changesBetween, openIn, takenIn } from "../../../lib/reply/changes";
+import { SHIPPED } from "../../../lib/reply/library";
 import { mostWords } from "../../../lib/reply/length";
 import { says } from "../../../lib/reply/parts";
 import { piecesOf, type DraftInput } from "../../../lib/reply/pieces";
@@ -89,6 +90,12 @@ describe("a letter about several rugs", () => {
   it("keeps a caution for both where only its chance differs", () => {
     const { text } = about(rug({ mechanisms: { mould: 0.95 } }), rug({ mechanisms: { mould: 0.7 } }));
     expectOrder(text, ["First, for each of the two rugs", "Mould can harm your health", "Rug 1:", "very likely that mould grows in it", "Rug 2:", "It is likely that mould grows in it"]);
+  });
+  it("says everything rug by rug where the workshop has put a lead away", () => {
+    const library = SHIPPED.map((row) => (row.place === "shared" ? { ...row, off: true } : row));
+    const { text } = composeDraft({ ...inputAbout(WOOL, BLUE), library });
+    expect(text).not.toMatch(/or each of/);
+    expect(times(text, /Going by what you told us/)).toBe(2);
   });
   it("asks for everything in one list, and says of which rug where it is not of all", () => {
     const asks = (...ids: ("label" | "back" | "whole")[]) => rug({ fibres: { wool: 0.4, viscose: 0.35 }, words: "about as likely as not", rest: { advice: action("ask-for-more"), nextQuestions: ids.map((id) => ({ id, kind: "photo" as const, ask: id, why: "" })) } });
