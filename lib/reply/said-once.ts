@@ -129,10 +129,10 @@ function laidRug(pieces: readonly Piece[], rugsOf: RugsOf, unsaid: Unsaid): Laid
  */
 export function saidOnce(standing: readonly Piece[], leads: Leads): Laid {
   const rugs = [...new Set(standing.flatMap(({ rug }) => (rug === null ? [] : [rug])))];
+  if (rugs.length < 2 || !leads.leadOf("shared-first", rugs) || !leads.leadOf("shared", rugs)) return { lines: standing, used: standing.map(({ used }) => used) };
   const ofRugs = standing.filter(isOfRug);
   const rugsOf = rugsBy(ofRugs);
   const shared = sharedIn(ofRugs, rugsOf, leads);
-  if (rugs.length < 2 || !leads.leadOf("shared-first", rugs) || !leads.leadOf("shared", rugs)) return { lines: standing, used: standing.map(({ used }) => used) };
   const isAllShared = ofRugs.every((p) => unitsOf(p).every((unit) => rugsOf(p, unit).length > 1));
   const before = isAllShared ? [] : shared.filter((s) => isBefore(s, shared));
   const [start, end] = [standing.findIndex((p) => p.rug !== null), standing.findLastIndex((p) => p.rug !== null) + 1];
