@@ -88,12 +88,19 @@ function isBefore({ piece: { place }, of, begins }: Shared, all: readonly Shared
   return CAUTIONS.includes(place.id) || isBesideFibre || (begins && ANSWER.includes(place.id));
 }
 
+/** Whether a piece stands in the block of one before it, also where what stands between them does so elsewhere. */
+function isOneBlock(pieces: readonly RugPiece[], before: RugPiece | undefined, piece: RugPiece): boolean {
+  if (before?.rug !== piece.rug) return false;
+  return pieces.slice(pieces.indexOf(before) + 1, pieces.indexOf(piece) + 1).every((p) => p.joins);
+}
+
 /** What is shared under a lead for each set of rugs; the lead is kept with all that stands under it. */
-function underLeads(shared: readonly Shared[], place: "shared-first" | "shared", { leads, unsaid }: { leads: Leads; unsaid: Unsaid }): Laid {
+function underLeads(shared: readonly Shared[], place: "shared-first" | "shared", { leads, unsaid, pieces }: { leads: Leads; unsaid: Unsaid; pieces: readonly RugPiece[] }): Laid {
   const sets = [...new Map(shared.map(({ of }) => [of.join(), of])).values()];
   const laid = sets.map((of) => {
     const lead = leads.leadOf(place, of);
-    const under = shared.filter((s) => isSame(s.of, of)).map(({ piece, parts }, at): Line => ({ text: joinedParts(unsaid(parts)), place: piece.place, joins: at > 0 && piece.joins }));
+    const here = shared.filter((s) => isSame(s.of, of));
+    const under = here.map(({ piece, parts }, at): Line => ({ text: joinedParts(unsaid(parts)), place: piece.place, joins: isOneBlock(pieces, here[at - 1]?.piece, piece) }));
     const lines = lead ? [lead, ...under] : under;
     return { lines, used: lead ? [{ ...lead.used, said: blocks(lines) }] : [] };
   });
@@ -139,9 +146,9 @@ export function saidOnce(standing: readonly Piece[], leads: Leads): Laid {
   const unsaid = unsaidAfter(standing.slice(0, start));
   const letter = (pieces: readonly Piece[]): Laid => ({ lines: pieces, used: pieces.map(({ used }) => used) });
   const all = [
-    letter(standing.slice(0, start)), underLeads(before, "shared-first", { leads, unsaid }),
+    letter(standing.slice(0, start)), underLeads(before, "shared-first", { leads, unsaid, pieces: ofRugs }),
     ...rugs.map((rug) => laidRug(standing.filter((p) => p.rug === rug), rugsOf, unsaid)),
-    underLeads(shared.filter((s) => !before.includes(s)), "shared", { leads, unsaid }), letter(standing.slice(end)),
+    underLeads(shared.filter((s) => !before.includes(s)), "shared", { leads, unsaid, pieces: ofRugs }), letter(standing.slice(end)),
   ];
   return { lines: all.flatMap((l) => l.lines), used: all.flatMap((l) => l.used) };
 }
