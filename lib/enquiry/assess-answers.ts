@@ -21,11 +21,11 @@ export interface EnquiryToAssess {
   /**
    * At least one; `colours` of its face photo, empty without photos; `photos`: the kinds that were sent, so that none is
    * asked for again; `spoilt`: those that came out too dark, light or blurred, so that they are; `seen`: answers that the workshop saw in a photo; `tests`: what was found on the bench or by a laboratory, where anything was;
-   * `measured`: in its photos.
+   * `measured`: in its photos; `labelShown`: a label read in one says what was typed.
    */
   rugs: readonly {
     answers: RugAnswers; colours: readonly ColourShare[]; photos: readonly ShownKind[]; spoilt?: readonly ShownKind[];
-    seen?: readonly QuestionId[]; tests?: readonly Finding[]; measured?: readonly Finding[];
+    seen?: readonly QuestionId[]; tests?: readonly Finding[]; measured?: readonly Finding[]; labelShown?: boolean;
   }[];
   client: DraftInput["client"];
   workshop: WorkshopSettings;
@@ -72,11 +72,11 @@ function enquiryTitle({ rugs, enquiry, workshop }: EnquiryToAssess): string {
   return rugs.length > 1 ? `${rugs.length} rugs. ${first}` : first;
 }
 
-type ToAnswer = Pick<EnquiryToAssess, "client" | "workshop" | "enquiry" | "library"> & { rugs: readonly ({ answers: RugAnswers; photos: { readonly length: number } } & Pick<RugForDraft, "labelHeard" | "messages">)[]; wetByWords: FirstAidKind | null; saidOfWater?: RugForDraft["saidOfWater"] };
+type ToAnswer = Pick<EnquiryToAssess, "client" | "workshop" | "enquiry" | "library"> & { rugs: readonly ({ answers: RugAnswers; photos: { readonly length: number } } & Pick<RugForDraft, "labelHeard" | "labelShown" | "messages">)[]; wetByWords: FirstAidKind | null; saidOfWater?: RugForDraft["saidOfWater"] };
 
 /** What a reply to assessments that exist already is written from. */
 export function draftInput(e: ToAnswer, assessed: readonly Pick<AssessedRug, "title" | "assessment">[]): DraftInput {
-  const assessments = assessed.map(({ title, assessment }, at) => ({ title, assessment, answers: e.rugs[at]?.answers ?? {}, photos: e.rugs[at]?.photos.length ?? 0, labelHeard: e.rugs[at]?.labelHeard ?? false, messages: e.rugs[at]?.messages ?? [], wetByWords: e.wetByWords, saidOfWater: e.saidOfWater ?? null }));
+  const assessments = assessed.map(({ title, assessment }, at) => ({ title, assessment, answers: e.rugs[at]?.answers ?? {}, photos: e.rugs[at]?.photos.length ?? 0, labelHeard: e.rugs[at]?.labelHeard ?? false, labelShown: e.rugs[at]?.labelShown ?? false, messages: e.rugs[at]?.messages ?? [], wetByWords: e.wetByWords, saidOfWater: e.saidOfWater ?? null }));
   return { assessments, client: e.client, workshop: e.workshop, enquiry: e.enquiry, ...(e.library ? { library: e.library } : {}) };
 }
 

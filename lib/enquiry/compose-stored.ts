@@ -5,13 +5,14 @@ import type { DraftInput } from "../reply/pieces";
 import type { Prisma } from "../store/database";
 import type { WorkshopSettings } from "../workshop/settings-schema";
 import { draftInput } from "./assess-answers";
+import { isTypedLabelShown } from "./label-reading";
 import { CLIENT } from "./measurement-findings";
 import { assessmentOf, enquiryAnswersOf, messagesOf, rugAnswersOf } from "./stored";
 import { urgenciesOfWords, WORDS_PARTS } from "./unread-letters";
 import { newestOfWater, wetByWords } from "./wet-by-words";
 
 /** What a letter is written from: the client, every rug with its answers and its newest assessment, and which letters of ours have answered already. */
-export const LETTER_PARTS = { client: true, ...WORDS_PARTS, rugs: { ...WORDS_PARTS.rugs, include: { ...WORDS_PARTS.rugs.include, photos: { select: { id: true } } } } } as const satisfies Prisma.EnquiryInclude;
+export const LETTER_PARTS = { client: true, ...WORDS_PARTS, rugs: { ...WORDS_PARTS.rugs, include: { ...WORDS_PARTS.rugs.include, photos: { select: { label: true } } } } } as const satisfies Prisma.EnquiryInclude;
 type Row = Prisma.EnquiryGetPayload<{ include: typeof LETTER_PARTS }>;
 interface Written { workshop: WorkshopSettings; library: readonly LibraryRow[] }
 
@@ -21,7 +22,11 @@ const isLabelHeard = ({ channel, submittedAt }: Pick<Row, "channel" | "submitted
 
 /** What the next letter of an enquiry is written from; null where nothing was assessed yet. */
 export function inputStored(row: Row, { workshop, library }: Written): DraftInput | null {
-  const rugs = row.rugs.flatMap((r) => (r.assessments[0] ? [{ title: r.title, photos: r.photos, labelHeard: isLabelHeard(row, r.answers), messages: messagesOf(r.answers).map((m) => m.text), answers: rugAnswersOf(r.answers), assessment: assessmentOf(r.assessments[0].result) }] : []));
+  const rugs = row.rugs.flatMap((r) => {
+    const [newest] = r.assessments;
+    const answers = rugAnswersOf(r.answers);
+    return newest ? [{ title: r.title, photos: r.photos, labelHeard: isLabelHeard(row, r.answers), labelShown: isTypedLabelShown(answers.labelText, r.photos), messages: messagesOf(r.answers).map((m) => m.text), answers, assessment: assessmentOf(newest.result) }] : [];
+  });
   if (rugs.length === 0) return null;
   const water = { wetByWords: wetByWords(rugs.map((r) => r.assessment), urgenciesOfWords(row)), saidOfWater: newestOfWater(row.rugs.flatMap((r) => messagesOf(r.answers))) };
   return draftInput({ client: row.client, workshop, library, enquiry: enquiryAnswersOf(row.answers).answers, rugs, ...water }, rugs);

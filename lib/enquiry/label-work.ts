@@ -1,7 +1,8 @@
 import "server-only";
 import { readLabelPhoto, type LabelText } from "../photo/server/read-label-photo";
-import { database, type LabelReading } from "../store/database";
+import { database, transact, type LabelReading } from "../store/database";
 import { photoPath } from "../store/photo-files";
+import { beginFreshDraft } from "./fresh-draft";
 import { cropSchema } from "./label-reading";
 import { labelSense } from "./label-sense";
 import type { Frame, LabelState } from "./label-view";
@@ -38,7 +39,15 @@ async function readWhatIsDue(photoId: string): Promise<void> {
     if (row?.state !== ("reading" satisfies LabelState)) return;
     const data = await readRow(row);
     await database().labelReading.updateMany({ where: { id: row.id, state: "reading" satisfies LabelState }, data });
+    if (data.state === "read") await tellInDraft(photoId);
   }
+}
+
+/** A draft that nobody has touched says from now on whether the photo shows what was typed of the label. */
+async function tellInDraft(photoId: string): Promise<void> {
+  const photo = await database().photo.findUnique({ where: { id: photoId }, select: { rug: { select: { enquiryId: true } } } });
+  const enquiryId = photo?.rug?.enquiryId;
+  if (enquiryId !== undefined) await transact((tx) => beginFreshDraft(tx, enquiryId, new Date()));
 }
 
 async function readRow({ photoId, crop }: LabelReading): Promise<Pick<LabelReading, "text" | "degrees"> & { state: LabelState; words: object; crop: object }> {

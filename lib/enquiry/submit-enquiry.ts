@@ -12,7 +12,7 @@ import { readLibrary } from "./library";
 import { inOneStepOfMany } from "./one-step";
 import { addClientLink } from "./open-client-link";
 import { measuredOf } from "./measurement-findings";
-import { findingsOfLabels } from "./label-reading";
+import { findingsOfLabels, isTypedLabelShown } from "./label-reading";
 import { rugColours, storedKinds } from "./photo-view";
 import { intakeAnswersSchema, submissionSchema, type Submission } from "./questionnaire";
 import { relevantAnswers } from "./steps";
@@ -94,7 +94,7 @@ async function writtenEnquiry(
     client,
     workshop: settings,
     library: await readLibrary(),
-    rugs: [{ answers: rug, colours: rugColours(intake.photos), ...storedKinds(intake.photos), tests: findingsOfLabels(intake.photos), measured: measuredOf(intake.photos) }],
+    rugs: [{ answers: rug, colours: rugColours(intake.photos), ...storedKinds(intake.photos), tests: findingsOfLabels(intake.photos), labelShown: isTypedLabelShown(rug.labelText, intake.photos), measured: measuredOf(intake.photos) }],
   });
   return {
     channel: "web",

@@ -35,6 +35,8 @@ export interface RugForDraft {
   photosCame?: boolean;
   /** The label was read to us on the telephone, and typed here. */
   labelHeard?: boolean;
+  /** The label was read in a photo too, and says what was typed of it. */
+  labelShown?: boolean;
 }
 /** What a letter judges: the fibre, how far it comes back, whether it is worth it, what happened, how it is cleaned, what could be done instead, the years, the price. */
 export type TopicId = "fibre" | "outlook" | "worth" | "cause" | "care" | "repair" | "life" | "price";

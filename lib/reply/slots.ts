@@ -68,21 +68,22 @@ function labelQuote(text: string | undefined): string | null {
 }
 
 /** What a letter says it goes by: one label once, by its photo; photos come last, and only where no label in one of them is named already. */
-function evidenceKinds(a: Assessment): Strength[] {
+function evidenceKinds({ assessment: a, labelShown = false, labelHeard = false }: RugForDraft): Strength[] {
   const all = strengthsOf(a).filter((s) => s !== "photo");
   const kinds = all.filter((s) => s !== "label-typed" || !all.includes("label-photo"));
-  return sawPhotos(a) && !kinds.includes("label-photo") ? [...kinds, "photo"] : kinds;
+  const isLabelSeen = kinds.includes("label-photo") || (labelShown && !labelHeard && kinds.includes("label-typed"));
+  return sawPhotos(a) && !isLabelSeen ? [...kinds, "photo"] : kinds;
 }
 
 /** More photos than one where nobody counted them. */
-function evidenceWords(kind: Strength, { photos = 2, labelHeard = false }: RugForDraft, { say }: Words): string {
+function evidenceWords(kind: Strength, { photos = 2, labelHeard = false, labelShown = false }: RugForDraft, { say }: Words): string {
   if (kind === "photo") return say("evidence.photo", { n: photos });
-  return kind === "label-typed" && labelHeard ? say("evidence.label-heard") : say(`evidence.${kind}`);
+  return say(kind !== "label-typed" ? `evidence.${kind}` : labelHeard ? "evidence.label-heard" : labelShown ? "evidence.label-shown" : "evidence.label-typed");
 }
 
 function evidence(rug: RugForDraft, words: Words): string {
   const { assessment, answers } = rug;
-  const kinds = evidenceKinds(assessment);
+  const kinds = evidenceKinds(rug);
   const quoted = kinds.find((s) => s.startsWith("label-"));
   const quote = labelQuote(labelTextOf(assessment) ?? answers.labelText);
   const said = kinds.map((s) => (s === quoted && quote ? words.say("letter.label-quoted", { label: evidenceWords(s, rug, words), words: quote }) : evidenceWords(s, rug, words)));

@@ -18,3 +18,6 @@ export function labelsDiffer(a: string, b: string): boolean {
     return x === undefined || y === undefined || (x !== null && y !== null && Math.abs(x - y) > ROUNDED);
   });
 }
+
+/** Whether two texts both name what the pile is of, and say the same of it. */
+export const labelsAgree = (a: string, b: string): boolean => [a, b].every((text) => pileIn(text).size > 0) && !labelsDiffer(a, b);

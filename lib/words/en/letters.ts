@@ -55,6 +55,7 @@ export const LETTERS = {
   "evidence.bench": "the test in our workshop",
   "evidence.label-photo": "the label in your photo",
   "evidence.label-typed": "the label as you typed it",
+  "evidence.label-shown": "the label as you typed it and as your photo shows it",
   "evidence.label-heard": "the label as you read it to us",
   "evidence.photo": "{n, plural, one {your photo} other {your photos}}",
   "evidence.told": "what you told us",

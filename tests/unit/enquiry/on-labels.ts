@@ -138,6 +138,25 @@ export function onLabels(): void {
       expect(await read(none, photoId)).toMatchObject({ told: null });
       expect(await answerLabelReading(none, { photoId, answer: "told" }, NOW)).toMatchObject({ code: "changed-meanwhile" });
     });
+    it("is told in the letter beside what was typed where it says the same, whether it was read before the enquiry was sent or after, and is no finding by that", async () => {
+      const typed = { ...CURIOUS, rug: { ...CURIOUS.rug, labelFound: "typed" as const, labelText: "wool 80, viscose 20" } };
+      const ivo = await staff("reviewer", "Ivo Castellane");
+      const draftOf = async (enquiryId: string) => good(await readEnquiry(ivo, enquiryId, later(9))).draft?.text;
+      for (const isReadFirst of [true, false]) {
+        const caller = await intake(typed);
+        const photoId = await labelPhoto(caller);
+        if (isReadFirst) await read(caller, photoId);
+        const sent = good(await submitEnquiry(caller, ANA, later(1)));
+        if (!isReadFirst) {
+          expect(await draftOf(sent.enquiryId)).toContain("the label as you typed it (");
+          await read(await clientOf(sent), photoId);
+        }
+        expect(await draftOf(sent.enquiryId)).toContain("the label as you typed it and as your photo shows it (");
+        expect(await labelsOf(sent.enquiryId)).toMatchObject([{ strength: "label-typed" }]);
+        good(await answerLabelReading(ivo, { photoId, answer: "unsure" }, later(3)));
+        expect(await draftOf(sent.enquiryId)).toContain("the label as you typed it (");
+      }
+    });
     it("says that silk may be more than was read, until somebody has said what stands there", async () => {
       const caller = await intake(CURIOUS);
       const photoId = await labelPhoto(caller);

@@ -159,6 +159,14 @@ describe("composeDraft, edges", () => {
     expect(heard(true)).not.toMatch(/typed/);
     expect(heard(false)).toMatch(/Going by the label as you typed it/);
   });
+  it("says that their photo shows the label as they typed it, once, where one was read and says the same", () => {
+    const seen = [{ what: "label", value: "wool", strength: "label-typed" as const }, { what: "photo", value: ["label"], strength: "told" as const, decibans: 0 }];
+    const input = inputOf({ sketch: { fibres: { wool: 0.9 }, evidence: seen } });
+    const shown = (labelShown: boolean, labelHeard = false) => composeDraft({ ...input, assessments: input.assessments.map((rug) => ({ ...rug, labelShown, labelHeard })) }).text;
+    expect(shown(true)).toMatch(/Going by the label as you typed it and as your photo shows it, your grey rug/);
+    expect(shown(false)).toMatch(/Going by the label as you typed it and your photos, your grey rug/);
+    expect(shown(true, true)).toMatch(/Going by the label as you read it to us and your photos, your grey rug/);
+  });
   describe("where they told us of urine this week", () => {
     const LIKELIER = { bleaching: 0.9, "pile-distortion": 0.8 } as const;
     const draft = (urine: Sketch["mechanisms"], answers: RugAnswers, rest: Sketch["rest"] = {}) =>
