@@ -43,7 +43,7 @@ export const ENDS: readonly ParagraphRow[] = [
   { ...OURS, id: "special-not-ours", version: 2, place: "special", when: { is: { advice: ["not-our-work"] } },
     text: "This is not work that we take on: we think it would cost you more than it is worth." },
   { ...TRADE, id: "special-pot", version: 1, place: "special", when: { is: { has: ["pot-said"] }, not: { who: ["trade"], incidents: ["flood"], changes: ["spots"], mechanisms: ["mould"], has: ["said-flood"] } },
-    text: "If a plant pot still stands on it, please lift it off, without dragging it, and keep pots off the rug: damp gathers under them." },
+    text: "If a plant pot still stands on it, please lift it off and put none back: damp gathers under pots." },
   { ...TRADE, id: "special-shading", version: 1, place: "special", when: { is: { changes: ["shaded"] }, not: { wet: ["wet", "damp"], who: ["trade"] } },
     text: "Where it is lighter from one side only, the pile may simply lie another way: cleaning does not change that for good." },
 

@@ -82,7 +82,7 @@ describe("to somebody who asks in their own words whether it is silk", () => {
 });
 
 describe("to somebody whose own words tell of plant pots on the rug", () => {
-  const LIFTED = says("to lift the pot off, and to put none back", /plant pot still stands on it, please lift it off, without dragging it, and keep pots off the rug/);
+  const LIFTED = says("to lift the pot off, and to put none back", /plant pot still stands on it, please lift it off and put none back/);
   it("asks them to lift the pots off, whatever happened under them", () => {
     for (const story of ["There is a ring under the plant pot.", "Two large plant pots stand on it and the pile is brown round them.", "We keep flowerpots on the rug."])
       for (const labelText of ["100% wool", "100% viscose"]) expect(missing(text({ story, labelText }, { wetNow: "no" }), [LIFTED])).toEqual([]);
