@@ -28,7 +28,7 @@ export function actorOf(caller: Caller): string | null {
   }
 }
 
-/** Writes who did what, in the transaction of the change itself. `detail` holds ids and states, and the reasons people gave; what a correction made of a client's contact details; never what clients or letters say. */
+/** Writes who did what, in the transaction of the change itself. `detail` holds ids and states, and the reasons people gave; what a correction made of a client's contact details; never what clients or letters say, but for the sentences of a letter that a reason was given for. Erasing an enquiry empties it. */
 export async function audit(
   tx: Tx,
   caller: Caller,

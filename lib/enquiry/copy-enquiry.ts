@@ -143,6 +143,6 @@ async function plainly(row: Row, { names, lost, words, workshop }: { names: Copy
     letters: row.letters.map((l, i) => ({ file: names.letter(i), kind: l.kind, state: l.state, to: l.toAddress, subject: l.subject, at: l.sentAt ?? l.notBefore })),
     documents: row.documents.map((d) => ({ file: names.document(d.id), title: d.title, madeAt: d.createdAt })),
     messages: row.post.map((p) => ({ file: names.message(p.id), from: p.fromAddress, subject: p.subject, text: p.text, arrivedAt: p.arrivedAt })),
-    history: await historyOf(row, words, workshop),
+    history: (await historyOf(row, words, workshop)).map(({ at, who, what }) => ({ at, who, what })),
   };
 }

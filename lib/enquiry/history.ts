@@ -9,6 +9,7 @@ import type { AuditAction } from "./audit";
 import { isTestId } from "./bench-test-schema";
 import { documentKindSchema } from "./document-view";
 import { peopleNames } from "./people-names";
+import { allowedIn } from "./promises";
 import { STATE_NAMES } from "./states";
 import type { EnquiryStateId, EnquiryView } from "./views";
 import { dayAndHour } from "./workshop-day";
@@ -99,5 +100,5 @@ export async function historyOf({ audit, client }: { audit: readonly Audit[]; cl
     if (a.actorKind === "staff") return staffName(a.actorId);
     return a.actorKind === "system" ? words.say("history.program") : client.name;
   };
-  return withoutGoneOnWith(audit).map((a) => ({ at: a.at.toISOString(), who: nameOf(a), what: wordsOf(a, words, clock) }));
+  return withoutGoneOnWith(audit).map((a) => ({ at: a.at.toISOString(), who: nameOf(a), what: wordsOf(a, words, clock), sentences: SENT.test(a.action) ? allowedIn(a.detail).map(({ sentence, why }) => ({ sentence, why })) : [] }));
 }

@@ -11,8 +11,12 @@ import type { AsItIs } from "./outdated";
 import { sendingReasonSchema } from "./sending-reason";
 import { assessmentOf } from "./stored";
 
-/** What stands in the audit beside a letter that went out all the same: the rules it broke, and the reason given. */
-export interface Allowed { readonly promises: string | null; readonly reason: string | null }
+/** What stands in the audit beside a letter that went out all the same: the rules it broke, the reason given, and each sentence that it was given for, with its rule and what was said of it. Of something left out the sentence is empty. */
+export interface Allowed { readonly promises: string | null; readonly reason: string | null; readonly allowed?: readonly AllowedSentence[] }
+const allowedSchema = z.object({ rule: z.string(), sentence: z.string(), why: z.string() });
+export type AllowedSentence = z.infer<typeof allowedSchema>;
+/** As they were kept; none where none were. */
+export const allowedIn = (detail: unknown): AllowedSentence[] => z.object({ allowed: z.array(allowedSchema) }).safeParse(detail).data?.allowed ?? [];
 
 /**
  * Lets a letter go that says no more than is known; one that says more only with a reason, and one with an open place not at all.
@@ -25,7 +29,7 @@ export async function holdToPromises(tx: Tx, { enquiryId, kind, text, reason }: 
   if (found.length === 0) return ok({ promises: null, reason: null });
   const parsed = sendingReasonSchema.safeParse(reason ?? "");
   if (!parsed.success) return refuse("promises-too-much", reason ? (parsed.error.issues[0]?.message ?? "") : sayPromises(found), { reason: parsed.error.issues[0]?.message ?? "" });
-  return ok({ promises: [...new Set(found.map((f) => f.rule))].join(", "), reason: parsed.data });
+  return ok({ promises: [...new Set(found.map((f) => f.rule))].join(", "), reason: parsed.data, allowed: found.map(({ rule, sentence, why }) => ({ rule, sentence, why })) });
 }
 
 async function knownIn(tx: Tx, enquiryId: string): Promise<Known> {

@@ -221,7 +221,8 @@ export interface EnquiryView {
   documents: DocumentView[];
   /** What came by mail, oldest first. */
   post: PostView[];
-  history: { at: string; who: string; what: string }[];
+  /** `sentences`: those that a letter was sent with all the same, and what was said of each; of something left out the sentence is empty. */
+  history: { at: string; who: string; what: string; sentences: { sentence: string; why: string }[] }[];
   /** What this person may do now. */
   may: { edit: boolean; approve: boolean; second: boolean; ask: boolean; test: boolean; blur: boolean; correct: boolean; correctClient: boolean; erase: boolean; /** Words nobody has read brought it where it stands. */ setAside: boolean; inspect: boolean; enclose: boolean; moveTo: EnquiryStateId[] };
   /** Set where a trainee's letter waits for a second person. */

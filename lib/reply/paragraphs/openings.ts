@@ -100,7 +100,7 @@ export const OPENINGS: readonly ParagraphRow[] = [
   { ...WET_VISCOSE, id: "sold-as-silk", version: 4, place: "sold-as", when: { is: { leading: VISCOSE_LIKE, soldAs: ["silk", "wool-and-silk"] }, not: { who: ["trade"], certainty: ["unknown", "open"] } },
     text: "Viscose is made from wood pulp. It shines like silk but is weak when wet. By eye silk and viscose are easily taken for each other." },
   { ...WET_VISCOSE, id: "silk-asked", version: 1, place: "sold-as", when: { is: { leading: VISCOSE_LIKE, has: ["silk-asked"] }, not: { who: ["trade"], certainty: ["unknown"] } },
-    text: "Viscose, often sold as “art silk”, is made from wood pulp. It shines like silk but is weak when wet, and by eye it is easily taken for silk." },
+    text: "Viscose, often sold as “art silk”, is made from wood pulp. It shines like silk but is weak when wet, and by eye the two are easily taken for each other." },
   { ...WET_VISCOSE, id: "what-viscose-is", version: 1, place: "sold-as", when: { is: { leading: ["viscose"], reason: ["what-is-it", "mis-sold"] }, not: { who: ["trade"], certainty: ["unknown", "open"] } },
     text: "Viscose is made from wood pulp. It shines like silk but is weak when wet." },
   { ...TRADE, id: "silk-good", version: 7, place: "sold-as", when: { is: { leading: ["silk", "wool-silk"], certainty: ["firm", "likely"] }, not: NO_GOOD_NEWS, atLeast: { improvementHigh: 50 }, below: TELLS_NOTHING },

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { approveReply } from "../../../lib/enquiry/approve-reply";
 import { askClient } from "../../../lib/enquiry/ask-client";
 import type { Caller } from "../../../lib/enquiry/caller";
+import { eraseEnquiry } from "../../../lib/enquiry/erase-enquiry";
 import { readClientPage } from "../../../lib/enquiry/read-client-page";
 import { readEnquiry } from "../../../lib/enquiry/read-enquiry";
 import { readEverything } from "../../../lib/enquiry/read-everything";
@@ -163,6 +164,23 @@ export function answering(): void {
       expect(await replies(enquiryId)).toHaveLength(1);
       const { history } = good(await readEnquiry(ivo, enquiryId, later(3)));
       expect(history.at(-1)).toMatchObject({ who: "Ivo Castellane", what: "approved the reply, though it says more than we know: “A test of ours on the twin of this rug.”" });
+      // The sentence it was given for is kept with it, by its rule, and not the rest of the letter.
+      const sentences = history.at(-1)?.sentences ?? [];
+      expect(sentences.filter((s) => s.sentence !== "").map((s) => s.sentence)).toContain("It is silk, and the mark will come out.");
+      expect(JSON.stringify(sentences)).not.toContain("Keep children off it.");
+      for (const { why } of sentences) expect(why).toMatch(/\w+ \w+/u);
+      const { detail } = await database().audit.findFirstOrThrow({ where: { enquiryId, action: "reply-approved" } });
+      expect(detail).toMatchObject({ promises: expect.stringContaining("result") as string, allowed: expect.arrayContaining([expect.objectContaining({ rule: "result", sentence: "It is silk, and the mark will come out." })]) as unknown[] });
+      expect(history.slice(0, -1).flatMap((h) => h.sentences)).toEqual([]);
+    });
+    it("leaves no sentence of it behind once the enquiry is erased", async () => {
+      const { enquiryId, reference } = await submitted();
+      const [nell, ivo] = [await staff("owner", "Nell Harrow"), await staff("reviewer", "Ivo Castellane")];
+      const { number } = good(await saveDraft(ivo, { enquiryId, from: 1, ...BOLD }, later(1)));
+      good(await approveReply(ivo, { enquiryId, number, reason: "A test of ours on the twin of this rug." }, later(3)));
+      const { id } = await database().audit.findFirstOrThrow({ where: { enquiryId, action: "reply-approved" } });
+      good(await eraseEnquiry(nell, { enquiryId, typed: reference }, later(4)));
+      expect((await database().audit.findUniqueOrThrow({ where: { id } })).detail).toEqual({});
     });
     it("may not be asked as a question either", async () => {
       const { enquiryId } = await submitted();
@@ -178,6 +196,8 @@ export function answering(): void {
       good(await approveReply(pia, { enquiryId, number, reason: "We tested it on Monday, see the book." }, later(2)));
       good(await secondReply(ivo, { enquiryId }, later(3)));
       expect(await replies(enquiryId)).toHaveLength(1);
+      const { history } = good(await readEnquiry(ivo, enquiryId, later(3)));
+      expect(history.slice(-2).map((h) => h.sentences.some((s) => s.sentence === "It is silk, and the mark will come out."))).toEqual([true, true]);
     });
   });
 

@@ -82,8 +82,18 @@ export function History({ history, now, place }: { history: EnquiryView["history
     <section className={css.block}>
       <h2>What was done</h2>
       <ol className={css.history}>
-        {history.map((h, i) => <li key={i}><time dateTime={h.at} className="small num">{dayAndClock(h.at, now, place)}</time><span><bdi>{h.who}</bdi> {h.what}</span></li>)}
+        {history.map((h, i) => <li key={i}><time dateTime={h.at} className="small num">{dayAndClock(h.at, now, place)}</time><span><bdi>{h.who}</bdi> {h.what}{h.sentences.length > 0 && <AllTheSame sentences={h.sentences} />}</span></li>)}
       </ol>
     </section>
+  );
+}
+
+/** What a letter was sent with all the same: each sentence once, with what was said of it. */
+function AllTheSame({ sentences }: { sentences: EnquiryView["history"][number]["sentences"] }) {
+  const once = [...new Set(sentences.map((s) => s.sentence))].map((sentence) => ({ sentence, whys: [...new Set(sentences.filter((s) => s.sentence === sentence).map((s) => s.why))] }));
+  return (
+    <ul className={css.allTheSame}>
+      {once.map(({ sentence, whys }) => <li key={sentence} className="small">{sentence ? <q dir="auto">{sentence}</q> : "Left out:"} {whys.join(" ")}</li>)}
+    </ul>
   );
 }
