@@ -5,7 +5,7 @@ import type { Came } from "../reply/facts";
 import type { Db, Prisma, Tx } from "../store/database";
 import { NEWEST_FIRST, OLDEST_FIRST } from "../store/row-order";
 import { fromPost, messagesIn, OWNED_DEEDS, type Message } from "./messages";
-import { TO_BE_READ_OUT } from "./read-out";
+import { TO_BE_READ_OUT } from "./to-be-read-out";
 import { saidOf } from "./said-paragraphs";
 import { MESSAGE } from "./stored";
 

@@ -4,7 +4,8 @@ import type { Document, Letter } from "../store/database";
 import { withoutFoot } from "../mail/foot";
 import { wordsIn } from "../words/words";
 import { withoutLinks } from "../workshop/client-link";
-import { isToBeReadOut, readOutUntil } from "./read-out";
+import { readOutUntil } from "./read-out";
+import { isToBeReadOut, isToldInstead } from "./to-be-read-out";
 import { sayLetter } from "./letter-words";
 import { isToBeTried } from "./to-be-tried";
 import type { EnclosureView, EnquiryView, LetterView } from "./views";
@@ -65,5 +66,5 @@ export const isReplaced = (failed: Ordered, all: readonly Ordered[]): boolean =>
 export function undeliveredOf(letters: readonly Letter[], isMailConfigured: boolean): EnquiryView["undelivered"] {
   const went = letters.filter((l) => l.state !== "taken_back");
   const failed = [went.findLast((l) => !l.automatic), went.at(-1)].find((l) => l?.state === "failed");
-  return failed ? { kind: failed.kind, to: failed.toAddress, says: sayLetter(failed, isMailConfigured), isInDoubt: mayHaveArrived(failed.lastResponse ?? "") } : null;
+  return failed ? { letterId: failed.id, canBeReadOut: isToldInstead(failed), kind: failed.kind, to: failed.toAddress, says: sayLetter(failed, isMailConfigured), isInDoubt: mayHaveArrived(failed.lastResponse ?? "") } : null;
 }

@@ -5,7 +5,7 @@ import { OLDEST_FIRST } from "../store/row-order";
 import { readSettings } from "../workshop/settings";
 import { audit } from "./audit";
 import type { Caller } from "./caller";
-import { TO_BE_READ_OUT } from "./read-out";
+import { TO_BE_READ_OUT } from "./to-be-read-out";
 import { reopenDraft } from "./reopen-draft";
 import { afterHolding } from "./send-at";
 import { isWaitingForUs, WAITING_FOR_US } from "./states";

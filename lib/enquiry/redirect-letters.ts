@@ -8,7 +8,7 @@ import { ok, refuse, type Caller, type Result } from "./caller";
 import type { Contact } from "./client-schema";
 import { fileFailure } from "./file-failure";
 import { postAcknowledgement, postReadOut, type Posted } from "./post-read-out";
-import { TO_BE_READ_OUT } from "./read-out";
+import { TO_BE_READ_OUT } from "./to-be-read-out";
 import { wrong } from "./wrong";
 
 export interface Redirected extends Posted {

@@ -10,7 +10,7 @@ import { fibreName } from "../trade/fibres";
 import type { AuditAction } from "./audit";
 import { isFromPost } from "./messages";
 import { facePhoto, rugColours } from "./photo-view";
-import { isToBeReadOut } from "./read-out";
+import { isToBeReadOut } from "./to-be-read-out";
 import { isWaitingForUs, STATE_NAMES } from "./states";
 import { assessmentOf, enquiryAnswersOf, messagesOf, rugAnswersOf } from "./stored";
 import { urgenciesOfWords, WORDS_PARTS, type Words } from "./unread-letters";

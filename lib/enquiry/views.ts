@@ -200,7 +200,7 @@ export interface EnquiryView {
   parties: { kind: string; name: string; reference: string | null }[];
   answers: EnquiryAnswers; rugs: RugView[];
   /** The letter that did not reach the client and has no newer one after it; null where all is well. */
-  undelivered: { kind: LetterView["kind"]; to: string; says: string; /** It may have arrived all the same. */ isInDoubt: boolean } | null;
+  undelivered: { letterId: string; /** Somebody may ring, and record that they read it out. */ canBeReadOut: boolean; kind: LetterView["kind"]; to: string; says: string; /** It may have arrived all the same. */ isInDoubt: boolean } | null;
   /** What the client did after our newest letter was approved and before it left; null where they did nothing then. */
   meanwhile: MeanwhileView | null;
   draft: DraftView | null;

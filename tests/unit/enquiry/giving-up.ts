@@ -1,5 +1,6 @@
 import { randomUUID } from "node:crypto";
 import { describe, expect, it } from "vitest";
+import { sendFromClient } from "../../../lib/enquiry/answer-client";
 import { approveReply } from "../../../lib/enquiry/approve-reply";
 import { fileFailure } from "../../../lib/enquiry/file-failure";
 import { giveUpLetter } from "../../../lib/enquiry/give-up-letter";
@@ -7,6 +8,7 @@ import { readClientPage } from "../../../lib/enquiry/read-client-page";
 import { readEnquiry } from "../../../lib/enquiry/read-enquiry";
 import { recordReadOut, takeReadOutBack } from "../../../lib/enquiry/read-out";
 import { readQueue } from "../../../lib/enquiry/read-queue";
+import { saveDraft } from "../../../lib/enquiry/save-draft";
 import { deliverDue } from "../../../lib/mail/outbox";
 import { database } from "../../../lib/store/database";
 import { besideMailServer } from "./beside-mail-server";
@@ -24,7 +26,7 @@ export function givingUp(): void {
     const rowOf = (id: string) => database().letter.findUniqueOrThrow({ where: { id } });
     const deeds = (enquiryId: string, action: string) => database().audit.count({ where: { enquiryId, action } });
     /** A reply that a server put off, or whose sending ended without an answer. */
-    async function tried(after: typeof PUT_OFF | "drop") {
+    async function tried(after: { code: number; say: string } | "drop") {
       const enquiry = await submitted(CURIOUS, { contact: { name: "Ana Example", email: `${randomUUID()}@example.org` }, consent: true });
       await deliver(NOW);
       const { letterId } = good(await approveReply(await ivo(), { enquiryId: enquiry.enquiryId, number: 1 }, later(2)));
@@ -89,6 +91,61 @@ export function givingUp(): void {
         expect((await rowOf(letterId)).state).toBe("sent");
         expect(await takeReadOutBack(await ivo(), letterId, later(10_001))).toMatchObject({ ok: false, code: "not-found" });
       }
+    });
+
+    /** Refused for good by the other server. */
+    async function refusedLetter() {
+      const enquiry = await tried({ code: 550, say: "5.1.1 no such user" });
+      expect(await rowOf(enquiry.letterId)).toMatchObject({ state: "failed" });
+      return enquiry;
+    }
+    it("is told on the telephone also once it was refused for good: it is their turn, with nothing left to be sent; taken back, it failed as it had", async () => {
+      const { enquiryId, letterId } = await refusedLetter();
+      const [row, before] = [await rowOf(letterId), await view(enquiryId)];
+      expect(before).toMatchObject({ state: "our_turn", undelivered: { letterId, canBeReadOut: true }, may: { approve: true } });
+      expect(before.draft).not.toBeNull();
+      good(await recordReadOut(await staff("trainee", "Pia"), letterId, later(58)));
+      const told = await view(enquiryId);
+      expect(told).toMatchObject({ state: "their_turn", stateSince: later(58).toISOString(), undelivered: null, draft: null, letters: [{}, { state: "sent", says: "Read out on the telephone.", readOutUntil: later(63).toISOString() }] });
+      expect(told.history.at(-1)).toMatchObject({ who: "Pia", what: "rang the client and read the letter out" });
+      good(await takeReadOutBack(await ivo(), letterId, later(59)));
+      expect(await rowOf(letterId)).toMatchObject({ state: "failed", lastResponse: row.lastResponse, sentAt: null });
+      const after = await view(enquiryId);
+      expect(after).toMatchObject({ state: "our_turn", stateSince: before.stateSince, undelivered: { letterId, says: before.undelivered?.says } });
+      expect(after.draft?.text).toBe(before.draft?.text);
+      const sent = mail.server.received.length;
+      await deliver(later(10_000));
+      expect(mail.server.received).toHaveLength(sent);
+    });
+    it("told once it was refused leaves words alone that somebody has changed since, and the turn with us where the client wrote", async () => {
+      const changed = await refusedLetter();
+      const { draft } = await view(changed.enquiryId);
+      good(await saveDraft(await ivo(), { enquiryId: changed.enquiryId, from: draft?.number ?? 0, subject: draft?.subject ?? "", text: `${draft?.text ?? ""} One word more.` }, later(20)));
+      good(await recordReadOut(await ivo(), changed.letterId, later(21)));
+      const seen = await view(changed.enquiryId);
+      expect(seen.state).toBe("their_turn");
+      expect(seen.draft?.text).toMatch(/One word more\.$/);
+
+      const wrote = await refusedLetter();
+      good(await sendFromClient(await clientOf(wrote), { message: "Is there any news?" }, later(20)));
+      good(await recordReadOut(await ivo(), wrote.letterId, later(21)));
+      expect(await view(wrote.enquiryId)).toMatchObject({ state: "our_turn", undelivered: null, since: { messages: [{ text: "Is there any news?" }] } });
+      expect((await view(wrote.enquiryId)).draft).not.toBeNull();
+      good(await takeReadOutBack(await ivo(), wrote.letterId, later(22)));
+      expect(await view(wrote.enquiryId)).toMatchObject({ state: "our_turn", undelivered: { letterId: wrote.letterId } });
+    });
+    it("is not told once another was written in its place, by anybody outside, nor by two people", async () => {
+      const { letterId, ...enquiry } = await refusedLetter();
+      for (const caller of [await clientOf(enquiry), { kind: "public", addressHash: null } as const]) expect(await recordReadOut(caller, letterId, later(20))).toMatchObject({ ok: false });
+      const first = await database().letter.findFirstOrThrow({ where: { enquiryId: enquiry.enquiryId, automatic: true } });
+      expect(await recordReadOut(await ivo(), first.id, later(20))).toMatchObject({ ok: false, code: "not-found" });
+      const all = await Promise.all([1, 2, 3].map(async () => recordReadOut(await ivo(), letterId, later(20))));
+      expect(all.filter((r) => r.ok)).toHaveLength(1);
+      expect(await deeds(enquiry.enquiryId, "letter-read-out")).toBe(1);
+      good(await takeReadOutBack(await ivo(), letterId, later(21)));
+      good(await approveReply(await ivo(), { enquiryId: enquiry.enquiryId, number: (await view(enquiry.enquiryId)).draft?.number ?? 0 }, later(22)));
+      expect(await recordReadOut(await ivo(), letterId, later(23))).toMatchObject({ ok: false, code: "changed-meanwhile" });
+      expect((await rowOf(letterId)).state).toBe("failed");
     });
 
     it("is given up, told or sent, whichever is first, and by one person", async () => {

@@ -23,7 +23,6 @@ import { letterInShort, newestOfOurs } from "./letter-in-short";
 import { Move } from "./move";
 import { SetAside } from "./set-aside";
 import { Since } from "./since";
-import { Undelivered } from "./undelivered";
 import { UsedParagraphs } from "./used-paragraphs";
 
 export interface EnquiryProps {
@@ -76,7 +75,7 @@ export function Enquiry({ view, used, now, place, workshop, tomorrow, mailConfig
           <UsedParagraphs used={used} />
           <History history={view.history} now={now} place={place} />
         </div>
-        <LetterDesk view={view} undelivered={<Undelivered view={view} />} since={<><InPost view={view} /><Meanwhile view={view} {...by} />{view.since && isBeside(view) && <Since since={view.since} {...by} />}</>} question={questionOf({ view, workshop })} to={<To client={view.client} />} tomorrow={tomorrow} mailNote={noteOf(view, { now, place, mailConfigured })} when={whenWords(view, { now, place, mailConfigured })} />
+        <LetterDesk view={view} since={<><InPost view={view} /><Meanwhile view={view} {...by} />{view.since && isBeside(view) && <Since since={view.since} {...by} />}</>} question={questionOf({ view, workshop })} to={<To client={view.client} />} tomorrow={tomorrow} mailNote={noteOf(view, { now, place, mailConfigured })} when={whenWords(view, { now, place, mailConfigured })} />
       </div>
     </>
   );

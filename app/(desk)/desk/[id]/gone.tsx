@@ -40,7 +40,7 @@ export function Gone({ view, to, when, children, tell, isApprovedNow }: {
       </div>
       <div className={`${css.bar} ${css.above} no-print`}>
         {letter.isToBeReadOut && <button type="button" className="button" disabled={isBusy} onClick={() => run(() => readOut(letter.id), "Recorded. It is their turn now.", true)}>I rang and read it out</button>}
-        {letter.readOutUntil && <button type="button" className="button quiet" disabled={isBusy} onClick={() => run(() => notReadOut(letter.id), letter.to ? "Taken back. The letter is tried again." : "Taken back. The letter is still to be read out.", true)}>It was not read out</button>}
+        {letter.readOutUntil && <button type="button" className="button quiet" disabled={isBusy} onClick={() => run(() => notReadOut(letter.id), letter.to ? "Taken back. The letter stands as it did before." : "Taken back. The letter is still to be read out.", true)}>It was not read out</button>}
         {letter.canGiveUp && letter.nextTry && <button type="button" className="button quiet" disabled={isBusy} onClick={() => run(() => readOut(letter.id), "Recorded. It is not sent any more.", true)}>I rang and read it out</button>}
         {letter.canGiveUp && <button type="button" className="button quiet" disabled={isBusy} onClick={() => run(() => giveUp(letter.id), "Given up. It is not tried again; its words are here, to be changed or sent anew.")}>Do not try it again</button>}
         {letter.canTakeBack && <button type="button" className="button quiet" disabled={isBusy} onClick={() => run(() => takeBack(letter.id), "Taken back. It has not left, and can be changed.")}>Take it back</button>}

@@ -8,7 +8,9 @@ import { AskDesk } from "./ask-desk";
 import css from "./letter-desk.module.css";
 import { Gone } from "./gone";
 import { ReplyDesk } from "./reply-desk";
+import { letterInShort } from "./letter-in-short";
 import { SecondDesk } from "./second-desk";
+import { Undelivered } from "./undelivered";
 import type { Words } from "./use-draft";
 import { WAITS } from "./use-sending";
 
@@ -16,10 +18,8 @@ import { WAITS } from "./use-sending";
  * The letter beside the evidence. One of: a reply being written, a question being written, a trainee's letter waiting
  * for a second person, or the last letter that left. What came of an action is said in one place that stays.
  */
-export function LetterDesk({ view, undelivered, since, question, to, tomorrow, mailNote, when }: {
+export function LetterDesk({ view, since, question, to, tomorrow, mailNote, when }: {
   view: EnquiryView;
-  /** What is said of a letter that did not arrive; it stands above whatever is being written. */
-  undelivered: ReactNode;
   /** What came since our last letter, and while it was held. */
   since: ReactNode;
   /** What "Ask for more" begins with. */
@@ -35,6 +35,8 @@ export function LetterDesk({ view, undelivered, since, question, to, tomorrow, m
   const [asking, setAsking] = useState(false);
   const [said, setSaid] = useState("");
   const [isApprovedNow, setApprovedNow] = useState(false);
+  // What had come back by the time a letter was approved; null: nothing had.
+  const [backThen, setBackThen] = useState<string | null>(null);
   // Words of a reply that could not be kept: they stay to be copied, also where the draft is gone.
   const [unkept, setUnkept] = useState<Words | null>(null);
   const status = useRef<HTMLParagraphElement>(null);
@@ -44,10 +46,14 @@ export function LetterDesk({ view, undelivered, since, question, to, tomorrow, m
     setApprovedNow(false);
     if (focus) status.current?.focus();
   }, []);
+  const back = cameBack(view);
   const approved = useCallback((say: string) => {
     setSaid(say);
     setApprovedNow(true);
-  }, []);
+    setBackThen(back);
+  }, [back]);
+  // A letter that came back since it was approved here is not told of as approved any more.
+  const isOver = isApprovedNow && back !== null && back !== backThen;
   const asked = (say: string) => {
     setAsking(false);
     if (say === WAITS) tell(say, true);
@@ -58,18 +64,21 @@ export function LetterDesk({ view, undelivered, since, question, to, tomorrow, m
   return (
     <section id="letter" className={css.desk} aria-label="The letter">
       <h2 className="unseen">The letter</h2>
-      {undelivered}
+      <Undelivered view={view} tell={tell} />
       {since}
       <div hidden={asking}>
         <Sheet view={view} to={to} tomorrow={tomorrow} when={when} tell={tell} unkept={setUnkept} approved={approved} isApprovedNow={isApprovedNow}>{askButton}</Sheet>
       </div>
       {asking && <AskDesk view={view} begin={question} to={to} done={asked} back={() => setAsking(false)} tell={tell} />}
-      <p ref={status} role="status" tabIndex={-1} className={css.said}>{said}</p>
+      <p ref={status} role="status" tabIndex={-1} className={css.said}>{isOver ? letterInShort(view) : said}</p>
       {unkept && !view.draft && <Unkept words={unkept} to={to} away={() => setUnkept(null)} />}
       {mailNote && <p className={`small ${css.note}`}>{mailNote}</p>}
     </section>
   );
 }
+
+/** Names what came back to us of what had been approved: a letter that did not arrive, or was held back since its client wrote. null: nothing. */
+const cameBack = ({ undelivered, meanwhile }: EnquiryView): string | null => undelivered?.letterId ?? (meanwhile?.isHeldBack ? meanwhile.approvedAt : null);
 
 /** The sheet that belongs on the desk as the enquiry stands. */
 function Sheet({ view, to, tomorrow, when, tell, unkept, approved, isApprovedNow, children }: {
