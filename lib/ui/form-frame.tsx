@@ -6,7 +6,7 @@ import styles from "./form-frame.module.css";
 import { SummaryOfErrors } from "./summary-of-errors";
 
 /** The form element with what stands above its fields: the summary of errors, which takes the focus after `attempt` changes. */
-export function FormFrame({ fields, title, attempt, done, isSending, send, onSubmit, children }: {
+export function FormFrame({ fields, title, attempt, done, isSending, send, onSubmit, onInput, children }: {
   fields: FormContextValue;
   title: string;
   /** Changes with every answer to an attempt, of the browser or the server. */
@@ -15,6 +15,7 @@ export function FormFrame({ fields, title, attempt, done, isSending, send, onSub
   isSending: boolean;
   send: (form: FormData) => void;
   onSubmit?: FormEventHandler<HTMLFormElement>;
+  onInput?: FormEventHandler<HTMLFormElement>;
   children: ReactNode;
 }) {
   const hasErrors = Object.keys(fields.errors).length > 0;
@@ -24,7 +25,7 @@ export function FormFrame({ fields, title, attempt, done, isSending, send, onSub
   return (
     <FormContext value={fields}>
       <title>{hasErrors ? say("form.error-title", { title }) : title}</title>
-      <form action={send} onSubmit={onSubmit} noValidate aria-busy={isSending} className={styles.form}>
+      <form action={send} onSubmit={onSubmit} onInput={onInput} noValidate aria-busy={isSending} className={styles.form}>
         {hasErrors && <SummaryOfErrors errors={fields.errors} ref={summary} />}
         <p role="status" className={styles.done}>{hasErrors ? undefined : done}</p>
         {children}

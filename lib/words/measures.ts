@@ -122,6 +122,10 @@ export const ratePerLength = (perM: number, currency: string, { locale, areaUnit
 export const longDate = (at: Date, { locale, timeZone }: { locale: Locale; timeZone: string }): string =>
   new Intl.DateTimeFormat(figuresOf(locale), { timeZone, day: "numeric", month: "long", year: "numeric" }).format(at);
 
+/** The same with the hour: "28 November 2026 at 17:40", "November 28, 2026 at 5:40 PM". */
+export const longDateAndHour = (at: Date, { locale, timeZone }: { locale: Locale; timeZone: string }): string =>
+  new Intl.DateTimeFormat(figuresOf(locale), { timeZone, dateStyle: "long", timeStyle: "short" }).format(at);
+
 /** The day of the week in the workshop's time zone: "Monday". */
 export const weekday = (at: Date, { locale, timeZone }: { locale: Locale; timeZone: string }): string =>
   new Intl.DateTimeFormat(figuresOf(locale), { timeZone, weekday: "long" }).format(at);

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { OFFERED_LOCALES } from "../../../lib/words/locales";
-import { area, decimal, DOUBT_FIGURES, estimate, feetAndInches, length, longDate, M2_PER_SQFT, M_PER_FOOT, money, number, ratePerArea, ratePerLength, roughly, run, size, smallArea, type Figures } from "../../../lib/words/measures";
+import { area, decimal, DOUBT_FIGURES, estimate, feetAndInches, length, longDate, longDateAndHour, M2_PER_SQFT, M_PER_FOOT, money, number, ratePerArea, ratePerLength, roughly, run, size, smallArea, type Figures } from "../../../lib/words/measures";
 
 const METRIC: Figures = { locale: "en-GB", areaUnit: "m2" };
 const FEET: Figures = { locale: "en-US", areaUnit: "sqft" };
@@ -99,6 +99,9 @@ describe("money, numbers and dates", () => {
   it("tell the day of the workshop, not of the server", () => {
     const at = new Date("2026-11-28T23:30:00Z");
     expect([longDate(at, { locale: "en-GB", timeZone: "Europe/London" }), longDate(at, { locale: "en-NZ", timeZone: "Pacific/Auckland" })]).toEqual(["28 November 2026", "29 November 2026"]);
+    expect(longDateAndHour(at, { locale: "en-GB", timeZone: "Europe/London" })).toMatch(/^28 November 2026 at \d\d:\d\d$/u);
+    expect(longDateAndHour(new Date("2026-07-01T16:40:00Z"), { locale: "en-GB", timeZone: "Europe/London" })).toBe("1 July 2026 at 17:40");
+    expect(longDateAndHour(new Date("2026-07-01T16:40:00Z"), { locale: "en-US", timeZone: "America/New_York" })).toMatch(/^July 1, 2026 at 12:40\sPM$/u);
   });
   it("know every locale that is offered: none falls back to another's data", () => {
     for (const locale of OFFERED_LOCALES) {

@@ -9,12 +9,15 @@ import { ConditionEditor } from "./condition-editor";
 import { Preview } from "./preview";
 import { usePreview } from "./use-preview";
 
+/** A reason is asked for because of the words: other words are held to it anew. */
+const WORDS = { text: ["reason"], warm: ["reason"], brief: ["reason"] };
+
 /** One paragraph to write, with what keeping it would do to past letters beside it. The server alone checks it. */
 export function ParagraphForm({ view, title, action }: { view: ParagraphView; title: string; action: FormAction }) {
   const box = useRef<HTMLDivElement>(null);
   const { found, isTrying, say, tryLater } = usePreview(view, () => box.current?.closest("form") ?? null);
   return (
-    <PlainForm action={action} values={view.values} title={title}>
+    <PlainForm action={action} values={view.values} title={title} settles={WORDS}>
       <div ref={box} className={css.desk} onInput={tryLater}>
         <div className={css.write}>
           <TextArea name="text" label="What it says" hint="What stands in braces is filled in for each letter." rows={6} />
