@@ -72,6 +72,10 @@ test("a paragraph that is wrong is not kept, says why beside the field, and noth
   await expect(wrong(page)).toContainText("There is no {fibr}");
   await expect(page.getByLabel("What it says")).toHaveValue("Your rug is {fibr}, that is all.");
   await expect(page.getByText("cannot be switched off")).toBeVisible();
+  // Put right, it is no longer said to be wrong.
+  await page.getByLabel("What it says").fill("Your rug is {fibre}, as far as we can tell.");
+  await expect(wrong(page)).toHaveCount(0);
+  await expect(page.getByLabel("What it says")).not.toHaveAttribute("aria-invalid", "true");
 });
 
 test("a new paragraph that says more than we know takes a reason, and is used only where its condition holds", async ({ person }) => {

@@ -169,3 +169,26 @@ test("My letters do not get through: one I give up and write anew, of the other 
   await expect(stands).toBeFocused();
   await expect(page.getByRole("button", { name: "Do not try it again" })).toHaveCount(0);
 });
+
+test("My letter is refused by the other server: I ring the client, say that I read it out, and it is their turn", async ({ person }, info) => {
+  const page = await person({ storageState: owner });
+  const stands = page.getByRole("group", { name: "Where the letter stands" });
+  const at = await takesIn(page, { name: "Sennen Carlyon", email: "sennen@exmaple.org", label: "100 % wool" }, desk);
+  await readsAnew(page, at, /Our acknowledgement to sennen@exmaple\.org could not be delivered/);
+  // Nobody rings to read out what the program wrote.
+  await expect(notDelivered(page).getByRole("button", { name: "I rang and read it out" })).toHaveCount(0);
+  await page.getByRole("button", { name: "Approve and send" }).click();
+  await readsAnew(page, at, /Our letter to sennen@exmaple\.org could not be delivered/);
+  await expect(page.getByRole("region", { name: "The letter" }).getByText("Approved.", { exact: true })).toHaveCount(0);
+  await looksRight(page);
+  await page.screenshot({ path: info.outputPath("refused-1280.png") });
+  await page.setViewportSize({ width: 390, height: 844 });
+  await page.getByRole("region", { name: "The letter" }).screenshot({ path: info.outputPath("refused-390.png") });
+  await page.setViewportSize({ width: 1280, height: 900 });
+  await notDelivered(page).getByRole("button", { name: "I rang and read it out" }).click();
+  await expect(stands).toContainText("Read out on the telephone.");
+  await expect(notDelivered(page)).toHaveCount(0);
+  await expect(page.getByText("rang the client and read the letter out")).toBeVisible();
+  await expect(page.getByRole("button", { name: "Approve and send" })).toHaveCount(0);
+  await page.screenshot({ path: info.outputPath("read-out-1280.png") });
+});
