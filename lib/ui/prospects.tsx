@@ -43,7 +43,8 @@ export function Prospects({ assessment: a, letter, currencyNow, as: H, words }: 
     <>
       <section>
         <H>Methods</H>
-        <Methods methods={a.methods} />
+        {letter.isHeldBack === "wet" && <p className={css.plain}>They write of water: until we know whether it is wet, nothing is tried, and it is not left as it is.</p>}
+        <Methods methods={letter.isHeldBack === "wet" ? a.methods.filter((m) => m.method !== "none") : a.methods} />
       </section>
       <section>
         <H>Life left in ordinary use</H>

@@ -1,5 +1,28 @@
+import { createElement } from "react";
+import { renderToStaticMarkup } from "react-dom/server";
 import { describe, expect, it } from "vitest";
-import { whyUnstated } from "../../../lib/ui/prospects";
+import { toldByLetter } from "../../../lib/reply/told-by-letter";
+import { belief, told } from "../triage/told";
+import { judgeMethods } from "../../../lib/triage/methods";
+import { Prospects, whyUnstated } from "../../../lib/ui/prospects";
+import { wordsIn } from "../../../lib/words/words";
+import { assessmentOf } from "../reply/make";
+
+describe("the methods at the desk", () => {
+  const shown = (wetByWords: "whole" | null, answers: Parameters<typeof told>[0] = {}) => {
+    const assessment = { ...assessmentOf({ fibres: { wool: 0.9 } }), methods: judgeMethods(told(answers), belief({ wool: 1 }), () => 0) };
+    const letter = toldByLetter({ title: "A rug", answers: {}, assessment, wetByWords }, { enquiry: {}, isTrade: false });
+    return renderToStaticMarkup(createElement(Prospects, { assessment, letter, currencyNow: null, as: "h3", words: wordsIn("en-GB") })).replace(/<[^>]*>/gu, " ").replace(/\s+/gu, " ");
+  };
+  it("call leaving a wet rug as it is not suitable, and say why", () => {
+    expect(shown(null, { wetNow: "wet" })).toContain("Leaving it as it is Not suitable: it has to dry first");
+    expect(shown(null)).toContain("Leaving it as it is Always possible:");
+  });
+  it("say nothing of leaving it as long as only their own words tell of water", () => {
+    expect(shown("whole")).toContain("until we know whether it is wet, nothing is tried");
+    expect(shown("whole")).not.toContain("Leaving it as it is");
+  });
+});
 
 describe("whyUnstated", () => {
   it("says a reason once that holds for several expectations, and keeps what differs, in their order", () => {
