@@ -1,4 +1,5 @@
 import "server-only";
+import { ANSWER_HERE } from "../reply/open-places";
 import { askedQuestion, openQuestions, questionsAsked, type AskedOfUs } from "../reply/questions-asked";
 import type { Db, Tx } from "../store/database";
 import { ownLines } from "../words/quoted-lines";
@@ -19,12 +20,13 @@ interface Of { enquiryId: string; number: number }
 export async function askedOfUs(db: Db | Tx, { enquiryId, number }: Of, today: DraftToday): Promise<AskedOfUs> {
   const { input: { assessments }, composed, words } = today.next;
   const [isAnswered, before, unplaced] = await Promise.all([hasAnswered(db, enquiryId), writtenFrom(db, enquiryId, number), wordsWithoutPlace(db, { enquiryId, number })]);
+  const begun = before?.text ?? "";
   const said = [...(before?.paragraphs ?? []), ...composed.paragraphs];
   const placed = words.filter((m) => m.other === null && !unplaced.some((u) => u.at.getTime() === m.at.getTime() && u.text === m.text));
-  const told = isAnswered ? [] : assessments.flatMap(({ answers }, rug) => inTurn(questionsAsked([answers.story])).map((q) => ({ ...q, rug: assessments.length > 1 ? rug : null, hasPlace: false })));
+  const told = isAnswered ? [] : assessments.flatMap(({ answers }, rug) => inTurn(questionsAsked([answers.story])).map((q) => ({ ...q, rug: assessments.length > 1 ? rug : null, hasPlace: begun.includes(ANSWER_HERE) })));
   const asked = [...told, ...inTurn(questionsAsked(placed.map((m) => ownLines(m.text)))).map((q) => ({ ...q, rug: null, hasPlace: true }))];
   const once = asked.filter(({ question }, i) => asked.findIndex((a) => a.question === question) === i);
-  return { questions: once.map((a) => askedQuestion(a, { said, rugs: assessments.length })), begun: before?.text ?? "" };
+  return { questions: once.map((a) => askedQuestion(a, { said, rugs: assessments.length })), begun };
 }
 
 /** Each question with the one right before it. */

@@ -78,8 +78,8 @@ const ANSWERED: readonly QuestionKind[] = [
   { id: "help", words: /\b(?:can|could) (?:you|anybody|anyone) (?:please )?help(?: me| us)?(?: with (?:it|this|that))?\W*$|\bwhat do you think\W*$/u, places: ["outlook", "first-aid", "trade-call"], ids: NOTHING_YET },
 ];
 
-const [ASKS_COLLECTING, ASKS_COST, NAMES_THE_WORK] = [new RegExp(WE_COLLECT, "u"), new RegExp(`\\b${COST}\\b|\\bhow long\\b`, "u"), /\b(?:clean\w*|wash\w*|work)\b/u];
-/** Asked right after whether we collect, a price or a time is that of collecting, unless the work is named: no paragraph knows it. Both in lower case. */
+const [ASKS_COLLECTING, ASKS_COST, NAMES_THE_WORK] = [new RegExp(WE_COLLECT, "u"), new RegExp(`\\b${COST}\\b|\\bhow long\\b.*\\bthat\\b`, "u"), /\b(?:clean\w*|wash\w*|work)\b/u];
+/** Asked right after whether we collect, a price, or how long “that” takes, is of collecting, unless the work is named: no paragraph knows it. Both in lower case. */
 export const isOfCollecting = (part: string, before: string): boolean => ASKS_COLLECTING.test(before) && ASKS_COST.test(part) && !NAMES_THE_WORK.test(part);
 
 export const QUESTION_KINDS: readonly QuestionKind[] = [...FOR_A_PERSON, ...ANSWERED];

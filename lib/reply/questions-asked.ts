@@ -46,7 +46,7 @@ export interface AskedQuestion {
   readonly question: string;
   /** For each thing that it asks, of each rug it is asked of, what would answer that; empty where no paragraph answers such a question. */
   readonly needs: readonly (readonly Answering[])[];
-  /** The draft began with a place for the answer to the message it stands in. */
+  /** The draft began with a place for the answer to what it stands in. */
   readonly hasPlace: boolean;
 }
 /** What the client asked that a letter has to answer. `begun`: the letter as the program wrote it, which a person went on from. */
@@ -93,10 +93,22 @@ export function askedQuestion({ question, rug, hasPlace, before = "" }: { questi
 
 const blocksOf = (text: string): string[] => text.split(/\n{2,}/u).map((b) => b.trim()).filter(Boolean);
 
-/** Whether somebody wrote in the place that a draft left for their answer: it is gone, a block of their own stands in the letter, and no block went with it. */
+/** Whether words stand between what stood right above and right below the place that a draft left. */
+function isWrittenBetween(begun: string, text: string): boolean {
+  const [over = "", under] = begun.split(ANSWER_HERE);
+  if (under === undefined) return false;
+  const [above, below] = [blocksOf(over).at(-1), blocksOf(under)[0]];
+  const from = above === undefined ? 0 : text.indexOf(above);
+  const begin = from + (above?.length ?? 0);
+  const end = below === undefined ? text.length : text.indexOf(below, begin);
+  return from >= 0 && /\p{L}/u.test(text.slice(begin, Math.max(begin, end)));
+}
+
+/** Whether somebody wrote in the place that a draft left for their answer: it is gone, and words stand where it was; or a block of their own stands elsewhere in the letter, and no block went with it. */
 function isPlaceFilled(begun: string, text: string): boolean {
   const [before, now] = [blocksOf(begun), blocksOf(text)];
-  return !text.includes(ANSWER_HERE) && now.length >= before.length && now.some((b) => /\p{L}/u.test(b) && !before.includes(b));
+  const isElsewhere = now.length >= before.length && now.some((b) => /\p{L}/u.test(b) && !before.includes(b));
+  return !text.includes(ANSWER_HERE) && (isElsewhere || isWrittenBetween(begun, text));
 }
 
 /** What in the letter answers a question, each by its name once, and none where somebody wrote the answer themselves; null where nothing plainly does. */

@@ -26,7 +26,7 @@ export const MOST_PRICE: Readonly<Record<PriceId, number>> = { cleanPerM2: 2_000
 export const mostIn = ({ of, per }: PriceField): number => Math.floor(MOST_PRICE[of] * per);
 export const priceTooHigh = (f: PriceField): string => `${SETTING_NAMES[f.field]}: at most ${mostIn(f).toLocaleString("en")}. Has a nought slipped in?`;
 
-/** A kept price in the unit of a field, to the hundredth; at most as exact as it was typed. */
-export const shownPrice = (kept: number, { per }: PriceField): number => (per === 1 ? kept : Math.round(kept * per * 100) / 100);
+/** A kept price in the unit of a field, to the hundredth. */
+export const shownPrice = (kept: number, { per }: PriceField): number => Math.round(kept * per * 100) / 100;
 /** What is kept of a price typed in a field. One that was left as it was shown stays to the last digit. */
 export const keptPrice = (typed: number, before: number, f: PriceField): number => (typed === shownPrice(before, f) ? before : typed / f.per);

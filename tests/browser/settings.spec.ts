@@ -35,6 +35,75 @@ test("An owner who mistypes what a mistake costs, or which rugs write in, is tol
   await expect(page.getByLabel("Wool", { exact: true })).toHaveValue("90");
 });
 
+test("I say once how rugs come to us and how long we usually take; a client who asks just that is answered by the letter, and I send it with one press", async ({ person }) => {
+  const page = await person({ storageState: owner });
+  const keep = page.getByRole("button", { name: "Keep the settings" });
+  await page.goto(`${desk.url}/desk/settings`);
+  await page.getByLabel("How a rug comes to you").fill("We collect within 15 miles of Hallowmere; from further away you bring it, or a carrier does");
+  await page.getByLabel("Weeks your work usually takes, from").fill("6");
+  await page.getByLabel("Weeks your work usually takes, to").fill("3");
+  await page.getByLabel("Telephone").fill("call me");
+  await page.getByLabel("Signature").fill("");
+  await page.getByLabel("Cleaning, per square metre").fill("42,000");
+  await keep.click();
+  const summary = page.getByRole("alert", { name: "Please look at this once more" });
+  await expect(summary).toBeFocused();
+  await expect(summary.getByRole("listitem")).toHaveText([
+    /^Write the telephone number in figures, at least 6,/, "Write the signature: it stands under every letter.", "Cleaning, per square metre: at most 2,000. Has a nought slipped in?",
+  ]);
+  await expect(page.getByLabel("Telephone")).toHaveValue("call me");
+  await expect(page.getByLabel("Weeks your work usually takes, from")).toHaveValue("6");
+  await fitsAndIsAccessible(page);
+  await page.screenshot({ path: test.info().outputPath("settings-1280.png"), fullPage: true });
+  await page.setViewportSize({ width: 390, height: 844 });
+  await fitsAndIsAccessible(page);
+  await page.screenshot({ path: test.info().outputPath("settings-390.png"), fullPage: true });
+  await page.setViewportSize({ width: 1280, height: 900 });
+
+  await page.getByLabel("Telephone").fill("+44 (0)1632 960-200 ext. 4");
+  await page.getByLabel("Signature").fill("Nell Harrow");
+  await page.getByLabel("Cleaning, per square metre").fill("42");
+  await keep.click();
+  await expect(summary.getByRole("listitem")).toHaveText(["The second number of weeks must not be smaller than the first."]);
+  await page.getByLabel("Weeks your work usually takes, from").fill("3");
+  await page.getByLabel("Weeks your work usually takes, to").fill("6");
+  await keep.click();
+  await expect(page.getByRole("status").filter({ hasText: "Kept." })).toBeVisible();
+  await expect(page.getByLabel("Weeks your work usually takes, to")).toHaveValue("6");
+
+  await takesIn(page, { name: "Delphine Orr", email: "delphine@mail.example", label: "100 % wool", story: "It was my aunt's. Do you collect? How long does it take?" }, desk);
+  await expect(page.getByRole("region", { name: "What they ask" }).getByRole("listitem")).toHaveText([
+    /^Do you collect\?\s*Answered by: Bringing it, or having it collected$/, /^How long does it take\?\s*Answered by: How long the work takes$/,
+  ]);
+  await expect(page.getByLabel("Text of the reply")).toHaveValue(/Our work usually takes 3 to 6\sweeks from the day a rug reaches us; we confirm it after the inspection\./);
+  await expect(page.getByLabel("Text of the reply")).toHaveValue(/We collect within 15 miles of Hallowmere; from further away you bring it, or a carrier does\./);
+  await page.screenshot({ path: test.info().outputPath("letter-1280.png"), fullPage: true });
+  await page.getByRole("button", { name: "Approve and send" }).click();
+  await expect(page.getByText("approved the reply", { exact: false }).first()).toBeAttached();
+});
+
+test("An owner who tells areas in feet reads and types prices by the foot, and what they leave stays as it was", async ({ person }) => {
+  const page = await person({ storageState: owner });
+  const keep = page.getByRole("button", { name: "Keep the settings" });
+  const kept = page.getByRole("status").filter({ hasText: "Kept." });
+  await page.goto(`${desk.url}/desk/settings`);
+  await page.getByLabel("Cleaning, per square metre").fill("45");
+  await page.getByLabel("Sizes and areas").selectOption("sqft");
+  await keep.click();
+  await expect(kept).toBeVisible();
+  await expect(page.getByLabel("Cleaning, per square foot")).toHaveValue("4.18");
+  await expect(page.getByLabel("Cleaning, per square metre")).toHaveCount(0);
+  await fitsAndIsAccessible(page);
+  await page.getByLabel("Binding, per foot").fill("400");
+  await keep.click();
+  await expect(page.getByRole("alert", { name: "Please look at this once more" }).getByRole("listitem")).toHaveText(["Binding, per foot: at most 304. Has a nought slipped in?"]);
+  await page.getByLabel("Binding, per foot").fill("12");
+  await page.getByLabel("Sizes and areas").selectOption("m2");
+  await keep.click();
+  await expect(page.getByLabel("Cleaning, per square metre")).toHaveValue("45");
+  await expect(page.getByLabel("Binding, per metre")).toHaveValue("39.37");
+});
+
 test("An owner who goes over to dollars and America sees what came along, and has open enquiries judged anew at one press", async ({ person }) => {
   const page = await person({ storageState: owner });
   const at = await takesIn(page, { name: "Marigold Tansy", email: "marigold@example.org", label: "100 % wool" }, desk);

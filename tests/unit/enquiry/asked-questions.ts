@@ -1,13 +1,15 @@
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, onTestFinished } from "vitest";
 import { sendFromClient } from "../../../lib/enquiry/answer-client";
 import { approveReply } from "../../../lib/enquiry/approve-reply";
 import { readEnquiry } from "../../../lib/enquiry/read-enquiry";
 import { saveDraft } from "../../../lib/enquiry/save-draft";
+import { saveSettings } from "../../../lib/enquiry/save-settings";
 import { secondReply } from "../../../lib/enquiry/second-reply";
 import { openQuestions } from "../../../lib/reply/questions-asked";
 import { ANSWER_HERE } from "../../../lib/reply/open-places";
 import { database } from "../../../lib/store/database";
-import { clientOf, CURIOUS, good, later, leaves, staff, submitted } from "./workshop";
+import { readSettings } from "../../../lib/workshop/settings";
+import { clientOf, CURIOUS, good, later, leaves, staff, submitted, SYSTEM } from "./workshop";
 
 const ivo = () => staff("reviewer", "Ivo Castellane");
 const COLLECT = "Do you collect?";
@@ -67,6 +69,31 @@ export function askedQuestions(): void {
       await leaves(letterId, later(7));
       good(await sendFromClient(await clientOf(enquiry), { message: "Thank you. May I bring it on Monday?" }, later(10)));
       expect((await viewOf(enquiryId, 11)).asked?.questions.map((q) => q.question)).toEqual(["May I bring it on Monday?"]);
+    });
+    it("is answered by what somebody writes in the place of a first letter to a client who wrote again, whatever else they take out of it", async () => {
+      const enquiry = await asking(SILK, COLLECT);
+      const { enquiryId } = enquiry;
+      good(await sendFromClient(await clientOf(enquiry), { message: "I forgot: may I bring it on Monday?" }, later(1)));
+      const { draft, asked } = await viewOf(enquiryId, 2);
+      expect(draft?.text).toContain(ANSWER_HERE);
+      expect(asked?.questions.map((q) => q.hasPlace)).toEqual([true, true, true]);
+      const filled = await edited(enquiryId, (text) => text.replace(ANSWER_HERE, "Yes, we collect, and Monday is fine.").split("\n\n").filter((block) => !block.startsWith("If any part")).join("\n\n"), 3);
+      expect(await openIn(enquiryId, 4)).toEqual([]);
+      good(await approveReply(await ivo(), { enquiryId, number: filled }, later(5)));
+      expect((await viewOf(enquiryId, 6)).history.at(-1)?.what).toBe("approved the reply");
+    });
+    it("is answered by what the settings say of collecting and of weeks, in drafts that were written before they were set, and a price of it is not", async () => {
+      const before = await readSettings();
+      onTestFinished(async () => void good(await saveSettings(SYSTEM, before)));
+      const LONG = "How long does it take?";
+      const [plain, priced] = [await asking(COLLECT, LONG), await asking(COLLECT, "What would that cost?")];
+      expect(await openIn(plain.enquiryId, 1)).toEqual([COLLECT, LONG]);
+      good(await saveSettings(SYSTEM, { ...before, collecting: "We collect within 15 miles of Hallowmere", workWeeks: { low: 3, high: 6 } }, later(2)));
+      const { draft } = await viewOf(plain.enquiryId, 3);
+      expect(draft?.text).toContain("We collect within 15 miles of Hallowmere.");
+      expect(draft?.text.replaceAll("\u00a0", " ")).toContain("usually takes 3 to 6 weeks");
+      expect(await openIn(plain.enquiryId, 3)).toEqual([]);
+      expect(await openIn(priced.enquiryId, 3)).toEqual(["What would that cost?"]);
     });
     it("is answered by what somebody writes in its place in a letter that follows, and holds one whose place was taken out", async () => {
       const enquiry = await asking(COLLECT);

@@ -136,6 +136,14 @@ describe("a question in a message that the draft has a place for", () => {
     expect(isAnswered(begun.replace(ANSWER_HERE, "Yes, on Thursdays."))).toEqual([]);
     for (const text of [begun, begun.replace(`${ANSWER_HERE}\n\n`, ""), begun.replace(`${ANSWER_HERE}\n\n`, "").replace("Thank you", "Many thanks"), begun.replace(ANSWER_HERE, "–")]) expect(isAnswered(text)).toBeNull();
   });
+  it("is answered there too where something else of the letter went, and where the words were joined to what stands beside them", () => {
+    const whole = `Thank you.\n\n${ANSWER_HERE}\n\nOur answer has changed.\n\nIt is viscose.\n\nWith kind regards`;
+    const isIn = (text: string) => answeredBy({ question: "Do you collect?", needs: [], hasPlace: true }, { begun: whole, text });
+    const filled = whole.replace(ANSWER_HERE, "Yes, on Thursdays.");
+    for (const text of [filled.replace("\n\nIt is viscose.", ""), filled.replace("\n\nIt is viscose.", "").replace("Thursdays.\n\n", "Thursdays. "), filled.replace("It is viscose.\n\n", "").replace("you.\n\n", "you. ")]) expect(isIn(text), text).toEqual([]);
+    const without = whole.replace(`${ANSWER_HERE}\n\n`, "");
+    for (const text of [without, without.replace("It is viscose.", "It is silk."), without.replace("\n\nIt is viscose.", ""), without.replace("Thank you.", "Many thanks."), without.replace("Our answer has changed.", "We think otherwise.")]) expect(isIn(text), text).toBeNull();
+  });
   it("wants no look as long as the place is open, since the letter does not leave then", () => {
     const questions = [{ question: "Do you collect?", needs: [], hasPlace: true }];
     expect(openQuestions({ questions, begun }, begun)).toEqual([]);
@@ -178,7 +186,8 @@ describe("whether we collect, and how long the work takes", () => {
   it("takes a price right after it for that of collecting, unless the work is named", () => {
     const after = (question: string, before: string) => answeredBy(askedQuestion({ question, rug: 0, hasPlace: false, before }, { said: SAYS.said, rugs: 1 }), { begun: SAYS.text, text: SAYS.text });
     expect(after("What would that cost?", "Do you collect?")).toBeNull();
-    expect(after("And how long does it take?", "Can you pick it up?")).toBeNull();
+    expect(after("And how long would that take?", "Can you pick it up?")).toBeNull();
+    expect(after("How long does it take?", "Can you pick it up?")).toEqual(["How long the work takes"]);
     expect(after("What would cleaning cost?", "Do you collect?")).toEqual(["Price"]);
     expect(after("What would that cost?", "Can it be cleaned?")).toEqual(["Price"]);
   });

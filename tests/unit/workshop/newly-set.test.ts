@@ -30,10 +30,11 @@ describe("prices in the unit of areas", () => {
   it("shows a price by the exact international foot: 45 a square metre is 4.18 a square foot (45 × 0.09290304), 35 a metre 10.67 a foot (35 × 0.3048)", () => {
     expect(cleaning && shownPrice(45, cleaning)).toBe(4.18);
     expect(binding && shownPrice(35, binding)).toBe(10.67);
-    expect(PRICE_FIELDS.m2.map((f) => shownPrice(45.255, f))).toEqual([45.255, 45.255, 45.255]);
+    expect(PRICE_FIELDS.m2.map((f) => shownPrice(39.37008, f))).toEqual([39.37, 39.37, 39.37]);
   });
   it("keeps a price that was left as it was shown to its last digit, and reads a new one by the foot (4 ÷ 0.09290304 = 43.0556)", () => {
     expect(cleaning && keptPrice(4.18, 45, cleaning)).toBe(45);
+    expect(PRICE_FIELDS.m2.map((f) => keptPrice(39.37, 39.37008, f))).toEqual([39.37008, 39.37008, 39.37008]);
     expect(cleaning && keptPrice(4, 45, cleaning)).toBeCloseTo(43.0556, 4);
   });
   it("takes the same most price in either unit, whole (2,000 × 0.09290304 = 185.8)", () => expect([...PRICE_FIELDS.m2, ...PRICE_FIELDS.sqft].map(mostIn)).toEqual([2_000, 10_000, 1_000, 185, 10_000, 304]));

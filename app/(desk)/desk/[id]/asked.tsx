@@ -5,19 +5,17 @@ import css from "./since.module.css";
 
 /** What the client asked in their own words, above the letter that has to answer it, and what in the letter does. `text`: of the letter; null above a question of ours, which answers nothing. */
 export function Asked({ asked: { questions, begun }, text }: { asked: AskedOfUs; text: string | null }) {
-  // Those of messages stand above it in what came since.
-  const first = questions.filter((q) => !q.hasPlace);
-  if (first.length === 0) return null;
+  if (questions.length === 0) return null;
   return (
     <section className={css.since} aria-label="What they ask">
       <h3 className={css.heading}>They ask</h3>
       <ul className={css.questions}>
-        {first.map((asked) => {
+        {questions.map((asked) => {
           const by = text === null ? null : answeredBy(asked, { begun, text });
           return (
             <li key={asked.question}>
               <p className={css.words} dir="auto">{asked.question}</p>
-              {text !== null && <p className="small">{by ? <>Answered by: {by.join("; ")}</> : <b>See that the letter answers it, or says when we will.</b>}</p>}
+              {text !== null && <p className="small">{by ? answeredSay(by) : <b>See that the letter answers it, or says when we will.</b>}</p>}
             </li>
           );
         })}
@@ -25,6 +23,8 @@ export function Asked({ asked: { questions, begun }, text }: { asked: AskedOfUs;
     </section>
   );
 }
+
+const answeredSay = (by: readonly string[]): string => (by.length === 0 ? "Answered by your own words" : `Answered by: ${by.join("; ")}`);
 
 /** Where the letter does not plainly answer something they ask: whoever approves it says, once for all of it, that they have looked. A refusal leads them there. */
 export function AskedLook({ open, isLooked, look, errors }: { open: readonly string[]; isLooked: boolean; look: (isLooked: boolean) => void; /** What was refused last, by its field. */ errors: Readonly<Record<string, string | undefined>> }) {
