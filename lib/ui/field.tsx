@@ -10,11 +10,11 @@ interface FieldProps {
 }
 type InputProps = Pick<InputHTMLAttributes<HTMLInputElement>, "type" | "inputMode" | "autoComplete" | "size">;
 
-function useField(name: string, hint: string | undefined) {
+function useField(name: string, hint: string | undefined, shouldUnregister = false) {
   const { register, errors, initial } = useFields();
   const error = errors[name];
   const control = {
-    ...register(name), id: controlId(name), defaultValue: [initial[name] ?? ""].flat()[0],
+    ...register(name, { shouldUnregister }), id: controlId(name), defaultValue: [initial[name] ?? ""].flat()[0],
     "aria-invalid": error !== undefined || undefined,
     "aria-describedby": describedBy(hint !== undefined && hintId(name), error !== undefined && errorId(name)),
   };
@@ -32,9 +32,9 @@ function Frame({ name, label, hint, error, children }: FieldProps & { error: str
   );
 }
 
-/** One line of text, with its label, its hint and what is wrong with it. */
-export function TextField({ name, label, hint, ...input }: FieldProps & InputProps) {
-  const { control, error } = useField(name, hint);
+/** One line of text, with its label, its hint and what is wrong with it. `isFresh`: shown anew after it was gone, it begins with what is kept then. */
+export function TextField({ name, label, hint, isFresh, ...input }: FieldProps & InputProps & { isFresh?: boolean }) {
+  const { control, error } = useField(name, hint, isFresh);
   return <Frame name={name} label={label} hint={hint} error={error}><input type="text" {...input} {...control} /></Frame>;
 }
 

@@ -11,7 +11,8 @@ interface Registered {
   ref?: Ref<HTMLInputElement & HTMLTextAreaElement & HTMLSelectElement>;
 }
 export interface FormContextValue {
-  register: (name: string) => Registered;
+  /** `shouldUnregister`: what was typed is forgotten once the control is shown no more. */
+  register: (name: string, options?: { shouldUnregister: boolean }) => Registered;
   /** Sets what is chosen in a group of tick boxes. */
   choose: (name: string, chosen: string[]) => void;
   errors: FieldErrors;

@@ -50,6 +50,7 @@ test("I say once how rugs come to us and how long we usually take; a client who 
   await expect(summary).toBeFocused();
   await expect(summary.getByRole("listitem")).toHaveText([
     /^Write the telephone number in figures, at least 6,/, "Write the signature: it stands under every letter.", "Cleaning, per square metre: at most 2,000. Has a nought slipped in?",
+    "The second number of weeks must not be smaller than the first.",
   ]);
   await expect(page.getByLabel("Telephone")).toHaveValue("call me");
   await expect(page.getByLabel("Weeks your work usually takes, from")).toHaveValue("6");

@@ -49,7 +49,7 @@ export function SettingsForm({ title, values, usualEmergency, unit, rates }: { t
           <SelectField name="currency" label="Currency" hint="Prices that you leave as they stand are exchanged. What was judged before keeps its currency until it is judged anew." options={CURRENCIES.map((c) => ({ id: c, label: c }))} />
         </div>
         <div className={css.pair}>
-          {PRICE_FIELDS[unit].map(({ of, field }) => <TextField key={field} name={field} label={SETTING_NAMES[field]} hint={rates[of] && `Kept now: ${rates[of]}.`} inputMode="decimal" />)}
+          {PRICE_FIELDS[unit].map(({ of, field }) => <TextField key={field} name={field} label={SETTING_NAMES[field]} hint={rates[of] && `Kept now: ${rates[of]}.`} inputMode="decimal" isFresh />)}
         </div>
       </fieldset>
       <fieldset className={css.group}>
