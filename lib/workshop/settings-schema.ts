@@ -27,9 +27,9 @@ const price = (of: Named) => priceUpTo(of, SETTING_LIMITS.maxPrice, `${SETTING_N
 const whole = (of: Named, low: number, high: number) =>
   z.int(`${SETTING_NAMES[of]}: write a whole number.`).check(z.minimum(low, `${SETTING_NAMES[of]}: at least ${low}.`), z.maximum(high, `${SETTING_NAMES[of]}: at most ${high.toLocaleString("en")}.`));
 export const weeksOf = (of: Named) => whole(of, SETTING_LIMITS.minWeeks, SETTING_LIMITS.maxWeeks);
-/** A sentence that is read inside a paragraph: it ends as one. In braces stands what is still to be written, and such a letter never leaves. */
+/** Sentences that are read inside a paragraph: in one line, and ended. In braces stands what is still to be written, and such a letter never leaves. */
 const sentence = (of: Named) =>
-  line(of).check(z.refine((text) => !/[{}\n]/u.test(text), `${SETTING_NAMES[of]}: write it in one line and without braces.`), z.overwrite((text) => (text === "" || /[.!?…]["”’)]*$/u.test(text) ? text : `${text}.`)));
+  line(of).check(z.refine((text) => !/[{}]/u.test(text), `${SETTING_NAMES[of]}: write it without braces.`), z.overwrite((text) => text.replace(/\s+/gu, " ").replace(/(?<=[^.!?…"”’)])$/u, ".")));
 const isTimeZone = (name: string) => {
   try {
     return Boolean(new Intl.DateTimeFormat("en", { timeZone: name }));

@@ -35,6 +35,38 @@ test("An owner who mistypes what a mistake costs, or which rugs write in, is tol
   await expect(page.getByLabel("Wool", { exact: true })).toHaveValue("90");
 });
 
+test("An owner who goes over to dollars and America sees what came along, and has open enquiries judged anew at one press", async ({ person }) => {
+  const page = await person({ storageState: owner });
+  const at = await takesIn(page, { name: "Marigold Tansy", email: "marigold@example.org", label: "100 % wool" }, desk);
+  await page.goto(`${desk.url}/desk/settings`);
+  await expect(page.getByText("Usual where you are: 112 (Directive (EU) 2018/1972")).toBeVisible();
+  await page.getByLabel("Currency").selectOption("USD");
+  await page.getByLabel("Whose general rules the law texts describe").selectOption("US");
+  await page.getByRole("button", { name: "Keep the settings" }).click();
+  const said = page.getByRole("status").filter({ hasText: "Kept." });
+  await expect(said).toContainText("brought from EUR to USD at the mean rate of 2025");
+  await expect(said).toContainText("call 911");
+  await expect(page.getByLabel("Emergency number")).toHaveValue("911");
+  await expect(page.getByLabel("Cleaning, at least")).toHaveValue("101.66");
+  await expect(page.getByText("One open enquiry, judged with earlier settings.")).toBeVisible();
+  await fitsAndIsAccessible(page);
+  await page.setViewportSize({ width: 390, height: 844 });
+  await fitsAndIsAccessible(page);
+
+  const button = page.getByRole("button", { name: "Judge them anew" });
+  await button.focus();
+  await page.keyboard.press("Enter");
+  await expect(page.getByRole("status").filter({ hasText: "judged anew" })).toContainText("One open enquiry judged anew.");
+  await expect(button).toHaveCount(0);
+  await page.goto(at);
+  await expect(page.getByText("assessed a rug").first()).toBeAttached();
+
+  const client = await person(PHONE);
+  await expect.poll(() => linkSentTo(desk, "marigold@example.org")).not.toBe("");
+  await client.goto(`${desk.url}/first-aid`);
+  await expect(client.getByText("call 911 now")).toBeVisible();
+});
+
 test("I say once how rugs come to us and how long we usually take; a client who asks just that is answered by the letter, and I send it with one press", async ({ person }) => {
   const page = await person({ storageState: owner });
   const keep = page.getByRole("button", { name: "Keep the settings" });
@@ -103,36 +135,4 @@ test("An owner who tells areas in feet reads and types prices by the foot, and w
   await keep.click();
   await expect(page.getByLabel("Cleaning, per square metre")).toHaveValue("45");
   await expect(page.getByLabel("Binding, per metre")).toHaveValue("39.37");
-});
-
-test("An owner who goes over to dollars and America sees what came along, and has open enquiries judged anew at one press", async ({ person }) => {
-  const page = await person({ storageState: owner });
-  const at = await takesIn(page, { name: "Marigold Tansy", email: "marigold@example.org", label: "100 % wool" }, desk);
-  await page.goto(`${desk.url}/desk/settings`);
-  await expect(page.getByText("Usual where you are: 112 (Directive (EU) 2018/1972")).toBeVisible();
-  await page.getByLabel("Currency").selectOption("USD");
-  await page.getByLabel("Whose general rules the law texts describe").selectOption("US");
-  await page.getByRole("button", { name: "Keep the settings" }).click();
-  const said = page.getByRole("status").filter({ hasText: "Kept." });
-  await expect(said).toContainText("brought from EUR to USD at the mean rate of 2025");
-  await expect(said).toContainText("call 911");
-  await expect(page.getByLabel("Emergency number")).toHaveValue("911");
-  await expect(page.getByLabel("Cleaning, at least")).toHaveValue("101.66");
-  await expect(page.getByText("One open enquiry, judged with earlier settings.")).toBeVisible();
-  await fitsAndIsAccessible(page);
-  await page.setViewportSize({ width: 390, height: 844 });
-  await fitsAndIsAccessible(page);
-
-  const button = page.getByRole("button", { name: "Judge them anew" });
-  await button.focus();
-  await page.keyboard.press("Enter");
-  await expect(page.getByRole("status").filter({ hasText: "judged anew" })).toContainText("One open enquiry judged anew.");
-  await expect(button).toHaveCount(0);
-  await page.goto(at);
-  await expect(page.getByText("assessed a rug").first()).toBeAttached();
-
-  const client = await person(PHONE);
-  await expect.poll(() => linkSentTo(desk, "marigold@example.org")).not.toBe("");
-  await client.goto(`${desk.url}/first-aid`);
-  await expect(client.getByText("call 911 now")).toBeVisible();
 });

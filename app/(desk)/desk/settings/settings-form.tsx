@@ -37,7 +37,7 @@ export function SettingsForm({ title, values, usualEmergency, unit, rates }: { t
       </fieldset>
       <fieldset className={css.group}>
         <legend>What clients often ask</legend>
-        <TextField name="collecting" label={SETTING_NAMES.collecting} hint="As clients read it, in whole sentences, such as “We collect within 15 miles; from further away you bring it, or a carrier does.” Say also if you do not collect. Stands in letters where they ask, or where the rug is to be brought. May stay empty." />
+        <TextArea name="collecting" rows={2} label={SETTING_NAMES.collecting} hint="As clients read it, in whole sentences, such as “We collect within 15 miles; from further away you bring it, or a carrier does.” Say also if you do not collect. Stands in letters where they ask, or where the rug is to be brought. May stay empty." />
         <div className={css.pair}>
           <TextField name="weeksLow" label={SETTING_NAMES.weeksLow} hint="Whole weeks, from the day a rug reaches you." inputMode="numeric" />
           <TextField name="weeksHigh" label={SETTING_NAMES.weeksHigh} hint="Told to those who ask, as usual and not as promised. Both may stay empty." inputMode="numeric" />
