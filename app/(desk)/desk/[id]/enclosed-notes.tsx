@@ -39,7 +39,7 @@ function One({ document: d, may, tell, isSent, say, tick, error }: Deeds & { doc
   const id = useId();
   return (
     <div className={`${css.open} no-print`} role="group" aria-labelledby={`${id}-why`}>
-      <p id={`${id}-why`}><b><bdi>{d.title}</bdi> was made before its rug was judged anew, and would say otherwise now.</b></p>
+      <p id={`${id}-why`}><b><bdi>{d.title}</bdi></b> was made before its rug was judged anew, and would say otherwise now.</p>
       {error && <p className="error" id={`${id}-error`}>{error}</p>}
       {may.enclose && <Anew document={d} tell={tell} />}
       {may.approve && (
