@@ -4,7 +4,7 @@ import type { PrintedDocument } from "../reply/documents/blocks";
 import { viscoseCareCard } from "../reply/documents/care-card";
 import { conditionReport, type Reported } from "../reply/documents/condition-report";
 import type { MoistureRead } from "../reply/documents/report-seen";
-import { cutDownPlan } from "../reply/documents/cut-down-plan";
+import { cutDownPlan, type CutDecision } from "../reply/documents/cut-down-plan";
 import { letterToSeller, type Tested } from "../reply/documents/letter-to-seller";
 import { viscoseWord, type DocumentKind } from "../reply/documents/offered";
 import { rugWordsOf } from "../reply/describe";
@@ -57,6 +57,8 @@ export interface DocumentFacts {
   /** The plan on which a way of cutting the rug down was chosen. */
   plan: PlanMarks | null;
   hasPlan: boolean;
+  /** What was decided of cutting it down on a plan of its damage; null where none stands. */
+  cutting: CutDecision | null;
   settings: WorkshopSettings;
   now: Date;
 }
@@ -90,7 +92,7 @@ function report(f: DocumentFacts, { theirReference, ...ticks }: ReportFields, ma
     told: { wet: wetOf(f), answers: f.answers, seen: f.seen, sinceToldOn: f.sinceToldAt && dayOf(f, f.sinceToldAt), account: story === undefined ? null : { text: story, isQuoted: quotesWords(ticks, f.isTrade) } },
     photos: f.photos.map((p) => ({ id: p.id, shows: shownIn(p, wordsIn(settings.locale)), takenOn: p.takenAt && dayOf(f, p.takenAt), ...asReported(p) })),
     reports: f.tests.flatMap((t) => reportedOf(t, f)), tests: f.tests.flatMap((t) => fibresTestedOf(t, f)), moisture: f.tests.flatMap((t) => moistureOf(t, f)),
-    cutDown: edgesOf(f),
+    cutDown: edgesOf(f), cutting: f.cutting ?? (f.assessment.advice.action === "advise-cut-down" ? "unplanned" : null),
     inspection: seen && { by: seen.by, on: longDay(seen.day, settings.locale), found: seen.found, isBeyondRepair: seen.isBeyondRepair },
     workshop: headOf(settings), madeBy, today: dayOf(f, f.now), judgedOn: longDay(f.assessment.asOf.slice(0, 10), settings.locale), figures: settings,
   });
@@ -105,7 +107,8 @@ function sellerLetter(f: DocumentFacts, l: ReturnType<typeof sellerLetterFields.
 }
 
 /** What new edges would cost, where cutting it down is considered: those of the way that was chosen, else as the judgement has it. */
-function edgesOf({ plan, assessment, settings }: DocumentFacts): Range | null {
+function edgesOf({ plan, cutting, assessment, settings }: DocumentFacts): Range | null {
+  if (cutting === "against") return null;
   const measured = plan && measurePlan(plan);
   if (measured && typeof measured !== "string" && measured.chosen) return assessment.money?.cutDown ? edgesRange(measured.chosen, settings.prices.bindingPerM) : null;
   return assessment.advice.action === "advise-cut-down" ? assessment.money?.cutDown ?? null : null;
@@ -120,7 +123,7 @@ function cutDown(f: DocumentFacts): PrintedDocument {
   const cost = (way: (typeof ways)[number]) => (f.answers.age === "antique" ? null : { range: edgesRange(way, prices.bindingPerM), currency });
   return cutDownPlan({
     reference: f.reference, asker: askerOf(f),
-    rug: rugOf(f), size: { widthCm, lengthCm }, photoTop, damaged: places.map((p) => p.outline), isTufted: f.answers.back === "cloth", workshop: headOf(f.settings), figures: f.settings,
+    rug: rugOf(f), size: { widthCm, lengthCm }, photoTop, damaged: places.map((p) => p.outline), isTufted: f.answers.back === "cloth", isInspected: f.inspection !== null, workshop: headOf(f.settings), figures: f.settings,
     ways: [...ways].sort((a, b) => Number(b.kind === chosen?.kind) - Number(a.kind === chosen?.kind)).map((w) => ({ kind: w.kind, pieces: w.pieces, shareKept: w.shareKept, bindingM: w.bindingM, cost: cost(w) })),
   });
 }

@@ -4,7 +4,7 @@ import { database, type Db, type Prisma, type Tx } from "../store/database";
 import { NEWEST_FIRST, OLDEST_FIRST } from "../store/row-order";
 import type { QuestionId } from "../trade/questions";
 import { readSettings } from "../workshop/settings";
-import { chosenPlan } from "./chosen-plan";
+import { chosenPlan, cutDecision } from "./chosen-plan";
 import type { DocumentFacts } from "./document-content";
 import { isTradeAsking } from "../reply/who-asks";
 import type { StepId } from "./steps";
@@ -41,6 +41,6 @@ export async function documentFacts({ enquiryId, rugId }: { enquiryId: string; r
   const plan = chosenPlan(rug.photos);
   return {
     reference, client, parties, enquiry, isTrade: isTradeAsking(client, enquiry), answers: rugAnswersOf(rug.answers), seen: seenOf(rug.answers), sinceToldAt: newestAt(rug.answers, "since"), wetToldAt: wetToldAt(rug.enquiry), place: { n: rug.position, of: rug.enquiry._count.rugs }, photos: rug.photos, assessment: assessmentOf(newest.result), tests: rug.benchTests,
-    inspection: rug.inspections[0] ?? null, plan, hasPlan: plan !== null, settings, now,
+    inspection: rug.inspections[0] ?? null, plan, hasPlan: plan !== null, cutting: cutDecision(rug.photos), settings, now,
   };
 }

@@ -34,4 +34,4 @@ export interface PhotoDeskView {
 export type ClientSpots = Readonly<Record<string, { id: string; marks: SpotMarks }>>;
 
 /** The first thing that a cut-down plan lacks, and the photo in which it is marked; no photo where there is none of the rug's face. */
-export type PlanLack = { lacks: "photo"; photoId: null } | { lacks: "corners" | "damage" | "way"; photoId: string };
+export type PlanLack = { lacks: "photo"; photoId: null } | { lacks: "corners" | "damage" | "way" | "decision"; photoId: string };

@@ -2,7 +2,7 @@ import "server-only";
 import type { Measurement } from "../store/database";
 import type { Finding } from "../triage/finding";
 import { measuredIn, type Measured, type PlanResult, type SpotResult } from "./measurement-result";
-import type { PlanMarks } from "./mark-schema";
+import { KEPT_WHOLE, type PlanMarks } from "./mark-schema";
 import { allRoundM, measurePlan } from "./measured-plan";
 
 type Row = Pick<Measurement, "photoId" | "kind" | "marks" | "result" | "from" | "at" | "withdrawnAt">;
@@ -29,6 +29,7 @@ function planFindings(row: Row, marks: PlanMarks, { damagedCm2, damagedSdCm2, sh
     { what: "size", value: { widthCm, lengthCm, m2: (widthCm * lengthCm) / 10_000 }, ...made },
     ...(damagedCm2 > 0 ? [{ what: "damaged-area", value: { cm2: damagedCm2, uncertainty: damagedSdCm2, share }, ...made }] : []),
     ...(chosen ? [{ what: "cut-down", value: { ...chosen, ...allRoundOf(marks) }, ...made }] : []),
+    ...(marks.chosen === KEPT_WHOLE ? [{ what: KEPT_WHOLE, value: true, ...made }] : []),
   ];
 }
 

@@ -5,7 +5,7 @@ import { CUT_KINDS } from "../photo/cut-down";
 import { measureSpots } from "../photo/server/measure";
 import { photoPath } from "../store/photo-files";
 import type { Measurement } from "../store/database";
-import { marksSchema, planMarksSchema, spotMarksSchema, type Marks, type PlanMarks, type SpotMarks } from "./mark-schema";
+import { KEPT_WHOLE, marksSchema, planMarksSchema, spotMarksSchema, type Marks, type PlanMarks, type SpotMarks } from "./mark-schema";
 import { measurePlan } from "./measured-plan";
 
 const lab = z.object({ L: z.number(), a: z.number(), b: z.number() });
@@ -29,7 +29,7 @@ export async function measureMarks(photoId: string, marked: Marks): Promise<Spot
   if (marked.kind === "spots") return measureSpots(photoPath(photoId, "1600"), marked.marks);
   const made = measurePlan(marked.marks);
   if (typeof made === "string") return made;
-  if (marked.marks.chosen && !made.chosen) return "The way that was chosen is no longer among those that are left. Choose again.";
+  if (marked.marks.chosen && marked.marks.chosen !== KEPT_WHOLE && !made.chosen) return "The way that was chosen is no longer among those that are left. Choose again.";
   const { damagedCm2, damagedSdCm2, share, chosen } = made;
   return { damagedCm2, damagedSdCm2, share, chosen: chosen && { kind: chosen.kind, bindingM: chosen.bindingM, shareKept: chosen.shareKept } };
 }

@@ -16,6 +16,21 @@ const MOST_BLANK = 0.36;
 /** So many paragraphs may lead to a table; more are a text by itself. By eye. */
 const MOST_LEADING = 3;
 
+/** A last page has at least so many lines; fewer look like a mistake. By eye. */
+const LEAST_ON_LAST = 5;
+
+/** Whether these blocks, to the end of the document, are so few lines of text that they do not get a page to themselves. */
+function isTooLittle(pdf: Pdf, rest: readonly Block[]): boolean {
+  if (rest.length === 0) return false;
+  const lines = rest.map((block) => {
+    if (block.kind === "signature") return block.lines.filter((line) => line !== "").length;
+    if (block.kind !== "paragraph" && block.kind !== "small") return LEAST_ON_LAST;
+    const size = { size: block.kind === "small" ? SMALL : BODY };
+    return Math.round(textHeight(pdf, block.text, size) / textHeight(pdf, " ", size));
+  });
+  return lines.reduce((sum, n) => sum + n, 0) < LEAST_ON_LAST;
+}
+
 /** Whether a text leads on to the list right after it, which its colon opens; to the photos right after it; to a signature, the close of a letter or a report; or as one of a few paragraphs to a table. */
 function leadsOn({ text }: { text: string }, rest: readonly Block[]): boolean {
   const at = rest.findIndex((b) => b.kind !== "paragraph" && b.kind !== "small");
@@ -26,7 +41,7 @@ function leadsOn({ text }: { text: string }, rest: readonly Block[]): boolean {
 /**
  * How much of a page the first of these blocks asks for, so that nothing is torn that belongs together: a heading from what
  * it heads and what leads to a table or a list from its head, a short list or table in itself, a drawing from the list that explains it, a table from its small print, the
- * close of a letter from its signature. Where that is too much of a page, a table or a list may be parted, and paragraphs be left by what they lead to.
+ * close of a letter from its signature, the last lines of all from what stands before them. Where that is too much of a page, a table or a list may be parted, and paragraphs be left by what they lead to.
  * `above`: the heading they stand below with what leads on from it. They are asked as that was: by themselves they could turn the page and leave it alone.
  */
 export function roomFor(pdf: Pdf, blocks: readonly Block[], above: readonly Block[] = []): number {
@@ -58,12 +73,13 @@ function ask(pdf: Pdf, blocks: readonly Block[], kept: Kept): number {
     case "title": case "heading": return headingHeight(pdf, block) + ask(pdf, rest, kept);
     case "paragraph": case "small": {
       const own = textHeight(pdf, block.text, { size: block.kind === "small" ? SMALL : BODY });
-      const leads = kept === "least" ? next?.kind === "signature" : leadsOn(block, rest);
+      const leads = isTooLittle(pdf, rest) || (kept === "least" ? next?.kind === "signature" : leadsOn(block, rest));
       return leads && own <= MOST_OF_TEXT ? own + BELOW.paragraph + ask(pdf, rest, kept) : Math.min(own, MOST_OF_TEXT);
     }
     case "list": {
       const whole = listHeight(pdf, block.items);
-      return kept === "whole" && whole <= WHOLE.list ? whole : listHeight(pdf, block.items.slice(0, 1));
+      if (kept !== "whole" || whole > WHOLE.list) return listHeight(pdf, block.items.slice(0, 1));
+      return isTooLittle(pdf, rest) ? whole + BELOW.paragraph + ask(pdf, rest, kept) : whole;
     }
     case "table": {
       const whole = tableHeight(pdf, block) + (next?.kind === "small" ? BELOW.table + ask(pdf, rest, kept) : 0);

@@ -1,6 +1,7 @@
 import type { Assessment, Range } from "../triage/assessment";
 import { estimate } from "../words/measures";
 import type { Words } from "../words/words";
+import { isKeptWhole } from "./kept-whole";
 import { moneyPhrase } from "./phrases";
 
 /** How many times longer new edges all round what is kept are than those drawn on the plan (finding `cut-down` { bindingM, allRoundM }); null where none was drawn. */
@@ -13,10 +14,10 @@ function reachOf(findings: Assessment["findings"]): number | null {
 
 /**
  * What cutting down would cost before the rug is seen: where a way was chosen on a plan, from its edges as drawn to new ones all round
- * each piece that is kept, as on paper; otherwise the range of the judgement. Null where that gives none.
+ * each piece that is kept, as on paper; otherwise the range of the judgement. Null where that gives none, or it was decided not to cut the rug down.
  */
 export function cutDownPrice({ money, findings }: Pick<Assessment, "money" | "findings">): Range | null {
-  const judged = money?.cutDown ?? null;
+  const judged = isKeptWhole({ findings }) ? null : money?.cutDown ?? null;
   return judged && { ...judged, high: judged.high * (reachOf(findings) ?? 1) };
 }
 

@@ -12,6 +12,7 @@ import { asksOf, isSaidDry, isWetUnknown } from "./asks";
 import type { Facts, NumberFact, WordFact } from "./condition";
 import { isFreshUrineTold, isPotTold, isTroubleUnjudged, toldOfChange, wasCleanedAtHome } from "./happened";
 import { HARDLY_WORTH, PERHAPS_NOT_WORTH } from "./paragraphs/troubles";
+import { actionOf } from "./kept-whole";
 import { asksOfKind } from "./questions-asked";
 import { labelStands, namedFibres } from "./label-said";
 import { isLifeMonthsOrYears, isLifeShort, isTellingPrice, lifeTold } from "./phrases";
@@ -222,7 +223,7 @@ export function factsOf(input: FactsInput): Facts {
       strongest: one(strengthsOf(a)[0]),
       soldAs: one(answers.sellerSaid), reason: one(enquiry.reason), wet: one(enquiry.wetNow),
       who: [isTrade || enquiry.reason === "trade" ? "trade" : "owner"],
-      advice: [a.advice.action], urgency: [a.urgency.level],
+      advice: [actionOf(a)], urgency: [a.urgency.level],
       mechanisms: likelyMechanisms(a), top: one(likelyMechanisms(a)[0]),
       offered: cleaning(a).filter((m) => m.verdict !== "ruled-out").map((m) => m.method),
       ruledOut: a.methods.filter((m) => m.verdict === "ruled-out").map((m) => m.method),

@@ -5,6 +5,7 @@ import type { ActionId, Assessment, MechanismId } from "../triage/assessment";
 import { capital } from "../words/capital";
 import type { Words } from "../words/words";
 import { costsMore, fallsShort, isFibreOpen, isLittle, likelyMechanisms } from "./facts";
+import { actionOf } from "./kept-whole";
 import { namedFibres } from "./label-said";
 import { COLOUR_LOST, PILE_TROUBLE, REPAIRS } from "./paragraphs/troubles";
 import { improvementFigures, likelihood, AMOUNT_PHRASES } from "./phrases";
@@ -19,6 +20,7 @@ const IS_OPEN: Partial<Record<ActionId, string>> = {
   "routine-clean": "Whether cleaning is worth its cost is open from here.",
   "advise-claim-or-replacement": "Whether cleaning would be worth its cost is open from here: no money should be spent on it unseen.",
 };
+const NOT_CUT_DOWN = "By its judgement alone we would propose cutting it down; somebody here decided otherwise on its plan.";
 const FLOODED = "Flood or waste water got into it: nobody touches it before the flood firm has seen it.";
 
 const sentence = (text: string): string => `${capital(text)}${/[.?]”$/.test(text) ? "" : "."}`;
@@ -105,11 +107,11 @@ interface Worth { readonly isHardlyWorth: boolean; readonly isOpen: boolean }
 
 /** What of this enquiry decided the advice, with the figures a letter tells and no other; where nothing of it stands out, what holds of every such advice. */
 export function reasonOf(a: Assessment, known: Known, { isHardlyWorth, isOpen }: Worth): string {
-  const { action, why } = a.advice;
+  const action = actionOf(a);
   const isFlooded = known.letter.isHeldBack === "flood";
   if (isFlooded && action !== "first-aid") return FLOODED;
   const parts = [...REASONS[action](a, known), ...(isHardlyWorth && action !== "inspect-and-test" ? worth(a, known) : [])];
   const said = [...new Set(parts.flatMap((part) => (part ? sentence(part) : [])))];
-  const after = (isHardlyWorth ? ONLY_INSPECTION : isOpen ? IS_OPEN[action] : null) ?? [];
-  return [...(said.length > 0 ? said : [why || ACTIONS[action].why]), ...[after].flat()].join(" ");
+  const after = [(isHardlyWorth ? ONLY_INSPECTION : isOpen ? IS_OPEN[action] : null) ?? [], action === a.advice.action ? [] : NOT_CUT_DOWN].flat();
+  return [...(said.length > 0 ? said : [ACTIONS[action].why]), ...after].join(" ");
 }

@@ -1,5 +1,6 @@
 import type { ActionId, Assessment } from "../triage/assessment";
 import { WORDS_TOLD, reasonOf, type Known } from "./headline-why";
+import { actionOf } from "./kept-whole";
 import { HARDLY_WORTH, PERHAPS_NOT_WORTH } from "./paragraphs/troubles";
 
 /** What a judgement comes to, as the desk reads it above its figures, and what of this enquiry decided it. */
@@ -27,7 +28,7 @@ const EVEN: Table = { ...OPEN, "routine-clean": "Clean it as usual, if it turns 
 /** The headline of one rug: it says of the rug's worth what the letter of the same assessment says, and of how far it comes back no range that the letter does not give. */
 export function headlineOf(a: Assessment, known: Known): Headline {
   if (known.letter.isHeldBack === "wet") return { says: "Ask first whether it is wet", why: WORDS_TOLD };
-  const { action } = a.advice;
+  const action = actionOf(a);
   const beyond = known.letter.isWorthTold ? (a.beyondRepair ?? 0) : 0;
   const table = beyond >= HARDLY_WORTH.beyondRepair ? HARDLY : beyond >= PERHAPS_NOT_WORTH.beyondRepair ? EVEN : OPEN;
   return { says: table[action] ?? SAYS[action], why: reasonOf(a, known, { isHardlyWorth: table === HARDLY && action in HARDLY, isOpen: table !== HARDLY && action in table }) };

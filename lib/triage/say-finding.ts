@@ -74,6 +74,7 @@ const CLAUSES: Readonly<Record<string, (fields: Record<string, unknown>, tells: 
   "colour-change": changeClause,
   "damaged-area": (v, { cm2 }) => both(`the damaged places drawn on the photo take ${cm2(Number(v["cm2"]))} (${percentOf(v["share"])} of the rug, give or take ${cm2(Number(v["uncertainty"]), 2)})`),
   "cut-down": (v, { run }) => both(`the rug was planned to be cut down, with ${run(Number(v["bindingM"]))} of new edges${typeof v["shareKept"] === "number" ? ` and ${percentOf(v["shareKept"])} of it kept` : ""}`),
+  "kept-whole": () => both("it was decided on the rug’s plan not to cut it down"),
   size: (v, { size }) => both(`it measures ${size(Number(v["widthCm"]), Number(v["lengthCm"]))}`),
 };
 

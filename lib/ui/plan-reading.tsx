@@ -1,6 +1,7 @@
 import { edgesRange, type MeasuredPlan } from "../enquiry/measured-plan";
+import { KEPT_WHOLE, type PlanMarks } from "../enquiry/mark-schema";
 import type { PhotoDeskView } from "../enquiry/measured-views";
-import type { CutDown, CutKind } from "../photo/cut-down";
+import type { CutDown } from "../photo/cut-down";
 import { cutName } from "./plan-words";
 import { DOUBT_FIGURES, estimate, length, run, size, smallArea, type Figures } from "../words/measures";
 import { percent } from "./figures";
@@ -38,7 +39,7 @@ function edgesInWords(way: CutDown, { bindingPerM, currency, locale }: Money): s
 }
 
 /** The ways that leave something of use, to choose from. */
-export function Ways({ measured, chosen, choose, money, name }: { measured: MeasuredPlan; chosen: CutKind | null; choose: (kind: CutKind | null) => void; money: Money; name: string }) {
+export function Ways({ measured, chosen, choose, money, name }: { measured: MeasuredPlan; chosen: PlanMarks["chosen"]; choose: (chosen: PlanMarks["chosen"]) => void; money: Money; name: string }) {
   if (measured.places.length === 0) return null;
   if (measured.ways.length === 0) return <p className={css.none}>No piece of use would remain.</p>;
   return (
@@ -50,7 +51,7 @@ export function Ways({ measured, chosen, choose, money, name }: { measured: Meas
           <span>{cutName(way.kind)}<small className="num">{wayInWords(way, money)}</small></span>
         </label>
       ))}
-      <label><input type="radio" name={name} checked={chosen === null} onChange={() => choose(null)} /><span>Do not cut it down</span></label>
+      <label><input type="radio" name={name} checked={chosen === KEPT_WHOLE} onChange={() => choose(KEPT_WHOLE)} /><span>Do not cut it down</span></label>
     </fieldset>
   );
 }

@@ -1,3 +1,4 @@
+import { KEPT_WHOLE } from "../enquiry/mark-schema";
 import type { PlanView } from "../enquiry/measured-views";
 import type { CutKind } from "../photo/cut-down";
 import { CUT_NAMES } from "../photo/cut-names";
@@ -10,5 +11,6 @@ export const cutName = (kind: CutKind): string => CUT_NAMES[kind];
 /** What a plan found and chose, in a sentence. */
 export function planInWords({ marks, result: { damagedCm2, share, chosen } }: Pick<PlanView, "marks" | "result">, figures: Figures): string {
   const damage = damagedCm2 > 0 ? `about ${smallArea(damagedCm2, figures)} damaged, ${percent(share)} of the rug` : "no damage outlined";
-  return `Plan of ${size(marks.widthCm, marks.lengthCm, figures)}: ${damage}${chosen ? `. ${cutName(chosen.kind)}: ${percent(chosen.shareKept)} kept, ${run(chosen.bindingM, figures)} of binding` : ""}.`;
+  const way = chosen ? `. ${cutName(chosen.kind)}: ${percent(chosen.shareKept)} kept, ${run(chosen.bindingM, figures)} of binding` : marks.chosen === KEPT_WHOLE ? ". Not to be cut down" : "";
+  return `Plan of ${size(marks.widthCm, marks.lengthCm, figures)}: ${damage}${way}.`;
 }

@@ -1,7 +1,7 @@
 import type { Assessment, Range } from "../../triage/assessment";
 import { CHANCE_WORDS, type ChanceWord } from "../../trade/words-for-chance";
 import { capital } from "../../words/capital";
-import { chanceInWhy, methodWhyIn } from "../../words/judged";
+import { chanceInWhy, cutKey, methodWhyIn } from "../../words/judged";
 import type { Figures } from "../../words/measures";
 import { quotedInside } from "../../words/quoted";
 import { wordsIn, type Words } from "../../words/words";
@@ -10,6 +10,7 @@ import { askedBy, type Asker } from "../who-asks";
 import { heading, paragraph, small, type Block, type PrintedDocument } from "./blocks";
 import { inHundred, rangeInHundred } from "./chances";
 import { cautionBlocks } from "./report-cautions";
+import type { CutDecision } from "./cut-down-plan";
 import { changeBlocks } from "./report-change";
 import { moneyBlocks } from "./report-money";
 import { prospectBlocks } from "./report-prospects";
@@ -37,6 +38,8 @@ export interface ConditionReport {
   readonly inspection: Inspection | null;
   /** What new edges would cost; null where cutting it down is not considered. */
   readonly cutDown: Range | null;
+  /** What was decided of cutting it down; null where that was not considered. */
+  readonly cutting: CutDecision | null;
   /** Who of the workshop makes it out. */
   readonly madeBy: string;
   readonly workshop: { readonly name: string; readonly lines: readonly string[] };
@@ -98,14 +101,23 @@ export function conditionReport(r: ConditionReport): PrintedDocument {
   };
 }
 
-/** Every method with its why, and what the chance in it is of. */
-function methodBlocks({ assessment: { methods }, told: { wet } }: ConditionReport, words: Words): Block[] {
+/** The name of the way that was chosen; empty where none was. */
+function cutWay(cutting: CutDecision, words: Words): string {
+  const key = cutKey(cutting);
+  return key === null ? "" : words.table(key);
+}
+
+/** Every method with its why, and what the chance in it is of; and what was decided of cutting the rug down. */
+function methodBlocks({ assessment: { methods }, told: { wet }, cutting }: ConditionReport, words: Words): Block[] {
   const { say } = words;
   const isTogether = methods.some((m) => chanceInWhy(m.why) !== null);
   return [
     {
       kind: "table", caption: say("report.methods-caption"), head: [say("report.method"), say("report.judgement")],
-      rows: methods.map((m) => [capital(words.table(`treatment.${m.method}`)), methodWhyIn(words, m.method, m.why, (chance) => inHundred(chance / 100, words))]),
+      rows: [
+        ...methods.map((m) => [capital(words.table(`treatment.${m.method}`)), methodWhyIn(words, m.method, m.why, (chance) => inHundred(chance / 100, words))]),
+        ...(cutting === null ? [] : [[say("report.cutting"), say("report.cutting-decided", { decision: cutting, way: cutWay(cutting, words) })]]),
+      ],
     },
     ...(wet?.answer === "wet" || wet?.answer === "damp" ? [paragraph(say("report.when-dry"))] : []),
     ...(isTogether ? [small(say("report.together"))] : []),

@@ -14,6 +14,8 @@ export interface CutWay {
   /** From the new edges as drawn to new ones all round what remains, at the workshop's cost per metre; null where no price is set. */
   readonly cost: { readonly range: Range; readonly currency: string } | null;
 }
+/** What was decided of cutting a rug down: the way that was chosen on its plan, or that none is to be; `open` where nobody has chosen, `unplanned` where it is proposed without a plan. */
+export type CutDecision = CutWay["kind"] | "against" | "open" | "unplanned";
 export interface CutDownPlan {
   readonly reference: string;
   readonly asker: Asker;
@@ -26,6 +28,7 @@ export interface CutDownPlan {
   /** The one that was chosen first; at least one. */
   readonly ways: readonly CutWay[];
   readonly isTufted: boolean;
+  readonly isInspected: boolean;
   readonly workshop: { readonly name: string; readonly lines: readonly string[] };
   /** How lengths and sums are written. */
   readonly figures: Figures;
@@ -43,6 +46,7 @@ export function cutDownPlan(p: CutDownPlan): PrintedDocument {
     blocks: [
       ...(p.asker.as === "trade" ? [paragraph(askedBy(p.asker, words))] : []),
       paragraph(say("plan.measures", { size: size(p.size.widthCm, p.size.lengthCm, p.figures) })),
+      ...(p.isInspected ? [] : [paragraph(say("plan.provisional"))]),
       small(say("plan.drawings", { edge: p.photoTop })),
       ...p.ways.flatMap((way, i) => wayBlocks(p, way, i)),
       heading(say("plan.how")),

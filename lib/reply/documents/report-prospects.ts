@@ -6,7 +6,7 @@ import { harmRange, lifePhrase, likelihood } from "../phrases";
 import { list, paragraph, small, type Block } from "./blocks";
 import { inHundred, rangeInHundred } from "./chances";
 import { isFlooded, isMouldLikely } from "./report-cautions";
-import { changeIn, isDamageTold } from "./report-change";
+import { answersTo, changeIn, isDamageTold } from "./report-change";
 import type { Inspection } from "./report-seen";
 
 interface Judged { readonly assessment: Assessment; readonly inspection: Inspection | null }
@@ -18,6 +18,7 @@ export function prospectBlocks({ assessment: a, inspection }: Judged, words: Wor
     ...list(isFlooded(a) ? [say("report.flooded")] : [
       improvement(a, words),
       ...(a.worse === null ? [] : [say("report.worse", { chance: rangeInHundred(harmRange(a.worse), words) })]),
+      ...smell(a, words),
       a.lifeYears ? life(a, a.lifeYears, words) : instead(a.why.lifeYears, say("report.no-life"), words),
     ]),
     paragraph(beyondRepair(a, inspection, words)),
@@ -31,6 +32,10 @@ function life(a: Assessment, range: Range, words: Words): string {
   if (isFibreOpen(a)) return givesYears(a) ? words.say("report.life-guess", years) : words.say("report.life-open");
   return givesYears(a) ? words.say("report.life", years) : words.say("report.life-too-wide");
 }
+
+/** A smell is told, never seen: without the answer nothing is said of one. */
+const smell = (a: Assessment, words: Words): string[] =>
+  (a.odour && answersTo(a, "changes").includes("smell") ? [words.say("report.smell", { chance: inHundred(a.odour.returns, words) })] : []);
 
 const instead = (why: string | undefined, otherwise: string, words: Words) => (why === undefined ? otherwise : notStatedIn(words, why));
 

@@ -77,6 +77,17 @@ describe.skipIf(!hasPrograms("pdftotext"))("the end of a page (poppler)", { time
     together([{ kind: "paragraph", text: "Please let me have:" }, { kind: "list", items: ["The first.", "The second."] }], "Please let me have:", "The second."));
   it("never leaves a signature alone", () =>
     together([heading("At the close"), line(100), line(101), { kind: "small", text: "Small." }, { kind: "signature", lines: ["", "Ivo Castellane"] }], "At the close", "Ivo Castellane"));
+  it("never leaves fewer than five lines on a last page", async () => {
+    const end: Block[] = [heading("At the close"), { kind: "paragraph", text: "What it does not say. ".repeat(14) }, line(100), line(101), { kind: "small", text: "Small." }, { kind: "paragraph", text: "Made out." }, { kind: "signature", lines: ["", "Ivo Castellane", "Lantern Yard"] }];
+    const last: number[] = [];
+    for (let lines = 16; lines < 34; lines += 1) {
+      const pages = (await pagesAfter(lines, end)).filter((p) => p.trim() !== "");
+      // The number of the page is none of them.
+      if (pages.length > 1) last.push((pages.at(-1) ?? "").split("\n").filter((l) => l.trim() !== "").length - 1);
+    }
+    expect(last.length).toBeGreaterThan(3);
+    expect(Math.min(...last)).toBeGreaterThanOrEqual(5);
+  });
   it("parts a long table between its rows, never inside one", async () => {
     const tall = Array.from({ length: 40 }, (_, i) => [`Begin ${i}`, `${"word ".repeat(30)}end ${i}.`]);
     const pages = await pagesAfter(3, [heading("Headed"), { kind: "table", caption: "Long", head: ["A", "B"], rows: tall }]);

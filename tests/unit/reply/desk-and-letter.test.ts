@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { composeDraft } from "../../../lib/reply/draft";
 import type { RugForDraft } from "../../../lib/reply/facts";
 import { headlineOf } from "../../../lib/reply/headline";
+import { cutDownPrice } from "../../../lib/reply/cut-down-price";
 import type { DraftInput } from "../../../lib/reply/pieces";
 import { toldByLetter } from "../../../lib/reply/told-by-letter";
 import { isTradeAsking } from "../../../lib/reply/who-asks";
@@ -154,6 +155,17 @@ describe("headlineOf", () => {
   it("says nothing of the worth of an antique, or of a flooded rug", () => {
     for (const answers of [{ age: "antique" }, { incidents: ["flood"] }] as const) for (const id of ["inspect-and-test", "first-aid"] as const)
       expect(JSON.stringify(of(id, 0.9, answers as RugAnswers))).not.toMatch(/worth/);
+  });
+  it("proposes no cutting down where somebody decided on its plan against it, gives no price for it, and says so", () => {
+    const losses = [{ action: "advise-cut-down", loss: 1 }, { action: "advise-claim-or-replacement", loss: 2 }] as const;
+    const advice = { ...action("advise-cut-down"), losses: [...losses] };
+    const rug = rugOf({ advice, beyondRepair: 0.9, money: { currency: "GBP", clean: null, cutDown: range(60, 80, 200), replace: null, valueToday: null } });
+    expect(headline(rug).says).toMatch(/^Propose cutting it down/);
+    const decided = { ...rug, assessment: { ...rug.assessment, findings: [...rug.assessment.findings, { what: "kept-whole", value: true, strength: "photo", from: "photo:1", decibans: 0, staff: "", client: "" } as const] } };
+    expect(headline(decided).says).toBe("Advise against cleaning: keep it, replace it or claim");
+    expect(headline(decided).why).toMatch(/By its judgement alone we would propose cutting it down; somebody here decided otherwise on its plan\.$/);
+    expect(cutDownPrice(rug.assessment)).not.toBeNull();
+    expect(cutDownPrice(decided.assessment)).toBeNull();
   });
   it("gives as its reason what decided this enquiry: the trouble and how much of it comes back, or the cost against the worth", () => {
     const why = (rest: Partial<Assessment>, mechanisms: Sketch["mechanisms"] = {}) => plain(headline(rugOf(rest, {}, mechanisms)).why);

@@ -44,6 +44,7 @@ const LACKS = {
   corners: { why: "its corners and its damage are not marked in a photo", mend: "Mark them" },
   damage: { why: "no damage is outlined on its plan", mend: "Outline it" },
   way: { why: "no way of cutting it down is chosen on its plan", mend: "Choose one" },
+  decision: { why: "it was decided on its plan not to cut it down", mend: "Decide anew" },
 } as const satisfies Record<PlanLack["lacks"], { why: string; mend: string }>;
 
 /** Why no cut-down plan can be made yet, and the way to what is missing. */

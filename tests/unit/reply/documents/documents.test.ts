@@ -35,7 +35,7 @@ const TEST = { by: "Lantern Yard Rug Workshop", on: "20 November 2026", found: "
 
 describe("figures by locale and unit", () => {
   const way = { kind: "edge-off", pieces: [{ left: 0, top: 30, right: 200, bottom: 300 }], shareKept: 0.9, bindingM: 2, cost: { range: range(120, 150, 180), currency: "USD" } } as const;
-  const plan = (figures: Figures) => textOf(cutDownPlan({ asker: OWNER, reference: "K7-204", rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [], isTufted: false, workshop: WORKSHOP, ways: [way], figures }));
+  const plan = (figures: Figures) => textOf(cutDownPlan({ asker: OWNER, reference: "K7-204", rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [], isTufted: false, isInspected: false, workshop: WORKSHOP, ways: [way], figures }));
   it("tells a plan in feet where the workshop counts so, and the same price", () => {
     expect(plan(METRIC)).toMatch(/about 200 × 300 cm as it is drawn here\.[\s\S]*200 × 270 cm[\s\S]*2\.0 m of binding[\s\S]*US\$120 to US\$180/);
     const feet = plan({ locale: "en-US", areaUnit: "sqft" });
@@ -175,7 +175,7 @@ const REPORT: ConditionReport = {
   figures: METRIC,
   reference: "K7-204", place: { n: 1, of: 1 }, theirReference: "CL/118", asker: OWNER, rug: "A grey rug, 170 × 240 cm", told: TOLD,
   assessment: assessmentOf({ fibres: { viscose: 0.8, silk: 0.06 }, evidence: [{ what: "changes", value: ["ring"], strength: "told" }], mechanisms: { "water-mark": 0.7 }, rest: { improvement: range(5, 20, 45), worse: 0.2, beyondRepair: 0.6, lifeYears: range(1, 2, 4), money: { currency: "EUR", clean: range(90, 110, 150), cutDown: range(60, 110, 300), replace: range(500, 900, 1600), valueToday: range(50, 200, 500) } } }),
-  photos: [{ id: "p1", shows: "the whole rug", takenOn: "27 November 2026", marks: [] }], reports: [], tests: [], moisture: [], madeBy: "Nell Harrow", inspection: null, cutDown: null, workshop: WORKSHOP, today: "28 November 2026", judgedOn: "28 November 2026",
+  photos: [{ id: "p1", shows: "the whole rug", takenOn: "27 November 2026", marks: [] }], reports: [], tests: [], moisture: [], madeBy: "Nell Harrow", inspection: null, cutDown: null, cutting: null, workshop: WORKSHOP, today: "28 November 2026", judgedOn: "28 November 2026",
 };
 const INSPECTION = { by: "Ivo Castellane", on: "27 November 2026", found: "The pile is distorted over a hand's breadth.", isBeyondRepair: true };
 
@@ -448,12 +448,34 @@ describe("the condition report", () => {
   });
 });
 
+describe("what a report says of cutting down and of a smell", () => {
+  const said = (more: Partial<ConditionReport>) => textOf(conditionReport({ ...REPORT, ...more }));
+  it("names cutting down among the methods with what was decided, and not where it was not considered", () => {
+    expect(said({})).not.toContain("Cutting it down");
+    expect(said({ cutting: "against" })).toContain("Considered on a plan of the rug, and decided against by the workshop.");
+    expect(said({ cutting: "open" })).toContain("Considered on a plan of the rug; no way of cutting it was chosen.");
+    expect(said({ cutting: "unplanned" })).toContain("no plan of it was drawn.");
+    expect(said({ cutting: "equal-ends" })).toContain("The same strip comes off both ends: proposed by the workshop on a plan of the rug.");
+  });
+  it("judges a smell that was told apart from the change, and says nothing of one that was not", () => {
+    const smelling = (value: string[]): Partial<ConditionReport> => ({ assessment: { ...assessmentOf({ fibres: { wool: 0.9 }, evidence: [{ what: "changes", value, strength: "told" }], mechanisms: { "urine-old": 0.8 } }), odour: { now: 1, returns: 0.47 } } });
+    expect(said(smelling(["smell"]))).toContain("The smell that was told of is judged apart from that: the chance that it comes back in damp weather, after cleaning too, is about 47 in 100.");
+    expect(said(smelling(["ring"]))).not.toMatch(/smell/iu);
+  });
+});
+
 describe("the cut-down plan", () => {
-  const plan = cutDownPlan({ asker: OWNER, reference: "K7-204", rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [[{ x: 0, y: 0 }, { x: 200, y: 0 }, { x: 200, y: 30 }]], isTufted: true, workshop: WORKSHOP, figures: METRIC,
+  const plan = cutDownPlan({ asker: OWNER, reference: "K7-204", rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [[{ x: 0, y: 0 }, { x: 200, y: 0 }, { x: 200, y: 30 }]], isTufted: true, isInspected: false, workshop: WORKSHOP, figures: METRIC,
     ways: [{ kind: "edge-off", pieces: [{ left: 0, top: 30, right: 200, bottom: 300 }], shareKept: 0.9, bindingM: 2.02, cost: { range: range(60, 70, 90), currency: "EUR" } }] });
   it("says what remains, what it costs and that cutting cannot be undone", () => {
     expect(textOf(plan)).toMatch(/Remains: 200 × 270 cm, about 90\u00a0% of the rug\.\nNew edges: about 2\.0 m of binding\.\nCost: €60 to €90, from these edges as drawn to new ones all round what remains; confirmed when we have seen it/);
     expect(textOf(plan)).toMatch(/latex[\s\S]*Cutting cannot be undone/);
+  });
+  it("says that it is provisional where nobody has inspected the rug, and only there", () => {
+    expect(textOf(plan)).toContain("Provisional, not inspected: nobody here has seen the rug itself.");
+    const inspected = cutDownPlan({ asker: OWNER, reference: "K7-204", rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [], isTufted: false, isInspected: true, workshop: WORKSHOP, figures: METRIC,
+      ways: [{ kind: "edge-off", pieces: [{ left: 0, top: 30, right: 200, bottom: 300 }], shareKept: 0.9, bindingM: 2.02, cost: null }] });
+    expect(textOf(inspected)).not.toContain("Provisional");
   });
   it("says and draws which edge lies towards the top of the photo", () => {
     expect(textOf(plan)).toContain("The small arrow shows which edge lies towards the top of the photo: here the left one.");
@@ -461,7 +483,7 @@ describe("the cut-down plan", () => {
   });
   it("says of a cleaner’s enquiry who asked and who the owner is, and that the owner agrees to the line", () => {
     const way = { kind: "edge-off", pieces: [{ left: 0, top: 30, right: 200, bottom: 300 }], shareKept: 0.9, bindingM: 2.02, cost: null } as const;
-    const text = textOf(cutDownPlan({ asker: CLEANER, reference: "K7-204", rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [], isTufted: false, workshop: WORKSHOP, figures: METRIC, ways: [way] }));
+    const text = textOf(cutDownPlan({ asker: CLEANER, reference: "K7-204", rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [], isTufted: false, isInspected: false, workshop: WORKSHOP, figures: METRIC, ways: [way] }));
     expect(text).toContain("The client, Ana Example, cleans rugs and asked about a customer’s rug; its owner is Ines Varga.");
     expect(text).toContain("Nothing is cut before the rug’s owner has agreed to the line on the rug itself.");
     expect(textOf(plan)).toContain("before you have agreed");

@@ -83,7 +83,7 @@ export function documentsIn(figures: Figures): { name: string; document: Printed
     photos: [{ id: "p1", shows: words.table("photo.whole.ask"), takenOn: day("2026-11-27"), shape: { width: 800, height: 600 }, marks: MARKS }, { id: "p2", shows: words.table("photo.label.ask"), takenOn: null, marks: [] }],
     tests: isInspected ? [{ on: day("2026-11-20"), part: "fringe", found: words.table("test.wet-strength") }] : [], moisture: isInspected ? [{ on: day("2026-11-20"), percent: 30, place: "affected" }] : [],
     reports: isInspected ? [] : [{ by: OWN.laboratory, on: day("2026-11-20"), reference: OWN.labReference, part: "pile", found: words.table("fibre.viscose.name") }], madeBy: OWN.maker,
-    cutDown: isInspected ? assessment.money?.cutDown ?? null : null, inspection: isInspected ? { by: OWN.inspector, on: day("2026-11-26"), found: OWN.found, isBeyondRepair: true } : null, today: day("2026-11-28"), judgedOn: day("2026-11-27"),
+    cutDown: isInspected ? assessment.money?.cutDown ?? null : null, cutting: isInspected ? "equal-ends" : "open", inspection: isInspected ? { by: OWN.inspector, on: day("2026-11-26"), found: OWN.found, isBeyondRepair: true } : null, today: day("2026-11-28"), judgedOn: day("2026-11-27"),
   });
   const seller: SellerLetter = {
     locale, client: { name: OWN.client, address: OWN.street }, seller: { name: OWN.seller, address: OWN.street }, rug, bought: { on: "2024", price: null, invoice: "77" },
@@ -95,7 +95,7 @@ export function documentsIn(figures: Figures): { name: string; document: Printed
   const way: CutDownPlan["ways"][number] = { kind: "edge-off", pieces: [{ left: 0, top: 30, right: 200, bottom: 300 }], shareKept: 0.9, bindingM: 2.02, cost: { range: range(60, 70, 90), currency: "EUR" } };
   const plan: CutDownPlan = {
     reference: OWN.reference, asker: CLEANER,
-    rug, size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [], isTufted: true, workshop: WORKSHOP, figures,
+    rug, size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [], isTufted: true, isInspected: false, workshop: WORKSHOP, figures,
     ways: [way, { ...way, kind: "split-in-two", pieces: [{ left: 0, top: 0, right: 200, bottom: 120 }, { left: 0, top: 160, right: 200, bottom: 300 }], cost: null }],
   };
   return [

@@ -3,7 +3,7 @@ import Link from "next/link";
 import { useRouter } from "next/navigation";
 import { useId, useMemo, useRef, useState } from "react";
 import { reach } from "@/app/(desk)/_parts/reach";
-import { MARK_LIMITS, type PlanMarks } from "@/lib/enquiry/mark-schema";
+import { KEPT_WHOLE, MARK_LIMITS, type PlanMarks } from "@/lib/enquiry/mark-schema";
 import { measurePlan } from "@/lib/enquiry/measured-plan";
 import type { PhotoDeskView, PlanView } from "@/lib/enquiry/measured-views";
 import { sidesIn, type Sides } from "@/lib/photo/rug-sides";
@@ -50,10 +50,11 @@ export function PlanDesk({ view }: { view: PhotoDeskView }) {
   }), [draft.value, fields]);
   const measured = useMemo(() => (isMarked ? measurePlan(marks) : null), [isMarked, marks]);
   const chosen = measured && typeof measured === "object" ? measured.chosen : null;
+  const decided = fields.chosen === KEPT_WHOLE ? fields.chosen : (chosen?.kind ?? null);
   const tell = (words: string) => { setSaid(words); setIsBusy(false); status.current?.focus(); router.refresh(); };
   const keep = async () => {
     setIsBusy(true);
-    const result = await reach(() => keepMeasurement({ id: formId, photoId: view.photo.id, marked: { kind: "plan", marks: { ...marks, chosen: chosen?.kind ?? null } }, replaces: kept?.id ?? null }));
+    const result = await reach(() => keepMeasurement({ id: formId, photoId: view.photo.id, marked: { kind: "plan", marks: { ...marks, chosen: decided } }, replaces: kept?.id ?? null }));
     if (result.ok) setFormId(crypto.randomUUID());
     tell(result.ok ? "The plan is kept, and the rug judged anew with it." : result.say);
   };
@@ -74,7 +75,7 @@ export function PlanDesk({ view }: { view: PhotoDeskView }) {
           <WhichSide sides={sidesIn(view.photo, marks.corners, marks)} isSquare={marks.widthCm === marks.lengthCm} swap={() => draft.change(swapped)} />
           <PlanDrawing measured={measured} borderCm={marks.borderCm} way={chosen} figures={view.money} />
           <Places measured={measured} figures={view.money} />
-          <Ways measured={measured} chosen={chosen?.kind ?? null} choose={(kind) => set({ chosen: kind })} money={view.money} name={ways} />
+          <Ways measured={measured} chosen={decided} choose={(next) => set({ chosen: next })} money={view.money} name={ways} />
         </>
       )}
       <div className={css.send}>

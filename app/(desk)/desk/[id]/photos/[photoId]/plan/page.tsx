@@ -2,6 +2,7 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { Refused } from "@/app/(desk)/_parts/refused";
 import { staffCallerOrRedirect } from "@/app/_server/caller";
+import { KEPT_WHOLE } from "@/lib/enquiry/mark-schema";
 import { measurePlan } from "@/lib/enquiry/measured-plan";
 import { readPhotoDesk } from "@/lib/enquiry/read-photo-desk";
 import type { PlanView } from "@/lib/enquiry/measured-views";
@@ -46,6 +47,7 @@ export default async function Page({ params }: Props) {
             <div><PlanDrawing measured={measured} borderCm={marks.borderCm} way={null} figures={money} /><Places measured={measured} figures={money} /></div>
           </div>
           {measured.ways.length > 0 && marks.chosen === null && <p>No cut-down is chosen. What could be kept:</p>}
+          {measured.ways.length > 0 && marks.chosen === KEPT_WHOLE && <p>It was decided not to cut it down. What could be kept:</p>}
           {[...measured.ways].sort((a, b) => Number(b.kind === marks.chosen) - Number(a.kind === marks.chosen)).map((way) => (
             <section key={way.kind} className={css.way} aria-label={cutName(way.kind)}>
               <PlanDrawing measured={measured} borderCm={marks.borderCm} way={way} figures={money} />
