@@ -2,7 +2,8 @@ import "server-only";
 import type { CutDecision } from "../reply/documents/cut-down-plan";
 import type { Measurement, Photo } from "../store/database";
 import { UNSAID_PHOTO } from "../trade/questions";
-import { KEPT_WHOLE, type PlanMarks } from "./mark-schema";
+import { KEPT_WHOLE } from "../triage/finding";
+import type { PlanMarks } from "./mark-schema";
 import { measuredIn } from "./measurement-result";
 import type { PlanLack } from "./measured-views";
 

@@ -1,12 +1,10 @@
 import * as z from "zod/mini";
 import { CUT_KINDS } from "../photo/cut-down";
 import { PLAN_LIMITS } from "../photo/plan";
+import { KEPT_WHOLE } from "../triage/finding";
 
 /** How many damaged places, points round one, and pairs of spots a photo can carry; the widest border in cm. Elicited. */
 export const MARK_LIMITS = { places: 12, points: 40, spotPairs: 12, borderCm: 200 } as const;
-
-/** Stands for the way that was chosen where it was decided not to cut the rug down. */
-export const KEPT_WHOLE = "kept-whole";
 
 const share = z.number().check(z.minimum(0), z.maximum(1));
 const point = z.strictObject({ x: share, y: share });
@@ -30,7 +28,7 @@ export const planMarksSchema = z.strictObject({
   /** Width of a border that is to be kept; 0 where none was marked. */
   borderCm: z.number("Write the border’s width in centimetres, or 0.").check(z.minimum(0, "A border has 0 cm or more."), z.maximum(MARK_LIMITS.borderCm, `A border has at most ${MARK_LIMITS.borderCm} cm.`)),
   isSymmetric: z.boolean(),
-  /** Null until somebody has decided. */
+  /** `kept-whole` where it was decided not to cut it down; null until somebody has decided. */
   chosen: z.nullable(z.enum([...CUT_KINDS, KEPT_WHOLE])),
 });
 export type PlanMarks = z.infer<typeof planMarksSchema>;

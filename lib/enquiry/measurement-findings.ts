@@ -1,8 +1,8 @@
 import "server-only";
 import type { Measurement } from "../store/database";
-import type { Finding } from "../triage/finding";
+import { KEPT_WHOLE, type Finding } from "../triage/finding";
 import { measuredIn, type Measured, type PlanResult, type SpotResult } from "./measurement-result";
-import { KEPT_WHOLE, type PlanMarks } from "./mark-schema";
+import type { PlanMarks } from "./mark-schema";
 import { allRoundM, measurePlan } from "./measured-plan";
 
 type Row = Pick<Measurement, "photoId" | "kind" | "marks" | "result" | "from" | "at" | "withdrawnAt">;

@@ -5,7 +5,8 @@ import { CUT_KINDS } from "../photo/cut-down";
 import { measureSpots } from "../photo/server/measure";
 import { photoPath } from "../store/photo-files";
 import type { Measurement } from "../store/database";
-import { KEPT_WHOLE, marksSchema, planMarksSchema, spotMarksSchema, type Marks, type PlanMarks, type SpotMarks } from "./mark-schema";
+import { KEPT_WHOLE } from "../triage/finding";
+import { marksSchema, planMarksSchema, spotMarksSchema, type Marks, type PlanMarks, type SpotMarks } from "./mark-schema";
 import { measurePlan } from "./measured-plan";
 
 const lab = z.object({ L: z.number(), a: z.number(), b: z.number() });

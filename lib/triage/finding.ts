@@ -21,6 +21,9 @@ export interface Sample {
 /** The finding that photos came out too dark, light or blurred to judge by: `value` is their kinds. They say nothing of the fibre. */
 export const SPOILT_PHOTO = "photo-spoilt";
 
+/** The finding that a person of the workshop decided on the rug's plan not to cut it down; its plan keeps the decision by this name too. It is weighed for nothing. */
+export const KEPT_WHOLE = "kept-whole";
+
 export interface Finding {
   /** The kind of evidence: a row of the evidence table, e.g. `shine`, `label`, `price-per-m2`, `liquid`. */
   readonly what: string;

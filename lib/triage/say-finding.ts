@@ -2,7 +2,7 @@ import { COMPARED, comparedBy } from "../trade/compared";
 import { fibreName, isFibreId, type FibreId } from "../trade/fibres";
 import { CURRENCIES, QUESTIONS, UNSAID_PHOTO, type QuestionId } from "../trade/questions";
 import type { WeightBalance } from "./assessment";
-import { SPOILT_PHOTO, type Finding, type FindingValue } from "./finding";
+import { KEPT_WHOLE, SPOILT_PHOTO, type Finding, type FindingValue } from "./finding";
 import { tellTest } from "./tell-test";
 
 /** A finding as a clause that can stand in a sentence, once for staff and once for the client. */
@@ -74,7 +74,6 @@ const CLAUSES: Readonly<Record<string, (fields: Record<string, unknown>, tells: 
   "colour-change": changeClause,
   "damaged-area": (v, { cm2 }) => both(`the damaged places drawn on the photo take ${cm2(Number(v["cm2"]))} (${percentOf(v["share"])} of the rug, give or take ${cm2(Number(v["uncertainty"]), 2)})`),
   "cut-down": (v, { run }) => both(`the rug was planned to be cut down, with ${run(Number(v["bindingM"]))} of new edges${typeof v["shareKept"] === "number" ? ` and ${percentOf(v["shareKept"])} of it kept` : ""}`),
-  "kept-whole": () => both("it was decided on the rug’s plan not to cut it down"),
   size: (v, { size }) => both(`it measures ${size(Number(v["widthCm"]), Number(v["lengthCm"]))}`),
 };
 
@@ -94,6 +93,7 @@ export function tellFinding(finding: Finding, tells: Tells = PLAIN): Told {
     const answer = answerText(finding.what, finding.value);
     return { staff: `“${QUESTIONS[finding.what].ask}” was answered ${answer}`, client: `you answered ${answer} to “${QUESTIONS[finding.what].ask}”` };
   }
+  if (finding.what === KEPT_WHOLE) return both("it was decided on the rug’s plan not to cut it down");
   if (finding.what === "labelFound") return both("no label was found on it");
   if (finding.what === "photo") return both(`photos came with it: ${kindsOf(finding.value)}`);
   if (finding.what === SPOILT_PHOTO) return both(`photos came out too dark, too light or too blurred to judge by: ${kindsOf(finding.value)}`);

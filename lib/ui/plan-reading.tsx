@@ -1,7 +1,8 @@
 import { edgesRange, type MeasuredPlan } from "../enquiry/measured-plan";
-import { KEPT_WHOLE, type PlanMarks } from "../enquiry/mark-schema";
+import type { PlanMarks } from "../enquiry/mark-schema";
 import type { PhotoDeskView } from "../enquiry/measured-views";
 import type { CutDown } from "../photo/cut-down";
+import { KEPT_WHOLE } from "../triage/finding";
 import { cutName } from "./plan-words";
 import { DOUBT_FIGURES, estimate, length, run, size, smallArea, type Figures } from "../words/measures";
 import { percent } from "./figures";

@@ -1,7 +1,7 @@
-import { KEPT_WHOLE } from "../enquiry/mark-schema";
 import type { PlanView } from "../enquiry/measured-views";
 import type { CutKind } from "../photo/cut-down";
 import { CUT_NAMES } from "../photo/cut-names";
+import { KEPT_WHOLE } from "../triage/finding";
 import { run, size, smallArea, type Figures } from "../words/measures";
 import { percent } from "./figures";
 

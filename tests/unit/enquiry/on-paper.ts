@@ -9,7 +9,7 @@ import type { Caller } from "../../../lib/enquiry/caller";
 import { correctAnswer } from "../../../lib/enquiry/correct-answer";
 import { documentFile } from "../../../lib/enquiry/document-file";
 import { encloseDocument } from "../../../lib/enquiry/enclose-document";
-import { KEPT_WHOLE } from "../../../lib/enquiry/mark-schema";
+import { KEPT_WHOLE } from "../../../lib/triage/finding";
 import { makeDocument } from "../../../lib/enquiry/make-document";
 import { readClientPage } from "../../../lib/enquiry/read-client-page";
 import { readDocument } from "../../../lib/enquiry/read-document";
