@@ -21,7 +21,8 @@ const LEAST_ON_LAST = 5;
 
 /** Whether these blocks, to the end of the document, are so few lines of text that they do not get a page to themselves. */
 function isTooLittle(pdf: Pdf, rest: readonly Block[]): boolean {
-  if (rest.length === 0) return false;
+  // Each has a line at least, so that of a long document nothing is measured.
+  if (rest.length === 0 || rest.length >= LEAST_ON_LAST) return false;
   const lines = rest.map((block) => {
     if (block.kind === "signature") return block.lines.filter((line) => line !== "").length;
     if (block.kind !== "paragraph" && block.kind !== "small") return LEAST_ON_LAST;

@@ -113,5 +113,5 @@ export function reasonOf(a: Assessment, known: Known, { isHardlyWorth, isOpen }:
   const parts = [...REASONS[action](a, known), ...(isHardlyWorth && action !== "inspect-and-test" ? worth(a, known) : [])];
   const said = [...new Set(parts.flatMap((part) => (part ? sentence(part) : [])))];
   const after = [(isHardlyWorth ? ONLY_INSPECTION : isOpen ? IS_OPEN[action] : null) ?? [], action === a.advice.action ? [] : NOT_CUT_DOWN].flat();
-  return [...(said.length > 0 ? said : [ACTIONS[action].why]), ...after].join(" ");
+  return [...(said.length > 0 ? said : [(action === a.advice.action && a.advice.why) || ACTIONS[action].why]), ...after].join(" ");
 }

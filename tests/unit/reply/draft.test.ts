@@ -319,7 +319,7 @@ describe("composeDraft, edges", () => {
     };
     expect(letter("advise-cut-down", [])).toMatch(/cut away/);
     expect(letter("advise-cut-down", [keptWhole])).not.toMatch(/cut (?:away|down)|cutting/);
-    expect(letter("advise-cut-down", [keptWhole])).toBe(letter("advise-claim-or-replacement", []));
+    expect(letter("advise-cut-down", [keptWhole])).toBe(letter("advise-claim-or-replacement", [keptWhole]));
   });
   it("would rather not take the money only from likely on (.66)", () => {
     const at = (beyondRepair: number) => composeDraft(worthless({ beyondRepair })).text;
