@@ -2,7 +2,7 @@ import { LATEX_BACK_FROM, type MethodId } from "../trade/care";
 import { BROUGHT_BACK } from "../trade/improvement";
 import type { LetterSign } from "../trade/letter-signs";
 import type { Assessment, Range } from "../triage/assessment";
-import { SPOILT_PHOTO, type Strength } from "../triage/finding";
+import { KEPT_WHOLE, SPOILT_PHOTO, type Strength } from "../triage/finding";
 import type { EnquiryAnswers, QuestionId, RugAnswers } from "../trade/questions";
 import { latexBackChance } from "../triage/construction";
 import { readTold } from "../triage/told";
@@ -89,7 +89,7 @@ const STRENGTHS: readonly Strength[] = ["laboratory", "bench", "label-photo", "l
 export const strengthsOf = (a: Assessment): Strength[] => STRENGTHS.filter((s) => a.findings.some((f) => f.strength === s && !isUnread(f) && (f.decibans !== 0 || isOfTheRug(f))));
 
 /** Told or sent, and yet nothing of what the pile is or what happened to it: nobody goes by a size, or by a photo that is there to be looked at. */
-const SAYS_LITTLE: readonly string[] = ["photo", SPOILT_PHOTO, "size", "boughtYear", "price", "labelFound", ...(["wetNow", "reason", "room", "household", "matters"] satisfies QuestionId[])];
+const SAYS_LITTLE: readonly string[] = ["photo", SPOILT_PHOTO, KEPT_WHOLE, "size", "boughtYear", "price", "labelFound", ...(["wetNow", "reason", "room", "household", "matters"] satisfies QuestionId[])];
 const isOfTheRug = ({ what, strength }: Assessment["findings"][number]): boolean => strength !== "bench" && strength !== "laboratory" && !SAYS_LITTLE.includes(what);
 
 /** Whether photos that can be judged by are part of what an assessment rests on: something was seen in one, or they were there to be looked at. */

@@ -12,7 +12,7 @@ type RugPiece = Piece & { readonly rug: number };
 const LEANS = /^(?:It|They|This|Mostly they|The longer it|Whether it|If (?:it|one|that)) /u;
 const LEANS_ON_NEXT = /^Thank you /u;
 /** The short answer: what several rugs share of it stands before them. */
-const ANSWER: readonly PlaceId[] = ["fibre", "worth", "outlook", "beyond"];
+const ANSWER: readonly PlaceId[] = ["fibre", "worth", "cut-down", "outlook", "beyond"];
 /** They limit what is said of the fibre, and stand beside it. */
 const BESIDE_FIBRE: readonly PlaceId[] = ["evidence", "paid"];
 /** Cautions wait for no answer. */

@@ -72,9 +72,11 @@ describe("composeDraft, for any assessment", () => {
     const sentences = text.split(/(?<=[.!?:])\s+/).filter((s) => /[.!?]$/.test(s));
     expect(new Set(sentences).size).toBe(sentences.length);
   }));
-  it("states what it rests on, once a rug", () => anyDraft(({ text }, { assessments }) => {
-    const stated = text.match(/Going by |Your message is all we have so far/g) ?? [];
-    expect(stated.length).toBe(assessments.length);
+  it("states what it rests on, once a rug", () => anyDraft(({ text, paragraphs }, { assessments }) => {
+    const STATED = /Going by |Your message is all we have so far/g;
+    const statedOf = assessments.map((_, rug) => paragraphs.filter((p) => p.rug === rug).flatMap((p) => p.said?.match(STATED) ?? []));
+    expect(statedOf.map((said) => said.length)).toEqual(assessments.map(() => 1));
+    expect(new Set(text.match(STATED))).toEqual(new Set(statedOf.flat()));
   }));
   it("states the improvement as the assessment's range wherever that is narrow enough to tell anything", () => anyDraft(({ text }, { assessments }) => {
     for (const { assessment: { improvement }, answers } of assessments) if (improvement && improvement.high - improvement.low < 80 && !answers.incidents?.includes("flood")) expect(text).toContain(improvementPhrase(improvement));

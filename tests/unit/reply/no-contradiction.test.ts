@@ -12,7 +12,7 @@ const YEARS_TOLD = /serve [^.]*(?:years?|months?) more|open guess: [^.]*(?:years
 const FEW_YEARS = /may not have many years left|may have few years left/;
 const MAY_BE_OVER = new RegExp(`${FEW_YEARS.source}|may have years left, or only months`);
 /** More years than a reader calls few, as the upper end of a range. */
-const MANY_YEARS = /serve [^.]*\b(?:[7-9]|[1-9]\d|decades)\b[^.]* more/;
+const MANY_YEARS = /serve [^.]*\b(?:(?:[7-9]|[1-9]\d) years|decades)\b[^.]* more/;
 /** Pairs of sentences of which no letter about one rug says both. */
 const CONTRARY: readonly (readonly [string, RegExp, RegExp])[] = [
   ["it is good news, and we advise against the work", /good news/, /rather not take your money|not work that we take on|not worth|think about replacing|propose cutting it down|do not spend money/],
