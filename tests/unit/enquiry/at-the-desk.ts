@@ -58,6 +58,7 @@ export function atTheDesk(): void {
         "rugs",
         "standing",
         "submittedAt",
+        "unopened",
         "workshop",
         "written",
       ]);

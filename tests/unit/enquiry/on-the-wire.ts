@@ -66,7 +66,7 @@ export function onTheWire(): void {
         for (const [seconds, leaves] of [[later(60), AT_EIGHT], [new Date("2026-11-26T09:00:00Z"), new Date("2026-11-26T09:05:00Z")]] as const) {
           const { enquiryId } = await anEnquiry();
           good(await approveReply(await pia(), { enquiryId, number: 1, sendAt: EIGHT }, NOW));
-          expect(good(await readEnquiry(await nell(), enquiryId, NOW)).waitsForSecond).toEqual({ by: "Pia Wetherby", sendAt: AT_EIGHT.toISOString() });
+          expect(good(await readEnquiry(await nell(), enquiryId, NOW)).waitsForSecond).toEqual({ by: "Pia Wetherby", asItIs: [], sendAt: AT_EIGHT.toISOString() });
           const { letterId } = good(await secondReply(await nell(), { enquiryId }, seconds));
           expect((await database().letter.findUniqueOrThrow({ where: { id: letterId } })).notBefore).toEqual(leaves);
         }
