@@ -21,6 +21,8 @@ const LABEL = "label" satisfies PhotoKind;
 
 /** A label under a corner is not looked for where nobody may touch the rug. */
 const NOBODY_TOUCHES: readonly string[] = [...HANDS_ON, LABEL];
+/** Nor is any photo taken in a room that everybody is kept out of. */
+const NOBODY_ENTERS: readonly string[] = [...NOBODY_TOUCHES, ...Object.keys(PHOTO_KINDS)];
 
 /** What photos show of which nobody has said yet what it is, more likely than anything else. Elicited. */
 const LIKELY_SHOWN: readonly string[] = ["trouble", "whole"] satisfies PhotoKind[];
@@ -54,7 +56,7 @@ const isForCare = ({ id }: Next, { wetByWords = null }: AskedRug): boolean => FO
 function fitsALetter({ assessment: a, answers, wetByWords = null, photosCame = false, labelHeard = false, messages = [], saidOfWater: newest }: AskedRug, likely: readonly MechanismId[]): (q: Next) => boolean {
   const trouble = likely.some((m) => m !== "soil-only");
   const handsOff = a.firstAid !== null || wetByWords !== null || likely.includes("mould");
-  const barred = [...(wetByWords === "hands-off" ? NOBODY_TOUCHES : handsOff ? HANDS_ON : []), ...(photosCame && hasUnsaid(a) ? LIKELY_SHOWN : []), ...(labelHeard && labelStands(a) === "agrees" ? [LABEL] : [])];
+  const barred = [...(answers.incidents?.includes("flood") ? NOBODY_ENTERS : wetByWords === "hands-off" ? NOBODY_TOUCHES : handsOff ? HANDS_ON : []), ...(photosCame && hasUnsaid(a) ? LIKELY_SHOWN : []), ...(labelHeard && labelStands(a) === "agrees" ? [LABEL] : [])];
   const isDry = isSaidDry({ answers, ...(newest === undefined ? {} : { saidOfWater: newest }) });
   const inTheirWords: readonly string[] = [answers.story ?? "", ...messages].flatMap(storyTells);
   return ({ id }) => (id !== "trouble" || trouble) && !barred.includes(id) && !(id === WET && isDry) && !isTold(a, id) && !inTheirWords.includes(id);

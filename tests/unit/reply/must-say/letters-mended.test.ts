@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { composeDraft } from "../../../../lib/reply/draft";
+import type { RugAnswers } from "../../../../lib/trade/questions";
 import { TONE_IDS } from "../../../../lib/trade/tones";
 import { action, FIRST_AID_SAID, inputOf, range, worthless, type OneRug } from "../make";
 import { letterOf, missing, plainly, said, says, type Told } from "./letter-of";
@@ -93,6 +94,17 @@ describe("what was told, and no more", () => {
     const one = inputOf({ sketch: { fibres: { wool: 0.8 } }, answers: { incidents: ["flood"] } });
     const letter = plainly(composeDraft({ ...one, assessments: [...one.assessments, ...inputOf({ sketch: { fibres: { wool: 0.8 } } }).assessments] }).text);
     expect(missing(letter, [says("the firm before the next step", /once the (?:flood-damage )?firm has been/i)])).toEqual([]);
+  });
+  it("supposes no other rug where the flood got into each", () => {
+    const one = inputOf({ sketch: { fibres: { wool: 0.8 } }, answers: { incidents: ["flood"] } });
+    expect(composeDraft({ ...one, assessments: [...one.assessments, ...one.assessments] }).text).not.toMatch(/the flooded rug|the others/);
+  });
+  it("sends nobody for a photo into a room that everybody is kept out of, and asks what can be told from outside it", () => {
+    const nextQuestions = [...(["trouble", "whole", "label"] as const).map((id) => ({ id, kind: "photo" as const, ask: `Photo: ${id}`, why: "" })), { id: "boughtWhere", kind: "question" as const, ask: "Where was it bought?", why: "" }];
+    const asking = (answers: RugAnswers) => drawn({ sketch: { fibres: { wool: 0.8 }, mechanisms: { "dye-bleed": 0.9 }, rest: { nextQuestions } }, answers });
+    expect(asking({})).toMatch(/photo of the trouble/i);
+    expect(asking({ incidents: ["flood"] })).not.toMatch(/photo of|in the picture/i);
+    expect(asking({ incidents: ["flood"] })).toMatch(/bought/i);
   });
 });
 
