@@ -14,6 +14,7 @@ import { lengthOf, type Length } from "./letter-length";
 import { unlessOutdated, type AsItIs, type SentOutdated } from "./outdated";
 import { holdToPromises, type Allowed } from "./promises";
 import { changedMeanwhile, NOT_WAITING } from "./save-draft";
+import { unlessLabelsSettled } from "./unsettled-label";
 import { chosenInstant, isBeforeHoldingEnds, leavesAt, type ChosenTime } from "./send-at";
 import { isWaitingForUs, WAITING_FOR_US } from "./states";
 import { pokeOutbox, writeLetter } from "./write-letter";
@@ -54,6 +55,7 @@ export interface Approval {
  * Words that promise more than is known go out only with a `reason`, which is kept. The documents that lie with the draft go with it.
  * Nothing goes out past a message that came after the person looked, nor past one that the draft has no place for and nobody says to have read,
  * nor past a question that the letter does not plainly answer and nobody says to have looked at,
+ * nor by a label whose typed words and photo name different fibres and nobody has said which are right,
  * nor with a document that would say otherwise since its rug was judged anew and nobody says to go as it is.
  */
 export async function approveReply(
@@ -100,7 +102,7 @@ type Passed = Allowed & Length & Looked & SentOutdated;
 export async function holdRevision(tx: Tx, r: { enquiryId: string; number: number; kind: "reply" | "question"; reason: string | null; longReason: string | null; /** Until when somebody has read what the client wrote. */ readUntil: Date | null; /** Whether somebody says that they have read these questions, which the letter does not plainly answer. */ hasLookedAt: (open: readonly string[]) => boolean; /** Nobody has said it of any. */ isFirstLook: boolean; /** The documents that somebody says go as they are. */ asItIs: readonly AsItIs[] }): Promise<Result<Passed>> {
   const revision = await tx.revision.findFirst({ where: { number: r.number, draft: { enquiryId: r.enquiryId } }, select: { subject: true, text: true, draft: { select: { enquiry: { select: { state: true } } } } } });
   if (!revision || !isWaitingForUs(revision.draft.enquiry.state)) return ok({ promises: null, reason: null });
-  const moved = r.kind === "reply" ? ((await unlessMoved(tx, { ...r, ...revision })) ?? (await unlessRead(tx, r))) : null;
+  const moved = r.kind === "reply" ? ((await unlessMoved(tx, { ...r, ...revision })) ?? (await unlessRead(tx, r)) ?? (await unlessLabelsSettled(tx, r.enquiryId))) : null;
   if (moved) return moved;
   const held = await holdToPromises(tx, { ...r, text: revision.text });
   if (!held.ok || r.kind === "question") return held;

@@ -49,6 +49,17 @@ export interface LabelReadingView extends LabelWords {
   photo: { width: number; height: number };
 }
 
+/** The question stands until somebody has answered it. */
+export const isAsked = (state: LabelState): boolean => state === "read" || state === "unsure";
+/** A word that the reader guessed, and that is neither a fibre nor a figure, by which it could be known again. */
+const isScrap = ({ text, unsure, isFibre }: LabelWord): boolean => unsure && !isFibre && !/\p{Nd}/u.test(text);
+/** From more scraps than other words on, there is nothing that somebody could be asked to agree to. Elicited. */
+const MOST_SCRAPS = 0.5;
+/** Whether what was read is mostly guessed: it is not shown, but asked for. What a person agreed to or wrote never is. */
+export function isGuess({ state, lines }: Pick<LabelReadingView, "state" | "lines">): boolean {
+  const words = lines.flat();
+  return isAsked(state) && words.filter(isScrap).length > MOST_SCRAPS * words.length;
+}
 /** A reading as it counts now: without what a newer frame gave that nobody has agreed to. */
 export const inForce = (reading: LabelReadingView): LabelReadingView => (reading.agreed ? { ...reading, ...reading.agreed, agreed: null } : reading);
 

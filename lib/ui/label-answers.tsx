@@ -1,9 +1,9 @@
 import { useId, type ReactNode } from "react";
 import type { LabelAnswer } from "../enquiry/label-answer-schema";
-import type { LabelReadingView } from "../enquiry/label-view";
+import { isAsked, isGuess, type LabelReadingView } from "../enquiry/label-view";
 import type { LabelSays } from "../words/label-says";
 import css from "./label-reading.module.css";
-import { isAsked, isGuess, isTold, isToWrite } from "./label-words";
+import { isTold, isToWrite } from "./label-words";
 
 interface Props { reading: LabelReadingView; says: LabelSays; typed: string | null; isBusy: boolean }
 

@@ -1,12 +1,12 @@
 "use client";
 import { lazy, Suspense, useActionState, useEffect, useRef, useState, useTransition, type FormEvent } from "react";
-import { inForce, isSettled, type Frame, type LabelReadingView, type LabelWord, type LabelWords } from "../enquiry/label-view";
+import { inForce, isAsked, isGuess, isSettled, type Frame, type LabelReadingView, type LabelWord, type LabelWords } from "../enquiry/label-view";
 import type { PhotoView } from "../enquiry/views";
 import type { LabelSays } from "../words/label-says";
 import { Answers } from "./label-answers";
 import { FRESH_LABEL, type LabelDeeds, type LabelFormState } from "./label-form";
 import css from "./label-reading.module.css";
-import { isAsked, isGuess, isTold, isToWrite, namesIn, saysOf } from "./label-words";
+import { isTold, isToWrite, namesIn, saysOf } from "./label-words";
 import { useLabelReading } from "./use-label-reading";
 
 const FrameMarker = lazy(() => import("./marking/frame-marker").then((m) => ({ default: m.FrameMarker })));

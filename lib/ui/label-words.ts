@@ -1,4 +1,4 @@
-import type { LabelReadingView, LabelState, LabelWord } from "../enquiry/label-view";
+import { isGuess, type LabelReadingView, type LabelWord } from "../enquiry/label-view";
 import type { LabelSays } from "../words/label-says";
 
 type Stands = Pick<LabelReadingView, "state" | "lines">;
@@ -12,17 +12,6 @@ export function saysOf(says: LabelSays, reading: Told): string | null {
   return state === "read" ? null : says[`label.${state}`];
 }
 
-/** The question stands until somebody has answered it. */
-export const isAsked = (state: LabelState): boolean => state === "read" || state === "unsure";
-/** A word that the reader guessed, and that is neither a fibre nor a figure, by which it could be known again. */
-const isScrap = ({ text, unsure, isFibre }: LabelWord): boolean => unsure && !isFibre && !/\p{Nd}/u.test(text);
-/** From more scraps than other words on, there is nothing that somebody could be asked to agree to. Elicited. */
-const MOST_SCRAPS = 0.5;
-/** Whether what was read is mostly guessed: it is not shown, but asked for. What a person agreed to or wrote never is. */
-export function isGuess({ state, lines }: Stands): boolean {
-  const words = lines.flat();
-  return isAsked(state) && words.filter(isScrap).length > MOST_SCRAPS * words.length;
-}
 /** There is nothing that could be right, only something to write. */
 export const isToWrite = (reading: Stands): boolean => reading.state === "unreadable" || reading.state === "failed" || reading.state === "withdrawn" || isGuess(reading);
 /** The photo gives no words, but they were typed already: nobody is asked for them twice. */

@@ -4,6 +4,7 @@ import sharp from "sharp";
 import { describe, expect, it } from "vitest";
 import { addPhoto } from "../../../lib/enquiry/add-photo";
 import { answerLabelReading } from "../../../lib/enquiry/answer-label-reading";
+import { approveReply } from "../../../lib/enquiry/approve-reply";
 import type { Caller } from "../../../lib/enquiry/caller";
 import { frameLabel } from "../../../lib/enquiry/frame-label";
 import { judgeAnew } from "../../../lib/enquiry/judge-anew";
@@ -129,6 +130,23 @@ export function onLabels(): void {
       expect(taken.lines.flat().map((w) => [w.text, w.isFibre, w.goesOn])).toEqual([["100%", false, false], ["art", true, false], ["silk", true, true]]);
       expect(await seen()).toEqual([null, null, null]);
       expect(await database().audit.count({ where: { enquiryId: sent.enquiryId, action: "label-corrected" } })).toBe(1);
+    });
+    it("stops a letter by the typed words while its photo names other fibres, until somebody has said which are right or that they cannot tell", async () => {
+      const ivo = await staff("reviewer", "Ivo Castellane");
+      const unsettled = async (labelText: string) => {
+        const caller = await intake({ ...CURIOUS, rug: { ...CURIOUS.rug, labelFound: "typed", labelText } });
+        const photoId = await labelPhoto(caller);
+        await read(caller, photoId);
+        const sent = good(await submitEnquiry(caller, ANA, later(1)));
+        return { photoId, client: await clientOf(sent), approve: async () => approveReply(ivo, { enquiryId: sent.enquiryId, number: 1, reason: "It goes as it is.", read: true }, later(4)) };
+      };
+      const silk = await unsettled("100% art silk");
+      expect(await silk.approve()).toMatchObject({ ok: false, say: expect.stringMatching(/typed as “100% art silk”, and its photo reads “80% WOOL 20% VISCOSE”/) as string });
+      good(await answerLabelReading(silk.client, { photoId: silk.photoId, answer: "unsure" }, later(2)));
+      expect(await silk.approve()).toMatchObject({ ok: false });
+      good(await answerLabelReading(ivo, { photoId: silk.photoId, answer: "unsure" }, later(3)));
+      good(await silk.approve());
+      good(await (await unsettled("wool 80, viscose 20")).approve());
     });
     it("is not set against words that say the same, and those of an enquiry in which nothing was typed cannot be taken", async () => {
       const same = await intake({ ...CURIOUS, rug: { ...CURIOUS.rug, labelFound: "typed", labelText: "wool 80, viscose 20" } });

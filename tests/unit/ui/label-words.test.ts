@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { LabelState, LabelWord } from "../../../lib/enquiry/label-view";
-import { isGuess, isTold, isToWrite, namesIn, saysOf } from "../../../lib/ui/label-words";
+import { isGuess } from "../../../lib/enquiry/label-view";
+import { isTold, isToWrite, namesIn, saysOf } from "../../../lib/ui/label-words";
 import { LABEL } from "../../../lib/words/en/label";
 
 /** Lines of a reading; a word with ? was guessed, one with ! names a fibre, one with + goes on with a name. */
