@@ -14,13 +14,15 @@ type Row = Prisma.DocumentGetPayload<{ select: typeof DOCUMENT_PARTS }>;
 export const documentKindSchema = z.enum(DOCUMENT_KINDS);
 
 /** A document as a page shows it. `draftId`: the reply that is being written; `overtaken`: those that would say otherwise now. */
-export function documentView(row: Row, draftId: string | null, overtaken: readonly { id: string; judgedAt: Date }[]): DocumentView {
+export function documentView(row: Row, draftId: string | null, overtaken: readonly { id: string; judgedAt: Date; canMakeAnew: boolean }[]): DocumentView {
   const { id, rugId, title, version } = row;
+  const outdated = overtaken.find((d) => d.id === id);
   return {
     id, rugId, title, version, kind: documentKindSchema.parse(row.kind), by: row.madeBy?.name ?? "Somebody who has left", at: row.createdAt.toISOString(), kilobytes: Math.ceil(row.bytes / 1024),
     isEnclosed: draftId !== null && row.enclosures.some((e) => e.draftId === draftId),
     altered: row.alteredAt ? { at: row.alteredAt.toISOString(), why: row.alteredWhy ?? "" } : null,
-    judgedSince: overtaken.find((d) => d.id === id)?.judgedAt.toISOString() ?? null,
+    judgedSince: outdated?.judgedAt.toISOString() ?? null,
+    canMakeAnew: outdated?.canMakeAnew ?? true,
     letters: row.enclosures.filter((e) => e.letter !== null && e.letter.state !== "taken_back").length,
   };
 }

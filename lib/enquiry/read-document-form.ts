@@ -9,8 +9,8 @@ import { ok, type Caller, type Result } from "./caller";
 import { documentContent, filledAtFirst, type DocumentFacts } from "./document-content";
 import { documentFacts } from "./document-facts";
 import { DOCUMENT_FIELDS } from "./document-forms";
+import { filledToday } from "./filled-today";
 import { rugColours } from "./photo-view";
-import { filledOf } from "./stored-document";
 
 export interface DocumentFormView {
   reference: string;
@@ -25,10 +25,10 @@ export interface DocumentFormView {
   boxed: string | null;
 }
 
-/** What stands in the form: what the last version was made with, else what the enquiry knows. */
+/** What stands in the form: what the last version was made with as far as that still holds, else what the enquiry knows. */
 async function filledIn(kind: DocumentKind, rugId: string, facts: DocumentFacts): Promise<Record<string, string>> {
-  const last = await database().document.findFirst({ where: { rugId, kind }, orderBy: { version: "desc" }, select: { filled: true } });
-  return { ...filledAtFirst(kind, facts), ...(last && filledOf(last.filled)) };
+  const last = await database().document.findFirst({ where: { rugId, kind }, orderBy: { version: "desc" }, select: { filled: true, createdAt: true } });
+  return { ...filledAtFirst(kind, facts), ...(last && (await filledToday(database(), { ...last, rugId, kind }, facts))) };
 }
 
 /** As far as the form can be written out: while something in it is still wanting, its own words and the client's name. */

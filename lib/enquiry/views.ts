@@ -106,6 +106,8 @@ export interface DocumentView {
   altered: { at: string; why: string } | null;
   /** When its rug was judged anew, where it would say otherwise since then; else null. */
   judgedSince: string | null;
+  /** False where its rug has no such document any more, so that it can only be left out or sent as it is. */
+  canMakeAnew: boolean;
 }
 
 /** What a named person saw of a rug. */

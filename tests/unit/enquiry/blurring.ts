@@ -118,6 +118,7 @@ export function blurring(): void {
         expect(row.withdrawnAt !== null, `corner at ${corner}`).toBe(isGone);
         expect(await findings("cut-down")).toHaveLength(isGone ? 0 : 1);
         const { document } = good(await readDocument(ivo, { enquiryId, documentId }));
+        expect([document.judgedSince, document.canMakeAnew], "it stops its letter").toEqual(isGone ? [later(3).toISOString(), false] : [null, true]);
         expect(document.altered?.why ?? null).toEqual(isGone ? expect.stringContaining("The plan it shows no longer counts") : null);
       }
     });

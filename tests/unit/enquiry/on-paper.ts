@@ -331,7 +331,7 @@ export function onPaper(): void {
       expect((await view()).letters.at(-1)?.enclosures).toEqual([{ id: first, title: expect.stringContaining("Condition report") as string }]);
       expect(await encloseDocument(await nell(), { documentId: first, isEnclosed: true }, later(9))).toMatchObject({ ok: false, code: "changed-meanwhile" });
     });
-    it("says of what rests on the judgement that the rug was judged anew since, and nothing of a letter that only asks", async () => {
+    it("says of what would say otherwise that the rug was judged anew since, and nothing of a letter that would say the same", async () => {
       const { make, enquiryId, rugId, view } = await aRug();
       const [report, asks] = [await make("condition-report"), await make("letter-to-seller", { sellerName: "Harrowgate Rooms" })];
       const since = async () => Object.fromEntries((await view()).documents.map(({ id, judgedSince }) => [id, judgedSince]));

@@ -2,7 +2,9 @@
 import { useRouter } from "next/navigation";
 import { useEffect, useId, useRef, useTransition, type RefObject } from "react";
 import { reach } from "@/app/(desk)/_parts/reach";
+import { insteadOf } from "@/lib/enquiry/instead-of-outdated";
 import type { DocumentView } from "@/lib/enquiry/views";
+import { capital } from "@/lib/words/capital";
 import { enclose, makeItAnew } from "./actions";
 import css from "./letter-desk.module.css";
 import type { useAsItIs } from "./use-as-it-is";
@@ -14,7 +16,7 @@ interface Deeds {
 }
 
 /**
- * What is to be said of the documents with a letter: which is no longer as it was made, and which a judgement has overtaken, so that it is made anew, left out,
+ * What is to be said of the documents with a letter: which is no longer as it was made, and which a judgement has overtaken, so that it is made anew where it can be, left out,
  * or sent as it is. A refusal leads to the first of those that is open.
  */
 export function EnclosedNotes({ enclosed, asItIs: { overtaken, isSent, say }, errors, ...deeds }: Deeds & {
@@ -29,22 +31,22 @@ export function EnclosedNotes({ enclosed, asItIs: { overtaken, isSent, say }, er
     <>
       {enclosed.map((d) => d.altered && <p key={d.id} className={css.stale}><b><bdi>{d.title}</bdi>:</b> {d.altered.why}</p>)}
       {overtaken.map((d) => (
-        <One key={d.id} document={d} {...deeds} isSent={isSent(d)} say={(is) => say(d, is)} tick={d === open ? first : null} error={isSent(d) ? null : (errors["asItIs"] ?? null)} />
+        <One key={d.id} document={d} {...deeds} isSent={isSent(d)} say={(is) => say(d, is)} tick={d === open ? first : null} isRefused={!isSent(d) && errors["asItIs"] !== undefined} />
       ))}
     </>
   );
 }
 
-function One({ document: d, may, tell, isSent, say, tick, error }: Deeds & { document: DocumentView; isSent: boolean; say: (is: boolean) => void; tick: RefObject<HTMLInputElement | null> | null; error: string | null }) {
+function One({ document: d, may, tell, isSent, say, tick, isRefused }: Deeds & { document: DocumentView; isSent: boolean; say: (is: boolean) => void; tick: RefObject<HTMLInputElement | null> | null; isRefused: boolean }) {
   const id = useId();
   return (
     <div className={`${css.open} no-print`} role="group" aria-labelledby={`${id}-why`}>
       <p id={`${id}-why`}><b><bdi>{d.title}</bdi></b> was made before its rug was judged anew, and would say otherwise now.</p>
-      {error && <p className="error" id={`${id}-error`}>{error}</p>}
-      {may.enclose && <Anew document={d} tell={tell} />}
+      {isRefused && <p className="error" id={`${id}-error`}>{capital(insteadOf(d))}.</p>}
+      {may.enclose && <Instead document={d} tell={tell} />}
       {may.approve && (
         <label className={css.tick}>
-          <input ref={tick} type="checkbox" checked={isSent} aria-invalid={error !== null || undefined} aria-describedby={error ? `${id}-error` : undefined} onChange={(e) => say(e.target.checked)} />
+          <input ref={tick} type="checkbox" checked={isSent} aria-invalid={isRefused || undefined} aria-describedby={isRefused ? `${id}-error` : undefined} onChange={(e) => say(e.target.checked)} />
           <span>Send it as it is: this is kept in the history</span>
         </label>
       )}
@@ -53,7 +55,7 @@ function One({ document: d, may, tell, isSent, say, tick, error }: Deeds & { doc
 }
 
 /** What is written in the letter stays on the page meanwhile. */
-function Anew({ document: { id, title }, tell }: { document: DocumentView; tell: Deeds["tell"] }) {
+function Instead({ document: { id, title, canMakeAnew }, tell }: { document: DocumentView; tell: Deeds["tell"] }) {
   const [isBusy, start] = useTransition();
   const router = useRouter();
   const anew = () => start(async () => {
@@ -68,7 +70,7 @@ function Anew({ document: { id, title }, tell }: { document: DocumentView; tell:
   });
   return (
     <div className={css.instead}>
-      <button type="button" className="button quiet" disabled={isBusy} onClick={anew}>{isBusy ? "One moment" : "Make it anew"}<span className="unseen">: {title}</span></button>
+      {canMakeAnew && <button type="button" className="button quiet" disabled={isBusy} onClick={anew}>{isBusy ? "One moment" : "Make it anew"}<span className="unseen">: {title}</span></button>}
       <button type="button" className="button quiet" disabled={isBusy} onClick={leaveOut}>Leave it out<span className="unseen">: {title}</span></button>
     </div>
   );

@@ -36,7 +36,7 @@ export function SecondDesk({ view, waits: { by, asItIs }, draft, to, change, tel
       <DeskSheet to={to} subject={draft.subject} text={draft.text} label="The letter that waits" foot={enclosed.length > 0 && <Enclosed enclosures={enclosed} />} />
       {overtaken.map((d) => (
         <p key={d.id} className={css.stale}>
-          <b><bdi>{d.title}</bdi>:</b> {JUDGED_SINCE} {d.isSaid ? <><bdi>{by}</bdi> sends it as it is.</> : view.may.edit && "It is sent once somebody has made it anew, left it out, or said that it goes as it is: “Change it”."}
+          <b><bdi>{d.title}</bdi>:</b> {JUDGED_SINCE} {d.isSaid ? <><bdi>{by}</bdi> sends it as it is.</> : view.may.edit && `It is sent once somebody has ${d.canMakeAnew ? "made it anew, " : ""}left it out, or said that it goes as it is: “Change it”.`}
         </p>
       ))}
       <div className={`${css.bar} ${css.stays} no-print`}>

@@ -31,7 +31,7 @@ export default async function Page({ params }: Props) {
       <div className={`${css.bar} no-print`}>
         <a className="button quiet" href={`/documents/${d.id}`}>Open the PDF</a>
         {mayEnclose && <Enclose documentId={d.id} isEnclosed={d.isEnclosed} title={d.title} />}
-        <Link href={`/desk/${id}/documents/${d.rugId}/${d.kind}`}>Make it anew</Link>
+        {d.canMakeAnew && <Link href={`/desk/${id}/documents/${d.rugId}/${d.kind}`}>Make it anew</Link>}
       </div>
       <PrintedSheet document={content} />
     </div>
