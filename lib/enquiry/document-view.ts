@@ -17,12 +17,14 @@ export const documentKindSchema = z.enum(DOCUMENT_KINDS);
 export function documentView(row: Row, draftId: string | null, overtaken: readonly { id: string; judgedAt: Date; canMakeAnew: boolean }[]): DocumentView {
   const { id, rugId, title, version } = row;
   const outdated = overtaken.find((d) => d.id === id);
+  const letters = row.enclosures.flatMap((e) => (e.letter && e.letter.state !== "taken_back" ? [e.letter] : []));
   return {
     id, rugId, title, version, kind: documentKindSchema.parse(row.kind), by: row.madeBy?.name ?? "Somebody who has left", at: row.createdAt.toISOString(), kilobytes: Math.ceil(row.bytes / 1024),
     isEnclosed: draftId !== null && row.enclosures.some((e) => e.draftId === draftId),
     altered: row.alteredAt ? { at: row.alteredAt.toISOString(), why: row.alteredWhy ?? "" } : null,
     judgedSince: outdated?.judgedAt.toISOString() ?? null,
     canMakeAnew: outdated?.canMakeAnew ?? true,
-    letters: row.enclosures.filter((e) => e.letter !== null && e.letter.state !== "taken_back").length,
+    letters: letters.length,
+    heldLetters: letters.filter((l) => l.state === "held").length,
   };
 }

@@ -100,8 +100,9 @@ export interface DocumentView {
   kilobytes: number;
   /** Whether it goes with the reply that is being written. */
   isEnclosed: boolean;
-  /** How many letters it went with. */
+  /** How many letters it went with or goes with, and how many of those are held still. */
   letters: number;
+  heldLetters: number;
   /** Since when, and why, it is no longer as it was made or no longer holds; null where it is. */
   altered: { at: string; why: string } | null;
   /** When its rug was judged anew, where it would say otherwise since then; else null. */

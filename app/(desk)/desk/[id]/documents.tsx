@@ -9,6 +9,7 @@ import css from "./documents.module.css";
 import block from "./enquiry.module.css";
 import { Enclose } from "./enclose";
 import { JUDGED_SINCE } from "./judged-since";
+import { wentWith } from "./went-with";
 import { Withdraw } from "./withdraw";
 
 interface Show { view: EnquiryView; now: string; place: Place }
@@ -30,7 +31,7 @@ function Made({ document: d, view, now, place }: { document: DocumentView } & Sh
     <li>
       <p className={css.name}><Link href={`/desk/${view.id}/documents/made/${d.id}`}><bdi>{d.title}</bdi></Link> {d.version > 1 && <small>version {d.version}</small>}</p>
       <p className="small">
-        Made by <bdi>{d.by}</bdi> <time dateTime={d.at}>{dayAndClock(d.at, now, place)}</time>{d.letters > 0 && <>, went with {d.letters === 1 ? "a letter" : `${d.letters} letters`}</>}. <a href={`/documents/${d.id}`}>PDF<span className="unseen"> of {d.title}</span></a>, {d.kilobytes} kB
+        Made by <bdi>{d.by}</bdi> <time dateTime={d.at}>{dayAndClock(d.at, now, place)}</time>{wentWith(d)}. <a href={`/documents/${d.id}`}>PDF<span className="unseen"> of {d.title}</span></a>, {d.kilobytes} kB
       </p>
       {d.altered && <p className={css.altered}>{d.altered.why} <small><time dateTime={d.altered.at}>{dayAndClock(d.altered.at, now, place)}</time></small></p>}
       {d.judgedSince && <p className={css.altered}>{JUDGED_SINCE} <small><time dateTime={d.judgedSince}>{dayAndClock(d.judgedSince, now, place)}</time></small></p>}
