@@ -108,6 +108,23 @@ describe("what was told, and no more", () => {
   });
 });
 
+describe("where it is wet, and by what was told no worse than dirty", () => {
+  const told = (answers: Told["answers"], wetNow: "wet" | "damp" | "no" = "wet") => text({ answers: { labelText: "100% wool", ...answers }, enquiry: { wetNow, reason: "routine" } });
+  /** What stands beside the range, up to the next sentence. */
+  const beside = (letter: string) => letter.split(/(?<=\.)\s/).filter((sentence) => /\d+–\d+ %/.test(sentence)).join(" ");
+  it.each(["wet", "damp"] as const)("gives the range as that of the soil, and leaves open until it is dry whether a mark is left, of one that is %s", (wetNow) => {
+    for (const labelText of ["100% wool", "100% viscose"])
+      expect(beside(told({ labelText, changes: ["dirty"] }, wetNow))).toMatch(/Of the soil in it, cleaning might take out [^;]*\(\d+–\d+ %\); whether the wet leaves a mark shows only when it is dry\.$/);
+  });
+  it("names no soil where nobody told of any, and promises nothing of a mark either", () => {
+    const letter = told({ incidents: ["water"], liquid: "water", since: "hour" });
+    expect(letter).toMatch(/It may dry and leave no mark\. Of whatever is to be seen once it is dry, cleaning might take out [^.]*\(\d+–\d+ %\)\./);
+    expect(letter).not.toMatch(/of the soil/i);
+    expect(beside(letter)).not.toMatch(/\bmark\b/);
+  });
+  it("says nothing of the wet where it is dry", () => expect(told({ changes: ["dirty"] }, "no")).not.toMatch(/leaves? (?:a|no) mark/));
+});
+
 describe("a stain that may have set or not", () => {
   const stain = (mechanisms: OneRug["sketch"]["mechanisms"] & object, level: "a-week" | "can-wait" = "a-week") =>
     drawn({ sketch: { fibres: { wool: 0.9 }, mechanisms, rest: { improvement: range(20, 50, 70), urgency: { level, why: "" } } } });
