@@ -106,9 +106,12 @@ export function toldOfChange({ changes, incidents, story = "" }: RugAnswers): ("
   ];
 }
 
-/** Whether they write of a plant pot that stands on it. */
+/** Plant pots ticked beside the rug; or a trouble of damp, pots or pets, while the question that names the pots apart is open. */
+const isPotTicked = ({ incidents = [], household }: RugAnswers): boolean =>
+  household?.includes("pots") === true || (incidents.includes("damp") && isOpen(household));
+/** Whether a plant pot may stand on it, by an answer of theirs or in their own words. */
 export const isPotTold = ({ answers, messages = [] }: { answers: RugAnswers; messages?: readonly string[] }): boolean =>
-  [answers.story ?? "", ...messages].some((text) => storyDetails(text).includes("pot"));
+  isPotTicked(answers) || [answers.story ?? "", ...messages].some((text) => storyDetails(text).includes("pot"));
 
 /** Why they write, for want of anything that happened. */
 export function reasonWords(enquiry: EnquiryAnswers, answers: RugAnswers): string | null {

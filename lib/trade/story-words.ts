@@ -27,7 +27,7 @@ const each = (first: readonly string[], then: readonly string[]): string[] => fi
 const MARK_COLOURS = ["pale", "paler", "light", "lighter", "white", "whitish", "bleached", "brown", "brownish", "dark", "darker", "black", "yellow", "yellowish", "grey", "reddish", "rusty", "faint", "faded", "dull", "shiny", "round", "wet", "damp"];
 const MARKS = ["ring", "rings", "patch", "patches", "mark", "marks", "spot", "spots", "stain*", "area", "areas", "circle", "circles", "line", "lines", "edge", "edges", "outline*", "halo", "tide*"];
 
-const POTS = ["plant pot*", "flower pot*", "flowerpot*"];
+const POTS = ["plant pot*", "plantpot*", "pot plant*", "potted plant*", "flower pot*", "flowerpot*", "planter*", "jardinière*", "jardiniere*"];
 
 const DAYS = ["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"];
 const MONTHS = ["january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november", "december"];

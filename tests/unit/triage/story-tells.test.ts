@@ -50,8 +50,9 @@ describe("storyDetails", () => {
   it.each([
     ["I washed it at home last month and now it is stiff and brown.", ["washed-home", "brown", "stiff"]], ["We’ve cleaned it ourselves. It dried hard.", ["washed-home", "stiff"]],
     ["The edge turned brown after the leak.", ["brown"]], ["There is a brown ring under the pot.", ["brown"]], ["A ring under the plant pot. It never leaked.", ["pot"]], ["Three plant pots stand on it.", ["pot"]], ["We keep flowerpots on the rug.", ["pot"]],
+    ["A pot plant stands on it.", ["pot"]], ["There is a stiff place under the planter.", ["pot", "stiff"]], ["The JARDINIÈRE is on it.", ["pot"]], ["A pale patch beneath two potted plants.", ["pot"]],
   ])("takes up what was told: %s", (story, details) => expect(storyDetails(story)).toEqual(details));
-  it.each(["It is a brown rug from Kayseri, cream and brown.", "I never washed it at home.", "Can you wash it? I would like it washed.", "The cleaner washed it.", "It has not gone hard.", "I moved a plant pot and found a ring.", "The plant pot went over.", "There is no plant pot on it.", ""])(
+  it.each(["It is a brown rug from Kayseri, cream and brown.", "I never washed it at home.", "Can you wash it? I would like it washed.", "The cleaner washed it.", "It has not gone hard.", "I moved a plant pot and found a ring.", "The plant pot went over.", "There is no plant pot on it.", "The planter stood beside it.", ""])(
     "takes up nothing: %s", (story) => expect(storyDetails(story)).toEqual([]));
 });
 

@@ -81,15 +81,24 @@ describe("to somebody who asks in their own words whether it is silk", () => {
   });
 });
 
-describe("to somebody whose own words tell of plant pots on the rug", () => {
+describe("to somebody who tells of plant pots on the rug", () => {
   const LIFTED = says("to lift the pot off, and to put none back", /plant pot still stands on it, please lift it off and put none back/);
   it("asks them to lift the pots off, whatever happened under them", () => {
-    for (const story of ["There is a ring under the plant pot.", "Two large plant pots stand on it and the pile is brown round them.", "We keep flowerpots on the rug."])
+    for (const story of ["There is a ring under the plant pot.", "Two large plant pots stand on it and the pile is brown round them.", "We keep flowerpots on the rug.", "There is a ring under the jardinière.", "A big planter stands on it."])
       for (const labelText of ["100% wool", "100% viscose"]) expect(missing(text({ story, labelText }, { wetNow: "no" }), [LIFTED])).toEqual([]);
   });
   it("does not where none stands there, nor where nobody may touch it", () => {
-    for (const story of ["I moved a plant pot and found a ring.", "The plant pot fell over.", "There is no plant pot on it."]) expect(said(text({ story, labelText: "100% wool" }, { wetNow: "no" }), [LIFTED])).toEqual([]);
+    for (const story of ["I moved a plant pot and found a ring.", "The plant pot fell over.", "There is no plant pot on it.", "I took the planter off it."]) expect(said(text({ story, labelText: "100% wool" }, { wetNow: "no" }), [LIFTED])).toEqual([]);
     expect(said(text({ story: "There is a ring under the plant pot.", labelText: "100% wool", changes: ["spots"] }), [LIFTED])).toEqual([]);
+  });
+  it("asks it too of whoever ticked that pots stand there, or damp while they were not asked of pots", () => {
+    for (const answers of [{ household: ["pots"] }, { household: ["pets", "pots"] }, { incidents: ["damp"] }, { incidents: ["damp"], household: ["unsure"] }] satisfies RugAnswers[])
+      expect(missing(text({ labelText: "100% wool", ...answers }, { wetNow: "no" }), [LIFTED])).toEqual([]);
+  });
+  it("does not where the ticked damp is no pot's, nor where nobody may touch it or a cleaner asks", () => {
+    for (const answers of [{ incidents: ["damp"], household: ["pets"] }, { incidents: ["damp"], household: ["none"] }, { incidents: ["wear"] }, { household: ["pots"], incidents: ["flood"] }, { household: ["pots"], changes: ["spots"] }] satisfies RugAnswers[])
+      expect(said(text({ labelText: "100% wool", ...answers }, { wetNow: "no" }), [LIFTED])).toEqual([]);
+    expect(said(text({ labelText: "100% wool", household: ["pots"] }, { wetNow: "no", reason: "trade" }), [LIFTED])).toEqual([]);
   });
 });
 
