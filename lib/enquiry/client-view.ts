@@ -1,3 +1,4 @@
+import type { TreatedFirst } from "../reply/paragraphs/troubles";
 import type { EnquiryAnswers, RugAnswers } from "../trade/questions";
 import type { ClientSpots } from "./measured-views";
 import type { ColourShare, EnclosureView, PhotoView } from "./views";
@@ -16,8 +17,8 @@ export interface ClientView {
   written: { at: string; text: string }[];
   /** What they answered of the enquiry as a whole; nothing where staff took it down. */
   answers: EnquiryAnswers;
-  /** `answers`: the client's own. */
-  rugs: { title: string; answers: RugAnswers; photos: PhotoView[]; spots: ClientSpots; colours: ColourShare[]; lifeYears: { low: number; median: number; high: number } | null }[];
+  /** `answers`: the client's own. `lifeOnce`: before what the years do not count. */
+  rugs: { title: string; answers: RugAnswers; photos: PhotoView[]; spots: ClientSpots; colours: ColourShare[]; lifeYears: { low: number; median: number; high: number } | null; lifeOnce: TreatedFirst | null }[];
   letters: { subject: string; text: string; at: string; by: string | null; enclosures: EnclosureView[] }[];
   /** Pictures that they sent by mail and that could not be opened, by their names; nothing once another photo has come. */
   unopened: string[];

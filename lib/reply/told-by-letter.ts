@@ -1,22 +1,25 @@
 import type { EnquiryAnswers } from "../trade/questions";
-import type { Assessment, MechanismId, Range } from "../triage/assessment";
+import type { Assessment, Range } from "../triage/assessment";
 import { asksAtDesk } from "./asks";
 import { holds, type Facts } from "./condition";
-import { factsOf, givesYears, isFibreOpen, likelyMechanisms, type RugForDraft } from "./facts";
+import { factsOf, givesYears, isFibreOpen, likelyMechanisms, treatedFirst, type RugForDraft } from "./facts";
 import { PARAGRAPHS, PLACES } from "./paragraphs";
 import type { PlaceId } from "./paragraphs/row";
+import { ONCE_TREATED } from "./paragraphs/troubles";
 import { improvementTells } from "./phrases";
 import type { SlotName } from "./slot-words";
 
 /**
  * What a letter of this assessment says of one rug, for whoever reads the judgement beside it. `comesBackOpen` and `lifeOpen`:
- * why the letter gives no range, in a few words; null where it gives one, or there is none to give. `isHeldBack`: of gain, harm, worth and
+ * why the letter gives no range, in a few words; null where it gives one, or there is none to give. `lifeOnce`: what has to hold before
+ * the years that it gives count; null where nothing has to, or it gives none. `isHeldBack`: of gain, harm, worth and
  * years nothing is told, since flood or waste water got into it, or before it is known whether it is wet. `isWorthTold`: the letter says of worth what there is to say. `asks`: what to ask, the
  * letter's own first ask first.
  */
 export interface ToldByLetter {
   readonly comesBackOpen: string | null;
   readonly lifeOpen: string | null;
+  readonly lifeOnce: string | null;
   readonly isHeldBack: "flood" | "wet" | null;
   readonly isWorthTold: boolean;
   readonly asks: Assessment["nextQuestions"];
@@ -38,8 +41,8 @@ function tells({ place, slots }: Figure, facts: Facts): boolean {
 const heldBackBy = ({ answers, wetByWords }: RugForDraft): ToldByLetter["isHeldBack"] => (wetByWords ? "wet" : answers.incidents?.includes("flood") ? "flood" : null);
 const UNTIL = { wet: "open until we know whether it is wet", flood: "open until the flood firm has seen it" } as const;
 const heldBack = (rug: RugForDraft): string | null => { const by = heldBackBy(rug); return by && UNTIL[by]; };
-const UNTIL_TREATED: readonly (readonly [MechanismId, string])[] = [["mould", "open until the mould has been treated"], ["insects", "open until no insects live in it"]];
-const untilTreated = ({ assessment: a }: RugForDraft) => UNTIL_TREATED.find(([mechanism]) => likelyMechanisms(a).includes(mechanism))?.[1];
+const onceTreated = ({ assessment: a }: RugForDraft): string | null => { const first = treatedFirst(a); return first && ONCE_TREATED[first]; };
+const untilTreated = (rug: RugForDraft): string | null => { const once = onceTreated(rug); return once && `open until ${once}`; };
 
 const CANNOT_TELL = "cannot be told from here";
 const whyNoRange = (rug: RugForDraft, range: Range): string =>
@@ -51,9 +54,11 @@ const whyNoYears = (rug: RugForDraft): string =>
 export function toldByLetter(rug: RugForDraft, { enquiry, isTrade }: { enquiry: EnquiryAnswers; isTrade: boolean }): ToldByLetter {
   const a = rug.assessment;
   const facts = factsOf({ rug, enquiry, isTrade, rugs: 1, hasTelephone: true, hasName: true, hasPage: true, came: null });
+  const givesLife = a.lifeYears !== null && tells(LIFE, facts);
   return {
     comesBackOpen: a.improvement && !tells(COMES_BACK, facts) ? whyNoRange(rug, a.improvement) : null,
-    lifeOpen: a.lifeYears && !tells(LIFE, facts) ? whyNoYears(rug) : null,
+    lifeOpen: a.lifeYears && !givesLife ? whyNoYears(rug) : null,
+    lifeOnce: givesLife ? onceTreated(rug) : null,
     isHeldBack: heldBackBy(rug),
     isWorthTold: heldBackBy(rug) === null && rug.answers.age !== "antique",
     asks: asksAtDesk(rug, likelyMechanisms(a)),

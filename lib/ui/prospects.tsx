@@ -48,6 +48,7 @@ export function Prospects({ assessment: a, letter, currencyNow, as: H, words }: 
       </section>
       <section>
         <H>Life left in ordinary use</H>
+        {letter.lifeOnce && <p className={css.plain}>Only once {letter.lifeOnce}, as the letter says:</p>}
         {a.lifeYears && !letter.lifeOpen ? <YearsBand {...a.lifeYears} words={words} /> : <p className={css.plain}>{letter.lifeOpen ? `${sentenceCase(letter.lifeOpen)}.` : (a.why.lifeYears ?? "No figure.")}</p>}
       </section>
       <section>

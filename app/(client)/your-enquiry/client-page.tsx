@@ -80,7 +80,7 @@ function Rug({ rug, told, words, unit, isOneOfMany, mayShow }: RugProps) {
       {rug.lifeYears && (
         <div className={styles.life}>
           <h2>{words.say("own.life")}</h2>
-          <p className="small">{words.say("own.life-how")}</p>
+          <p className="small">{words.say("own.life-how", { once: rug.lifeOnce ?? "nothing" })}</p>
           <YearsBand {...rug.lifeYears} words={words} />
         </div>
       )}

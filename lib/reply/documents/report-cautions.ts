@@ -8,7 +8,7 @@ import { answersTo } from "./report-change";
 /** Whether flood or waste water was told of: nobody touches it, so nothing is said of what comes back, of work or of years. */
 export const isFlooded = (a: Assessment): boolean => answersTo(a, "incidents").includes("flood");
 /** Whether mould is likely enough to be spoken of, as in the letters. */
-export const isMouldLikely = (a: Assessment): boolean => likelyMechanisms(a).includes("mould");
+const isMouldLikely = (a: Assessment): boolean => likelyMechanisms(a).includes("mould");
 
 /** What can harm whoever handles it, before anything else: a report goes from hand to hand, and so may the rug. */
 export function cautionBlocks(a: Assessment, words: Words): readonly Block[] {

@@ -1,11 +1,11 @@
 import type { Assessment, Range } from "../../triage/assessment";
 import { notStatedIn } from "../../words/judged";
 import type { Words } from "../../words/words";
-import { givesYears, isFibreOpen } from "../facts";
+import { givesYears, isFibreOpen, treatedFirst } from "../facts";
 import { harmRange, lifePhrase, likelihood } from "../phrases";
 import { list, paragraph, small, type Block } from "./blocks";
 import { inHundred, rangeInHundred } from "./chances";
-import { isFlooded, isMouldLikely } from "./report-cautions";
+import { isFlooded } from "./report-cautions";
 import { answersTo, changeIn, isDamageTold } from "./report-change";
 import type { Inspection } from "./report-seen";
 
@@ -28,7 +28,7 @@ export function prospectBlocks({ assessment: a, inspection }: Judged, words: Wor
 
 /** As the letters tell it: while the fibre is open a narrow range alone, and as a guess; where the range tells nothing at all, that. */
 function life(a: Assessment, range: Range, words: Words): string {
-  const years = { years: lifePhrase(range, words), mould: isMouldLikely(a) ? "yes" : "no" };
+  const years = { years: lifePhrase(range, words), once: treatedFirst(a) ?? "nothing" };
   if (isFibreOpen(a)) return givesYears(a) ? words.say("report.life-guess", years) : words.say("report.life-open");
   return givesYears(a) ? words.say("report.life", years) : words.say("report.life-too-wide");
 }

@@ -4,7 +4,7 @@ import type { Condition } from "../condition";
 import { VISCOSE_LIKE, WATER_SHY } from "../viscose-like";
 import type { ParagraphRow } from "./row";
 import { OURS, TRADE, WET_LYOCELL, WET_VISCOSE } from "./sources";
-import { CLEANING, HARDLY_WORTH, LOOKS, LOST_USE, MARKS, REPAIRS } from "./troubles";
+import { CLEANING, HARDLY_WORTH, LOOKS, LOST_USE, MARKS, ONCE_TREATED, REPAIRS } from "./troubles";
 
 /** What old latex suffers from: the methods of its caution in lib/trade/care.ts. */
 const HARMS_LATEX = [...WASHING, "solvent-dry"];
@@ -17,6 +17,9 @@ const WHEN_NEEDED = "When it needs a clean, then {methods}, and only after a tes
 /** What it lost is looks alone: nothing that takes its use, and no bare patch. */
 const KEEPS_USE: Condition["not"] = { age: ["antique"], changes: ["bare", "spots"], mechanisms: LOST_USE };
 const KEPT: Condition["is"] = { advice: ["advise-claim-or-replacement"], top: LOOKS };
+/** The years of a rug that something still lives in count only from when nothing does. */
+const guessOnce = (once: string) => `Until we know the fibre, the life it has left is an open guess: {life} in ordinary use, once ${once}.`;
+const onlyOnce = (once: string) => `Only once ${once} would we expect it to serve {life} more in ordinary use.`;
 const A_NEW_ONE = "Should you think of replacing it, a new rug like it costs very roughly {replace}.";
 const RATHER_NOT = "We would rather not take your money for cleaning it.";
 const LOOKS_GONE = "What it has lost is looks and not use: you could well keep it as it is and spend nothing.";
@@ -145,16 +148,24 @@ export const CARE: readonly ParagraphRow[] = [
   { ...TRADE, id: "living", version: 1, place: "living", when: { is: { reason: ["what-is-it"], advice: ["leave-alone"] }, not: { who: ["trade"] } },
     text: "To live with it, vacuum gently, turn it round now and then, and press spills dry with a plain white cloth." },
 
+  { ...TRADE, id: "life-mould-insects-unknown", version: 1, place: "life", when: { is: { life: ["both"], has: ["mould-and-insects"], certainty: ["unknown", "open"] }, not: { age: ["antique"] } },
+    text: guessOnce(ONCE_TREATED.both) },
   { ...TRADE, id: "life-mould-unknown", version: 1, place: "life", when: { is: { life: ["both"], mechanisms: ["mould"], certainty: ["unknown", "open"] }, not: { age: ["antique"] } },
-    text: "Until we know the fibre, the life it has left is an open guess: {life} in ordinary use, once the mould is treated and the rug is dry." },
+    text: guessOnce(ONCE_TREATED.mould) },
+  { ...TRADE, id: "life-insects-unknown", version: 1, place: "life", when: { is: { life: ["both"], mechanisms: ["insects"], certainty: ["unknown", "open"] }, not: { age: ["antique"] } },
+    text: guessOnce(ONCE_TREATED.insects) },
   { ...OURS, id: "life-unknown", version: 2, place: "life", when: { is: { life: ["both"], certainty: ["unknown", "open"] }, not: { age: ["antique"] } },
     text: "Until we know the fibre, the life it has left is an open guess: {life} in ordinary use." },
   { ...OURS, id: "life-unknown-wide", version: 2, place: "life", when: { is: { life: ["at-least", "at-most", "nothing"], certainty: ["unknown", "open"] }, not: { age: ["antique"] } },
     text: "How long it will serve depends on the fibre, so we would rather give no number of years yet." },
   { ...OURS, id: "life-wide", version: 1, place: "life", when: { is: { life: ["nothing"] }, not: { age: ["antique"] } },
     text: "How many years it has left we cannot tell from here: it could be few or many." },
+  { ...TRADE, id: "life-mould-insects", version: 1, place: "life", when: { is: { has: ["mould-and-insects"] }, not: { age: ["antique"] } },
+    text: onlyOnce(ONCE_TREATED.both) },
   { ...TRADE, id: "life-mould", version: 1, place: "life", when: { is: { mechanisms: ["mould"] }, not: { age: ["antique"] } },
-    text: "Only once the mould is treated and the rug is dry would we expect it to serve {life} more in ordinary use." },
+    text: onlyOnce(ONCE_TREATED.mould) },
+  { ...TRADE, id: "life-insects", version: 1, place: "life", when: { is: { mechanisms: ["insects"] }, not: { age: ["antique"] } },
+    text: onlyOnce(ONCE_TREATED.insects) },
   { ...OURS, id: "life-as-it-is", version: 1, place: "life", when: { is: { has: ["hardly-worth"] }, not: { age: ["antique"] } },
     text: "As it is now, and in ordinary use, we would expect it to serve {life} more." },
   { ...OURS, id: "life-at-least", version: 4, place: "life", when: { is: { life: ["at-least"] }, not: { age: ["antique"] } },

@@ -21,7 +21,7 @@ export const OWN_PAGE = {
   "own.unopened": "{n, plural, one {A photo that you sent by e-mail could not be opened: {names}. Please send it here again as a JPEG.} other {{count} photos that you sent by e-mail could not be opened: {names}. Please send them here again as JPEGs.}}",
   "own.room-left": "{n, plural, one {There is room for one more.} other {There is room for {count} more.}}",
   "own.life": "How long it has left",
-  "own.life-how": "In ordinary use, counted from today. The band is meant to hold eight in ten rugs like this; no one can know which.",
+  "own.life-how": "In ordinary use, counted from today{once, select, mould {, and only once the mould is treated and the rug is dry} insects {, and only once no insects live in it} both {, and only once the mould is treated, the rug is dry and no insects live in it} other {}}. The band is meant to hold eight in ten rugs like this; no one can know which.",
   "own.life-band": "{range}, the middle {middle}",
   "own.life-now": "now",
   "own.life-last": "{figure} {n, plural, one {year} other {years}}",

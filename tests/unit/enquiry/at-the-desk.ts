@@ -32,6 +32,13 @@ export function atTheDesk(): void {
       expect(page.letters[0]?.text).not.toMatch(/no number of years|cannot tell/);
       expect(page.rugs[0]?.lifeYears).toEqual(good(await readEnquiry(ivo, urine.enquiryId, later(7))).rugs[0]?.assessment?.lifeYears);
     });
+    it("says beside the life left what has to hold first, as the letter does", async () => {
+      const moths = await submitted({ wetNow: "no", reason: "older-trouble", rug: { labelFound: "typed", labelText: "Pile: 100% wool", sellerSaid: "wool", boughtYear: 2006, touch: "springy", incidents: ["insects"], changes: ["bare"], age: "10-25", room: "busy" } });
+      good(await approveReply(await staff("reviewer", "Ivo Castellane"), { enquiryId: moths.enquiryId, number: 1 }, later(2)));
+      const page = good(await readClientPage(await clientOf(moths), later(7)));
+      expect(page.letters[0]?.text).toMatch(/Only once no insects live in it would we expect it to serve/);
+      expect(page.rugs[0]).toMatchObject({ lifeYears: { low: expect.any(Number) as number }, lifeOnce: "insects" });
+    });
     it("carries no judgement before a reply was approved and its hold is over", async () => {
       const enquiry = await submitted(CURIOUS);
       const ivo = await staff("reviewer", "Ivo Castellane");

@@ -20,7 +20,7 @@ const plain = (text: string) => text.replaceAll("\u00a0", " ");
 interface Told {
   readonly desk: string; readonly why: string; readonly slip: string; readonly letter: string; readonly level: Assessment["urgency"]["level"];
   readonly a: Assessment; readonly isTrade: boolean; readonly answers: RugAnswers;
-  readonly comesBackOpen: string | null; readonly lifeOpen: string | null; readonly firstAsk: string | null;
+  readonly comesBackOpen: string | null; readonly lifeOpen: string | null; readonly lifeOnce: string | null; readonly firstAsk: string | null;
 }
 const HURRIES = /sooner is better|longer it stays|seen to within|hours count|today, if you can|today if you can/;
 const CALM = /calls for cleaning now|soil and nothing worse/;
@@ -34,6 +34,7 @@ const IS_AGAINST = /^Advise against cleaning: |likely not worth its cost/;
 /** Where a letter tells how far it comes back, and how long it serves. */
 const COMES_BACK = /\(\d+(?:–\d+)? %\)/;
 const YEARS = /serve [^.]* more|open guess: /;
+const YEARS_ONCE = /Only once [^.]* serve |open guess: [^.]* in ordinary use, once /;
 /** What a list of a letter begins with, after what it asks for. */
 const ASKED = /(?:help us most|know or see this|tell us more)[^:]*:\n– ([^\n]*)/;
 
@@ -46,7 +47,7 @@ function tellsHowSoon({ a, answers, isTrade }: Told): boolean {
 
 /** What two people who read the desk and the letter would hold against each other: written from the sentences, not from the tables. */
 const contradictions = (told: Told): string[] => {
-  const { desk, why, slip, letter, level, a, comesBackOpen, lifeOpen, firstAsk } = told;
+  const { desk, why, slip, letter, level, a, comesBackOpen, lifeOpen, lifeOnce, firstAsk } = told;
   const isUrgent = level !== "can-wait";
   const asked = ASKED.exec(letter)?.[1];
   return [
@@ -57,6 +58,7 @@ const contradictions = (told: Told): string[] => {
     ...((letter.match(/hours count|seen to within|today,? if you can/g)?.length ?? 0) > 1 ? ["the letter says twice how soon"] : []),
     ...(a.improvement && COMES_BACK.test(letter) !== (comesBackOpen === null) ? [`the slip says “${comesBackOpen ?? "a range"}”, the letter otherwise`] : []),
     ...(a.lifeYears && YEARS.test(letter) && lifeOpen !== null ? [`the desk says “${lifeOpen}”, the letter gives years`] : []),
+    ...(a.lifeYears && YEARS.test(letter) && (lifeOnce !== null) !== YEARS_ONCE.test(letter) ? [`the desk gives years ${lifeOnce === null ? "as they are" : `once ${lifeOnce}`}, the letter otherwise`] : []),
     ...(comesBackOpen !== null && /\d %/.test(why) ? [`the headline gives a range (“${why}”), the letter none`] : []),
     ...(asked !== undefined && firstAsk !== null && !asked.toLowerCase().includes(firstAsk.toLowerCase()) ? [`the desk asks first for “${firstAsk}”, the letter for “${asked}”`] : []),
     ...(NOT_WORTH.test(letter) && GOES_AHEAD.test(desk) ? [`the desk says “${desk}”, the letter that it is not worth it`] : []),
@@ -74,7 +76,7 @@ function told({ rug, input: { client, enquiry }, letter }: Read): Told {
   const first = by.asks.filter((q) => q.kind === "photo" && q.id in PHOTO_KINDS && q.id !== "wetNow")[0];
   return {
     desk: says, why: plain(why), slip: rug.assessment.urgency.why, letter: plain(letter), level: rug.assessment.urgency.level, a: rug.assessment, isTrade, answers: rug.answers,
-    comesBackOpen: by.comesBackOpen, lifeOpen: by.lifeOpen, firstAsk: first ? PHOTO_KINDS[first.id as PhotoKind].ask : null,
+    comesBackOpen: by.comesBackOpen, lifeOpen: by.lifeOpen, lifeOnce: by.lifeOnce, firstAsk: first ? PHOTO_KINDS[first.id as PhotoKind].ask : null,
   };
 }
 
@@ -123,8 +125,13 @@ describe("toldByLetter", () => {
     expect(toldOf(rugOf(judged, { incidents: ["flood"] }))).toMatchObject({ comesBackOpen: "open until the flood firm has seen it", lifeOpen: "open until the flood firm has seen it", isHeldBack: "flood", isWorthTold: false });
     expect(toldOf({ ...rugOf(judged), wetByWords: "whole" })).toMatchObject({ comesBackOpen: "open until we know whether it is wet", isHeldBack: "wet" });
   });
-  it("tells the years beside mould and insects, since the letter does, and none where the range is wide", () => {
-    for (const grave of ["mould", "insects"] as const) expect(toldOf(rugOf({ lifeYears: range(2, 4, 6) }, {}, { [grave]: 0.9 })).lifeOpen).toBeNull();
+  it("tells the years beside mould and insects, once the rug is rid of them, since the letter does, and none where the range is wide", () => {
+    const once = (mechanisms: Sketch["mechanisms"], lifeYears = range(2, 4, 6)) => { const { lifeOpen, lifeOnce } = toldOf(rugOf({ lifeYears }, {}, mechanisms)); return [lifeOpen, lifeOnce]; };
+    expect(once({ mould: 0.33 })).toEqual([null, "the mould is treated and the rug is dry"]);
+    expect(once({ insects: 0.33 })).toEqual([null, "no insects live in it"]);
+    expect(once({ mould: 0.9, insects: 0.9 })).toEqual([null, "the mould is treated, the rug is dry and no insects live in it"]);
+    expect(once({ mould: 0.32, insects: 0.32 })).toEqual([null, null]);
+    expect(once({ insects: 0.9 }, range(1, 5, 30))).toEqual(["few years or many: cannot be told from here", null]);
     expect(toldOf(rugOf({ lifeYears: range(1, 5, 30) })).lifeOpen).toMatch(/^few years or many: cannot be told/);
     const unknown = { ...rugOf({ lifeYears: range(1, 5, 30) }), assessment: assessmentOf({ fibres: {}, rest: { lifeYears: range(1, 5, 30) } }) };
     expect(toldOf(unknown).lifeOpen).toBe("open until we know the fibre");

@@ -336,18 +336,28 @@ describe("composeDraft, edges", () => {
       expect(about("dye-bleed", WOOL_METHODS, answers)).toMatch(/test in a hidden corner\. Where a dye has run, that is a dye test of each colour:[^.]*no water/);
     for (const text of [about("dye-bleed", dryOnly), about("food-old", WOOL_METHODS)]) expect(text).not.toMatch(/dye test/);
   });
-  it("gives a life to a rug with mould only for when it is treated and dry, whatever is told of the years", () => {
-    const life = (low: number, high: number, words: string, mould = 0.9) => {
+  describe("whatever is told of the years", () => {
+    const life = (mechanisms: Partial<Record<"mould" | "insects", number>>, { low, high, words }: { low: number; high: number; words: string }) => {
       const evidence = [{ what: "touch", value: "springy", strength: "told" as const }];
-      const { text } = composeDraft(inputOf({ sketch: { fibres: { wool: 0.5, cotton: 0.3 }, words, evidence, mechanisms: { mould }, rest: { lifeYears: range(low, high / 2, high) } } }));
+      const { text } = composeDraft(inputOf({ sketch: { fibres: { wool: 0.5, cotton: 0.3 }, words, evidence, mechanisms, rest: { lifeYears: range(low, high / 2, high) } } }));
       return text.split("\n\n").find((block) => /\byears\b/.test(block)) ?? "";
     };
-    const years = [[2.5, 12, "likely"], [3, 30, "likely"], [0.5, 8, "likely"], [2.5, 12, "about as likely as not"]] as const;
-    for (const [low, high, words] of years) {
-      expect(life(low, high, words)).toMatch(/\bonce the mould is treated and the rug is dry\b/i);
-      expect(life(low, high, words)).toMatch(/\d½?\u00a0years/);
-      expect(life(low, high, words, 0.2)).not.toMatch(/mould/);
-    }
+    const YEARS = [[2.5, 12, "likely"], [3, 30, "likely"], [0.5, 8, "likely"], [2.5, 12, "about as likely as not"]].map(([low, high, words]) => ({ low, high, words }) as { low: number; high: number; words: string });
+    it.each([
+      [{ mould: 0.9 }, /\bonce the mould is treated and the rug is dry\b(?! and)/i], [{ insects: 0.9 }, /\bonce no insects live in it\b/i],
+      [{ mould: 0.9, insects: 0.9 }, /\bonce the mould is treated, the rug is dry and no insects live in it\b/i],
+    ] as const)("gives a life to a rug with %o only for when it is rid of that", (mechanisms, once) => {
+      for (const years of YEARS) {
+        expect(life(mechanisms, years)).toMatch(once);
+        expect(life(mechanisms, years)).toMatch(/\d½?\u00a0years/);
+      }
+    });
+    it("makes it wait for nothing that is not likely enough to speak of (.33)", () => {
+      for (const years of YEARS) {
+        expect(life({ mould: 0.32, insects: 0.32 }, years)).not.toMatch(/mould|insects|only once/i);
+        expect(life({ insects: 0.33 }, years)).toMatch(/once no insects live in it/);
+      }
+    });
   });
   it("leaves out no paragraph for the sake of a tone", () => {
     fc.assert(fc.property(anyInput, fc.constantFrom("warm" as const, "brief" as const), (input, tone) => {

@@ -24,6 +24,15 @@ describe("the methods at the desk", () => {
   });
 });
 
+describe("the years at the desk", () => {
+  it.each([["insects", "Only once no insects live in it, as the letter says: Between 2 and 6 years"], ["mould", "Only once the mould is treated and the rug is dry, as the letter says: Between 2 and 6 years"], ["matting", "Life left in ordinary use Between 2 and 6 years"]] as const)("stand under what has to hold first, with %s", (mechanism, says) => {
+    const assessment = assessmentOf({ fibres: { wool: 0.9 }, evidence: [{ what: "label", value: "wool", strength: "label-typed" }], mechanisms: { [mechanism]: 0.9 }, rest: { lifeYears: { low: 2, median: 4, high: 6 } } });
+    const letter = toldByLetter({ title: "A rug", answers: {}, assessment }, { enquiry: {}, isTrade: false });
+    const shown = renderToStaticMarkup(createElement(Prospects, { assessment, letter, currencyNow: null, as: "h3", words: wordsIn("en-GB") })).replace(/<[^>]*>/gu, " ").replace(/\s+/gu, " ");
+    expect(shown).toContain(says);
+  });
+});
+
 describe("whyUnstated", () => {
   it("says a reason once that holds for several expectations, and keeps what differs, in their order", () => {
     expect(whyUnstated({ improvement: "Nothing changed.", worse: "Nothing changed.", beyondRepair: "It is mended." })).toEqual(["Nothing changed.", "It is mended."]);

@@ -289,6 +289,9 @@ describe("the condition report", () => {
     expect(judged({ viscose: 0.5, wool: 0.4 }, open, { lifeYears: range(0.5, 2, 7) })).toContain("How many years it has left hangs on its fibre, which is open, so no number is told.");
     expect(judged({ wool: 0.95 }, open, { lifeYears: range(0.5, 2, 7) })).toMatch(/In ordinary use it has, by estimate, .*years left\./u);
     expect(judged({ wool: 0.95 }, open, { lifeYears: range(2, 3, 4) }, { mould: 0.33 })).toMatch(/Once the mould is treated and the rug is dry, it has in ordinary use, by estimate, between 2\sand\s4\syears left\./u);
+    expect(judged({ wool: 0.95 }, open, { lifeYears: range(2, 3, 4) }, { insects: 0.33 })).toMatch(/Once no insects live in it, it has in ordinary use, by estimate, between/u);
+    expect(judged({ wool: 0.95 }, open, { lifeYears: range(2, 3, 4) }, { insects: 0.9, mould: 0.9 })).toMatch(/Once the mould is treated, the rug is dry and no insects live in it, it has in ordinary use/u);
+    expect(judged({ viscose: 0.5, wool: 0.4 }, open, { lifeYears: range(2, 3, 4) }, { insects: 0.9 })).toMatch(/are an open guess: between 2\sand\s4\syears in ordinary use, once no insects live in it\./u);
   });
   it("says first what can harm whoever handles it: mould and insects from the chance on that letters speak of them, spots that were told, flood water", () => {
     const cautions = (...args: Parameters<typeof judged>) => /Before anybody handles it\n([\s\S]*?)\nWhat the client told us\n/u.exec(judged(...args))?.[1] ?? "";
