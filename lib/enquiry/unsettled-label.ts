@@ -2,13 +2,12 @@ import "server-only";
 import type { Tx } from "../store/database";
 import { refuse, type Refusal } from "./caller";
 import { labelReadingView } from "./label-reading";
-import { isAsked, isGuess, type LabelReadingView } from "./label-view";
+import { isGuess, type LabelReadingView } from "./label-view";
 import { WITH_TOLD_LABEL } from "./label-told";
 import { rugAnswersOf } from "./stored";
 
-/** Nobody has said which words are right, where a photo names other fibres than were typed. Staff who could not tell have answered; a client who could not leaves it to them. */
-const isUnsettled = (label: LabelReadingView): boolean =>
-  label.told !== null && label.agreed === null && isAsked(label.state) && !isGuess(label) && !(label.state === "unsure" && label.by === "staff");
+/** Nobody has said which words are right, or that they cannot tell, where a photo names other fibres than were typed. */
+const isUnsettled = (label: LabelReadingView): boolean => label.told !== null && label.agreed === null && label.state === "read" && !isGuess(label);
 const oneLine = (words: string): string => words.replace(/\s+/gu, " ").trim();
 
 /** Refuses a letter that goes by a label's typed words while a photo of it, read and not yet answered, names other fibres. */
