@@ -9,6 +9,7 @@ import { letterToSeller, type Tested } from "../reply/documents/letter-to-seller
 import { viscoseWord, type DocumentKind } from "../reply/documents/offered";
 import { rugWordsOf } from "../reply/describe";
 import { labelTextOf } from "../reply/facts";
+import { actionOf } from "../reply/kept-whole";
 import { plain } from "../reply/rug-title";
 import { chanceWord } from "../reply/phrases";
 import { sellersOwnWords } from "../reply/sellers-words";
@@ -123,7 +124,7 @@ function cutDown(f: DocumentFacts): PrintedDocument {
   const cost = (way: (typeof ways)[number]) => (f.answers.age === "antique" ? null : { range: edgesRange(way, prices.bindingPerM), currency });
   return cutDownPlan({
     reference: f.reference, asker: askerOf(f),
-    rug: rugOf(f), size: { widthCm, lengthCm }, photoTop, damaged: places.map((p) => p.outline), isTufted: f.answers.back === "cloth", isInspected: f.inspection !== null, workshop: headOf(f.settings), figures: f.settings,
+    rug: rugOf(f), size: { widthCm, lengthCm }, photoTop, damaged: places.map((p) => p.outline), isTufted: f.answers.back === "cloth", isProposed: actionOf(f.assessment) === "advise-cut-down", isInspected: f.inspection !== null, workshop: headOf(f.settings), figures: f.settings,
     ways: [...ways].sort((a, b) => Number(b.kind === chosen?.kind) - Number(a.kind === chosen?.kind)).map((w) => ({ kind: w.kind, pieces: w.pieces, shareKept: w.shareKept, bindingM: w.bindingM, cost: cost(w) })),
   });
 }

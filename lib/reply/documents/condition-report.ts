@@ -5,6 +5,7 @@ import { chanceInWhy, cutKey, methodWhyIn } from "../../words/judged";
 import type { Figures } from "../../words/measures";
 import { quotedInside } from "../../words/quoted";
 import { wordsIn, type Words } from "../../words/words";
+import { actionOf } from "../kept-whole";
 import { cappedWord, chanceWord, likelihood } from "../phrases";
 import { askedBy, type Asker } from "../who-asks";
 import { heading, paragraph, small, type Block, type PrintedDocument } from "./blocks";
@@ -108,15 +109,16 @@ function cutWay(cutting: CutDecision, words: Words): string {
 }
 
 /** Every method with its why, and what the chance in it is of; and what was decided of cutting the rug down. */
-function methodBlocks({ assessment: { methods }, told: { wet }, cutting }: ConditionReport, words: Words): Block[] {
+function methodBlocks({ assessment, told: { wet }, cutting }: ConditionReport, words: Words): Block[] {
   const { say } = words;
+  const { methods } = assessment;
   const isTogether = methods.some((m) => chanceInWhy(m.why) !== null);
   return [
     {
       kind: "table", caption: say("report.methods-caption"), head: [say("report.method"), say("report.judgement")],
       rows: [
         ...methods.map((m) => [capital(words.table(`treatment.${m.method}`)), methodWhyIn(words, m.method, m.why, (chance) => inHundred(chance / 100, words))]),
-        ...(cutting === null ? [] : [[say("report.cutting"), say("report.cutting-decided", { decision: cutting, way: cutWay(cutting, words) })]]),
+        ...(cutting === null ? [] : [[say("report.cutting"), say("report.cutting-decided", { decision: cutting, way: cutWay(cutting, words), proposed: actionOf(assessment) === "advise-cut-down" ? "yes" : "no" })]]),
       ],
     },
     ...(wet?.answer === "wet" || wet?.answer === "damp" ? [paragraph(say("report.when-dry"))] : []),

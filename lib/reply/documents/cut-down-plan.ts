@@ -28,6 +28,8 @@ export interface CutDownPlan {
   /** The one that was chosen first; at least one. */
   readonly ways: readonly CutWay[];
   readonly isTufted: boolean;
+  /** Whether the letter proposes the way that was chosen: not where something else is advised. */
+  readonly isProposed: boolean;
   readonly isInspected: boolean;
   readonly workshop: { readonly name: string; readonly lines: readonly string[] };
   /** How lengths and sums are written. */
@@ -56,7 +58,7 @@ export function cutDownPlan(p: CutDownPlan): PrintedDocument {
   };
 }
 
-function wayBlocks({ size: rug, damaged, photoTop, figures }: CutDownPlan, way: CutWay, i: number): Block[] {
+function wayBlocks({ size: rug, damaged, photoTop, isProposed, figures }: CutDownPlan, way: CutWay, i: number): Block[] {
   const words = wordsIn(figures.locale);
   const { say } = words;
   const sizes = way.pieces.map((r) => size(Math.round(r.right - r.left), Math.round(r.bottom - r.top), figures));
@@ -69,7 +71,7 @@ function wayBlocks({ size: rug, damaged, photoTop, figures }: CutDownPlan, way: 
       alternative: say("plan.alternative", { way: name, pieces, n: way.pieces.length, size: size(rug.widthCm, rug.lengthCm, figures) }),
     },
     ...list([
-      ...(i === 0 ? [say("plan.chosen")] : []),
+      ...(i === 0 ? [say("plan.chosen", { proposed: isProposed ? "yes" : "no" })] : []),
       say("plan.remains", { pieces, share: percent(Math.round(way.shareKept * 100)) }), say("plan.edges", { length: run(way.bindingM, figures) }),
       ...(way.cost ? [say("plan.cost", { cost: moneyEstimate(way.cost.range, way.cost.currency, words) })] : []),
     ]),

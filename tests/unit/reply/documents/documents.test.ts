@@ -19,7 +19,7 @@ import { DEFAULT_SETTINGS } from "../../../../lib/workshop/settings-schema";
 import type { Figures } from "../../../../lib/words/measures";
 import { anyInput } from "../any-input";
 import { wordsForChance } from "../../../../lib/triage/words";
-import { assessmentOf, inputOf, range } from "../make";
+import { action, assessmentOf, inputOf, range } from "../make";
 import { allWordsOf, CLEANER, OWNER, TOLD, wordsOf } from "./made";
 
 const textOf = (d: PrintedDocument) => allWordsOf(d).join("\n");
@@ -35,7 +35,7 @@ const TEST = { by: "Lantern Yard Rug Workshop", on: "20 November 2026", found: "
 
 describe("figures by locale and unit", () => {
   const way = { kind: "edge-off", pieces: [{ left: 0, top: 30, right: 200, bottom: 300 }], shareKept: 0.9, bindingM: 2, cost: { range: range(120, 150, 180), currency: "USD" } } as const;
-  const plan = (figures: Figures) => textOf(cutDownPlan({ asker: OWNER, reference: "K7-204", rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [], isTufted: false, isInspected: false, workshop: WORKSHOP, ways: [way], figures }));
+  const plan = (figures: Figures) => textOf(cutDownPlan({ asker: OWNER, reference: "K7-204", rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [], isTufted: false, isInspected: false, isProposed: true, workshop: WORKSHOP, ways: [way], figures }));
   it("tells a plan in feet where the workshop counts so, and the same price", () => {
     expect(plan(METRIC)).toMatch(/about 200 × 300 cm as it is drawn here\.[\s\S]*200 × 270 cm[\s\S]*2\.0 m of binding[\s\S]*US\$120 to US\$180/);
     const feet = plan({ locale: "en-US", areaUnit: "sqft" });
@@ -458,7 +458,12 @@ describe("what a report says of cutting down and of a smell", () => {
     expect(said({ cutting: "against" })).toContain("Considered on a plan of the rug, and decided against by the workshop.");
     expect(said({ cutting: "open" })).toContain("Considered on a plan of the rug; no way of cutting it was chosen.");
     expect(said({ cutting: "unplanned" })).toContain("no plan of it was drawn.");
-    expect(said({ cutting: "equal-ends" })).toContain("The same strip comes off both ends: proposed by the workshop on a plan of the rug.");
+    const advised = (id: Parameters<typeof action>[0]) => said({ cutting: "equal-ends", assessment: { ...REPORT.assessment, advice: action(id) } });
+    expect(advised("advise-cut-down")).toContain("The same strip comes off both ends: proposed by the workshop on a plan of the rug. It cannot be undone");
+    for (const other of ["advise-claim-or-replacement", "refer"] as const) {
+      expect(advised(other)).toContain("The same strip comes off both ends: drawn on a plan of the rug as one way; the workshop’s letter does not propose it. It cannot be undone");
+      expect(advised(other)).not.toContain("proposed by");
+    }
   });
   it("judges a smell that was told apart from the change, and says nothing of one that was not", () => {
     const smelling = (value: string[]): Partial<ConditionReport> => ({ assessment: { ...assessmentOf({ fibres: { wool: 0.9 }, evidence: [{ what: "changes", value, strength: "told" }], mechanisms: { "urine-old": 0.8 } }), odour: { now: 1, returns: 0.47 } } });
@@ -468,7 +473,7 @@ describe("what a report says of cutting down and of a smell", () => {
 });
 
 describe("the cut-down plan", () => {
-  const plan = cutDownPlan({ asker: OWNER, reference: "K7-204", rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [[{ x: 0, y: 0 }, { x: 200, y: 0 }, { x: 200, y: 30 }]], isTufted: true, isInspected: false, workshop: WORKSHOP, figures: METRIC,
+  const plan = cutDownPlan({ asker: OWNER, reference: "K7-204", rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [[{ x: 0, y: 0 }, { x: 200, y: 0 }, { x: 200, y: 30 }]], isTufted: true, isInspected: false, isProposed: true, workshop: WORKSHOP, figures: METRIC,
     ways: [{ kind: "edge-off", pieces: [{ left: 0, top: 30, right: 200, bottom: 300 }], shareKept: 0.9, bindingM: 2.02, cost: { range: range(60, 70, 90), currency: "EUR" } }] });
   it("says what remains, what it costs and that cutting cannot be undone", () => {
     expect(textOf(plan)).toMatch(/Remains: 200 × 270 cm, about 90\u00a0% of the rug\.\nNew edges: about 2\.0 m of binding\.\nCost: €60 to €90, from these edges as drawn to new ones all round what remains; confirmed when we have seen it/);
@@ -476,7 +481,7 @@ describe("the cut-down plan", () => {
   });
   it("says that it is provisional where nobody has inspected the rug, and only there", () => {
     expect(textOf(plan)).toContain("Provisional, not inspected: nobody here has seen the rug itself.");
-    const inspected = cutDownPlan({ asker: OWNER, reference: "K7-204", rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [], isTufted: false, isInspected: true, workshop: WORKSHOP, figures: METRIC,
+    const inspected = cutDownPlan({ asker: OWNER, reference: "K7-204", rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [], isTufted: false, isInspected: true, isProposed: true, workshop: WORKSHOP, figures: METRIC,
       ways: [{ kind: "edge-off", pieces: [{ left: 0, top: 30, right: 200, bottom: 300 }], shareKept: 0.9, bindingM: 2.02, cost: null }] });
     expect(textOf(inspected)).not.toContain("Provisional");
   });
@@ -486,12 +491,19 @@ describe("the cut-down plan", () => {
   });
   it("says of a cleaner’s enquiry who asked and who the owner is, and that the owner agrees to the line", () => {
     const way = { kind: "edge-off", pieces: [{ left: 0, top: 30, right: 200, bottom: 300 }], shareKept: 0.9, bindingM: 2.02, cost: null } as const;
-    const text = textOf(cutDownPlan({ asker: CLEANER, reference: "K7-204", rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [], isTufted: false, isInspected: false, workshop: WORKSHOP, figures: METRIC, ways: [way] }));
+    const text = textOf(cutDownPlan({ asker: CLEANER, reference: "K7-204", rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [], isTufted: false, isInspected: false, isProposed: true, workshop: WORKSHOP, figures: METRIC, ways: [way] }));
     expect(text).toContain("The client, Ana Example, cleans rugs and asked about a customer’s rug; its owner is Ines Varga.");
     expect(text).toContain("Nothing is cut before the rug’s owner has agreed to the line on the rug itself.");
     expect(textOf(plan)).toContain("before you have agreed");
   });
   it("tells the drawing in words", () => expect(plan.blocks.find((b) => b.kind === "plan")).toMatchObject({ alternative: expect.stringMatching(/200 × 270 cm remains of 200 × 300 cm/) as string }));
+  it("proposes the way that was chosen only where the letter does, and says of another that it was chosen on the plan", () => {
+    expect(textOf(plan)).toContain("The way we propose.");
+    const ways = [{ kind: "edge-off", pieces: [{ left: 0, top: 30, right: 200, bottom: 300 }], shareKept: 0.9, bindingM: 2.02, cost: null }] as const;
+    const text = textOf(cutDownPlan({ asker: OWNER, reference: "K7-204", rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [], isTufted: false, isProposed: false, isInspected: false, workshop: WORKSHOP, figures: METRIC, ways }));
+    expect(text).toContain("The way that was chosen on the plan; our letter does not propose it.");
+    expect(text).not.toContain("we propose");
+  });
 });
 
 describe("the care card", () => {
