@@ -10,6 +10,7 @@ import { speaksAgainstSilk } from "../triage/price-evidence";
 import { cutKey, type CutKey } from "../words/judged";
 import { asksOf, isSaidDry, isWetUnknown } from "./asks";
 import type { Facts, NumberFact, WordFact } from "./condition";
+import { beyondTold } from "./damage-told";
 import { isFreshUrineTold, isPotTold, isTroubleUnjudged, toldOfChange, wasCleanedAtHome } from "./happened";
 import { HARDLY_WORTH, PERHAPS_NOT_WORTH, type TreatedFirst } from "./paragraphs/troubles";
 import { actionOf } from "./kept-whole";
@@ -116,7 +117,7 @@ export const isLittle = ({ improvement }: Assessment): boolean => improvement !=
 /** More likely than not, less comes back than counts as brought back: what most speaks against the work. */
 export const fallsShort = ({ improvement }: Assessment): boolean => improvement !== null && improvement.median < BROUGHT_BACK.leastPerCent;
 
-const isHardlyWorth = ({ beyondRepair }: Assessment): boolean => (beyondRepair ?? 0) >= HARDLY_WORTH.beyondRepair;
+const isHardlyWorth = (a: Assessment): boolean => (beyondTold(a) ?? 0) >= HARDLY_WORTH.beyondRepair;
 /** Nobody is hurried: by what was told nothing is lost by waiting, or the work is likely not worth its cost. */
 const hasNoHaste = (a: Assessment): boolean => a.urgency.level === "can-wait" || isHardlyWorth(a);
 /** From here on a stain that has probably set may yet be fresh: the lower end of "unlikely" (IPCC). */
@@ -200,7 +201,7 @@ function given({ rug, enquiry, hasTelephone, hasName, hasPage, came }: FactsInpu
     "asked-collecting": asksOfKind(stories, "collecting"), "asked-how-long": asksOfKind(stories, "how-long-it-takes"),
     "trouble-unjudged": isTroubleUnjudged(rug.answers, enquiry), "cleaned-home": wasCleanedAtHome(rug.answers),
     "brown-washed-said": inTheirWords.includes("brown-washed"), "brown-said": inTheirWords.includes("brown"), "stiff-washed-said": inTheirWords.includes("stiff-washed"), "pot-said": isPotTold(rug), "mould-and-insects": treatedFirst(a) === "both",
-    "doubtful-worth": (a.beyondRepair ?? 0) >= PERHAPS_NOT_WORTH.beyondRepair, "hardly-worth": isHardlyWorth(a), "no-haste": hasNoHaste(a), "set-or-not": isSetOrNot(a), "little-hope": isLittle(a), "short-life": a.lifeYears && givesYears(a) && isLifeShort(a.lifeYears), "months-or-years": a.lifeYears && givesYears(a) && isLifeMonthsOrYears(a.lifeYears),
+    "doubtful-worth": (beyondTold(a) ?? 0) >= PERHAPS_NOT_WORTH.beyondRepair, "hardly-worth": isHardlyWorth(a), "no-haste": hasNoHaste(a), "set-or-not": isSetOrNot(a), "little-hope": isLittle(a), "short-life": a.lifeYears && givesYears(a) && isLifeShort(a.lifeYears), "months-or-years": a.lifeYears && givesYears(a) && isLifeMonthsOrYears(a.lifeYears),
   };
   return Object.entries(has).filter(([, value]) => Boolean(value)).map(([name]) => name);
 }
@@ -220,7 +221,7 @@ export function factsOf(input: FactsInput): Facts {
   const { rug: { assessment: a, answers }, enquiry, isTrade, rugs } = input;
   const [leading, rival] = namedFibres(a);
   const numbers = {
-    beyondRepair: a.beyondRepair, worse: a.worse, improvementHigh: a.improvement?.high, improvementWidth: a.improvement ? a.improvement.high - a.improvement.low : null,
+    beyondRepair: beyondTold(a), worse: a.worse, improvementHigh: a.improvement?.high, improvementWidth: a.improvement ? a.improvement.high - a.improvement.low : null,
     waterShy: a.fibres.filter((f) => WATER_SHY.includes(f.fibre)).reduce((sum, f) => sum + f.probability, 0),
   };
   return {
@@ -240,7 +241,6 @@ export function factsOf(input: FactsInput): Facts {
     numbers: Object.fromEntries(Object.entries(numbers).filter(([, v]) => typeof v === "number")) as Facts["numbers"],
   };
 }
-
 
 /** The facts of a whole letter: what holds for any of its rugs; of numbers the largest. */
 export function mergedFacts(facts: readonly Facts[]): Facts {

@@ -10,6 +10,7 @@ import { referralIn } from "../words/referral";
 import { wordsIn, type Words } from "../words/words";
 import { askLine, asksOf } from "./asks";
 import { cleaning, labelTextOf, keptByCut, likelyMechanisms, plannedCut, replacePrice, sawPhotos, strengthsOf, type Came, type RugForDraft, type TopicId } from "./facts";
+import { beyondTold } from "./damage-told";
 import { aidFits, emergencyStands, wasCleanedAtHome } from "./happened";
 import { greetingName } from "./greeting-name";
 import { labelFibre, namedFibres } from "./label-said";
@@ -166,7 +167,7 @@ export function slotsOf(input: SlotsInput): Slots {
     evidence: evidence(rug, words), soldAs: sold ? words.say(`sold.${sold}`) : null,
     improvement: a.improvement && improvementPhrase(a.improvement, words), life: a.lifeYears && lifePhrase(a.lifeYears, words),
     lifeLow: a.lifeYears && yearsEnd(a.lifeYears.low, "low", words), lifeHigh: a.lifeYears && yearsEnd(a.lifeYears.high, "high", words),
-    worse: a.worse === null ? null : rangeInHundred(harmRange(a.worse), words), beyond: a.beyondRepair === null ? null : likelihood(a.beyondRepair, words),
+    worse: a.worse === null ? null : rangeInHundred(harmRange(a.worse), words), beyond: beyondIn(a, words),
     atHome: words.say(wasCleanedAtHome(rug.answers) ? "letter.at-home-again" : "letter.at-home"),
     methods: offered.length ? listed(offered.map((m) => words.say(`method.${m}`)), "or", words) : null,
     clean: money("clean"), cutDown: a.money && cutDownPhrase(a, a.money.currency, words), cutWay: cutWay(a, words), replace: replacePrice(a) && money("replace"),
@@ -178,6 +179,12 @@ export function slotsOf(input: SlotsInput): Slots {
     collecting: workshop.collecting || null, weeks: workshop.workWeeks ? weeksPhrase(workshop.workWeeks, words) : null,
     signature: workshop.signature.trim() || workshop.name,
   };
+}
+
+/** {beyond}: null where nothing is told of it. */
+function beyondIn(a: Assessment, words: Words): string | null {
+  const chance = beyondTold(a);
+  return chance === null ? null : likelihood(chance, words);
 }
 
 /** {sharers}: "the two rugs", or "rugs 1 and 3" of more. `which`: counted from 0. */

@@ -2,6 +2,7 @@ import type { EnquiryAnswers } from "../trade/questions";
 import type { Assessment, Range } from "../triage/assessment";
 import { asksAtDesk } from "./asks";
 import { holds, type Facts } from "./condition";
+import { isWorthAsked } from "./damage-told";
 import { factsOf, givesYears, isFibreOpen, likelyMechanisms, treatedFirst, type RugForDraft } from "./facts";
 import { PARAGRAPHS, PLACES } from "./paragraphs";
 import type { PlaceId } from "./paragraphs/row";
@@ -60,7 +61,7 @@ export function toldByLetter(rug: RugForDraft, { enquiry, isTrade }: { enquiry: 
     lifeOpen: a.lifeYears && !givesLife ? whyNoYears(rug) : null,
     lifeOnce: givesLife ? onceTreated(rug) : null,
     isHeldBack: heldBackBy(rug),
-    isWorthTold: heldBackBy(rug) === null && rug.answers.age !== "antique",
+    isWorthTold: heldBackBy(rug) === null && rug.answers.age !== "antique" && isWorthAsked(a),
     asks: asksAtDesk(rug, likelyMechanisms(a)),
   };
 }

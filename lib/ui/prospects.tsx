@@ -1,4 +1,5 @@
 import { cutDownPhrase } from "../reply/cut-down-price";
+import { beyondTold, isWorthAsked } from "../reply/damage-told";
 import { AMOUNT_PHRASES, harmFigures, improvementFigures } from "../reply/phrases";
 import type { ToldByLetter } from "../reply/told-by-letter";
 import { METHODS } from "../trade/care";
@@ -25,13 +26,16 @@ export function Expected({ assessment: a, letter }: { assessment: Assessment; le
         <Texture texture={a.texture} />
         <Chance name="The smell comes back in damp weather" share={a.odour?.returns ?? null} note={a.odour && a.odour.now < 1 ? `if it smells, which is ${wordsForChance({ probability: a.odour.now, low: a.odour.now })}` : undefined} />
         <Chance name="Made worse by cleaning" share={a.worse} figures={a.worse === null ? undefined : harmFigures(a.worse)} />
-        <Chance name="Beyond economic repair" share={a.beyondRepair} note="provisional, not inspected" />
+        <Chance name="Beyond economic repair" share={beyondTold(a)} note="provisional, not inspected" />
       </Measures>
       {letter.comesBackOpen && <p className={css.plain}>{sentenceCase(letter.comesBackOpen)}.</p>}
+      {a.beyondRepair !== null && !isWorthAsked(a) && <p className={css.plain}>{UNASKED}</p>}
       {whyUnstated(a.why).map((why) => <p key={why} className={css.plain}>{why}</p>)}
     </>
   );
 }
+
+const UNASKED = "Whether it is beyond economic repair is not told: no damage was told of or measured, and they ask for no cleaning.";
 
 /** Why expectations stand without a figure. Where one reason holds for several of them it is said once. */
 export const whyUnstated = ({ improvement, worse, beyondRepair }: Assessment["why"]): string[] =>

@@ -1,9 +1,9 @@
 import type { Assessment } from "../../triage/assessment";
 import type { Words } from "../../words/words";
+import { answersTo } from "../damage-told";
 import { likelyMechanisms } from "../facts";
 import { likelihood } from "../phrases";
 import { heading, list, type Block } from "./blocks";
-import { answersTo } from "./report-change";
 
 /** Whether flood or waste water was told of: nobody touches it, so nothing is said of what comes back, of work or of years. */
 export const isFlooded = (a: Assessment): boolean => answersTo(a, "incidents").includes("flood");

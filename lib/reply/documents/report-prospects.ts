@@ -1,12 +1,12 @@
 import type { Assessment, Range } from "../../triage/assessment";
 import { notStatedIn } from "../../words/judged";
 import type { Words } from "../../words/words";
+import { answersTo, beyondTold, changeIn, isWorthAsked } from "../damage-told";
 import { givesYears, isFibreOpen, treatedFirst } from "../facts";
 import { harmRange, lifePhrase, likelihood } from "../phrases";
 import { list, paragraph, small, type Block } from "./blocks";
 import { inHundred, rangeInHundred } from "./chances";
 import { isFlooded } from "./report-cautions";
-import { answersTo, changeIn, isDamageTold } from "./report-change";
 import type { Inspection } from "./report-seen";
 
 interface Judged { readonly assessment: Assessment; readonly inspection: Inspection | null }
@@ -48,10 +48,11 @@ function improvement(a: Assessment, words: Words): string {
   return words.say("report.improvement", { low: Math.round(a.improvement.low), high: Math.round(a.improvement.high) });
 }
 
-/** The verdict is a person's; the chance is the program's and stays provisional, and there is none where no damage was told. */
+/** The verdict is a person's; the chance is the program's and stays provisional, and there is none where the letters tell none. */
 function beyondRepair(a: Assessment, inspection: Inspection | null, words: Words): string {
   if (inspection) return words.say(inspection.isBeyondRepair ? "report.beyond" : "report.not-beyond", { by: inspection.by, day: inspection.on });
   if (isFlooded(a)) return words.say("report.beyond-not-judged");
-  if (!isDamageTold(a)) return words.say("report.beyond-no-damage", { change: changeIn(a) });
-  return a.beyondRepair === null ? words.say("report.beyond-not-judged") : words.say("report.beyond-chance", { likely: likelihood(a.beyondRepair, words), chance: inHundred(a.beyondRepair, words) });
+  if (!isWorthAsked(a)) return words.say("report.beyond-no-damage", { change: changeIn(a) });
+  const chance = beyondTold(a);
+  return chance === null ? words.say("report.beyond-not-judged") : words.say("report.beyond-chance", { change: changeIn(a), likely: likelihood(chance, words), chance: inHundred(chance, words) });
 }

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { prospectBlocks } from "../../../lib/reply/documents/report-prospects";
 import { composeDraft } from "../../../lib/reply/draft";
 import type { RugForDraft } from "../../../lib/reply/facts";
 import { headlineOf } from "../../../lib/reply/headline";
@@ -11,7 +12,7 @@ import { PHOTO_KINDS, type PhotoKind, type RugAnswers } from "../../../lib/trade
 import type { Assessment, MechanismId } from "../../../lib/triage/assessment";
 import { wordsIn } from "../../../lib/words/words";
 import { anyInput, anyWorth } from "./any-input";
-import { action, assessmentOf, range, type Sketch } from "./make";
+import { action, assessmentOf, range, worthless, type Sketch } from "./make";
 import { answersOf, DEMO_CLIENTS, lettersTo, reasonOf } from "./must-say/demo-letters";
 
 const WORDS = wordsIn("en-GB");
@@ -141,6 +142,42 @@ describe("toldByLetter", () => {
     const asks = (mechanism: MechanismId) => toldOf(rugOf({ nextQuestions: [next("trouble"), { id: "microscopy", kind: "bench-test", ask: "", why: "" }, next("whole")] }, {}, { [mechanism]: 0.9 })).asks.map((q) => q.id);
     expect(asks("soil-only")).toEqual(["whole", "microscopy"]);
     expect(asks("food-old")).toEqual(["trouble", "whole", "microscopy"]);
+  });
+});
+
+describe("whether it is worth its cost", () => {
+  const OF_WORTH = /worth (?:the money|its cost|the cost|today|cleaning)|take your money/;
+  const finding = ([what, value]: readonly [string, string | string[]]) => ({ what, value, strength: "told", from: "client", decibans: 0, staff: "", client: "" }) as const;
+  /** What letter, desk and report tell of it, of ordinary soil: each whether it speaks of worth. */
+  function speaks(beyondRepair: number, told: Readonly<Record<string, string | string[]>>) {
+    const input = worthless({ beyondRepair, advice: action("inspect-and-test") }, "soil-only");
+    const [rug] = input.assessments;
+    if (!rug) throw new Error("Expected a rug.");
+    const assessment = { ...rug.assessment, findings: [...rug.assessment.findings.filter((f) => !(f.what in told)), ...Object.entries(told).map(finding)] };
+    const letter = toldOf({ ...rug, assessment });
+    const report = JSON.stringify(prospectBlocks({ assessment, inspection: null }, WORDS));
+    return {
+      letter: OF_WORTH.test(plain(composeDraft({ ...input, assessments: [{ ...rug, assessment }] }).text)), headline: OF_WORTH.test(JSON.stringify(headlineOf(assessment, { letter, words: WORDS }))),
+      desk: letter.isWorthTold, report: report.includes("the chance is about"),
+    };
+  }
+  const ALL = { letter: true, headline: true, desk: true, report: true };
+  const NONE = { letter: false, headline: false, desk: false, report: false };
+  const UNTOLD = { incidents: ["nothing"], changes: ["shaded"] };
+
+  it.each(["what-is-it", "mis-sold"])("is told by none of letter, desk and report where no damage was told and they write for %s alone", (reason) => {
+    for (const beyond of [0.38, 0.7, 0.95]) for (const told of [UNTOLD, { incidents: ["unknown"], changes: ["none"] }, {}]) expect(speaks(beyond, { ...told, reason })).toEqual(NONE);
+  });
+  it.each(["what-is-it", "mis-sold"])("is told by all of them where damage was told, or measured, beside %s", (reason) => {
+    for (const told of [{ changes: ["ring"] }, { incidents: ["spill"], changes: ["none"] }, { ...UNTOLD, "colour-change": "darker" }]) expect(speaks(0.7, { ...told, reason })).toEqual(ALL);
+  });
+  it("is told by all of them where they ask for work, or have not said why they write", () => {
+    for (const told of [{ ...UNTOLD, reason: "routine" }, { ...UNTOLD, reason: "older-trouble" }, UNTOLD]) expect(speaks(0.7, told)).toEqual(ALL);
+  });
+  it("is left out for Philippa Gaunt, who asks about silk, and told to a client whose rug is wet and has not changed", () => {
+    const told = (client: string) => lettersTo(client).map(({ letter: { draft, rugs } }) => [OF_WORTH.test(plain(draft.text)), (rugs[0]?.assessment.beyondRepair ?? 0) >= 0.33]);
+    for (const read of told("Philippa Gaunt")) expect(read).toEqual([false, true]);
+    for (const read of told("Marguerite Okonjo-Lindqvist of Upper Hallowmere Old Schoolhouse")) expect(read).toEqual([true, true]);
   });
 });
 

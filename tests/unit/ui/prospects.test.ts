@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import { toldByLetter } from "../../../lib/reply/told-by-letter";
 import { belief, told } from "../triage/told";
 import { judgeMethods } from "../../../lib/triage/methods";
-import { Prospects, whyUnstated } from "../../../lib/ui/prospects";
+import { Expected, Prospects, whyUnstated } from "../../../lib/ui/prospects";
 import { wordsIn } from "../../../lib/words/words";
 import { assessmentOf } from "../reply/make";
 
@@ -30,6 +30,20 @@ describe("the years at the desk", () => {
     const letter = toldByLetter({ title: "A rug", answers: {}, assessment }, { enquiry: {}, isTrade: false });
     const shown = renderToStaticMarkup(createElement(Prospects, { assessment, letter, currencyNow: null, as: "h3", words: wordsIn("en-GB") })).replace(/<[^>]*>/gu, " ").replace(/\s+/gu, " ");
     expect(shown).toContain(says);
+  });
+});
+
+describe("what is to be expected, at the desk", () => {
+  it("shows the chance that it is beyond economic repair, and where no damage was told and no cleaning is asked for says why not", () => {
+    const shown = (reason: string) => {
+      const assessment = assessmentOf({ fibres: { wool: 0.9 }, evidence: [{ what: "reason", value: reason, strength: "told" }], rest: { beyondRepair: 0.38 } });
+      const letter = toldByLetter({ title: "A rug", answers: {}, assessment }, { enquiry: {}, isTrade: false });
+      return renderToStaticMarkup(createElement(Expected, { assessment, letter })).replace(/<[^>]*>/gu, " ").replace(/\s+/gu, " ");
+    };
+    expect(shown("routine")).toMatch(/Beyond economic repair .*38/);
+    expect(shown("routine")).not.toContain("is not told");
+    expect(shown("mis-sold")).toContain("Whether it is beyond economic repair is not told: no damage was told of or measured, and they ask for no cleaning.");
+    expect(shown("mis-sold")).not.toMatch(/38/);
   });
 });
 

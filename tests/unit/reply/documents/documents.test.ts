@@ -381,10 +381,11 @@ describe("the condition report", () => {
     expect(withFindings(told("changes", ["stiff"]))).not.toContain("shading");
   });
   it.each([
-    ["shaded only", [told("changes", ["shaded"]), told("incidents", ["nothing"])], "no damage was told of or measured"],
-    ["nothing at all", [told("changes", ["none"]), told("incidents", ["nothing"])], "no damage was told of or measured"],
-    ["what was not answered", [], "what has changed was left open, and no damage was measured"],
-  ])("of %s states no share of a change and no chance of being beyond repair, and says why", (_, findings, why) => {
+    ["shaded only", [told("changes", ["shaded"]), told("incidents", ["nothing"]), told("reason", "mis-sold")], "no damage was told of or measured"],
+    ["nothing at all", [told("changes", ["none"]), told("incidents", ["nothing"]), told("reason", "what-is-it")], "no damage was told of or measured"],
+    ["what nobody knows", [told("incidents", ["unknown"]), told("reason", "what-is-it")], "what has changed was left open, and no damage was measured"],
+    ["what was not answered", [told("reason", "what-is-it")], "what has changed was left open, and no damage was measured"],
+  ])("of %s, where no work is asked for, states no share of a change and no chance of being beyond repair, and says why", (_, findings, why) => {
     const text = withFindings(...findings);
     expect(text).toContain(`Provisional, not inspected: whether it is beyond economic repair was not judged, for ${why}.`);
     expect(text).toContain("No improvement is stated: ");
@@ -394,7 +395,7 @@ describe("the condition report", () => {
   });
   it("of a spill that has left nothing to see yet states the chance of being beyond repair, and no share of a change", () => {
     const text = withFindings(told("changes", ["none"]), told("incidents", ["water"]));
-    expect(text).toContain("that it is beyond economic repair; the chance is about 60 in 100.");
+    expect(text).toContain("Provisional, not inspected: by what was weighed, and not by a change that was told of or measured, it is about as likely as not that it is beyond economic repair; the chance is about 60 in 100.");
     expect(text).toContain("No improvement is stated: no change was told of or measured.");
     expect(text).not.toContain("may be undone");
   });
@@ -496,7 +497,6 @@ describe("the cut-down plan", () => {
     expect(text).toContain("Nothing is cut before the rug’s owner has agreed to the line on the rug itself.");
     expect(textOf(plan)).toContain("before you have agreed");
   });
-  it("tells the drawing in words", () => expect(plan.blocks.find((b) => b.kind === "plan")).toMatchObject({ alternative: expect.stringMatching(/200 × 270 cm remains of 200 × 300 cm/) as string }));
   it("proposes the way that was chosen only where the letter does, and says of another that it was chosen on the plan", () => {
     expect(textOf(plan)).toContain("The way we propose.");
     const ways = [{ kind: "edge-off", pieces: [{ left: 0, top: 30, right: 200, bottom: 300 }], shareKept: 0.9, bindingM: 2.02, cost: null }] as const;
@@ -504,6 +504,7 @@ describe("the cut-down plan", () => {
     expect(text).toContain("The way that was chosen on the plan; our letter does not propose it.");
     expect(text).not.toContain("we propose");
   });
+  it("tells the drawing in words", () => expect(plan.blocks.find((b) => b.kind === "plan")).toMatchObject({ alternative: expect.stringMatching(/200 × 270 cm remains of 200 × 300 cm/) as string }));
 });
 
 describe("the care card", () => {
