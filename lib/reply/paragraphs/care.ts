@@ -14,6 +14,10 @@ const NOT_CLEANED_YET: Condition["not"] = { mechanisms: ["mould", "insects", "dy
 const AT_ALL = "If it is cleaned at all, then {methods}, and only after a test in a hidden corner.";
 const ALL_THE_SAME = "If it is cleaned all the same, then {methods}, and only after a test in a hidden corner.";
 const WHEN_NEEDED = "When it needs a clean, then {methods}, and only after a test in a hidden corner.";
+/** A way of cleaning is named for a dry rug: one that is told to be wet dries first. */
+const WET: Condition["is"] = { offered: CLEANING, wet: ["wet", "damp"] };
+const AT_ALL_DRY = "Once it is dry, if it is cleaned at all, then {methods}, and only after a test in a hidden corner.";
+const ALL_THE_SAME_DRY = "Once it is dry, if it is cleaned all the same, then {methods}, and only after a test in a hidden corner.";
 /** What it lost is looks alone: nothing that takes its use, and no bare patch. */
 const KEEPS_USE: Condition["not"] = { age: ["antique"], changes: ["bare", "spots"], mechanisms: LOST_USE };
 const KEPT: Condition["is"] = { advice: ["advise-claim-or-replacement"], top: LOOKS };
@@ -57,18 +61,30 @@ export const CARE: readonly ParagraphRow[] = [
     text: "Whatever it turns out to be, we clean nothing before a test in a hidden corner." },
   { ...TRADE, id: "care-not-ours", version: 1, place: "care", when: { is: { offered: CLEANING, advice: ["not-our-work"] } },
     text: "If anybody cleans it, then only after a test in a hidden corner." },
+  { ...TRADE, id: "care-reluctant-wet", version: 1, place: "care", when: { is: { ...WET, advice: ["advise-cut-down", "advise-claim-or-replacement", "refer"] } },
+    text: AT_ALL_DRY },
   { ...TRADE, id: "care-reluctant", version: 2, place: "care", when: { is: { offered: CLEANING, advice: ["advise-cut-down", "advise-claim-or-replacement", "refer"] } },
     text: AT_ALL },
+  { ...TRADE, id: "care-repair-wet", version: 1, place: "care", when: { is: { ...WET, top: REPAIRS }, not: { has: ["improvement"] } },
+    text: AT_ALL_DRY },
   { ...TRADE, id: "care-repair", version: 1, place: "care", when: { is: { offered: CLEANING, top: REPAIRS }, not: { has: ["improvement"] } },
     text: AT_ALL },
+  { ...TRADE, id: "care-doubtful-wet", version: 1, place: "care", when: { is: WET, atLeast: HARDLY_WORTH },
+    text: ALL_THE_SAME_DRY },
   { ...TRADE, id: "care-doubtful", version: 1, place: "care", when: { is: { offered: CLEANING }, atLeast: HARDLY_WORTH },
     text: ALL_THE_SAME },
+  { ...TRADE, id: "care-little-wet", version: 1, place: "care", when: { is: { ...WET, has: ["little-hope"] }, not: { advice: ["leave-alone", "ask-for-more"] } },
+    text: ALL_THE_SAME_DRY },
   { ...TRADE, id: "care-little", version: 1, place: "care", when: { is: { offered: CLEANING, has: ["little-hope"] }, not: { advice: ["leave-alone", "ask-for-more"] } },
     text: ALL_THE_SAME },
+  { ...TRADE, id: "care-later-wet", version: 1, place: "care", when: { is: { ...WET, advice: ["leave-alone", "ask-for-more"] } },
+    text: "Once it is dry and needs a clean, then {methods}, and only after a test in a hidden corner." },
   { ...TRADE, id: "care-later", version: 1, place: "care", when: { is: { offered: CLEANING, advice: ["leave-alone", "ask-for-more"] } },
     text: WHEN_NEEDED },
   { ...TRADE, id: "care-unasked", version: 1, place: "care", when: { is: { offered: CLEANING, top: ["soil-only"], reason: ["what-is-it", "mis-sold"], urgency: ["can-wait"] } },
     text: WHEN_NEEDED },
+  { ...TRADE, id: "care-wet", version: 1, place: "care", when: { is: WET },
+    text: "Once it is dry, we would clean it {methods}, and only after a test in a hidden corner." },
   { ...TRADE, id: "care", version: 1, place: "care", when: { is: { offered: CLEANING } },
     text: "We would clean it {methods}, and only after a test in a hidden corner." },
   { ...TRADE, id: "care-none", version: 1, place: "care", when: { is: { ruledOut: CLEANING } },

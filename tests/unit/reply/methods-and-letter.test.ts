@@ -3,8 +3,9 @@ import { describe, expect, it } from "vitest";
 import { composeDraft } from "../../../lib/reply/draft";
 import { METHODS, WASHING, type MethodId } from "../../../lib/trade/care";
 import { QUESTIONS, type EnquiryAnswers, type QuestionId, type RugAnswers } from "../../../lib/trade/questions";
-import type { Assessment } from "../../../lib/triage/assessment";
+import type { Assessment, MechanismId } from "../../../lib/triage/assessment";
 import { anyInput, anyWorth } from "./any-input";
+import { action, inputOf, range, WOOL_METHODS } from "./make";
 import { answersOf, DEMO_CLIENTS, lettersTo, reasonOf } from "./must-say/demo-letters";
 import { letterOf, plainly } from "./must-say/letter-of";
 
@@ -73,5 +74,31 @@ describe("the methods at the desk and the letter", () => {
       rugs.forEach(({ assessment }, at) => expect(isOut(assessment, "none"), client).toBe(goesOn(assessment, answersOf(client)[at]!, reasonOf(client))));
       if (rugs.length === 1) expect(contradictions(rugs[0]!.assessment, plainly(draft.text))).toEqual([]);
     }
+  });
+});
+
+describe("the ways of cleaning that a letter names", () => {
+  const careOf = (wetNow: EnquiryAnswers["wetNow"], rest: Partial<Assessment>, mechanism: MechanismId = "food-old") =>
+    /[^.\n]*(?:full wash|nearly dry)[^.]*\./.exec(composeDraft(inputOf({ enquiry: { wetNow }, sketch: { fibres: { wool: 0.93 }, evidence: [{ what: "label", value: "wool", strength: "label-typed" }], methods: WOOL_METHODS, mechanisms: { [mechanism]: 0.9 }, rest: { improvement: range(30, 60, 80), ...rest } } })).text)?.[0].trim();
+  const little = { improvement: range(1, 3, 8) };
+  it.each<[string, Partial<Assessment>, MechanismId?]>([
+    ["it is offered", { advice: action("quote-with-limits") }],
+    ["it comes after first aid", { advice: action("first-aid") }],
+    ["it would rather be left", { advice: action("advise-claim-or-replacement") }], ["somebody else sees it first", { advice: action("refer") }],
+    ["it is a matter for repair", { advice: action("quote-with-limits"), improvement: null }, "shrinkage"],
+    ["it is likely not worth its cost", { advice: action("quote-with-limits"), beyondRepair: 0.7 }], ["little comes back", { advice: action("quote-with-limits"), ...little }],
+    ["it can wait", { advice: action("leave-alone") }], ["more is asked for", { advice: action("ask-for-more") }],
+  ])("wait until a wet or damp rug is dry where %s, and are the same ways as of a dry one", (_, rest, mechanism) => {
+    const dry = careOf("no", rest, mechanism);
+    expect(dry).toMatch(/ nearly dry or by a full wash in our workshop, and only after a test in a hidden corner\.$/);
+    expect(dry).not.toContain("Once");
+    for (const wetNow of ["wet", "damp"] as const) {
+      const wet = careOf(wetNow, rest, mechanism);
+      expect(wet).toMatch(/^Once it is dry/);
+      expect(wet?.slice(wet.indexOf("nearly dry"))).toBe(dry?.slice(dry.indexOf("nearly dry")));
+    }
+  });
+  it("are told to Henrike Aldous, whose rug is wet, for when it is dry", () => {
+    for (const { letter: { draft } } of lettersTo("Henrike Aldous")) expect(draft.text).toContain("Once it is dry, we would clean it by a full wash in our workshop or by hand with little water, and only after a test in a hidden corner.");
   });
 });
