@@ -7,7 +7,7 @@ import type { Contact } from "./client-schema";
 import { isEnded } from "./client-standing";
 import { addClientLink } from "./open-client-link";
 import { urgenciesOfWords, WORDS_PARTS } from "./unread-letters";
-import { assessmentOf } from "./stored";
+import { assessmentOf, rugAnswersOf } from "./stored";
 import { firstAidAtOnce } from "./wet-by-words";
 
 interface Again {
@@ -30,8 +30,9 @@ export async function acknowledgeAgain(tx: Tx, { enquiryId, to, was, isDue }: Ag
   const enquiry = await tx.enquiry.findUniqueOrThrow({ where: { id: enquiryId }, include: WORDS_PARTS });
   if (to.email === null || isEnded(enquiry.state) || isOnItsWay || !(hasFailed || isDue)) return false;
   const settings = await readSettings(tx);
-  const judged = enquiry.rugs.flatMap((r) => r.assessments.map((a) => assessmentOf(a.result)));
-  const firstAid = enquiry.letters.length > 0 ? null : firstAidAtOnce(judged, urgenciesOfWords(enquiry), settings.emergencyNumber);
+  const assessments = enquiry.rugs.flatMap((r) => r.assessments.map((a) => assessmentOf(a.result)));
+  const answers = enquiry.rugs.map((r) => rugAnswersOf(r.answers));
+  const firstAid = enquiry.letters.length > 0 ? null : firstAidAtOnce({ assessments, byWords: urgenciesOfWords(enquiry), answers, emergencyNumber: settings.emergencyNumber });
   const { linkId } = await addClientLink(tx, enquiryId, now);
   await acknowledge(tx, { enquiryId, reference: enquiry.reference, channel: enquiry.channel, linkId, client: { name: to.name, email: to.email }, isTold: enquiry.letters.some((l) => l.state === "sent"), firstAid, settings, now });
   return true;

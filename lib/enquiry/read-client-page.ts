@@ -3,6 +3,7 @@ import { database, type Prisma } from "../store/database";
 import { NEWEST_FIRST, OLDEST_FIRST } from "../store/row-order";
 import { isFlooded } from "../reply/documents/report-cautions";
 import { givesYears, treatedFirst } from "../reply/facts";
+import { isGasTold } from "../reply/happened";
 import { DECADES } from "../reply/phrases";
 import { titleIn } from "../reply/rug-title";
 import { wordsIn } from "../words/words";
@@ -57,7 +58,7 @@ export async function readClientPage(caller: Caller, now: Date): Promise<Result<
     clientName: row.client.name,
     submittedAt: row.submittedAt.toISOString(),
     standing: clientStanding(row.state, letters.at(-1)?.kind ?? null, wordsIn(workshop.locale)),
-    firstAid: { isNow: firstAid !== null && letters.length === 0, handsOff: firstAid === "hands-off" },
+    firstAid: { isNow: firstAid !== null && letters.length === 0, handsOff: firstAid === "hands-off", isGas: firstAid !== null && row.rugs.some((r) => isGasTold(rugAnswersOf(r.answers))) },
     rugs: row.rugs.map((rug) => ({ ...rugForClient(rug, replied), title: titleIn(rug.title, wordsIn(workshop.locale), workshop.areaUnit) })),
     written: writtenOf(own).map(({ at, text }) => ({ at: at.toISOString(), text })),
     answers: own.length > 0 ? enquiryAnswersOf(row.answers).answers : {},

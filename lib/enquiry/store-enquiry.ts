@@ -74,7 +74,7 @@ export async function storeEnquiry(tx: Tx, e: NewEnquiry): Promise<{ enquiryId: 
       },
     },
   });
-  return { enquiryId, reference, firstAid: firstAidAtOnce(e.assessed.rugs.map((r) => r.assessment), byWords, e.assessed.rugs[0]?.settings.emergencyNumber) };
+  return { enquiryId, reference, firstAid: firstAidAtOnce({ assessments: e.assessed.rugs.map((r) => r.assessment), byWords, answers: e.rugs.map((r) => r.answers), emergencyNumber: e.assessed.rugs[0]?.settings.emergencyNumber }) };
 }
 
 const answerRows = (answers: RugAnswers, at: Date) => Object.entries(answers).flatMap(([question, value]) => (value === undefined ? [] : [{ question, value, at }]));

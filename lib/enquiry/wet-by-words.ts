@@ -1,3 +1,4 @@
+import { isGasTold } from "../reply/happened";
 import { FIRST_AID, firstAidSentences, firstAidUnread } from "../trade/first-aid";
 import type { LetterSign } from "../trade/letter-signs";
 import type { EnquiryAnswers, RugAnswers } from "../trade/questions";
@@ -33,10 +34,13 @@ export function newestOfWater(messages: readonly { at: Date; text: string }[]): 
 /** First aid as it goes out at once with the acknowledgement. */
 export interface FirstAidAtOnce { /** Nobody could read whether anything is wet. */ isUnread: boolean; /** In English, as an assessment holds it. */ lines: string[] }
 
+/** What first aid at once is chosen by. `answers`: of each rug. */
+interface AtOnce { assessments: readonly Judged[]; byWords: readonly LetterUrgency[]; answers: readonly RugAnswers[]; emergencyNumber: string | undefined }
+
 /** What a client is told at once, before anybody has read what they wrote; null where nothing is wet by what can be read. */
-export function firstAidAtOnce(assessments: readonly Judged[], byWords: readonly LetterUrgency[], emergencyNumber: string | undefined): FirstAidAtOnce | null {
+export function firstAidAtOnce({ assessments, byWords, answers, emergencyNumber }: AtOnce): FirstAidAtOnce | null {
   const aid = firstAidOf(assessments, byWords);
-  if (aid) return { isUnread: false, lines: firstAidSentences(emergencyNumber, aid === "hands-off") };
+  if (aid) return { isUnread: false, lines: firstAidSentences(emergencyNumber, aid === "hands-off", answers.some(isGasTold)) };
   return byWords.some((u) => u.firstAid === "unread") ? { isUnread: true, lines: firstAidUnread(emergencyNumber) } : null;
 }
 

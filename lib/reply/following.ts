@@ -1,11 +1,14 @@
+import { gasIn } from "../words/first-aid";
 import { withAnswerPlace } from "./answer-place";
 import { isTold, type Told } from "./changes";
 import { inToneThatFits, partedBy, shortEnough, type ComposedDraft } from "./draft";
 import type { Came, Moved } from "./facts";
+import { isGasTold } from "./happened";
 import { isSameJudgement, movedSince, placesOf, TOPICS } from "./moved";
 import type { PlaceId } from "./paragraphs/row";
 import { blocks, piecesOf, type DraftInput, type Piece } from "./pieces";
 import { saidOnce } from "./said-once";
+import { wordsOf } from "./slots";
 
 /** What stands in every letter where there is something to say. First aid is never left to an earlier letter. */
 const ALWAYS: readonly PlaceId[] = ["greeting", "first-aid", "first-aid-list", "thanks", "signature"];
@@ -50,7 +53,11 @@ function joined(pieces: readonly Piece[], standing: readonly Piece[]): Piece[] {
 
 /** What the letter before said, and what came since. */
 interface Since { told: Told; came: Came }
-const toldAid = ({ paragraphs }: Told): boolean => paragraphs.some((p) => p.place === "first-aid" && p.stands);
+/** Whether that letter told first aid, and of the gas too where we now know of one. */
+function toldAid({ paragraphs }: Told, { assessments, workshop }: DraftInput): boolean {
+  const gas = assessments.some((rug) => isGasTold(rug.answers)) ? gasIn(wordsOf(workshop), workshop.emergencyNumber) : "";
+  return paragraphs.some((p) => p.place === "first-aid" && p.stands && (gas === "" || p.said?.includes(gas)));
+}
 /** These speak of a change, and a letter that is whole changes nothing: it is read by itself. */
 const OF_CHANGES: readonly PlaceId[] = ["since"];
 
@@ -60,7 +67,7 @@ const OF_CHANGES: readonly PlaceId[] = ["since"];
  * @throws Error where there is no rug to write about.
  */
 export const composeWholeAgain = (asked: DraftInput, { told, came }: Since): ComposedDraft => inToneThatFits(asked, (input) => {
-  const { subject, pieces, ...leads } = piecesOf(input, { ...came, aidTold: toldAid(told) });
+  const { subject, pieces, ...leads } = piecesOf(input, { ...came, aidTold: toldAid(told, input) });
   const whole = pieces.filter((p) => !OF_CHANGES.includes(p.place.id));
   const standing = shortEnough(whole, input.assessments.length, leads);
   const laid = saidOnce(standing, leads);
@@ -73,7 +80,7 @@ export const composeWholeAgain = (asked: DraftInput, { told, came }: Since): Com
  * @throws Error where there is no rug to write about.
  */
 export function composeFollowing(input: DraftInput, { told, came: since }: Since): ComposedDraft {
-  const came = { ...since, aidTold: toldAid(told) };
+  const came = { ...since, aidTold: toldAid(told, input) };
   const isNew = (p: Piece) => !isTold(p.used, told, readsToday) && !isSameJudgement(p, told);
   const { readsToday, waits, pieces: unmoved } = piecesOf(input, came);
   const moved = movedSince(unmoved, told, { isNew, waits });

@@ -59,12 +59,24 @@ const isAnswered = (answers: RugAnswers, any: AnyAnswer): boolean =>
 /** Nobody has said what happened. */
 const isUntold = ({ incidents = [], liquid }: RugAnswers): boolean => liquid === undefined && incidents.every((id) => id === "unknown" || id === "unsure");
 
+/** Bleach and something it can give off gas with were told together: an acid, ammonia, a cleaner that may hold one, or urine not said to be old. */
+export function isGasTold(answers: RugAnswers): boolean {
+  const { bleach, beside, urine, notFresh } = FIRST_AID.gas;
+  const isUrine = isAnswered(answers, urine) && !notFresh.some((since) => since === answers.since);
+  return isAnswered(answers, bleach) && (isUrine || isAnswered(answers, beside));
+}
+/** The same while it is wet, or where it was today. */
+export const isGasNow = (answers: RugAnswers, { wetNow }: EnquiryAnswers): boolean =>
+  isGasTold(answers) && (wetNow === "wet" || wetNow === "damp" || answers.since === "hour" || answers.since === "day");
+
 /** Which lines of first aid fit: what fits everywhere, and what was told; all but that of products where nothing was. */
 export function aidFits(answers: RugAnswers): readonly ShortLine[] {
   const { fits: told, inShort } = FIRST_AID;
+  const isGas = isGasTold(answers);
   return inShort.filter(({ fits }) => {
     if (fits === "always") return true;
-    if (fits === "may-touch") return !isAnswered(answers, told.foul);
+    if (fits === "may-stay") return !isGas;
+    if (fits === "may-touch") return !isGas && !isAnswered(answers, told.foul);
     return isAnswered(answers, told[fits]) || (fits !== "product" && isUntold(answers));
   });
 }

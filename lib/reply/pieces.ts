@@ -7,6 +7,7 @@ import type { Words } from "../words/words";
 import { holds, type Facts } from "./condition";
 import { factsOf, mergedFacts, type Came, type RugForDraft } from "./facts";
 import { greetingName } from "./greeting-name";
+import { isGasTold } from "./happened";
 import { SHIPPED, textIn, type LibraryRow } from "./library";
 import { PLACES, SAID_WET } from "./paragraphs";
 import { partsOf, type Part } from "./parts";
@@ -118,14 +119,16 @@ function subjectOf(rugs: readonly RugForDraft[], trade: boolean, { words, areaUn
   return [colour ? say("letter.subject", { whose, colour: colourName(colour, words) }) : say("letter.subject-plain", { whose }), ...title.split(", ").slice(1).map((part) => sidesIn(part, words, areaUnit))].join(", ");
 }
 
-/** What is read of each rug, and of the letter as a whole: its facts are those of any of its rugs, its words those of the first that is wet, else of the first. */
+/** What is read of each rug, and of the letter as a whole: its facts are those of any of its rugs, its words those of the first that is wet, else of the first; among these one that may give off gas leads. */
 function subjectsOf({ assessments, client, workshop, enquiry }: DraftInput, trade: boolean, came: Came | null): { letter: Subject; rugs: Subject[] } {
   const photosCame = (came?.photos ?? 0) > 0;
   const rugs = assessments.map((told) => ({ ...told, photosCame })).map((rug, at): Subject => ({
     slots: slotsOf({ rug, number: at + 1, rugs: assessments.length, client: { ...client, isTrade: trade }, workshop, came }), assessment: rug.assessment, words: wordsOf(workshop), rug: at,
     facts: factsOf({ rug, enquiry, isTrade: trade, rugs: assessments.length, hasTelephone: workshop.telephone !== "", hasName: greetingName(client.name) !== null, hasPage: client.email !== null, came }),
   }));
-  const first = rugs.find((r) => r.assessment.firstAid) ?? rugs[0];
+  const wet = rugs.filter((r) => r.assessment.firstAid);
+  const leads = wet.length > 0 ? wet : rugs;
+  const first = leads.find((r) => isGasTold(assessments[r.rug ?? 0]?.answers ?? {})) ?? leads[0];
   if (!first) throw new Error("Expected at least one assessment to write about but received none");
   return { rugs, letter: { ...first, rug: null, facts: mergedFacts(rugs.map((r) => r.facts)) } };
 }

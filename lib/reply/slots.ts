@@ -1,9 +1,9 @@
 import type { FibreId } from "../trade/fibres";
-import { FIRST_AID } from "../trade/first-aid";
+import { FIRST_AID, firstAidSentences } from "../trade/first-aid";
 import type { Tone } from "../trade/tones";
 import type { Assessment, MethodId } from "../triage/assessment";
 import type { Strength } from "../triage/finding";
-import { emergencyIn, firstAidIn } from "../words/first-aid";
+import { emergencyIn, firstAidIn, gasIn } from "../words/first-aid";
 import type { Locale } from "../words/locales";
 import type { AreaUnit } from "../words/measures";
 import { referralIn } from "../words/referral";
@@ -11,7 +11,7 @@ import { wordsIn, type Words } from "../words/words";
 import { askLine, asksOf } from "./asks";
 import { cleaning, labelTextOf, keptByCut, likelyMechanisms, plannedCut, replacePrice, sawPhotos, strengthsOf, type Came, type RugForDraft, type TopicId } from "./facts";
 import { beyondTold } from "./damage-told";
-import { aidFits, emergencyStands, wasCleanedAtHome } from "./happened";
+import { aidFits, emergencyStands, isGasTold, wasCleanedAtHome } from "./happened";
 import { greetingName } from "./greeting-name";
 import { labelFibre, namedFibres } from "./label-said";
 import type { ParagraphRow } from "./paragraphs/row";
@@ -136,11 +136,11 @@ function cutWay(a: Assessment, words: Words): string | null {
 
 const lines = (sentences: readonly string[]) => sentences.map((s) => `– ${s}`).join("\n");
 
-/** First aid in a few lines, those that fit what was told: whom to call stands first where something told can hurt, or nobody has been asked yet, and nowhere where nothing can. */
-function aidInShort({ answers, wetByWords }: RugForDraft, words: Words, emergency: string): string {
+/** First aid in a few lines, those that fit what was told: gas before all else; whom to call stands first where something told can hurt, or nobody has been asked yet, and nowhere where nothing can. */
+function aidInShort({ answers, wetByWords }: RugForDraft, words: Words, { gas, emergency }: { gas: readonly string[]; emergency: string }): string {
   const short = aidFits(answers).map((line) => words.table(`first-aid.short.${FIRST_AID.inShort.indexOf(line)}`));
   const call = wetByWords ? "first" : emergencyStands(answers);
-  return lines([...(call === "first" ? [emergency] : []), ...short, ...(call === "last" ? [emergency] : [])]);
+  return lines([...gas, ...(call === "first" ? [emergency] : []), ...short, ...(call === "last" ? [emergency] : [])]);
 }
 
 /** {chance} is that of the paragraph and stands in no rug's slots. */
@@ -159,6 +159,8 @@ export function slotsOf(input: SlotsInput): Slots {
   };
   const offered = offeredMethods(a);
   const emergency = emergencyIn(words, workshop.emergencyNumber);
+  const isGas = isGasTold(rug.answers);
+  const gas = isGas ? [gasIn(words, workshop.emergencyNumber)] : [];
   const asks = asksOf(rug, likelyMechanisms(a));
   return {
     name: greetingName(client.name), title: titleIn(plain(rug.title), words, workshop.areaUnit ?? "m2"), number: String(number), sharers: null, rug: rugPhrase(input, words),
@@ -172,8 +174,8 @@ export function slotsOf(input: SlotsInput): Slots {
     methods: offered.length ? listed(offered.map((m) => words.say(`method.${m}`)), "or", words) : null,
     clean: money("clean"), cutDown: a.money && cutDownPhrase(a, a.money.currency, words), cutWay: cutWay(a, words), replace: replacePrice(a) && money("replace"),
     asks: asks.listed.map((q) => askLine(q, a, words)).join("\n") || null, ask: asks.one && askLine(asks.one, a, words),
-    firstAid: a.firstAid && lines(firstAidIn(words, a.firstAid, workshop.emergencyNumber)), firstAidInShort: aidInShort(rug, words, emergency),
-    emergency,
+    firstAid: a.firstAid && lines(firstAidIn(words, isGas ? firstAidSentences(workshop.emergencyNumber, true, true) : a.firstAid, workshop.emergencyNumber)), firstAidInShort: aidInShort(rug, words, { gas, emergency }),
+    emergency: [...gas, emergency].join(" "),
     referTo: a.advice.referTo && referralIn(words, a.advice.referTo), came: came ? cameIn(came, words) : null,
     changed: topicsIn(came?.moved?.changed, { words, most: MOST_TOPICS }), gone: topicsIn(came?.moved?.gone, { words, most: Infinity }), waits: topicsIn(came?.moved?.waits, { words, most: MOST_TOPICS }), telephone: workshop.telephone || null, reach: workshop.telephone === "" ? null : words.say(client.email === null ? "letter.ring" : "letter.ring-or-answer", { telephone: workshop.telephone }),
     collecting: workshop.collecting || null, weeks: workshop.workWeeks ? weeksPhrase(workshop.workWeeks, words) : null,

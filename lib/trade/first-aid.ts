@@ -9,11 +9,23 @@ import type { AnswerOf } from "./questions";
 export interface ShortLine { readonly text: string; readonly fits: ShortFit }
 /**
  * When a line of the short list stands: in every case; where there was much water or a heated floor; where a product was
- * used; where it is foul or mouldy, and where it is not. Where nobody has said what happened, all stand but that of products.
+ * used; where it is foul or mouldy; where it may be touched; where one may stay in the room. Where nobody has said what happened, all stand but that of products.
  */
-export type ShortFit = "always" | "much-water" | "product" | "foul" | "may-touch";
+export type ShortFit = "always" | "much-water" | "product" | "foul" | "may-touch" | "may-stay";
 /** Answers of which one is enough. */
 export type AnyAnswer = { readonly [Q in "incidents" | "liquid" | "treatments" | "household" | "changes"]?: readonly AnswerOf<Q>[] };
+
+/** What is said before all else where bleach and something it can give off gas with were told together. */
+export interface GasAid extends Source {
+  /** With the emergency number of the workshop's settings. */
+  readonly line: (number: string) => string;
+  readonly bleach: AnyAnswer;
+  /** An acid, ammonia, or a product of which nobody here knows whether it holds one. */
+  readonly beside: AnyAnswer;
+  readonly urine: AnyAnswer;
+  /** When it was, where urine is no longer taken for fresh; of an age nobody told it is. */
+  readonly notFresh: readonly AnswerOf<"since">[];
+}
 
 export interface FirstAid extends Source {
   readonly lead: string;
@@ -28,7 +40,8 @@ export interface FirstAid extends Source {
   /** The same for a letter that also answers, in the order of harm. The whole set went out before it. */
   readonly inShort: readonly ShortLine[];
   /** What was told where a line fits that does not stand everywhere. */
-  readonly fits: Readonly<Record<Exclude<ShortFit, "always" | "may-touch">, AnyAnswer>>;
+  readonly fits: Readonly<Record<Exclude<ShortFit, "always" | "may-touch" | "may-stay">, AnyAnswer>>;
+  readonly gas: GasAid;
   /** What can hurt somebody by itself: there the emergency number leads. */
   readonly harmful: AnyAnswer;
   /** The sentence with the emergency number of the workshop's settings. */
@@ -62,7 +75,7 @@ export const FIRST_AID: FirstAid = {
     { fits: "product", text: "Never mix cleaning products, and put no second one on it." },
     { fits: "always", text: "Keep people, children and pets off it." },
     { fits: "may-touch", text: "Press a plain white cloth straight down, and do not rub." },
-    { fits: "always", text: "Put nothing on it, and no more water. Give it air but no heat." },
+    { fits: "may-stay", text: "Put nothing on it, and no more water. Give it air but no heat." },
     { fits: "much-water", text: "Leave a soaked rug lying: it is heavy, and lifting can tear it." },
   ],
   unread: [
@@ -77,6 +90,17 @@ export const FIRST_AID: FirstAid = {
     product: { liquid: ["cleaner"], treatments: ["household-cleaner", "bleach", "solvent", "vinegar-soda"] },
     foul: { incidents: ["flood"], changes: ["spots"] },
   },
+  gas: {
+    how: "common practice",
+    source: "Common practice, no published source. The makers’ safety data sheets and local advice come first. That urine counts as fresh for a week, and an “oxygen” stain remover as bleach, because one answer names both: elicited",
+    line: (number) =>
+      "Leave the room, and do not lean over the rug: with an acid such as vinegar, with ammonia, with urine or with another cleaner, bleach can give off a harmful gas. " +
+      `Air the room only if you can do so without going back in, and put nothing more on the rug. If anybody coughs, has sore eyes or feels ill, call ${number} now.`,
+    bleach: { treatments: ["bleach"] },
+    beside: { liquid: ["cleaner"], treatments: ["vinegar-soda", "household-cleaner", "solvent"] },
+    urine: { incidents: ["pet-urine"], liquid: ["urine"] },
+    notFresh: ["month", "longer"],
+  },
   harmful: { incidents: ["flood"], liquid: ["cleaner", "ink"], treatments: ["household-cleaner", "bleach", "solvent"] },
   emergency: (number) => `If somebody has swallowed something, has it in the eyes or is hurt, call ${number} now. The rug can wait.`,
 };
@@ -84,9 +108,10 @@ export const FIRST_AID: FirstAid = {
 /**
  * The whole set as a list of sentences for an assessment or a letter: people first, then what to keep off, then what to
  * do, so that nobody presses a cloth beside a wet plug they have not read about yet. `handsOff`: it was flood or waste water, or mould is seen.
+ * `isGas`: bleach and something it can give off gas with were told together, and nobody bends over it to blot.
  */
-export const firstAidSentences = (emergencyNumber = "your emergency number", handsOff = false): string[] =>
-  [FIRST_AID.emergency(emergencyNumber), ...FIRST_AID.dangers, ...(handsOff ? FIRST_AID.handsOff : FIRST_AID.steps)];
+export const firstAidSentences = (emergencyNumber = "your emergency number", handsOff = false, isGas = false): string[] =>
+  [...(isGas ? [FIRST_AID.gas.line(emergencyNumber)] : []), FIRST_AID.emergency(emergencyNumber), ...FIRST_AID.dangers, ...(handsOff || isGas ? FIRST_AID.handsOff : FIRST_AID.steps)];
 
 /** What is told at once to somebody whose words nobody could read: people first here too. */
 export const firstAidUnread = (emergencyNumber = "your emergency number"): string[] => [FIRST_AID.emergency(emergencyNumber), ...FIRST_AID.unread];

@@ -8,13 +8,18 @@ const KEYS = new Map([...TABLES_EN].filter(([key]) => key.startsWith("first-aid.
 /** The sentence with the emergency number of the workshop's settings. */
 export const emergencyIn = (words: Words, emergencyNumber: string): string => fill(words.table("first-aid.emergency"), { number: emergencyNumber });
 
-/** How the sentence with the number begins, whichever number an assessment was made with. */
-const CALL = FIRST_AID.emergency("\0").split("\0")[0] as string;
+/** What is said first where bleach and something it can give off gas with were told together, with the emergency number of the workshop's settings. */
+export const gasIn = (words: Words, emergencyNumber: string): string => fill(words.table("first-aid.gas"), { number: emergencyNumber });
+
+const before = (sentence: (number: string) => string): string => sentence("\0").split("\0")[0] as string;
+/** How the sentences with the number begin, whichever number they were made with. */
+const CALLS = [{ begins: before(FIRST_AID.emergency), say: emergencyIn }, { begins: before(FIRST_AID.gas.line), say: gasIn }] as const;
 
 /** The first aid of an assessment, which holds it in English, in a client's words and with the emergency number of today. */
 export function firstAidIn(words: Words, sentences: readonly string[], emergencyNumber: string): string[] {
   return sentences.map((sentence) => {
     const key = KEYS.get(sentence);
-    return sentence.startsWith(CALL) ? emergencyIn(words, emergencyNumber) : key === undefined ? sentence : words.table(key);
+    const call = CALLS.find(({ begins }) => sentence.startsWith(begins));
+    return call ? call.say(words, emergencyNumber) : key === undefined ? sentence : words.table(key);
   });
 }

@@ -76,6 +76,7 @@ const entries: Entry[] = [
   ...ONLY_INSPECTION.map(({ say }, at): Entry => [`inspection.${at}`, say]),
   ["first-aid.lead", FIRST_AID.lead],
   ["first-aid.emergency", FIRST_AID.emergency("{number}")],
+  ["first-aid.gas", FIRST_AID.gas.line("{number}")],
   ...FIRST_AID.steps.map((s, at): Entry => [`first-aid.step.${at}`, s]),
   ...FIRST_AID.handsOff.map((s, at): Entry => [`first-aid.hands-off.${at}`, s]),
   ...FIRST_AID.unread.map((s, at): Entry => [`first-aid.unread.${at}`, s]),

@@ -30,7 +30,7 @@ const LABELS = { look: lookAtLabel, answer: answerLabel, frame: showLabel };
 export function ClientPage({ view, words, place, areaUnit, emergencyNumber }: { view: ClientView; words: Words; place: Place; areaUnit: AreaUnit; emergencyNumber: string }) {
   const [first] = view.rugs;
   const { say } = words;
-  const aid = <FirstAid words={words} emergencyNumber={emergencyNumber} handsOff={view.firstAid.handsOff} />;
+  const aid = <FirstAid words={words} emergencyNumber={emergencyNumber} handsOff={view.firstAid.handsOff} isGas={view.firstAid.isGas} />;
   return (
     <>
       <h1><bdi>{view.rugs.length === 1 && first ? first.title : say("own.rugs")}</bdi></h1>

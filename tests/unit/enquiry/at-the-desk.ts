@@ -93,19 +93,26 @@ export function atTheDesk(): void {
     it("shows first aid while something is wet, and keeps it within reach once a person has replied", async () => {
       const enquiry = await submitted(WET_VISCOSE);
       const me = await clientOf(enquiry);
-      expect(good(await readClientPage(me, NOW)).firstAid).toEqual({ isNow: true, handsOff: false });
+      expect(good(await readClientPage(me, NOW)).firstAid).toEqual({ isNow: true, handsOff: false, isGas: false });
       good(await approveReply(await staff("owner", "Nell Harrow"), { enquiryId: enquiry.enquiryId, number: 1 }, later(1)));
       expect(good(await readClientPage(me, later(6)))).toMatchObject({ letters: [{ subject: expect.any(String) as string }], firstAid: { isNow: false, handsOff: false } });
     });
     it("lays no cloth on what waste water has soaked, neither before nor after our reply", async () => {
       const enquiry = await submitted({ ...WET_VISCOSE, rug: { ...WET_VISCOSE.rug, incidents: ["flood"] } });
       const me = await clientOf(enquiry);
-      expect(good(await readClientPage(me, NOW)).firstAid).toEqual({ isNow: true, handsOff: true });
+      expect(good(await readClientPage(me, NOW)).firstAid).toEqual({ isNow: true, handsOff: true, isGas: false });
       good(await approveReply(await staff("owner", "Nell Harrow"), { enquiryId: enquiry.enquiryId, number: 1 }, later(1)));
-      expect(good(await readClientPage(me, later(6))).firstAid).toEqual({ isNow: false, handsOff: true });
+      expect(good(await readClientPage(me, later(6))).firstAid).toEqual({ isNow: false, handsOff: true, isGas: false });
+    });
+    it("warns at once, and on their own page, whoever put bleach and vinegar on a wet rug of the gas", async () => {
+      const enquiry = await submitted({ ...WET_VISCOSE, rug: { ...WET_VISCOSE.rug, treatments: ["bleach", "vinegar-soda"] } });
+      expect(good(await readClientPage(await clientOf(enquiry), NOW)).firstAid).toEqual({ isNow: true, handsOff: false, isGas: true });
+      const told = await database().letter.findFirst({ where: { enquiryId: enquiry.enquiryId, automatic: true } });
+      expect(told?.text).toMatch(/please do this first[^\n]*\n– Leave the room, and do not lean over the rug[^\n]*harmful gas/);
+      expect(told?.text).not.toMatch(/white cloth|open a window/);
     });
     it("offers first aid to somebody with a dry rug too, closed", async () => {
-      expect(good(await readClientPage(await clientOf(await submitted(CURIOUS)), NOW)).firstAid).toEqual({ isNow: false, handsOff: false });    });
+      expect(good(await readClientPage(await clientOf(await submitted(CURIOUS)), NOW)).firstAid).toEqual({ isNow: false, handsOff: false, isGas: false });    });
   });
 
   describe("takeBackLetter", () => {

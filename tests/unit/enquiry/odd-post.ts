@@ -89,7 +89,7 @@ export function oddPost(): void {
       const said = ["call 112 now", "sewage, flood water, chemicals or mould: keep off, and touch nothing", "Only on clean water or a drink: press", "Your enquiry has reached us"].map((part) => text.indexOf(part));
       expect(said.every((at) => at >= 0)).toBe(true);
       expect(said).toEqual([...said].sort((a, b) => a - b));
-      expect(good(await readClientPage({ kind: "client", enquiryId, linkId: "l" }, later(60))).firstAid).toEqual({ isNow: false, handsOff: false });
+      expect(good(await readClientPage({ kind: "client", enquiryId, linkId: "l" }, later(60))).firstAid).toEqual({ isNow: false, handsOff: false, isGas: false });
       const draft = good(await readEnquiry(await pia(), enquiryId, later(61))).draft;
       expect(draft?.text, "whoever writes the reply has read the letter").not.toContain("Nobody here has read");
     });

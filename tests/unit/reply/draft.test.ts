@@ -6,6 +6,7 @@ import { SHIPPED, shippedParagraph, type LibraryRow } from "../../../lib/reply/l
 import { says } from "../../../lib/reply/parts";
 import type { DraftInput } from "../../../lib/reply/pieces";
 import { cleaning } from "../../../lib/reply/facts";
+import { isGasTold } from "../../../lib/reply/happened";
 import { wordsIn } from "../../../lib/words/words";
 import { harmFigures, improvementPhrase, lifePhrase, moneyPhrase, roughMoneyPhrase, yearsEnd, yearsPhrase } from "../../../lib/reply/phrases";
 import { readingOf } from "../../../lib/reply/reading";
@@ -20,6 +21,9 @@ import { action, assessmentOf, FIRST_AID_SAID, inputOf, range, WOOL_METHODS, WOR
 
 const FIRST_AID_SHORT = [FIRST_AID.emergency(WORKSHOP.emergencyNumber), ...FIRST_AID.inShort.map((line) => line.text)];
 const ALWAYS_DONE = FIRST_AID.inShort.filter((line) => line.fits === "always").map((line) => line.text);
+/** Where bleach may give off gas, nobody goes back in to give it air: the first line says so instead. */
+const DONE_WHERE_ONE_MAY_STAY = FIRST_AID.inShort.filter((line) => line.fits === "may-stay").map((line) => line.text);
+const GAS = FIRST_AID.gas.line(WORKSHOP.emergencyNumber);
 /** Spaces that do not break, read as spaces. */
 const eased = (text: string) => text.replaceAll("\u00a0", " ");
 
@@ -110,7 +114,9 @@ describe("composeDraft, for any assessment", () => {
     const blocks = blocksOf(text);
     expect(blocks[0]).toMatch(/^(Dear .+|Good day),$/);
     const isFlood = assessments.some((r) => r.answers.incidents?.includes("flood"));
-    if (assessments.some((r) => r.assessment.firstAid)) for (const s of isFlood ? FIRST_AID_SHORT.slice(0, 1) : ALWAYS_DONE) expect(blocks[1]).toContain(s);
+    const isGas = assessments.some((r) => r.assessment.firstAid && isGasTold(r.answers));
+    const done = isFlood ? FIRST_AID_SHORT.slice(0, 1) : [...ALWAYS_DONE, ...(isGas ? [] : DONE_WHERE_ONE_MAY_STAY)];
+    if (assessments.some((r) => r.assessment.firstAid)) for (const s of [...done, ...(isGas ? [GAS] : [])]) expect(blocks[1]).toContain(s);
     if (isFlood && assessments.some((r) => r.assessment.firstAid)) expect(blocks[1]).toMatch(/nobody touch the rug, not even to blot it[^]*children[^]*wet plug[^]*No more water/);
     expect(text.endsWith(workshop.signature || workshop.name)).toBe(true);
   }));
@@ -411,6 +417,27 @@ describe("composeDraft, edges", () => {
     expect(aid({ incidents: ["water"], changes: ["spots"] })).toMatch(/mould: do not touch it/);
     expect(aid({ incidents: ["water"], changes: ["spots"] })).not.toMatch(/white cloth straight down/);
     for (const answers of [{ incidents: ["water"] }, { liquid: "wine" }, {}] satisfies RugAnswers[]) expect(aid(answers)).toMatch(/white cloth straight down, and do not rub/);
+  });
+  it("has everybody leave the room, before all else, where bleach and what it can give off gas with were told together, and nobody press a cloth", () => {
+    const draft = (answers: RugAnswers, more: readonly RugAnswers[] = []) => {
+      const input = inputOf({ sketch: { fibres: { wool: 0.9 }, rest: { firstAid: FIRST_AID_SAID } }, answers, enquiry: { wetNow: "damp" } });
+      return composeDraft({ ...input, assessments: [...input.assessments, ...more.map((told) => ({ ...input.assessments[0]!, answers: told }))] }).text;
+    };
+    const vinegar: RugAnswers = { liquid: "wine", since: "day", treatments: ["bleach", "vinegar-soda"] };
+    for (const answers of [vinegar, { incidents: ["pet-urine"], since: "week", treatments: ["bleach"] }, { ...vinegar, changes: ["spots"] }] satisfies RugAnswers[]) {
+      const text = draft(answers);
+      const lines = text.split("\n").filter((line) => line.startsWith("– "));
+      expect(lines[0]).toBe(`– ${GAS}`);
+      expect(lines[1]).toMatch(/call 112 now/);
+      expect(text).not.toMatch(/white cloth|Give it air/);
+      expect(text.split(/\s+/).length).toBeLessThanOrEqual(350);
+    }
+    expect(draft({ ...vinegar, incidents: ["flood"] })).toContain(`– ${GAS}`);
+    expect(draft({ liquid: "wine" }, [vinegar])).toContain(`– ${GAS}`);
+    for (const answers of [{ liquid: "wine", since: "longer", treatments: ["bleach"] }, { liquid: "wine", since: "day", treatments: ["vinegar-soda"] }] satisfies RugAnswers[]) {
+      expect(draft(answers)).not.toContain("harmful gas");
+      expect(draft(answers)).toMatch(/white cloth straight down.*\n.*Give it air/);
+    }
   });
   it("throws where there is no rug", () => {
     expect(() => composeDraft({ ...inputOf(plainRug), assessments: [] })).toThrow(/at least one assessment/);

@@ -1,6 +1,7 @@
 import Link from "next/link";
 import type { IntakeAnswers } from "@/lib/enquiry/questionnaire";
 import { nextStep } from "@/lib/enquiry/steps";
+import { isGasTold } from "@/lib/reply/happened";
 import { FirstAid } from "@/lib/ui/first-aid";
 import { titleOf } from "@/lib/ui/step-titles";
 import { wordsIn } from "@/lib/words/words";
@@ -17,7 +18,7 @@ export async function FirstAidFirst({ answers }: { answers: IntakeAnswers }) {
       <title>{title}</title>
       <h1>{title}</h1>
       <p className={styles.hint}>{words.table("first-aid.lead")} {words.say("aid.kept")}</p>
-      <div className={styles.aid}><FirstAid words={words} emergencyNumber={emergencyNumber} /></div>
+      <div className={styles.aid}><FirstAid words={words} emergencyNumber={emergencyNumber} isGas={isGasTold(answers.rug ?? {})} /></div>
       <div className={styles.foot}>
         <Link className="button" href={`/ask/${nextStep("first-aid", answers)}`}>{words.say("aid.done")}</Link>
       </div>

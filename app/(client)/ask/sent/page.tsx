@@ -2,9 +2,11 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { redirect } from "next/navigation";
 import { nextOpening } from "@/lib/enquiry/opening-hours";
+import { isGasNow } from "@/lib/reply/happened";
 import { inPage } from "@/lib/ui/in-page";
 import { Telephone } from "@/lib/ui/telephone";
 import { clock } from "@/lib/ui/time";
+import { gasIn } from "@/lib/words/first-aid";
 import { weekday } from "@/lib/words/measures";
 import { wordsIn } from "@/lib/words/words";
 import { readSettings } from "@/lib/workshop/settings";
@@ -27,13 +29,15 @@ export default async function Sent() {
   const email = answers.contact?.email;
   const next = nextOpening(settings.hours, new Date(), settings.timeZone);
   const opens = next && { day: weekday(next, settings), time: clock(next.toISOString(), settings) };
+  const isGas = isGasNow(answers.rug ?? {}, answers);
   const isWet = answers.wetNow === "wet" || answers.wetNow === "damp";
   return (
     <Shell words={words} start={settings.name} end={say("sent.end")} colours={coloursOfPhotos(intake.photos)}>
       <title>{say("sent.title")}</title>
       <h1>{say("sent.head")}</h1>
       <p className={styles.reference}><span className="small">{say("sent.enquiry")}</span> <strong>{intake.submittedReference}</strong></p>
-      {isWet && <p>{inPage(words.parts("sent.wet", { link: (w) => <Link href="/first-aid">{inPage(w)}</Link> }))}</p>}
+      {isGas && <p><strong>{gasIn(words, settings.emergencyNumber)}</strong></p>}
+      {isWet && !isGas && <p>{inPage(words.parts("sent.wet", { link: (w) => <Link href="/first-aid">{inPage(w)}</Link> }))}</p>}
       <h2>{say("sent.next")}</h2>
       <ol className={styles.steps}>
         {email && <li>{inPage(words.parts("sent.note", { email, address: (w) => <bdi>{inPage(w)}</bdi> }))}</li>}

@@ -18,7 +18,7 @@ import { STRANGERS } from "./strangers";
 
 export interface Table { readonly over: readonly string[]; readonly honest: readonly string[] }
 
-const SHIPPED_TEXTS = [...SHIPPED.flatMap((row) => [row.text, ...Object.values(row.tones ?? {})]).map(withExamples), ...firstAidSentences(), ...firstAidSentences(undefined, true), ...FIRST_AID.inShort.map((line) => line.text), ...Object.values(QUESTIONS).map(({ ask }) => ask), ...Object.values(PHOTO_KINDS).flatMap(({ ask, hint }) => [ask, hint]), ...Object.values(DOCUMENTS).filter((text) => !text.includes("{"))];
+const SHIPPED_TEXTS = [...SHIPPED.flatMap((row) => [row.text, ...Object.values(row.tones ?? {})]).map(withExamples), ...firstAidSentences(), ...firstAidSentences(undefined, true, true), ...FIRST_AID.inShort.map((line) => line.text), ...Object.values(QUESTIONS).map(({ ask }) => ask), ...Object.values(PHOTO_KINDS).flatMap(({ ask, hint }) => [ask, hint]), ...Object.values(DOCUMENTS).filter((text) => !text.includes("{"))];
 const SHIPPED_SENTENCES = [...new Set(SHIPPED_TEXTS.flatMap((text) => sentencesOf(text)))];
 /** The same sentences of every fibre, as surely as the program ever speaks. */
 const SHIPPED_OF_FIBRES = [...new Set(SHIPPED.filter(({ text }) => text.includes("{fibre}")).flatMap(({ text }) => FIBRE_IDS.flatMap((f) =>

@@ -1,0 +1,48 @@
+import { describe, expect, it } from "vitest";
+import { composeDraft } from "../../../lib/reply/draft";
+import { composeFollowing } from "../../../lib/reply/following";
+import { isGasNow, isGasTold } from "../../../lib/reply/happened";
+import { FIRST_AID, firstAidSentences } from "../../../lib/trade/first-aid";
+import type { RugAnswers } from "../../../lib/trade/questions";
+import { firstAidIn } from "../../../lib/words/first-aid";
+import { wordsIn } from "../../../lib/words/words";
+import { FIRST_AID_SAID, inputOf, WORKSHOP } from "./make";
+
+const VINEGAR: RugAnswers = { liquid: "wine", since: "longer", treatments: ["bleach", "vinegar-soda"] };
+const URINE: RugAnswers = { incidents: ["pet-urine"], treatments: ["bleach"] };
+
+describe("isGasTold", () => {
+  it.each<[string, RugAnswers]>([
+    ["vinegar", VINEGAR], ["a household cleaner", { treatments: ["household-cleaner", "bleach"] }], ["a stain-remover fluid", { treatments: ["bleach", "solvent"] }],
+    ["a cleaning product that got on it", { liquid: "cleaner", treatments: ["bleach"] }], ["urine of this week", { ...URINE, since: "week" }],
+    ["urine as what got on it", { liquid: "urine", since: "hour", treatments: ["bleach"] }], ["urine of which nobody said when", URINE],
+  ])("holds for bleach with %s", (_, answers) => expect(isGasTold(answers)).toBe(true));
+  it.each<[string, RugAnswers]>([
+    ["bleach alone on an old wine stain", { liquid: "wine", since: "longer", treatments: ["blotted", "bleach"] }], ["vinegar without bleach", { liquid: "wine", treatments: ["vinegar-soda", "household-cleaner"] }],
+    ["bleach on urine of this month", { ...URINE, since: "month" }], ["fresh urine without bleach", { incidents: ["pet-urine"], since: "hour", treatments: ["plain-water"] }], ["nothing told", {}],
+  ])("does not hold for %s", (_, answers) => expect(isGasTold(answers)).toBe(false));
+});
+
+describe("isGasNow", () => {
+  it("holds while it is wet or where it was today, and not of a dry rug from before", () => {
+    expect([isGasNow(VINEGAR, { wetNow: "wet" }), isGasNow(VINEGAR, { wetNow: "damp" }), isGasNow({ ...VINEGAR, since: "day" }, { wetNow: "no" })]).toEqual([true, true, true]);
+    expect([isGasNow({ ...VINEGAR, since: "two-days" }, { wetNow: "no" }), isGasNow(VINEGAR, {}), isGasNow({ since: "hour" }, { wetNow: "wet" })]).toEqual([false, false, false]);
+  });
+});
+
+describe("the line of the gas", () => {
+  it("is said with the emergency number of today, whichever it was stored with", () => {
+    expect(firstAidIn(wordsIn("en-GB"), firstAidSentences("112", false, true), "911")).toEqual(firstAidSentences("911", false, true));
+  });
+  it("stands in a letter that follows one which could not know of it, and not once more after that", () => {
+    const told = (answers: RugAnswers) => inputOf({ sketch: { fibres: { wool: 0.9 }, rest: { firstAid: FIRST_AID_SAID } }, answers, enquiry: { wetNow: "wet" } });
+    const after = (before: RugAnswers) => {
+      const { text, paragraphs, leftOut } = composeDraft(told(before));
+      return composeFollowing(told(VINEGAR), { told: { text, paragraphs: [...paragraphs, ...leftOut] }, came: { message: false, answers: true, photos: 0, tested: false } }).text;
+    };
+    const gas = FIRST_AID.gas.line(WORKSHOP.emergencyNumber);
+    expect(after({ liquid: "wine" })).toContain(gas);
+    expect(after(VINEGAR)).not.toContain(gas);
+    expect(after(VINEGAR)).toContain("our first aid still holds");
+  });
+});
