@@ -136,11 +136,11 @@ function cutWay(a: Assessment, words: Words): string | null {
 
 const lines = (sentences: readonly string[]) => sentences.map((s) => `– ${s}`).join("\n");
 
-/** First aid in a few lines, those that fit what was told: gas before all else; whom to call stands first where something told can hurt, or nobody has been asked yet, and nowhere where nothing can. */
-function aidInShort({ answers, wetByWords }: RugForDraft, words: Words, { gas, emergency }: { gas: readonly string[]; emergency: string }): string {
+/** First aid in a few lines, those that fit what was told: whom to call stands first where something told can hurt, or nobody has been asked yet, and nowhere where nothing can. */
+function aidInShort({ answers, wetByWords }: RugForDraft, words: Words, emergency: string): string {
   const short = aidFits(answers).map((line) => words.table(`first-aid.short.${FIRST_AID.inShort.indexOf(line)}`));
   const call = wetByWords ? "first" : emergencyStands(answers);
-  return lines([...gas, ...(call === "first" ? [emergency] : []), ...short, ...(call === "last" ? [emergency] : [])]);
+  return lines([...(call === "first" ? [emergency] : []), ...short, ...(call === "last" ? [emergency] : [])]);
 }
 
 /** {chance} is that of the paragraph and stands in no rug's slots. */
@@ -158,9 +158,8 @@ export function slotsOf(input: SlotsInput): Slots {
     return value ? AMOUNT_PHRASES[amount](value, a.money?.currency ?? workshop.currency, words) : null;
   };
   const offered = offeredMethods(a);
-  const emergency = emergencyIn(words, workshop.emergencyNumber);
   const isGas = isGasTold(rug.answers);
-  const gas = isGas ? [gasIn(words, workshop.emergencyNumber)] : [];
+  const emergency = (isGas ? gasIn : emergencyIn)(words, workshop.emergencyNumber);
   const asks = asksOf(rug, likelyMechanisms(a));
   return {
     name: greetingName(client.name), title: titleIn(plain(rug.title), words, workshop.areaUnit ?? "m2"), number: String(number), sharers: null, rug: rugPhrase(input, words),
@@ -174,8 +173,8 @@ export function slotsOf(input: SlotsInput): Slots {
     methods: offered.length ? listed(offered.map((m) => words.say(`method.${m}`)), "or", words) : null,
     clean: money("clean"), cutDown: a.money && cutDownPhrase(a, a.money.currency, words), cutWay: cutWay(a, words), replace: replacePrice(a) && money("replace"),
     asks: asks.listed.map((q) => askLine(q, a, words)).join("\n") || null, ask: asks.one && askLine(asks.one, a, words),
-    firstAid: a.firstAid && lines(firstAidIn(words, isGas ? firstAidSentences(workshop.emergencyNumber, true, true) : a.firstAid, workshop.emergencyNumber)), firstAidInShort: aidInShort(rug, words, { gas, emergency }),
-    emergency: [...gas, emergency].join(" "),
+    firstAid: a.firstAid && lines(firstAidIn(words, isGas ? firstAidSentences(workshop.emergencyNumber, true, true) : a.firstAid, workshop.emergencyNumber)), firstAidInShort: aidInShort(rug, words, emergency),
+    emergency,
     referTo: a.advice.referTo && referralIn(words, a.advice.referTo), came: came ? cameIn(came, words) : null,
     changed: topicsIn(came?.moved?.changed, { words, most: MOST_TOPICS }), gone: topicsIn(came?.moved?.gone, { words, most: Infinity }), waits: topicsIn(came?.moved?.waits, { words, most: MOST_TOPICS }), telephone: workshop.telephone || null, reach: workshop.telephone === "" ? null : words.say(client.email === null ? "letter.ring" : "letter.ring-or-answer", { telephone: workshop.telephone }),
     collecting: workshop.collecting || null, weeks: workshop.workWeeks ? weeksPhrase(workshop.workWeeks, words) : null,

@@ -15,7 +15,7 @@ export type ShortFit = "always" | "much-water" | "product" | "foul" | "may-touch
 /** Answers of which one is enough. */
 export type AnyAnswer = { readonly [Q in "incidents" | "liquid" | "treatments" | "household" | "changes"]?: readonly AnswerOf<Q>[] };
 
-/** What is said before all else where bleach and something it can give off gas with were told together. */
+/** What is said before all else, in place of the sentence with the emergency number and with the number, where bleach and something it can give off gas with were told together. */
 export interface GasAid extends Source {
   /** With the emergency number of the workshop's settings. */
   readonly line: (number: string) => string;
@@ -94,8 +94,8 @@ export const FIRST_AID: FirstAid = {
     how: "common practice",
     source: "Common practice, no published source. The makers’ safety data sheets and local advice come first. That urine counts as fresh for a week, and an “oxygen” stain remover as bleach, because one answer names both: elicited",
     line: (number) =>
-      "Leave the room, and do not lean over the rug: with an acid such as vinegar, with ammonia, with urine or with another cleaner, bleach can give off a harmful gas. " +
-      `Air the room only if you can do so without going back in, and put nothing more on the rug. If anybody coughs, has sore eyes or feels ill, call ${number} now.`,
+      "Leave the room, put nothing more on the rug and do not lean over it: with vinegar or another acid, ammonia, urine or another cleaner, bleach can give off a harmful gas. " +
+      `Air the room only if you need not go back in. If anybody coughs, has sore eyes, feels ill, has swallowed something or is hurt, call ${number} now.`,
     bleach: { treatments: ["bleach"] },
     beside: { liquid: ["cleaner"], treatments: ["vinegar-soda", "household-cleaner", "solvent"] },
     urine: { incidents: ["pet-urine"], liquid: ["urine"] },
@@ -111,7 +111,7 @@ export const FIRST_AID: FirstAid = {
  * `isGas`: bleach and something it can give off gas with were told together, and nobody bends over it to blot.
  */
 export const firstAidSentences = (emergencyNumber = "your emergency number", handsOff = false, isGas = false): string[] =>
-  [...(isGas ? [FIRST_AID.gas.line(emergencyNumber)] : []), FIRST_AID.emergency(emergencyNumber), ...FIRST_AID.dangers, ...(handsOff || isGas ? FIRST_AID.handsOff : FIRST_AID.steps)];
+  [(isGas ? FIRST_AID.gas.line : FIRST_AID.emergency)(emergencyNumber), ...FIRST_AID.dangers, ...(handsOff || isGas ? FIRST_AID.handsOff : FIRST_AID.steps)];
 
 /** What is told at once to somebody whose words nobody could read: people first here too. */
 export const firstAidUnread = (emergencyNumber = "your emergency number"): string[] => [FIRST_AID.emergency(emergencyNumber), ...FIRST_AID.unread];

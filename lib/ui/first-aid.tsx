@@ -9,8 +9,7 @@ export function FirstAid({ words, emergencyNumber, handsOff = false, isGas = fal
     <div className={styles.aid}>
       <section className={styles.dangers} aria-labelledby="keep-off">
         <h2 id="keep-off">{words.say("first-aid.people")}</h2>
-        {isGas && <p>{gasIn(words, emergencyNumber)}</p>}
-        <p>{emergencyIn(words, emergencyNumber)}</p>
+        <p>{(isGas ? gasIn : emergencyIn)(words, emergencyNumber)}</p>
         <ul>{FIRST_AID.dangers.map((d, at) => <li key={d}>{words.table(`first-aid.danger.${at}`)}</li>)}</ul>
       </section>
       <section aria-labelledby="then-the-rug">

@@ -8,7 +8,7 @@ const KEYS = new Map([...TABLES_EN].filter(([key]) => key.startsWith("first-aid.
 /** The sentence with the emergency number of the workshop's settings. */
 export const emergencyIn = (words: Words, emergencyNumber: string): string => fill(words.table("first-aid.emergency"), { number: emergencyNumber });
 
-/** What is said first where bleach and something it can give off gas with were told together, with the emergency number of the workshop's settings. */
+/** What is said instead where bleach and something it can give off gas with were told together, with the emergency number of the workshop's settings. */
 export const gasIn = (words: Words, emergencyNumber: string): string => fill(words.table("first-aid.gas"), { number: emergencyNumber });
 
 const before = (sentence: (number: string) => string): string => sentence("\0").split("\0")[0] as string;

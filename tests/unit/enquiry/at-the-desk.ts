@@ -108,7 +108,7 @@ export function atTheDesk(): void {
       const enquiry = await submitted({ ...WET_VISCOSE, rug: { ...WET_VISCOSE.rug, treatments: ["bleach", "vinegar-soda"] } });
       expect(good(await readClientPage(await clientOf(enquiry), NOW)).firstAid).toEqual({ isNow: true, handsOff: false, isGas: true });
       const told = await database().letter.findFirst({ where: { enquiryId: enquiry.enquiryId, automatic: true } });
-      expect(told?.text).toMatch(/please do this first[^\n]*\n– Leave the room, and do not lean over the rug[^\n]*harmful gas/);
+      expect(told?.text).toMatch(/please do this first[^\n]*\n– Leave the room, put nothing more on the rug and do not lean over it[^\n]*harmful gas/);
       expect(told?.text).not.toMatch(/white cloth|open a window/);
     });
     it("offers first aid to somebody with a dry rug too, closed", async () => {

@@ -115,8 +115,9 @@ describe("composeDraft, for any assessment", () => {
     expect(blocks[0]).toMatch(/^(Dear .+|Good day),$/);
     const isFlood = assessments.some((r) => r.answers.incidents?.includes("flood"));
     const isGas = assessments.some((r) => r.assessment.firstAid && isGasTold(r.answers));
-    const done = isFlood ? FIRST_AID_SHORT.slice(0, 1) : [...ALWAYS_DONE, ...(isGas ? [] : DONE_WHERE_ONE_MAY_STAY)];
-    if (assessments.some((r) => r.assessment.firstAid)) for (const s of [...done, ...(isGas ? [GAS] : [])]) expect(blocks[1]).toContain(s);
+    const call = isGas ? [GAS] : isFlood ? FIRST_AID_SHORT.slice(0, 1) : [];
+    const done = isFlood ? [] : isGas ? ALWAYS_DONE : [...ALWAYS_DONE, ...DONE_WHERE_ONE_MAY_STAY];
+    if (assessments.some((r) => r.assessment.firstAid)) for (const s of [...call, ...done]) expect(blocks[1]).toContain(s);
     if (isFlood && assessments.some((r) => r.assessment.firstAid)) expect(blocks[1]).toMatch(/nobody touch the rug, not even to blot it[^]*children[^]*wet plug[^]*No more water/);
     expect(text.endsWith(workshop.signature || workshop.name)).toBe(true);
   }));
@@ -428,7 +429,7 @@ describe("composeDraft, edges", () => {
       const text = draft(answers);
       const lines = text.split("\n").filter((line) => line.startsWith("– "));
       expect(lines[0]).toBe(`– ${GAS}`);
-      expect(lines[1]).toMatch(/call 112 now/);
+      expect(lines.filter((line) => line.includes("call 112 now"))).toHaveLength(1);
       expect(text).not.toMatch(/white cloth|Give it air/);
       expect(text.split(/\s+/).length).toBeLessThanOrEqual(350);
     }
