@@ -1,4 +1,4 @@
-import type { TreatedFirst } from "../reply/paragraphs/troubles";
+import type { TreatedFirst } from "../reply/treated-first";
 import type { EnquiryAnswers, RugAnswers } from "../trade/questions";
 import type { ClientSpots } from "./measured-views";
 import type { ColourShare, EnclosureView, PhotoView } from "./views";

@@ -2,8 +2,9 @@ import "server-only";
 import { database, type Prisma } from "../store/database";
 import { NEWEST_FIRST, OLDEST_FIRST } from "../store/row-order";
 import { isFlooded } from "../reply/documents/report-cautions";
-import { givesYears, treatedFirst } from "../reply/facts";
+import { givesYears, likelyMechanisms } from "../reply/facts";
 import { isGasTold } from "../reply/happened";
+import { treatedFirst } from "../reply/treated-first";
 import { DECADES } from "../reply/phrases";
 import { titleIn } from "../reply/rug-title";
 import { wordsIn } from "../words/words";
@@ -87,6 +88,6 @@ function rugForClient(rug: Row["rugs"][number], replied: Date | null): Omit<Clie
     colours: rugColours(rug.photos),
     // Where the letter gives no years, as after a flood, or speaks of decades, the page draws no band beside it.
     lifeYears: judged?.lifeYears && judged.lifeYears.high < DECADES && givesYears(judged) && !isFlooded(judged) ? judged.lifeYears : null,
-    lifeOnce: judged && treatedFirst(judged),
+    lifeOnce: judged && treatedFirst(likelyMechanisms(judged)),
   };
 }

@@ -12,12 +12,13 @@ import { asksOf, isSaidDry, isWetUnknown } from "./asks";
 import type { Facts, NumberFact, WordFact } from "./condition";
 import { beyondTold } from "./damage-told";
 import { isFreshUrineTold, isPotTold, isTroubleUnjudged, toldOfChange, wasCleanedAtHome } from "./happened";
-import { HARDLY_WORTH, PERHAPS_NOT_WORTH, type TreatedFirst } from "./paragraphs/troubles";
+import { HARDLY_WORTH, PERHAPS_NOT_WORTH } from "./paragraphs/troubles";
 import { actionOf } from "./kept-whole";
 import { asksOfKind } from "./questions-asked";
 import { labelStands, namedFibres } from "./label-said";
 import { isLifeMonthsOrYears, isLifeShort, isTellingPrice, lifeTold } from "./phrases";
 import { isSilkAsked, wasCalledSilk } from "./called-silk";
+import { treatedFirst } from "./treated-first";
 import { WATER_SHY } from "./viscose-like";
 
 /** One rug as a draft sees it. */
@@ -200,7 +201,7 @@ function given({ rug, enquiry, hasTelephone, hasName, hasPage, came }: FactsInpu
     "urine-told-fresh": isFreshUrineTold(rug.answers), "urine-told-little": isFreshUrineTold(rug.answers) && isLittle(a), "silk-said": wasCalledSilk(a), "silk-asked": isSilkAsked(rug), "latex-back": latexBackChance(readTold(a.findings)) >= LATEX_BACK_FROM,
     "asked-collecting": asksOfKind(stories, "collecting"), "asked-how-long": asksOfKind(stories, "how-long-it-takes"),
     "trouble-unjudged": isTroubleUnjudged(rug.answers, enquiry), "cleaned-home": wasCleanedAtHome(rug.answers),
-    "brown-washed-said": inTheirWords.includes("brown-washed"), "brown-said": inTheirWords.includes("brown"), "stiff-washed-said": inTheirWords.includes("stiff-washed"), "pot-said": isPotTold(rug), "mould-and-insects": treatedFirst(a) === "both",
+    "brown-washed-said": inTheirWords.includes("brown-washed"), "brown-said": inTheirWords.includes("brown"), "stiff-washed-said": inTheirWords.includes("stiff-washed"), "pot-said": isPotTold(rug), "mould-and-insects": treatedFirst(likelyMechanisms(a)) === "both",
     "doubtful-worth": (beyondTold(a) ?? 0) >= PERHAPS_NOT_WORTH.beyondRepair, "hardly-worth": isHardlyWorth(a), "no-haste": hasNoHaste(a), "set-or-not": isSetOrNot(a), "little-hope": isLittle(a), "short-life": a.lifeYears && givesYears(a) && isLifeShort(a.lifeYears), "months-or-years": a.lifeYears && givesYears(a) && isLifeMonthsOrYears(a.lifeYears),
   };
   return Object.entries(has).filter(([, value]) => Boolean(value)).map(([name]) => name);
@@ -209,12 +210,6 @@ function given({ rug, enquiry, hasTelephone, hasName, hasPage, came }: FactsInpu
 const one = (value: string | null | undefined) => (value && value !== "unsure" ? [value] : []);
 /** What has probably happened, most probable first. */
 export const likelyMechanisms = (a: Assessment) => a.mechanisms.filter((m) => m.probability >= WORTH_SAYING).map((m) => m.mechanism);
-
-/** Before what the years left do not count, of all that is likely enough to be spoken of; null where nothing stands before them. */
-export function treatedFirst(a: Assessment): TreatedFirst | null {
-  const [mould, insects] = (["mould", "insects"] as const).map((m) => likelyMechanisms(a).includes(m));
-  return mould && insects ? "both" : mould ? "mould" : insects ? "insects" : null;
-}
 
 /** What the paragraphs' conditions are read against, for one rug of an enquiry. */
 export function factsOf(input: FactsInput): Facts {

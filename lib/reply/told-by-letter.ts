@@ -3,12 +3,12 @@ import type { Assessment, Range } from "../triage/assessment";
 import { asksAtDesk } from "./asks";
 import { holds, type Facts } from "./condition";
 import { isWorthAsked } from "./damage-told";
-import { factsOf, givesYears, isFibreOpen, likelyMechanisms, treatedFirst, type RugForDraft } from "./facts";
+import { factsOf, givesYears, isFibreOpen, likelyMechanisms, type RugForDraft } from "./facts";
 import { PARAGRAPHS, PLACES } from "./paragraphs";
 import type { PlaceId } from "./paragraphs/row";
-import { ONCE_TREATED } from "./paragraphs/troubles";
 import { improvementTells } from "./phrases";
 import type { SlotName } from "./slot-words";
+import { ONCE_TREATED, treatedFirst } from "./treated-first";
 
 /**
  * What a letter of this assessment says of one rug, for whoever reads the judgement beside it. `comesBackOpen` and `lifeOpen`:
@@ -42,7 +42,7 @@ function tells({ place, slots }: Figure, facts: Facts): boolean {
 const heldBackBy = ({ answers, wetByWords }: RugForDraft): ToldByLetter["isHeldBack"] => (wetByWords ? "wet" : answers.incidents?.includes("flood") ? "flood" : null);
 const UNTIL = { wet: "open until we know whether it is wet", flood: "open until the flood firm has seen it" } as const;
 const heldBack = (rug: RugForDraft): string | null => { const by = heldBackBy(rug); return by && UNTIL[by]; };
-const onceTreated = ({ assessment: a }: RugForDraft): string | null => { const first = treatedFirst(a); return first && ONCE_TREATED[first]; };
+const onceTreated = ({ assessment: a }: RugForDraft): string | null => { const first = treatedFirst(likelyMechanisms(a)); return first && ONCE_TREATED[first]; };
 const untilTreated = (rug: RugForDraft): string | null => { const once = onceTreated(rug); return once && `open until ${once}`; };
 
 const CANNOT_TELL = "cannot be told from here";

@@ -1,10 +1,11 @@
 import { WASHING } from "../../trade/care";
 import { DAMAGE_IDS } from "../../trade/damage";
 import type { Condition } from "../condition";
+import { ONCE_TREATED } from "../treated-first";
 import { VISCOSE_LIKE, WATER_SHY } from "../viscose-like";
 import type { ParagraphRow } from "./row";
 import { OURS, TRADE, WET_LYOCELL, WET_VISCOSE } from "./sources";
-import { CLEANING, HARDLY_WORTH, LOOKS, LOST_USE, MARKS, ONCE_TREATED, REPAIRS } from "./troubles";
+import { CLEANING, HARDLY_WORTH, LOOKS, LOST_USE, MARKS, REPAIRS } from "./troubles";
 
 /** What old latex suffers from: the methods of its caution in lib/trade/care.ts. */
 const HARMS_LATEX = [...WASHING, "solvent-dry"];

@@ -15,11 +15,6 @@ export const PILE_TROUBLE: readonly MechanismId[] = ["matting", "pile-distortion
 export const COLOUR_LOST: readonly MechanismId[] = ["fading", "bleaching"];
 /** What is mended, not cleaned away. */
 export const REPAIRS: readonly MechanismId[] = ["insects", "backing-failure", "shrinkage"];
-/** What spoils a rug further as long as it is in it, and what has to hold before the years left count. */
-export type TreatedFirst = "mould" | "insects" | "both";
-export const ONCE_TREATED: Readonly<Record<TreatedFirst, string>> = {
-  mould: "the mould is treated and the rug is dry", insects: "no insects live in it", both: "the mould is treated, the rug is dry and no insects live in it",
-};
 /** What leaves a mark that people are tempted to treat at home. */
 export const MARKS: readonly MechanismId[] = ["bleaching", "dye-bleed", "browning-cleaning", "browning-use", "urine-fresh", "urine-old", "food-fresh", "food-old", "water-mark"];
 /** The ways that clean. */

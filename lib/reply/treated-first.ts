@@ -1,0 +1,13 @@
+import type { MechanismId } from "../triage/assessment";
+
+/** What spoils a rug further as long as it is in it, and what has to hold before the years left count. */
+export type TreatedFirst = "mould" | "insects" | "both";
+export const ONCE_TREATED: Readonly<Record<TreatedFirst, string>> = {
+  mould: "the mould is treated and the rug is dry", insects: "no insects live in it", both: "the mould is treated, the rug is dry and no insects live in it",
+};
+
+/** Before what the years left do not count, of all that is likely enough to be spoken of; null where nothing stands before them. */
+export function treatedFirst(likely: readonly MechanismId[]): TreatedFirst | null {
+  const [mould, insects] = [likely.includes("mould"), likely.includes("insects")];
+  return mould && insects ? "both" : mould ? "mould" : insects ? "insects" : null;
+}
