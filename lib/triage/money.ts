@@ -53,8 +53,9 @@ const makeOf = (told: Told): Make | null => told.one("back") as Make | null;
 /** The standard normal's 90th percentile. */
 const Z90 = 1.2816;
 
-/** Chance that cleaning, over the spread of its price, costs more than the rug is worth (both for the whole rug, in one currency). */
+/** Chance that cleaning, over the spread of its price, costs more than the rug is worth (both for the whole rug, in one currency). What costs nothing never does. */
 function chanceNotWorthIt(clean: Range, value: readonly LogNormal[], scale: number): number {
+  if (clean.low <= 0) return 0;
   const costSd = Math.log(clean.high / clean.low) / (2 * Z90);
   const total = value.reduce((sum, p) => sum + p.weight, 0);
   return value.reduce((sum, p) => sum + (p.weight / total) * normalBelow((Math.log(clean.median / scale) - p.logMedian) / Math.hypot(p.logSd, costSd)), 0);

@@ -26,6 +26,10 @@ export const MOST_PRICE: Readonly<Record<PriceId, number>> = { cleanPerM2: 2_000
 export const mostIn = ({ of, per }: PriceField): number => Math.floor(MOST_PRICE[of] * per);
 export const priceTooHigh = (f: PriceField): string => `${SETTING_NAMES[f.field]}: at most ${mostIn(f).toLocaleString("en")}. Has a nought slipped in?`;
 
+/** Letters tell what cleaning costs by these. */
+export const NEVER_FREE: readonly PriceId[] = ["cleanPerM2", "cleanMinimum"];
+export const priceOfNothing = ({ field }: PriceField): string => `${SETTING_NAMES[field]}: more than 0, since letters tell by it what cleaning costs. It cannot stay empty.`;
+
 /** A kept price in the unit of a field, to the hundredth. */
 export const shownPrice = (kept: number, { per }: PriceField): number => Math.round(kept * per * 100) / 100;
 /** What is kept of a price typed in a field. One that was left as it was shown stays to the last digit. */

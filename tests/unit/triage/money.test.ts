@@ -31,6 +31,12 @@ describe("cutDownCost", () => {
 });
 
 describe("judgeMoney", () => {
+  it("never holds a clean that costs nothing for more than a rug is worth, and one of a penny for it hardly ever", () => {
+    const at = (price: number) => judgeMoney(told({ ...SIZE, back: "machine", age: "10-25" }), belief({ polypropylene: 1 }), { settings: defaultSettings({ prices: { ...prices, cleanPerM2: price, cleanMinimum: price }, currency: "GBP" }), year: 2024 });
+    expect(at(0)).toMatchObject({ notWorthIt: 0, money: { clean: { low: 0, median: 0, high: 0 } } });
+    expect(at(0.01).notWorthIt).toBeLessThan(0.001);
+    expect(at(500).notWorthIt).toBeGreaterThan(0.9);
+  });
   it("says why there is no price without a size", () => expect(judge({})).toMatchObject({ money: null, why: expect.stringContaining("size") }));
   it("takes a replacement's price around what was paid in a shop", () => {
     const paid = { "price-per-m2": { amount: 200, currency: "GBP", year: 2024, place: "specialist", priceTotal: 1200 } };
