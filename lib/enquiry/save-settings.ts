@@ -10,9 +10,11 @@ import { ok, refuse, type Caller, type Result } from "./caller";
 import { inOneStep } from "./one-step";
 import { readsOtherwise, rewriteDrafts } from "./rewrite-drafts";
 
-/** What letters will show as saying more than is known, of sentences that stand in them as the workshop wrote them. */
-const tooSure = (before: WorkshopSettings, { collecting }: WorkshopSettings): string[] =>
-  (collecting === before.collecting ? [] : checkSentences(collecting, WORDS_AND_PHOTOS).slice(0, 1).map(({ sentence, why }) => `Letters will show “${sentence}” as saying more than is known, and leave with it only for a reason: ${why} Please write it otherwise.`));
+/** Sentences that stand in letters as the workshop wrote them: what of them says more than is known, under their field. */
+function tooSure(before: WorkshopSettings, { collecting }: WorkshopSettings): Record<string, string> {
+  const [over] = collecting === before.collecting ? [] : checkSentences(collecting, WORDS_AND_PHOTOS);
+  return over ? { collecting: `“${over.sentence}” ${over.why} Letters with it could leave only for a reason, so please write it otherwise.` } : {};
+}
 
 /**
  * The owner's alone. Assessments made before keep the settings they were made with, their currency among them. Prices and the emergency number
@@ -26,14 +28,13 @@ export async function saveSettings(caller: Caller, values: WorkshopSettings, now
     return refuse("invalid", "Please look at the settings again.", Object.fromEntries(parsed.error.issues.map((i) => [i.path.join("."), i.message])));
   const done = await inOneStep(async (tx) => {
     const before = await readSettings(tx);
-    const faults = newlySetFaults(before, parsed.data);
+    const faults = { ...tooSure(before, parsed.data), ...newlySetFaults(before, parsed.data) };
     const [fault] = Object.values(faults);
     if (fault) return refuse("invalid", fault, faults);
     const brought = broughtAlong(before, { ...parsed.data, reagents: before.reagents });
     await writeSettings(tx, brought.settings);
     await audit(tx, caller, { action: "settings-saved", enquiryId: null, at: now });
-    const says = [...brought.says, ...tooSure(before, brought.settings)];
-    return ok({ brought: { ...brought, says }, isRewritten: readsOtherwise(before, brought.settings) });
+    return ok({ brought, isRewritten: readsOtherwise(before, brought.settings) });
   });
   if (!done.ok) return done;
   if (done.value.isRewritten) await rewriteDrafts(now);

@@ -8,7 +8,7 @@ import { LOCALES } from "../words/locales";
 import { AREA_UNITS } from "../words/measures";
 
 /** Limits of the settings, shared by the form and the server. Times in minutes, weeks and months. Elicited. */
-export const SETTING_LIMITS = { textChars: 200, signatureChars: 1_000, maxHoldMinutes: 1_440, maxRetentionMonths: 240, maxPrice: 100_000, maxLoss: 1_000, minTelephoneDigits: 6, minWeeks: 1, maxWeeks: 52 } as const;
+export const SETTING_LIMITS = { textChars: 200, signatureChars: 1_000, maxHoldMinutes: 1_440, maxRetentionMonths: 240, maxPrice: 100_000, maxLoss: 1_000, minTelephoneDigits: 6, minSentenceWords: 3, minWeeks: 1, maxWeeks: 52 } as const;
 
 /** What each setting that is typed is called, above its field and where something is wrong with it. */
 export const SETTING_NAMES = {

@@ -10,6 +10,12 @@ describe("a telephone number that is newly set", () => {
   it.each(["call me", "12345", "+44 12", "12345 ext. 67", "01632 960 200 (Nell)", "ext. 123456", "01632 960 200 ext."])("refuses %j", (text) => expect(isTelephone(text)).toBe(false));
 });
 
+describe("how a rug comes, newly set", () => {
+  const isTaken = (text: string) => NEWLY_SET.collecting.safeParse(text).success;
+  it.each(["", "We don’t collect.", "We collect within 15 miles", "You bring it."])("takes %j", (text) => expect(isTaken(text)).toBe(true));
+  it.each(["Yes", "Yes.", "We collect.", "Yes – free!", "– – –"])("refuses %j, which is no sentence of three words", (text) => expect(isTaken(text)).toBe(false));
+});
+
 describe("newlySetFaults", () => {
   const of = (change: object, before: object = {}) => newlySetFaults({ ...DEFAULT_SETTINGS, ...before }, workshopSettingsSchema.parse({ ...DEFAULT_SETTINGS, ...before, ...change }));
   it("names each field that was changed to something it cannot be", () => {
@@ -21,7 +27,17 @@ describe("newlySetFaults", () => {
   it("leaves what an earlier release kept, and takes prices up to their bounds", () => {
     expect(of({ hours: "9 to 17" }, { telephone: "call me", signature: "", prices: { cleanPerM2: 42_000, cleanMinimum: 90, bindingPerM: 35 } })).toEqual({});
     expect(of({ prices: MOST_PRICE })).toEqual({});
+    expect(of({ hours: "9 to 17" }, { collecting: "Yes.", prices: { cleanPerM2: 0, cleanMinimum: 0, bindingPerM: 0 } })).toEqual({});
     for (const id of ["cleanPerM2", "cleanMinimum", "bindingPerM"] as const) expect(Object.keys(of({ prices: { ...MOST_PRICE, [id]: MOST_PRICE[id] + 0.01 } }))).toEqual([id]);
+  });
+});
+
+describe("a cleaning price of 0, newly set", () => {
+  const of = (prices: object, areaUnit: "m2" | "sqft" = "m2") => newlySetFaults({ ...DEFAULT_SETTINGS, areaUnit }, workshopSettingsSchema.parse({ ...DEFAULT_SETTINGS, areaUnit, prices: { ...DEFAULT_SETTINGS.prices, ...prices } }));
+  it("is refused under the field it was typed in, by itself or with the other, and a cent is taken", () => {
+    expect(of({ cleanPerM2: 0 })).toEqual({ cleanPerM2: "Cleaning, per square metre: more than 0, since letters tell by it what cleaning costs. It cannot stay empty." });
+    expect(Object.keys(of({ cleanPerM2: 0, cleanMinimum: 0 }, "sqft"))).toEqual(["cleanPerSqft", "cleanMinimum"]);
+    expect(of({ cleanPerM2: 0.01, cleanMinimum: 0.01 })).toEqual({});
   });
 });
 

@@ -5,7 +5,7 @@ import { NEWLY_SET } from "@/lib/workshop/newly-set";
 import { ALL_PRICE_FIELDS, keptPrice, mostIn, PRICE_FIELDS, priceTooHigh, shownPrice, type PriceField } from "@/lib/workshop/price-fields";
 import { priceUpTo, WEEKS_TURNED, weeksOf, workshopSettingsSchema, type WorkshopSettings } from "@/lib/workshop/settings-schema";
 
-const { name, town, address, email, hours, currency, jurisdiction, locale, timeZone, areaUnit, holdMinutes, retentionMonths, collecting } = workshopSettingsSchema.shape;
+const { name, town, address, email, hours, currency, jurisdiction, locale, timeZone, areaUnit, holdMinutes, retentionMonths } = workshopSettingsSchema.shape;
 
 /** A number as people type it, checked by the setting's own rule; any below zero is one, so that the rule says how much it must be. */
 const typed = <T extends z.ZodMiniType<number, number>>(rule: T) => z.pipe(z._default(z.string(), ""), z.pipe(z.transform((text: string) => typedNumber(text, parseAmount)), rule));
@@ -19,7 +19,7 @@ const BOTH_WEEKS = "Write both numbers of weeks, or leave both empty.";
 const prices = Object.fromEntries(ALL_PRICE_FIELDS.map((f) => [f.field, z.optional(typed(priceUpTo(f.field, mostIn(f), priceTooHigh(f))))])) as unknown as Record<PriceField["field"], z.ZodMiniOptional<z.ZodMiniType<number, string>>>;
 
 const fields = z.object({
-  name, town, address, email, hours, ...NEWLY_SET, currency, jurisdiction, locale, timeZone, areaUnit, collecting,
+  name, town, address, email, hours, ...NEWLY_SET, currency, jurisdiction, locale, timeZone, areaUnit,
   weeksLow: typedOrNone(weeksOf("weeksLow")), weeksHigh: typedOrNone(weeksOf("weeksHigh")),
   ...prices, holdMinutes: typed(holdMinutes), retentionMonths: typed(retentionMonths),
 }).check(
