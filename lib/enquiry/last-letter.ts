@@ -27,6 +27,9 @@ const approvedSchema = z.object({ letterId: z.string(), number: z.number() });
 
 const newestTold = (db: Db | Tx, enquiryId: string) => db.letter.findFirst({ where: { enquiryId, ...TOLD }, orderBy: NEWEST_FIRST.createdAt, select: { id: true, createdAt: true, sentAt: true, state: true } });
 
+/** The words of every letter with an answer that the client has or will have. */
+export const textsTold = async (db: Db | Tx, enquiryId: string): Promise<string[]> => (await db.letter.findMany({ where: { enquiryId, ...TOLD }, select: { text: true } })).map(({ text }) => text);
+
 /** Whether a letter with an answer has left, or will: what was asked before it is answered. */
 export const hasAnswered = async (db: Db | Tx, enquiryId: string): Promise<boolean> => (await newestTold(db, enquiryId)) !== null;
 

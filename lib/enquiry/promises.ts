@@ -8,6 +8,7 @@ import { NEWEST_FIRST } from "../store/row-order";
 import { STANDING_INSPECTIONS } from "./document-facts";
 import { ok, refuse, type Result } from "./caller";
 import type { AsItIs } from "./outdated";
+import { textsTold } from "./last-letter";
 import { sendingReasonSchema } from "./sending-reason";
 import { assessmentOf } from "./stored";
 
@@ -24,8 +25,8 @@ export const allowedIn = (detail: unknown): AllowedSentence[] => z.object({ allo
 export async function holdToPromises(tx: Tx, { enquiryId, kind, text, reason }: { enquiryId: string; kind: "reply" | "question"; text: string; reason: string | null }): Promise<Result<Allowed>> {
   const open = openPlacesSay(text);
   if (open) return refuse("invalid", open, { text: open });
-  const check = kind === "reply" ? checkLetter : checkSentences;
-  const found = check(text, await knownIn(tx, enquiryId));
+  const known = await knownIn(tx, enquiryId);
+  const found = kind === "reply" ? checkLetter(text, known, await textsTold(tx, enquiryId)) : checkSentences(text, known);
   if (found.length === 0) return ok({ promises: null, reason: null });
   const parsed = sendingReasonSchema.safeParse(reason ?? "");
   if (!parsed.success) return refuse("promises-too-much", reason ? (parsed.error.issues[0]?.message ?? "") : sayPromises(found), { reason: parsed.error.issues[0]?.message ?? "" });

@@ -5,6 +5,7 @@ import { chancesBeyond, fibreIn } from "./against-chances";
 import { sizeBeyond } from "./against-size";
 import { worthBeyond } from "./against-worth";
 import type { Beyond } from "./beyond";
+import { againstCautions } from "./cautions";
 import { clausesOf, plainOf } from "./sentences";
 
 /** Slack of a stated range, for rounding: per cent, and shares of a number of years or of money, with a least slack for each. *elicited* */
@@ -16,6 +17,7 @@ export function beyondAssessment(sentence: string, assessment: Assessment): Beyo
   return [
     ...methodsRuledOut(plain, assessment), ...chancesBeyond(plain, assessment), ...improvementBeyond(plain, assessment), ...yearsBeyond(plain, assessment),
     ...harmBelow(plain, assessment), ...priceBelow(plain, assessment), ...newOneBeyond(plain, assessment), ...sizeBeyond(sentence, assessment), ...worthBeyond(plain, assessment),
+    ...againstCautions(plain, assessment),
   ];
 }
 

@@ -1,7 +1,8 @@
 import type { Assessment } from "../../triage/assessment";
 import { beyondAssessment, isTested } from "./against-assessment";
 import { excused, saysNotThat, type Catch } from "./excuses";
-import { cautionsMissing, MUST_SAYS, withoutDeniedTests, type MustSay } from "./must-say";
+import { cautionsMissing, type LeftOut } from "./cautions";
+import { MUST_SAYS, withoutDeniedTests } from "./must-say";
 import { namesOf, tellingOf } from "./naming";
 import type { Pattern, Rule, RuleId, Telling } from "./rule";
 import { RULES } from "./rules";
@@ -109,12 +110,15 @@ export const checkSentences = (text: string, known: Known): Overpromise[] => [..
 const inOtherLanguages = (text: string): Overpromise[] =>
   foreignIn(text).map((sentence) => ({ sentence, rule: "left-out", why: "This is not in English, and the check knows English only: nobody has held it to the assessment.", suggestion: "Have somebody who reads it look at it, and say so as the reason, or write it in English." }));
 
-/** A whole letter, sentence by sentence, and then what it leaves out. Pure: the page, the server and the command line call this. */
-export function checkLetter(text: string, known: Known): Overpromise[] {
+/**
+ * A whole letter, sentence by sentence, and then what it leaves out. `before`: letters of ours that the client has had, whose cautions
+ * still hold. Pure: the page, the server and the command line call this.
+ */
+export function checkLetter(text: string, known: Known, before: readonly string[] = []): Overpromise[] {
   const plain = plainOf(ownLines(text));
   const said = withoutDeniedTests(plain);
   const missing = MUST_SAYS.filter((m) => m.when(plain) && !m.needs.test(said) && !m.unless?.test(plain));
-  const cautions = known.assessment ? cautionsMissing(plain, known.assessment) : [];
-  const leftOut = ({ why, suggestion }: MustSay): Overpromise => ({ sentence: "", rule: "left-out", why, suggestion });
+  const cautions = known.assessment ? cautionsMissing(plain, known.assessment, before.map((letter) => plainOf(ownLines(letter)))) : [];
+  const leftOut = ({ why, suggestion }: LeftOut): Overpromise => ({ sentence: "", rule: "left-out", why, suggestion });
   return [...checkSentences(text, known), ...[...missing, ...cautions].map(leftOut)];
 }

@@ -1,4 +1,3 @@
-import type { Assessment } from "../../triage/assessment";
 import { clausesOf } from "./sentences";
 
 /** A test waved away is none: what is left of a letter without such words. */
@@ -24,7 +23,7 @@ const PLANS = new RegExp([
 ].join("|"), "u");
 /** Denied, left open, or somebody else's washing. */
 const NO_PLAN = /\b(?:not|never|no|nothing|nobody|whether|if|unless|without|rather|once it|you (?:asked|wrote|told|said|mentioned)|(?:some|other) \w+|neighbours?|who|was|were|has been|had|since|cost\w*)\b/u;
-const offersCleaning = (letter: string): boolean => OFFERS.test(letter) || clausesOf(letter).some((clause) => PLANS.test(clause) && !NO_PLAN.test(clause));
+export const offersCleaning = (letter: string): boolean => OFFERS.test(letter) || clausesOf(letter).some((clause) => PLANS.test(clause) && !NO_PLAN.test(clause));
 
 /** Words of a limit in the sentence that names it: "until Friday", an appointment for an inspection and a test already made are none. */
 const LIMITS = new RegExp([
@@ -37,15 +36,3 @@ export const MUST_SAYS: readonly MustSay[] = [
   { id: "testing", when: offersCleaning, needs: /\btest(?:s|ed|ing)?\b/u, unless: /\bno way of cleaning\b/u, why: "Nothing is cleaned before a test in a hidden corner, and the letter does not say so.", suggestion: "We clean nothing before a test in a hidden corner." },
   { id: "limits", when: (letter) => JUDGES.test(letter) || ASSERTS.test(letter), needs: LIMITS, why: "A judgement by words and photos has limits, and the letter names none.", suggestion: "Words and photos can mislead; an inspection and a test decide." },
 ];
-
-/** Cautions that hang on the assessment. */
-export function cautionsMissing(letter: string, assessment: Assessment): MustSay[] {
-  const ruledOut = assessment.methods.some((m) => m.method === "wet-hand-clean" && m.verdict === "ruled-out");
-  const told = (needs: RegExp) => needs.test(letter);
-  return [
-    ...(ruledOut && offersCleaning(letter) && !told(/\b(?:not|nobody|never|no|keep)\b[^.!?]*\b(?:home|water|wash|wet)\b/u) ? [HOME] : []),
-    ...(assessment.firstAid && !told(/\bchildren\b/u) ? [FIRST_AID] : []),
-  ];
-}
-const HOME: MustSay = { id: "home", when: offersCleaning, needs: /./u, why: "Wet cleaning is ruled out for what this pile may be, and the letter does not warn of water at home.", suggestion: "Please do not clean it at home and let nobody use water on it." };
-const FIRST_AID: MustSay = { id: "first-aid", when: () => true, needs: /./u, why: "Something is wet or fresh, and the letter leaves out the first aid.", suggestion: "Put the first aid at the head of the letter." };

@@ -1,11 +1,12 @@
 import { describe, expect, it } from "vitest";
+import { CAUTION_WORDS } from "../../../../lib/reply/paragraphs/causes";
 import { checkLetter, checkSentence, WORDS_AND_PHOTOS, type Known } from "../../../../lib/reply/promises/check";
 import { FIRST_AID_SAID, WOOL_METHODS, assessmentOf, range } from "../make";
 import { AGAINST_CLASSES } from "./against-classes";
 import { NO_UNTESTED_PLANS, UNTESTED_PLANS } from "./plans";
 
-const known = (rest: Parameters<typeof assessmentOf>[0]["rest"], fibres = { viscose: 0.72 }, strength: "told" | "bench" = "told"): Known =>
-  ({ assessment: assessmentOf({ fibres, words: "likely", evidence: [{ what: "touch", value: "cool-slippery", strength }], rest: { improvement: range(10, 30, 55), lifeYears: range(1, 2.5, 5), money: { currency: "EUR", clean: range(100, 115, 160), cutDown: null, replace: null, valueToday: null }, ...rest } }) });
+const known = (rest: Parameters<typeof assessmentOf>[0]["rest"], fibres = { viscose: 0.72 }, strength: "told" | "bench" = "told", more: Parameters<typeof assessmentOf>[0]["evidence"] = []): Known =>
+  ({ assessment: assessmentOf({ fibres, words: "likely", evidence: [{ what: "touch", value: "cool-slippery", strength }, ...more], rest: { improvement: range(10, 30, 55), lifeYears: range(1, 2.5, 5), money: { currency: "EUR", clean: range(100, 115, 160), cutDown: null, replace: null, valueToday: null }, ...rest } }) });
 const rules = (sentence: string, k: Known = known({})) => checkSentence(sentence, k).map((o) => o.rule);
 
 describe("a sentence against its assessment", () => {
@@ -168,8 +169,58 @@ describe("what a letter leaves out", () => {
     const wet = known({ firstAid: FIRST_AID_SAID });
     expect(missing("Good day.", wet).join(" ")).toMatch(/first aid at the head/);
     expect(missing(`Good day.\n${FIRST_AID_SAID.join("\n")}`, wet)).toEqual([]);
+    for (const some of ["We love children.", "Please keep children and pets off it.", "Put nothing on it, and no more water."]) expect(missing(`Good day. ${some}`, wet).join(" ")).toMatch(/first aid at the head/);
+    expect(missing("Keep people, children and pets off it, put nothing on it, and leave it lying.", wet)).toEqual([]);
   });
   it("asks nothing of a letter that judges nothing", () => expect(missing("Thank you. We shall write tomorrow.", known({}))).toEqual([]));
+});
+
+/** Rugs that call for a caution, each just where the letter of the program speaks of it (a chance of 33 in 100), and just below. */
+const flooded = (incident: string) => known({}, { wool: 0.9 }, "told", [{ what: "incidents", value: [incident], strength: "told" }]);
+const harmed = (mechanism: "mould" | "insects", chance: number): Known => ({ assessment: assessmentOf({ fibres: { wool: 0.9 }, mechanisms: { [mechanism]: chance } }) });
+const CALLED_FOR = [
+  { caution: "of flood water", due: flooded("flood"), not: flooded("spill"), words: CAUTION_WORDS.flood, enough: ["This water carries germs, so please do not touch the rug."], tooLittle: ["Please ring your insurer.", "Flood water can make you ill.", "Please let nobody touch it.", "Keep children off it, put nothing on it and press a plain white cloth straight down."] },
+  { caution: "of mould", due: harmed("mould", 0.33), not: harmed("mould", 0.32), words: CAUTION_WORDS.mould, enough: ["Mould is bad for your lungs: keep everybody out of the room.", "It can be bad for your health, so please do not handle it."], tooLittle: ["It smells of mould.", "Mould can harm your health.", "Please do not touch it."] },
+  { caution: "of insects", due: harmed("insects", 0.33), not: harmed("insects", 0.32), words: CAUTION_WORDS.insects, enough: ["Use no moth spray, and keep it away from other wool."], tooLittle: ["Moths have eaten it.", "Use no insecticide.", "Keep it apart from other wool."] },
+] as const;
+
+describe.each(CALLED_FOR)("the caution $caution", ({ due, not, words, enough, tooLittle }) => {
+  it("is asked for in the words of our own letters, which pass, wherever our letters speak of it and nowhere else", () => {
+    expect(missing("Good day.", due)).toEqual([words]);
+    expect(missing("Good day.", not)).toEqual([]);
+    expect(checkLetter(words, due)).toEqual([]);
+  });
+  it.each(enough)("is met by “%s”", (say) => expect(missing(say, due)).toEqual([]));
+  it.each(tooLittle)("is not met by “%s”", (say) => expect(missing(say, due)).toEqual([words]));
+  it("is not asked for again where a letter before said it, and is where none did", () => {
+    const after = (before: string) => checkLetter("Good day.", due, [before]).map((o) => o.suggestion);
+    expect(after(`Dear Ana,\n\n${words}`)).toEqual([]);
+    expect(after(tooLittle[0])).toEqual([words]);
+    expect(after(`> ${words}`)).toEqual([words]);
+  });
+});
+
+describe("first aid and water at home", () => {
+  it("are told in every letter, whatever one before said", () => {
+    const said = `${FIRST_AID_SAID.join("\n")} Please do not clean it at home.`;
+    expect(checkLetter("Good day. We would clean it nearly dry, after a test.", known({ firstAid: FIRST_AID_SAID }), [said]).map((o) => o.suggestion).join(" ")).toMatch(/at home.*first aid at the head/);
+  });
+});
+
+describe("advice against a caution", () => {
+  const STIRRED = ["Vacuum it weekly.", "Please vacuum it gently without a beater.", "Just brush it off.", "You can vacuum it once a week.", "It is best to air it outside.", "Hang it outdoors to air.", "We recommend vacuuming it.", "It can be vacuumed lightly.", "A weekly vacuuming helps.", "Let it air in the sun and brush the spots away.", "Wipe it with a dry white cloth."];
+  const LEFT_ALONE = ["Please do not touch, brush or vacuum it.", "Nobody should vacuum it or brush it.", "Do you vacuum it weekly?", "You wrote that you vacuum it weekly.", "Once the mould is treated, vacuum it weekly.", "We vacuum it here in a closed room.", "Give it air but no heat.", "Keep children out of the room."];
+  const PRESSED = ["Press a plain white cloth straight down, and do not rub.", "Please blot it.", "Lay a plain white cloth on the wet place.", "Press with a cloth until it comes up dry.", "Roll it up and bring it.", "You can lift it off the floor."];
+  const broken = (say: string, k: Known) => checkSentence(say, k).map((o) => o.rule);
+  it.each(STIRRED)("is caught where mould is likely or flood water was in it, and not for this elsewhere: %s", (say) => {
+    for (const due of [harmed("mould", 0.33), flooded("flood")]) expect(broken(say, due)).toContain("harm");
+    expect(checkSentence(say, harmed("mould", 0.32)).filter((o) => o.why.includes("Mould"))).toEqual([]);
+  });
+  it.each(LEFT_ALONE)("is none: %s", (say) => { for (const due of [harmed("mould", 0.9), flooded("flood")]) expect(broken(say, due)).not.toContain("harm"); });
+  it.each(PRESSED)("is first aid elsewhere, and not for flood water: %s", (say) => {
+    expect(broken(say, flooded("flood"))).toContain("harm");
+    expect(checkSentence(say, flooded("spill")).filter((o) => o.why.includes("flood"))).toEqual([]);
+  });
 });
 
 describe("words in another language", () => {
