@@ -9,6 +9,8 @@ import { CLEANING, HARDLY_WORTH, LOOKS, LOST_USE, MARKS, REPAIRS } from "./troub
 
 /** What old latex suffers from: the methods of its caution in lib/trade/care.ts. */
 const HARMS_LATEX = [...WASHING, "solvent-dry"];
+/** To others in the trade, and where nobody is to vacuum or touch it, nothing is said of living with it. */
+const NOT_LIVED_WITH: Condition["not"] = { who: ["trade"], mechanisms: ["mould"], changes: ["spots"], incidents: ["flood"] };
 /** Where a letter names no way of cleaning yet. */
 const NOT_CLEANED_YET: Condition["not"] = { mechanisms: ["mould", "insects", "dye-bleed"], age: ["antique"], incidents: ["flood"], who: ["trade"] };
 /** Where it can only be advised against, hardly be worth it, or wait. */
@@ -160,9 +162,9 @@ export const CARE: readonly ParagraphRow[] = [
   { ...OURS, id: "replace-doubtful", version: 1, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"] }, not: { age: ["antique"] } },
     text: "Please do not spend money on cleaning before someone has seen it and told you what it can gain." },
 
-  { ...TRADE, id: "living-viscose", version: 1, place: "living", when: { is: { reason: ["what-is-it", "mis-sold"], leading: WATER_SHY }, not: { who: ["trade"], certainty: ["unknown"] } },
+  { ...TRADE, id: "living-viscose", version: 2, place: "living", when: { is: { reason: ["what-is-it", "mis-sold"], leading: WATER_SHY }, not: { ...NOT_LIVED_WITH, certainty: ["unknown"] } },
     text: "To live with it, vacuum gently without a beater, keep water and every product off it, and press spills dry with a plain white cloth." },
-  { ...TRADE, id: "living", version: 1, place: "living", when: { is: { reason: ["what-is-it"], advice: ["leave-alone"] }, not: { who: ["trade"] } },
+  { ...TRADE, id: "living", version: 2, place: "living", when: { is: { reason: ["what-is-it"], advice: ["leave-alone"] }, not: NOT_LIVED_WITH },
     text: "To live with it, vacuum gently, turn it round now and then, and press spills dry with a plain white cloth." },
 
   { ...TRADE, id: "life-mould-insects-unknown", version: 1, place: "life", when: { is: { life: ["both"], has: ["mould-and-insects"], certainty: ["unknown", "open"] }, not: { age: ["antique"] } },

@@ -18,7 +18,8 @@ import { clientOf, givePhoto, good, later, leaves, staff, submitted, SYSTEM } fr
 
 const WOOL: RugAnswers = { labelFound: "typed", labelText: "100% wool", widthCm: 200, lengthCm: 300, incidents: ["nothing"], changes: ["dirty"], touch: "springy", back: "knots", age: "2-5" };
 const ivo = () => staff("reviewer", "Ivo Castellane");
-const dirtyWool = () => submitted({ wetNow: "no", reason: "routine", rug: WOOL });
+const dryRug = (rug: RugAnswers) => submitted({ wetNow: "no", reason: "routine", rug });
+const dirtyWool = () => dryRug(WOOL);
 const viewOf = async (enquiryId: string, minutes = 20) => good(await readEnquiry(await ivo(), enquiryId, later(minutes)));
 const draftOf = async (enquiryId: string) => {
   const { draft } = await viewOf(enquiryId);
@@ -27,8 +28,8 @@ const draftOf = async (enquiryId: string) => {
 };
 const approve = async (enquiryId: string, number: number, minutes = 2) => approveReply(await ivo(), { enquiryId, number }, later(minutes));
 /** An enquiry whose first letter went out after two minutes; the client then asked something after ten. */
-async function asked(message = "May I bring it on Thursday?") {
-  const enquiry = await dirtyWool();
+async function asked(message = "May I bring it on Thursday?", rug = WOOL) {
+  const enquiry = await dryRug(rug);
   const { letterId } = good(await approve(enquiry.enquiryId, 1));
   await leaves(letterId, later(7));
   good(await sendFromClient(await clientOf(enquiry), { message }, later(10)));
@@ -56,6 +57,17 @@ export function following(): void {
       const { number } = good(await saveDraft(await ivo(), { enquiryId, from: draft.number, subject: draft.subject, text }, later(21)));
       good(await approve(enquiryId, number, 22));
       expect((await database().letter.findFirstOrThrow({ where: { enquiryId, text: { contains: "Thursday suits us" } } })).state).toBe("held");
+    });
+    it("need not repeat a caution that a letter of ours told, which a first letter may not leave out", async () => {
+      const eaten: RugAnswers = { ...WOOL, incidents: ["insects"], changes: ["bare"] };
+      const first = await dryRug(eaten);
+      const short = good(await saveDraft(await ivo(), { enquiryId: first.enquiryId, from: 1, subject: "Your rug", text: "Dear Ana,\n\nPlease ring us." }, later(1)));
+      expect(await approve(first.enquiryId, short.number)).toMatchObject({ ok: false, code: "promises-too-much", say: expect.stringContaining("to use no insecticide") as string });
+      const { enquiryId } = await asked("When are you open?", eaten);
+      const { number, subject, text } = await draftOf(enquiryId);
+      expect(text).not.toContain("insecticide");
+      const answered = good(await saveDraft(await ivo(), { enquiryId, from: number, subject, text: text.replace(ANSWER_HERE, "From eight o’clock on.") }, later(21)));
+      good(await approve(enquiryId, answered.number, 22));
     });
     it("shows the client's words and offers the whole letter", async () => {
       const { enquiryId } = await asked();

@@ -5,7 +5,7 @@ import { FIRST_AID_SAID, WOOL_METHODS, assessmentOf, range } from "../make";
 import { AGAINST_CLASSES } from "./against-classes";
 import { NO_UNTESTED_PLANS, UNTESTED_PLANS } from "./plans";
 
-const known = (rest: Parameters<typeof assessmentOf>[0]["rest"], fibres = { viscose: 0.72 }, strength: "told" | "bench" = "told", more: Parameters<typeof assessmentOf>[0]["evidence"] = []): Known =>
+const known = (rest: Parameters<typeof assessmentOf>[0]["rest"], fibres: Parameters<typeof assessmentOf>[0]["fibres"] = { viscose: 0.72 }, strength: "told" | "bench" = "told", more: Parameters<typeof assessmentOf>[0]["evidence"] = []): Known =>
   ({ assessment: assessmentOf({ fibres, words: "likely", evidence: [{ what: "touch", value: "cool-slippery", strength }, ...more], rest: { improvement: range(10, 30, 55), lifeYears: range(1, 2.5, 5), money: { currency: "EUR", clean: range(100, 115, 160), cutDown: null, replace: null, valueToday: null }, ...rest } }) });
 const rules = (sentence: string, k: Known = known({})) => checkSentence(sentence, k).map((o) => o.rule);
 
