@@ -7,9 +7,12 @@ const ABBREVIATED = /\b(?:e\.g|i\.e|mr|mrs|ms|dr|st|no|approx|ca|etc)\.$/iu;
 /** A quotation begun and not closed: its full stops end no sentence of ours. */
 const QUOTING = /“[^”]*$/u;
 
-/** The sentences as they stand, in order; a line break ends one too. A quotation stays whole where it is closed. */
+/** What a line of a list begins with: no part of its sentence, so that another sentence can take its place in the list. */
+const LIST_MARK = /^\s*(?:[–—•*-]|\d{1,2}\))\s+/u;
+
+/** The sentences as they stand, in order, without the mark of a list; a line break ends one too. A quotation stays whole where it is closed. */
 export function sentencesOf(text: string): string[] {
-  return text.split(/\n+/u).flatMap((line) => {
+  return text.split(/\n+/u).map((line) => line.replace(LIST_MARK, "")).flatMap((line) => {
     const closes = line.lastIndexOf("”");
     const parts = line.split(/(?<=[.!?…][”"’')]?)\s+(?=[\p{Lu}\p{N}“"‘'(])/u);
     const joined: string[] = [];

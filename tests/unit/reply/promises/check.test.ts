@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { checkLetter, rulesBroken, WORDS_AND_PHOTOS } from "../../../../lib/reply/promises/check";
+import { checkLetter, checkSentences, rulesBroken, WORDS_AND_PHOTOS } from "../../../../lib/reply/promises/check";
 import { sentencesOf } from "../../../../lib/reply/promises/sentences";
 import { liftedByStance } from "../../../../lib/reply/promises/stances";
 import { CLASSES } from "./classes";
@@ -131,6 +131,16 @@ describe("the sentences of a letter", () => {
   it("keep what they quote whole, full stops and all, where the quotation is closed", () => {
     expect(sentencesOf("Going by the label (“100% Viscose. Made in India”), it is likely viscose. A test would tell."))
       .toEqual(["Going by the label (“100% Viscose. Made in India”), it is likely viscose.", "A test would tell."]);
+  });
+  it.each(["– ", "- ", "• ", "  * ", "2) "])("stand in a list without its mark: %s", (mark) => {
+    expect(sentencesOf(`First:\n${mark}Keep it dry. Call us.\n${mark}It ran.`)).toEqual(["First:", "Keep it dry.", "Call us.", "It ran."]);
+  });
+  it("keep a dash within them, and a figure below nought", () => {
+    expect(sentencesOf("Wool – or silk – is likely.\n-5 °C is cold.")).toEqual(["Wool – or silk – is likely.", "-5 °C is cold."]);
+  });
+  it.each(["Wash the rug at once.", "Rub it down with a wet cloth.", "The stain will come out."])("are held to the same rules in a list as alone: %s", (say) => {
+    expect(checkSentences(`– ${say}`, WORDS_AND_PHOTOS).map(({ rule, sentence }) => [rule, sentence])).toEqual(broken(say).map((rule) => [rule, say]));
+    expect(broken(say)).not.toEqual([]);
   });
   it("end as ever where a quotation is never closed, so that nothing hides behind a stray mark", () => {
     expect(sentencesOf("You wrote “it ran. It is pure silk. It will come out.")).toEqual(["You wrote “it ran.", "It is pure silk.", "It will come out."]);

@@ -20,6 +20,11 @@ describe("what is suggested instead of a sentence", () => {
     expect(first?.suggestion.endsWith(`“${first.instead}”`)).toBe(true);
     expect(checkSentences(letter.replace("The stain will come out.", first?.instead ?? ""), WORDS_AND_PHOTOS)).toEqual([]);
   });
+  it("takes the sentence's place in a line of a list, whose mark stays", () => {
+    const letter = "Until then:\n– The stain will come out.\n– We are open until six.";
+    const [first] = checkSentences(letter, WORDS_AND_PHOTOS);
+    expect(letter.replace(first?.sentence ?? "", first?.instead ?? "")).toBe(`Until then:\n– ${first?.instead}\n– We are open until six.`);
+  });
 });
 
 describe("the rule that a sentence is told by", () => {
