@@ -1,5 +1,9 @@
 import { meant } from "./meant";
-import { p, type Rule } from "./rule";
+import { own, p, type Rule } from "./rule";
+import { ELECTRICS } from "./tellings";
+
+const WET = "(?:water|wet|wetness|puddles?|liquid|damp|dampness|moisture|suds)";
+const DRAWS = "(?:suck|draw|pull|lift|get|take|bring|soak|clear)(?:s|ing)?";
 
 /** What may harm the rug or a person at home. */
 export const HARM: Rule = {
@@ -35,6 +39,14 @@ export const HARM: Rule = {
     p("\\bAGENT\\b(?: \\w+){0,5}? (?:takes? care of|sees? to|deals? with|does it\\b|(?:gets?|got|takes?|took|lifts?|shifts?) (?:it|them|that|(?:my|our|her|his|the) (?:\\w+ ){0,3}?\\w+) (?:off|out|away|clean|up)\\b|(?:is|are) (?:\\w+ )?(?:gentle|mild|kind|harmless|safe)(?: enough)?\\b|(?:is|are|would be) what (?:i|we|you) (?:would|should|want|need|reach|use)\\b|never (?:hurt|harmed|did))", { also: ["ours", "warned", "undecided"] }),
     // Household cleaners that give off poisonous gas together (NIOSH Pocket Guide, chlorine and chloramine, from memory)
     p("^(?=.*\\b(?:bleach|chlorine|hypochlorite)\\b).*\\b(?:ammonia|vinegar|acid|toilet cleaner|limescale remover|descaler|acetone|surgical spirit|lemon juice)\\b", { also: ["warned", "undecided", "disowned"], except: ["hedged", "softened", "ours"] }),
+    p("\\b(?:AGENT|cleaners|products)\\b.*\\b(?:brings? (?:the \\w+|it|them) (?:back|up)|(?:is|are) what (?:takes?|lifts?|cleans?|whitens?|shifts?))\\b"),
+    p("(?<!\\bnot )\\blet (?:it|them|(?:the )?AGENT(?: and AGENT)?) (?:do (?:the|its|their) )?work\\b", { except: ["negated"] }),
+    // A gas made light of, and help put off
+    own("\\b(?:gas|fumes|chlorine)\\b.{0,40}\\b(?:is|are|will|does|do|can) not (?:\\w+ ){0,2}(?:danger\\w*|harm\\w*|poison\\w*|toxic|hurt)\\b"),
+    own("\\b(?:no (?:need|reason|cause)|need not|nobody (?:needs|has)|not (?:need|have))(?: \\w+)? (?:leave (?:the|that) (?:room|house)|keep out|go out(?:side)?|air the room|open (?:the|a) windows?|(?:ring|call) (?:999|112|911|any(?:body|one)|for help|an ambulance))\\b"),
+    own("\\b(?:not|never|instead of|rather than) (?:(?:ring|call|phone)(?:ing)? )?(?:999|112|911|an ambulance)\\b"),
+    // Mains electricity and water
+    p(`\\b(?:hoover|vacuum)\\w*(?: (?:up|out|off|away|over|the|all|that|any|most|of|standing))* ${WET}\\b|\\b${DRAWS}\\b.{0,40}\\b${WET}\\b.{0,40}\\b(?:hoover|vacuum)|\\b(?:hoover|vacuum)\\w*\\b.{0,30}\\b${DRAWS}\\b.{0,30}\\b${WET}\\b`, { also: ["undecided"], tells: ELECTRICS }),
     p("\\bDAMAGING\\b", { also: ["ours", "warned", "softened", "undecided"] }),
     p("\\b(?:a|one|some|the) (?:good |quick |thorough |proper |hard |light |decent |brisk )*(?:beating|scrub|scrubbing|soak|soaking|hosing|rub|rubbing|wash|steam|steaming|shampoo|rinse|blast|dunk|spin|press)\\b.{0,40}\\b(?:at home|yourself|in the (?:bath|garden|shower|machine)|on the (?:patio|lawn|line)|all (?:it|you)|will (?:bring|do|sort|get|shift|help)|before (?:you|we)|tonight)\\b", { also: ["ours", "warned"] }),
     // A little heat, said to be no more than that

@@ -1,6 +1,7 @@
 import type { RuleId } from "./rule";
 import type { Stance } from "./stance";
 import { HELD_BACK } from "./stances-held-back";
+import { WARNED } from "./stances-warning";
 import { expression } from "./vocabulary";
 
 const BOAST = "ours|with us|not us|like us|because we|we (?:can|know|deliver|do|will|always|never)|(?:has|have) not (?:yet )?(?:met|seen|tried) (?:us|our\\w*|me|mine|my work)|proves? you right";
@@ -13,7 +14,7 @@ const DEED = "(?:(?:we|i|somebody|someone|one of us|two of us|both of us|our \\w
 const OFFERED = "(?: you| is| of|,)*(?: only| simply| just)*(?: an?| our| my| every)?(?: \\w+)? (?:look|answer|phone call|call|estimate|report|care|try|reply|letter|opinion|test|effort|attention|honesty|best efforts?)\\b";
 const VOW = "\\b(?:promis\\w+|guarantees?|guaranteed|(?:my|our) word|count on(?= us| me)|rely on(?= us| me)|be assured|rest assured|assure you|undertake|swear|vouch|pledge|certain of|sure of)\\b";
 const OUTCOME_VOWED = "(?<!\\bnot (?:that|of|for) .*)(?<!\\b(?:cannot|not|nothing|never|no) .*)\\b(?:PERFECT|FORMER|IDIOM|gone|as new|like new|(?:RUGPART|TROUBLE|it|they)(?: \\w+){0,2} (?:will|is going to|shall) (?:COMES|hold|last|be (?:clean|out|back|saved|fine|safe))|(?:RUGPART|TROUBLE) (?:out|off|away|back))\\b";
-const HARMS = "(?:turns? (?:an? |the |it |your )?(?:\\w+ ){0,2}(?:yellow|brown|grey|gray|dull|stiff)|leaves? (?:an? |the |its )?(?:[\\w-]+ ){0,3}(?:film|ring|residue|patch|mark|line|crust|bloom|halo|shadow|wet|sticky|stiff|dull)|attracts? (?:more )?(?:dirt|soil|dust)|draws? (?:more )?dirt|holds? (?:moisture|water|damp)|wander|weakens?|(?:take|takes|took|taking|lose|loses|losing|lift|lifts|strip|strips|move|moves|shift|shifts) (?:the |its |your |some )?(?:dyes?|colou?rs?)|pity|shame|gamble|poor friend|no friend|not (?:kind|pretty)|unkind|last thing|nowhere near|stays? sticky|find it in|two (?:problems|troubles)|makes? (?:matters|things|it|them) worse|(?:can|may|could|might|would|will) spread|spreads|(?:should|must|ought to|and \\w+ should) never (?:meet|touch|go|come|be)|unused|unopened|stays? (?:shut|closed|in the)|the (?:end|death|ruin) of|regret|no place|is for (?:hair|dishes|windows|cars|floors|clothes|teeth|salads?|chips|plates)|enem(?:y|ies)|(?:do|does) not (?:mix|get on|agree)|bad (?:pair|friends|company|mix)|crumbles?|brittle|yellows|burns|melts|swells|stiffens|dulls|flattens|tangles|(?:can|may|could|might|would|will) (?:bleach|yellow|burn|melt|swell|stiffen|dull|flatten|mat|tangle|break)|(?:more|further) (?:harm|trouble|damage) than|cost (?:you|us)|mistake|undo(?:es)?|worries me|does not forgive|unforgiving|horror stor(?:y|ies)|brown(?:s|ing)? (?:the|it)|beyond (?:mending|repair|help)|lasting harm|real harm|(?:do|does) (?:\\w+ ){0,4}harm|ruin\\w*|felts?|felted|felting|eats?|scorch\\w*|rots?|shrinks?|shrink|cockle|sets? (?:the |a |that )?(?:stain|mark|wine|spill|ink|colou?r|it\\b)|fix (?:the|a) (?:\\w+ )?(?:stain|mark)|too (?:much|hot|strong|harsh|wet) for|think again|do without|resist|leave (?:it|them|that) (?:be|alone)|leave the \\w+ in|not near|keep (?:it|them|that|\\w+) (?:away|off|out)|hold off|steer clear|belongs? in)";
+const HARMS = "(?:turns? (?:an? |the |it |your )?(?:\\w+ ){0,2}(?:yellow|brown|grey|gray|dull|stiff)|leaves? (?:an? |the |its )?(?:[\\w-]+ ){0,3}(?:film|ring|residue|patch|mark|line|crust|bloom|halo|shadow|wet|sticky|stiff|dull)|attracts? (?:more )?(?:dirt|soil|dust)|draws? (?:more )?dirt|holds? (?:moisture|water|damp)|wander|weakens?|(?:take|takes|took|taking|lose|loses|losing|lift|lifts|strip|strips|move|moves|shift|shifts) (?:the |its |your |some )?(?:dyes?|colou?rs?)|pity|shame|gamble|poor friend|no friend|not (?:kind|pretty)|unkind|last thing|nowhere near|stays? sticky|find it in|two (?:problems|troubles)|makes? (?:matters|things|it|them) worse|(?:can|may|could|might|would|will) spread|spreads|(?:should|must|ought to|and \\w+ should) never (?:meet|touch|go|come|be)|unused|unopened|stays? (?:shut|closed|in the(?! (?:room|house)\\b))|the (?:end|death|ruin) of|regret|no place|is for (?:hair|dishes|windows|cars|floors|clothes|teeth|salads?|chips|plates)|enem(?:y|ies)|(?:do|does) not (?:mix|get on|agree)|bad (?:pair|friends|company|mix)|crumbles?|brittle|yellows|burns|melts|swells|stiffens|dulls|flattens|tangles|(?:can|may|could|might|would|will) (?:bleach|yellow|burn|melt|swell|stiffen|dull|flatten|mat|tangle|break)|(?:more|further) (?:harm|trouble|damage) than|cost (?:you|us)|mistake|undo(?:es)?|worries me|does not forgive|unforgiving|horror stor(?:y|ies)|brown(?:s|ing)? (?:the|it)|beyond (?:mending|repair|help)|lasting harm|real harm|(?:do|does) (?:\\w+ ){0,4}harm|ruin\\w*|felts?|felted|felting|eats?|scorch\\w*|rots?|shrinks?|shrink|cockle|sets? (?:the |a |that )?(?:stain|mark|wine|spill|ink|colou?r|it\\b)|fix (?:the|a) (?:\\w+ )?(?:stain|mark)|too (?:much|hot|strong|harsh|wet) for|think again|do without|resist|leave (?:it|them|that) (?:be|alone)|leave the \\w+ in|not near|keep (?:it|them|that|\\w+) (?:away|off|out)|hold off|steer clear|belongs? in)";
 
 const UNTRUE = "(?:not (?:quite |strictly |really )?(?:true|so|the case)|untrue|wrong|a myth|too simple)";
 const SWEEPING = "(?:never|always|every|all|none|nothing|cannot|at all)";
@@ -21,6 +22,7 @@ const SWEEPING = "(?:never|always|every|all|none|nothing|cannot|at all)";
 /** What a claim is worth in a sentence that holds it off. */
 const STANCES: readonly Stance[] = [
   ...HELD_BACK,
+  ...WARNED,
   { // A vow of what we shall do, and not of what comes of it
     lifts: ["result", "certainty", "safety", "sureness"],
     shows: expression(`${VOW}(?:.{0,70}\\b${DEED}|${OFFERED})|\\bguarantee (?:covers|is (?:only )?for|extends (?:only )?to)\\b.*\\b(?:not|only|no)\\b`), unless: expression(OUTCOME_VOWED),
@@ -57,11 +59,7 @@ const STANCES: readonly Stance[] = [
   },
   { // A vacuum cleaner used with care
     lifts: ["harm", "safety", "sureness"],
-    shows: expression("\\b(?:hoover|vacuum)\\w*\\b.*\\b(?:gently|slowly|low(?:est)?|without (?:the|a|its) (?:\\w+ )?(?:brush|beater|bar)|(?:brush|beater|bar) (?:turned |switched )?off|suction only|from the back)\\b|\\b(?:airing|shade|waiting|turning it|leaving it|resting it|dry cloth)\\b.*\\bno harm\\b"), unless: expression("\\b(?:hard|full|PRODUCT|wet|damp|TROUBLE (?:will|comes?|goes?))\\b"),
-  },
-  { // A warning of what must not come together
-    lifts: ["harm", "sureness"],
-    shows: expression("^(?:please )?(?:never|do not|nobody should)(?: \\w+)? (?:mix|combine|add)\\b"), unless: expression("\\b(?:but|except|unless|without|only)\\b|[;]"),
+    shows: expression("\\b(?:hoover|vacuum)\\w*\\b.*\\b(?:gently|slowly|low(?:est)?|without (?:the|a|its) (?:\\w+ )?(?:brush|beater|bar)|(?:brush|beater|bar) (?:turned |switched )?off|suction only|from the back)\\b|\\b(?:airing|shade|waiting|turning it|leaving it|resting it|dry cloth)\\b.*\\bno harm\\b"), unless: expression("\\b(?:hard|full|PRODUCT|wet|damp|water|TROUBLE (?:will|comes?|goes?))\\b"),
   },
   { // Praise for leaving a product alone
     lifts: ["harm", "sureness"],

@@ -13,6 +13,14 @@ export const COMFORT: Telling = {
 export const LABELLED: Telling = {
   why: "A label may know of a fibre or a dye that photos do not show, and a warning is there for those whom it has hurt.", advise: "Let the warning stand:", instead: "Please heed the warning, and do nothing to it until it has been looked at.",
 };
+/** That a vacuum cleaner may draw up water. */
+export const ELECTRICS: Telling = {
+  why: "Mains electricity and water can kill, and a household vacuum cleaner is not made for wet.", advise: "Keep everything electric away from it:", instead: "Please keep everything that is plugged in away from it while it is wet.",
+};
+/** That it will be ready or back by a day. */
+export const ON_TIME: Telling = {
+  why: "How long the work takes hangs on what an inspection finds, so a day or a number of weeks is no promise to make before it.", advise: "Give the usual time as a range, or only:", instead: "We will tell you how long it takes once it has been inspected.",
+};
 /** That a price was too high, or a seller's profit unfair. */
 export const PRICE_PAID: Telling = {
   why: "Whether a price was fair is a valuer's to say, and such a sentence can be held against you.", advise: "Leave the price to a valuer, or say only:", instead: "What it was worth is for a valuer to say.",

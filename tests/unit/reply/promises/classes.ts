@@ -3,6 +3,7 @@ import { CARE_CLASSES } from "./classes-of-care";
 import { KINDNESS_CLASSES } from "./classes-of-kindness";
 import { LATER_CLASSES } from "./classes-later";
 import { REPUTE_CLASSES } from "./classes-of-repute";
+import { WARNING_CLASSES } from "./classes-of-warning";
 
 /** Constructions that strangers used and the rules missed, or took amiss, each by its meaning. `rule`: the one that has to catch it; absent: any. */
 export interface PromiseClass { readonly meaning: string; readonly rule?: RuleId; readonly over: readonly string[]; readonly honest: readonly string[] }
@@ -479,4 +480,5 @@ export const CLASSES: readonly PromiseClass[] = [
   ...KINDNESS_CLASSES,
   ...LATER_CLASSES,
   ...REPUTE_CLASSES,
+  ...WARNING_CLASSES,
 ];
