@@ -97,7 +97,7 @@ export const IMPLIED: Readonly<Partial<Record<RuleId, readonly Pattern[]>>> = {
     p("\\b(?:has|have) not (?:yet )?(?:met|seen|tried) (?:us|ours|me|mine|our \\w+)\\b", { except: ["negated", "undecided"] }),
     own("\\b(?:you|they|nobody|no one) (?:cannot|could not|will not|would not|will never) (?:\\w+ )?(?:tell|see|find|know|have known|spot|say|guess) (?:where|that there|it was (?:ever|there)|there (?:ever )?was)\\b(?! .*\\b(?:photo|picture))"),
     p("\\b(?:undertake|pledge|vow|promise) to (?:return|bring|make|get|give|RESTORE) (?:it|them|your|the|that|every)\\b"),
-    own("(?<!\\b(?:we|i|nobody) (?:will|shall|would) .*), (?:(?:i|we) (?:can )?|that (?:i|we) )(?:promise|swear|guarantee)(?: you)?$"),
+    own("(?<!\\b(?:we|i|nobody) (?:will|shall|would) .*), (?:(?:i|we) (?:can )?|that (?:i|we) )(?:promise|swear|guarantee)(?: you)?$", { vague: true }),
     p("^(?:it|that) (?:always |just |simply )?comes? (?:straight |right |clean )?out$|^(?:and |because )?we can RESTORE it$", { except: ["hedged"] }),
     p("\\b(?:lying|fibbing|a liar) if (?:i|we) (?:said|told you|claimed)\\b.*\\b(?:not|never)\\b", { except: ["negated", "undecided", "hedged"] }),
     p("\\b(?:cannot|could not|will not|would not|never) (?:\\w+ )?tell (?:old|new|the (?:repair|patch|mend|join|new \\w+)) from\\b", { except: ["negated", "hedged"] }),

@@ -32,9 +32,9 @@ export function namesOf(caught: readonly Caught[], plain: string): ReadonlySet<R
   return new Set([speaksOf(caught, plain)]);
 }
 
-/** How a rule tells what these patterns caught: in its own words, unless all of them that stand in it have others. */
+/** How a rule tells what these patterns caught: in its own words, unless all of them that stand in it and know what the sentence says have others. */
 export function tellingOf(rule: Rule, caught: readonly Caught[]): Telling {
-  const told = caught.filter((c) => c.rule === rule).map(({ pattern }) => pattern.tells);
+  const told = caught.filter((c) => c.rule === rule && c.pattern.vague !== true).map(({ pattern }) => pattern.tells);
   const { why, advise, instead } = told.length > 0 && told.every((t) => t !== undefined) ? (told[0] ?? rule) : rule;
   return { why, advise, instead };
 }

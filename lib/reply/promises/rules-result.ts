@@ -1,5 +1,12 @@
 import { meant } from "./meant";
 import { own, p, type Rule } from "./rule";
+import { ON_TIME } from "./tellings";
+
+const DAY = "(?:by|on|within|before|in time for|tomorrow|in (?:a|NUMBER))\\b(?! (?:the rug|the test|we|you agree)\\b)";
+const WHERE = "(?: (?:home|here|with you|to you|at yours))?";
+const BY_A_DAY = `(?:back|home)\\b${WHERE} ${DAY}`;
+/** That the rug, not its colour or a mark, is ready or back by a day. */
+const RUG_BY_A_DAY = `\\b(?:RUG|it|we|you|delivery|collection|completion|(?:the|our|all) work)\\b.{0,20}\\b(?:will|shall|is|are|have|be|get) (?:(?!(?:TROUBLE|colou?rs?|dyes?|clean)\\b)\\w+ ){0,4}(?:ready|back|done|finished|delivered|returned|home|complete|on your floor|in your (?:hands|home|hall))\\b${WHERE} ${DAY}`;
 
 /** What is claimed of the work: that it comes out, comes back, is ready in time. */
 export const RESULT: Rule = {
@@ -9,7 +16,7 @@ export const RESULT: Rule = {
   instead: "How much comes back is known only after a test in a hidden corner, and we cannot promise it.",
   excuses: ["negated", "hedged", "undecided", "disowned"],
   patterns: [
-    p("(?:\\bSUBJECT|\\bPROCESS\\bGAP)(?: (?:all|just|simply|soon|SURELY|WHOLLY))* MUST (?:(?:\\w+ly|all|just|simply|soon|then|be) )*(?!OPEN)(?:COMES|RESTORE|PERFECT|gone|as|look|good|back|out)\\b", { also: ["softened"] }),
+    p(`(?:\\bSUBJECT|\\bPROCESS\\bGAP)(?: (?:all|just|simply|soon|SURELY|WHOLLY))* MUST (?:(?:\\w+ly|all|just|simply|soon|then|be) )*(?!OPEN)(?!${BY_A_DAY})(?:COMES|RESTORE|PERFECT|gone|as|look|good|back|out)\\b`, { also: ["softened"] }),
     p("(?:\\bSUBJECT|\\bPROCESS\\bGAP)(?: (?:all|just|simply|soon|SURELY|WHOLLY))* MUST (?:(?:\\w+ly|all|just|simply|soon|then|be) )*(?!OPEN)\\w+", { also: ["softened"], vague: true }),
     p("\\b(?:DET |our |this |that |a |one )?(?:treatment|process|wash|clean|cleaning|rinse|bath|procedure|method|service|repair|visit|appointment|technicians?|team|lads|people|specialists?|experts?|solution|formula|protector|protection|coating|proofing|finish|conditioner|wife|colleague)s?\\b(?: \\w+){0,4} (?:(?:will|shall|can|always|simply|just|SURELY) )*(?:RESTORE|render|renders|make|makes|protects?|seals?|guards?|puts?|brings?|gives?|leaves?|takes?) (?:[\\w.,%'-]+ ){0,4}(?:RUGPART|TROUBLE|it|them|any\\w*|every\\w*|all|out|back|right|off|away|impervious|proof|as new)\\b", { also: ["softened", "warned"] }),
     p("\\b(?:i|we|he|she|they|my \\w+|our (?:\\w+ )?(?:team|people|lads|technicians|experts|workshop|restorer|weaver)s?)(?: (?:SURELY|WHOLLY|always|also|soon|just|simply|\\w+ly))* (?:will|shall|can|are able to|are going to|am going to|know how to|possess the (?:means|skill\\w*) to|have the (?:means|skill|tools|know-how|experience) to|never fail to|always|do)(?: (?:SURELY|WHOLLY|always|also|soon|just|simply|easily|\\w+ly|then|be able to|not only|have))* RESTORE\\b(?! (?:in touch|an? (?:look|idea|appointment|price|estimate|quote|picture|photo)|the (?:risks?|results?|test|back to you)|you|to you))", { also: ["softened"] }),
@@ -28,7 +35,7 @@ export const RESULT: Rule = {
     p("\\b(?:every|each|any) (?:single |last |remaining )*(?:trace|bit|scrap|speck|drop|vestige|hint|particle|sign|shred|fibre|spot|mark|stain|grain|remnant|whiff|germ|egg|one)s?\\b(?=.*\\b(?:RESTORE|COMES|gone|out|eradicated|eliminated)\\b)|\\b(?:RESTORE|COMES)\\b.{0,30}\\b(?:every|each) (?:single |last )*(?:trace|bit|scrap|speck|drop|vestige|hint|particle|sign|shred|grain|remnant|whiff|germ|egg|one)s?\\b", { also: ["softened"] }),
     own("\\b(?:no|not a|not one|not a single|zero|nothing|not the (?:least|slightest|faintest)) (?:\\w+ ){0,3}(?:traces?|vestiges?|hints?|signs?|residues?|specks?|whiffs?|remnants?|shadows?|evidence|memory)\\b(?: \\w+){0,6} (?:will|shall|can|could|would|remains?|left|persists?|is|are)\\b"),
     own("(?<!\\b(?:corner|place|spot|side|where) )\\byou (?:will|shall|would|are going to|are not going to|can)(?: \\w+ly)? (?:not|never|no longer|be unable|struggle|hardly|be hard (?:put|pressed))(?: \\w+){0,4} (?:know|see|feel|notice|find|spot|tell|remember|recognise|recognize|believe|smell|think|guess|point|have|be troubled|worry)\\b(?! (?:that|what|how|whether))"),
-    p("\\byou (?:will|shall|are going to)(?: (?:be|just|simply|all|soon|\\w+ly))* (?:love|adore|amazed|delighted|thrilled|astonished|astounded|stunned|over the moon|proud|gobsmacked|surprised|pleased|impressed|wonder|swear|think it|cry with|have it (?:back|home|looking)|have (?:your|the) \\w+ back|get it back|see the last|have seen the last|be able to (?:walk|use|enjoy|show)|save)\\b", { also: ["softened"] }),
+    p(`\\byou (?:will|shall|are going to)(?: (?:be|just|simply|all|soon|\\w+ly))* (?:love|adore|amazed|delighted|thrilled|astonished|astounded|stunned|over the moon|proud|gobsmacked|surprised|pleased|impressed|wonder|swear|think it|cry with|have it looking|(?:have it|have (?:your|the) \\w+|get it) (?!${BY_A_DAY})(?:back|home)|see the last|have seen the last|be able to (?:walk|use|enjoy|show)|save)\\b`, { also: ["softened"] }),
     own("\\b(?:nobody|no one|no-one|not a soul|(?:not )?even (?:an? )?(?:experts?|you|trained eye)|your (?:\\w+[- ])*(?:visitors?|guests?|friends?|mother|mother-in-law|wife|husband|neighbours?|neighbors?|family|landlord)|visitors?|guests?) (?:\\w+ )?(?:will|would|could|can|is going to|are going to)(?: \\w+){0,4} (?:know|see|tell|notice|find|spot|guess|think|ask|believe|suspect)\\b"),
     own("(?<!\\b(?:should|(?:you|nobody|no one) could) )\\b(?!not what (?:we|i) )(?:never|not|yet to|has yet to|have yet to|not yet)(?: \\w+){0,2} (?:met|meet|lost|lose|failed|fail|seen|see|encounter\\w*|had|known|come across|been beaten|let (?:us|them|a \\w+) down|disappoint\\w*|defeated|sent)\\b(?! (?:the|your|it|this|that|any of|so|you)\\b)(?=.*\\b(?:a|an|one|any|single|failure|beat|not|complaint|us|failed|could|to)\\b|$)", { vague: true }),
     own("\\b(?:nothing|no (?:stain|mark|spill|rug|job|damage|problem|smell|moth|wine|odou?r|case|piece|challenge))\\b(?: \\w+){0,8} (?:cannot|could not|has (?:ever )?(?:beaten|defeated)|beyond (?:us|our|me)|too (?:much|big|difficult|hard|stubborn|old) for|we (?:cannot|have not)|defeats? us|beats? us|stands? a chance|will (?:beat|defeat|escape|resist|survive))"),
@@ -62,7 +69,8 @@ export const RESULT: Rule = {
     p("\\b(?:astonish|amaze|surprise|shock|astound)\\w* (?:me|us|the \\w+) if\\b.*\\b(?:not|no|never)\\b|\\bnothing stands between\\b", { except: ["negated", "ranged"] }),
     p("\\b(?:rugs?|one|ones|carpets?|make|kind|sort|quality) (?:\\w+ )?(?:always|invariably|never fails? to|without exception) (?:wash|clean|come|respond|recover|dr[iy])\\w*\\b", { also: ["softened"] }),
     // When
-    p("\\b(?:SUBJECT|you|we|delivery|collection|completion|work)\\b.*\\b(?:will|shall|is|are|have|be) (?:\\w+ ){0,5}(?:ready|back|done|finished|complete\\w*|confirmed|delivered|restored|returned|dry|clean|fixed|home|on your floor|in your (?:hands|home|hall))\\b.*\\b(?:by|on|within|before|in time for|tomorrow|in (?:a|NUMBER))\\b(?! (?:the rug|the test|we|you agree))", { also: ["softened"] }),
+    p(RUG_BY_A_DAY, { also: ["softened"], tells: ON_TIME }),
+    p(`^(?!.*${RUG_BY_A_DAY}).*\\b(?:SUBJECT|you|we|delivery|collection|completion|work)\\b.*\\b(?:will|shall|is|are|have|be) (?:\\w+ ){0,5}(?:ready|back|done|finished|complete\\w*|confirmed|delivered|restored|returned|dry|clean|fixed|home|on your floor|in your (?:hands|home|hall))\\b.*\\b${DAY}`, { also: ["softened"] }),
     // Said in other words
     p("\\bwe (will|'ll|shall|can|are going to|are able to|would)( SURELY| fully| completely| easily)* (remove|restore|save|cure|fix|rescue|make it perfect|get (it|this|that|the MARK|all of it|everything)( all)? out|bring (it|the colour|the pile) back)\\b"),
     p("\\bwe always (get|remove|bring|save)\\b"),

@@ -3,12 +3,12 @@ import { checkSentence, checkSentences, rulesBroken, WORDS_AND_PHOTOS } from "..
 import type { RuleId, Telling } from "../../../../lib/reply/promises/rule";
 import { RULES } from "../../../../lib/reply/promises/rules";
 import { tooSure } from "../../../../lib/reply/promises/sureness";
-import { COMFORT, IN_USE, LABELLED, PRICE_PAID } from "../../../../lib/reply/promises/tellings";
+import { COMFORT, ELECTRICS, IN_USE, LABELLED, ON_TIME, PRICE_PAID } from "../../../../lib/reply/promises/tellings";
 
 const found = (sentence: string) => checkSentence(sentence, WORDS_AND_PHOTOS);
 
 describe("what is suggested instead of a sentence", () => {
-  const TELLINGS: readonly (readonly [string, Telling])[] = [...RULES.map((rule) => [rule.id, rule] as const), ["sureness", tooSure({ words: [] })], ["use", IN_USE], ["comfort", COMFORT], ["label", LABELLED], ["price", PRICE_PAID]];
+  const TELLINGS: readonly (readonly [string, Telling])[] = [...RULES.map((rule) => [rule.id, rule] as const), ["sureness", tooSure({ words: [] })], ["use", IN_USE], ["comfort", COMFORT], ["label", LABELLED], ["price", PRICE_PAID], ["electrics", ELECTRICS], ["time", ON_TIME]];
   it.each(TELLINGS)("is one whole sentence without gaps that passes itself: %s", (_, { advise, instead }) => {
     expect(instead).toMatch(/^[A-Z][^…]*\.$/u);
     expect(checkSentences(instead, WORDS_AND_PHOTOS)).toEqual([]);
@@ -52,10 +52,12 @@ describe("the rule that a sentence is told by", () => {
       expect(only).toMatchObject({ rule: "sureness", why: expect.stringMatching(/^This sentence speaks more surely than is known\. What weighs most: “.+”\.$/u), instead: "Words and photos alone cannot make us sure." });
     }
   });
-  it.each([["You may keep walking on it.", IN_USE], ["The children can go on playing there in the meantime.", IN_USE], ["You can stop worrying now.", COMFORT], ["Ignore the care label; the makers only protect themselves.", LABELLED], ["You paid far too much for it.", PRICE_PAID]])("tells in its own words: %s", (say, { why, instead }) => {
+  it.each([["You may keep walking on it.", IN_USE], ["The children can go on playing there in the meantime.", IN_USE], ["You can stop worrying now.", COMFORT], ["Ignore the care label; the makers only protect themselves.", LABELLED], ["You paid far too much for it.", PRICE_PAID], ["You may suck the water up with your hoover.", ELECTRICS],
+    ["Your rug will be back within six weeks, guaranteed.", ON_TIME], ["It will be ready in three weeks, guaranteed.", ON_TIME], ["You will have your rug back by Easter, I promise.", ON_TIME]])("tells in its own words: %s", (say, { why, instead }) => {
     expect(found(say)).toMatchObject([{ why, instead }]);
   });
   it("tells a breach in the words of its rule where the sentence does more than that", () => {
     expect(found("You can stop worrying now, because nothing can go wrong.")[0]?.instead).toBe(RULES.find(({ id }) => id === "safety")?.instead);
+    for (const say of ["The colour will be back within a week, guaranteed.", "Your rug will be back as good as new within six weeks, guaranteed.", "The stain will be gone and it will be back by Friday."]) expect(found(say)[0]?.instead).toBe(RULES.find(({ id }) => id === "result")?.instead);
   });
 });
