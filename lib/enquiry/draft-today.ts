@@ -18,10 +18,10 @@ export interface DraftToday {
   mark: string;
 }
 
-/** null where nothing was assessed yet or there is no draft of the program. */
-export async function draftToday(db: Db | Tx, { enquiryId, number }: { enquiryId: string; number: number }): Promise<DraftToday | null> {
+/** null where nothing was assessed yet or there is no draft of the program. `letterId`: the letter that the draft has become. */
+export async function draftToday(db: Db | Tx, { enquiryId, number, letterId }: { enquiryId: string; number: number; letterId?: string }): Promise<DraftToday | null> {
   const before = await writtenFrom(db, enquiryId, number);
-  const next = before && (await nextLetter(db, enquiryId));
+  const next = before && (await nextLetter(db, enquiryId, letterId));
   if (!next) return null;
   const { composed, input, follows } = next;
   return {
@@ -55,6 +55,13 @@ export async function baseOfBefore(tx: Tx, { enquiryId, number, subject, text }:
   const before = await tx.revision.findFirst({ where: { draft: { enquiryId }, authorId: { not: null }, subject, text, number: { lt: number } }, orderBy: { number: "desc" }, select: { number: true } });
   const [then, now] = before ? await Promise.all([writtenFrom(tx, enquiryId, before.number), writtenFrom(tx, enquiryId, number)]) : [null, null];
   return then && now && then.number !== now.number ? { subject: then.subject, text: then.text, paragraphs: [...then.paragraphs], leftOut: [] } : null;
+}
+
+/** Whether a letter reads otherwise than the program would write it by now. `number`: the revision that it was made of. */
+export async function readsOtherwise(tx: Tx, r: { enquiryId: string; number: number; letterId: string }): Promise<boolean> {
+  const today = await draftToday(tx, r);
+  const revision = await tx.revision.findFirst({ where: { draft: { enquiryId: r.enquiryId }, number: r.number }, select: { subject: true, text: true } });
+  return today !== null && revision !== null && openAt(today, revision).length > 0;
 }
 
 /** Refuses to let a draft go that reads otherwise than the program would write it by now, until somebody has taken the change in or stood by the draft. */

@@ -5,6 +5,7 @@ import type { Assessment } from "../triage/assessment";
 import { readSettings } from "../workshop/settings";
 import { assessAnswers } from "./assess-answers";
 import { findingsOfTests } from "./bench-findings";
+import { holdOvertaken } from "./hold-overtaken";
 import { findingsOfLabels } from "./label-reading";
 import { measuredOf } from "./measurement-findings";
 import { storedKinds } from "./photo-view";
@@ -16,7 +17,7 @@ import { worstUrgency } from "./urgency";
 /**
  * Judges a rug from everything that is known as the transaction sees it, keeps the assessment beside the earlier ones and
  * sets the enquiry's urgency, by words of the client that nobody has read too. The rug must be there. Ages that were told ("within the last hour") count from when they
- * were told, however late it is judged again.
+ * were told, however late it is judged again. A letter that was approved and has not left is held back where it would read otherwise now.
  */
 export async function judgeAnew(tx: Tx, rugId: string, now: Date): Promise<Assessment> {
   const rug = await tx.rug.findUniqueOrThrow({
@@ -40,5 +41,6 @@ export async function judgeAnew(tx: Tx, rugId: string, now: Date): Promise<Asses
   const whole = await tx.enquiry.findUniqueOrThrow({ where: { id: enquiry.id }, include: WORDS_PARTS });
   const { urgency, why } = worstUrgency([...urgenciesOfRugs(whole.rugs), ...urgenciesOfWords(whole)]);
   await tx.enquiry.update({ where: { id: enquiry.id }, data: { urgency, urgencyWhy: why } });
+  await holdOvertaken(tx, enquiry.id, now);
   return assessed.assessment;
 }

@@ -23,9 +23,9 @@ export interface LastLetter {
 /** A letter that told the client what we think: it neither was taken back nor came back, nor waits to be read out. */
 const TOLD = { kind: "reply", automatic: false, state: { notIn: ["taken_back", "failed"] }, NOT: TO_BE_READ_OUT } satisfies Prisma.LetterWhereInput;
 const addedSchema = z.object({ photoId: z.string() });
-const approvedSchema = z.object({ letterId: z.string(), number: z.number() });
+const approvedSchema = z.object({ letterId: z.string(), number: z.number(), outdated: z.optional(z.array(z.object({ documentId: z.string() }))) });
 
-const newestTold = (db: Db | Tx, enquiryId: string) => db.letter.findFirst({ where: { enquiryId, ...TOLD }, orderBy: NEWEST_FIRST.createdAt, select: { id: true, createdAt: true, sentAt: true, state: true } });
+const newestTold = (db: Db | Tx, enquiryId: string, besides = "") => db.letter.findFirst({ where: { enquiryId, id: { not: besides }, ...TOLD }, orderBy: NEWEST_FIRST.createdAt, select: { id: true, createdAt: true, sentAt: true, state: true } });
 
 /** The words of every letter with an answer that the client has or will have. */
 export const textsTold = async (db: Db | Tx, enquiryId: string): Promise<string[]> => (await db.letter.findMany({ where: { enquiryId, ...TOLD }, select: { text: true } })).map(({ text }) => text);
@@ -33,21 +33,26 @@ export const textsTold = async (db: Db | Tx, enquiryId: string): Promise<string[
 /** Whether a letter with an answer has left, or will: what was asked before it is answered. */
 export const hasAnswered = async (db: Db | Tx, enquiryId: string): Promise<boolean> => (await newestTold(db, enquiryId)) !== null;
 
-/** What the client wrote that no letter with an answer has followed, oldest first; before the first one, all that they wrote since they asked. */
-export async function wordsToAnswer(db: Db | Tx, enquiryId: string): Promise<CameSince["messages"]> {
-  const letter = await newestTold(db, enquiryId);
+/** What the client wrote that no letter with an answer has followed, oldest first; before the first one, all that they wrote since they asked. `besides`: id of a letter that is not counted. */
+export async function wordsToAnswer(db: Db | Tx, enquiryId: string, besides?: string): Promise<CameSince["messages"]> {
+  const letter = await newestTold(db, enquiryId, besides);
   return (await cameSince(db, enquiryId, letter?.createdAt ?? new Date(0))).messages;
 }
 
-/** The newest letter with an answer that the client has or will have; null where there is none, or where nobody knows what it was written from. */
-export async function lastLetter(db: Db | Tx, enquiryId: string): Promise<LastLetter | null> {
-  const letter = await newestTold(db, enquiryId);
-  if (!letter) return null;
-  const approvals = await db.audit.findMany({ where: { enquiryId, action: { in: ["reply-approved", "reply-seconded"] } }, select: { detail: true } });
-  const number = approvals.map((a) => approvedSchema.safeParse(a.detail)).find((a) => a.data?.letterId === letter.id)?.data?.number;
-  if (number === undefined) return null;
-  const told = await writtenFrom(db, enquiryId, number);
+/** The newest letter with an answer that the client has or will have; null where there is none, or where nobody knows what it was written from. `besides`: id of a letter that is not counted. */
+export async function lastLetter(db: Db | Tx, enquiryId: string, besides?: string): Promise<LastLetter | null> {
+  const letter = await newestTold(db, enquiryId, besides);
+  const approval = letter && (await approvalOf(db, { enquiryId, letterId: letter.id }));
+  if (!approval) return null;
+  const told = await writtenFrom(db, enquiryId, approval.number);
   return told && { at: letter.createdAt, leftAt: letter.sentAt, hasLeft: !["held", "waiting"].includes(letter.state), told };
+}
+
+/** Of which revision a reply was made, and the ids of the documents with it that somebody said go as they are; null where that is not known. */
+export async function approvalOf(db: Db | Tx, { enquiryId, letterId }: { enquiryId: string; letterId: string }): Promise<{ number: number; asItIs: string[] } | null> {
+  const approvals = await db.audit.findMany({ where: { enquiryId, action: { in: ["reply-approved", "reply-seconded"] } }, select: { detail: true } });
+  const approved = approvals.map((a) => approvedSchema.safeParse(a.detail)).find((a) => a.data?.letterId === letterId)?.data;
+  return approved ? { number: approved.number, asItIs: (approved.outdated ?? []).map((d) => d.documentId) } : null;
 }
 
 /** What the program wrote a revision from: its own newest one up to there. */

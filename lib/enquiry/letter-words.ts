@@ -1,4 +1,4 @@
-import { ARRIVED_PERHAPS, HELD_BACK, mayHaveArrived, NO_MAIL, TWICE, wasReadOut } from "../mail/last-word";
+import { ARRIVED_PERHAPS, mayHaveArrived, NO_MAIL, TWICE, wasHeldBack, wasReadOut } from "../mail/last-word";
 import type { LetterStateId } from "./views";
 
 export interface LetterStanding {
@@ -10,7 +10,7 @@ export interface LetterStanding {
 
 /** Where a letter stands, in a sentence for staff. Nothing but `sent` is ever said to be sent. */
 export function sayLetter({ state, toAddress, lastResponse, attempts }: LetterStanding, isMailConfigured: boolean): string {
-  if (state === "taken_back") return lastResponse === HELD_BACK ? HELD_BACK : "Taken back before it went out.";
+  if (state === "taken_back") return wasHeldBack(lastResponse) ? lastResponse : "Taken back before it went out.";
   if (state === "sent" && lastResponse !== null && wasReadOut(lastResponse)) return lastResponse;
   if (toAddress === NO_MAIL) return "Not sent: the client left no e-mail address. Ring them, and read it out.";
   switch (state) {

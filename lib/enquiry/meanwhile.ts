@@ -1,5 +1,5 @@
 import "server-only";
-import { HELD_BACK } from "../mail/last-word";
+import { OVERTAKEN, wasHeldBack } from "../mail/last-word";
 import type { Audit, Db, Letter } from "../store/database";
 import type { MeanwhileView } from "./draft-types";
 import { isByClient } from "./heard";
@@ -11,16 +11,16 @@ import type { EnquiryStateId } from "./views";
 interface Row { id: string; state: EnquiryStateId; letters: readonly Letter[]; audit: readonly Pick<Audit, "at" | "actorKind" | "action">[] }
 
 /**
- * What the client did between the approval of our newest letter and its leaving, while it is our turn: the letter was held back for it,
- * or it was on its way already and went. null where they did nothing then. `letters`: the oldest first.
+ * What happened between the approval of our newest letter and its leaving, while it is our turn: the client did something or the rug was judged
+ * anew, and the letter was held back for it; or the client did something, and it was on its way already and went. null where nothing did. `letters`: the oldest first.
  */
 export async function meanwhileOf(db: Db, { id, state, letters, audit }: Row): Promise<MeanwhileView | null> {
   const newest = letters.findLast((l) => !l.automatic);
   if (!newest || !isWaitingForUs(state)) return null;
   const { kind, createdAt, sentAt } = newest;
-  const isHeldBack = newest.state === "taken_back" && newest.lastResponse === HELD_BACK;
+  const isHeldBack = newest.state === "taken_back" && wasHeldBack(newest.lastResponse);
   const crossed = newest.state === "sent" && sentAt !== null && audit.some((a) => isByClient(a) && a.at > createdAt && a.at <= sentAt);
   if (!isHeldBack && !crossed) return null;
   const { messages, answers, photos } = await cameSince(db, id, createdAt);
-  return { kind, isHeldBack, approvedAt: createdAt.toISOString(), messages: messages.map(messageView), answers, photos };
+  return { kind, isHeldBack, isOvertaken: isHeldBack && newest.lastResponse === OVERTAKEN, approvedAt: createdAt.toISOString(), messages: messages.map(messageView), answers, photos };
 }

@@ -19,14 +19,14 @@ export interface NextLetter {
   words: CameSince["messages"];
 }
 
-/** The letter that is called for now; null where nothing was assessed yet, or the enquiry is not there. */
-export async function nextLetter(db: Db | Tx, enquiryId: string): Promise<NextLetter | null> {
+/** The letter that is called for now; null where nothing was assessed yet, or the enquiry is not there. `besides`: id of a letter of ours in whose place it is. */
+export async function nextLetter(db: Db | Tx, enquiryId: string, besides?: string): Promise<NextLetter | null> {
   const row = await db.enquiry.findUnique({ where: { id: enquiryId }, include: LETTER_PARTS });
   const input = row && inputStored(row, { workshop: await readSettings(db), library: await readLibrary(db) });
   if (!input) return null;
-  const last = await lastLetter(db, enquiryId);
+  const last = await lastLetter(db, enquiryId, besides);
   if (!last) {
-    const words = await wordsToAnswer(db, enquiryId);
+    const words = await wordsToAnswer(db, enquiryId, besides);
     return { input, composed: composeDraft(input, { hasWritten: words.length > 0 }), follows: null, words };
   }
   const came = await cameSince(db, enquiryId, last.at);

@@ -26,6 +26,7 @@ const UNHEARD: Partial<Record<AuditAction, string>> = {
   "letter-in-doubt": "our letter may not have arrived",
   "letter-given-up": "our letter did not get through",
   "letter-held-back": "the client wrote before our letter left",
+  "letter-overtaken": "the rug was judged anew before our letter left",
   "acknowledgement-failed": "our acknowledgement could not be delivered",
 };
 
@@ -128,9 +129,9 @@ function standingOf(row: SlipRow): string {
   if (draft?.waitingNumber != null) return "waiting for a second person";
   if (!isWaitingForUs(state)) return STATE_NAMES[state];
   const author = draft?.revisions[0]?.author?.name;
-  // What failed before it was our turn is not what it waits for.
-  const why = unheard && unheard.at >= stateSince ? UNHEARD[unheard.action as AuditAction] : undefined;
   const ring = row.letters.some(isToBeReadOut) && draft?.approvedNumber === draft?.number ? "ring them: our letter is to be read out" : null;
+  // What failed before it was our turn, or before a letter that is to be read out, is not what it waits for.
+  const why = unheard && unheard.at >= stateSince && ring === null ? UNHEARD[unheard.action as AuditAction] : undefined;
   const again = hasWrittenAgain(row) ? "the client wrote again" : null;
   const turn = byOther(row) ?? why ?? again ?? ring ?? (state === "our_turn" ? "our turn again" : author ? null : "new");
   return [turn, author && !ring && `draft edited by ${author}`].filter(Boolean).join(", ");

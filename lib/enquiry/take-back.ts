@@ -1,5 +1,5 @@
 import "server-only";
-import { HELD_BACK } from "../mail/last-word";
+import { wasHeldBack } from "../mail/last-word";
 import { audit } from "./audit";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
@@ -23,7 +23,7 @@ export async function takeBackLetter(caller: Caller, letterId: string, now: Date
       where: { id: letterId, state: "held", notBefore: { gt: now } },
       data: { state: "taken_back", lastResponse: null },
     });
-    if (taken.count !== 1) return refuse("changed-meanwhile", letter.lastResponse === HELD_BACK ? HELD_BACK : "This letter is no longer held: it is on its way, or somebody took it back already.");
+    if (taken.count !== 1) return refuse("changed-meanwhile", wasHeldBack(letter.lastResponse) ? letter.lastResponse : "This letter is no longer held: it is on its way, or somebody took it back already.");
     const { enquiryId } = letter;
     await tx.enquiry.updateMany({ where: { id: enquiryId, state: "their_turn" }, data: await stateBefore(tx, enquiryId, now) });
     await reopenDraft(tx, { letterId, enquiryId, now });

@@ -5,6 +5,9 @@ export const ARRIVED_BEFORE = "An earlier try may have arrived.";
 
 /** The last word of a letter that was taken back because its client wrote before it left. */
 export const HELD_BACK = "Held back before it went out: the client had written meanwhile.";
+/** The same of one that was taken back because its rug was judged anew before it left. */
+export const OVERTAKEN = "Held back before it went out: the rug was judged anew meanwhile.";
+export const wasHeldBack = (lastWord: string | null): lastWord is string => lastWord === HELD_BACK || lastWord === OVERTAKEN;
 /** The last word of a letter that was told on the telephone and went to nobody by mail. */
 export const READ_OUT = "Read out on the telephone.";
 /** The same of one whose sending ended without an answer before. */

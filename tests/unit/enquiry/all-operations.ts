@@ -11,6 +11,7 @@ import { following } from "./following";
 import { fromOtherAddresses } from "./from-other-addresses";
 import { givingUp } from "./giving-up";
 import { holdingBack } from "./holding-back";
+import { holdingOvertaken } from "./holding-overtaken";
 import { judgingAnew } from "./judging-anew";
 import { measuring } from "./measuring";
 import { oddPost } from "./odd-post";
@@ -39,6 +40,7 @@ export function allOperations(): void {
   overtakenDocuments();
   onTheWire();
   holdingBack();
+  holdingOvertaken();
   reaching();
   givingUp();
   readingOut();

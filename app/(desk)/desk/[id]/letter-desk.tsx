@@ -77,7 +77,7 @@ export function LetterDesk({ view, since, question, to, tomorrow, mailNote, when
   );
 }
 
-/** Names what came back to us of what had been approved: a letter that did not arrive, or was held back since its client wrote. null: nothing. */
+/** Names what came back to us of what had been approved: a letter that did not arrive, or was held back since its client wrote or its rug was judged anew. null: nothing. */
 const cameBack = ({ undelivered, meanwhile }: EnquiryView): string | null => undelivered?.letterId ?? (meanwhile?.isHeldBack ? meanwhile.approvedAt : null);
 
 /** The sheet that belongs on the desk as the enquiry stands. */

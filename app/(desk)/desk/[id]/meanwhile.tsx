@@ -14,14 +14,16 @@ function deedOf({ messages, photos, answers }: MeanwhileView): string {
   return answers ? "told us more" : "wrote";
 }
 
-/** A client who wrote after our letter was approved and before it left: it was held back for it, or could not be any more. */
+/** A client who wrote after our letter was approved and before it left: it was held back for it, or could not be any more. Or the rug was judged anew then, and it was held back. */
 export function Meanwhile({ view: { meanwhile, since }, ...by }: Beside & { view: EnquiryView }) {
   if (!meanwhile) return null;
   const { name, now, place } = by;
   const [ours, approved] = [OURS[meanwhile.kind], dayAndClock(meanwhile.approvedAt, now, place)];
   return (
-    <section className={css.since} aria-label="Written before our letter left">
-      {meanwhile.isHeldBack
+    <section className={css.since} aria-label={meanwhile.isOvertaken ? "Judged anew before our letter left" : "Written before our letter left"}>
+      {meanwhile.isOvertaken
+        ? <p className={css.why}><b>The rug was judged anew after our {ours} was approved, so it did not leave: look at it again.</b> It was approved {approved}. What was approved stands under “Letters”.</p>
+        : meanwhile.isHeldBack
         ? <p className={css.why}><b>Our {ours} was held back: <bdi>{name}</bdi> {deedOf(meanwhile)} before it left.</b> It was approved {approved} and has not gone. {NEXT[meanwhile.kind]}</p>
         : <p className={css.why}><b><bdi>{name}</bdi> {deedOf(meanwhile)} just before our {ours} left.</b> It was approved {approved}, was on its way by then, and went without an answer to this.</p>}
       {(since === null || since.at === null) && <Came came={meanwhile} {...by} />}
