@@ -37,8 +37,8 @@ export async function correctAnswer(caller: Caller, { rugId, step, values, seen 
       ...parsed.cleared.map((key): Kept => [key.replace("rug.", ""), EMPTIED]),
       ...(mayBeSeen ? [[`${SEEN}${question}`, seen] as const] : []),
     ], { from: caller.staffId, at: now });
-    for (const id of await keepWhole(tx, { enquiryId, rugId, patch: parsed.patch, stored: rug.enquiry.answers })) await reconsider(tx, { rugId: id, enquiryId }, now);
     await audit(tx, caller, { action: "answer-corrected", enquiryId, at: now, detail: { rugId, step } });
+    for (const id of await keepWhole(tx, { enquiryId, rugId, patch: parsed.patch, stored: rug.enquiry.answers })) await reconsider(tx, { rugId: id, enquiryId }, now);
     return ok({ enquiryId });
   });
 }

@@ -21,8 +21,8 @@ export async function keepTest(tx: Tx, caller: Caller & { kind: "staff" }, { row
   const earlier = await tx.benchTest.findUnique({ where: { id }, select: { rugId: true } });
   if (earlier) return earlier.rugId === rugId ? ok({ enquiryId }) : NOT_THERE;
   await tx.benchTest.create({ data: { ...row, staffId: caller.staffId, at: now } });
-  await reconsider(tx, { rugId, enquiryId }, now);
   await audit(tx, caller, { action, enquiryId, at: now, detail: { rugId, test, benchTestId: id } });
+  await reconsider(tx, { rugId, enquiryId }, now);
   return ok({ enquiryId });
 }
 

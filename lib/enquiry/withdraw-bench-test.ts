@@ -19,8 +19,8 @@ export async function withdrawBenchTest(caller: Caller, { id, reason }: { id: st
     const data = { withdrawnAt: now, withdrawnById: caller.staffId, withdrawnWhy: why.data };
     const withdrawn = await tx.benchTest.updateMany({ where: { id, withdrawnAt: null }, data });
     if (withdrawn.count !== 1) return refuse("changed-meanwhile", "Somebody has withdrawn this already.");
-    await reconsider(tx, { rugId, enquiryId }, now);
     await audit(tx, caller, { action: "test-withdrawn", enquiryId, at: now, detail: { rugId, test: test.test, benchTestId: id } });
+    await reconsider(tx, { rugId, enquiryId }, now);
     return ok(null);
   });
 }

@@ -86,6 +86,38 @@ test("My question is held back when the client writes, and its words are still t
   await fitsAndIsAccessible(page);
 });
 
+test("I correct a label after I approved a letter for tomorrow: it comes back to me and does not leave until I have looked at it again", async ({ person }) => {
+  const email = "runa@mail.example";
+  const page = await person({ storageState: owner });
+  const at = await takenIn(page, "Runa Fallow", email);
+  await page.getByText("Send it at a chosen time").click();
+  await page.getByRole("button", { name: "Approve for then" }).click();
+  await expect(page.getByRole("button", { name: "Take it back" })).toBeVisible();
+  await page.getByRole("link", { name: "Correct or add an answer" }).click();
+  await page.getByRole("link", { name: "Is there a label, and what does it say?" }).click();
+  await page.getByLabel("What the label says").fill("100 % pure new wool");
+  await page.getByRole("button", { name: "Keep this answer" }).click();
+  await expect(page).toHaveURL(new RegExp(`^${at}#told-`));
+
+  await test.step("the queue says that it waits, and why", async () => {
+    await page.goto(`${desk.url}/desk`);
+    await page.getByRole("listitem").filter({ hasText: "the rug was judged anew before our letter left" }).getByRole("link").first().click();
+    await expect(page).toHaveURL(at);
+  });
+  const judged = page.getByRole("region", { name: "Judged anew before our letter left" });
+  await expect(judged).toContainText("The rug was judged anew after our letter was approved, so it did not leave: look at it again.");
+  await expect(letterOf(page)).toHaveValue(/wool/);
+  await expect(page.getByText("held our letter back, since the rug was judged anew before it left")).toBeVisible();
+  await isSeenWell(page, await person({ ...PHONE, storageState: owner }), "judged-anew");
+  await page.getByText("Held back before it went out: the rug was judged anew meanwhile.").click();
+  await expect(page.getByRole("group").filter({ hasText: "Held back before it went out" }).getByText(/viscose/).first()).toBeVisible();
+
+  await page.getByRole("button", { name: "Approve and send" }).click();
+  await expect(page.getByRole("button", { name: "Take it back" })).toBeVisible();
+  await expect(judged).toHaveCount(0);
+  expect(OF_PEOPLE(email)).toEqual([]);
+});
+
 test("I press “Take it back” on a letter that was held back a moment before, and am told why it is back already", async ({ person }) => {
   const email = "jorun@mail.example";
   const page = await person({ storageState: owner });
