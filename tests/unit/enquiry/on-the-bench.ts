@@ -124,7 +124,7 @@ export function onTheBench(): void {
     it("lets an enquiry that has been answered rest, until it is our turn again", async () => {
       const ivo = await staff("reviewer", "Ivo Castellane");
       const { enquiryId, rugId, view } = await aRug(ivo);
-      good(await approveReply(ivo, { enquiryId, number: 1 }, later(1)));
+      await leaves(good(await approveReply(ivo, { enquiryId, number: 1 }, later(1))).letterId, later(1));
       good(await recordBenchTest(ivo, burnt(rugId), later(2)));
       expect(await view()).toMatchObject({ state: "their_turn", draft: null });
       good(await moveEnquiry(ivo, { enquiryId, from: "their_turn", to: "our_turn" }, later(3)));
@@ -256,7 +256,7 @@ export function onTheBench(): void {
     it("is judged with a photo that somebody here adds as well, and it stays their turn", async () => {
       const ivo = await staff("reviewer", "Ivo Castellane");
       const { enquiryId, rugId, view } = await aRug(ivo);
-      good(await approveReply(ivo, { enquiryId, number: 1 }, later(1)));
+      await leaves(good(await approveReply(ivo, { enquiryId, number: 1 }, later(1))).letterId, later(1));
       good(await addPhoto(ivo, { kind: "back", rugId }, await photoBody(), PHOTO, later(2)));
       expect(await view()).toMatchObject({ state: "their_turn" });
       expect(await database().assessment.count({ where: { rugId } })).toBe(2);
