@@ -7,6 +7,7 @@ import { authorise, NOT_THERE } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
 import { reachableSchema, type Contact } from "./client-schema";
 import { openLetter } from "./open-letter";
+import { ourLetters } from "./our-letters";
 import { unlessOwn } from "./own-address";
 import { SORTED_ALREADY } from "./take-reply";
 
@@ -18,7 +19,7 @@ export async function readSortable(postId: string): Promise<Result<{ post: Post;
   const post = await database().post.findUnique({ where: { id: postId } });
   if (!post) return NOT_THERE;
   if (!SORTABLE.some((s) => s === post.state)) return SORTED_ALREADY;
-  const incoming = await readMessage(await readPostFile(postId));
+  const incoming = await readMessage(await readPostFile(postId), ourLetters);
   return ok({ post, message: incoming.kind === "unreadable" ? null : incoming.message });
 }
 

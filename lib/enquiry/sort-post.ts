@@ -3,7 +3,7 @@ import { readMessage, type IncomingMessage } from "../mail/incoming/read-message
 import { senderOf } from "../mail/sender";
 import { suppressedWhy } from "../mail/suppression";
 import { ALLOWANCES, takeOne } from "../staff/rate-limit";
-import { database, transact, type Post, type Prisma, type Tx } from "../store/database";
+import { database, transact, type Post, type Prisma } from "../store/database";
 import { OLDEST_FIRST } from "../store/row-order";
 import { readPostFile } from "../store/post-files";
 import { readSettings } from "../workshop/settings";
@@ -14,6 +14,7 @@ import { holdBack } from "./hold-back";
 import { fileBounce, sayBounce, sayFiledBounce } from "./file-bounce";
 import { leftOutColumn } from "./left-out";
 import { openLetter } from "./open-letter";
+import { ourLetter, ourLetters } from "./our-letters";
 import { withSoundPictures, type Sorted, type SortedMessage } from "./sound-pictures";
 import { takeReply } from "./take-reply";
 
@@ -50,7 +51,7 @@ export async function sortPost(postId: string, now: Date): Promise<void> {
 
 async function read(post: Post, now: Date): Promise<void> {
   if (post.attempts >= MOST_ATTEMPTS) return settle(post.id, { kind: "unreadable", state: "waiting", says: "Reading it failed three times. The file is kept as it came." });
-  const incoming = await withSoundPictures(await readMessage(await readPostFile(post.id)));
+  const incoming = await withSoundPictures(await readMessage(await readPostFile(post.id), ourLetters));
   if (incoming.kind !== "unreadable") await settle(post.id, columnsOf(incoming.message));
   await place(post, incoming, now);
 }
@@ -82,13 +83,6 @@ async function place(post: Post, incoming: Sorted, now: Date): Promise<void> {
     case "letter":
       return placeLetter(post, incoming.message, now);
   }
-}
-
-/** The newest letter of ours that is answered. Only our own numbers tell; a sender's address proves nothing. */
-async function ourLetter(db: Pick<Tx, "letter">, answers: readonly (string | null)[]) {
-  const ids = answers.filter((id) => id !== null);
-  const letters = await db.letter.findMany({ where: { messageId: { in: ids } }, select: { id: true, messageId: true, enquiryId: true, toAddress: true, automatic: true, enquiry: { select: { client: { select: { email: true } } } } } });
-  return letters.sort((a, b) => ids.indexOf(a.messageId) - ids.indexOf(b.messageId))[0] ?? null;
 }
 
 async function placeBounce(post: Post, { bounce, message }: Sorted & { kind: "bounce" }, now: Date): Promise<void> {

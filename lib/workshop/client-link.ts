@@ -12,7 +12,7 @@ export const clientUrl = (linkId: string): string => `${config.baseUrl}/e/${clie
 const MARK = /\[\[client-link:([0-9a-f-]{36})\]\]/g;
 /** What stands in a stored letter in place of the link. */
 export const linkMark = (linkId: string): string => `[[client-link:${linkId}]]`;
-/** The letter as it goes out. Call it on the text and on the HTML, when sending and only then. */
+/** The letter as it goes out. Call it on the text and on the HTML, when sending, and to know a letter again in an answer; what it gives is never kept. */
 export const withLinks = (text: string): string => text.replace(MARK, (_, linkId: string) => clientUrl(linkId));
 /** The letter as it may be read on a page. */
 export const withoutLinks = (text: string): string => text.replace(MARK, "(the link to your own page stands in the letter itself)");

@@ -42,8 +42,11 @@ const MOST_TEXT_CHARS = 100_000;
 
 const PARSED = { skipHtmlToText: false, skipImageLinks: true, skipTextToHtml: true, skipTextLinks: true };
 
-/** Reads the bytes of one message (RFC 5322, MIME). Never throws for what is in them. */
-export async function readMessage(bytes: Buffer): Promise<Incoming> {
+/** Finds the letters of ours that a message may repeat, as they were sent, by the ids it answers; null where none is ours. */
+export type OurLetters = (answers: readonly string[]) => Promise<string | null>;
+
+/** Reads the bytes of one message (RFC 5322, MIME). Never throws for what is in them. `ourLetters`: absent where its own words are not needed. */
+export async function readMessage(bytes: Buffer, ourLetters?: OurLetters): Promise<Incoming> {
   if (bytes.length === 0) return { kind: "unreadable", why: "The message is empty." };
   if (bytes.length > MOST_MESSAGE_BYTES) return { kind: "unreadable", why: "The message is larger than 60 MB." };
   let mail: ParsedMail;
@@ -53,7 +56,8 @@ export async function readMessage(bytes: Buffer): Promise<Incoming> {
     return { kind: "unreadable", why: `It is not a message that can be read: ${(error as Error).message}.` };
   }
   const words = await wordsOf(mail);
-  const message = messageOf(mail, mail.html ? withShortLinks(words, mail.html) : words);
+  const text = mail.html ? withShortLinks(words, mail.html) : words;
+  const message = messageOf(mail, text, await ourLetters?.(answersOf(mail)));
   const bounce = bounceOf(mail);
   if (bounce) return { kind: "bounce", bounce, message };
   const why = automaticWhy(mail);
@@ -103,17 +107,20 @@ async function wordsOf({ text, html }: ParsedMail): Promise<string> {
   return words?.trim() || !textConversionError ? words ?? "" : UNREAD_HTML;
 }
 
-function messageOf(mail: ParsedMail, text: string): IncomingMessage {
+/** The ids it answers, newest first. */
+const answersOf = (mail: ParsedMail): string[] => [...new Set([...idsIn(mail.inReplyTo), ...idsIn(mail.references).reverse()])];
+
+function messageOf(mail: ParsedMail, text: string, ours: string | null = null): IncomingMessage {
   const sender = mail.from?.value[0];
   const isPicture = (a: Attachment) => a.contentType.startsWith("image/") || /\.(?:jpe?g|png|heic|heif|webp|avif)$/iu.test(a.filename ?? "");
   const enclosed = mail.attachments.filter((a) => !isSignatureMark(a));
   return {
     messageId: idsIn(mail.messageId)[0] ?? null,
-    answers: [...new Set([...idsIn(mail.inReplyTo), ...idsIn(mail.references).reverse()])],
+    answers: answersOf(mail),
     from: sender?.address ? { name: oneLine(sender.name ?? ""), address: sender.address.toLowerCase() } : null,
     subject: oneLine(mail.subject ?? ""),
     sentAt: mail.date && !Number.isNaN(mail.date.getTime()) ? mail.date : null,
-    body: foldQuoted(text.slice(0, MOST_TEXT_CHARS)),
+    body: foldQuoted(text.slice(0, MOST_TEXT_CHARS), ours),
     pictures: enclosed.filter(isPicture).map((a, i) => ({ name: oneLine(a.filename ?? `picture ${i + 1}`), type: a.contentType, content: a.content })),
     // A name that reads as another ("xlsx.exe" turned round) is how people are led to open what they should not.
     otherEnclosures: enclosed.filter((a) => !isPicture(a)).map((a) => ({ name: headerText(oneLine(a.filename ?? "")) || a.contentType, type: a.contentType, content: a.content })),

@@ -5,13 +5,13 @@ describe("foldQuoted", () => {
   it.each([
     ["On Fri, 27 Nov 2026 at 10:12, Lantern Yard wrote:"], ["Am 27.11.2026 um 10:12 schrieb Lantern Yard:"], ["Le 27 nov. 2026 à 10:12, Lantern Yard a écrit :"], ["-----Original Message-----"],
   ])("folds what follows “%s”", (mark) => {
-    expect(foldQuoted(`Thank you.\n\n${mark}\n> Dear Ana,\n> goodbye`)).toEqual({ own: "Thank you.", quoted: expect.stringContaining("Dear Ana") as string });
+    expect(foldQuoted(`Thank you.\n\n${mark}\n> Dear Ana,\n> goodbye`, null)).toEqual({ own: "Thank you.", quoted: expect.stringContaining("Dear Ana") as string });
   });
   it("folds a mark that was wrapped over two lines", () => {
-    expect(foldQuoted("Yes.\n\nOn Fri, 27 Nov 2026 at 10:12, Lantern Yard <desk@lantern-yard.example>\nwrote:\n\n> Dear Ana,").own).toBe("Yes.");
+    expect(foldQuoted("Yes.\n\nOn Fri, 27 Nov 2026 at 10:12, Lantern Yard <desk@lantern-yard.example>\nwrote:\n\n> Dear Ana,", null).own).toBe("Yes.");
   });
   it("folds the head that other programs put over a repetition", () => {
-    expect(foldQuoted("Yes.\n\nFrom: Lantern Yard\nSent: Friday\nTo: Ana\nSubject: Your rug\n\nDear Ana, goodbye")).toEqual({ own: "Yes.", quoted: expect.stringMatching(/^From: Lantern Yard[\s\S]*goodbye$/u) as string });
+    expect(foldQuoted("Yes.\n\nFrom: Lantern Yard\nSent: Friday\nTo: Ana\nSubject: Your rug\n\nDear Ana, goodbye", null)).toEqual({ own: "Yes.", quoted: expect.stringMatching(/^From: Lantern Yard[\s\S]*goodbye$/u) as string });
   });
   it.each<[string, string, string]>([
     ["the question that each answer stands below",
@@ -54,16 +54,16 @@ describe("foldQuoted", () => {
       "> May we come on Monday?\n> -- \n> Mira Quill\n> Lantern Yard\n\nYes, please.",
       "> May we come on Monday?\n\nYes, please."],
     ["marks that stand after a blank", " > Is it wet?\n No.", "> Is it wet?\n\n No."],
-  ])("keeps of what is repeated between answers %s", (_, came, own) => expect(foldQuoted(came).own).toBe(own));
+  ])("keeps of what is repeated between answers %s", (_, came, own) => expect(foldQuoted(came, null).own).toBe(own));
   it("folds the whole repetition all the same, with what was kept of it, so that it can be read from end to end", () => {
-    expect(foldQuoted("On Fri, Lantern Yard wrote:\n> What happened?\nA vase fell.\n> When?\nYesterday.").quoted).toBe("On Fri, Lantern Yard wrote:\n> What happened?\n> When?");
+    expect(foldQuoted("On Fri, Lantern Yard wrote:\n> What happened?\nA vase fell.\n> When?\nYesterday.", null).quoted).toBe("On Fri, Lantern Yard wrote:\n> What happened?\n> When?");
   });
   it("keeps nothing of a repetition alone", () => {
-    expect(foldQuoted("On Fri, Lantern Yard wrote:\n> What happened?\n> When?")).toEqual({ own: "", quoted: "On Fri, Lantern Yard wrote:\n> What happened?\n> When?" });
+    expect(foldQuoted("On Fri, Lantern Yard wrote:\n> What happened?\n> When?", null)).toEqual({ own: "", quoted: "On Fri, Lantern Yard wrote:\n> What happened?\n> When?" });
   });
   it("leaves a letter without repetition as it is, also one that speaks of who wrote", () => {
     const letter = "Dear all,\n\nOn Monday my sister wrote me a letter.\nFrom: the garden, it smells.\n\nAna";
-    expect(foldQuoted(letter)).toEqual({ own: letter, quoted: "" });
+    expect(foldQuoted(letter, null)).toEqual({ own: letter, quoted: "" });
   });
-  it("keeps an empty letter empty", () => expect(foldQuoted("")).toEqual({ own: "", quoted: "" }));
+  it("keeps an empty letter empty", () => expect(foldQuoted("", null)).toEqual({ own: "", quoted: "" }));
 });

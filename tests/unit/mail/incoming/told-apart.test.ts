@@ -1,0 +1,91 @@
+import { describe, expect, it } from "vitest";
+import { foldQuoted, hidesPerhaps } from "../../../../lib/mail/incoming/quoted";
+import { readMessage } from "../../../../lib/mail/incoming/read-message";
+import { letterHtml } from "../../../../lib/mail/letter-html";
+
+const HEAD = { name: "Lantern Yard", town: "", address: "1 Quay\nLeith", email: "desk@lantern-yard.example", telephone: "01632 960 200" };
+const BODY = [
+  "Dear Ana,",
+  "thank you for the photos. The pile is likely viscose, and a bath would turn it brown for good, so please don’t wash it before we have seen it – 25–50 % of such rugs never recover.",
+  "Please tell us:",
+  "– Is it still wet?\n– When did it happen?",
+  "Kind regards\nMira Quill",
+];
+const OURS = `${BODY.join("\n\n")}\n\nYour own page: https://lantern-yard.example/e/abc\n\n-- \nLantern Yard\n1 Quay\nLeith\n01632 960 200\ndesk@lantern-yard.example\n`;
+const LATE = "Too late, I washed it in the bath this morning and it is still wet.";
+const ASKED = "– Is it still wet?";
+const ORIGINAL = "-----Original Message-----\nFrom: Lantern Yard\nSent: Friday\nTo: Ana\nSubject: Your rug\n\n";
+const below = (line: string, words: string, text = OURS) => text.replace(line, `${line}\n${words}`);
+const wrapped = (text: string, width = 72) => text.split("\n").map((line) => line.replace(new RegExp(`(.{1,${width}})(?: |$)`, "gu"), "$1\n").trimEnd()).join("\n");
+const marked = (text: string) => text.split("\n").map((line) => `> ${line}`.trimEnd()).join("\n");
+const ANSWERED = `> ${ASKED}\n\n${LATE}`;
+
+/** The own words of a message that came as HTML alone. */
+async function ownOfHtml(html: string): Promise<string> {
+  const incoming = await readMessage(Buffer.from(`From: ana@example.org\r\nIn-Reply-To: <r1@lantern-yard.example>\r\nContent-Type: text/html; charset=utf-8\r\n\r\n${html}`), (answers) => Promise.resolve(answers.join() === "<r1@lantern-yard.example>" ? OURS : null));
+  if (incoming.kind !== "letter") throw new Error(`Expected a letter but received ${incoming.kind}.`);
+  return incoming.message.body.own;
+}
+const ourHtml = () => letterHtml({ subject: "Your rug", text: BODY.join("\n\n"), head: HEAD, link: "https://lantern-yard.example/e/abc" }).replace(/^[\s\S]*<main>/u, "").replace(/<\/main>[\s\S]*$/u, "");
+const inHtml = (answer: string) => ourHtml().replace("Is it still wet?</li>", `Is it still wet?</li>${answer}`);
+
+describe("foldQuoted, knowing our letter", () => {
+  it.each<[string, string, string]>([
+    ["an answer between our lines below “Original Message”", `Please see below.\n\n${ORIGINAL}${below(ASKED, LATE)}`, `Please see below.\n\n${ANSWERED}`],
+    ["the same where the letter was wrapped at 72", `${ORIGINAL}${wrapped(below(ASKED, LATE))}`, ANSWERED],
+    ["the same where the letter was wrapped at 40 and marked, and the answer too", marked(wrapped(below(ASKED, "It is."), 40)), `> ${ASKED}\n\nIt is.`],
+    ["an answer within a sentence of ours, at the end of a line",
+      `${ORIGINAL}${OURS.replace("viscose, and a", "viscose,\nIt says silk!\nand a").replace("photos. The", "photos.\nThe")}`,
+      "> thank you for the photos.\n> The pile is likely viscose,\n\nIt says silk!"],
+    ["an answer on the line of our question", `${ORIGINAL}${OURS.replace(ASKED, `${ASKED} Yes, soaking.`)}`, `> ${ASKED}\n\nYes, soaking.`],
+    ["several answers of several lines, in order, with a blank line between two of theirs",
+      `${ORIGINAL}${below("– When did it happen?", "Yesterday.", below(ASKED, "Yes.\n\nAlso the felt below."))}`,
+      `> ${ASKED}\n\nYes.\n\nAlso the felt below.\n\n> – When did it happen?\n\nYesterday.`],
+    ["an answer below our whole letter", `${ORIGINAL}${OURS}\n${LATE}`, `> 1 Quay\n> Leith\n> 01632 960 200\n> desk@lantern-yard.example\n\n${LATE}`],
+    ["an answer that begins as a sentence of ours does", `${ORIGINAL}${below(ASKED, "The pile is likely viscose and it ran.")}`, `> ${ASKED}\n\nThe pile is likely viscose and it ran.`],
+    ["an answer that is a part of a sentence of ours", `${ORIGINAL}${below(ASKED, "So please don’t wash it.")}`, `> ${ASKED}\n\nSo please don’t wash it.`],
+    ["an answer in the words of ours, beside them", `${ORIGINAL}${below(ASKED, "Is it still wet? Yes.")}`, `> ${ASKED}\n\nIs it still wet? Yes.`],
+    ["a sentence of ours in which a word was changed", `${ORIGINAL}${OURS.replace("likely viscose, and", "likely wool, and")}`, "> thank you for the photos.\n\nThe pile is likely wool, and a bath would turn it brown for good, so please don’t wash it before we have seen it – 25–50 % of such rugs never recover."],
+    ["an answer of no letters", `${ORIGINAL}${below(ASKED, "👍")}`, `> ${ASKED}\n\n👍`],
+    ["an answer below a German head", `Danke.\n\nVon: Lantern Yard\nGesendet: Freitag\nAn: Ana\nBetreff: Ihr Teppich\n\n${below(ASKED, LATE)}`, `Danke.\n\n${ANSWERED}`],
+    ["an answer below a French one", `Merci.\n\nDe: Lantern Yard\nEnvoyé: vendredi\nÀ: Ana\nObjet: Votre tapis\n\n${below(ASKED, LATE)}`, `Merci.\n\n${ANSWERED}`],
+    ["nothing of our whole letter below their words", `Thank you!\n\n${ORIGINAL}${OURS}`, "Thank you!"],
+    ["nothing of it where it was wrapped and marked", `Thank you!\n\nOn Fri, Lantern Yard wrote:\n${marked(wrapped(OURS))}`, "Thank you!"],
+    ["nothing of it where quotes, dashes and spaces were changed", `Thank you!\n\n${ORIGINAL}${OURS.replaceAll("’", "'").replaceAll("–", "-").replaceAll(" ", "\u00a0")}`, "Thank you!"],
+    ["nothing of their signature below it", `Thank you!\n\n${ORIGINAL}${OURS}\n-- \nAna Example\nTel. 01632 960 111`, "Thank you!"],
+    ["nothing of what their mail server puts below it", `Thank you!\n\n${ORIGINAL}${OURS}\nThis e-mail and all that is enclosed is confidential.\nIf you had it by mistake, delete it.`, "Thank you!"],
+    ["nothing of an earlier letter of theirs below ours", `Thank you!\n\n${ORIGINAL}${below(ASKED, LATE)}\n\nFrom: Ana\nSent: Thursday\nTo: Lantern Yard\nSubject: My rug\n\nWater ran over it, and it is wet.`, `Thank you!\n\n${ANSWERED}`],
+    ["nothing of an earlier one that was marked once more", `On Fri, Lantern Yard wrote:\n${marked(`${below(ASKED, LATE)}\n> Water ran over it.`)}`, ANSWERED],
+    ["as before, answers that are not marked among lines that are", `On Fri, Lantern Yard wrote:\n${marked(OURS).replace(`> ${ASKED}`, `> ${ASKED}\n${LATE}`)}`, ANSWERED],
+  ])("keeps of what is below the head %s", (_, came, own) => {
+    const folded = foldQuoted(came, OURS);
+    expect(folded.own).toBe(own);
+    expect(hidesPerhaps(folded.quoted)).toBe(false);
+  });
+
+  const outlook = "<p>See below in red.</p><div><p><b>From:</b> Lantern Yard &lt;desk@lantern-yard.example&gt;<br><b>Sent:</b> Friday<br><b>To:</b> Ana<br><b>Subject:</b> Your rug</p></div>";
+  it.each([["below a head of From and Sent, in red", (letter: string) => `${outlook}${letter}`], ["in a block of what is repeated", (letter: string) => `<p>See below in red.</p><div>On Fri, 27 Nov, Lantern Yard wrote:<br></div><blockquote>${letter}</blockquote>`]])("keeps an answer in HTML %s, and nothing of our letter, its head and foot", async (_, around) => {
+    const kept = (answer: string) => ownOfHtml(around(inHtml(answer)));
+    expect(await kept(`<div style="color:red">${LATE}</div>`)).toBe(`See below in red.\n\n> * Is it still wet?\n\n${LATE}`);
+    expect(await kept("")).toBe("See below in red.");
+  });
+
+  it.each([
+    ["is not known", null], ["is another", "Dear Bo,\n\nthe runner is wool, and it can be washed by us.\n\nKind regards\nMira Quill"],
+  ])("folds all of it where our letter %s, and says so", (_, ours) => {
+    const { own, quoted } = foldQuoted(`Thank you!\n\n${ORIGINAL}${below(ASKED, LATE)}`, ours);
+    expect(own).toBe("Thank you!");
+    expect(quoted).toContain(LATE);
+    expect(hidesPerhaps(quoted)).toBe(true);
+  });
+  it("reads 100,000 signs of our own words in a moment", () => {
+    const many = `${ORIGINAL}${"The pile is likely viscose,\n".repeat(3_600)}`;
+    const begun = performance.now();
+    foldQuoted(many, OURS);
+    expect(performance.now() - begun).toBeLessThan(5_000);
+  });
+});
+
+describe("hidesPerhaps", () => {
+  it.each([["", false], ["> Dear Ana,\n\n> goodbye", false], ["On Fri, Lantern Yard wrote:\n> Dear Ana,", true]])("says of “%s” %s", (quoted, hides) => expect(hidesPerhaps(quoted)).toBe(hides));
+});
