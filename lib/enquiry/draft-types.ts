@@ -25,6 +25,8 @@ export interface MessageView {
   at: string; /** When it came by mail; null where it did not, or that is not known. */ cameAt: string | null; text: string; other: { postId: string; address: string } | null; owned: { postId: string; address: string } | null;
   /** The mail it came by, where something came with it that is no photo of the enquiry. */
   enclosed: Pick<PostView, "id" | "files" | "leftOut"> | null;
+  /** The id of the mail it came by, where words of theirs may be among what was folded; see PostView. */
+  hidesPerhaps: string | null;
 }
 /** That a message seems to correct an answer. `at`: of the message; `step`: the page on which staff correct it. */
 export interface CorrectionView { at: string; of: CorrectedId; step: FormStepId }

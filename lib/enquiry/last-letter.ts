@@ -69,7 +69,7 @@ export async function cameSince(db: Db | Tx, enquiryId: string, from: Date): Pro
   const isTheirs = { OR: [{ from: "client" }, { from: { startsWith: fromPost("") } }] };
   const [answers, posts, photos, ours, tests, owned] = await Promise.all([
     db.answer.findMany({ where: { rug: { enquiryId }, ...isTheirs, at: { gte: from } }, orderBy: OLDEST_FIRST.at }),
-    db.post.findMany({ where: { enquiryId }, select: { id: true, fromAddress: true, arrivedAt: true, leftOut: true } }),
+    db.post.findMany({ where: { enquiryId }, select: { id: true, fromAddress: true, arrivedAt: true, leftOut: true, quoted: true } }),
     db.photo.findMany({ where: { rug: { enquiryId }, createdAt: { gte: from } }, select: { id: true } }),
     db.audit.findMany({ where: { enquiryId, at: { gte: from }, action: "photo-added", actorKind: "staff" }, select: { detail: true } }),
     db.benchTest.count({ where: { rug: { enquiryId }, at: { gte: from }, withdrawnAt: null } }),

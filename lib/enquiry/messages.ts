@@ -1,5 +1,6 @@
 import "server-only";
 import * as z from "zod/mini";
+import { hidesPerhaps } from "../mail/incoming/quoted";
 import type { Answer, Audit, Post } from "../store/database";
 import type { MessageView } from "./draft-types";
 import { readLeftOut } from "./left-out";
@@ -12,8 +13,8 @@ export const isFromPost = (from: string): boolean => from.startsWith(BY_POST);
 
 /** The message by which words came from another address than the client's. */
 interface ByPost { postId: string; address: string }
-/** What somebody wrote after the enquiry. `at`: since when it is with the enquiry. `cameAt`: when it came by mail; null where it did not, or that is not known. `other`: it came from another address, and nobody has said that it is the client's own. `owned`: it did too, and somebody has. Both null: the client wrote it. `enclosed`: what came with it and is no photo of the enquiry; null where nothing did. */
-export interface Message { at: Date; cameAt: Date | null; text: string; other: ByPost | null; owned: ByPost | null; enclosed: MessageView["enclosed"] }
+/** What somebody wrote after the enquiry. `at`: since when it is with the enquiry. `cameAt`: when it came by mail; null where it did not, or that is not known. `other`: it came from another address, and nobody has said that it is the client's own. `owned`: it did too, and somebody has. Both null: the client wrote it. `enclosed`: what came with it and is no photo of the enquiry; null where nothing did. `hidesPerhaps`: the id of its mail, where words of theirs may be among what was folded. */
+export interface Message { at: Date; cameAt: Date | null; text: string; other: ByPost | null; owned: ByPost | null; enclosed: MessageView["enclosed"]; hidesPerhaps: MessageView["hidesPerhaps"] }
 
 /** What is kept in the history of a message from another address that counts as the client's own: its words, and the photos that came in with it. */
 const OWNED = ["message-owned", "mail-taken"];
@@ -35,7 +36,7 @@ const takenSchema = z.object({ postId: z.string(), answerId: z.string() });
 export const takenIn = <A extends Pick<Audit, "action" | "detail">>(audit: readonly A[]) =>
   audit.flatMap((a) => (OWNED.includes(a.action) ? [takenSchema.safeParse(a.detail).data ?? []].flat().map((taken) => ({ ...a, ...taken })) : []));
 /** `audit`: the oldest first. */
-interface From { posts: readonly Pick<Post, "id" | "fromAddress" | "arrivedAt" | "leftOut">[]; audit: readonly Pick<Audit, "action" | "detail">[] }
+interface From { posts: readonly Pick<Post, "id" | "fromAddress" | "arrivedAt" | "leftOut" | "quoted">[]; audit: readonly Pick<Audit, "action" | "detail">[] }
 
 /** The client's messages, and those from other addresses, oldest first. `posts`: messages that came by mail. */
 export function messagesIn(answers: readonly Pick<Answer, "id" | "question" | "value" | "at" | "from">[], { posts, audit }: From): Message[] {
@@ -46,7 +47,7 @@ export function messagesIn(answers: readonly Pick<Answer, "id" | "question" | "v
   return answers
     .filter((a) => a.question === MESSAGE && (a.value !== "" || isFromPost(a.from) || enclosedWith(postOf(a)) !== null))
     .map((a) => ({
-      at: a.at, cameAt: postOf(a)?.arrivedAt ?? null, text: z.string().parse(a.value), enclosed: enclosedWith(postOf(a)),
+      at: a.at, cameAt: postOf(a)?.arrivedAt ?? null, text: z.string().parse(a.value), enclosed: enclosedWith(postOf(a)), hidesPerhaps: hidingIn(postOf(a)),
       other: byPost(isFromPost(a.from) ? a.from.slice(BY_POST.length) : undefined),
       owned: byPost(isFromPost(a.from) ? undefined : owned.find((o) => o.answerId === a.id)?.postId),
     }))
@@ -56,5 +57,7 @@ export function messagesIn(answers: readonly Pick<Answer, "id" | "question" | "v
 function enclosedWith(post: Pick<Post, "id" | "leftOut"> | undefined): Message["enclosed"] {
   return post?.leftOut ? { id: post.id, ...readLeftOut(post.leftOut) } : null;
 }
+
+const hidingIn = (post: Pick<Post, "id" | "quoted"> | undefined): string | null => (post && hidesPerhaps(post.quoted ?? "") ? post.id : null);
 
 export const messageView = ({ at, cameAt, ...message }: Message): MessageView => ({ at: at.toISOString(), cameAt: cameAt?.toISOString() ?? null, ...message });

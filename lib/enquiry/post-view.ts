@@ -1,3 +1,4 @@
+import { hidesPerhaps } from "../mail/incoming/quoted";
 import type { Post } from "../store/database";
 import { letterUrgency } from "../triage/letter-signs";
 import { readLeftOut } from "./left-out";
@@ -13,6 +14,7 @@ export function postView(row: Row, nameOf: (staffId: string | null) => string): 
   return {
     id, state, kind, says, quoted, pictures,
     from: fromAddress === null ? null : { name: fromName ?? "", address: fromAddress },
+    hidesPerhaps: hidesPerhaps(quoted ?? ""),
     subject: subject ?? "",
     text: text ?? "",
     ...readLeftOut(leftOut),

@@ -135,6 +135,8 @@ export interface PostView {
   /** Its own words, without what it repeats. */
   text: string;
   quoted: string | null;
+  /** Whether words of its own may be among what was folded: no letter of ours was known in it. */
+  hidesPerhaps: boolean;
   pictures: number;
   /** Files that came with it and are no photos, and what else was enclosed and is not kept with the enquiry, a sentence each. */
   files: EnclosedFileView[]; leftOut: string[];

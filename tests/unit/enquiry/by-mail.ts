@@ -147,6 +147,32 @@ export function byMail(): void {
       expect(view.urgencyWhy).not.toMatch(/red run|wet/);
       expect(view.asked?.questions ?? []).toEqual([]);
     });
+    it("reads what a client wrote between the lines of our letter, below a head and unmarked: what is wet is urgent", async () => {
+      const { enquiryId, email, letter: ours } = await answered();
+      const before = await viewOf(enquiryId, later(59));
+      const late = "Too late, I washed it in the bath this morning and it is still wet.";
+      const [greeting = "", first = "", ...rest] = ours.text.split("\n\n");
+      const head = ["-----Original Message-----", "From: Lantern Yard", "Sent: Wednesday", "To: Ana Example", "Subject: Your rug"].join("\n");
+      await came(letter({ from: email, text: ["See below.", head, greeting, first, late, ...rest].join("\n\n").replaceAll("\n", "\r\n"), answers: ours.messageId }), later(60));
+      const view = await viewOf(enquiryId, later(61));
+      const [message] = view.since?.messages ?? [];
+      expect(message?.hidesPerhaps).toBeNull();
+      expect(message?.text.split("\n").filter((line) => !line.startsWith(">")).join("\n").replaceAll(/\n+/gu, "\n").trim()).toBe(`See below.\n${late}`);
+      expect(before.urgency).toBe("can_wait");
+      expect(view.urgency).toBe("hours");
+      expect(view.urgencyWhy).toContain("still wet");
+    });
+    it("says beside a letter that repeats what is none of ours that words of theirs may stand in that, and not beside one that repeats ours alone", async () => {
+      const { enquiryId, email, letter: ours } = await answered();
+      const head = "Thank you.\r\n\r\nFrom: Lantern Yard\r\nSent: Wednesday\r\nTo: Ana\r\nSubject: Rug\r\n\r\n";
+      const other = await came(letter({ from: email, text: `${head}Dear Bo, the runner is wool.\r\nIt is wet.`, answers: ours.messageId }), later(60));
+      const alone = await came(letter({ from: email, text: `${head}${ours.text.replaceAll("\n", "\r\n")}`, answers: ours.messageId }), later(62));
+      const view = await viewOf(enquiryId, later(63));
+      expect(view.since?.messages.map((m) => [m.text, m.hidesPerhaps])).toEqual([["Thank you.", other.id], ["Thank you.", null]]);
+      const told = await readPostItem(await staff("trainee", "Pia"), other.id);
+      expect(good(told).post.hidesPerhaps).toBe(true);
+      expect(good(await readPostItem(await staff("trainee", "Pia"), alone.id)).post.hidesPerhaps).toBe(false);
+    });
     it("names beside a later letter's words what came with it, also where it has none", async () => {
       const { enquiryId, email, letter: ours } = await answered();
       const files = [{ name: "valuation.pdf", type: "application/pdf", bytes: Buffer.from("%PDF-1.7\n".padEnd(5_000, "v")) }];

@@ -72,7 +72,7 @@ export function following(): void {
     it("shows the client's words and offers the whole letter", async () => {
       const { enquiryId } = await asked();
       const { since, draft } = await viewOf(enquiryId);
-      expect(since).toEqual({ at: later(2).toISOString(), leftAt: later(7).toISOString(), hasLeft: true, messages: [{ at: later(10).toISOString(), cameAt: null, text: "May I bring it on Thursday?", other: null, owned: null, enclosed: null }], answers: false, photos: 0 });
+      expect(since).toEqual({ at: later(2).toISOString(), leftAt: later(7).toISOString(), hasLeft: true, messages: [{ at: later(10).toISOString(), cameAt: null, text: "May I bring it on Thursday?", other: null, owned: null, enclosed: null, hidesPerhaps: null }], answers: false, photos: 0 });
       expect(draft?.today?.whole?.text).toMatch(/Going by [^]*hidden corner/);
       expect(draft?.today?.changes).toEqual([]);
     });

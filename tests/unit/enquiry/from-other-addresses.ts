@@ -66,7 +66,7 @@ export function fromOtherAddresses(): void {
       const enquiry = await answeredFrom(OTHER, { pictures: 2 });
       const { enquiryId, postId, email } = enquiry;
       good(await ownMessage(await staff("trainee", "Pia"), postId, later(21)));
-      expect((await viewOf(enquiryId)).since?.messages).toEqual([{ at: later(10).toISOString(), cameAt: later(10).toISOString(), text: WORDS, other: null, owned: { postId, address: OTHER }, enclosed: null }]);
+      expect((await viewOf(enquiryId)).since?.messages).toEqual([{ at: later(10).toISOString(), cameAt: later(10).toISOString(), text: WORDS, other: null, owned: { postId, address: OTHER }, enclosed: null, hidesPerhaps: null }]);
       expect((await pageOf(enquiry)).written).toEqual([{ at: later(10).toISOString(), text: WORDS }]);
       expect(await photosOf(enquiryId)).toBe(2);
       expect(await viewOf(enquiryId)).toMatchObject({ client: { email }, draft: { text: expect.stringContaining("Thank you for your message and the new photos.") as string } });
@@ -187,7 +187,7 @@ export function fromOtherAddresses(): void {
     });
     it("is told apart from the client's own address, in whatever letters it is written", async () => {
       const enquiry = await answeredFrom(null);
-      expect((await viewOf(enquiry.enquiryId)).since?.messages).toEqual([{ at: later(10).toISOString(), cameAt: later(10).toISOString(), text: WORDS, other: null, owned: null, enclosed: null }]);
+      expect((await viewOf(enquiry.enquiryId)).since?.messages).toEqual([{ at: later(10).toISOString(), cameAt: later(10).toISOString(), text: WORDS, other: null, owned: null, enclosed: null, hidesPerhaps: null }]);
       expect((await pageOf(enquiry)).written).toHaveLength(1);
     });
   });

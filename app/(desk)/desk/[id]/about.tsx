@@ -68,6 +68,7 @@ export function Received({ view, now, place }: { view: EnquiryView; now: string;
           {p.quoted && <details><summary><small>What it repeats of earlier letters</small></summary><p className={`small ${css.words}`} dir="auto">{p.quoted}</p></details>}
           <Link href={`/desk/post/${p.id}`}>See it in the Post</Link>
         </details>
+        {p.hidesPerhaps && <p className="small no-print">It repeats a letter below, and words of theirs may stand in that: <Link href={`/desk/post/${p.id}#repeats`}>open it<span className="unseen">: {p.subject}</span></Link>.</p>}
         <EnclosedFiles post={p} />
         <LeftOut post={p} of={p.subject} />
         </div>

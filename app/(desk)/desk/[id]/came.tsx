@@ -42,6 +42,7 @@ export function Written({ messages, name, now, place, corrects, decidedElsewhere
           <blockquote className={css.words} dir="auto">{m.text ? <OwnWords text={m.text} /> : "No words of its own."}</blockquote>
           <figcaption className="small">{m.other ? "By mail" : <bdi>{name}</bdi>}, <time dateTime={m.cameAt ?? m.at}>{dayAndClock(m.cameAt ?? m.at, now, place)}</time>{m.owned && <>. It came from {anAddress(m.owned.address)}, and somebody here said that it is theirs.</>}</figcaption>
           {m.other === null && corrects.filter((c) => c.at === m.at).map((c) => <Correcting key={c.ask} corrects={c} />)}
+          {m.hidesPerhaps && <p className="small no-print">It repeats a letter below, and words of theirs may stand in that: <Link href={`/desk/post/${m.hidesPerhaps}#repeats`}>open it</Link>.</p>}
           {m.enclosed && <><EnclosedFiles post={m.enclosed} /><LeftOut post={m.enclosed} of={null} /></>}
           {m.other && !decidedElsewhere.includes(m.other.postId) && <WhoseMessage postId={m.other.postId} name={name} />}
           {m.owned && !decidedElsewhere.includes(m.owned.postId) && <NotTheirs postId={m.owned.postId} name={name} />}

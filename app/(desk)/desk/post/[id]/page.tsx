@@ -36,7 +36,7 @@ export default async function Page({ params }: Props) {
             <p className="small num">Came {dayAndClock(post.arrivedAt, now, place)}{post.broughtBy && <>, brought by <bdi>{post.broughtBy}</bdi></>}{post.sentAt && `; dated ${dayAndClock(post.sentAt, now, place)}`}</p>
           </div>
           {post.text && <div className={`letter ${css.text}`}><OwnWords text={post.text} /></div>}
-          {post.quoted && <details className={css.quoted}><summary>What it repeats of earlier letters</summary><pre dir="auto">{post.quoted}</pre></details>}
+          {post.quoted && <details id="repeats" className={css.quoted} open={post.hidesPerhaps}><summary>What it repeats of earlier letters</summary><pre dir="auto">{post.quoted}</pre></details>}
           {raw && <Raw raw={raw} />}
           <Enclosed post={post} />
         </article>
