@@ -1,7 +1,13 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { composeLetter } from "../../../../lib/mail/compose";
 import { foldQuoted, hidesPerhaps } from "../../../../lib/mail/incoming/quoted";
 import { readMessage } from "../../../../lib/mail/incoming/read-message";
 import { letterHtml } from "../../../../lib/mail/letter-html";
+import { plainOf } from "../../../../lib/mail/message";
+import { composeDraft } from "../../../../lib/reply/draft";
+import { ownLines } from "../../../../lib/words/quoted-lines";
+import { anyInput } from "../../reply/any-input";
 
 const HEAD = { name: "Lantern Yard", town: "", address: "1 Quay\nLeith", email: "desk@lantern-yard.example", telephone: "01632 960 200" };
 const BODY = [
@@ -21,8 +27,8 @@ const marked = (text: string) => text.split("\n").map((line) => `> ${line}`.trim
 const ANSWERED = `> ${ASKED}\n\n${LATE}`;
 
 /** The own words of a message that came as HTML alone. */
-async function ownOfHtml(html: string): Promise<string> {
-  const incoming = await readMessage(Buffer.from(`From: ana@example.org\r\nIn-Reply-To: <r1@lantern-yard.example>\r\nContent-Type: text/html; charset=utf-8\r\n\r\n${html}`), (answers) => Promise.resolve(answers.join() === "<r1@lantern-yard.example>" ? OURS : null));
+async function ownOfHtml(html: string, ours = OURS): Promise<string> {
+  const incoming = await readMessage(Buffer.from(`From: ana@example.org\r\nIn-Reply-To: <r1@lantern-yard.example>\r\nContent-Type: text/html; charset=utf-8\r\n\r\n${html}`), (answers) => Promise.resolve(answers.join() === "<r1@lantern-yard.example>" ? ours : null));
   if (incoming.kind !== "letter") throw new Error(`Expected a letter but received ${incoming.kind}.`);
   return incoming.message.body.own;
 }
@@ -77,6 +83,28 @@ describe("foldQuoted, knowing our letter", () => {
     expect(own).toBe("Thank you!");
     expect(quoted).toContain(LATE);
     expect(hidesPerhaps(quoted)).toBe(true);
+  });
+  const anyLetter = anyInput.map((input) => composeLetter({ kind: "reply", ...composeDraft(input), workshop: HEAD }));
+  it("finds in any letter of the program the one line that is not ours, at any place, wrapped, marked or neither, and none where there is none", () => {
+    fc.assert(fc.property(anyLetter, fc.nat(), (ours, n) => {
+      const blocks = plainOf(ours.text).split("\n\n");
+      const at = n % (blocks.length - 1);
+      const answered = [...blocks.slice(0, at + 1), LATE, ...blocks.slice(at + 1)].join("\n\n");
+      for (const as of [(t: string) => t, wrapped, (t: string) => marked(wrapped(t))]) {
+        expect(foldQuoted(ORIGINAL + as(blocks.join("\n\n")), ours.text).own).toBe("");
+        expect(ownLines(foldQuoted(ORIGINAL + as(answered), ours.text).own).trim()).toBe(LATE);
+      }
+    }), { numRuns: 60 });
+  });
+  it("finds it in HTML too", async () => {
+    await fc.assert(fc.asyncProperty(anyLetter, async (ours) => {
+      const html = ours.html.replace(/^[\s\S]*<main>/u, "").replace(/<\/main>[\s\S]*$/u, "");
+      for (const [before, after] of [[outlook, ""], ["<p>See below in red.</p><blockquote>", "</blockquote>"]] as const) {
+        const own = async (letter: string) => ownLines(await ownOfHtml(before + letter + after, ours.text)).replaceAll(/\s+/gu, " ").trim();
+        expect(await own(html)).toBe("See below in red.");
+        expect(await own(html.replace("</p>", `</p><p>${LATE}</p>`))).toBe(`See below in red. ${LATE}`);
+      }
+    }), { numRuns: 15 });
   });
   it("reads 100,000 signs of our own words in a moment", () => {
     const many = `${ORIGINAL}${"The pile is likely viscose,\n".repeat(3_600)}`;
