@@ -3,6 +3,7 @@ import type { EnquiryView } from "@/lib/enquiry/views";
 import { DeskSheet } from "@/lib/ui/desk-sheet";
 import { Enclosed } from "@/lib/ui/enclosed";
 import { EnclosedFiles, LeftOut } from "@/lib/ui/enclosed-files";
+import { FoldedPerhaps } from "@/lib/ui/folded-perhaps";
 import { sentenceCase } from "@/lib/ui/figures";
 import { OwnWords } from "@/lib/ui/own-words";
 import { nextTryInWords } from "@/lib/ui/next-try";
@@ -68,7 +69,7 @@ export function Received({ view, now, place }: { view: EnquiryView; now: string;
           {p.quoted && <details><summary><small>What it repeats of earlier letters</small></summary><p className={`small ${css.words}`} dir="auto">{p.quoted}</p></details>}
           <Link href={`/desk/post/${p.id}`}>See it in the Post</Link>
         </details>
-        {p.hidesPerhaps && <p className="small no-print">It repeats a letter below, and words of theirs may stand in that: <Link href={`/desk/post/${p.id}#repeats`}>open it<span className="unseen">: {p.subject}</span></Link>.</p>}
+        {p.hidesPerhaps && <FoldedPerhaps postId={p.id} of={p.subject} />}
         <EnclosedFiles post={p} />
         <LeftOut post={p} of={p.subject} />
         </div>

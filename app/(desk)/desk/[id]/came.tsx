@@ -1,6 +1,7 @@
 import Link from "next/link";
 import type { CameView, MessageView } from "@/lib/enquiry/draft-types";
 import { EnclosedFiles, LeftOut } from "@/lib/ui/enclosed-files";
+import { FoldedPerhaps } from "@/lib/ui/folded-perhaps";
 import { OwnWords } from "@/lib/ui/own-words";
 import { dayAndClock, type Place } from "@/lib/ui/time";
 import { NotTheirs, WhoseMessage } from "./own-message";
@@ -42,7 +43,7 @@ export function Written({ messages, name, now, place, corrects, decidedElsewhere
           <blockquote className={css.words} dir="auto">{m.text ? <OwnWords text={m.text} /> : "No words of its own."}</blockquote>
           <figcaption className="small">{m.other ? "By mail" : <bdi>{name}</bdi>}, <time dateTime={m.cameAt ?? m.at}>{dayAndClock(m.cameAt ?? m.at, now, place)}</time>{m.owned && <>. It came from {anAddress(m.owned.address)}, and somebody here said that it is theirs.</>}</figcaption>
           {m.other === null && corrects.filter((c) => c.at === m.at).map((c) => <Correcting key={c.ask} corrects={c} />)}
-          {m.hidesPerhaps && <p className="small no-print">It repeats a letter below, and words of theirs may stand in that: <Link href={`/desk/post/${m.hidesPerhaps}#repeats`}>open it</Link>.</p>}
+          {m.hidesPerhaps && <div className={css.beside}><FoldedPerhaps postId={m.hidesPerhaps} of={null} /></div>}
           {m.enclosed && <><EnclosedFiles post={m.enclosed} /><LeftOut post={m.enclosed} of={null} /></>}
           {m.other && !decidedElsewhere.includes(m.other.postId) && <WhoseMessage postId={m.other.postId} name={name} />}
           {m.owned && !decidedElsewhere.includes(m.owned.postId) && <NotTheirs postId={m.owned.postId} name={name} />}
@@ -55,7 +56,7 @@ export function Written({ messages, name, now, place, corrects, decidedElsewhere
 /** Nothing is changed by words alone: a person reads them, and corrects the answer. */
 function Correcting({ corrects: { ask, says, href } }: { corrects: Corrects }) {
   return (
-    <p className={`small ${css.corrects} no-print`}>
+    <p className={`small ${css.beside} no-print`}>
       <b>This seems to correct an answer:</b> {ask}{says.length > 0 && <>, <q><bdi>{says.join("; ")}</bdi></q></>}. {href ? <><Link href={href}>Correct it<span className="unseen">: {ask}</span></Link>, and the rug is judged anew.</> : "Until it is corrected, the rug is judged by it."}
     </p>
   );
