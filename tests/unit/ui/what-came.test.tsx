@@ -1,6 +1,7 @@
 import { renderToStaticMarkup } from "react-dom/server";
 import { describe, expect, it } from "vitest";
 import { EnclosedFiles, LeftOut } from "../../../lib/ui/enclosed-files";
+import { FoldedPerhaps } from "../../../lib/ui/folded-perhaps";
 import { OwnWords } from "../../../lib/ui/own-words";
 import { Photos } from "../../../lib/ui/photos";
 
@@ -18,6 +19,11 @@ describe("what came by mail", () => {
     expect(wordsOf(html)).toMatch(/^Enclosed files Save valuation\.pdf 5 kB Save film\.mov 2\.0 MB They are kept/);
     expect(html).toContain('href="/desk/post/p/enclosed/1"');
     expect(renderToStaticMarkup(<EnclosedFiles post={{ id: "p", files: [] }} />)).toBe("");
+  });
+  it("says that words of theirs may be folded, with the way to them", () => {
+    const html = renderToStaticMarkup(<FoldedPerhaps postId="p" of="My rug" />);
+    expect(wordsOf(html)).toBe("It repeats a letter below, and words of theirs may stand in that: open it : My rug .");
+    expect(html).toContain('href="/desk/post/p#repeats"');
   });
   it("tells what is not shown, with the message to save", () => {
     const html = renderToStaticMarkup(<LeftOut post={{ id: "p", leftOut: ["a.heic: damaged."] }} of="My rug" />);
