@@ -117,7 +117,6 @@ export const isLittle = ({ improvement }: Assessment): boolean => improvement !=
 
 /** More likely than not, less comes back than counts as brought back: what most speaks against the work. */
 export const fallsShort = ({ improvement }: Assessment): boolean => improvement !== null && improvement.median < BROUGHT_BACK.leastPerCent;
-
 const isHardlyWorth = (a: Assessment): boolean => (beyondTold(a) ?? 0) >= HARDLY_WORTH.beyondRepair;
 /** Nobody is hurried: by what was told nothing is lost by waiting, or the work is likely not worth its cost. */
 const hasNoHaste = (a: Assessment): boolean => a.urgency.level === "can-wait" || isHardlyWorth(a);
