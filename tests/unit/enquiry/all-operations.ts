@@ -40,7 +40,6 @@ export function allOperations(): void {
   overtakenDocuments();
   onTheWire();
   holdingBack();
-  holdingOvertaken();
   reaching();
   givingUp();
   readingOut();
@@ -55,4 +54,6 @@ export function allOperations(): void {
   onLabels();
   erasing();
   judgingAnew();
+  // It judges every open enquiry too, at a time still later.
+  holdingOvertaken();
 }
