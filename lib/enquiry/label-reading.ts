@@ -6,7 +6,7 @@ import { labelFinding } from "../triage/findings-from-answers";
 import { maySilkBeLessThanRead } from "../triage/beside-silk";
 import { markWords } from "../triage/label-marks";
 import { labelsAgree, labelsDiffer } from "../triage/labels-differ";
-import { isRead, isSettled, LABEL_STATES, SETTLED_STATES, type LabelReadingView, type LabelState, type LabelWords } from "./label-view";
+import { isGuess, isRead, isSettled, LABEL_STATES, SETTLED_STATES, type LabelReadingView, type LabelState, type LabelWords } from "./label-view";
 
 /** What lies in the Json columns of a reading. */
 const wordsSchema = z.array(z.array(z.object({ text: z.string(), confidence: z.number(), unsure: z.boolean(), missed: z.optional(z.boolean()) })));
@@ -69,7 +69,7 @@ export const findingsOfLabels = (photos: readonly (Pick<Photo, "id"> & { label: 
 
 /**
  * Whether a label that was read in one of these photos says what was typed of it. A letter says so; nothing is believed by it, and where nobody
- * has agreed to the words, silk that may be less than was read says nothing.
+ * has agreed to the words, silk that may be less than was read says nothing, nor does what is mostly guessed and shown to nobody.
  */
 export const isTypedLabelShown = (typed: string | undefined, photos: readonly { label: LabelReading | null }[]): boolean =>
-  photos.some(({ label }) => label?.state === ("read" satisfies LabelState) && labelsAgree(typed ?? "", label.text) && !maySilkBeLessThanRead(wordsSchema.parse(label.words)));
+  photos.some(({ label }) => label?.state === ("read" satisfies LabelState) && !isGuess({ state: label.state, lines: wordsOf(label).lines }) && labelsAgree(typed ?? "", label.text) && !maySilkBeLessThanRead(wordsSchema.parse(label.words)));

@@ -281,6 +281,7 @@ test("A homeowner who has typed what the label says is not asked for it again be
   await openEnquiryOf(page, "Aubrey Linden");
   const seen = page.getByRole("heading", { name: "The label in the photo" }).locator("..");
   await expect(seen).toContainText("Typed of the label100% pure new wool");
+  await expect(page.getByLabel("Text of the reply")).toHaveValue(/Going by the label as you typed it \(/);
   await page.screenshot({ path: info.outputPath("label-told-1280.png"), fullPage: true });
 });
 

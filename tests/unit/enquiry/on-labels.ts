@@ -173,6 +173,15 @@ export function onLabels(): void {
         expect(await draftOf(sent.enquiryId)).toContain("the label as you typed it (");
       }
     });
+    it("is not told to be shown by a photo whose words are mostly guessed, and so shown to nobody", async () => {
+      const caller = await intake({ ...CURIOUS, rug: { ...CURIOUS.rug, labelFound: "typed", labelText: "wool 80, viscose 20" } });
+      const photoId = await labelPhoto(caller);
+      await read(caller, photoId);
+      const word = (text: string, unsure: boolean) => ({ text, confidence: 0.2, unsure });
+      await database().labelReading.update({ where: { photoId }, data: { words: [[word("80%", false), word("WOOL", false), word("ge", true), word("ag", true)], [word("20%", false), word("VISCOSE", false), word("ih", true), word("rn", true), word("mf", true)]] } });
+      const { enquiryId } = good(await submitEnquiry(caller, ANA, later(1)));
+      expect(good(await readEnquiry(await staff("reviewer", "Ivo Castellane"), enquiryId, later(2))).draft?.text).toContain("the label as you typed it (");
+    });
     it("says that silk may be more than was read, until somebody has said what stands there", async () => {
       const caller = await intake(CURIOUS);
       const photoId = await labelPhoto(caller);
