@@ -14,7 +14,7 @@ import { database } from "../../../lib/store/database";
 import { OLDEST_FIRST } from "../../../lib/store/row-order";
 import { answerOnce, clientOf, givePhoto, good, intake, later, leaves, NOW, staff, submitted, WET_VISCOSE } from "./workshop";
 
-const LETTER = { subject: "Your rug", text: "Please leave it flat and keep children and pets off it.\n\nWe look at it on Monday." };
+const LETTER = { subject: "Your rug", text: "Please leave it flat, keep children and pets off it, and put nothing on it.\n\nWe look at it on Monday." };
 const actions = async (enquiryId: string) => (await database().audit.findMany({ where: { enquiryId }, orderBy: OLDEST_FIRST.at })).map((a) => a.action);
 const replies = (enquiryId: string) => database().letter.findMany({ where: { enquiryId, automatic: false }, orderBy: OLDEST_FIRST.createdAt });
 
@@ -25,7 +25,7 @@ export function answering(): void {
       const ivo = await staff("reviewer", "Ivo Castellane");
       expect(good(await saveDraft(ivo, { enquiryId, from: 1, ...LETTER }, later(1)))).toEqual({ number: 2 });
       const { draft } = good(await readEnquiry(ivo, enquiryId, later(1)));
-      expect(draft).toMatchObject({ number: 2, subject: LETTER.subject, text: LETTER.text, by: "Ivo Castellane", words: 17 });
+      expect(draft).toMatchObject({ number: 2, subject: LETTER.subject, text: LETTER.text, by: "Ivo Castellane", words: 21 });
       expect(await database().revision.count({ where: { draft: { enquiryId } } })).toBe(2);
       expect(await actions(enquiryId)).toEqual(["submitted", "draft-saved"]);
     });
