@@ -1,3 +1,4 @@
+import { beforeAll } from "vitest";
 import { answering } from "./answering";
 import { askedQuestions } from "./asked-questions";
 import { atTheDesk } from "./at-the-desk";
@@ -11,23 +12,22 @@ import { following } from "./following";
 import { fromOtherAddresses } from "./from-other-addresses";
 import { givingUp } from "./giving-up";
 import { holdingBack } from "./holding-back";
-import { holdingOvertaken } from "./holding-overtaken";
-import { judgingAnew } from "./judging-anew";
 import { measuring } from "./measuring";
 import { oddPost } from "./odd-post";
 import { onLabels } from "./on-labels";
 import { onPaper } from "./on-paper";
 import { onTheBench } from "./on-the-bench";
 import { onTheWire } from "./on-the-wire";
+import { openWorkshop } from "./open-workshop";
 import { overtakenDocuments } from "./overtaken-documents";
-import { ownParagraphs } from "./own-paragraphs";
 import { reaching } from "./reaching";
 import { readingOut } from "./reading-out";
 import { submitting } from "./submitting";
 import { unreadWords } from "./unread-words";
 
-/** What every operation has to do, on whichever database is named. */
+/** What every operation on one enquiry has to do, on whichever database is named. */
 export function allOperations(): void {
+  beforeAll(openWorkshop);
   submitting();
   unreadWords();
   askedQuestions();
@@ -44,7 +44,6 @@ export function allOperations(): void {
   givingUp();
   readingOut();
   correctingClients();
-  ownParagraphs();
   blurring();
   byMail();
   oddPost();
@@ -53,7 +52,4 @@ export function allOperations(): void {
   measuring();
   onLabels();
   erasing();
-  judgingAnew();
-  // It judges every open enquiry too, at a time still later.
-  holdingOvertaken();
 }

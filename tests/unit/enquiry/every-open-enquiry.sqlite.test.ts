@@ -1,0 +1,3 @@
+import { everyOpenEnquiry } from "./every-open-enquiry";
+
+everyOpenEnquiry();
