@@ -1,12 +1,13 @@
 import { spawn, type ChildProcess } from "node:child_process";
 import { once } from "node:events";
-import { mkdtemp, rm } from "node:fs/promises";
+import { rmSync } from "node:fs";
+import { cp, mkdtemp, rm } from "node:fs/promises";
 import net from "node:net";
 import os from "node:os";
 import path from "node:path";
 import { simpleParser, type ParsedMail } from "mailparser";
 import { SMTPServer } from "smtp-server";
-import { POSTGRES_SERVER, postgresql, sqlite, type Kind } from "../scratch";
+import { POSTGRES_SERVER, postgresql, type Kind } from "../scratch";
 
 const HOST = "127.0.0.1";
 const START_MS = 90_000;
@@ -73,12 +74,6 @@ export interface Desk {
   stop(): Promise<void>;
 }
 
-const kindOf = (database: Kind["name"]): Kind => {
-  if (database === "sqlite") return sqlite;
-  if (!POSTGRES_SERVER) throw new Error("PLAINPILE_TEST_POSTGRES names no server.");
-  return postgresql(POSTGRES_SERVER);
-};
-
 /** Waits for the server to answer; it says what the server said where it does not. */
 async function answers(url: string, child: ChildProcess, log: () => string): Promise<void> {
   for (const giveUp = Date.now() + START_MS; Date.now() < giveUp;) {
@@ -90,41 +85,107 @@ async function answers(url: string, child: ChildProcess, log: () => string): Pro
   throw new Error(`The server did not answer within ${START_MS / 1000} s:\n${log()}`);
 }
 
-/** Starts what `npm start` starts. `env` is added to its environment; SMTP_URL "" means no mail server. */
-export async function startDesk(database: Kind["name"], env: Record<string, string> = {}): Promise<Desk> {
-  const scratch = await kindOf(database).empty();
-  const dataDir = await mkdtemp(path.join(os.tmpdir(), "plainpile-desk-"));
-  const mail = await startMailServer();
-  const port = await freePort();
-  const url = `http://${HOST}:${port}`;
+/** A server that runs: what it said so far, and how to end it. */
+interface Running { log(): string; pid: number; end(): Promise<void> }
+
+/** Runs a program of ours that serves at `url`, and waits until it does. */
+async function serving(args: readonly string[], env: NodeJS.ProcessEnv, url: string): Promise<Running> {
   const parts: Buffer[] = [];
   const log = () => Buffer.concat(parts).toString();
-  const { PATH = "", HOME = "", TMPDIR = os.tmpdir() } = process.env;
-  const child = spawn(process.execPath, ["--conditions=react-server", "--import", "tsx", "lib/commands/start.ts"], {
-    stdio: ["ignore", "pipe", "pipe"],
-    env: {
-      NODE_ENV: "production", PATH, HOME, TMPDIR, DATABASE_URL: scratch.url, DATA_DIR: dataDir, HOST, PORT: String(port), BASE_URL: url,
-      SMTP_URL: mail.url, MAIL_FROM: "Lantern Yard Rug Workshop <desk@lantern-yard.example>", ...env,
-    },
-  });
+  const child = spawn(process.execPath, args, { stdio: ["ignore", "pipe", "pipe"], env });
   child.stdout.on("data", (part: Buffer) => parts.push(part));
   child.stderr.on("data", (part: Buffer) => parts.push(part));
-  const stop = async () => {
-    if (child.exitCode === null && child.signalCode === null) {
-      child.kill("SIGTERM");
-      await once(child, "exit");
-    }
-    await mail.stop();
-    await scratch.drop();
-    await rm(dataDir, { recursive: true, force: true });
+  const end = async () => {
+    if (child.exitCode !== null || child.signalCode !== null) return;
+    child.kill("SIGTERM");
+    await once(child, "exit");
   };
   try {
     await answers(url, child, log);
-    const [ownerLink] = /http:\/\/\S+\/invitation\S+/.exec(log()) ?? [];
-    if (ownerLink === undefined) throw new Error(`The server printed no link for the owner:\n${log()}`);
-    return { url, databaseUrl: scratch.url, dataDir, ownerLink, mails: mail.caught, log, pid: child.pid ?? 0, stop };
   } catch (error) {
-    await stop();
+    await end();
     throw error;
   }
+  return { log, pid: child.pid ?? 0, end };
+}
+
+const NPM_START = ["--conditions=react-server", "--import", "tsx", "lib/commands/start.ts"];
+/** What `npm start` runs once all is made ready. */
+const NEXT_START = (port: number) => ["node_modules/next/dist/bin/next", "start", "-H", HOST, "-p", String(port)];
+const INVITATION = /http:\/\/[^\s/]+(\/invitation\S+)/;
+
+function surroundings(databaseUrl: string, dataDir: string, port: number, env: Record<string, string>): NodeJS.ProcessEnv {
+  const { PATH = "", HOME = "", TMPDIR = os.tmpdir() } = process.env;
+  return {
+    NODE_ENV: "production", NEXT_TELEMETRY_DISABLED: "1", PATH, HOME, TMPDIR, DATABASE_URL: databaseUrl, DATA_DIR: dataDir, HOST, PORT: String(port), BASE_URL: `http://${HOST}:${port}`,
+    MAIL_FROM: "Lantern Yard Rug Workshop <desk@lantern-yard.example>", ...env,
+  };
+}
+
+/** The path of the link for the owner that `npm start` printed. */
+function invitationIn(log: string): string {
+  const [, invitation] = INVITATION.exec(log) ?? [];
+  if (invitation === undefined) throw new Error(`The server printed no link for the owner:\n${log}`);
+  return invitation;
+}
+
+/** What `npm start` makes ready on a data folder that is new, kept to be copied: a folder with its SQLite database, and the path of the owner's link. */
+interface MadeReady { folder: string; invitation: string }
+const DATABASE_FILE = "plainpile.db";
+const fileIn = (folder: string) => `file:${path.join(folder, DATABASE_FILE)}`;
+
+async function makeReady(): Promise<MadeReady> {
+  const folder = await mkdtemp(path.join(os.tmpdir(), "plainpile-ready-"));
+  process.once("exit", () => rmSync(folder, { recursive: true, force: true }));
+  const port = await freePort();
+  const server = await serving(NPM_START, surroundings(fileIn(folder), folder, port, { SMTP_URL: "" }), `http://${HOST}:${port}`);
+  await server.end();
+  return { folder, invitation: invitationIn(server.log()) };
+}
+let ready: Promise<MadeReady> | undefined;
+
+/** A copy of what was made ready once, served as `npm start` serves it: making it ready takes longer than serving. */
+async function startCopy(port: number, env: Record<string, string>) {
+  const { folder, invitation } = await (ready ??= makeReady());
+  const dataDir = await mkdtemp(path.join(os.tmpdir(), "plainpile-desk-"));
+  await cp(folder, dataDir, { recursive: true });
+  const databaseUrl = fileIn(dataDir);
+  const server = await serving(NEXT_START(port), surroundings(databaseUrl, dataDir, port, env), `http://${HOST}:${port}`);
+  return { server, databaseUrl, dataDir, invitation, drop: () => rm(dataDir, { recursive: true, force: true }) };
+}
+
+/** `npm start` itself on an empty database of PostgreSQL. */
+async function startAnew(port: number, env: Record<string, string>) {
+  if (!POSTGRES_SERVER) throw new Error("PLAINPILE_TEST_POSTGRES names no server.");
+  const scratch = await postgresql(POSTGRES_SERVER).empty();
+  const dataDir = await mkdtemp(path.join(os.tmpdir(), "plainpile-desk-"));
+  const server = await serving(NPM_START, surroundings(scratch.url, dataDir, port, env), `http://${HOST}:${port}`);
+  return {
+    server, databaseUrl: scratch.url, dataDir, invitation: invitationIn(server.log()),
+    async drop() {
+      await scratch.drop();
+      await rm(dataDir, { recursive: true, force: true });
+    },
+  };
+}
+
+/** Starts a desk on an empty database. `env` is added to its environment; SMTP_URL "" means no mail server. */
+export async function startDesk(database: Kind["name"], env: Record<string, string> = {}): Promise<Desk> {
+  const mail = await startMailServer();
+  const port = await freePort();
+  const url = `http://${HOST}:${port}`;
+  const all = { SMTP_URL: mail.url, ...env };
+  const { server, databaseUrl, dataDir, invitation, drop } = await (database === "sqlite" ? startCopy(port, all) : startAnew(port, all))
+    .catch(async (error: Error) => {
+      await mail.stop();
+      throw error;
+    });
+  return {
+    url, databaseUrl, dataDir, ownerLink: `${url}${invitation}`, mails: mail.caught, log: server.log, pid: server.pid,
+    async stop() {
+      await server.end();
+      await mail.stop();
+      await drop();
+    },
+  };
 }
