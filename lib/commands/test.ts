@@ -43,6 +43,8 @@ const STEPS = {
   },
 };
 type Step = keyof typeof STEPS;
+/** What runs one after the other; the two that keep only one processor busy run beside each other. */
+const TURNS: readonly (readonly Step[])[] = [["types", "lint"], ["unit"], ["browser"]];
 const isStep = (word: string): word is Step => word in STEPS;
 
 /** Runs every step, or those named; a step that fails does not keep the next from running. */
@@ -51,12 +53,12 @@ async function main(): Promise<number> {
   const words = process.argv.slice(2);
   const unknown = words.find((w) => !isStep(w));
   if (unknown !== undefined) throw new CommandError(`There is no step "${unknown}". The steps are ${Object.keys(STEPS).join(", ")}.`);
-  const steps = words.length > 0 ? words.filter(isStep) : (Object.keys(STEPS) as Step[]);
+  const turns = TURNS.map((turn) => turn.filter((name) => words.length === 0 || words.includes(name)));
   mkdirSync(path.join(root, REPORTS), { recursive: true });
   await ensureClients(root);
   const tallies: Tally[] = [];
   const lines: string[] = [];
-  for (const name of steps) {
+  const run = async (name: Step) => {
     console.log(`\n=== ${name}`);
     const started = Date.now();
     const tally = await STEPS[name](root).catch((error: Error): Tally => {
@@ -66,7 +68,8 @@ async function main(): Promise<number> {
     tallies.push(tally);
     lines.push(`${name.padEnd(8)} ${summaryLine(tally)}${tally.skipped > 0 ? `, ${tally.skipped} left out` : ""} in ${Math.round((Date.now() - started) / 1_000)} s`);
     console.log(`=== ${lines.at(-1)}`);
-  }
+  };
+  for (const turn of turns) await Promise.all(turn.map(run));
   if (!inherited().PLAINPILE_TEST_POSTGRES) lines.push("PostgreSQL was not tested: PLAINPILE_TEST_POSTGRES names no server.");
   for (const said of tallies.flatMap((t) => t.failures ?? [])) console.log(`\nFAILED ${said.replaceAll(`${root}${path.sep}`, "")}`);
   const total = sum(tallies);

@@ -65,7 +65,7 @@ export const FIRST_AID: FirstAid = {
   dangers: [
     "A wet plug, socket, cable or heated floor: keep off it. Switch off at the fuse board only if you can reach that with dry hands and dry feet.",
     "Sewage, flood water, broken glass, chemicals or mould: do not touch it. Keep everybody out of the room.",
-    "Never mix cleaning products, on a rug or anywhere.",
+    "Never mix cleaning products, on a rug or anywhere. Where two have met, or one has met urine, a harmful gas can rise: leave the room and do not blot.",
     "Moths or beetles: once the rug is dry, keep it apart in a closed bag. No insecticide.",
   ],
   handsOff: ["Keep people, children and pets off it, and out of the room.", "Do not blot it, lift it or roll it up."],

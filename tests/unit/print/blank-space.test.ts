@@ -107,7 +107,7 @@ describe.skipIf(!hasPrograms("pdftoppm"))("the foot of a page (poppler)", { time
           reports: Array.from({ length: reports }, (_, i) => ({ by: `Laboratory ${i}`, on: "20 November 2026", reference: "FF-118", part: "pile" as const, found: "viscose" })),
           inspection: isInspected ? { by: "Ivo Castellane", on: "26 November 2026", found: "A hand’s breadth is distorted. ".repeat(found + 1), isBeyondRepair: true } : null,
         }), name);
-      }), { numRuns: 40 });
+      }), { numRuns: 12 });
   });
 
   it("is never two fifths blank in a plan of one to three ways, of a rug of any shape", async () => {

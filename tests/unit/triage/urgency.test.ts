@@ -95,5 +95,8 @@ describe("FIRST_AID", () => {
   it("warns of electricity, sewage and glass, and of lifting a soaked rug", () => {
     for (const word of [/socket/, /fuse board/, /[Ss]ewage/, /glass/, /lifting or dragging/, /No insecticide/]) expect(text).toMatch(word);
   });
+  it("has somebody leave the room instead of blotting where products have met, also where nobody's answers are known", () => {
+    expect(FIRST_AID.dangers.find((d) => /Never mix/.test(d))).toMatch(/two have met, or one has met urine.*harmful gas.*leave the room and do not blot/);
+  });
   it("holds no recipe, no dose and no acidity", () => expect(text).not.toMatch(/\d+\s*(ml|g|%|drops|spoon)|\bpH\b|vinegar|ammonia|peroxide|bleach/i));
 });
