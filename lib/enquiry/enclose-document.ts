@@ -16,14 +16,14 @@ export async function encloseDocument(caller: Caller, { documentId, isEnclosed }
   const no = authorise(caller, "edit-draft");
   if (no || caller.kind !== "staff") return no ?? NOT_THERE;
   return inOneStep(async (tx) => {
-    const document = await tx.document.findUnique({ where: { id: documentId }, select: { enquiryId: true, enquiry: { select: { state: true, draft: { select: { id: true } } } } } });
+    const document = await tx.document.findUnique({ where: { id: documentId }, select: { enquiryId: true, kind: true, version: true, enquiry: { select: { state: true, draft: { select: { id: true } } } } } });
     if (!document) return NOT_THERE;
-    const { enquiryId, enquiry: { state, draft } } = document;
+    const { enquiryId, kind, version, enquiry: { state, draft } } = document;
     if (!draft || !isWaitingForUs(state)) return refuse("changed-meanwhile", "No letter is being written here that it could go with.");
     const changed = await (isEnclosed ? putIn(tx, { documentId, draftId: draft.id, now }) : tx.enclosure.deleteMany({ where: { documentId, draftId: draft.id } }).then((d) => d.count));
     if (changed === 0) return ok(null);
     await tx.draft.update({ where: { id: draft.id }, data: NOT_WAITING });
-    await audit(tx, caller, { action: isEnclosed ? "document-enclosed" : "document-taken-out", enquiryId, at: now, detail: { documentId } });
+    await audit(tx, caller, { action: isEnclosed ? "document-enclosed" : "document-taken-out", enquiryId, at: now, detail: { documentId, document: kind, version } });
     return ok(null);
   });
 }

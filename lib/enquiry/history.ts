@@ -11,12 +11,15 @@ import { documentKindSchema } from "./document-view";
 import { peopleNames } from "./people-names";
 import { allowedIn } from "./promises";
 import { STATE_NAMES } from "./states";
+import { isCorrectable } from "./step-schemas";
+import { stepRow } from "./steps";
 import type { EnquiryStateId, EnquiryView } from "./views";
 import { dayAndHour } from "./workshop-day";
 
 const movedSchema = z.object({ from: z.string(), to: z.string() });
 const testedSchema = z.object({ test: z.string() });
 const documentSchema = z.object({ document: documentKindSchema, version: z.number() });
+const stepSchema = z.object({ step: z.string() });
 const reasonedSchema = z.object({ reason: z.string() });
 const longSchema = z.object({ words: z.number(), longReason: z.optional(z.string()) });
 const outdatedSchema = z.object({ outdated: z.array(documentSchema) });
@@ -28,6 +31,8 @@ type Clock = Parameters<typeof longDate>[1];
 const isState = (id: string): id is EnquiryStateId => Object.hasOwn(STATE_NAMES, id);
 const isAction = (action: string): action is AuditAction => Object.hasOwn(HISTORY, `did.${action}`);
 
+/** Deeds done to a document. */
+const OF_DOCUMENTS: readonly string[] = ["document-made", "document-enclosed", "document-taken-out"] satisfies AuditAction[];
 /** Deeds that let a letter go. */
 const SENT = /-(?:approved|waits|seconded)$|^question-asked$/u;
 
@@ -66,14 +71,40 @@ function corrected(did: string, detail: Audit["detail"], { say }: Words): string
   return changes.length > 0 ? say("history.corrected", { did, changes: changes.join("; ") }) : did;
 }
 
+/** Pages that ask no question of the table, by what heads them. */
+const TITLED = ["label", "price", "size"] as const;
+const isTitled = (step: string): step is (typeof TITLED)[number] => TITLED.some((t) => t === step);
+
+/** What the page of the questionnaire asks, in its own words; null of a step that is no longer one of its pages. */
+function askedOn(step: string, words: Words): string | null {
+  if (!isCorrectable(step)) return null;
+  const { question } = stepRow(step);
+  if (question) return words.table(`question.${question}.ask`);
+  return isTitled(step) ? words.say(`step.${step}`) : null;
+}
+
+/** Which of the many things of its kind it was done to; null where that is not kept. */
+function doneTo({ action, detail }: Pick<Audit, "action" | "detail">, words: Words): string | null {
+  if (action === "test-recorded") {
+    const { data } = testedSchema.safeParse(detail);
+    return data && isTestId(data.test) ? words.table(`test.${data.test}`) : null;
+  }
+  if (action === "answer-corrected") {
+    const { data } = stepSchema.safeParse(detail);
+    return data ? askedOn(data.step, words) : null;
+  }
+  if (!OF_DOCUMENTS.includes(action)) return null;
+  const { data } = documentSchema.safeParse(detail);
+  const which = data ? words.say(`made.${data.document}`) : null;
+  return data && which && data.version > 1 ? words.say("history.which-version", { which, n: data.version }) : which;
+}
+
 function wordsOf({ action, detail }: Audit, words: Words, clock: Clock): string {
   const { say } = words;
   const stateName = (id: string) => (isState(id) ? say(`state.${id}`) : id);
   const did = isAction(action) ? say(`did.${action}`) : action;
-  const tested = action === "test-recorded" ? testedSchema.safeParse(detail) : null;
-  if (tested?.success && isTestId(tested.data.test)) return say("history.which", { did, which: words.table(`test.${tested.data.test}`) });
-  const made = action === "document-made" ? documentSchema.safeParse(detail) : null;
-  if (made?.success) return say(made.data.version > 1 ? "history.version" : "history.which", { did, which: say(`made.${made.data.document}`), n: made.data.version });
+  const which = doneTo({ action, detail }, words);
+  if (which !== null) return say("history.which", { did, which });
   if (SENT.test(action)) return sentAllTheSame(approved(did, detail, words, clock), detail, words);
   if (action === "client-corrected" || action === "address-corrected") return corrected(did, detail, words);
   const lifted = action === "address-lifted" ? reasonedSchema.safeParse(detail) : null;

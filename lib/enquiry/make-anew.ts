@@ -35,7 +35,7 @@ export async function makeAnew(caller: Caller, documentId: string, now: Date): P
     const swapped = await tx.enclosure.updateMany({ where: isEnclosedWith({ enquiryId, documentId }), data: { documentId: newId, at: now } });
     if (swapped.count !== 1) return refuse("changed-meanwhile", "It is made anew, but somebody changed meanwhile what goes with the letter. Look at the documents.");
     await tx.draft.update({ where: { enquiryId }, data: NOT_WAITING });
-    await audit(tx, caller, { action: "document-enclosed", enquiryId, at: now, detail: { documentId: newId, insteadOf: documentId } });
+    await audit(tx, caller, { action: "document-enclosed", enquiryId, at: now, detail: { documentId: newId, document: kind, version, insteadOf: documentId } });
     return ok({ documentId: newId, version });
   });
 }

@@ -87,7 +87,6 @@ export const HISTORY = {
 
   "history.program": "The program",
   "history.which": "{did}: {which}",
-  "history.version": "{did}: {which}, version {n}",
   "history.though": "{did}, though it says more than we know: “{reason}”",
   "history.long": "{did}, {words} words long",
   "history.long-because": "{did}, {words} words long: “{reason}”",

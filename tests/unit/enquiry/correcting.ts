@@ -2,6 +2,7 @@ import { randomUUID } from "node:crypto";
 import { describe, expect, it } from "vitest";
 import { sendFromClient } from "../../../lib/enquiry/answer-client";
 import { correctAnswer } from "../../../lib/enquiry/correct-answer";
+import { QUESTIONS } from "../../../lib/trade/questions";
 import type { FormValues } from "../../../lib/enquiry/step-schemas";
 import { fromPost } from "../../../lib/enquiry/messages";
 import { readEnquiry } from "../../../lib/enquiry/read-enquiry";
@@ -32,7 +33,7 @@ export function correcting(): void {
       expect(await answersOf("shine")).toBe(2);
       expect(after.rugs[0]?.assessment?.fibres[0]?.fibre).toBe("viscose");
       expect(after.draft?.text).not.toBe(before.draft?.text);
-      expect(after.history.map((h) => `${h.who} ${h.what}`)).toContain("Pia Lorne corrected an answer");
+      expect(after.history.map((h) => `${h.who} ${h.what}`)).toEqual(expect.arrayContaining(["Pia Lorne corrected an answer: Is there a label, and what does it say?", `Pia Lorne corrected an answer: ${QUESTIONS.shine.ask}`]));
     });
     it("empties a field that was emptied", async () => {
       const { caller, rugId, view } = await aRug();

@@ -67,7 +67,7 @@ export function holdingOvertaken(): void {
         meanwhile: { kind: "reply", isHeldBack: true, isOvertaken: true, approvedAt: later(2).toISOString(), messages: [], photos: 0, answers: false },
       });
       expect(seen.letters.find((l) => l.id === letterId), "what was approved stays to be seen").toMatchObject({ state: "taken_back", canTakeBack: false, says: SAYS, text: approved });
-      expect(seen.history.slice(-2).map((h) => `${h.who} ${h.what}`)).toEqual(["Nell Harrow corrected an answer", "The program held our letter back, since the rug was judged anew before it left"]);
+      expect(seen.history.slice(-2).map((h) => `${h.who} ${h.what}`)).toEqual(["Nell Harrow corrected an answer: Is there a label, and what does it say?", "The program held our letter back, since the rug was judged anew before it left"]);
       expect(await standingOf(enquiryId)).toBe("the rug was judged anew before our letter left");
       expect(await takeBackLetter(await nell(), letterId, later(4))).toMatchObject({ ok: false, say: SAYS });
       await deliverDue(later(60));

@@ -332,6 +332,7 @@ export function onPaper(): void {
       expect((await view()).documents).toMatchObject([{ id: first, letters: 1, heldLetters: 0 }, { letters: 0 }]);
       expect((await view()).letters.at(-1)?.enclosures).toEqual([{ id: first, title: expect.stringContaining("Condition report") as string }]);
       expect(await encloseDocument(await nell(), { documentId: first, isEnclosed: true }, later(9))).toMatchObject({ ok: false, code: "changed-meanwhile" });
+      expect((await view()).history.map((h) => h.what)).toEqual(expect.arrayContaining(["put a document with the letter: condition report", "made a document: condition report, version 2"]));
     });
     it("says of what would say otherwise that the rug was judged anew since, and nothing of a letter that would say the same", async () => {
       const { make, enquiryId, rugId, view } = await aRug();

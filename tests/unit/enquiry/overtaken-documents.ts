@@ -100,7 +100,7 @@ export function overtakenDocuments(): void {
       expect(await shown()).toEqual([{ id: anew, version: 2, judgedSince: null }]);
       expect(JSON.stringify(good(await readDocument(await nell(), { enquiryId, documentId: anew })).content)).toContain("CL/118");
       expect(good(await readDocument(await nell(), { enquiryId, documentId })).document).toMatchObject({ version: 1, isEnclosed: false });
-      expect(await last("document-enclosed")).toEqual({ documentId: anew, insteadOf: documentId });
+      expect(await last("document-enclosed")).toEqual({ documentId: anew, document: "condition-report", version: 2, insteadOf: documentId });
       const { letterId } = good(await approve(await nell(), 7));
       expect(await database().enclosure.findMany({ where: { letterId }, select: { documentId: true } })).toEqual([{ documentId: anew }]);
       expect(await last("reply-approved")).not.toHaveProperty("outdated");
