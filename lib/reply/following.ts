@@ -33,7 +33,7 @@ function standingOf(pieces: readonly Piece[], isNew: (piece: Piece) => boolean, 
   const isChanged = (rug: number | null, places: readonly PlaceId[]) => changed.some((p) => p.rug === rug && places.includes(p.place.id));
   const stands = (p: Piece): boolean =>
     ALWAYS.includes(p.place.id) || changed.includes(p) || BREATHS.some(({ of, limits }) => limits.includes(p.place.id) && isChanged(p.rug, of));
-  const isOfRug = (p: Piece) => p.place.of === "rug" && p.place.id !== "heading";
+  const isOfRug = (p: Piece) => p.place.of === "rug" && p.place.id !== "heading" && !p.place.ahead;
   return pieces.filter((p) => {
     if (p.place.id === "since") return moved.length > 0 || changed.some((c) => isOfRug(c) && !NO_ANSWER.includes(c.place.id));
     if (p.place.id === "heading") return pieces.some((o) => o.rug === p.rug && isOfRug(o) && stands(o));

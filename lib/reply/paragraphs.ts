@@ -4,6 +4,7 @@ import { CAUSES } from "./paragraphs/causes";
 import { ENDS } from "./paragraphs/ends";
 import { FOLLOWING } from "./paragraphs/following";
 import { HASTE } from "./paragraphs/haste";
+import { IN_SHORT } from "./paragraphs/in-short";
 import { OPENINGS } from "./paragraphs/openings";
 import { OUTLOOKS } from "./paragraphs/outlooks";
 import type { ParagraphRow, Place, PlaceId } from "./paragraphs/row";
@@ -24,6 +25,7 @@ export const PLACES: readonly Place[] = [
   { id: "thanks", name: "Thanks, in a letter that follows", of: "letter", take: 1, joins: false, follows: true },
   { id: "trade-call", name: "To another cleaner", of: "letter", take: 1, joins: false },
   { id: "since", name: "What changed, in a letter that follows", of: "letter", take: 4, joins: true, follows: true },
+  { id: "in-short", name: "The answer of each of several rugs, in short", of: "rug", take: 1, joins: true, ahead: true, when: { is: { rugs: ["several"] } } },
   { id: "shared-first", name: "Heading of what several rugs have in common, before each of them", of: "letter", take: 1, joins: false, leads: true },
   { id: "heading", name: "Heading of one of several rugs", of: "rug", take: 1, joins: false },
   { id: "fibre", name: "What it is, and how sure", of: "rug", take: 1, joins: false },
@@ -65,4 +67,4 @@ export const PLACES: readonly Place[] = [
 export const LEADS: readonly PlaceId[] = PLACES.filter((p) => p.leads).map((p) => p.id);
 
 /** Every paragraph there is; within a place in the order in which they are tried. */
-export const PARAGRAPHS: readonly ParagraphRow[] = [...OPENINGS, ...FOLLOWING, ...WORTH, ...OUTLOOKS, ...CAUSES, ...HASTE, ...CARE, ...ENDS];
+export const PARAGRAPHS: readonly ParagraphRow[] = [...OPENINGS, ...FOLLOWING, ...IN_SHORT, ...WORTH, ...OUTLOOKS, ...CAUSES, ...HASTE, ...CARE, ...ENDS];

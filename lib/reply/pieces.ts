@@ -90,16 +90,16 @@ function piecesAt(place: Place, subject: Subject, library: readonly LibraryRow[]
     return before && after ? { before, after } : null;
   };
   return [...taken, ...unsaid].map(({ row, row: { language, id, version, from }, template, text, parts, isTold }, at) => ({
-    text, parts, joins: place.joins || at > 0, spare: place.spare && at >= place.spare.from && !isTold ? place.spare.rank : null, place, rug,
+    text, parts, joins: (place.joins && !(place.ahead && rug === 0)) || at > 0, spare: place.spare && at >= place.spare.from && !isTold ? place.spare.rank : null, place, rug,
     besideEvidence: besideEvidence(row, template), used: { language, id, version, from, text: template, place: place.id, rug, said: text },
   }));
 }
 
-/** Places that stand together: those of the letter alone, those of the rugs as one run a rug. */
+/** Places that stand together: those of the letter alone, those ahead of the rugs alone, those of the rugs as one run a rug. */
 function runs(places: readonly Place[]): Place[][] {
   return places.reduce<Place[][]>((all, place) => {
     const last = all[all.length - 1];
-    if (last?.[0] && last[0].of === "rug" && place.of === "rug") last.push(place);
+    if (last?.[0] && last[0].of === "rug" && !last[0].ahead && place.of === "rug") last.push(place);
     else all.push([place]);
     return all;
   }, []);

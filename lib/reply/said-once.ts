@@ -29,7 +29,9 @@ type RugsOf = (piece: RugPiece, unit: Unit) => readonly number[];
 /** Of some sentences those that still have to be said. */
 type Unsaid = (parts: readonly Part[]) => Part[];
 
-const isOfRug = (p: Piece): p is RugPiece => p.rug !== null && p.place.id !== "heading";
+/** It stands among what is said of its rug. */
+const isAtRug = (p: Piece): boolean => p.rug !== null && !p.place.ahead;
+const isOfRug = (p: Piece): p is RugPiece => isAtRug(p) && p.place.id !== "heading";
 const isSame = (a: readonly number[], b: readonly number[]): boolean => a.join() === b.join();
 
 const unitsOf = ({ parts }: RugPiece): Unit[] => parts.reduce<Part[][]>((units, part, at) => {
@@ -142,12 +144,15 @@ export function saidOnce(standing: readonly Piece[], leads: Leads): Laid {
   const shared = sharedIn(ofRugs, rugsOf, leads);
   const isAllShared = ofRugs.every((p) => unitsOf(p).every((unit) => rugsOf(p, unit).length > 1));
   const before = isAllShared ? [] : shared.filter((s) => isBefore(s, shared));
-  const [start, end] = [standing.findIndex((p) => p.rug !== null), standing.findLastIndex((p) => p.rug !== null) + 1];
+  const [start, end] = [standing.findIndex(isAtRug), standing.findLastIndex(isAtRug) + 1];
   const unsaid = unsaidAfter(standing.slice(0, start));
   const letter = (pieces: readonly Piece[]): Laid => ({ lines: pieces, used: pieces.map(({ used }) => used) });
+  // Of rugs that are the same in everything none is named, so none is answered by its number either.
+  const opening = (pieces: readonly Piece[]): Laid =>
+    (isAllShared ? { lines: pieces.filter((p) => !p.place.ahead), used: pieces.map(({ place, used }) => (place.ahead ? { ...used, here: null } : used)) } : letter(pieces));
   const all = [
-    letter(standing.slice(0, start)), underLeads(before, "shared-first", { leads, unsaid, pieces: ofRugs }),
-    ...rugs.map((rug) => laidRug(standing.filter((p) => p.rug === rug), rugsOf, unsaid)),
+    opening(standing.slice(0, start)), underLeads(before, "shared-first", { leads, unsaid, pieces: ofRugs }),
+    ...rugs.map((rug) => laidRug(standing.filter((p) => p.rug === rug && isAtRug(p)), rugsOf, unsaid)),
     underLeads(shared.filter((s) => !before.includes(s)), "shared", { leads, unsaid, pieces: ofRugs }), letter(standing.slice(end)),
   ];
   return { lines: all.flatMap((l) => l.lines), used: all.flatMap((l) => l.used) };

@@ -21,11 +21,13 @@ export interface Place {
   readonly follows?: true;
   /** It leads what is said once of several rugs, and stands only where there is something such. */
   readonly leads?: true;
+  /** Of each of several rugs it stands before the first is spoken of at length, all in one block. */
+  readonly ahead?: true;
   /** The place stays empty unless this holds, whatever its paragraphs say. */
   readonly when?: Condition;
 }
 export type PlaceId =
-  | "greeting" | "first-aid" | "first-aid-list" | "thanks" | "trade-call" | "since" | "shared-first" | "heading" | "fibre" | "worth" | "cut-down" | "outlook" | "evidence" | "paid" | "sold-as" | "safety" | "refer" | "cause" | "haste" | "care" | "back-first" | "dye-test"
+  | "greeting" | "first-aid" | "first-aid-list" | "thanks" | "trade-call" | "since" | "in-short" | "shared-first" | "heading" | "fibre" | "worth" | "cut-down" | "outlook" | "evidence" | "paid" | "sold-as" | "safety" | "refer" | "cause" | "haste" | "care" | "back-first" | "dye-test"
   | "refuse" | "worse" | "beyond" | "repair" | "living" | "life" | "special" | "price" | "asks" | "shared" | "wet-unknown" | "next-step" | "claim" | "customer" | "notes" | "takes" | "visit" | "closing" | "signature";
 
 /**

@@ -20,6 +20,12 @@ const NO_PLAIN_YES: Condition["not"] = {
 };
 
 /**
+ * It is likely worth its cost. Below 33 in 100 that it is not leaves over 67 that it is: “likely” on the published scale begins at 66
+ * (lib/trade/words-for-chance.ts).
+ */
+export const LIKELY_WORTH: Condition = { is: { advice: OFFERED, offered: CLEANING, has: ["price-beside-worth"] }, not: NO_PLAIN_YES, below: { ...PERHAPS_NOT_WORTH, ...TELLS_NOTHING } };
+
+/**
  * Whether the work is worth its cost. Where it probably is not, that is the second sentence of the answer, with what could
  * change it, before how much may come back and before any price; at even odds it stands after the outlook. It says what speaks
  * against the work: the cost, how little comes back, the years left; where what the rug is worth decides, and that is known
@@ -55,7 +61,6 @@ export const WORTH: readonly ParagraphRow[] = [
     text: "Cleaning it may not be worth the money: that hangs on how much comes back, and only an inspection could tell." },
   { ...OURS, id: "costs-more", version: 3, place: "beyond", when: { is: { has: ["costs-more"] }, not: { ...COST_UNASKED, top: HARM_TO_USE }, below: HARDLY_WORTH },
     text: "Cleaning may well cost more than the rug is worth today." },
-  // Below 33 in 100 that it is not leaves over 67 that it is: “likely” on the published scale begins at 66 (lib/trade/words-for-chance.ts).
-  { ...OURS, id: "likely-worth-it", version: 1, place: "beyond", when: { is: { advice: OFFERED, offered: CLEANING, has: ["price-beside-worth"] }, not: NO_PLAIN_YES, below: { ...PERHAPS_NOT_WORTH, ...TELLS_NOTHING } },
+  { ...OURS, id: "likely-worth-it", version: 1, place: "beyond", when: LIKELY_WORTH,
     text: "It is likely that cleaning it is worth its cost; that is provisional: nobody here has inspected it." },
 ];

@@ -123,7 +123,7 @@ describe("composeDraft, for any assessment", () => {
   }));
   it("has a line of heading for each of several rugs and none for one", () => anyDraft(({ text, paragraphs }, { assessments }) => {
     const headings = blocksOf(text).filter((b) => /^Rug \d+: [^\n]+$/.test(b));
-    const isNamed = (rug: number) => paragraphs.some((p) => p.rug === rug && p.place !== "heading" && p.here !== null);
+    const isNamed = (rug: number) => paragraphs.some((p) => p.rug === rug && !["heading", "in-short"].includes(p.place) && p.here !== null);
     expect(headings).toHaveLength(assessments.length > 1 ? assessments.filter((_, rug) => isNamed(rug)).length : 0);
   }));
   it("has no number that is not in the assessment, the answers or the settings", () => anyDraft(({ text }, input) => {

@@ -64,6 +64,14 @@ describe("a letter about several rugs", () => {
     expect(text).not.toMatch(/Rug \d|First, for/);
     expect(paragraphs.filter((p) => p.place === "care").map((p) => [p.rug, p.stands, p.here])).toEqual([[0, true, null], [1, true, null]]);
   });
+  it("begins with the answer of each rug in one sentence, all in one block, and of one rug has none", () => {
+    const answers = (text: string) => text.split("\n\n").filter((block) => /^(?:Rug 1|Of rug 1|Whether rug 1)[^:]/u.test(block));
+    expect(answers(about(WOOL, JUTE).text)).toEqual(["Rug 1 we would clean, within the limits below. Rug 2 should be seen before anybody decides."]);
+    const lost = rug({ rest: { beyondRepair: 0.93, improvement: range(1, 4, 9), advice: action("advise-claim-or-replacement") } }, { title: "Brown, 70 × 250" });
+    const whole = about(WOOL, lost).text;
+    expectOrder(whole, ["Rug 2 is very likely not worth the cost of cleaning.", "Going by", "Rug 1: Grey, 170 × 240\n\n", "Rug 2: Brown, 70 × 250\n\n", "It is very likely that"]);
+    expect(answers(about(WOOL).text)).toEqual([]);
+  });
   it("leads nothing where two rugs have nothing in common, nor in a letter about one", () => {
     expect(about(WOOL, JUTE).text).not.toMatch(/or each of/);
     expectOrder(about(WOOL, JUTE).text, ["Rug 1: Grey, 170 × 240\n\nGoing by", "Rug 2: Brown, 70 × 250\n\nGoing by"]);
