@@ -14,7 +14,7 @@ const URINE_COUNTS = "The urine you told us of counts too: as it dries it sets, 
 /** What people are told where it is likely, or was told; a letter in a person's own words has to say as much. */
 export const CAUTION_WORDS = {
   flood: "Flood and waste water can make you ill. Please let nobody touch the rug, not even to blot it, and ask a flood-damage firm to see to the room first.",
-  mould: "Mould can harm your health: please do not touch, brush or vacuum it, and keep children and anyone with weak lungs out of the room.",
+  mould: "Mould can harm your health: please do not touch, brush or vacuum it, and keep everybody out of the room, children and anyone with weak lungs above all.",
   insects: "Please use no insecticide. Keep the rug dry and apart from other wool, in a closed bag, and have a pest control firm look at the room; we see to the holes afterwards.",
 } as const;
 
@@ -22,11 +22,11 @@ export const CAUTION_WORDS = {
 export const CAUSES: readonly ParagraphRow[] = [
   { ...TRADE, id: "cause-flood", version: 3, place: "safety", when: { is: { incidents: ["flood"] }, not: { has: ["first-aid", "aid-known"] } },
     text: CAUTION_WORDS.flood },
-  { ...TRADE, id: "cause-mould", version: 2, place: "safety", when: { is: { mechanisms: ["mould"], changes: ["spots"] } }, about: "mould",
+  { ...TRADE, id: "cause-mould", version: 3, place: "safety", when: { is: { mechanisms: ["mould"], changes: ["spots"] } }, about: "mould",
     text: `It is {chance} that the spots are mould. ${CAUTION_WORDS.mould}` },
-  { ...TRADE, id: "cause-mould-told", version: 1, place: "safety", when: { is: { changes: ["spots"] }, not: { mechanisms: ["mould"] } },
-    text: "Furry or black spots may be mould, which can harm your health: please do not touch, brush or vacuum them, and keep children and anyone with weak lungs away." },
-  { ...TRADE, id: "cause-mould-unseen", version: 1, place: "safety", when: { is: { mechanisms: ["mould"] }, not: { changes: ["spots"] } }, about: "mould",
+  { ...TRADE, id: "cause-mould-told", version: 2, place: "safety", when: { is: { changes: ["spots"] }, not: { mechanisms: ["mould"] } },
+    text: "Furry or black spots may be mould, which can harm your health: please do not touch, brush or vacuum them, and keep everybody out of the room, children and anyone with weak lungs above all." },
+  { ...TRADE, id: "cause-mould-unseen", version: 2, place: "safety", when: { is: { mechanisms: ["mould"] }, not: { changes: ["spots"] } }, about: "mould",
     text: `It is {chance} that mould grows in it. ${CAUTION_WORDS.mould}` },
   { ...TRADE, id: "cause-insects", version: 2, place: "safety", when: { is: { mechanisms: ["insects"] } }, about: "insects",
     text: `It is {chance} that insects have fed on it. ${CAUTION_WORDS.insects}` },
