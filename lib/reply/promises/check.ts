@@ -99,7 +99,7 @@ const PRICED = expression("^(?!.*(?:%|\\b(?:per ?cent|years?|decades?|worth|valu
 /** One sentence against everything that is known. */
 export function checkSentence(sentence: string, known: Known): Overpromise[] {
   const broken = rulesBroken(sentence).filter((r) => !lifted(r.id, sentence, known)).map(({ id, why, advise, instead }) => ({ sentence, rule: id, why, suggestion: `${advise} “${instead}”`, instead }));
-  const beyond = known.assessment ? beyondAssessment(sentence, known.assessment).filter((b) => b.rule !== "verdict" || !known.inspection || known.inspection.isBeyondRepair).map((b) => ({ sentence, ...b })) : [];
+  const beyond = known.assessment ? beyondAssessment(sentence, known.assessment, !!known.inspection).filter((b) => b.rule !== "verdict" || !known.inspection || known.inspection.isBeyondRepair).map((b) => ({ sentence, ...b })) : [];
   return [...broken, ...beyond.filter((b) => !broken.some((o) => o.rule === b.rule))];
 }
 

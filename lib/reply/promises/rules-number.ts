@@ -1,10 +1,15 @@
 import { meant } from "./meant";
 import { p, type Rule } from "./rule";
+import { PER_CENT, shareThatGoes } from "./shares";
 
-const NO_SIDE_COST = "(?<=^(?!.*\\b(?:inspection|tests?|testing|visit|laborator\\w+|report|estimate|a square|per square|an hour|paid|last (?:time|year|week))\\b).*)";
+const NO_SIDE_COST = "(?<=^(?!.*\\b(?:inspection|tests?|testing|visit|(?:collect|deliver)\\w*|laborator\\w+|report|estimate|a square|per square|an hour|paid|last (?:time|year|week))\\b).*)";
 
 /** A number of years with both its ends is a range, whatever is said around it. */
 const NO_TWO_ENDS = "(?<=^(?!.*\\bNUMBER(?: years?| months?)? ?(?:to|and|or|–|-) ?NUMBER (?:\\w+ )?years?\\b).*)";
+
+const SHARE = `(?:half|(?:an?|one|two|three|four|nine|seven|eight) (?:tenths?|quarters?|thirds?|fifths?)|NUMBER ?${PER_CENT})`;
+/** No money at all: nobody works for it, and no range begins with a price that is one. */
+const NOUGHT = "(?:CURRENCY ?0(?:[.,]0+)?|(?:0|zero|nought|nil) (?:quid|pounds|euros|dollars|francs))(?![0-9.,]*[0-9])(?! ?(?:–|-|to|and|or)\\b)";
 
 /** One figure for years, money or per cent. */
 export const NUMBER: Rule = {
@@ -16,7 +21,7 @@ export const NUMBER: Rule = {
   patterns: [
     p("\\bgood for (?:life|years|decades|ever|a lifetime|generations|another|NUMBER|ages)\\b", { also: ["softened"], except: ["ranged"] }),
     p("\\b(?:long|good|many|full|plenty of) (?:\\w+ )?(?:life|years) (?:ahead|left|in it|to come|still)\\b", { also: ["softened"] }),
-    p(`${NO_TWO_ENDS}\\b(?:another|a further|further|extra|additional|good|easily|least|serve\\w*|last\\w*|left|see (?:you|it) (?:through|right)|stay\\w*|expect)\\b.{0,30}\\b(?:NUMBER(?:[- ]odd)?|several|many|a few|a couple of|a good few) (?:\\w+ )?(?:years?|decades?|generations?|lifetimes?)\\b`, { except: ["ranged"], also: ["softened"] }),
+    p(`\\b(?:another|a further|further|extra|additional|good|easily|least|serve\\w*|last\\w*|left|see (?:you|it) (?:through|right)|stay\\w*|expect)\\b${NO_TWO_ENDS}.{0,30}\\b(?:NUMBER(?:[- ]odd)?|several|many|a few|a couple of|a good few) (?:\\w+ )?(?:years?|decades?|generations?|lifetimes?)\\b`, { except: ["ranged"], also: ["softened"] }),
     p("\\b(?:NUMBER|several|many|decades?|generations?)(?: more| further| good)? (?:years?|decades?|generations?)(?: \\w+){0,3} (?:in|out of|off|from|of (?:use|wear|life|service|pleasure|enjoyment)|ahead) ?(?:it|this|that|her|RUG|of it)?\\b", { also: ["softened"] }),
     p("\\b(?:a lifetime|lifetimes?|generations|for generations|for decades|outlive|outlast|outlasts|see us all out|see you out)\\b", { also: ["softened"] }),
     p("(?:CURRENCY ?NUMBER|\\bNUMBER(?: hundred| thousand)? ?(?:quid|pounds|euros|dollars|francs|grand|thousand|k\\b))(?=.*\\b(?:worth|value|valu\\w+|all in|total|fixed|final|flat|exactly|and not|not a penny|no more|whatever|will be|insure|fetch\\w*|sell|claim|penny)\\b)", { also: ["softened"], except: ["negated"] }),
@@ -27,14 +32,16 @@ export const NUMBER: Rule = {
     p("\\b(?:doubles?|doubling|trebles?|triples?|quadruples?)\\b (?:the|its|what|your|in)\\b", { also: ["softened"] }),
     p("\\b(?:will|shall|can|going to|is bound to) (?:\\w+ )?(?:add|increase|double|treble|raise|boost|improve|enhance)\\b.{0,30}\\b(?:value|price|worth|resale)\\b|\\b(?:worth|value) (?:\\w+ )?(?:twice|double|more than (?:ever|you|before))\\b|\\b(?:good|safe|sound) investment\\b|\\bgain\\w*\\b.{0,25}\\bin value\\b", { also: ["softened"] }),
     // One amount for the work itself; what looking, fetching or keeping costs is ours to say
-    p(`${NO_SIDE_COST}\\b(?:WORK\\b(?: \\w+){0,4}? (?:is|are|costs?|comes? to|will be|would be|you pay|(?:we|i) (?:ask|charge|want))(?: \\w+){0,2}? AMOUNT|(?:pay|charge|ask|costs?|price) (?:\\w+ ){0,3}?AMOUNT (?:for|to) (?:\\w+ ){0,3}?WORK\\b|do it for AMOUNT)`, { also: ["softened"], except: ["hedged"], despiteCare: true }),
+    p(`\\b(?=(?:WORK|pay|charge|ask|costs?|price|do it)\\b)${NO_SIDE_COST}(?:WORK\\b(?: \\w+){0,4}? (?:is|are|costs?|comes? to|will be|would be|you pay|(?:we|i) (?:ask|charge|want))(?: \\w+){0,2}? AMOUNT|(?:pay|charge|ask|costs?|price) (?:\\w+ ){0,3}?AMOUNT (?:for|to) (?:\\w+ ){0,3}?WORK\\b|do it for AMOUNT)`, { also: ["softened"], except: ["hedged"], despiteCare: true }),
     p("CURRENCY ?NUMBER\\b.*\\b(?:not|never) (?:\\w+ ){0,2}(?:ask|charge|pay|bill|be asked|be charged)\\b.*\\b(?:more|extra|a penny|else)\\b", { except: ["negated", "ranged"] }),
+    p(`\\b(?:price|costs?|charge|fee|bill|total|quote|ask|WORK)\\b${NO_SIDE_COST}(?: \\w+){0,6}? (?:${NOUGHT}|(?:is|of|to|at) (?:0|zero|nought|nil)$)`, { except: ["hedged"], despiteCare: true }),
+    p(shareThatGoes(SHARE), { also: ["softened"] }),
     // Said in other words
     p("\\bNUMBER ?(%|per ?cent)( chance)?\\b|\\b(chance|improv\\w+|better|back|gone|fade|comes? out)\\b.*\\bNUMBER ?(%|per ?cent)"),
-    p("\\b(half|(one|two|three|four|nine|seven|eight) (tenths?|quarters?|thirds?|fifths?))\\b.*\\b(gone|better|back|out|less)\\b|\\b(fade|improve|lighten|recover|go)\\w* by (a |NUMBER )?(half|thirds?|quarters?|tenths?|fifths?)"),
+    p("\\b(half|(one|two|three|four|nine|seven|eight) (tenths?|quarters?|thirds?|fifths?))\\b.*\\b(gone|better|(?<!\\b(?:the|its|be) )back|out|less)\\b|\\b(fade|improve|lighten|recover|go)\\w* by (a |NUMBER )?(half|thirds?|quarters?|tenths?|fifths?)"),
     p("\\b(last|lasts|live|lives|good for|left|remaining|enjoy it|has|have)\\b.*\\b(NUMBER( more)? years?|decades?|lifetime|rest of your life)\\b", { vague: true }),
     p("\\b(extend|extended|prolong|prolonged|add|adds|added|buys?|give|gives)\\b.*\\bNUMBER (more |extra |good )?years?\\b", { except: ["ranged"] }),
-    p("^(?!.*\\b(inspection|tests?|testing|visit|collection|delivery|postage|laborator\\w+|report|estimate)\\b).*\\bcosts? (you )?(CURRENCY ?)?NUMBER"),
+    p("^(?!.*\\b(inspection|tests?|testing|visit|(?:collect|deliver)\\w*|postage|laborator\\w+|report|estimate)\\b).*\\bcosts? (you )?(CURRENCY ?)?NUMBER"),
     ...meant("number"),
   ],
 };

@@ -17,6 +17,9 @@ describe("a sentence against its assessment", () => {
     ["It is more likely viscose than silk.", []],
     ["Between 10 and 55 per cent of the mark may go.", []],
     ["Between 12 and 60 % of the mark may go.", []],
+    ["Up to 60 % of the mark may go.", []],
+    ["Up to 70 % of the mark may go.", ["number"]],
+    ["Up to two thirds of the mark may go.", ["number"]],
     ["Between 40 and 55 % of the mark may go.", ["number"]],
     ["Between 10 and 80 % of the mark may go.", ["number"]],
     ["Half of the mark will probably go.", []],
@@ -87,6 +90,7 @@ describe("a sentence against its assessment", () => {
     expect(checkSentence("Between 5 and 95 % of the mark may go.", known({ improvement: range(0.13, 8, 22.6) }))[0]?.suggestion).toBe("The range is 0–23\u00a0%."));
   it("lets no number stand where the assessment gives none", () => {
     expect(rules("Between 10 and 55 % of the mark may go.", known({ improvement: null }))).toEqual(["number"]);
+    expect(rules("A third of the mark may lift.", known({ improvement: null }))).toEqual(["number"]);
     expect(rules("It should serve between 20 and 40 years.", known({ lifeYears: null }))).toEqual(["number"]);
   });
   it("lets a tested fibre be named, and no other", () => {
@@ -105,7 +109,17 @@ describe("a sentence against its assessment", () => {
     expect(rules("Cleaning costs £150.")).toEqual(["number"]);
     expect(rules("Cleaning costs £150.", inspected)).toEqual([]);
     expect(rules("Cleaning costs £60.", inspected)).toEqual(["number"]);
+    for (const [k, expected] of [[{ ...known({ money: null }), inspection: null }, ["number"]], [{ ...known({ money: null }), inspection: { isBeyondRepair: false } }, []]] as const) expect(rules("Cleaning costs about £150.", k)).toEqual(expected);
     for (const figure of ["It is worth £900.", "It has another ten years in it.", "Cleaning costs £150 and it will last 9 years."]) expect(rules(figure, inspected)).toContain("number");
+  });
+});
+
+describe("a price for cleaning that is nought", () => {
+  const priced = (low: number, high: number) => known({ money: { currency: "GBP", clean: range(low, high, high), cutDown: null, replace: null, valueToday: null } });
+  it("is below every price of the workshop but nought", () => {
+    expect(rules("Cleaning would cost about £0.", priced(5, 8))).toEqual(["number"]);
+    expect(rules("Cleaning would cost about £4.", priced(5, 8))).toEqual([]);
+    expect(rules("Cleaning would cost about £0.", priced(0, 0))).toEqual([]);
   });
 });
 

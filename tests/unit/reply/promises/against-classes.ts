@@ -1,6 +1,7 @@
 import type { Assessment } from "../../../../lib/triage/assessment";
 import type { RuleId } from "../../../../lib/reply/promises/rule";
 import { assessmentOf } from "../make";
+import { FIGURE_CLASSES } from "./against-classes-of-figures";
 import type { PromiseClass } from "./classes";
 
 /** A class of sentences that only an assessment tells from honest ones. */
@@ -157,4 +158,5 @@ export const AGAINST_CLASSES: readonly AgainstClass[] = [
       "It may not be worth a clean.",
     ],
   },
+  ...FIGURE_CLASSES,
 ];

@@ -1,5 +1,6 @@
 import type { RuleId } from "../../../../lib/reply/promises/rule";
 import { CARE_CLASSES } from "./classes-of-care";
+import { SHARE_AND_NOUGHT_CLASSES } from "./classes-of-figures";
 import { KINDNESS_CLASSES } from "./classes-of-kindness";
 import { LATER_CLASSES } from "./classes-later";
 import { REPUTE_CLASSES } from "./classes-of-repute";
@@ -480,5 +481,6 @@ export const CLASSES: readonly PromiseClass[] = [
   ...KINDNESS_CLASSES,
   ...LATER_CLASSES,
   ...REPUTE_CLASSES,
+  ...SHARE_AND_NOUGHT_CLASSES,
   ...WARNING_CLASSES,
 ];

@@ -1,0 +1,21 @@
+import type { Range } from "../../triage/assessment";
+
+/** Numbers in words, as figures. */
+const IN_WORDS: Readonly<Record<string, number>> = { one: 1, two: 2, three: 3, four: 4, five: 5, six: 6, seven: 7, eight: 8, nine: 9, ten: 10, twelve: 12, fifteen: 15, twenty: 20, thirty: 30, forty: 40, fifty: 50, sixty: 60, seventy: 70, eighty: 80, ninety: 90 };
+/** Plain words with each number in words before a unit as a figure, also the first of two. `unit`: an expression. */
+export const withFigures = (plain: string, unit: string): string =>
+  plain.replace(new RegExp(`\\b[a-z]+(?= (?:(?:and|to|or) (?:[a-z]+|[0-9]+) )?${unit})`, "gu"), (word) => String(IN_WORDS[word] ?? word));
+
+/** The figures that stand before a unit, both of a range. `unit`: an expression. */
+export const figuresIn = (plain: string, unit: string): number[] =>
+  [...plain.matchAll(new RegExp(`([0-9]+(?:[.,][0-9]+)?)(½)?(?= ?(?:(?:–|-|to|and) ?[0-9]+(?:[.,][0-9]+)?½? ?)?(?:${unit}))`, "gu"))].map((m) => Number((m[1] as string).replace(",", ".")) + (m[2] ? 0.5 : 0));
+
+/** Only the upper end is told. */
+export const AT_MOST = /\b(?:up to|at (?:the )?most|(?:no|not) more than|as much as|no longer than)\b/u;
+
+/** The lower end of a stated range may stand so far into the range of the assessment. *elicited* */
+const MOST_NARROWED = 0.25;
+export const outside = (said: readonly number[], low: number, high: number): boolean => said.length > 0 && (Math.max(...said) > high || Math.min(...said) > Math.max(low, 0) + (high - low) * MOST_NARROWED);
+
+/** A range in two significant figures. */
+export const ranged = ({ low, high }: Range): string => `${Number(low.toPrecision(2))} to ${Number(high.toPrecision(2))}`;

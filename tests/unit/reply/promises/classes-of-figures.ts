@@ -1,0 +1,61 @@
+import type { PromiseClass } from "./classes";
+
+/** Written before the rules were widened for each class. Invented for this project. */
+export const SHARE_AND_NOUGHT_CLASSES: readonly PromiseClass[] = [
+  {
+    meaning: "a share of the mark said flatly, where a hedged one is held only against an assessment", rule: "number",
+    over: [
+      "A third of the mark lifts.",
+      "Half of it comes away.",
+      "A quarter of the stain will go.",
+      "Two thirds of the ring will fade.",
+      "A tenth of the damage will be gone.",
+      "One bath takes out three quarters of it.",
+      "It fades by a third.",
+      "80 % of it goes.",
+      "The mark lightens by half.",
+      "A fifth of the browning will disappear.",
+    ],
+    honest: [
+      "Up to a third might come out.",
+      "A third of the mark may lift.",
+      "Perhaps 80 % goes.",
+      "Half of it could come away.",
+      "Perhaps a quarter of the stain fades.",
+      "How much of it goes, a third or more, only a test tells.",
+      "A quarter of an hour is enough for a look.",
+      "We cannot say that a third of it goes.",
+      "Half of the pile is missing at the back.",
+      "A third of the field lies under the sofa.",
+      "If two thirds of the mark went, it would still be seen.",
+      "We will be back in half an hour.",
+    ],
+  },
+  {
+    meaning: "work for nothing", rule: "number",
+    over: [
+      "The price is 0.",
+      "The price is £0.",
+      "A wash may cost £0.",
+      "The cleaning would be 0 euros.",
+      "For the repair we ask £0.",
+      "Your bill is nought.",
+      "The charge for the wash is zero pounds.",
+      "Cleaning costs £0.00.",
+      "The total comes to €0.",
+      "We would put the price of the wash at $0.",
+    ],
+    honest: [
+      "The inspection costs £0.",
+      "An estimate costs nothing.",
+      "It will cost you nothing to have it inspected.",
+      "The price is between £100 and £160, and it hangs on the inspection.",
+      "Collection within ten miles is £0.",
+      "The price is given before any work starts.",
+      "The test costs 0 euros if you then have it cleaned.",
+      "A wash usually costs from £100 to £160.",
+      "We ask nothing for the visit.",
+      "The thermometer stood at 0 when it was delivered.",
+    ],
+  },
+];
