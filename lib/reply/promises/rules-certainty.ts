@@ -1,6 +1,13 @@
 import { meant } from "./meant";
 import { own, p, type Rule } from "./rule";
 
+/** A fibre, and what a rug may have of it, in a sentence without a verb. */
+const BARE_FIBRE = "(?:(?:an?|the|and|on|with|over|pure|real|genuine|good|fine|old|plain|best|mulberry|merino|hand-knotted|[a-z]+-spun|warps?|wefts?|pile|foundation|fringe|FIBRE),? )*FIBRE(?: (?:pile|warps?|wefts?|foundation|fringe|rug|carpet|through and through))*";
+/** What in a house may have done it. */
+const CULPRIT_ITSELF = "(?:(?:the|an?|your|their|our|his|her) (?:\\w+ )?)?(?:dogs?|cats?|pupp(?:y|ies)|pups?|kittens?|pets?|rabbits?|toddlers?|radiators?|heaters?|heating(?: pipes?)?|hot pipes?|pipes?|boiler|sun(?:light|shine)?|underlay|(?:plant|flower) ?pots?|vases?|washing machine|dishwasher|leak|rain|moths?|beetles?|mice|mouse|candles?|stove|fireplace|shoes|castors?)";
+/** The same with nothing behind it that makes it another thing: "the dog's place", "the radiator that stands there". */
+const CULPRIT = `${CULPRIT_ITSELF}(?=$|[,;]|\\.| SURELY\\b| (?:who|which|that) (?:did|has|had|caused|made|left|got|leaked|faded|chewed|burst)\\b)`;
+
 /** What it is, how it came about, its age and place, its state: known before a test. */
 export const CERTAINTY: Rule = {
   id: "certainty", what: "states as certain what the evidence only makes likely",
@@ -17,6 +24,10 @@ export const CERTAINTY: Rule = {
     p("\\b(?:(?:genuine|authentic|bona fide|the real (?:thing|mccoy|deal)) (?:FIBRE|ORIGIN|antique|article|rug))\\b", { also: ["softened"] }),
     p("(?:\\b(?:it|that|this|these|those|what (?:you|we) (?:have|see|describe|are \\w+ing)(?: \\w+){0,3}) (?:is|are)|\\byou (?:are (?:dealing with|looking at)|have (?:got )?)) (?:a |an |pure |plain |simple |just |only |classic |typical |clear |textbook |case of |old |some |your |ordinary |plainly |SURELY )*(?:CAUSE|TROUBLE) (?:damage|problem|trouble|staining|issue|attack|activity|stain|mark|case|rot)\\b", { also: ["softened"] }),
     p("\\b(?:i|we) (?:can|am (?:able|happy|pleased|delighted|glad) to|are (?:able|happy|pleased|delighted|glad|in a position) to|have to|must)(?: \\w+)? (?:tell|assure|promise|inform|confirm|report|announce|say|state|reassure)(?: to)?(?: you)?(?: \\w+){0,2} that (?!we\\b|i\\b|you\\b|this is good news)", { also: ["softened"], vague: true }),
+    // In a word or two
+    p(`^(?:(?:SURELY|certain)[,:]? )+${BARE_FIBRE}(?=$|[,;])|^${BARE_FIBRE}[,:;]? (?:SURELY|certain|a certainty)(?:,? (?:and|with) nothing else)?$`, { also: ["softened"] }),
+    p(`\\bSUBJECT (?:is|are|was|were) (?:SURELY |only |just |all )*(?:from|off) ${CULPRIT}|\\bSUBJECT (?:comes?|came) off ${CULPRIT}|\\b(?:culprit|cause|reason) (?:is|was) (?:SURELY )?${CULPRIT}|^blame ${CULPRIT}|\\b${CULPRIT_ITSELF} (?:SURELY )?(?:did|caused|made|left) (?:this|that|it|these|those|DET TROUBLE)\\b`, { also: ["softened"] }),
+    p(`^(?:and |so |well,? |then )?(?:it|this|that|these|those) (?:is|was|are|were) (?:SURELY |only |just |all )*(?:${CULPRIT}|(?:old |cold |red |white |spilt |spilled )?(?:wine|coffee|tea|urine|wee|vomit|bleach|tannin|juice|curry|milk|beer)(?:$|,))`, { also: ["softened"] }),
     // How it came about
     p("\\bSUBJECT (?:is|are|was|were)(?: SURELY)? (?:only|just|simply|solely|merely|purely|nothing but|nothing more than|nothing other than|none other than|all|entirely|wholly) (?:a |an |the |some |old |dried |bit of |case of )*(?:[\\w-]+ ){0,2}(?:CAUSE|tired|dirty|dust|dirt|soil|surface)", { also: ["softened"], except: ["negated"] }),
     p("\\bSUBJECT (?:SURELY )?(?:comes?|came|arises?|arose|stems?|stemmed|results?|resulted|originates?|originated|derives?|derived) (?:\\w+ )?from\\b", { also: ["softened"] }),
@@ -28,6 +39,7 @@ export const CERTAINTY: Rule = {
     // How it is known
     p("(?:^|\\b(?:and|i|we) )(?:\\w+ly )?(?:can|could) (?:\\w+ )?(?:see|tell|spot|say|smell)\\b(?: straight away| already| right away| at once| instantly| a mile off)? (?:it|this|that|by|from|what|exactly|your|the)\\b", { also: ["softened"] }),
     p("\\b(?:i|we|anyone|anybody|you)(?: \\w+)? (?:see|tell|know|judge|say|spot|recognise|recognize|identify|read|date|place)\\b(?: \\w+){0,4} (?:from (?:here|where i|(?:your|the|that|a|two|these|those|this|one|its)(?: \\w+)? (?:photo|picture|snap|image|photograph|description|letter|email|message|close-up|sheen|shine|border|look)\\w*)|by (?:looking|the look|eye)|at a glance|without (?:seeing|touching))", { also: ["softened"] }),
+    p("^(?:and )?that is (?:for sure|for certain|certain|definite)$", { vague: true }),
     p("\\b(?:photo|picture|snap|image|photograph|close-up|video|description|letter|email)s?\\b.*\\b(?:tells?|shows?|says?|gives?|is|are|leaves?|proves?|confirms?|establish\\w*|settles?|reveals?)(?: \\w+){0,2} (?:all|everything|enough|plain\\w*|clear\\w*|beyond|no doubt|conclusive\\w*|proof|definitely|that (?:it|the|your|this))\\b", { also: ["softened"] }),
     p("\\b(?:on the (?:evidence|strength|basis) of|as established from|going by|judging (?:by|from)) (?:\\w+ )?(?:\\w+ )?(?:photo|picture|image|photograph)\\w*\\b(?=.*\\b(?:certain|sure|is|are)\\b)", { also: ["softened"] }),
     p("\\b(?:certain|sure|positive|convinced|confident|satisfied|no doubt|SURELY|evident|plain|obvious|clear)\\b.{0,60}\\bthat (?:DET|it|they|this|we)\\b(?!.*\\b(?:may|might|could)\\b)", { also: ["softened"], vague: true }),

@@ -66,7 +66,7 @@ const NEW_CLAUSE = new RegExp([
   ";", ":\\s", "\\s[–—-]\\s", ",? then (?=(?:it|we|you|they|that|the|your)\\b)", ",?\\s\\b(?:but|though|although|however|whereas|yet(?= (?:it|we|they|the|you|i)\\b))\\b",
   ",?\\s(?:because|since|so(?: that)?|which is why|after which)\\s(?=(?:it|we|you|they|there|this|that|the|your|he|she|i|no|nothing|nobody|any|some|all)\\b)",
   ",\\s(?=so\\s(?!that|much|many|far|long|please|do|keep|leave|wait|tell|send))", "(?<=^(?:if you|instead of|rather than|in place of) [^,]{2,80}),\\s",
-  ",\\s(?=(?:and |so |then )?(?:it|we|you|they|there|this|the law|that is|nothing|nobody|the pile|the rug|your|i (?:am|will|can|shall|would)|(?:the|these|those|every|its) (?:\\w+ ){1,3}(?:will|is|are|was|were|can))\\b)",
+  ",\\s(?=(?:and |so |then )?(?:it|we(?! would (?:say|think|guess)\\b)|you(?! (?:told|wrote|said)\\b)|they|there|this|the law|that is|nothing|nobody|the pile|the rug|your|i (?:am|will|can|shall|would)|(?:the|these|those|every|its) (?:\\w+ ){1,3}(?:will|is|are|was|were|can))\\b)",
 ].join("|"), "u");
 
 /** Questions that say or advise: "who needs a test?", "why not rinse it?", "could you just wash it first?". */

@@ -4,6 +4,7 @@ import { SHARE_AND_NOUGHT_CLASSES } from "./classes-of-figures";
 import { KINDNESS_CLASSES } from "./classes-of-kindness";
 import { LATER_CLASSES } from "./classes-later";
 import { REPUTE_CLASSES } from "./classes-of-repute";
+import { SHORT_CLAIM_CLASSES } from "./classes-of-short-claims";
 import { WARNING_CLASSES } from "./classes-of-warning";
 
 /** Constructions that strangers used and the rules missed, or took amiss, each by its meaning. `rule`: the one that has to catch it; absent: any. */
@@ -482,5 +483,6 @@ export const CLASSES: readonly PromiseClass[] = [
   ...LATER_CLASSES,
   ...REPUTE_CLASSES,
   ...SHARE_AND_NOUGHT_CLASSES,
+  ...SHORT_CLAIM_CLASSES,
   ...WARNING_CLASSES,
 ];
