@@ -1,9 +1,12 @@
 import { meant } from "./meant";
 import { own, p, type Rule } from "./rule";
-import { ELECTRICS } from "./tellings";
+import { ELECTRICS, FROZEN } from "./tellings";
 
 const WET = "(?:water|wet|wetness|puddles?|liquid|damp|dampness|moisture|suds)";
 const DRAWS = "(?:suck|draw|pull|lift|get|take|bring|soak|clear)(?:s|ing)?";
+
+const FROST = "(?:the|an?|your) (?:\\w+ )?(?:freezer|deep[- ]freeze|freezing \\w+|frost|frosty \\w+|snow|ice)\\b";
+const NOT_OURS = "(?!.*\\b(?:here|by us|our|the workshop)\\b)";
 
 /** What may harm the rug or a person at home. */
 export const HARM: Rule = {
@@ -54,6 +57,12 @@ export const HARM: Rule = {
     p("\\b(?:fan heater|heater|hair ?dr[iy]er|dehumidifier on heat|radiator)s?\\b(?: \\w+){0,4}? (?:will|would|can|should) (?:\\w+ )?(?:dry|have it dry|see to|sort|finish|do)\\b", { also: ["ours", "warned", "undecided"] }),
     // A damp rug in a parcel
     p("(?:^|, |\\band |\\bthen |: )LEADIN(?:post|send|ship|parcel|courier|mail|bring|wrap|pack|bag) (?:it|them|the \\w+|your rug|that)(?: \\w+){0,4}? (?:while |whilst |when |still |as it is |even if )*(?:it is )?(?:still )?(?:damp|wet|soaking|dripping)\\b(?! (?:cloth|towel|tissue|patch|spot))", { also: ["ours"] }),
+    // Freezing at home; what the workshop freezes, it has looked at
+    p(`(?:^|, |\\band |\\bthen |: )LEADIN(?:deep[- ])?freeze\\b (?:it|them|this|the|your|small|any|rugs?)\\b`, { tells: FROZEN }),
+    p(`\\byou (?:can|could|may|might|should|must|will want to|need to|ought to)(?: \\w+)? (?:deep[- ])?freeze\\b|\\b(?:can|could|may|might|should|ought to|needs? to) (?:\\w+ )?be (?:deep[- ])?frozen\\b${NOT_OURS}`, { tells: FROZEN }),
+    p(`\\b(?:recommend|suggest|advise|try|by) (?:\\w+ly )?freezing\\b|^freezing (?:it|them|the \\w+|your \\w+)\\b.*\\b(?:helps?|enough|kills?|deals?|sorts?|rids?|cures?)\\b${NOT_OURS}`, { tells: FROZEN }),
+    p(`(?<!\\b(?:we|i|workshop|would|us) (?:\\w+ )?)\\b(?:put|pop|lay|leave|stick|place|hang|go|roll|stand|shove|bung)\\b(?: (?!(?:we|our|us)\\b)[\\w,]+){0,6}? (?:in|into|out in|on|to) ${FROST}`, { tells: FROZEN }),
+    p(`\\b(?:nights?|days?|weeks?|fortnight|hours?|spell) in ${FROST}(?!.{0,20}\\bnot\\b)`, { tells: FROZEN }),
     // Said in other words
     p("\\bAGENT\\b.*\\b(will do|works?( well)?|helps?|does the trick|will (take|lift|get|remove)|is (fine|good|best(?! avoided| left)))\\b"),
     p("\\bturn (up )?(the )?(underfloor |floor )?heating (up|on|higher)|\\bturn (up|on) the\\b.*\\bheating"),

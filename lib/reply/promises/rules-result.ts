@@ -1,12 +1,14 @@
 import { meant } from "./meant";
 import { own, p, type Rule } from "./rule";
-import { ON_TIME } from "./tellings";
+import { GERMS, ON_TIME } from "./tellings";
 
 const DAY = "(?:by|on|within|before|in time for|tomorrow|in (?:a|NUMBER))\\b(?! (?:the rug|the test|we|you agree)\\b)";
 const WHERE = "(?: (?:home|here|with you|to you|at yours))?";
 const BY_A_DAY = `(?:back|home)\\b${WHERE} ${DAY}`;
 /** That the rug, not its colour or a mark, is ready or back by a day. */
 const RUG_BY_A_DAY = `\\b(?:RUG|it|we|you|delivery|collection|completion|(?:the|our|all) work)\\b.{0,20}\\b(?:will|shall|is|are|have|be|get) (?:(?!(?:TROUBLE|colou?rs?|dyes?|clean)\\b)\\w+ ){0,4}(?:ready|back|done|finished|delivered|returned|home|complete|on your floor|in your (?:hands|home|hall))\\b${WHERE} ${DAY}`;
+
+const GERM = "(?:germs?|bacteri\\w+|virus(?:es)?|microbes?|pathogens?)";
 
 /** What is claimed of the work: that it comes out, comes back, is ready in time. */
 export const RESULT: Rule = {
@@ -68,6 +70,10 @@ export const RESULT: Rule = {
     p("\\b(?:it|that|this|RUG) (?:only|just|simply|merely) (?:needs?|wants?|takes?|requires?)\\b", { also: ["softened"] }),
     p("\\b(?:astonish|amaze|surprise|shock|astound)\\w* (?:me|us|the \\w+) if\\b.*\\b(?:not|no|never)\\b|\\bnothing stands between\\b", { except: ["negated", "ranged"] }),
     p("\\b(?:rugs?|one|ones|carpets?|make|kind|sort|quality) (?:\\w+ )?(?:always|invariably|never fails? to|without exception) (?:wash|clean|come|respond|recover|dr[iy])\\w*\\b", { also: ["softened"] }),
+    // Germs
+    p(`\\b(?:${GERM}[- ]free|free (?:of|from) (?:(?:all|any|every) )?(?:\\w+ (?:and|or) )?${GERM})\\b`, { also: ["softened"], tells: GERMS }),
+    p(`\\b(?:no|not an?|without) (?:\\w+ )?${GERM}(?: \\w+){0,3}? (?:left|remain\\w*|survives?|in it)\\b|\\b(?:every|each|all(?: the)?) ${GERM}(?: \\w+){0,2} (?:dead|gone|killed)\\b|\\bkills? (?:off )?(?:all|every|any|the)(?: the)? ${GERM}`, { except: ["negated"], also: ["softened"], tells: GERMS }),
+    p("^(?!.*\\bif (?:it|they|RUG) (?:has|have|needs?|must)\\b).*\\b(?:makes?|made|leaves?|comes?|be|is|are|gets?|keeps?|have)\\b(?: \\w+){0,4}? (?:hygienic(?:ally)?|sterile|sanitary|disinfected|sanitised|sterilised)\\b|\\b(?:we|i|it|PROCESS)\\b(?: \\w+){0,2}? (?:disinfect|saniti[sz]e|sterili[sz]e|decontaminate)s?\\b|\\b(?:fit|clean enough|good enough) for an? (?:\\w+ )?(?:hospital|operating|surgery|clinic)\\b|^(?:WHOLLY )?(?:hygienic(?:ally clean)?|sterile|disinfected|sanitised|sterilised)(?:,|$)", { also: ["softened"], tells: GERMS }),
     // When
     p(RUG_BY_A_DAY, { also: ["softened"], tells: ON_TIME }),
     p(`^(?!.*${RUG_BY_A_DAY}).*\\b(?:SUBJECT|you|we|delivery|collection|completion|work)\\b.*\\b(?:will|shall|is|are|have|be) (?:\\w+ ){0,5}(?:ready|back|done|finished|complete\\w*|confirmed|delivered|restored|returned|dry|clean|fixed|home|on your floor|in your (?:hands|home|hall))\\b.*\\b${DAY}`, { also: ["softened"] }),

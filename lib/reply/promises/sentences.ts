@@ -50,7 +50,7 @@ const TAG = /(?<!^(?:and |but |so )?(?:which|what|whose|how|when|where)\b.*),? (
 const NO_DENIALS: readonly (readonly [RegExp, string])[] = [
   [/\b(?:there is )?(?:no|not a|not the slightest|not any|without (?:a |any |the slightest )?)\s*(?:doubts?|question)(?: that| about it| whatever| whatsoever| at all)?\b(?! of)|\bno other explanation\b|\bno two ways about it\b/gu, "definitely"],
   [/\b(?:no|nothing|none)((?: \w+){0,3}) (?:is|are) without\b/gu, "all$1 have"],
-  [/\bwhy not (?=\w)/gu, ""],
+  [/\bwhy not (\w[^?]*)\?/gu, "$1."], [/\bwhy not (?=\w)/gu, ""],
   [/\bwhatever (?!the internet)(?:\w+ ){1,4}?(?:said|says?|told you|tells you|thinks?|thought|call(?:s|ed)? it)\b/gu, ""],
   [/\b(?:please )?(?:do not|(?<!\byou (?:can|may|could|might)(?: \w+)? )stop|never|no need to) (?:you )?(?:worry|worrying|fret|fear|panic|stress)(?: at all| about (?:it|that|a thing))?\b|\bno worries\b|\bno matter\b(?! (?:what|how|who|which|where))|\bwith no (?:bother|trouble|fuss)\b|\bwithout (?:bother|trouble|fuss|delay)\b/gu, ""],
 ];

@@ -25,3 +25,11 @@ export const ON_TIME: Telling = {
 export const PRICE_PAID: Telling = {
   why: "Whether a price was fair is a valuer's to say, and such a sentence can be held against you.", advise: "Leave the price to a valuer, or say only:", instead: "What it was worth is for a valuer to say.",
 };
+/** That it is free of germs. */
+export const GERMS: Telling = {
+  why: "Cleaning takes out dirt and leaves germs behind; only a laboratory could tell how many.", advise: "Leave germs to those who can count them, or say only:", instead: "A wash makes a rug cleaner, and nobody can promise that it is free of germs.",
+};
+/** That a rug be frozen at home. */
+export const FROZEN: Telling = {
+  why: "Ice breaks weak fibres where a pile is damp, and insects survive a freezer that is not cold enough for long enough; neither is judged from photos.", advise: "Leave freezing to the workshop, once the rug has been looked at:", instead: "Please do not freeze it at home.",
+};

@@ -1,6 +1,7 @@
 import type { RuleId } from "../../../../lib/reply/promises/rule";
 import { CARE_CLASSES } from "./classes-of-care";
 import { SHARE_AND_NOUGHT_CLASSES } from "./classes-of-figures";
+import { GERM_AND_FROST_CLASSES } from "./classes-of-germs-and-frost";
 import { KINDNESS_CLASSES } from "./classes-of-kindness";
 import { LATER_CLASSES } from "./classes-later";
 import { REPUTE_CLASSES } from "./classes-of-repute";
@@ -482,6 +483,7 @@ export const CLASSES: readonly PromiseClass[] = [
   ...KINDNESS_CLASSES,
   ...LATER_CLASSES,
   ...REPUTE_CLASSES,
+  ...GERM_AND_FROST_CLASSES,
   ...SHARE_AND_NOUGHT_CLASSES,
   ...SHORT_CLAIM_CLASSES,
   ...WARNING_CLASSES,

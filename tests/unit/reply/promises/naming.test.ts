@@ -3,12 +3,12 @@ import { checkSentence, checkSentences, rulesBroken, WORDS_AND_PHOTOS } from "..
 import type { RuleId, Telling } from "../../../../lib/reply/promises/rule";
 import { RULES } from "../../../../lib/reply/promises/rules";
 import { tooSure } from "../../../../lib/reply/promises/sureness";
-import { COMFORT, ELECTRICS, IN_USE, LABELLED, ON_TIME, PRICE_PAID } from "../../../../lib/reply/promises/tellings";
+import { COMFORT, ELECTRICS, FROZEN, GERMS, IN_USE, LABELLED, ON_TIME, PRICE_PAID } from "../../../../lib/reply/promises/tellings";
 
 const found = (sentence: string) => checkSentence(sentence, WORDS_AND_PHOTOS);
 
 describe("what is suggested instead of a sentence", () => {
-  const TELLINGS: readonly (readonly [string, Telling])[] = [...RULES.map((rule) => [rule.id, rule] as const), ["sureness", tooSure({ words: [] })], ["use", IN_USE], ["comfort", COMFORT], ["label", LABELLED], ["price", PRICE_PAID], ["electrics", ELECTRICS], ["time", ON_TIME]];
+  const TELLINGS: readonly (readonly [string, Telling])[] = [...RULES.map((rule) => [rule.id, rule] as const), ["sureness", tooSure({ words: [] })], ["use", IN_USE], ["comfort", COMFORT], ["label", LABELLED], ["price", PRICE_PAID], ["electrics", ELECTRICS], ["time", ON_TIME], ["germs", GERMS], ["freezing", FROZEN]];
   it.each(TELLINGS)("is one whole sentence without gaps that passes itself: %s", (_, { advise, instead }) => {
     expect(instead).toMatch(/^[A-Z][^…]*\.$/u);
     expect(checkSentences(instead, WORDS_AND_PHOTOS)).toEqual([]);
@@ -53,7 +53,8 @@ describe("the rule that a sentence is told by", () => {
     }
   });
   it.each([["You may keep walking on it.", IN_USE], ["The children can go on playing there in the meantime.", IN_USE], ["You can stop worrying now.", COMFORT], ["Ignore the care label; the makers only protect themselves.", LABELLED], ["You paid far too much for it.", PRICE_PAID], ["You may suck the water up with your hoover.", ELECTRICS],
-    ["Your rug will be back within six weeks, guaranteed.", ON_TIME], ["It will be ready in three weeks, guaranteed.", ON_TIME], ["You will have your rug back by Easter, I promise.", ON_TIME]])("tells in its own words: %s", (say, { why, instead }) => {
+    ["Your rug will be back within six weeks, guaranteed.", ON_TIME], ["It will be ready in three weeks, guaranteed.", ON_TIME], ["You will have your rug back by Easter, I promise.", ON_TIME],
+    ["It will be free of bacteria afterwards.", GERMS], ["Put the rug in the freezer for two days.", FROZEN], ["The rug may be frozen for two days.", FROZEN]])("tells in its own words: %s", (say, { why, instead }) => {
     expect(found(say)).toMatchObject([{ why, instead }]);
   });
   it("tells a breach in the words of its rule where the sentence does more than that", () => {
