@@ -13,6 +13,16 @@ export const HELD_BACK: readonly Stance[] = [
     shows: expression("\\b(?:(?:my|our) colleague|van|driver|courier|surveyor)\\b[^;]*\\b(?:will|can) (?:\\w+ly )?(?:be with you|be there|call|come|arrive|ring|collect|fetch|pick it up|write|answer)\\b"),
     unless: expression("\\b(?:PERFECT|FORMER|IDIOM|OATH|gone|as new|clean|spotless|remove\\w*|saved?|restor\\w+)\\b"),
   },
+  { // Papers that come by a day
+    lifts: ["result", "sureness"],
+    shows: expression("^(?:then |and |so )?(?:your|the|our|an?) (?:\\w+ )?(?:bills?|invoices?|estimates?|quotations?|quotes?|reports?|receipts?|papers?|forms?|letters?|certificates?|answers?)(?: (?!\\bsays?\\b)\\w+){0,3} (?:will|shall|should) (?:\\w+ly )?(?:be (?:in (?:your|the) (?:\\w+ )?(?:hands|box|post|parcel|inbox)|with you|back with you|sent|posted|on its way|ready)|reach you|arrive|come|follow|go (?:out|off))\\b"),
+    unless: expression("\\b(?:PERFECT|FORMER|IDIOM|OATH|gone|as new|clean|spotless|remove\\w*|saved?|restor\\w+|TROUBLE)\\b"),
+  },
+  { // A call or a visit on the day that was agreed
+    lifts: ["result", "sureness"],
+    shows: expression("^(?:as (?:we |was )?(?:promised|agreed|arranged)\\b[^,]*, )?(?:we|i|our \\w+) (?:(?:will|shall|can|are going to) )?(?:bring|return|deliver|collect|fetch|ring|call|come|write|send|answer)\\b.*(?<=^as .*|.*\\bas (?:we )?(?:promised|agreed|arranged))[.!]?$"),
+    unless: expression("\\b(?:PERFECT|FORMER|IDIOM|gone|as new|like new|looking|clean|spotless|remove\\w*|saved?|restor\\w+|fixed|TROUBLE|colou?rs?)\\b"),
+  },
   { // A chance of harm, told: how great it is, is held against the assessment
     lifts: ["sureness"],
     shows: expression("\\bthere is an? (?:\\w+ )?(?:risk|chance)\\b[^;]*\\b(?:worse|harms?|damages?|fails?)\\b"),

@@ -13,11 +13,15 @@ const AIR = "(?:air (?:the|that|this) room|open(?:ing)? (?:the|a|all the|every) 
 /** Words that deny an act right after them: "do not try to rinse it". */
 const NOT_DONE = "(?<!\\b(?:do not|never|nobody should|must not|before you)(?: (?:try|attempt|want|be tempted) to)? )";
 /** What one does with a product, where it is no noun ("the mix"). */
-const USE = `${NOT_DONE}(?<!\\b(?:the|this|that|a|any|such) )\\b(?:uses?|using|try|put|pour|dab|apply|add|sprinkle|spray|mix(?:es)?|combine|work|rub|scrub|brush|sponge|wipe|soak|rinse|wash|dip|squirt|splash|spread|treat|clean(?! air)|let (?:it|them)|leave (?:it|them) (?:on|in|over)|carry on|keep going)\\b`;
+const USE = `${NOT_DONE}(?<!\\b(?:the|this|that|a|any|such|its|rotating) )\\b(?:uses?|using|try|put|pour|dab|apply|add|sprinkle|spray|mix(?:es)?|combine|work|rub|scrub|brush|sponge|wipe|soak|rinse|wash|dip|squirt|splash|spread|treat|clean(?! air)|let (?:it|them)|leave (?:it|them) (?:on|in|over)|carry on|keep going)\\b`;
 /** That it does good, or no harm, or is only a little. */
 const MADE_LIGHT = "\\b(?:works?|wonders|lifts?|brings?|whitens?|shifts?|cleans|loosens?|gets? (?:it|the)|takes? (?:it|them|the) (?:\\w+ ){0,2}(?:out|off|away|up)|fine|(?<!not )safe|harmless|mild|gentle|(?:can|may|could) (?:\\w+ )?stay|only|just|little|bit|drop|whiff|amounts?|while (?:it|they|you) (?:work|do)|but|though|however|best|strong(?:est|er)?|nothing to|no (?:need|harm|danger|risk|reason|cause)|need not|(?:not|never|nobody|nothing|hardly|scarcely|no|cannot) (?:\\w+ ){0,4}?(?:harm\\w*|hurt\\w*|poison\\w*|gas|fumes|danger\\w*|needs?|kill\\w*|leave|ring|worry))\\b";
 const CLAIMS = "\\b(?:PERFECT|FORMER|IDIOM|OATH|SURELY|as new|for good|TROUBLE (?:will|is going to))\\b";
 const ADVISES_OR_CLAIMS = expression(`${USE}|${MADE_LIGHT}|${CLAIMS}`);
+
+/** A machine, which is nobody, and what it does to a pile. */
+const MACHINE = "(?:(?:(?:steam|vacuum|pressure|jet|carpet) (?:cleaner|washer|cleaning machine)|hoover|steamer|beater|machine)s?|(?:rotating )?brush(?:es)?(?: (?:of|on) (?:the|an?|your) (?:vacuum cleaner|hoover|machine))?)";
+const TEARS = "(?:ruin|tear|damage|spoil|break|destroy|harm|soak|flood|felt|shrink|loosen|pull|rip|wreck|fray|crush|wet|strip|weaken)s?\\b";
 
 /** Warnings that a workshop has to be able to give, and that no rule holds back. Data, elicited, as those of `stances.ts`. */
 export const WARNED: readonly Stance[] = [
@@ -28,6 +32,15 @@ export const WARNED: readonly Stance[] = [
   { // A gas that products give off together, and to leave the room and ring for help
     lifts: ["harm", "sureness"],
     shows: expression(`\\b(?:${GIVES_OFF}\\b.{0,40}\\b${GAS}|${GAS}\\b.*\\b(?:${DANGER}|${LEAVE}|${KEEP_OUT}|${RING})|${DANGER}\\b.{0,30}\\b${GAS}|(?:${LEAVE}|${KEEP_OUT}|${RING})\\b.*\\b${GAS})\\b`), unless: ADVISES_OR_CLAIMS,
+  },
+  { // What a machine does to a pile
+    lifts: ["harm", "blame", "sureness"],
+    shows: expression(`\\b${MACHINE}(?:'s(?: \\w+){1,2}?)?(?: (?:with|of|on|from) (?:an?|the|its|your) (?:\\w+ ){1,2}?)?(?: (?:can|could|may|might|would|will|easily|often))* ${TEARS}|\\b(?:vacuum cleaner|hoover)\\b.*\\bits brush (?:can |could |may |would )?${TEARS}`),
+    unless: expression(`\\b(?:PARTY|you|your \\w+|MISDEED) (?:\\w+ ){0,3}?(?:used?|hired|blame|fault|pay|did)\\b|\\b(?:not|never|nothing|hardly|cannot) (?:\\w+ ){0,2}?${TEARS}|${USE}(?! (?:none|neither|no)\\b)|${CLAIMS}`),
+  },
+  { // To wash one's hands
+    lifts: ["harm", "sureness"],
+    shows: expression("^(?:please |and |then |so |do )*wash your hands\\b"), unless: expression("\\b(?:it|RUG|TROUBLE) with\\b|\\b(?:rub|scrub|rinse|sponge|soak|dab|pour|apply|spray|put)\\b"),
   },
   { // To leave a room, air it or ring for help
     lifts: ["sureness"],

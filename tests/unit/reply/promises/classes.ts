@@ -1,5 +1,6 @@
 import type { RuleId } from "../../../../lib/reply/promises/rule";
 import { CARE_CLASSES } from "./classes-of-care";
+import { CARRIAGE_CLASSES } from "./classes-of-carriage";
 import { SHARE_AND_NOUGHT_CLASSES } from "./classes-of-figures";
 import { GERM_AND_FROST_CLASSES } from "./classes-of-germs-and-frost";
 import { KINDNESS_CLASSES } from "./classes-of-kindness";
@@ -483,6 +484,7 @@ export const CLASSES: readonly PromiseClass[] = [
   ...KINDNESS_CLASSES,
   ...LATER_CLASSES,
   ...REPUTE_CLASSES,
+  ...CARRIAGE_CLASSES,
   ...GERM_AND_FROST_CLASSES,
   ...SHARE_AND_NOUGHT_CLASSES,
   ...SHORT_CLAIM_CLASSES,
