@@ -48,7 +48,7 @@ export const PLACES: readonly Place[] = [
   { id: "repair", name: "Keeping, replacing", of: "rug", take: 1, joins: false, when: ALLOWED_TO_TOUCH },
   { id: "living", name: "Living with it", of: "rug", take: 1, joins: false, spare: { rank: 1, from: 0 } },
   { id: "life", name: "Life left", of: "rug", take: 1, joins: false, spare: { rank: 3, from: 0 }, when: ALLOWED_TO_TOUCH },
-  { id: "special", name: "Smell, age and other matters", of: "rug", take: 2, joins: false },
+  { id: "special", name: "What they ask to do, smell, age and other matters", of: "rug", take: 2, joins: false },
   { id: "price", name: "Price", of: "rug", take: 1, joins: true, spare: { rank: 4, from: 0 } },
   { id: "asks", name: "What we ask for", of: "rug", take: 1, joins: false, spare: { rank: 6, from: 0 } },
   { id: "shared", name: "Heading of what several rugs have in common", of: "letter", take: 1, joins: false, leads: true },

@@ -27,6 +27,11 @@ const NOTHING_YET = ["fibre-said-wet", "fibre-unknown-nothing"];
 const CANNOT_TELL_HOW_FAR = ["outlook-antique-wide", "outlook-wet-wide", "outlook-wide-unsure", "outlook-wide", "outlook-none"];
 /** What calls for no cleaning, or is best left as it is. */
 const LEAVE_IT = ["outlook-leave-alone", "outlook-sound", "keep", "keep-priced", "keep-short", "keep-short-priced", "keep-months-or-years", "keep-months-or-years-priced"];
+/** They ask leave to do something themselves. */
+const MAY_I = "\\b(?:can|may|should|could|shall|must|do|would|ought|am|are|let)\\b(?: \\w+){0,2}? ?\\b(?:i|we|me|us)\\b|\\b(?:ok(?:ay)?|all right|alright|fine|safe|good|any (?:good|use|help)|worth|enough|idea|harm) (?:\\w+ )?(?:to|if|in)\\b|\\b(?:does|do|will|would) \\w+(?: \\w+)? (?:help|work)\\b|\\b(?:what|how) about\\b";
+/** What households put on a mark. */
+const REMEDY = "\\b(?:vinegar|bleach|ammonia|baking (?:soda|powder)|bicarb\\w*|soda|salt|lemon|peroxide|oxi\\w*|soap|suds|washing-?(?: ?up)? (?:liquid|powder)|detergent|shampoo|stain removers?|(?:carpet|rug|household) (?:cleaner|spray|foam|powder)|talc\\w*|cornflour|alcohol|spirits?|vodka|white wine|nail (?:varnish|polish) remover|acetone|white spirit|petrol|hairspray|shaving foam|toothpaste|cat litter)\\b";
+const FLAME = "\\b(?:burn|burns|burning|singe|singeing|flame|lighter|match(?:es)?|set (?:fire|light) to)\\b";
 const REPLACE = ["replace", "replace-priced", "replace-dear", "replace-dear-priced"];
 const MATERIALS = "(?:silk|wool|viscose|rayon|cotton|linen|jute|bamboo|nylon|polyester|synthetic|artificial|real|genuine|fake)";
 
@@ -66,6 +71,8 @@ const ANSWERED: readonly QuestionKind[] = [
   { id: "seller", words: /\b(?:money back|refund\w*|compensat\w*|send it back|return it|take it back|mis-?sold|cheated|conned|seller|shop|dealer|store)\b/u, places: [], ids: CLAIMS },
   { id: "fault", words: /\bwhose fault\b|\bwho(?:'s| is| was)? (?:at fault|liable|responsible|to blame)\b|\bwho (?:pays|should pay|will pay|has to pay)\b/u, places: [], ids: ["claim", "claim-trade", "claim-seller", "claim-seller-of-other", "claim-seller-of-silk"] },
   { id: "at-home", words: /\b(?:at home|myself|ourselves|(?:can|may|should|could|shall|must) (?:i|we) (?:just )?(?:clean|wash|scrub|rinse|hose|treat|use|try|put|shampoo|soak))\b/u, places: ["refuse"], ids: [] },
+  { id: "remedy", words: new RegExp(`^(?=.*(?:${MAY_I})).*${REMEDY}`, "u"), places: [], ids: ["special-asked-remedy"] },
+  { id: "flame", words: new RegExp(`^(?=.*(?:${MAY_I})).*${FLAME}.*\\b(?:thread|fibre|fiber|strand|tuft|yarn|bit|piece|fringe|it)\\b|\\bburn test\\b`, "u"), places: [], ids: ["special-asked-flame"] },
   { id: "what-now", words: /\bwhat (?:should|shall|can|do|must|could) (?:i|we) do\b|\bwhat (?:do|would) you (?:suggest|advise|recommend)\b|\bwhat (?:now|next)\b/u, places: ["first-aid", "trade-call", "next-step"], ids: [] },
   { id: "their-customer", words: /\btell (?:her|him|them|my (?:customer|client))\b/u, places: ["customer"], ids: [] },
   { id: "cause", words: /\bwhat (?:has |have )?(?:happened|caused|went wrong)\b/u, places: ["cause"], ids: ["cause-mould", "cause-mould-unseen", "cause-insects"] },

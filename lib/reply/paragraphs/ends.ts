@@ -25,11 +25,17 @@ const NOT_OURS = { advice: ["not-our-work"] };
 /** The rug comes to us next. */
 const TO_BE_BROUGHT: Condition = { is: { advice: VISITED }, not: { has: ["said-wet"], who: ["trade"], wet: ["wet", "damp"], mechanisms: ["mould", "insects"], incidents: ["flood"] } };
 const ASKED_COLLECTING: Condition["is"] = { has: ["asked-collecting"] };
+const ASKED_REMEDY: Condition = { is: { has: ["asked-remedy"] } };
+const ASKED_FLAME: Condition = { is: { has: ["asked-flame"] } };
 /** News of a rug that somebody hoped to save; from “very likely” not worth it on it is hard, below that it is open. */
 const HARD_NEWS: Condition = { is: { certainty: ["firm", "likely"], rugs: ["one"], top: HARM }, not: { who: ["trade"], incidents: ["flood"], has: ["little-hope"] } };
 
 /** Cautions, price, what we would like to see, the next step, claims, and how a letter ends. */
 export const ENDS: readonly ParagraphRow[] = [
+  { ...TRADE, id: "special-asked-flame", version: 1, place: "special", when: ASKED_FLAME, told: ASKED_FLAME,
+    text: "You ask about a flame: please hold none to it, nor to a thread of it. It can set light to more than the thread, and tells little to an untrained eye." },
+  { ...TRADE, id: "special-asked-remedy", version: 1, place: "special", when: ASKED_REMEDY, told: ASKED_REMEDY,
+    text: "You ask about something to put on it: please put nothing of the kind on it. What takes one mark out can set another, or take the colour with it." },
   { ...TRADE, id: "special-urine-smell-told", version: 1, place: "special", when: { is: { mechanisms: ["urine-fresh", "urine-old"], has: ["urine-told-little"] }, not: { changes: ["smell"] } },
     text: "Urine counts too: its smell may come back in damp weather, even after cleaning." },
   { ...TRADE, id: "special-urine-smell", version: 4, place: "special", when: { is: { mechanisms: ["urine-fresh", "urine-old"] }, not: { changes: ["smell"], has: ["urine-told-little"] } },
