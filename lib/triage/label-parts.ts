@@ -41,6 +41,19 @@ function ownOf(words: readonly LabelWord[], waiting: readonly Piece[]): number {
   return Math.max(0, waiting.findLastIndex((p) => words[p.at]?.gap !== "none"));
 }
 
+const shareOf = (pieces: readonly Piece[]): number => pieces.reduce((sum, p) => sum + (p.kind === "percent" ? (p.value ?? 0) : 0), 0);
+/**
+ * Where a part that is not the pile follows its fibres, and nothing before was headed: “100% wool, cotton warp”. What comes after the last
+ * divide is its own, and what stands before it the rug's, where either is whole by itself: a hundred, or fibres without a share beside such.
+ * Shares that only together make a hundred are all the part's: “60% jute, 40% cotton ground”.
+ */
+function ownOfFoot(words: readonly LabelWord[], waiting: readonly Piece[]): number {
+  const at = ownOf(words, waiting);
+  const [before, own] = [waiting.slice(0, at), waiting.slice(at)];
+  const named = [before, own].every((pieces) => pieces.some((p) => p.kind === "fibre"));
+  return named && [shareOf(before), shareOf(own)].every((share) => share === 0 || share >= 100) ? at : 0;
+}
+
 /** Whether "on" or "with" sets the pile apart from what follows: fibres, and for "with" a ground or fringe that ends them. */
 function divides(words: readonly LabelWord[], tokens: readonly LabelToken[], i: number, outline: Outline): boolean {
   const join = tokens[i];
@@ -77,7 +90,7 @@ export function byPart(words: readonly LabelWord[], tokens: readonly LabelToken[
       put(open, waiting);
       [open, waiting] = [token.part, []];
     } else if (token.kind === "part") {
-      const own = open === "whole" || open === token.part ? 0 : ownOf(words, waiting);
+      const own = open === token.part || (open === "whole" && token.part === "pile") ? 0 : (open === "whole" ? ownOfFoot : ownOf)(words, waiting);
       put(open, waiting.slice(0, own));
       put(token.part, waiting.slice(own));
       [open, waiting] = ["whole", []];

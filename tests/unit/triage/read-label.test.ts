@@ -163,6 +163,19 @@ describe("readLabel", () => {
       expect(readLabel(text).components, text).toEqual([{ part: "whole", fibres: [{ fibre: "wool", percent: 80 }, { fibre: "silk", percent: 20 }] }]);
     }
   });
+  it.each([
+    ["100% Wool, cotton warp", "whole wool 100", "ground cotton -"],
+    ["100% wool; Cotton warp and weft", "whole wool 100", "ground cotton -"],
+    ["wool, cotton foundation", "whole wool -", "ground cotton -"],
+    ["80% wool 20% silk, cotton warp", "whole wool 80", "whole silk 20", "ground cotton -"],
+    ["50% wool, 50% viscose; 100% cotton backing", "whole wool 50", "whole viscose 50", "ground cotton 100"],
+    ["100% silk, silk warp", "whole silk 100", "ground silk -"],
+    // One sum, or nothing between them: all of it is the ground's.
+    ["60% jute, 40% cotton backing", "ground jute 60", "ground cotton 40"],
+    ["wool and cotton warp", "ground wool -", "ground cotton -"],
+    ["wool, silk pile", "pile wool -", "pile silk -"],
+  ])("gives a ground that stands last what is its own, and the rug the rest: %s", (label, ...parts) =>
+    expect(readLabel(label).components.flatMap((c) => c.fibres.map((f) => `${c.part} ${f.fibre} ${f.percent ?? "-"}`))).toEqual(parts));
   it("names no fibre in filling and backing words alone, and gives what follows them to the ground", () => {
     for (const word of ["Backing", "Filling", "Padding", "Füllung", "Rückseite", "Imbottitura"]) {
       expect(readLabel(word).components, word).toEqual([]);
