@@ -113,10 +113,10 @@ const WORTH_SAYING = 0.33;
 
 /** An improvement whose upper end is below this is little. Per cent, elicited; the bound of the paragraphs that are sorry for it. */
 const LITTLE_PERCENT = 25;
-export const isLittle = ({ improvement }: Assessment): boolean => improvement !== null && improvement.high < LITTLE_PERCENT;
+const isLittle = ({ improvement }: Assessment): boolean => improvement !== null && improvement.high < LITTLE_PERCENT;
 
 /** More likely than not, less comes back than counts as brought back: what most speaks against the work. */
-export const fallsShort = ({ improvement }: Assessment): boolean => improvement !== null && improvement.median < BROUGHT_BACK.leastPerCent;
+const fallsShort = ({ improvement }: Assessment): boolean => improvement !== null && improvement.median < BROUGHT_BACK.leastPerCent;
 const isHardlyWorth = (a: Assessment): boolean => (beyondTold(a) ?? 0) >= HARDLY_WORTH.beyondRepair;
 /** Nobody is hurried: by what was told nothing is lost by waiting, or the work is likely not worth its cost. */
 const hasNoHaste = (a: Assessment): boolean => a.urgency.level === "can-wait" || isHardlyWorth(a);
@@ -127,7 +127,7 @@ const isSetOrNot = (a: Assessment): boolean =>
   likelyMechanisms(a).includes("food-old") && a.mechanisms.some((m) => m.mechanism === "food-fresh" && m.probability >= MAY_BE_FRESH) && !isLittle(a) && !hasNoHaste(a);
 
 /** Whether cleaning costs as much as the rug may be worth today, or where that is not known as much as a new one: middle against middle. Elicited. */
-export const costsMore = ({ money }: Assessment): boolean => {
+const costsMore = ({ money }: Assessment): boolean => {
   const worth = money?.valueToday ?? money?.replace;
   return Boolean(money?.clean && worth && money.clean.median >= worth.median);
 };

@@ -4,11 +4,11 @@ import { ACTIONS } from "../trade/losses";
 import type { ActionId, Assessment, MechanismId } from "../triage/assessment";
 import { capital } from "../words/capital";
 import type { Words } from "../words/words";
-import { costsMore, fallsShort, isFibreOpen, isLittle, likelyMechanisms } from "./facts";
+import { isFibreOpen, likelyMechanisms } from "./facts";
 import { actionOf } from "./kept-whole";
 import { namedFibres } from "./label-said";
 import { COLOUR_LOST, PILE_TROUBLE, REPAIRS } from "./paragraphs/troubles";
-import { improvementFigures, likelihood, AMOUNT_PHRASES } from "./phrases";
+import { improvementFigures, lifePhrase, likelihood, AMOUNT_PHRASES } from "./phrases";
 import type { ToldByLetter } from "./told-by-letter";
 
 /** What a headline goes by beside the assessment. */
@@ -62,12 +62,13 @@ function costAgainstWorth({ money }: Assessment, words: Words): string | null {
   return `cleaning costs about ${amount("clean", money.clean)}, and ${money.valueToday ? `the rug may be worth ${amount("valueToday", worth)} today` : `a new one ${amount("replace", worth)}`}`;
 }
 
-/** Why the work is, or may not be, worth its cost: too little comes back, or it costs as much as the rug is worth; else both stand beside each other. */
-function worth(a: Assessment, known: Known): string[] {
-  const cost = costAgainstWorth(a, known.words);
-  if (isLittle(a)) return [trouble(a), back(a, known)].flatMap((s) => s ?? []);
-  if (costsMore(a) && cost) return [cost];
-  return [trouble(a), back(a, known), fallsShort(a) ? null : cost].flatMap((s) => s ?? []);
+/** What speaks against the work, as the letter has it: the trouble and how little of it comes back, few years, or what the work costs beside what the rug is worth. */
+function against(a: Assessment, known: Known): string[] {
+  const { letter: { against: by }, words } = known;
+  const cost = costAgainstWorth(a, words);
+  if (by === "cost" && cost) return [cost];
+  const years = by === "years" && a.lifeYears ? `it may serve ${lifePhrase(a.lifeYears, words)} more` : null;
+  return [trouble(a), back(a, known), years, by === "worth" ? cost ?? "it hangs on what the rug is worth today, which is not known" : null].flatMap((s) => s ?? []);
 }
 
 /** What is wet, or was within the day. */
@@ -96,8 +97,8 @@ const REASONS: Readonly<Record<ActionId, Reason>> = {
   },
   "inspect-and-test": (a, known) => [openFibres(a), trouble(a), back(a, known)],
   "quote-with-limits": (a, known) => [trouble(a), back(a, known)],
-  "advise-cut-down": (a, known) => [trouble(a), back(a, known), "the sound part can still serve"],
-  "advise-claim-or-replacement": worth,
+  "advise-cut-down": (a, known) => [...against(a, known), "the sound part can still serve"],
+  "advise-claim-or-replacement": against,
   refer: whyElsewhere,
   "not-our-work": (a, { words }) => [costAgainstWorth(a, words)],
 };
@@ -110,7 +111,7 @@ export function reasonOf(a: Assessment, known: Known, { isHardlyWorth, isOpen }:
   const action = actionOf(a);
   const isFlooded = known.letter.isHeldBack === "flood";
   if (isFlooded && action !== "first-aid") return FLOODED;
-  const parts = [...REASONS[action](a, known), ...(isHardlyWorth && action !== "inspect-and-test" ? worth(a, known) : [])];
+  const parts = [...REASONS[action](a, known), ...(isHardlyWorth ? against(a, known) : [])];
   const said = [...new Set(parts.flatMap((part) => (part ? sentence(part) : [])))];
   const after = [(isHardlyWorth ? ONLY_INSPECTION : isOpen ? IS_OPEN[action] : null) ?? [], action === a.advice.action ? [] : NOT_CUT_DOWN].flat();
   return [...(said.length > 0 ? said : [(action === a.advice.action && a.advice.why) || ACTIONS[action].why]), ...after].join(" ");

@@ -5,7 +5,7 @@ import { holds, type Facts } from "./condition";
 import { isWorthAsked } from "./damage-told";
 import { factsOf, givesYears, isFibreOpen, likelyMechanisms, type RugForDraft } from "./facts";
 import { PARAGRAPHS, PLACES } from "./paragraphs";
-import type { PlaceId } from "./paragraphs/row";
+import type { Against, ParagraphRow, PlaceId } from "./paragraphs/row";
 import { improvementTells } from "./phrases";
 import type { SlotName } from "./slot-words";
 import { ONCE_TREATED, treatedFirst } from "./treated-first";
@@ -14,7 +14,7 @@ import { ONCE_TREATED, treatedFirst } from "./treated-first";
  * What a letter of this assessment says of one rug, for whoever reads the judgement beside it. `comesBackOpen` and `lifeOpen`:
  * why the letter gives no range, in a few words; null where it gives one, or there is none to give. `lifeOnce`: what has to hold before
  * the years that it gives count; null where nothing has to, or it gives none. `isHeldBack`: of gain, harm, worth and
- * years nothing is told, since flood or waste water got into it, or before it is known whether it is wet. `isWorthTold`: the letter says of worth what there is to say. `asks`: what to ask, the
+ * years nothing is told, since flood or waste water got into it, or before it is known whether it is wet. `isWorthTold`: the letter says of worth what there is to say. `against`: what the letter says that speaks against the work; null where it says nothing. `asks`: what to ask, the
  * letter's own first ask first.
  */
 export interface ToldByLetter {
@@ -23,6 +23,7 @@ export interface ToldByLetter {
   readonly lifeOnce: string | null;
   readonly isHeldBack: "flood" | "wet" | null;
   readonly isWorthTold: boolean;
+  readonly against: Against | null;
   readonly asks: Assessment["nextQuestions"];
 }
 
@@ -31,12 +32,17 @@ const COMES_BACK = { place: "outlook", slots: ["improvement"] } as const satisfi
 const LIFE = { place: "life", slots: ["life", "lifeLow", "lifeHigh"] } as const satisfies Figure;
 interface Figure { readonly place: PlaceId; readonly slots: readonly SlotName[] }
 
-/** Whether the paragraph that stands in a place of the letter tells its figure. */
-function tells({ place, slots }: Figure, facts: Facts): boolean {
+/** The paragraph that stands in a place of the letter; undefined where none does. */
+function standsIn(place: PlaceId, facts: Facts): ParagraphRow | undefined {
   const when = PLACES.find((p) => p.id === place)?.when;
-  const row = PARAGRAPHS.find((r) => r.place === place && holds(r.when, facts));
-  return row !== undefined && (!when || holds(when, facts)) && slots.some((slot) => row.text.includes(`{${slot}}`));
+  return when && !holds(when, facts) ? undefined : PARAGRAPHS.find((r) => r.place === place && holds(r.when, facts));
 }
+/** Whether it tells its figure. */
+const tells = ({ place, slots }: Figure, facts: Facts): boolean => slots.some((slot) => standsIn(place, facts)?.text.includes(`{${slot}}`));
+
+/** Where a letter says what speaks against the work: with its verdict, else beside its doubt. */
+const AGAINST = ["worth", "beyond"] as const satisfies readonly PlaceId[];
+const againstIn = (facts: Facts): Against | null => AGAINST.flatMap((place) => standsIn(place, facts)?.against ?? [])[0] ?? null;
 
 /** What comes before anything is said of it; null where nothing does. */
 const heldBackBy = ({ answers, wetByWords }: RugForDraft): ToldByLetter["isHeldBack"] => (wetByWords ? "wet" : answers.incidents?.includes("flood") ? "flood" : null);
@@ -62,6 +68,7 @@ export function toldByLetter(rug: RugForDraft, { enquiry, isTrade }: { enquiry: 
     lifeOnce: givesLife ? onceTreated(rug) : null,
     isHeldBack: heldBackBy(rug),
     isWorthTold: heldBackBy(rug) === null && rug.answers.age !== "antique" && isWorthAsked(a),
+    against: againstIn(facts),
     asks: asksAtDesk(rug, likelyMechanisms(a)),
   };
 }

@@ -30,6 +30,9 @@ export type PlaceId =
   | "greeting" | "first-aid" | "first-aid-list" | "thanks" | "trade-call" | "since" | "in-short" | "shared-first" | "heading" | "fibre" | "worth" | "cut-down" | "outlook" | "evidence" | "paid" | "sold-as" | "safety" | "refer" | "cause" | "haste" | "care" | "back-first" | "dye-test"
   | "refuse" | "worse" | "beyond" | "repair" | "living" | "life" | "special" | "price" | "asks" | "shared" | "wet-unknown" | "next-step" | "claim" | "customer" | "notes" | "takes" | "visit" | "closing" | "signature";
 
+/** What speaks against work on a rug: little comes back, it costs as much as the rug is worth, not enough comes back, few years are left, or what the rug is worth decides and is known only roughly. */
+export type Against = "little" | "cost" | "gain" | "years" | "worth";
+
 /**
  * One paragraph of the workshop's letters. Plain data, edited in a form; `version` goes up with every change of its text
  * or condition, and a draft records which version it used. `{slot}` names are listed in slot-words.ts.
@@ -43,6 +46,8 @@ export interface ParagraphRow extends Source {
   readonly about?: MechanismId;
   /** Where this holds, one such row stands beside likelier ones of its place, and in a long letter too: what the client told is not left unsaid. */
   readonly told?: Condition;
+  /** The one thing that it gives as speaking against the work; the desk gives the same. */
+  readonly against?: Against;
   readonly text: string;
   /** The same in another tone; where one is missing, `text` stands. */
   readonly tones?: Partial<Record<Exclude<Tone, "plain">, string>>;

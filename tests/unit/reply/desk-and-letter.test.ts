@@ -30,6 +30,16 @@ const SOON = { hours: /hours count|today,? if you can/, "two-days": /within a da
 /** The letter's own verdict, and its own doubt. */
 const NOT_WORTH = /that (?:(?:saving|cleaning) it is not worth|cleaning would bring back too little to be worth)[^£]*an inspection could change it/;
 const OPEN = /may not be worth the money|as likely as not that saving it is not worth the cost/;
+const FEW_YEARS = /set against how long it may still serve/;
+const COST_OR_WORTH = /cost more than the rug is worth|set against what it may be worth today|what the rug is worth today/;
+/** What the letter says speaks against the work, and what of the desk's reason says the same: at the desk a price stands beside a worth only for the sake of it. */
+const AGAINST: readonly (readonly [string, RegExp, RegExp])[] = [
+  ["the cost", /cost more than the rug is worth|set against what it may be worth today/, /Cleaning costs about [^.]*\./],
+  ["the worth, not known", /hangs on (?:how much comes back and on )?what the rug is worth today/, /Cleaning costs about [^.]*\.|It hangs on what the rug is worth/],
+  ["few years", FEW_YEARS, /It may serve [^.]* more\./],
+];
+/** The desk gives a reason against the work, and not only what it is or who should see it. */
+const GIVES_REASON = /Advise against|Propose cutting|not worth its cost/;
 const GOES_AHEAD = /^(?:Clean it as usual|Quote, with limits|Invite it for inspection and testing|Ask for more|Answer with first aid)$/;
 const IS_AGAINST = /^Advise against cleaning: |likely not worth its cost/;
 /** Where a letter tells how far it comes back, and how long it serves. */
@@ -62,6 +72,9 @@ const contradictions = (told: Told): string[] => {
     ...(a.lifeYears && YEARS.test(letter) && (lifeOnce !== null) !== YEARS_ONCE.test(letter) ? [`the desk gives years ${lifeOnce === null ? "as they are" : `once ${lifeOnce}`}, the letter otherwise`] : []),
     ...(comesBackOpen !== null && /\d %/.test(why) ? [`the headline gives a range (“${why}”), the letter none`] : []),
     ...(asked !== undefined && firstAsk !== null && !asked.toLowerCase().includes(firstAsk.toLowerCase()) ? [`the desk asks first for “${firstAsk}”, the letter for “${asked}”`] : []),
+    ...AGAINST.flatMap(([by, inLetter, atDesk]) => (GIVES_REASON.test(desk) && inLetter.test(letter) && !atDesk.test(why) ? [`the letter gives ${by} as its reason, the desk “${why}”`] : [])),
+    ...(GIVES_REASON.test(desk) && /costs about/.test(why) && !COST_OR_WORTH.test(letter) ? [`the desk sets the cost against the worth (“${why}”), the letter does not`] : []),
+    ...(GIVES_REASON.test(desk) && /It may serve/.test(why) && !FEW_YEARS.test(letter) ? [`the desk gives few years as its reason (“${why}”), the letter does not`] : []),
     ...(NOT_WORTH.test(letter) && GOES_AHEAD.test(desk) ? [`the desk says “${desk}”, the letter that it is not worth it`] : []),
     ...(!NOT_WORTH.test(letter) && IS_AGAINST.test(desk) ? [`the desk says “${desk}”, the letter does not`] : []),
     ...(OPEN.test(letter) && /^Clean it as usual$/.test(desk) ? [`the desk says “${desk}”, the letter that it may not be worth it`] : []),
@@ -83,7 +96,7 @@ function told({ rug, input: { client, enquiry }, letter }: Read): Told {
 
 describe("the desk and the letter of one assessment", () => {
   it.each([["any", anyInput, 0], ["evenly drawn", anyWorth, 20]] as const)("say the same of haste, worth, what comes back, the years and what is asked first, over %s made-up assessments of one rug", (_, any, least) => {
-    const seen = { hurried: 0, notWorth: 0, open: 0, withheld: 0, flooded: 0, asked: 0, soon: 0 };
+    const seen = { hurried: 0, notWorth: 0, open: 0, withheld: 0, flooded: 0, asked: 0, soon: 0, cost: 0, years: 0 };
     fc.assert(fc.property(any, (input) => {
       const [rug] = input.assessments;
       // The years of an old piece are never worked out, and flood water that calls for first aid is a matter of hours.
@@ -97,6 +110,8 @@ describe("the desk and the letter of one assessment", () => {
       seen.withheld += Number(read.comesBackOpen !== null);
       seen.flooded += Number(read.answers.incidents?.includes("flood") ?? false);
       seen.asked += Number(ASKED.test(read.letter));
+      seen.cost += Number(GIVES_REASON.test(read.desk) && COST_OR_WORTH.test(read.letter));
+      seen.years += Number(GIVES_REASON.test(read.desk) && FEW_YEARS.test(read.letter));
       expect(contradictions(read)).toEqual([]);
     }), { numRuns: 3000 });
     for (const count of Object.values(seen)) expect(count).toBeGreaterThanOrEqual(least);
