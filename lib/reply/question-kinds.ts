@@ -54,9 +54,9 @@ const FOR_A_PERSON: readonly QuestionKind[] = [
 /** The kinds that a letter's own paragraphs answer. Where a question is of several, each has to be answered. The words are elicited. */
 const ANSWERED: readonly QuestionKind[] = [
   { id: "saving", words: /\b(?:sav(?:e|ed|ing|able)|rescued?|salvage\w*|restored?|any hope|hopeless|ruined|too late|(?:come|comes|coming) (?:out|off|back|up)|(?:get|take|wash|bring) (?!(?:my|our|the) money)(?:\w+ ){1,3}(?:out|off|back)|go away|disappear|be (?:removed|fixed))\b/u,
-    places: ["outlook", "worth"], ids: ["beyond-repair", "care-none", ...NOTHING_YET] },
+    places: ["outlook", "worth"], ids: ["beyond-repair", "beyond-repair-priced", "care-none", ...NOTHING_YET] },
   { id: "anything-to-be-done", words: /\b(?:be done|(?:do|done) (?:anything|something)|(?:anything|something|what) (?:you|we|i|one) can do|what (?:can|could) you do)\b/u,
-    places: ["outlook", "worth"], except: CANNOT_TELL_HOW_FAR, ids: ["beyond-repair", "care-none"] },
+    places: ["outlook", "worth"], except: CANNOT_TELL_HOW_FAR, ids: ["beyond-repair", "beyond-repair-priced", "care-none"] },
   { id: "cleaning", words: /\b(?:be|you) (?:clean|cleaned|wash|washed)\b/u, places: ["care"], ids: [...LEAVE_IT, ...NOTHING_YET] },
   { id: "worth-it", words: /\bworth\b/u, places: ["worth", "beyond"], ids: [...LEAVE_IT, ...REPLACE, "replace-doubtful"] },
   // As the other half of "or" it is answered with what it is set against.
@@ -78,7 +78,7 @@ const ANSWERED: readonly QuestionKind[] = [
   { id: "cause", words: /\bwhat (?:has |have )?(?:happened|caused|went wrong)\b/u, places: ["cause"], ids: ["cause-mould", "cause-mould-unseen", "cause-insects"] },
   { id: "mould", words: /\bmou?ldy?\b/u, places: [], ids: ["cause-mould", "cause-mould-told", "cause-mould-unseen"] },
   { id: "insects", words: /\b(?:moths?|insects?|beetles?)\b/u, places: [], ids: ["cause-insects"] },
-  { id: "mending", words: /\b(?:mend\w*|repair\w*|re-?weav\w*|fringes?|holes?|tears?|torn|re-?bind\w*)\b/u, places: [], ids: ["outlook-repair", "outlook-repair-first", "beyond-repair", "cut-down", "cut-down-priced", "cut-down-planned"] },
+  { id: "mending", words: /\b(?:mend\w*|repair\w*|re-?weav\w*|fringes?|holes?|tears?|torn|re-?bind\w*)\b/u, places: [], ids: ["outlook-repair", "outlook-repair-first", "beyond-repair", "beyond-repair-priced", "cut-down", "cut-down-priced", "cut-down-planned"] },
   { id: "smell", words: /\b(?:smell\w*|odou?rs?|stink\w*)\b/u, places: [], ids: ["special-smell", "special-urine-smell", "special-urine-smell-told"] },
   { id: "harm", words: /\b(?:(?:make|makes) \w+ worse|harm it|damage it|shrink)\b/u, places: ["worse", "refuse"], ids: [] },
   { id: "a-look", words: /\b(?:look at it|have a look|see it first|inspect it)\b/u, places: ["next-step"], ids: [] },

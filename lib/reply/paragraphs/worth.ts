@@ -6,6 +6,9 @@ import { CLEANING, HARDLY_WORTH, HARM, LOOKS, OFFERED, PERHAPS_NOT_WORTH, REPAIR
 /** Harm after which it no longer serves: of any other a letter speaks of cleaning, not of saving. */
 const HARM_TO_USE = HARM.filter((m) => !LOOKS.includes(m));
 const PROVISIONAL = "That is provisional: nobody here has inspected it, and an inspection could change it.";
+/** What the work costs beside what the rug may be worth, where both are known: whoever reads that the one may be more than the other sees by how much. */
+const COST_BESIDE_WORTH = "at about {clean} it may well cost more than the rug is worth today, very roughly {worthToday}.";
+const SAVING_BESIDE_WORTH = "that saving it is not worth the cost, for cleaning alone about {clean}, set against what it may be worth today, very roughly {worthToday}.";
 const INSTEAD = "advise-claim-or-replacement";
 /** What an old piece is worth is a question for a valuer. */
 const VALUED_ELSEWHERE: Condition["not"] = { age: ["antique"] };
@@ -29,17 +32,21 @@ export const LIKELY_WORTH: Condition = { is: { advice: OFFERED, offered: CLEANIN
  * Whether the work is worth its cost. Where it probably is not, that is the second sentence of the answer, with what could
  * change it, before how much may come back and before any price; at even odds it stands after the outlook. It says what speaks
  * against the work: the cost, how little comes back, the years left; where what the rug is worth decides, and that is known
- * only roughly, it says so. Where we would rather not take the money, that stands beside a small range, or after a good one
+ * only roughly, it says so. Where the cost may be more than the worth, both stand there as ranges if they are known. Where we would rather not take the money, that stands beside a small range, or after a good one
  * beside what to do instead, and no price for the same work stands in the letter. Where it probably is worth it, and cleaning
  * is what we offer, that is said as plainly. One sentence of a paragraph speaks of worth.
  */
 export const WORTH: readonly ParagraphRow[] = [
   { ...OURS, id: "little-gain", version: 2, place: "worth", against: "little", when: { is: { has: ["little-hope"] }, not: { ...VALUED_ELSEWHERE, top: ["soil-only"] }, atLeast: HARDLY_WORTH },
     text: "It is {beyond} that cleaning would bring back too little to be worth its cost; that is provisional: nobody here has inspected it, and an inspection could change it." },
+  { ...OURS, id: "not-worth-saving-dear-priced", version: 1, place: "worth", against: "cost", when: { is: { has: ["costs-more"], top: HARM_TO_USE }, not: { ...VALUED_ELSEWHERE, advice: ["advise-cut-down"], who: ["trade"] }, atLeast: HARDLY_WORTH },
+    text: `It is {beyond} ${SAVING_BESIDE_WORTH} ${PROVISIONAL}` },
   { ...OURS, id: "not-worth-saving-dear", version: 1, place: "worth", against: "cost", when: { is: { has: ["costs-more"], top: HARM_TO_USE }, not: { ...VALUED_ELSEWHERE, advice: ["advise-cut-down"] }, atLeast: HARDLY_WORTH },
     text: "It is {beyond} that saving it is not worth the cost, set against what it may be worth today; that is provisional: nobody here has inspected it, and an inspection could change it." },
   { ...OURS, id: "not-worth-saving", version: 2, place: "worth", against: "gain", when: { is: { has: ["falls-short"], top: HARM_TO_USE }, not: { ...VALUED_ELSEWHERE, advice: ["advise-cut-down"] }, atLeast: HARDLY_WORTH },
     text: `It is {beyond} that saving it is not worth the money: cleaning may bring back too little. ${PROVISIONAL}` },
+  { ...OURS, id: "not-worth-cleaning-dear-priced", version: 1, place: "worth", against: "cost", when: { is: { has: ["costs-more"] }, not: COST_UNASKED, atLeast: HARDLY_WORTH },
+    text: `It is {beyond} that cleaning it is not worth the money: ${COST_BESIDE_WORTH} ${PROVISIONAL}` },
   { ...OURS, id: "not-worth-cleaning-dear", version: 1, place: "worth", against: "cost", when: { is: { has: ["costs-more"] }, not: COST_UNASKED, atLeast: HARDLY_WORTH },
     text: `It is {beyond} that cleaning it is not worth the money: it may well cost more than the rug is worth today. ${PROVISIONAL}` },
   { ...OURS, id: "not-worth-cleaning", version: 2, place: "worth", against: "gain", when: { is: { has: ["falls-short"] }, not: VALUED_ELSEWHERE, atLeast: HARDLY_WORTH },
@@ -51,14 +58,20 @@ export const WORTH: readonly ParagraphRow[] = [
 
   { ...OURS, id: "not-our-money", version: 3, place: "beyond", when: { is: { advice: [INSTEAD], has: ["little-hope"] }, not: { ...VALUED_ELSEWHERE, top: LOOKS }, atLeast: HARDLY_WORTH },
     text: "We would rather not take your money for cleaning it." },
+  { ...OURS, id: "beyond-repair-priced", version: 1, place: "beyond", against: "cost", when: { ...EVEN_ODDS, is: { has: ["costs-more"], top: HARM_TO_USE }, not: { ...EVEN_ODDS.not, who: ["trade"] } },
+    text: `It is {beyond} ${SAVING_BESIDE_WORTH} That is provisional: nobody here has inspected it.` },
   { ...OURS, id: "beyond-repair", version: 5, place: "beyond", against: "cost", when: { ...EVEN_ODDS, is: { has: ["costs-more"], top: HARM_TO_USE } },
     text: "It is {beyond} that saving it is not worth the cost, set against what it may be worth today. That is provisional: nobody here has inspected it." },
+  { ...OURS, id: "perhaps-not-worth-it-dear-priced", version: 1, place: "beyond", against: "cost", when: { ...EVEN_ODDS, is: { has: ["costs-more"] }, not: COST_UNASKED },
+    text: `Cleaning it may not be worth the money: ${COST_BESIDE_WORTH}` },
   { ...OURS, id: "perhaps-not-worth-it-dear", version: 1, place: "beyond", against: "cost", when: { ...EVEN_ODDS, is: { has: ["costs-more"] }, not: COST_UNASKED },
     text: "Cleaning it may not be worth the money: it may well cost more than the rug is worth today." },
   { ...OURS, id: "perhaps-not-worth-it-hangs", version: 1, place: "beyond", against: "worth", when: { ...EVEN_ODDS, is: { has: ["worth-overlaps"] } },
     text: "Cleaning it may not be worth the money: that hangs on how much comes back and on what the rug is worth today." },
   { ...OURS, id: "perhaps-not-worth-it", version: 3, place: "beyond", against: "gain", when: EVEN_ODDS,
     text: "Cleaning it may not be worth the money: that hangs on how much comes back, and only an inspection could tell." },
+  { ...OURS, id: "costs-more-priced", version: 1, place: "beyond", against: "cost", when: { is: { has: ["costs-more"] }, not: { ...COST_UNASKED, top: HARM_TO_USE }, below: HARDLY_WORTH },
+    text: "At about {clean}, cleaning may well cost more than the rug is worth today, very roughly {worthToday}." },
   { ...OURS, id: "costs-more", version: 3, place: "beyond", against: "cost", when: { is: { has: ["costs-more"] }, not: { ...COST_UNASKED, top: HARM_TO_USE }, below: HARDLY_WORTH },
     text: "Cleaning may well cost more than the rug is worth today." },
   { ...OURS, id: "likely-worth-it", version: 1, place: "beyond", when: LIKELY_WORTH,

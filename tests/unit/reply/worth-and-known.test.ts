@@ -46,12 +46,12 @@ describe("composeDraft, worth", () => {
     ])("is not said where %s", (_, input) => expect(plainly(input)).not.toMatch(/likely that cleaning it is worth/));
   });
   it("sets the cost against what the rug may be worth where there is harm and the cost reaches the worth, not a pound before", () => {
-    expect(says(money(200))).toMatch(/likely that saving it is not worth the cost, set against what it may be worth today/);
+    expect(says(money(200))).toMatch(/likely that saving it is not worth the cost, for cleaning alone about £150 to £250, set against what it may be worth today, very roughly £100 to £400\./);
     expect(says(money(201))).not.toMatch(/worth the cost|worth today/);
   });
   it.each(["soil-only", "matting", "fading", "food-fresh"] as const)("does not set it against the worth for %s alone, however dear the cleaning", (mechanism) => {
     expect(says({}, mechanism)).not.toMatch(/worth the cost/);
-    expect(says({}, mechanism)).toMatch(/cleaning it is not worth the money: it may well cost more than the rug is worth today\. That is provisional/);
+    expect(says({}, mechanism)).toMatch(/cleaning it is not worth the money: at about £150 to £250 it may well cost more than the rug is worth today, very roughly £80 to £220\. That is provisional/);
   });
   it.each(["advise-claim-or-replacement", "advise-cut-down", "refer", "leave-alone", ...OFFERS] as const)("says in the second sentence that it is likely not worth it, and what could change that, from .66 on (%s)", (id) => {
     const second = (beyondRepair: number) => /Going by [^.]*\.( It is likely that (?:saving it is not worth the money: cleaning may bring back too little|cleaning it is not worth the money: it may not gain enough)\. That is provisional: nobody here has inspected it, and an inspection could change it\.)?/.exec(says({ ...money(5000), beyondRepair, advice: action(id) }))?.[1];
@@ -95,7 +95,7 @@ describe("composeDraft, worth", () => {
     expect(text).not.toMatch(/We would clean it|Cleaning would cost|rather not take your money/);
   });
   it.each(OFFERS)("says beside the plain price at even odds that it may be more than the worth (%s)", (id) => {
-    expect(says({ advice: action(id), beyondRepair: 0.5 }, "food-fresh")).toMatch(/may not be worth the money: it may well cost more than the rug is worth today[^]*Cleaning would cost about £150 to £250\./);
+    expect(says({ advice: action(id), beyondRepair: 0.5 }, "food-fresh")).toMatch(/may not be worth the money: at about £150 to £250 it may well cost more than the rug is worth today, very roughly £80 to £220\.[^]*Cleaning would cost about £150 to £250\./);
   });
   it("puts that we would rather not take the money beside a small range, and after a good one beside what to do instead", () => {
     expect(says({ improvement: range(0, 10, 21) }, "urine-old")).toMatch(/\(0–21\u00a0%\) of the mark may go\. We would rather not take your money for cleaning it\./);
@@ -108,6 +108,22 @@ describe("composeDraft, worth", () => {
   it("says that cleaning gains too little where little comes back of a mark, whatever the rug is worth", () => {
     expect(says({ ...money(5000), improvement: range(0, 1, 3) })).toMatch(/likely that cleaning would bring back too little to be worth its cost/);
     expect(says({ ...money(5000), improvement: range(0, 1, 3) }, "soil-only")).not.toMatch(/too little/);
+  });
+  it("names cost and worth wherever it says that the one may be more than the other, if both are known, and neither where one is not", () => {
+    const dear = /cost more than the rug is worth today|not worth the cost,/;
+    const both = /£150 to £250[^.]*worth today, very roughly £80 to £220/;
+    const unknown = { money: { currency: "GBP", clean: range(150, 200, 250), cutDown: null, replace: range(100, 150, 200), valueToday: null } };
+    for (const mechanism of ["dye-bleed", "soil-only"] as const) for (const beyondRepair of [0.1, 0.5, 0.8]) for (const id of [...OFFERS, "refer", "advise-claim-or-replacement"] as const) {
+      const named = says({ beyondRepair, advice: action(id) }, mechanism);
+      expect([id, beyondRepair, both.test(named)]).toEqual([id, beyondRepair, dear.test(named)]);
+      expect(says({ ...unknown, beyondRepair, advice: action(id) }, mechanism)).not.toMatch(/very roughly £[^.]* today|worth today, very roughly/);
+    }
+    expect(says()).toMatch(dear);
+  });
+  it("tells another cleaner neither", () => {
+    const trade = composeDraft({ ...worthless(), client: { name: "Ana Example", isTrade: true } }).text;
+    expect(trade).toMatch(/saving it is not worth the cost, set against what it may be worth today;/);
+    expect(trade).not.toMatch(/£150|very roughly £80/);
   });
   it("leaves what an old piece is worth to a valuer", () => {
     const { assessments: [rug], ...input } = worthless();
