@@ -198,7 +198,7 @@ function given({ rug, enquiry, hasTelephone, hasName, hasPage, came }: FactsInpu
     changed: moved?.changed.length, gone: moved?.gone.length, waits: moved?.waits.length,
     "only-waits": moved && !hasMoved(moved) && moved.waits.length > 0, "only-more": moved && !hasMoved(moved) && moved.waits.length === 0,
     "urine-told-fresh": isFreshUrineTold(rug.answers), "urine-told-little": isFreshUrineTold(rug.answers) && isLittle(a), "silk-said": wasCalledSilk(a), "silk-asked": isSilkAsked(rug), "latex-back": latexBackChance(readTold(a.findings)) >= LATEX_BACK_FROM,
-    "asked-collecting": asksOfKind(stories, "collecting"), "asked-how-long": asksOfKind(stories, "how-long-it-takes"), "asked-remedy": asksOfKind(stories, "remedy"), "asked-flame": asksOfKind(stories, "flame"),
+    "asked-collecting": asksOfKind(stories, "collecting"), "asked-worth": asksOfKind(stories, "worth-it"), "asked-how-long": asksOfKind(stories, "how-long-it-takes"), "asked-remedy": asksOfKind(stories, "remedy"), "asked-flame": asksOfKind(stories, "flame"),
     "trouble-unjudged": isTroubleUnjudged(rug.answers, enquiry), "cleaned-home": wasCleanedAtHome(rug.answers),
     "brown-washed-said": inTheirWords.includes("brown-washed"), "brown-said": inTheirWords.includes("brown"), "stiff-washed-said": inTheirWords.includes("stiff-washed"), "pot-said": isPotTold(rug), "mould-and-insects": treatedFirst(likelyMechanisms(a)) === "both",
     "doubtful-worth": (beyondTold(a) ?? 0) >= PERHAPS_NOT_WORTH.beyondRepair, "hardly-worth": isHardlyWorth(a), "no-haste": hasNoHaste(a), "set-or-not": isSetOrNot(a), "little-hope": isLittle(a), "short-life": a.lifeYears && givesYears(a) && isLifeShort(a.lifeYears), "months-or-years": a.lifeYears && givesYears(a) && isLifeMonthsOrYears(a.lifeYears),

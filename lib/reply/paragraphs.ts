@@ -8,6 +8,7 @@ import { IN_SHORT } from "./paragraphs/in-short";
 import { OPENINGS } from "./paragraphs/openings";
 import { OUTLOOKS } from "./paragraphs/outlooks";
 import type { ParagraphRow, Place, PlaceId } from "./paragraphs/row";
+import { HARDLY_WORTH } from "./paragraphs/troubles";
 import { WORTH } from "./paragraphs/worth";
 
 /** They write of water that nobody has asked them about yet. */
@@ -16,6 +17,9 @@ export const SAID_WET: Condition = { is: { has: ["said-wet"] } };
 const WATER_FIRST: Condition = { not: { has: ["said-wet"] } };
 /** Nobody may touch it after flood or waste water: what comes back, what it costs and how long it serves are for later. */
 const ALLOWED_TO_TOUCH: Condition = { not: { has: ["said-wet"], incidents: ["flood"] } };
+
+/** They asked whether it is worth it: that is answered in the first two sentences. From likely not worth it on, the place before it has done so. */
+const WORTH_ASKED: Condition = { is: { has: ["asked-worth"] }, below: HARDLY_WORTH };
 
 /** The places of a letter, in order. */
 export const PLACES: readonly Place[] = [
@@ -32,7 +36,7 @@ export const PLACES: readonly Place[] = [
   { id: "worth", name: "Whether saving it is worth it", of: "rug", take: 1, joins: true, when: ALLOWED_TO_TOUCH },
   { id: "cut-down", name: "Cutting it down", of: "rug", take: 1, joins: true, when: ALLOWED_TO_TOUCH },
   { id: "outlook", name: "How far it may come back", of: "rug", take: 1, joins: true, when: WATER_FIRST },
-  { id: "beyond", name: "What it costs against its worth", of: "rug", take: 1, joins: true, when: ALLOWED_TO_TOUCH },
+  { id: "beyond", name: "What it costs against its worth", of: "rug", take: 1, joins: true, when: ALLOWED_TO_TOUCH, sooner: { before: "cut-down", when: WORTH_ASKED } },
   { id: "evidence", name: "What the evidence is worth", of: "rug", take: 1, joins: true },
   { id: "paid", name: "What the price says", of: "rug", take: 1, joins: true, spare: { rank: 2, from: 0 } },
   { id: "sold-as", name: "What it was sold as", of: "rug", take: 1, joins: false, spare: { rank: 5, from: 0 } },

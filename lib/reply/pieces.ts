@@ -105,6 +105,13 @@ function runs(places: readonly Place[]): Place[][] {
   }, []);
 }
 
+/** Places of a run as one of its rugs needs them: what the client asked comes sooner. */
+const inOrder = (run: readonly Place[], { facts }: Subject): readonly Place[] => run.reduce<readonly Place[]>((order, place) => {
+  if (!place.sooner || !holds(place.sooner.when, facts)) return order;
+  const { before } = place.sooner;
+  return order.filter((p) => p !== place).flatMap((p) => (p.id === before ? [place, p] : [p]));
+}, run);
+
 /** Joins what belongs into one block; a list always begins a block's own lines. */
 export const blocks = (all: readonly Pick<Piece, "text" | "joins">[]): string =>
   all.map(({ text, joins }, at) => (at === 0 ? "" : joins ? " " : "\n\n") + text).join("");
@@ -145,7 +152,7 @@ export function piecesOf(input: DraftInput, came: Came | null = null): Pieces {
   const [tone, words] = [workshop.tone ?? "plain", wordsOf(workshop)];
   return {
     subject: subjectOf(assessments, trade, { words, areaUnit: workshop.areaUnit ?? "m2" }),
-    pieces: runs(places).flatMap((run) => (run[0]?.of === "letter" ? [letter] : rugs).flatMap((s) => run.flatMap((place) => piecesAt(place, s, library, tone)))),
+    pieces: runs(places).flatMap((run) => (run[0]?.of === "letter" ? [letter] : rugs).flatMap((s) => inOrder(run, s).flatMap((place) => piecesAt(place, s, library, tone)))),
     leadOf: (id, of) => {
       const sharers = sharersIn(of, { rugs: assessments.length, words });
       return PLACES.filter((p) => p.id === id).flatMap((place) => piecesAt(place, { ...letter, slots: { ...letter.slots, sharers } }, library, tone))[0] ?? null;

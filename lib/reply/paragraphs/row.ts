@@ -17,6 +17,8 @@ export interface Place {
   readonly likeliestFirst?: true;
   /** Can wait where a letter grows too long: the rows from `from` on (counted from 0), those of the lowest rank first. */
   readonly spare?: { readonly rank: number; readonly from: number };
+  /** It stands before another place of the same rug where this holds: the client asked just that. */
+  readonly sooner?: { readonly before: PlaceId; readonly when: Condition };
   /** It stands only in a letter that follows one of ours. */
   readonly follows?: true;
   /** It leads what is said once of several rugs, and stands only where there is something such. */

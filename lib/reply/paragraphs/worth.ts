@@ -30,7 +30,7 @@ export const LIKELY_WORTH: Condition = { is: { advice: OFFERED, offered: CLEANIN
 
 /**
  * Whether the work is worth its cost. Where it probably is not, that is the second sentence of the answer, with what could
- * change it, before how much may come back and before any price; at even odds it stands after the outlook. It says what speaks
+ * change it, before how much may come back and before any price; at even odds it stands after the outlook, or before it where the client asked just that. It says what speaks
  * against the work: the cost, how little comes back, the years left; where what the rug is worth decides, and that is known
  * only roughly, it says so. Where the cost may be more than the worth, both stand there as ranges if they are known. Where we would rather not take the money, that stands beside a small range, or after a good one
  * beside what to do instead, and no price for the same work stands in the letter. Where it probably is worth it, and cleaning
@@ -43,8 +43,8 @@ export const WORTH: readonly ParagraphRow[] = [
     text: `It is {beyond} ${SAVING_BESIDE_WORTH} ${PROVISIONAL}` },
   { ...OURS, id: "not-worth-saving-dear", version: 1, place: "worth", against: "cost", when: { is: { has: ["costs-more"], top: HARM_TO_USE }, not: { ...VALUED_ELSEWHERE, advice: ["advise-cut-down"] }, atLeast: HARDLY_WORTH },
     text: "It is {beyond} that saving it is not worth the cost, set against what it may be worth today; that is provisional: nobody here has inspected it, and an inspection could change it." },
-  { ...OURS, id: "not-worth-saving", version: 2, place: "worth", against: "gain", when: { is: { has: ["falls-short"], top: HARM_TO_USE }, not: { ...VALUED_ELSEWHERE, advice: ["advise-cut-down"] }, atLeast: HARDLY_WORTH },
-    text: `It is {beyond} that saving it is not worth the money: cleaning may bring back too little. ${PROVISIONAL}` },
+  { ...OURS, id: "not-worth-saving", version: 3, place: "worth", against: "gain", when: { is: { has: ["falls-short"], top: HARM_TO_USE }, not: { ...VALUED_ELSEWHERE, advice: ["advise-cut-down"] }, atLeast: HARDLY_WORTH },
+    text: `It is {beyond} that in money alone saving it is not worth its cost: cleaning may bring back too little. ${PROVISIONAL}` },
   { ...OURS, id: "not-worth-cleaning-dear-priced", version: 1, place: "worth", against: "cost", when: { is: { has: ["costs-more"] }, not: COST_UNASKED, atLeast: HARDLY_WORTH },
     text: `It is {beyond} that cleaning it is not worth the money: ${COST_BESIDE_WORTH} ${PROVISIONAL}` },
   { ...OURS, id: "not-worth-cleaning-dear", version: 1, place: "worth", against: "cost", when: { is: { has: ["costs-more"] }, not: COST_UNASKED, atLeast: HARDLY_WORTH },

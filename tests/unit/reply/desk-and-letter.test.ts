@@ -28,7 +28,7 @@ const CALM = /calls for cleaning now|soil and nothing worse/;
 /** How soon, in the letter's words. */
 const SOON = { hours: /hours count|today,? if you can/, "two-days": /within a day or two/, "a-week": /within a week/ } as const;
 /** The letter's own verdict, and its own doubt. */
-const NOT_WORTH = /that (?:(?:saving|cleaning) it is not worth|cleaning would bring back too little to be worth)[^\n]*an inspection could change it/;
+const NOT_WORTH = /that (?:(?:in money alone saving|saving|cleaning) it is not worth|cleaning would bring back too little to be worth)[^\n]*an inspection could change it/;
 const OPEN = /may not be worth the money|as likely as not that saving it is not worth the cost/;
 const FEW_YEARS = /set against how long it may still serve/;
 const COST_OR_WORTH = /cost more than the rug is worth|set against what it may be worth today|what the rug is worth today/;

@@ -65,7 +65,7 @@ describe(`every draft of the program, over ${RUNS.toLocaleString("en")} made-up 
       for (const block of text.split("\n\n")) expect([count(block, /provisional/g) <= 1, count(block, /[^.\n]*\bworth (?:the|its|today)\b[^.\n]*\./g) <= 1]).toEqual([true, true]);
       if (/rather not take your money/.test(text)) expect(text).not.toMatch(/would cost about|We would clean it/);
       if (chance > 0.66) {
-        const [answer, price] = [/ It is (?:very )?likely that (?:(?:saving|cleaning) it is not worth the|cleaning would bring back too little to be worth its) [^\n]*an inspection could change it\./.exec(text)?.index ?? NaN, text.search(/£\d/)];
+        const [answer, price] = [/ It is (?:very )?likely that (?:in money alone saving it is not worth its|(?:saving|cleaning) it is not worth the|cleaning would bring back too little to be worth its) [^\n]*an inspection could change it\./.exec(text)?.index ?? NaN, text.search(/£\d/)];
         expect(answer).toBeGreaterThan(0);
         expect(price < 0 || answer < price).toBe(true);
         expect(text).not.toMatch(/We would clean it|good news|Cleaning would cost/);

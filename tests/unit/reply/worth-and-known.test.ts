@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { composeDraft } from "../../../lib/reply/draft";
 import type { DraftInput } from "../../../lib/reply/pieces";
+import type { RugAnswers } from "../../../lib/trade/questions";
 import type { Assessment, MechanismId } from "../../../lib/triage/assessment";
-import { action, inputOf, range, worthless, type Sketch } from "./make";
+import { action, assessmentOf, inputOf, range, worthless, type Sketch } from "./make";
 
 describe("composeDraft, worth", () => {
   const says = (...of: Parameters<typeof worthless>) => composeDraft(worthless(...of)).text;
@@ -54,9 +55,34 @@ describe("composeDraft, worth", () => {
     expect(says({}, mechanism)).toMatch(/cleaning it is not worth the money: at about £150 to £250 it may well cost more than the rug is worth today, very roughly £80 to £220\. That is provisional/);
   });
   it.each(["advise-claim-or-replacement", "advise-cut-down", "refer", "leave-alone", ...OFFERS] as const)("says in the second sentence that it is likely not worth it, and what could change that, from .66 on (%s)", (id) => {
-    const second = (beyondRepair: number) => /Going by [^.]*\.( It is likely that (?:saving it is not worth the money: cleaning may bring back too little|cleaning it is not worth the money: it may not gain enough)\. That is provisional: nobody here has inspected it, and an inspection could change it\.)?/.exec(says({ ...money(5000), beyondRepair, advice: action(id) }))?.[1];
+    const second = (beyondRepair: number) => /Going by [^.]*\.( It is likely that (?:in money alone saving it is not worth its cost: cleaning may bring back too little|cleaning it is not worth the money: it may not gain enough)\. That is provisional: nobody here has inspected it, and an inspection could change it\.)?/.exec(says({ ...money(5000), beyondRepair, advice: action(id) }))?.[1];
     expect(second(0.67)).toBeDefined();
     expect(second(0.65)).toBeUndefined();
+  });
+  describe("where the client asked whether it is worth it", () => {
+    /** The first two sentences of the answer. */
+    const firstTwo = (text: string) => /Going by .*?[.](?= |$).*?[.](?= |$)/m.exec(text)?.[0] ?? "";
+    const asking = (rest: Partial<Assessment>, story?: string, answers: RugAnswers = {}) => {
+      const { assessments: [rug], ...input } = worthless({ ...money(300), advice: action("quote-with-limits"), ...rest }, "food-old");
+      return composeDraft({ ...input, assessments: [{ ...rug!, answers: { ...answers, ...(story ? { story } : {}) } }] }).text;
+    };
+    const ASKED = "Is it worth having it cleaned?";
+    it.each([0.1, 0.33, 0.5, 0.65, 0.66, 0.9])("the answer stands in the first two sentences, whatever it is (chance of .%d that it is not)", (beyondRepair) => {
+      for (const rest of [{}, money(5000), money(150), { lifeYears: range(5, 9, 16), improvement: range(30, 60, 80), ...money(5000) }]) {
+        const asked = asking({ beyondRepair, ...rest }, ASKED);
+        if (/\bworth\b/.test(asked)) expect(firstTwo(asked)).toMatch(/\bworth (?:the|its|today)/);
+        expect(asked.split(/(?<=\.)\s+/).sort()).toEqual(asking({ beyondRepair, ...rest }).split(/(?<=\.)\s+/).sort());
+      }
+      expect(asking({ beyondRepair }, ASKED)).toMatch(/\bworth\b/);
+    });
+    it("it stands after how far it comes back where they asked something else", () =>
+      expect(firstTwo(asking({ beyondRepair: 0.5 }, "Can you clean it?"))).toMatch(/of the mark to go\.$/));
+    it("nor does a pile of which two fibres fit put it off", () =>
+      expect(firstTwo(asking({ beyondRepair: 0.5, fibres: assessmentOf({ fibres: { viscose: 0.5, polyester: 0.3 }, words: "about as likely as not" }).fibres }, ASKED, { sellerSaid: "silk" }))).toMatch(/both fit better\. Cleaning it may not be worth/));
+  });
+  it("speaks of money alone where saving it is likely not worth it, so that nobody reads that the rug is worth nothing to them", () => {
+    expect(says({ ...money(5000) })).toMatch(/It is likely that in money alone saving it is not worth its cost: cleaning may bring back too little\./);
+    expect(says({ ...money(5000) })).not.toMatch(/saving it is not worth the money/);
   });
   it("says at even odds that it may not be, from .33 to .66, and nothing of it below", () => {
     const perhaps = /Cleaning it may not be worth the money: that hangs on how much comes back, and only an inspection could tell\./;
@@ -70,7 +96,7 @@ describe("composeDraft, worth", () => {
     it("is how little comes back where probably less does than counts as brought back (under 40 per cent), whatever the rug is worth", () => {
       for (const worth of [money(300), money(5000), money(null), { money: null }]) {
         expect(reason({ ...worth, ...wide(39.9) })).toBe("cleaning it is not worth the money: it may not gain enough");
-        expect(reason({ ...worth, ...wide(39.9) }, "dye-bleed")).toBe("saving it is not worth the money: cleaning may bring back too little");
+        expect(reason({ ...worth, ...wide(39.9) }, "dye-bleed")).toBe("in money alone saving it is not worth its cost: cleaning may bring back too little");
       }
     });
     it("is the years left where enough comes back and they may be few", () => {
