@@ -34,6 +34,7 @@ export const SLOTS = {
   cutDown: where("what cutting down would cost: a range, or where a way was chosen on a plan its edges as drawn and up to new ones all round", "£210 to £340"),
   cutWay: where("the way of cutting it down that was chosen on a plan", "“Two rugs out of one”, which keeps about 80 % of the rug"),
   replace: where("what a new one costs, as a range", "£280 to £540"),
+  repair: where("the repair that the most probable trouble calls for", "repair of its back"),
   worthToday: where("what the rug may be worth today, as a range", "£80 to £220"),
   asks: where("the list of what we ask for", "– A photo of the label."),
   ask: where("the one thing we ask for", "– A photo of the label."),

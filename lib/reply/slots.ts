@@ -18,6 +18,7 @@ import type { ParagraphRow } from "./paragraphs/row";
 import { fillWith, isSlot, slotsIn, type SlotName } from "./slot-words";
 import { colourIn, colourName, plain, titleIn } from "./rug-title";
 import { cutDownPhrase } from "./cut-down-price";
+import { repairNamed } from "./repair-named";
 import { rangeInHundred } from "./documents/chances";
 import { AMOUNT_PHRASES, cappedWord, chanceWord, harmRange, improvementPhrase, lifePhrase, likelihood, listed, percent, weeksPhrase, yearsEnd } from "./phrases";
 
@@ -171,7 +172,7 @@ export function slotsOf(input: SlotsInput): Slots {
     worse: a.worse === null ? null : rangeInHundred(harmRange(a.worse), words), beyond: beyondIn(a, words),
     atHome: words.say(wasCleanedAtHome(rug.answers) ? "letter.at-home-again" : "letter.at-home"),
     methods: offered.length ? listed(offered.map((m) => words.say(`method.${m}`)), "or", words) : null,
-    clean: money("clean"), cutDown: a.money && cutDownPhrase(a, a.money.currency, words), cutWay: cutWay(a, words), replace: replacePrice(a) && money("replace"), worthToday: money("valueToday"),
+    clean: money("clean"), cutDown: a.money && cutDownPhrase(a, a.money.currency, words), cutWay: cutWay(a, words), replace: replacePrice(a) && money("replace"), worthToday: money("valueToday"), repair: repairNamed(a, rug.answers, words),
     asks: asks.listed.map((q) => askLine(q, a, words)).join("\n") || null, ask: asks.one && askLine(asks.one, a, words),
     firstAid: a.firstAid && lines(firstAidIn(words, isGas ? firstAidSentences(workshop.emergencyNumber, true, true) : a.firstAid, workshop.emergencyNumber)), firstAidInShort: aidInShort(rug, words, emergency),
     emergency,

@@ -63,6 +63,10 @@ export const LETTERS = {
   "sold.silk": "silk",
   "sold.wool-and-silk": "wool and silk",
 
+  "repair.insects": "repair where insects may have eaten it",
+  "repair.bare": "repair of the eaten or bare patches",
+  "repair.backing-failure": "repair of its back",
+  "repair.shrinkage": "repair that eases it back into shape",
   "topic.fibre": "what it is made of",
   "topic.outlook": "how far it may come back",
   "topic.worth": "whether it is worth its cost",

@@ -151,6 +151,15 @@ describe("composeDraft, worth", () => {
     expect(trade).toMatch(/saving it is not worth the cost, set against what it may be worth today;/);
     expect(trade).not.toMatch(/£150|very roughly £80/);
   });
+  it.each<[MechanismId, RugAnswers, string]>([
+    ["backing-failure", {}, "repair of its back"], ["shrinkage", {}, "repair that eases it back into shape"],
+    ["insects", {}, "repair where insects may have eaten it"], ["insects", { changes: ["bare"] }, "repair of the eaten or bare patches"],
+  ])("names the repair by the damage (%s)", (mechanism, answers, repair) => {
+    for (const [rest, said] of [[{}, "The main trouble"], [{ improvement: null }, "What has happened"]] as const) {
+      const { assessments: [rug], ...input } = worthless(rest, mechanism);
+      expect(composeDraft({ ...input, assessments: [{ ...rug!, answers }] }).text).toContain(`${said} is a matter for ${repair}, not for cleaning`);
+    }
+  });
   it("leaves what an old piece is worth to a valuer", () => {
     const { assessments: [rug], ...input } = worthless();
     expect(composeDraft({ ...input, assessments: [{ ...rug!, answers: { age: "antique" } }] }).text).not.toMatch(/not worth|cost more/);
