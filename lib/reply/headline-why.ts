@@ -21,6 +21,7 @@ const IS_OPEN: Partial<Record<ActionId, string>> = {
   "advise-claim-or-replacement": "Whether cleaning would be worth its cost is open from here: no money should be spent on it unseen.",
 };
 const NOT_CUT_DOWN = "By its judgement alone we would propose cutting it down; somebody here decided otherwise on its plan.";
+const NO_TIME = "The letter sets no time: haste would gain too little.";
 const FLOODED = "Flood or waste water got into it: nobody touches it before the flood firm has seen it.";
 
 const sentence = (text: string): string => `${capital(text)}${/[.?]”$/.test(text) ? "" : "."}`;
@@ -113,6 +114,6 @@ export function reasonOf(a: Assessment, known: Known, { isHardlyWorth, isOpen }:
   if (isFlooded && action !== "first-aid") return FLOODED;
   const parts = [...REASONS[action](a, known), ...(isHardlyWorth ? against(a, known) : [])];
   const said = [...new Set(parts.flatMap((part) => (part ? sentence(part) : [])))];
-  const after = [(isHardlyWorth ? ONLY_INSPECTION : isOpen ? IS_OPEN[action] : null) ?? [], action === a.advice.action ? [] : NOT_CUT_DOWN].flat();
+  const after = [(isHardlyWorth ? ONLY_INSPECTION : isOpen ? IS_OPEN[action] : null) ?? [], action === a.advice.action ? [] : NOT_CUT_DOWN, known.letter.setsNoTime ? NO_TIME : []].flat();
   return [...(said.length > 0 ? said : [(action === a.advice.action && a.advice.why) || ACTIONS[action].why]), ...after].join(" ");
 }

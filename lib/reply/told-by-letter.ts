@@ -1,4 +1,5 @@
 import type { EnquiryAnswers } from "../trade/questions";
+import type { UrgencyLevel } from "../trade/urgency";
 import type { Assessment, Range } from "../triage/assessment";
 import { asksAtDesk } from "./asks";
 import { holds, type Facts } from "./condition";
@@ -14,7 +15,7 @@ import { ONCE_TREATED, treatedFirst } from "./treated-first";
  * What a letter of this assessment says of one rug, for whoever reads the judgement beside it. `comesBackOpen` and `lifeOpen`:
  * why the letter gives no range, in a few words; null where it gives one, or there is none to give. `lifeOnce`: what has to hold before
  * the years that it gives count; null where nothing has to, or it gives none. `isHeldBack`: of gain, harm, worth and
- * years nothing is told, since flood or waste water got into it, or before it is known whether it is wet. `isWorthTold`: the letter says of worth what there is to say. `against`: what the letter says that speaks against the work; null where it says nothing. `asks`: what to ask, the
+ * years nothing is told, since flood or waste water got into it, or before it is known whether it is wet. `isWorthTold`: the letter says of worth what there is to say. `against`: what the letter says that speaks against the work; null where it says nothing. `setsNoTime`: waiting costs something, and the letter hurries nobody all the same, since haste would gain too little. `asks`: what to ask, the
  * letter's own first ask first.
  */
 export interface ToldByLetter {
@@ -24,6 +25,7 @@ export interface ToldByLetter {
   readonly isHeldBack: "flood" | "wet" | null;
   readonly isWorthTold: boolean;
   readonly against: Against | null;
+  readonly setsNoTime: boolean;
   readonly asks: Assessment["nextQuestions"];
 }
 
@@ -43,6 +45,10 @@ const tells = ({ place, slots }: Figure, facts: Facts): boolean => slots.some((s
 /** Where a letter says what speaks against the work: with its verdict, else beside its doubt. */
 const AGAINST = ["worth", "beyond"] as const satisfies readonly PlaceId[];
 const againstIn = (facts: Facts): Against | null => AGAINST.flatMap((place) => standsIn(place, facts)?.against ?? [])[0] ?? null;
+
+/** Where waiting costs days, a letter to an owner says how soon, or sets no time since nothing would be gained by it. */
+const DAYS: readonly UrgencyLevel[] = ["two-days", "a-week"];
+const isUnhurried = (a: Assessment, facts: Facts, isTrade: boolean): boolean => DAYS.includes(a.urgency.level) && a.firstAid === null && !isTrade && standsIn("haste", facts) === undefined;
 
 /** What comes before anything is said of it; null where nothing does. */
 const heldBackBy = ({ answers, wetByWords }: RugForDraft): ToldByLetter["isHeldBack"] => (wetByWords ? "wet" : answers.incidents?.includes("flood") ? "flood" : null);
@@ -69,6 +75,7 @@ export function toldByLetter(rug: RugForDraft, { enquiry, isTrade }: { enquiry: 
     isHeldBack: heldBackBy(rug),
     isWorthTold: heldBackBy(rug) === null && rug.answers.age !== "antique" && isWorthAsked(a),
     against: againstIn(facts),
+    setsNoTime: isUnhurried(a, facts, isTrade),
     asks: asksAtDesk(rug, likelyMechanisms(a)),
   };
 }

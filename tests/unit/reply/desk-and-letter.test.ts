@@ -27,6 +27,8 @@ const HURRIES = /sooner is better|longer it stays|seen to within|hours count|tod
 const CALM = /calls for cleaning now|soil and nothing worse/;
 /** How soon, in the letter's words. */
 const SOON = { hours: /hours count|today,? if you can/, "two-days": /within a day or two/, "a-week": /within a week/ } as const;
+/** The desk, of a letter that hurries nobody although the slip does. */
+const SETS_NO_TIME = /The letter sets no time/;
 /** The letter's own verdict, and its own doubt. */
 const NOT_WORTH = /that (?:(?:in money alone saving|saving|cleaning) it is not worth|cleaning would bring back too little to be worth)[^\n]*an inspection could change it/;
 const OPEN = /may not be worth the money|as likely as not that saving it is not worth the cost/;
@@ -65,6 +67,8 @@ const contradictions = (told: Told): string[] => {
     ...(!isUrgent && HURRIES.test(letter) ? [`the slip can wait (“${slip}”), the letter hurries`] : []),
     ...(isUrgent && CALM.test(letter) ? [`the slip cannot wait (“${slip}”), the letter sees nothing to do`] : []),
     ...(level !== "can-wait" && level !== "hours" && tellsHowSoon(told) && !SOON[level].test(letter) ? [`the slip says ${level}, the letter no time`] : []),
+    ...((level === "two-days" || level === "a-week") && !a.firstAid && !told.isTrade && SOON[level].test(letter) === SETS_NO_TIME.test(why) && !/Ask first whether it is wet/.test(desk) ? [`the slip says ${level}, the letter ${SOON[level].test(letter) ? "too" : "no time"}, the desk “${why}”`] : []),
+    ...(SETS_NO_TIME.test(why) && HURRIES.test(letter) ? ["the desk says that the letter sets no time, the letter hurries"] : []),
     ...(level === "hours" && a.firstAid && !SOON.hours.test(letter) ? ["the slip says hours, the letter gives first aid at leisure"] : []),
     ...((letter.match(/hours count|seen to within|today,? if you can/g)?.length ?? 0) > 1 ? ["the letter says twice how soon"] : []),
     ...(a.improvement && COMES_BACK.test(letter) !== (comesBackOpen === null) ? [`the slip says “${comesBackOpen ?? "a range"}”, the letter otherwise`] : []),
