@@ -1,5 +1,5 @@
 import { FIBRE_PHOTOS } from "../trade/questions-value";
-import { PHOTO_KINDS, QUESTIONS, UNSAID_PHOTO, type PhotoKind, type QuestionId } from "../trade/questions";
+import { PHOTO_KINDS, QUESTIONS, UNSAID_PHOTO, type PhotoKind, type QuestionId, type RugAnswers } from "../trade/questions";
 import type { Assessment, MechanismId } from "../triage/assessment";
 import { SPOILT_PHOTO } from "../triage/finding";
 import { saidOfWater } from "../triage/letter-signs";
@@ -34,7 +34,7 @@ const FOR_CARE: readonly string[] = ["household", "age", WET] satisfies Question
 
 /**
  * What a letter asks for, in the assessment's order: questions and photos. No photo of the trouble where there is none,
- * nothing that means handling a wet or mouldy rug, nor what photos that came since our last letter may show, and not what they told in their own words; spoilt photos first. `likely`: what has probably happened. `listed`: all of it in the order of a letter, whether it is wet first, then photos. `one`: the one thing that would
+ * nothing that means handling a wet or mouldy rug, nor what photos that came since our last letter may show, not what they told in their own words, and not what they were asked and are not sure of; spoilt photos first. `likely`: what has probably happened. `listed`: all of it in the order of a letter, whether it is wet first, then photos. `one`: the one thing that would
  * tell most, a photo if there is one; null where nothing left to ask would tell anything. `wetByWords`: by what the client
  * wrote, before anybody asked. A label that was read out to us and leaves nothing open is not asked for.
  */
@@ -49,6 +49,9 @@ export function asksOf(rug: AskedRug, likely: readonly MechanismId[]): { questio
   return { questions, photos, listed, one: photos[0] ?? questions[0] ?? null };
 }
 
+/** They were asked just that, and are not sure: to ask it once more tells nothing. */
+const isUnsure = (answers: RugAnswers, id: string): boolean => Object.entries(answers).some(([question, answer]) => question === id && [answer].flat().includes("unsure"));
+
 type AskedRug = Pick<RugForDraft, "assessment" | "answers" | "wetByWords" | "photosCame" | "labelHeard" | "messages" | "saidOfWater">;
 const isForCare = ({ id }: Next, { wetByWords = null }: AskedRug): boolean => FOR_CARE.includes(id) && !(id === WET && wetByWords !== null);
 
@@ -59,7 +62,7 @@ function fitsALetter({ assessment: a, answers, wetByWords = null, photosCame = f
   const barred = [...(answers.incidents?.includes("flood") ? NOBODY_ENTERS : wetByWords === "hands-off" ? NOBODY_TOUCHES : handsOff ? HANDS_ON : []), ...(photosCame && hasUnsaid(a) ? LIKELY_SHOWN : []), ...(labelHeard && labelStands(a) === "agrees" ? [LABEL] : [])];
   const isDry = isSaidDry({ answers, ...(newest === undefined ? {} : { saidOfWater: newest }) });
   const inTheirWords: readonly string[] = [answers.story ?? "", ...messages].flatMap(storyTells);
-  return ({ id }) => (id !== "trouble" || trouble) && !barred.includes(id) && !(id === WET && isDry) && !isTold(a, id) && !inTheirWords.includes(id);
+  return ({ id, kind }) => (id !== "trouble" || trouble) && !(kind === "question" && isUnsure(answers, id)) && !barred.includes(id) && !(id === WET && isDry) && !isTold(a, id) && !inTheirWords.includes(id);
 }
 
 /**

@@ -182,6 +182,15 @@ describe("composeDraft, what is known already", () => {
     composeDraft(inputOf({ sketch: { fibres: { viscose: 0.5, wool: 0.3 }, words: "about as likely as not", evidence: [{ what: "touch", value: "cool-slippery", strength: "told" }, ...evidence ?? []], rest: { nextQuestions, advice: action("ask-for-more") } } })).text;
   const photo = (id: "whole" | "back" | "pile" | "label") => ({ id, kind: "photo" as const, ask: "", why: "" });
   const question = (id: "household" | "wetNow" | "age") => ({ id, kind: "question" as const, ask: "", why: "" });
+  it("does not ask once more what they were asked and are not sure of, and asks what comes next instead", () => {
+    const questions = (["sellerSaid", "incidents", "touch", "back"] as const).map((id) => ({ id, kind: "question" as const, ask: id, why: "" }));
+    const told = (answers: RugAnswers) => composeDraft(inputOf({ answers, sketch: { fibres: { viscose: 0.5, wool: 0.3 }, words: "about as likely as not", evidence: [{ what: "shine", value: "satin", strength: "told" }], rest: { nextQuestions: [...questions, photo("label")], advice: action("ask-for-more") } } })).text;
+    const [seller, happened, touch] = [/What did the seller call it/, /What happened to it/i, /How does the pile feel/];
+    expect([seller, happened, touch].map((q) => q.test(told({})))).toEqual([true, true, false]);
+    expect([seller, happened, touch].map((q) => q.test(told({ sellerSaid: "unsure" })))).toEqual([false, true, true]);
+    expect([seller, happened, touch].map((q) => q.test(told({ sellerSaid: "unsure", incidents: ["unsure"] })))).toEqual([false, false, true]);
+    expect(told({ labelFound: "unsure" })).toMatch(/A photo of the label/);
+  });
   it("says that it goes by the photos where some came that can be judged by", () => {
     expect(asked([{ what: "photo", value: ["whole"], strength: "told", decibans: 0 }], [])).toMatch(/^Going by what you told us and your photos,/m);
     expect(asked([{ what: "photo-spoilt", value: ["whole"], strength: "told", decibans: 0 }], [])).toMatch(/^Going by what you told us,/m);
