@@ -29,15 +29,15 @@ export function chanceWord(word: string, { say }: Words = ENGLISH): string {
 /** A probability from 0 to 1 in words on the published scale, for a letter. */
 export const likelihood = (probability: number, words: Words = ENGLISH): string => chanceWord(cappedWord(wordsForChance({ probability, low: probability })), words);
 
-/** Shares in words with their per cent: the nearest is said, of two as near the smaller, so that none is more than five points from its figure. Elicited: which fractions people know. */
+/**
+ * Shares in words, from the whole per cent on at which each may be said, in rising order: never one that is more than its figure, so that no
+ * word promises more than was worked out, and none of a tenth or more is ten points short of it. Elicited: which fractions people know.
+ */
 const SHARES = [
-  [0, "nothing"], [3.5, "very-little"], [6, "twentieth"], [10, "tenth"], [20, "fifth"], [25, "quarter"], [100 / 3, "third"], [40, "two-fifths"],
-  [50, "half"], [60, "three-fifths"], [200 / 3, "two-thirds"], [75, "three-quarters"], [80, "four-fifths"], [90, "nine-tenths"], [97, "nearly-all"],
+  [0, "nothing"], [3, "very-little"], [5, "twentieth"], [10, "tenth"], [17, "sixth"], [20, "fifth"], [25, "quarter"], [30, "three-tenths"], [33, "third"], [40, "two-fifths"],
+  [50, "half"], [60, "three-fifths"], [67, "two-thirds"], [70, "seven-tenths"], [75, "three-quarters"], [80, "four-fifths"], [90, "nine-tenths"], [97, "nearly-all"],
 ] as const;
-const shareWord = (percent: number, { say }: Words) => {
-  const [, nearest] = SHARES.reduce((best, share) => (Math.abs(share[0] - percent) < Math.abs(best[0] - percent) ? share : best));
-  return say(`share.${nearest}`);
-};
+const shareWord = (percent: number, { say }: Words) => say(`share.${SHARES.findLast(([from]) => from <= percent)?.[1] ?? "nothing"}`);
 
 /** Keeps a number and its unit on one line. */
 const NBSP = "\u00a0";
