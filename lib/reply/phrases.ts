@@ -64,15 +64,17 @@ export function improvementPhrase({ low, high }: Range, words: Words = ENGLISH):
   return from <= 2 ? say("improvement.up-to", { share: last, numbers }) : say("improvement.between", { low: first, high: last, numbers });
 }
 
-/** Years told by one number: months under a year, half years under five, whole years above. */
+/** Years told by one number, rounded down: months under a year, half years under five, whole years above. */
 function yearsParts(years: number): { number: string; unit: "month" | "year" } {
-  const months = Math.round(years * 12);
-  if (months < 12) return { number: String(months), unit: "month" };
-  if (years >= 5) return { number: String(Math.round(years)), unit: "year" };
-  const halves = Math.round(years * 2);
+  if (years < 1) return { number: String(Math.floor(years * 12)), unit: "month" };
+  if (years >= 5) return { number: String(Math.floor(years)), unit: "year" };
+  const halves = Math.floor(years * 2);
   return { number: `${Math.floor(halves / 2)}${halves % 2 ? "½" : ""}`, unit: "year" };
 }
 const told = ({ number, unit }: ReturnType<typeof yearsParts>, { say }: Words) => say(`years.${unit}s`, { figure: number, n: number === "1" ? 1 : 2 });
+
+/** One end of a range of years: "8 years", "10 months". Either end is rounded down: neither may promise more than was worked out. */
+export const yearsEnd = (years: number, words: Words = ENGLISH): string => told(yearsParts(years), words);
 
 /**
  * A range of years as people say it: "between 8 months and 3½ years", its ends as `yearsEnd` has them. Ends within the same
@@ -80,10 +82,9 @@ const told = ({ number, unit }: ReturnType<typeof yearsParts>, { say }: Words) =
  */
 export function yearsPhrase({ low, high }: Range, words: Words = ENGLISH): string {
   const { say } = words;
-  if (Math.round(high * 12) < 1) return say("years.under-month");
-  const [first, last] = [yearsParts(low), yearsParts(high)];
-  if (first.number === last.number && first.unit === last.unit) return say("years.about", { time: told(last, words) });
-  const [from, to] = [endParts(low, Math.floor), endParts(high, Math.ceil)];
+  if (high * 12 < 1) return say("years.under-month");
+  const [from, to] = [yearsParts(low), yearsParts(high)];
+  if (from.number === to.number && from.unit === to.unit) return say("years.about", { time: told(to, words) });
   if (from.number === "0") return say("years.up-to", { time: told(to, words) });
   return say("years.between", { low: from.unit === to.unit ? from.number : told(from, words), high: told(to, words) });
 }
@@ -93,7 +94,7 @@ export const DECADES = 40;
 /** A range of years left as a letter says it: as `yearsPhrase`, but "between 8 years and some decades" where its upper end is that far off. */
 export function lifePhrase(range: Range, words: Words = ENGLISH): string {
   if (range.high < DECADES || range.low * 12 < 1 || range.low >= DECADES) return yearsPhrase(range, words);
-  return words.say("years.between", { low: yearsEnd(range.low, "low", words), high: words.say("years.decades") });
+  return words.say("years.between", { low: yearsEnd(range.low, words), high: words.say("years.decades") });
 }
 
 /** From this many times the lower end on, a range of years is wide. Elicited. */
@@ -115,13 +116,6 @@ const SHORT_LIFE = { low: 1, high: 5 } as const;
 export const isLifeShort = ({ low, high }: Pick<Range, "low" | "high">): boolean => low < SHORT_LIFE.low || high <= SHORT_LIFE.high;
 /** Whether it says so, and as well that it may serve for years: a wide range from months to more years than few. */
 export const isLifeMonthsOrYears = (range: Range): boolean => lifeTold(range) === "at-most" && range.low < SHORT_LIFE.low && range.high > SHORT_LIFE.high;
-
-const endParts = (years: number, round: (n: number) => number) =>
-  yearsParts(years >= 5 ? round(years) : years < 1 ? round(years * 12) / 12 : round(years * 2) / 2);
-
-/** One end of a range of years: "8 years", "10 months". The lower end is rounded down and the upper one up: neither may say more than was worked out. */
-export const yearsEnd = (years: number, end: "low" | "high", words: Words = ENGLISH): string =>
-  told(endParts(years, end === "low" ? Math.floor : Math.ceil), words);
 
 /** How many weeks work usually takes: "3 to 6 weeks", "about 3 weeks". Whole weeks from 1. */
 export const weeksPhrase = ({ low, high }: { low: number; high: number }, { say }: Words = ENGLISH): string =>

@@ -168,7 +168,7 @@ export function slotsOf(input: SlotsInput): Slots {
     labelSays: labelFibre(a) && fibre(labelFibre(a) ?? undefined, words),
     evidence: evidence(rug, words), soldAs: sold ? words.say(`sold.${sold}`) : null,
     improvement: a.improvement && improvementPhrase(a.improvement, words), life: a.lifeYears && lifePhrase(a.lifeYears, words),
-    lifeLow: a.lifeYears && yearsEnd(a.lifeYears.low, "low", words), lifeHigh: a.lifeYears && yearsEnd(a.lifeYears.high, "high", words),
+    lifeLow: a.lifeYears && yearsEnd(a.lifeYears.low, words), lifeHigh: a.lifeYears && yearsEnd(a.lifeYears.high, words),
     worse: a.worse === null ? null : rangeInHundred(harmRange(a.worse), words), beyond: beyondIn(a, words),
     atHome: words.say(wasCleanedAtHome(rug.answers) ? "letter.at-home-again" : "letter.at-home"),
     methods: offered.length ? listed(offered.map((m) => words.say(`method.${m}`)), "or", words) : null,

@@ -24,7 +24,7 @@ export const CASES: Record<string, Case> = {
     sketch: { fibres: { viscose: 0.8, lyocell: 0.1 }, words: "likely", evidence: [told("seller-said", "art-silk"), told("shine", "two-tone")],
       rest: { improvement: range(25, 55, 80), lifeYears: range(2, 4, 6.4), worse: 0.15, nextQuestions: [LABEL_PHOTO], advice: { action: "leave-alone", why: "", referTo: null, losses: [] } } },
     answers: { sellerSaid: "art-silk" }, enquiry: { reason: "what-is-it", wetNow: "no" },
-    says: ["likely viscose", /Art silk/, /wood or plant pulp/, /careful guess/, "25–80 %", "between 2 and 7 years", "hidden corner", /what you told us/],
+    says: ["likely viscose", /Art silk/, /wood or plant pulp/, /careful guess/, "25–80 %", "between 2 and 6 years", "hidden corner", /what you told us/],
     never: ["very likely", WET_TALK, /sold to you as silk/, /is mould/],
   },
   "wool with an old coffee stain": {

@@ -129,7 +129,7 @@ describe("composeDraft, for any assessment", () => {
   it("has no number that is not in the assessment, the answers or the settings", () => anyDraft(({ text }, input) => {
     const known = `${JSON.stringify(input.assessments.map((r) => [r.title, r.answers, r.assessment.firstAid, r.assessment.nextQuestions]))} ${JSON.stringify(input.workshop)} ${input.client.name}`;
     const said = input.assessments.flatMap(({ assessment: a }, at) => [
-      String(at + 1), a.improvement && improvementPhrase(a.improvement), a.lifeYears && [lifePhrase(a.lifeYears), yearsPhrase(a.lifeYears), yearsEnd(a.lifeYears.low, "low"), yearsEnd(a.lifeYears.high, "high")].join(" "), a.worse === null ? "" : `${harmFigures(a.worse)} in 100`,
+      String(at + 1), a.improvement && improvementPhrase(a.improvement), a.lifeYears && [lifePhrase(a.lifeYears), yearsPhrase(a.lifeYears), yearsEnd(a.lifeYears.low), yearsEnd(a.lifeYears.high)].join(" "), a.worse === null ? "" : `${harmFigures(a.worse)} in 100`,
       ...[a.money?.clean, a.money?.cutDown].map((m) => (m ? moneyPhrase(m, a.money!.currency, wordsIn("en-GB")) : "")),
       a.money?.replace && roughMoneyPhrase(a.money.replace, a.money.currency, wordsIn("en-GB")),
     ]).join(" ");

@@ -87,7 +87,7 @@ describe("what was told, and no more", () => {
   });
   it("says up to so many months without “anything”", () => {
     const letter = drawn({ sketch: { fibres: { wool: 0.8 }, rest: { lifeYears: range(0.01, 0.4, 0.8) } } });
-    expect(letter).toMatch(/up to 10 months/);
+    expect(letter).toMatch(/up to 9 months/);
     expect(letter).not.toMatch(/anything up to/);
   });
   it("lets the firm see a flooded rug first, also among several", () => {
