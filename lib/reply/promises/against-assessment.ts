@@ -1,6 +1,6 @@
 import { METHODS, type MethodId } from "../../trade/care";
 import type { Assessment } from "../../triage/assessment";
-import { harmFigures } from "../phrases";
+import { harmFigures, lifePhrase } from "../phrases";
 import { chancesBeyond, fibreIn } from "./against-chances";
 import { improvementBeyond } from "./against-improvement";
 import { newOneBeyond, priceBeyond } from "./against-price";
@@ -8,7 +8,7 @@ import { sizeBeyond } from "./against-size";
 import { worthBeyond } from "./against-worth";
 import type { Beyond } from "./beyond";
 import { againstCautions } from "./cautions";
-import { AT_MOST, figuresIn, outside, ranged, withFigures } from "./figures";
+import { AT_MOST, figuresIn, outside, withFigures } from "./figures";
 import { clausesOf, plainOf } from "./sentences";
 
 /** Slack of a stated number of years, for rounding: a share of the upper end, and the least. *elicited* */
@@ -65,7 +65,7 @@ function yearsBeyond(plain: string, { lifeYears }: Assessment): Beyond[] {
   const slack = Math.max(SLACK.leastYears, SLACK.years * lifeYears.high);
   const isTooLong = Math.max(...said) > lifeYears.high + slack;
   if (!isTooLong && (AT_MOST.test(plain) || !outside(said, lifeYears.low + slack, lifeYears.high + slack))) return [];
-  return [{ rule: "number", why: isTooLong ? "This promises a longer life than the assessment." : "This leaves out the lower end of what the assessment gives.", suggestion: `The range is ${ranged(lifeYears)} years in ordinary use.` }];
+  return [{ rule: "number", why: isTooLong ? "This promises a longer life than the assessment." : "This leaves out the lower end of what the assessment gives.", suggestion: `It is ${lifePhrase(lifeYears)} in ordinary use.` }];
 }
 
 /** From this chance on, and with a bench test or a laboratory behind it, a fibre may be named without a hedge. *elicited* */

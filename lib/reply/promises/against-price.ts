@@ -1,6 +1,7 @@
 import type { Assessment } from "../../triage/assessment";
+import { AMOUNT_PHRASES } from "../phrases";
 import type { Beyond } from "./beyond";
-import { ranged, withFigures } from "./figures";
+import { withFigures } from "./figures";
 import { clausesOf } from "./sentences";
 
 /** A stated amount may be off by so much of it, and at least by so much. *elicited* */
@@ -16,7 +17,7 @@ export function newOneBeyond(plain: string, { money }: Assessment): Beyond[] {
   const said = NEW_ONE.test(plain) ? amountsIn(plain) : [];
   const price = money?.replace;
   if (said.length === 0 || !money || !price || (Math.max(...said) <= price.high * (1 + SLACK.share) && Math.min(...said) >= price.low * (1 - SLACK.share))) return [];
-  return [{ rule: "number", why: "This is not what the assessment gives for a new one.", suggestion: `The range is ${ranged(price)} ${money.currency}.` }];
+  return [{ rule: "number", why: "This is not what the assessment gives for a new one.", suggestion: `The range is ${AMOUNT_PHRASES.replace(price, money.currency)}.` }];
 }
 
 const CLEANING = "(?:clean(?:ing|ed)?|wash(?:ing|ed)?|bath(?:ing|ed)?|shampoo(?:ing|ed)?)";
@@ -34,5 +35,5 @@ export function priceBeyond(plain: string, { money }: Assessment, isInspected: b
   if (!money?.clean) return isInspected || TWO_ENDS.test(clause) ? [] : [{ rule: "number", why: "This is one price, and the assessment gives none for this rug.", suggestion: "Give the range, with what it hangs on, or leave the price until it has been inspected." }];
   const most = Math.max(...amountsIn(clause));
   if ((most > 0 || money.clean.high < 1) && most >= money.clean.low - Math.max(SLACK.least, SLACK.share * money.clean.low)) return [];
-  return [{ rule: "number", why: "This price is below the workshop's own.", suggestion: `The range is ${ranged(money.clean)} ${money.currency}.` }];
+  return [{ rule: "number", why: "This price is below the workshop's own.", suggestion: `The range is ${AMOUNT_PHRASES.clean(money.clean, money.currency)}.` }];
 }

@@ -1,5 +1,3 @@
-import type { Range } from "../../triage/assessment";
-
 /** Numbers in words, as figures. */
 const IN_WORDS: Readonly<Record<string, number>> = { one: 1, two: 2, three: 3, four: 4, five: 5, six: 6, seven: 7, eight: 8, nine: 9, ten: 10, twelve: 12, fifteen: 15, twenty: 20, thirty: 30, forty: 40, fifty: 50, sixty: 60, seventy: 70, eighty: 80, ninety: 90 };
 /** Plain words with each number in words before a unit as a figure, also the first of two. `unit`: an expression. */
@@ -16,6 +14,3 @@ export const AT_MOST = /\b(?:up to|at (?:the )?most|(?:no|not) more than|as much
 /** The lower end of a stated range may stand so far into the range of the assessment. *elicited* */
 const MOST_NARROWED = 0.25;
 export const outside = (said: readonly number[], low: number, high: number): boolean => said.length > 0 && (Math.max(...said) > high || Math.min(...said) > Math.max(low, 0) + (high - low) * MOST_NARROWED);
-
-/** A range in two significant figures. */
-export const ranged = ({ low, high }: Range): string => `${Number(low.toPrecision(2))} to ${Number(high.toPrecision(2))}`;

@@ -86,6 +86,11 @@ describe("a sentence against its assessment", () => {
     expect(whys("It has perhaps three to nine years left.")).toEqual(["This promises a longer life than the assessment."]);
   });
 
+  it("tells the range as the letter does, to the same step", () => {
+    expect(checkSentence("It should serve between 20 and 30 years more.", known({ lifeYears: range(0.7, 3.7, 9.1) })).map((n) => n.suggestion)).toContain("It is between 8\u00a0months and 9\u00a0years in ordinary use.");
+    const money = { currency: "GBP", clean: range(152, 178, 247), cutDown: null, replace: null, valueToday: null };
+    expect(checkSentence("Cleaning would cost about £40 to £60.", known({ money })).map((n) => n.suggestion)).toContain("The range is £150 to £250.");
+  });
   it("suggests the range in the figures of the letter", () =>
     expect(checkSentence("Between 5 and 95 % of the mark may go.", known({ improvement: range(0.13, 8, 22.6) }))[0]?.suggestion).toBe("The range is 0–23\u00a0%."));
   it("lets no number stand where the assessment gives none", () => {
