@@ -2,6 +2,7 @@ import type { ActionId, Assessment } from "../triage/assessment";
 import { WORDS_TOLD, reasonOf, type Known } from "./headline-why";
 import { actionOf } from "./kept-whole";
 import { HARDLY_WORTH, PERHAPS_NOT_WORTH } from "./paragraphs/troubles";
+import { beyondLikely } from "./phrases";
 
 /** What a judgement comes to, as the desk reads it above its figures, and what of this enquiry decided it. */
 export interface Headline { readonly says: string; readonly why: string }
@@ -13,14 +14,14 @@ const SAYS: Readonly<Record<ActionId, string>> = {
   refer: "Refer to somebody else", "not-our-work": "Not our work",
 };
 
-const INSTEAD_OF_WORK = "Say that it is likely not worth its cost; inspect it if they wish";
+const insteadOfWork = (likely: string) => `Say that it is ${likely} not worth its cost; inspect it if they wish`;
 type Table = Partial<Record<ActionId, string>>;
-/** Where the letter begins with its not being worth the cost. */
-const HARDLY: Table = {
-  "routine-clean": INSTEAD_OF_WORK, "quote-with-limits": INSTEAD_OF_WORK, "inspect-and-test": INSTEAD_OF_WORK,
-  "first-aid": "Answer with first aid; it is likely not worth its cost after that",
-  "ask-for-more": "Ask for more; as it looks now, it is likely not worth its cost",
-};
+/** Where the letter begins with its not being worth the cost. `likely`: the letter's own word for its chance. */
+const hardly = (likely: string): Table => ({
+  "routine-clean": insteadOfWork(likely), "quote-with-limits": insteadOfWork(likely), "inspect-and-test": insteadOfWork(likely),
+  "first-aid": `Answer with first aid; it is ${likely} not worth its cost after that`,
+  "ask-for-more": `Ask for more; as it looks now, it is ${likely} not worth its cost`,
+});
 /** Where the letter leaves open whether it is worth the cost. */
 const OPEN: Table = { "advise-claim-or-replacement": "Advise against cleaning until it has been seen" };
 const EVEN: Table = { ...OPEN, "routine-clean": "Clean it as usual, if it turns out worth its cost" };
@@ -30,6 +31,7 @@ export function headlineOf(a: Assessment, known: Known): Headline {
   if (known.letter.isHeldBack === "wet") return { says: "Ask first whether it is wet", why: WORDS_TOLD };
   const action = actionOf(a);
   const beyond = known.letter.isWorthTold ? (a.beyondRepair ?? 0) : 0;
-  const table = beyond >= HARDLY_WORTH.beyondRepair ? HARDLY : beyond >= PERHAPS_NOT_WORTH.beyondRepair ? EVEN : OPEN;
-  return { says: table[action] ?? SAYS[action], why: reasonOf(a, known, { isHardlyWorth: table === HARDLY && action in HARDLY, isOpen: table !== HARDLY && action in table }) };
+  const isHardly = beyond >= HARDLY_WORTH.beyondRepair;
+  const table = isHardly ? hardly(beyondLikely(beyond, known.words)) : beyond >= PERHAPS_NOT_WORTH.beyondRepair ? EVEN : OPEN;
+  return { says: table[action] ?? SAYS[action], why: reasonOf(a, known, { isHardlyWorth: isHardly && action in table, isOpen: !isHardly && action in table }) };
 }

@@ -3,7 +3,7 @@ import { figuresOf } from "../words/locales";
 import { estimate, roughly } from "../words/measures";
 import { wordsIn, type MessageKey, type Words } from "../words/words";
 import { wordsForChance } from "../triage/words";
-import { TELLS_NOTHING } from "./paragraphs/troubles";
+import { HARDLY_WORTH, TELLS_NOTHING } from "./paragraphs/troubles";
 
 const ENGLISH = wordsIn("en-GB");
 const JOINTS = { and: "conjunction", or: "disjunction" } as const;
@@ -28,6 +28,9 @@ export function chanceWord(word: string, { say }: Words = ENGLISH): string {
 
 /** A probability from 0 to 1 in words on the published scale, for a letter. */
 export const likelihood = (probability: number, words: Words = ENGLISH): string => chanceWord(cappedWord(wordsForChance({ probability, low: probability })), words);
+
+/** How likely it is not worth its cost, at the desk and in letters: where two bands of the scale meet, the word of the upper one, for from there on the answer begins with it. */
+export const beyondLikely = (chance: number, words: Words = ENGLISH): string => (chance === HARDLY_WORTH.beyondRepair ? chanceWord("likely", words) : likelihood(chance, words));
 
 /**
  * Shares in words, from the whole per cent on at which each may be said, in rising order: never one that is more than its figure, so that no

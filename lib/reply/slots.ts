@@ -20,7 +20,7 @@ import { colourIn, colourName, plain, titleIn } from "./rug-title";
 import { cutDownPhrase } from "./cut-down-price";
 import { repairNamed } from "./repair-named";
 import { rangeInHundred } from "./documents/chances";
-import { AMOUNT_PHRASES, cappedWord, chanceWord, harmRange, improvementPhrase, lifePhrase, likelihood, listed, percent, weeksPhrase, yearsEnd } from "./phrases";
+import { AMOUNT_PHRASES, beyondLikely, cappedWord, chanceWord, harmRange, improvementPhrase, lifePhrase, likelihood, listed, percent, weeksPhrase, yearsEnd } from "./phrases";
 
 /** What a draft needs to know of the workshop. */
 export interface WorkshopForDraft {
@@ -186,7 +186,7 @@ export function slotsOf(input: SlotsInput): Slots {
 /** {beyond}: null where nothing is told of it. */
 function beyondIn(a: Assessment, words: Words): string | null {
   const chance = beyondTold(a);
-  return chance === null ? null : likelihood(chance, words);
+  return chance === null ? null : beyondLikely(chance, words);
 }
 
 /** {sharers}: "the two rugs", or "rugs 1 and 3" of more. `which`: counted from 0. */

@@ -42,6 +42,9 @@ const AGAINST: readonly (readonly [string, RegExp, RegExp])[] = [
 ];
 /** The desk gives a reason against the work, and not only what it is or who should see it. */
 const GIVES_REASON = /Advise against|Propose cutting|not worth its cost/;
+/** How likely it is not worth its cost, by the desk and by the letter. */
+const LIKELY_NOT = /it is ((?:very )?likely) not worth/;
+const LIKELY_NOT_SAID = /It is ((?:very )?likely) that (?:in money alone saving it is not worth|saving it is not worth|cleaning it is not worth|cleaning would bring back too little)/;
 const GOES_AHEAD = /^(?:Clean it as usual|Quote, with limits|Invite it for inspection and testing|Ask for more|Answer with first aid)$/;
 const IS_AGAINST = /^Advise against cleaning: |likely not worth its cost/;
 /** Where a letter tells how far it comes back, and how long it serves. */
@@ -79,6 +82,7 @@ const contradictions = (told: Told): string[] => {
     ...AGAINST.flatMap(([by, inLetter, atDesk]) => (GIVES_REASON.test(desk) && inLetter.test(letter) && !atDesk.test(why) ? [`the letter gives ${by} as its reason, the desk “${why}”`] : [])),
     ...(GIVES_REASON.test(desk) && /costs about/.test(why) && !COST_OR_WORTH.test(letter) ? [`the desk sets the cost against the worth (“${why}”), the letter does not`] : []),
     ...(GIVES_REASON.test(desk) && /It may serve/.test(why) && !FEW_YEARS.test(letter) ? [`the desk gives few years as its reason (“${why}”), the letter does not`] : []),
+    ...(LIKELY_NOT.exec(desk)?.[1] && LIKELY_NOT.exec(desk)?.[1] !== LIKELY_NOT_SAID.exec(letter)?.[1] ? [`the desk says “${desk}”, the letter “${LIKELY_NOT_SAID.exec(letter)?.[0]}”`] : []),
     ...(NOT_WORTH.test(letter) && GOES_AHEAD.test(desk) ? [`the desk says “${desk}”, the letter that it is not worth it`] : []),
     ...(!NOT_WORTH.test(letter) && IS_AGAINST.test(desk) ? [`the desk says “${desk}”, the letter does not`] : []),
     ...(OPEN.test(letter) && /^Clean it as usual$/.test(desk) ? [`the desk says “${desk}”, the letter that it may not be worth it`] : []),
@@ -214,6 +218,10 @@ describe("headlineOf", () => {
       expect(of(id, 0.66).says).toMatch(/likely not worth its cost; inspect it if they wish/);
       expect(of(id, 0.32).says).not.toMatch(/worth/);
     }
+  });
+  it("says how likely in the word of the letter, from .9 on “very likely”", () => {
+    for (const id of ["inspect-and-test", "first-aid", "ask-for-more"] as const)
+      expect([0.66, 0.89, 0.9, 0.99].map((beyond) => LIKELY_NOT.exec(of(id, beyond).says)?.[1])).toEqual(["likely", "likely", "very likely", "very likely"]);
   });
   it("says nothing of the worth of an antique, or of a flooded rug", () => {
     for (const answers of [{ age: "antique" }, { incidents: ["flood"] }] as const) for (const id of ["inspect-and-test", "first-aid"] as const)
