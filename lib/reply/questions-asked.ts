@@ -71,7 +71,7 @@ function kindsOf(question: string, before: string): QuestionKind[] | null {
 }
 
 /** Whether they ask something of a kind, whatever else they ask with it. */
-export const asksOfKind = (stories: readonly (string | undefined)[], id: "collecting" | "how-long-it-takes" | "worth-it" | "remedy" | "flame"): boolean =>
+export const asksOfKind = (stories: readonly (string | undefined)[], id: "collecting" | "how-long-it-takes" | "worth-it" | "cost" | "remedy" | "flame"): boolean =>
   questionsAsked(stories).some((question) => partsOf(question).some((part) => kindsOfPart(part).some((k) => k.id === id)));
 
 interface OfRugs {

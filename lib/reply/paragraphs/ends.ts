@@ -25,6 +25,9 @@ const NOT_OURS = { advice: ["not-our-work"] };
 /** The rug comes to us next. */
 const TO_BE_BROUGHT: Condition = { is: { advice: VISITED }, not: { has: ["said-wet"], who: ["trade"], wet: ["wet", "damp"], mechanisms: ["mould", "insects"], incidents: ["flood"] } };
 const ASKED_COLLECTING: Condition["is"] = { has: ["asked-collecting"] };
+const ASKED_COST: Condition = { is: { has: ["asked-cost"] } };
+/** What cleaning costs is told to who asks it where nobody has to know more first, and where no sentence on its worth has told it. */
+const COST_ASKED: Condition = { ...ASKED_COST, not: { age: ["antique"], incidents: ["flood"], certainty: ["unknown"], who: ["trade"], has: ["costs-more", "said-wet"] } };
 const ASKED_REMEDY: Condition = { is: { has: ["asked-remedy"] } };
 const ASKED_FLAME: Condition = { is: { has: ["asked-flame"] } };
 /** News of a rug that somebody hoped to save; from “very likely” not worth it on it is hard, below that it is open. */
@@ -53,14 +56,18 @@ export const ENDS: readonly ParagraphRow[] = [
   { ...TRADE, id: "special-shading", version: 1, place: "special", when: { is: { changes: ["shaded"] }, not: { wet: ["wet", "damp"], who: ["trade"] } },
     text: "Where it is lighter from one side only, the pile may simply lie another way: cleaning does not change that for good." },
 
-  { ...OURS, id: "price-clean-doubtful", version: 1, place: "price", when: { is: { advice: OFFERED, has: ["clean-price"] }, not: NO_PRICE, atLeast: HARDLY_WORTH },
+  { ...OURS, id: "price-clean-doubtful", version: 1, place: "price", told: ASKED_COST, when: { is: { advice: OFFERED, has: ["clean-price"] }, not: NO_PRICE, atLeast: HARDLY_WORTH },
     text: IF_WORTH_CLEANING },
-  { ...OURS, id: "price-clean-little", version: 1, place: "price", when: { is: { advice: OFFERED, has: ["little-hope"] }, not: NO_PRICE },
+  { ...OURS, id: "price-clean-little", version: 1, place: "price", told: ASKED_COST, when: { is: { advice: OFFERED, has: ["little-hope"] }, not: NO_PRICE },
     text: IF_WORTH_CLEANING },
-  { ...OURS, id: "price-clean-repair", version: 1, place: "price", when: { is: { advice: OFFERED, top: REPAIRS }, not: { ...NO_PRICE, has: ["improvement"] } },
+  { ...OURS, id: "price-clean-repair", version: 1, place: "price", told: ASKED_COST, when: { is: { advice: OFFERED, top: REPAIRS }, not: { ...NO_PRICE, has: ["improvement"] } },
     text: IF_WORTH_CLEANING },
-  { ...OURS, id: "price-clean", version: 3, place: "price", when: { is: { advice: OFFERED, has: ["clean-price"] }, not: NO_PRICE },
+  { ...OURS, id: "price-clean", version: 3, place: "price", told: ASKED_COST, when: { is: { advice: OFFERED, has: ["clean-price"] }, not: NO_PRICE },
     text: "Cleaning would cost about {clean}. The price is an estimate; we agree price and limits with you before we begin." },
+  { ...OURS, id: "price-asked-against", version: 1, place: "price", told: ASKED_COST, when: { ...COST_ASKED, atLeast: HARDLY_WORTH },
+    text: "You ask what it costs: cleaning would be about {clean}, and from here we advise against spending that." },
+  { ...OURS, id: "price-asked", version: 1, place: "price", told: ASKED_COST, when: COST_ASKED,
+    text: "You ask what it costs: if it can be cleaned, we estimate about {clean}. Price and limits are agreed with you first." },
 
   { ...OURS, id: "asks-said-wet", version: 1, place: "asks", when: { is: { has: ["said-wet"] } },
     text: "To help you well, we need to know, even where your letter has said it:\n{asks}" },
