@@ -1,4 +1,4 @@
-import { DAMAGE_IDS, type MechanismId } from "../../trade/damage";
+import { DAMAGE_IDS, type ChangeId, type MechanismId } from "../../trade/damage";
 import type { Condition } from "../condition";
 import { WATER_SHY } from "../viscose-like";
 import type { ParagraphRow } from "./row";
@@ -8,6 +8,8 @@ import { BROWN_LINES, OURS, TRADE, WET_VISCOSE } from "./sources";
 const BROWNINGS: readonly MechanismId[] = ["browning-cleaning", "browning-use"];
 /** They told us of urine within the week: that is said beside whatever is likelier. */
 const TOLD_FRESH: Condition = { is: { has: ["urine-told-fresh"] } };
+/** Changes of the colour or the pile that somebody has seen. */
+const SEEN_CHANGES = ["browner", "ring", "paler", "faded", "ran", "stiff", "rough", "spots", "bare", "flat"] as const satisfies readonly ChangeId[];
 /** Said where no paragraph with its chance is: it is small, or too little comes back for “sooner is better”. */
 const URINE_COUNTS = "The urine you told us of counts too: as it dries it sets, and it can change the dye.";
 
@@ -56,6 +58,8 @@ export const CAUSES: readonly ParagraphRow[] = [
     text: URINE_COUNTS },
   { ...TRADE, id: "cause-urine-told-little", version: 1, place: "cause", told: TOLD_FRESH, when: { is: { mechanisms: ["urine-fresh"], has: ["urine-told-little"], changes: ["smell"] } },
     text: URINE_COUNTS },
+  { ...TRADE, id: "cause-urine-old-unseen", version: 1, place: "cause", told: TOLD_FRESH, when: { is: { mechanisms: ["urine-old"], changes: ["smell"] }, not: { changes: SEEN_CHANGES } }, about: "urine-old",
+    text: "It is {chance} that the urine has set. It can change the dye or the fibre itself, and that may show only later." },
   { ...TRADE, id: "cause-urine-old", version: 2, place: "cause", told: TOLD_FRESH, when: { is: { mechanisms: ["urine-old"] } }, about: "urine-old",
     text: "It is {chance} that urine has changed the dye or the fibre itself." },
   { ...BROWN_LINES, id: "cause-water-mark-unseen", version: 1, place: "cause", when: { is: { mechanisms: ["water-mark"] }, not: { changes: ["ring"] } }, about: "water-mark",

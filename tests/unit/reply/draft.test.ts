@@ -202,6 +202,12 @@ describe("composeDraft, edges", () => {
       expect(text).toMatch(/The urine you told us of counts too: as it dries it sets/);
       expect(text).not.toMatch(/sooner/);
     });
+    it("says that it has changed the rug only where somebody saw a change, and beside a smell alone that it may", () => {
+      const smelling = (...changes: NonNullable<RugAnswers["changes"]>) => draft({ "urine-old": 0.8 }, { ...told("week"), changes }, ranged);
+      expect(smelling("smell")).toMatch(/It is likely that the urine has set\. It can change the dye or the fibre itself, and that may show only later\./);
+      expect(smelling("smell", "browner")).toMatch(/urine has changed the dye or the fibre itself/);
+      expect(smelling("smell")).not.toMatch(/has changed/);
+    });
     it("says it once, and of older or other trouble nothing", () => {
       expect(draft({ "urine-fresh": 0.7, "urine-old": 0.4 }, told("day"), ranged).match(/urine (?:is still|has changed|you told)/g)).toHaveLength(1);
       for (const answers of [told("longer"), told("month"), { incidents: ["spill"], liquid: "wine", since: "hour" } satisfies RugAnswers]) expect(draft({}, answers, ranged)).not.toMatch(/urine/);
