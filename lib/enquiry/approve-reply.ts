@@ -17,6 +17,7 @@ import { changedMeanwhile, NOT_WAITING } from "./save-draft";
 import { unlessLabelsSettled } from "./unsettled-label";
 import { chosenInstant, isBeforeHoldingEnds, leavesAt, type ChosenTime } from "./send-at";
 import { isWaitingForUs, WAITING_FOR_US } from "./states";
+import { unlessSorted } from "./waiting-in-post";
 import { pokeOutbox, writeLetter } from "./write-letter";
 
 export type StaffCaller = Caller & { kind: "staff" };
@@ -53,7 +54,7 @@ export interface Approval {
  * Approves the draft as it stands in revision `number`. Of any number of people at once exactly one succeeds; the others
  * are told who was first. A trainee's approval is kept and waits for a second person; no letter is written for it.
  * Words that promise more than is known go out only with a `reason`, which is kept. The documents that lie with the draft go with it.
- * Nothing goes out past a message that came after the person looked, nor past one that the draft has no place for and nobody says to have read,
+ * Nothing goes out past a letter from the client's address that nobody has sorted, nor past a message that came after the person looked, nor past one that the draft has no place for and nobody says to have read,
  * nor past a question that the letter does not plainly answer and nobody says to have looked at,
  * nor by a label whose typed words and photo name different fibres and nobody has said which are right,
  * nor with a document that would say otherwise since its rug was judged anew and nobody says to go as it is.
@@ -69,7 +70,7 @@ export async function approveReply(
   const chosen = chosenInstant(sendAt, settings, now);
   if (!chosen.ok) return chosen;
   const done = await inOneStep<Approved>(async (tx) => {
-    const changed = (await unlessHeard(tx, enquiryId, heard)) ?? (await unlessAsSeen(tx, enquiryId, documents));
+    const changed = (await unlessSorted(tx, enquiryId)) ?? (await unlessHeard(tx, enquiryId, heard)) ?? (await unlessAsSeen(tx, enquiryId, documents));
     if (changed) return changed;
     const held = await holdRevision(tx, { enquiryId, number, kind: "reply", reason, longReason, readUntil: read ? now : null, isFirstLook: asked.length === 0, hasLookedAt: (open) => open.every((q) => asked.includes(q)), asItIs });
     if (!held.ok) return held;

@@ -11,6 +11,7 @@ import { holdToPromises } from "./promises";
 import { addRevision, NOT_WAITING, readLetter } from "./save-draft";
 import { afterHolding } from "./send-at";
 import { isWaitingForUs } from "./states";
+import { unlessSorted } from "./waiting-in-post";
 import { pokeOutbox } from "./write-letter";
 
 /**
@@ -27,7 +28,7 @@ export async function askClient(caller: Caller, given: { enquiryId: string; subj
   const done = await inOneStep<Approved>(async (tx) => {
     const enquiry = await tx.enquiry.findUnique({ where: { id: enquiryId }, select: { state: true } });
     if (!enquiry || !isWaitingForUs(enquiry.state)) return alreadyDone(tx, caller, enquiryId);
-    const unheard = await unlessHeard(tx, enquiryId, given.heard);
+    const unheard = (await unlessSorted(tx, enquiryId)) ?? (await unlessHeard(tx, enquiryId, given.heard));
     if (unheard) return unheard;
     const held = await holdToPromises(tx, { enquiryId, kind: "question", text: letter.value.text, reason: given.reason ?? null });
     if (!held.ok) return held;

@@ -9,9 +9,11 @@ import { ok, refuse, type Caller, type Result } from "./caller";
 import { asSeen, clientSchema, isSameAddress, type Contact } from "./client-schema";
 import { enquiriesOfAddress } from "./enquiries-of-address";
 import { beginFreshDraft } from "./fresh-draft";
+import { holdBack } from "./hold-back";
 import { inOneStep } from "./one-step";
 import { unlessOwn } from "./own-address";
 import { redirectLetters, type Redirected } from "./redirect-letters";
+import { waitingInPost } from "./waiting-in-post";
 import { pokeOutbox } from "./write-letter";
 
 export interface ClientCorrection {
@@ -57,7 +59,7 @@ export async function correctClient(caller: Caller, given: ClientCorrection, now
   if (!done.ok) return done;
   pokeOutbox();
   const { was } = done.value;
-  const others = was && !isSameAddress(was, is.email) ? await enquiriesOfAddress(was) : [];
+  const others = was && !isSameAddress(was, is.email) ? await enquiriesOfAddress(database(), was) : [];
   return ok({ ...done.value, suppressedWhy: is.email ? await suppressedWhy(database(), is.email) : null, others: others.map((e) => e.reference) });
 }
 
@@ -78,9 +80,11 @@ async function correct(tx: Tx, caller: Caller, { enquiryId, seen, contact: is, i
   if (areLinksEnded) await tx.clientLink.updateMany({ where: { enquiry: { clientId }, revokedAt: null }, data: { revokedAt: now } });
   const detail = { ...changed, ...letters.value, areLinksEnded: Number(areLinksEnded) };
   let isAcknowledged = false;
+  const isWrittenFrom = isNewAddress && (await waitingInPost(tx, is.email)).length > 0;
   for (const { id } of await tx.enquiry.findMany({ where: { clientId }, select: { id: true } })) {
     if (isNewAddress && (await acknowledgeAgain(tx, { enquiryId: id, to: is, was: was.email, isDue: areLinksEnded || was.email === null }, now))) isAcknowledged = true;
     await beginFreshDraft(tx, id, now);
+    if (isWrittenFrom) await holdBack(tx, id, now);
     await audit(tx, caller, { action: was.email === is.email ? "client-corrected" : "address-corrected", enquiryId: id, at: now, detail });
   }
   return ok({ ...letters.value, was: was.email, is: is.email, areLinksEnded, isAcknowledged });

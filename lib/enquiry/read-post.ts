@@ -61,7 +61,7 @@ export async function readPostItem(caller: Caller, id: string): Promise<Result<{
   if (no) return no;
   const row = await database().post.findUnique({ where: { id }, include: ENQUIRY });
   if (!row) return NOT_THERE;
-  const [nameOf, suggested] = await Promise.all([peopleNames([row.broughtById]), row.fromAddress === null ? [] : enquiriesOfAddress(row.fromAddress)]);
+  const [nameOf, suggested] = await Promise.all([peopleNames([row.broughtById]), row.fromAddress === null ? [] : enquiriesOfAddress(database(), row.fromAddress)]);
   return ok({ post: postView(row, nameOf), suggested: suggested.slice(0, 5), raw: row.kind === "unreadable" ? await rawOf(row) : null });
 }
 

@@ -10,6 +10,7 @@ import { unlessHeard } from "./heard";
 import { inOneStep } from "./one-step";
 import { reasonsGiven } from "./promises";
 import { leavesAt } from "./send-at";
+import { unlessSorted } from "./waiting-in-post";
 import { pokeOutbox } from "./write-letter";
 
 /** The second person's approval of what a trainee approved: the very revision they approved goes out, at the time they chose where that lies ahead. */
@@ -21,7 +22,7 @@ export async function secondReply(caller: Caller, { enquiryId, documents, heard 
     const draft = await tx.draft.findUnique({ where: { enquiryId }, select: { waitingNumber: true, waitingKind: true, waitingById: true, waitingSince: true, waitingSendAt: true } });
     if (draft?.waitingNumber == null || draft.waitingKind === "acknowledgement" || !draft.waitingKind) return alreadyDone(tx, caller, enquiryId);
     if (draft.waitingById === caller.staffId) return refuse("not-allowed", "You approved this yourself. A second person must read it.");
-    const changed = (await unlessHeard(tx, enquiryId, heard)) ?? (await unlessAsSeen(tx, enquiryId, documents));
+    const changed = (await unlessSorted(tx, enquiryId)) ?? (await unlessHeard(tx, enquiryId, heard)) ?? (await unlessAsSeen(tx, enquiryId, documents));
     if (changed) return changed;
     const number = draft.waitingNumber;
     const { asked, ...reasons } = await reasonsGiven(tx, { enquiryId, number });

@@ -10,13 +10,13 @@ import { readSettings } from "../workshop/settings";
 import type { Caller } from "./caller";
 import { isEnded } from "./client-standing";
 import { enquiriesOfAddress } from "./enquiries-of-address";
-import { holdBack } from "./hold-back";
 import { fileBounce, sayBounce, sayFiledBounce } from "./file-bounce";
 import { leftOutColumn } from "./left-out";
 import { openLetter } from "./open-letter";
 import { ourLetter, ourLetters } from "./our-letters";
 import { withSoundPictures, type Sorted, type SortedMessage } from "./sound-pictures";
 import { takeReply } from "./take-reply";
+import { holdForPost } from "./waiting-in-post";
 
 const SYSTEM: Caller = { kind: "system", what: "post" };
 /** Reading is begun this often; a message that ends the program each time is then left to people. *elicited* */
@@ -112,10 +112,9 @@ async function placeLetter(post: Post, message: SortedMessage, now: Date): Promi
 
 /** It waits for a person, and with it whatever of ours was about to leave to its sender: nobody has read yet what it says. */
 async function letWait(post: Post, { sender, why }: { sender: string; why: string }, now: Date): Promise<void> {
-  const open = sender === "" ? [] : (await enquiriesOfAddress(sender)).filter((e) => !isEnded(e.state));
   await transact(async (tx) => {
     const { count } = await tx.post.updateMany({ where: { id: post.id, state: "received" }, data: { kind: "letter", state: "waiting", says: why } });
-    if (count === 1) for (const { id } of open) await holdBack(tx, id, now);
+    if (count === 1) await holdForPost(tx, sender, now);
   });
 }
 
@@ -135,7 +134,7 @@ async function cameBefore(post: Post, { messageId, body }: IncomingMessage): Pro
 async function whyWaits(post: Post, { from, pictures, brokenPictures, sentAt }: SortedMessage, now: Date): Promise<string | null> {
   const broken = brokenPictures.length;
   if (!from) return "It names no sender.";
-  if ((await enquiriesOfAddress(from.address)).some((e) => !isEnded(e.state))) return "Its sender has an open enquiry; it may belong there.";
+  if ((await enquiriesOfAddress(database(), from.address)).some((e) => !isEnded(e.state))) return "Its sender has an open enquiry; it may belong there.";
   if (pictures.length === 0 && broken > 0) return `${broken === 1 ? "Its photo" : `None of its ${broken} photos`} could ${broken === 1 ? "not " : ""}be opened, so a person decides whether it is an enquiry.`;
   if (pictures.length === 0) return "It carries no photo, so a person decides whether it is an enquiry.";
   if ((sentAt ?? post.arrivedAt).getTime() < now.getTime() - FRESH_MS) return "It was written more than a week ago.";

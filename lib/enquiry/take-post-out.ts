@@ -11,6 +11,7 @@ import { inOneStep } from "./one-step";
 import { reconsider } from "./reconsider";
 import { withSoundPictures } from "./sound-pictures";
 import { MESSAGE } from "./stored";
+import { holdForPost } from "./waiting-in-post";
 
 const MEANWHILE: Refusal = refuse("changed-meanwhile", "Somebody has taken it out already, or has said that it is the client’s own.");
 
@@ -22,9 +23,9 @@ const MEANWHILE: Refusal = refuse("changed-meanwhile", "Somebody has taken it ou
 export async function takePostOut(caller: Caller, postId: string, now: Date): Promise<Result<null>> {
   const no = authorise(caller, "sort-post");
   if (no) return no;
-  const post = await database().post.findUnique({ where: { id: postId }, select: { enquiryId: true, enquiry: { select: { reference: true } } } });
+  const post = await database().post.findUnique({ where: { id: postId }, select: { fromAddress: true, enquiryId: true, enquiry: { select: { reference: true } } } });
   if (!post) return NOT_THERE;
-  const { enquiryId, enquiry } = post;
+  const { fromAddress, enquiryId, enquiry } = post;
   if (!enquiryId || !enquiry) return MEANWHILE;
   const incoming = await withSoundPictures(await readMessage(await readPostFile(postId)));
   if (incoming.kind !== "letter") return NOT_THERE;
@@ -36,6 +37,7 @@ export async function takePostOut(caller: Caller, postId: string, now: Date): Pr
     const out = await tx.post.updateMany({ where: { id: postId, state: "filed", enquiryId }, data: { state: "waiting", kind: "letter", says, enquiryId: null, leftOut: leftOutColumn(incoming.message) } });
     if (out.count !== 1) return MEANWHILE;
     await audit(tx, caller, { action: "mail-taken-out", enquiryId, at: now, detail: { postId } });
+    await holdForPost(tx, fromAddress, now);
     await reconsider(tx, { rugId: words.rugId, enquiryId }, now);
     return ok(null);
   });

@@ -207,3 +207,39 @@ test("My client's letter answers none of ours and waits in the Post: my own lett
   await expect(note(page)).toContainText("May I bring it on Monday?");
   await expect(waits).toBeHidden();
 });
+
+test("A letter of my client's waits in the Post before I approve mine: it leaves neither at once nor for a time, nor as a question, until I have said where theirs belongs", async ({ person }) => {
+  const email = "sunniva@mail.example";
+  const page = await person({ storageState: owner });
+  const at = await takenIn(page, "Sunniva Locke", email);
+  const second = await person({ storageState: owner });
+  await second.goto(`${desk.url}/desk/post`);
+  const bytes = letter({ from: `Sunniva Locke <${email}>`, subject: "Before you answer", text: "The label says wool after all.", date: new Date() });
+  await second.locator("input[type=file]").setInputFiles({ name: "before.eml", mimeType: "message/rfc822", buffer: bytes });
+  await expect(second.getByRole("listitem").filter({ hasText: "before.eml" })).toContainText("It waits for you.");
+
+  const waits = page.getByRole("region", { name: "In the Post from this address" });
+  const said = page.getByRole("region", { name: "The letter" }).getByRole("status");
+  const REFUSED = "A letter from Sunniva Locke’s address waits in the Post. Say first where it belongs. Nothing was sent, and your words are kept.";
+  await expect(waits, "the page was opened before it came").toBeHidden();
+  await page.getByRole("button", { name: "Approve and send" }).click();
+  await expect(said).toHaveText(REFUSED);
+  await expect(waits.getByRole("link", { name: "Before you answer" })).toBeVisible();
+  await isSeenWell(page, await person({ ...PHONE, storageState: owner }), "refused-for-post");
+  await page.getByText("Send it at a chosen time").click();
+  await page.getByRole("button", { name: "Approve for then" }).click();
+  await expect(said).toHaveText(REFUSED);
+  await page.getByRole("button", { name: "Ask for more" }).click();
+  await page.getByLabel("Text of the question").fill("Dear Sunniva Locke,\n\nHow old is it?");
+  await page.getByRole("button", { name: "Send the question" }).click();
+  await expect(said).toHaveText(REFUSED);
+
+  await page.goto(at);
+  await waits.getByRole("link", { name: "Before you answer" }).click();
+  await page.getByRole("button", { name: "Put it aside" }).click();
+  await expect(page).toHaveURL(`${desk.url}/desk/post`);
+  await page.goto(at);
+  await expect(waits).toBeHidden();
+  await page.getByRole("button", { name: "Approve and send" }).click();
+  await expect(page.getByRole("button", { name: "Take it back" })).toBeVisible();
+});

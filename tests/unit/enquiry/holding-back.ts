@@ -5,6 +5,8 @@ import { sendFromClient } from "../../../lib/enquiry/answer-client";
 import { approveReply } from "../../../lib/enquiry/approve-reply";
 import { askClient } from "../../../lib/enquiry/ask-client";
 import { encloseDocument } from "../../../lib/enquiry/enclose-document";
+import { asSeen } from "../../../lib/enquiry/client-schema";
+import { correctClient } from "../../../lib/enquiry/correct-client";
 import { enterEnquiry } from "../../../lib/enquiry/enter-enquiry";
 import { keepPost } from "../../../lib/enquiry/keep-post";
 import { makeDocument } from "../../../lib/enquiry/make-document";
@@ -13,8 +15,10 @@ import { putPostAside } from "../../../lib/enquiry/put-post-aside";
 import { readClientPage } from "../../../lib/enquiry/read-client-page";
 import { readEnquiry } from "../../../lib/enquiry/read-enquiry";
 import { readQueue } from "../../../lib/enquiry/read-queue";
-import { sortPost } from "../../../lib/enquiry/sort-post";
+import { secondReply } from "../../../lib/enquiry/second-reply";
+import { sortPost, sortReceived } from "../../../lib/enquiry/sort-post";
 import { takeBackLetter } from "../../../lib/enquiry/take-back";
+import { takePostOut } from "../../../lib/enquiry/take-post-out";
 import { ANSWER_HERE } from "../../../lib/reply/open-places";
 import { deliverDue } from "../../../lib/mail/outbox";
 import { withoutFoot } from "../../../lib/mail/foot";
@@ -106,6 +110,72 @@ export function holdingBack(): void {
       expect((await view(other.enquiryId)).inPost).toEqual([]);
       good(await putPostAside(await nell(), { postId }, later(4)));
       expect((await view(enquiryId)).inPost).toEqual([]);
+    });
+    /** A letter from the client's own address that answers none of ours. */
+    async function writesAnew(to: string, now = later(3)): Promise<string> {
+      const { postId } = good(await keepPost(SYSTEM, Readable.from([letter({ from: to, subject: randomUUID(), text: "Please wait with your answer." })]), now));
+      await sortPost(postId, now);
+      return postId;
+    }
+    const addressOf = async (enquiryId: string) => (await database().letter.findFirstOrThrow({ where: { enquiryId, automatic: true } })).toAddress;
+    const inPost = (name: string) => ({ ok: false, code: "changed-meanwhile", say: `A letter from ${name}’s address waits in the Post. Say first where it belongs. Nothing was sent, and your words are kept.` });
+
+    it.each([["at once", null], ["for a time", EIGHT]])("is not approved %s while a letter from its client's address waits in the Post already, until that is sorted", async (_, sendAt) => {
+      const { enquiryId } = await anEnquiry();
+      const other = await anEnquiry();
+      const postId = await writesAnew(await addressOf(enquiryId));
+      const { heard } = await view(enquiryId);
+      expect(await approveReply(await nell(), { enquiryId, number: 1, sendAt, heard, read: true }, later(4))).toMatchObject(inPost("Ana Example"));
+      expect(await askClient(await nell(), { enquiryId, subject: "A question", text: "How old is it?" }, later(4))).toMatchObject(inPost("Ana Example"));
+      expect(await approveReply(await staff("trainee", "Tam Ridley"), { enquiryId, number: 1 }, later(4))).toMatchObject(inPost("Ana Example"));
+      expect(await database().letter.count({ where: { enquiryId, automatic: false } })).toBe(0);
+      expect(await view(enquiryId)).toMatchObject({ state: "new", draft: { number: 1 }, waitsForSecond: null, inPost: [{ id: postId }] });
+      good(await approveReply(await nell(), { enquiryId: other.enquiryId, number: 1 }, later(4)));
+      good(await putPostAside(await nell(), { postId }, later(5)));
+      good(await approveReply(await nell(), { enquiryId, number: 1, sendAt, heard }, later(6)));
+    });
+    it("is not sent by a second person past a letter that came to the Post after the first approved it", async () => {
+      const { enquiryId } = await anEnquiry();
+      good(await approveReply(await staff("trainee", "Tam Ridley"), { enquiryId, number: 1 }, later(2)));
+      const postId = await writesAnew(await addressOf(enquiryId));
+      expect(await secondReply(await nell(), { enquiryId }, later(4))).toMatchObject(inPost("Ana Example"));
+      good(await putPostAside(await nell(), { postId }, later(5)));
+      good(await secondReply(await nell(), { enquiryId }, later(6)));
+    });
+    it("names how many letters wait, where it is not one", async () => {
+      const { enquiryId } = await anEnquiry();
+      const to = await addressOf(enquiryId);
+      await writesAnew(to);
+      await writesAnew(to);
+      expect(await approveReply(await nell(), { enquiryId, number: 1 }, later(4))).toMatchObject({ say: "2 letters from Ana Example’s address wait in the Post. Say first where they belong. Nothing was sent, and your words are kept." });
+    });
+    it("comes back where a letter from its address is put back among what waits, is taken out of another enquiry, or waits at the address that it is pointed at", async () => {
+      const aside = await anEnquiry();
+      const postId = await writesAnew(await addressOf(aside.enquiryId));
+      good(await putPostAside(await nell(), { postId }, later(4)));
+      const past = await approve(aside.enquiryId, EIGHT);
+      good(await putPostAside(await nell(), { postId, isBack: true }, later(5)));
+
+      const taken = await anEnquiry();
+      const elsewhere = await anEnquiry();
+      const ours = await database().letter.findFirstOrThrow({ where: { enquiryId: elsewhere.enquiryId, automatic: true } });
+      const { postId: answers } = good(await keepPost(SYSTEM, Readable.from([letter({ from: await addressOf(taken.enquiryId), text: SAID, answers: ours.messageId })]), later(3)));
+      await sortPost(answers, later(3));
+      const beside = await approve(taken.enquiryId, EIGHT);
+      good(await takePostOut(await nell(), answers, later(5)));
+
+      const moved = await anEnquiry();
+      const pointed = await approve(moved.enquiryId, EIGHT);
+      const address = `${randomUUID()}@example.org`;
+      good(await keepPost(SYSTEM, Readable.from([letter({ from: address, text: "Is my rug worth it?" })]), later(3)));
+      await sortReceived(later(3));
+      const { name, email, telephone } = (await view(moved.enquiryId)).client;
+      good(await correctClient(await nell(), { enquiryId: moved.enquiryId, seen: asSeen({ name, email, telephone }), contact: { name, email: address, telephone }, isSomebodyElses: false }, later(5)));
+
+      expect(await Promise.all([past, beside, pointed].map(async (id) => (await rowOf(id)).state))).toEqual(["taken_back", "taken_back", "taken_back"]);
+      mail.server.received.length = 0;
+      await deliverDue(AT_EIGHT);
+      expect(mail.server.received.filter((m) => !m.mail.headers.has("auto-submitted"))).toEqual([]);
     });
     it("leaves the words that a person wrote as they are, and it is our turn since the client wrote where they had heard from us before", async () => {
       const enquiry = await anEnquiry();
