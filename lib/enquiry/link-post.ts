@@ -6,6 +6,7 @@ import { authorise } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
 import { inOneStep } from "./one-step";
 import { readSortable, SORTABLE } from "./open-post";
+import { lettersOf } from "./our-letters";
 import { REFERENCE_PATTERN } from "./reference";
 import { SORTED_ALREADY, takeReply } from "./take-reply";
 
@@ -23,7 +24,7 @@ export async function linkPost(caller: Caller, { postId, reference }: { postId: 
   if (!number.success) return wrong(number.error.issues[0]?.message ?? "");
   const enquiry = await database().enquiry.findUnique({ where: { reference: number.data }, select: { id: true } });
   if (!enquiry) return wrong(`There is no enquiry ${number.data}.`);
-  const found = await readSortable(postId);
+  const found = await readSortable(postId, () => lettersOf(enquiry.id));
   if (!found.ok) return found;
   const { post, message } = found.value;
   const enquiryId = enquiry.id;

@@ -1,5 +1,5 @@
 import "server-only";
-import { readMessage, type IncomingMessage } from "../mail/incoming/read-message";
+import { readMessage, type IncomingMessage, type OurLetters } from "../mail/incoming/read-message";
 import { database, type Post } from "../store/database";
 import { readPostFile } from "../store/post-files";
 import { readSettings } from "../workshop/settings";
@@ -14,12 +14,12 @@ import { SORTED_ALREADY } from "./take-reply";
 /** The states from which a person may sort a message. */
 export const SORTABLE = ["waiting", "aside"] as const;
 
-/** A message that a person may still sort, read once more; its pictures are nowhere but in its file. */
-export async function readSortable(postId: string): Promise<Result<{ post: Post; message: IncomingMessage | null }>> {
+/** A message that a person may still sort, read once more; its pictures are nowhere but in its file. `ours`: finds the letters of ours that it may repeat. */
+export async function readSortable(postId: string, ours: OurLetters = ourLetters): Promise<Result<{ post: Post; message: IncomingMessage | null }>> {
   const post = await database().post.findUnique({ where: { id: postId } });
   if (!post) return NOT_THERE;
   if (!SORTABLE.some((s) => s === post.state)) return SORTED_ALREADY;
-  const incoming = await readMessage(await readPostFile(postId), ourLetters);
+  const incoming = await readMessage(await readPostFile(postId), ours);
   return ok({ post, message: incoming.kind === "unreadable" ? null : incoming.message });
 }
 

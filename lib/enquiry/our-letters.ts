@@ -13,7 +13,11 @@ export async function ourLetter(db: Pick<Tx, "letter">, answers: readonly (strin
 /** All letters of the enquiry whose letter is answered, as they went out: a thread repeats the earlier ones too. null where none of the ids is ours. */
 export async function ourLetters(answers: readonly string[]): Promise<string | null> {
   const letter = await ourLetter(database(), answers);
-  if (!letter) return null;
-  const all = await database().letter.findMany({ where: { enquiryId: letter.enquiryId }, orderBy: OLDEST_FIRST.createdAt, select: { text: true } });
+  return letter && lettersOf(letter.enquiryId);
+}
+
+/** All letters of an enquiry that may be repeated, as they went out. */
+export async function lettersOf(enquiryId: string): Promise<string> {
+  const all = await database().letter.findMany({ where: { enquiryId, state: { not: "taken_back" } }, orderBy: OLDEST_FIRST.createdAt, select: { text: true } });
   return all.map(({ text }) => withLinks(text)).join("\n\n");
 }

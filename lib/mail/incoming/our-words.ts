@@ -3,7 +3,7 @@ export interface Piece { readonly text: string; readonly isOurs: boolean }
 
 /** A word of a text, spelt so that programs that change quotes, dashes, accents or spaces change nothing of it, and where it stands. */
 interface Word { readonly word: string; readonly line: number; readonly start: number; readonly end: number }
-/** A sentence or line of ours. `left`: how often it still may stand there; at our foot any number of times, since the HTML form names us twice. */
+/** A sentence or line of ours. `left`: how often it still may stand there; at our foot any number of times, since the HTML form names us twice, and in loose lines, where somebody may quote it above our letter. */
 interface Sentence { readonly words: readonly string[]; readonly isFoot: boolean; readonly isAsked: boolean; left: number }
 /** Words from one place up to another, not with it. */
 type Span = readonly [from: number, to: number];
@@ -23,6 +23,11 @@ const SURELY_WORDS = 8;
 /** A sentence of ours may be broken off at the end of a line after so many words, and goes on within so many lines. *elicited* */
 const BROKEN_WORDS = 3;
 const BROKEN_LINES = 40;
+/** Where nothing marks a line or stands over it, only a whole sentence of so many words tells that it is ours. *elicited* */
+const LOOSE_WORDS = 5;
+/** Where a sentence begins within a line, and what ends one. */
+const OPENS = /(?:[.!?…:;]["”’')\]]*\s+|["“”‘’'«(]\s*)$/u;
+const ENDS = /^[^\p{L}\p{N}]*$|^["”’')\]]*[.!?…:;]/u;
 
 /** Our letter by its sentences, found by the first word of each. */
 function sentencesOf(letter: string): ReadonlyMap<string, Sentence[]> {
@@ -52,22 +57,53 @@ class Repeated {
   surely = 0;
   readonly #lines: readonly string[];
   readonly #ours: ReadonlyMap<string, Sentence[]>;
+  /** By line: that nothing but its words can tell whose it is. */
+  readonly #loose: readonly boolean[];
 
-  constructor(lines: readonly string[], ours: ReadonlyMap<string, Sentence[]>) {
+  constructor(lines: readonly string[], ours: ReadonlyMap<string, Sentence[]>, loose: readonly boolean[]) {
     this.#lines = lines;
     this.#ours = ours;
+    this.#loose = loose;
     this.words = lines.flatMap((line, i) => wordsOf(line, i));
     this.isOurs = this.words.map(() => false);
-    for (let at = 0; at < this.words.length; at++) if (!this.isOurs[at]) this.#claim(at);
+    this.words.forEach((_, at) => this.#claim(at, { least: this.#isLoose(at) ? LOOSE_WORDS : 0 }));
+    this.#claimAmong();
   }
 
-  #beginsLine(at: number): boolean { return this.words[at]?.line !== this.words[at - 1]?.line; }
+  /** Shorter sentences in loose lines are ours where any is surely so: as many words in a row, such as our closing and foot, what stands between such rows, and next to them. */
+  #claimAmong(): void {
+    const loose = this.words.flatMap((_, at) => (this.#isLoose(at) ? [at] : []));
+    if (!loose.some((at) => this.isOurs[at])) return;
+    for (const at of loose) if (this.#rowFrom(at) >= LOOSE_WORDS) this.#claim(at, { least: 0 });
+    const sure = loose.filter((at) => this.isOurs[at]);
+    const [first = 0, last = 0] = [sure.at(0), sure.at(-1)];
+    for (const at of [...loose].reverse()) if (at < first) this.#claim(at, { least: 0, isBeforeOurs: true });
+    for (const at of loose) if (at > first && (at < last || this.isOurs[at - 1])) this.#claim(at, { least: 0 });
+  }
 
-  /** Takes the longest sentence of ours that begins here for ours. */
-  #claim(at: number): void {
-    const found = this.#sentencesAt(at).map((sentence) => ({ sentence, spans: this.#spans(sentence.words, at) })).filter(({ sentence, spans }) => this.#isWhole(sentence, spans));
-    const [longest] = found.sort((a, b) => b.sentence.words.length - a.sentence.words.length);
-    if (!longest?.spans) return;
+  /** How many words in a row from here on stand in sentences of ours; as many as are asked for are enough. */
+  #rowFrom(at: number): number {
+    let end = at;
+    while (end - at < LOOSE_WORDS) {
+      const next = this.isOurs[end] ? end + 1 : this.#longestAt(end, { least: 0, isBeforeOurs: false })?.spans[0]?.[1];
+      if (next === undefined) break;
+      end = next;
+    }
+    return end - at;
+  }
+
+  #isLoose(at: number): boolean { return this.#loose[this.words[at]?.line ?? 0] === true; }
+  #beginsLine(at: number): boolean { return this.words[at]?.line !== this.words[at - 1]?.line; }
+  /** What stands in a word's line before it, and after it. */
+  #around(at: number): readonly [string, string] {
+    const word = this.words[at], line = this.#lines[word?.line ?? 0] ?? "";
+    return [line.slice(0, word?.start), line.slice(word?.end)];
+  }
+
+  /** Takes the longest sentence of ours that begins here for ours, where it has so many words. `isBeforeOurs`: only where words of ours follow it. */
+  #claim(at: number, { least, isBeforeOurs = false }: { least: number; isBeforeOurs?: boolean }): void {
+    const longest = this.isOurs[at] ? null : this.#longestAt(at, { least, isBeforeOurs });
+    if (!longest) return;
     for (const [from, to] of longest.spans) this.isOurs.fill(true, from, to);
     const { sentence } = longest;
     if (sentence.isFoot) return;
@@ -75,9 +111,18 @@ class Repeated {
     if (sentence.words.length >= FULL_WORDS) this.surely += sentence.words.length;
   }
 
-  #sentencesAt(at: number): Sentence[] {
-    const isOpen = this.#beginsLine(at) || this.isOurs[at - 1] === true;
-    return (this.#ours.get(this.words[at]?.word ?? "") ?? []).filter((s) => (s.isFoot || s.left > 0) && (isOpen || s.words.length >= SURELY_WORDS));
+  #longestAt(at: number, { least, isBeforeOurs }: { least: number; isBeforeOurs: boolean }): { sentence: Sentence; spans: Span[] } | null {
+    const found = this.#sentencesAt(at, least).flatMap((sentence) => {
+      const spans = this.#spans(sentence.words, at);
+      return spans && this.#isWhole(sentence, spans) && (!isBeforeOurs || this.isOurs[spans.at(-1)?.[1] ?? -1]) ? [{ sentence, spans }] : [];
+    });
+    return found.sort((a, b) => b.sentence.words.length - a.sentence.words.length)[0] ?? null;
+  }
+
+  #sentencesAt(at: number, least: number): Sentence[] {
+    const isLoose = this.#isLoose(at);
+    const isOpen = this.#beginsLine(at) || this.isOurs[at - 1] === true || (isLoose && OPENS.test(this.#around(at)[0]));
+    return (this.#ours.get(this.words[at]?.word ?? "") ?? []).filter((s) => (s.isFoot || s.left > 0 || (isLoose && s.words.length >= LOOSE_WORDS)) && s.words.length >= least && (isOpen || (!isLoose && s.words.length >= SURELY_WORDS)));
   }
 
   #same(words: readonly string[], at: number): number {
@@ -99,12 +144,12 @@ class Repeated {
   }
 
   /** Whether a sentence that was found is one: a short one fills its lines, is asked as we asked it, or another of ours follows. */
-  #isWhole({ words, isAsked }: Sentence, spans: readonly Span[] | null): boolean {
-    const end = spans?.at(-1)?.[1];
+  #isWhole({ words, isAsked }: Sentence, spans: readonly Span[]): boolean {
+    const end = spans.at(-1)?.[1];
     if (end === undefined) return false;
-    const last = this.words[end - 1];
-    if (words.length >= FULL_WORDS || this.#beginsLine(end)) return true;
-    if (isAsked && last && this.#lines[last.line]?.slice(last.end).trimStart().startsWith("?")) return true;
+    const [, after] = this.#around(end - 1);
+    if (this.#beginsLine(end) || (words.length >= FULL_WORDS && (!this.#isLoose(end - 1) || ENDS.test(after)))) return true;
+    if (isAsked && after.trimStart().startsWith("?")) return true;
     return (this.#ours.get(this.words[end]?.word ?? "") ?? []).some((s) => this.#same(s.words, end) === s.words.length);
   }
 
@@ -135,9 +180,10 @@ function piecesOf(text: string, [first, ...words]: readonly Marked[]): Piece[] {
 
 /**
  * Tells lines of ours from what somebody wrote between them; each sentence of ours is ours as often as it stands in `letter`, our letters
- * as they were sent. null where no sentence of ours stands there.
+ * as they were sent. `loose`: the lines that nothing marks for repeated; ours in them are whole sentences of five words or more, and what stands
+ * among those. null where no sentence of ours stands there.
  */
-export function piecesByWriter(lines: readonly string[], letter: string): readonly (readonly Piece[])[] | null {
-  const repeated = new Repeated(lines, sentencesOf(letter));
+export function piecesByWriter(lines: readonly string[], letter: string, loose: readonly boolean[]): readonly (readonly Piece[])[] | null {
+  const repeated = new Repeated(lines, sentencesOf(letter), loose);
   return repeated.surely === 0 ? null : repeated.pieces();
 }

@@ -12,17 +12,15 @@ const RULE = /^[-–—_=*~#•\s]*$/u;
 
 /**
  * What somebody wrote between the lines of ours becomes theirs, unmarked, and lines of ours are marked, also where a program marked
- * neither. What repeats no letter of ours, such as an earlier one of theirs, stays as it is. `isKnown`: whether any did.
+ * neither and put no head over them. What repeats no letter of ours, such as an earlier one of theirs, stays as it is. `isKnown`: whether any
+ * of what a program had told for repeated was ours.
  */
 export function toldApart(lines: readonly Line[], ours: string | null): { readonly lines: readonly Line[]; readonly isKnown: boolean } {
   if (ours === null) return { lines, isKnown: false };
-  let isKnown = false;
-  const told = partsOf(lines).flatMap(({ head, rest }) => {
-    const between = betweenOurs(rest, { ours, hasHead: head.length > 0 });
-    isKnown ||= between !== null;
-    return [...head.map((line) => ({ ...line, repeats: true })), ...(between ?? rest)];
-  });
-  return isKnown ? { lines: told, isKnown } : { lines, isKnown };
+  const parts = partsOf(lines).map(({ head, rest }) => ({ head, rest, between: betweenOurs(rest, { ours, hasHead: head.length > 0 }) }));
+  if (parts.every(({ between }) => between === null)) return { lines, isKnown: false };
+  const told = parts.flatMap(({ head, rest, between }) => [...head.map((line) => ({ ...line, repeats: true })), ...(between?.lines ?? rest)]);
+  return { lines: told, isKnown: parts.some(({ between }) => between?.isKnown) };
 }
 
 /** A letter's parts: what stands above all heads, and what follows each. */
@@ -38,23 +36,29 @@ function partsOf(lines: readonly Line[]): { head: Line[]; rest: Line[] }[] {
   return parts;
 }
 
-/** The lines of one part, each told for ours or theirs; null where nothing in it is ours. Above all heads only marked lines may be ours. */
-function betweenOurs(rest: readonly Line[], { ours, hasHead }: { ours: string; hasHead: boolean }): Line[] | null {
+/** The lines of one part, each told for ours or theirs; null where nothing in it is ours. Above all heads the lines that are not marked are theirs unless they plainly repeat ours. */
+function betweenOurs(rest: readonly Line[], { ours, hasHead }: { ours: string; hasHead: boolean }): { lines: Line[]; isKnown: boolean } | null {
   const mayBe = rest.map((line) => hasHead || line.repeats);
-  const byLine = piecesByWriter(rest.map(({ text }, i) => (mayBe[i] ? withoutMarks(text) : "")), ours);
+  const byLine = piecesByWriter(rest.map(({ text }) => withoutMarks(text)), ours, mayBe.map((may) => !may));
   if (!byLine) return null;
   const hasOurs = byLine.map((pieces) => pieces.some((p) => p.isOurs));
   const depth = Math.max(...rest.filter((_, i) => hasOurs[i]).map((line) => depthOf(line.text)));
   const folded = foldedBelow(rest.map((line) => withoutMarks(line.text)), hasOurs.lastIndexOf(true));
-  let before = true;
-  return rest.flatMap((line, i) => {
-    if (!mayBe[i]) return [line];
+  let before = true, isAfterOurs = false;
+  const lines = rest.flatMap((line, i) => {
+    if (!mayBe[i] && !hasOurs[i]) {
+      const isRule = RULE.test(line.text) && (isAfterOurs || hasOurs[rest.findIndex((next, n) => n > i && next.text.trim() !== "")] === true);
+      isAfterOurs &&= isRule;
+      return [isRule && line.text.trim() !== "" ? { text: marked(line.text), repeats: true } : line];
+    }
     if (withoutMarks(line.text) === "") return [{ text: before ? line.text : "", repeats: before }];
     const isOlder = depthOf(line.text) > depth && !hasOurs[i];
     const told = isOlder || folded[i] ? [{ text: line.text, repeats: true }] : linesOf(line.text, byLine[i] ?? [], before);
     before = told.at(-1)?.repeats === true;
+    isAfterOurs = before;
     return told;
   });
+  return { lines, isKnown: hasOurs.some((is, i) => is && mayBe[i]) };
 }
 
 /** Behind the words of a link, and wrapped. */

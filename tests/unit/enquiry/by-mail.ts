@@ -162,6 +162,40 @@ export function byMail(): void {
       expect(view.urgency).toBe("hours");
       expect(view.urgencyWhy).toContain("still wet");
     });
+    const CLEAR = "Thanks, that is all clear to me.";
+    const OUR_WORDS = "The smell is another matter: after cleaning it may still come back in damp weather.\n\nIf it is wet, lift it off the floor now and let it dry today.";
+    /** An enquiry answered in words that would be urgent if its client had written them. */
+    async function answeredUrgently() {
+      const { enquiryId, email, letter: ours } = await answered();
+      const text = ours.text.replace("\n\n", `\n\n${OUR_WORDS}\n\n`);
+      await database().letter.update({ where: { id: ours.id }, data: { text } });
+      return { enquiryId, email, ours: { ...ours, text } };
+    }
+    it("reads nothing in our own letter that stands below a client's words without a mark or a head, nor between their answers", async () => {
+      const { enquiryId, email, ours } = await answeredUrgently();
+      const before = await viewOf(enquiryId, later(59));
+      await came(letter({ from: email, text: `${CLEAR}\n\n${ours.text}`.replaceAll("\n", "\r\n"), answers: ours.messageId }), later(60));
+      const view = await viewOf(enquiryId, later(61));
+      expect(view.since?.messages.map((m) => m.text)).toEqual([CLEAR]);
+      expect([view.urgency, view.urgencyWhy]).toEqual([before.urgency, before.urgencyWhy]);
+      expect(view.draft?.text).not.toContain("lift it");
+      const blocks = ours.text.split("\n\n");
+      await came(letter({ from: email, text: [blocks[0], CLEAR, ...blocks.slice(1, 3), "My sister has the receipt.", ...blocks.slice(3)].join("\n\n").replaceAll("\n", "\r\n"), answers: ours.messageId }), later(62));
+      const after = await viewOf(enquiryId, later(63));
+      const own = after.since?.messages[1]?.text.split("\n").filter((line) => !line.startsWith(">")).join(" ") ?? "";
+      expect(own).toContain(CLEAR);
+      expect(own).toContain("My sister has the receipt.");
+      expect(own).not.toMatch(/smell|wet|regards/u);
+      expect([after.urgency, after.urgencyWhy]).toEqual([before.urgency, before.urgencyWhy]);
+    });
+    it("reads nothing in our own letter either where somebody here puts a new letter that repeats it to its enquiry", async () => {
+      const { enquiryId, email, ours } = await answeredUrgently();
+      const { id, state } = await came(letter({ from: email, text: `${CLEAR}\n\n${ours.text}`.replaceAll("\n", "\r\n") }), later(60));
+      expect(state).toBe("waiting");
+      const { reference } = await database().enquiry.findUniqueOrThrow({ where: { id: enquiryId } });
+      good(await linkPost(await staff("trainee", "Pia"), { postId: id, reference }, later(61)));
+      expect((await viewOf(enquiryId, later(62))).since?.messages.map((m) => m.text)).toEqual([CLEAR]);
+    });
     it("says beside a letter that repeats what is none of ours that words of theirs may stand in that, and not beside one that repeats ours alone", async () => {
       const { enquiryId, email, letter: ours } = await answered();
       const head = "Thank you.\r\n\r\nFrom: Lantern Yard\r\nSent: Wednesday\r\nTo: Ana\r\nSubject: Rug\r\n\r\n";

@@ -47,7 +47,7 @@ describe("foldQuoted, knowing our letter", () => {
     ["several answers of several lines, in order, with a blank line between two of theirs",
       `${ORIGINAL}${below("– When did it happen?", "Yesterday.", below(ASKED, "Yes.\n\nAlso the felt below."))}`,
       `> ${ASKED}\n\nYes.\n\nAlso the felt below.\n\n> – When did it happen?\n\nYesterday.`],
-    ["an answer below our whole letter", `${ORIGINAL}${OURS}\n${LATE}`, `> 1 Quay\n> Leith\n> 01632 960 200\n> desk@lantern-yard.example\n\n${LATE}`],
+    ["an answer below our whole letter", `${ORIGINAL}${OURS}\n${LATE}`, `> – Is it still wet?\n> – When did it happen?\n\n${LATE}`],
     ["an answer that begins as a sentence of ours does", `${ORIGINAL}${below(ASKED, "The pile is likely viscose and it ran.")}`, `> ${ASKED}\n\nThe pile is likely viscose and it ran.`],
     ["an answer that is a part of a sentence of ours", `${ORIGINAL}${below(ASKED, "So please don’t wash it.")}`, `> ${ASKED}\n\nSo please don’t wash it.`],
     ["an answer in the words of ours, beside them", `${ORIGINAL}${below(ASKED, "Is it still wet? Yes.")}`, `> ${ASKED}\n\nIs it still wet? Yes.`],
@@ -67,6 +67,35 @@ describe("foldQuoted, knowing our letter", () => {
     const folded = foldQuoted(came, OURS);
     expect(folded.own).toBe(own);
     expect(hidesPerhaps(folded.quoted)).toBe(false);
+  });
+
+  const WITH_DRY = OURS.replace("Please tell us:", "When it is dry we look at it again.\n\nPlease tell us:");
+  const CLEAR = "Thanks, that is all clear to me.";
+  it.each<[string, string, string]>([
+    ["their words above our whole letter", `${CLEAR}\n\n${OURS}`, CLEAR],
+    ["the same where it was wrapped at 40", `${CLEAR}\n\n${wrapped(OURS, 40)}`, CLEAR],
+    ["the same where quotes, dashes and spaces were changed", `${CLEAR}\n${OURS.replaceAll("’", "'").replaceAll("–", "-").replaceAll(" ", "\u00a0")}`, CLEAR],
+    ["their closing and name above it", `${CLEAR}\n\nKind regards\nAna\n\n${OURS}`, `${CLEAR}\n\nKind regards\nAna`],
+    ["an answer between our paragraphs", `${CLEAR}\n\n${below(ASKED, LATE)}`, `${CLEAR}\n\n> ${ASKED}\n\n${LATE}`],
+    ["an answer between them, in lines of 72", wrapped(below(ASKED, LATE)), `> ${ASKED}\n\n${LATE}`],
+    ["an answer below it all, without our name", `${OURS}\n\n${LATE}`, `> – Is it still wet?\n> – When did it happen?\n\n${LATE}`],
+    ["one sentence of ours and its answer", `Thanks for that. The pile is likely viscose, and a bath would turn it brown for good, so please don't wash it before we have seen it - 25-50 % of such rugs never recover.\n\nIs that so? ${LATE}`,
+      `Thanks for that.\n\n> The pile is likely viscose, and a bath would turn it brown for good, so please don't wash it before we have seen it - 25-50 % of such rugs never recover.\n\nIs that so? ${LATE}`],
+    ["a sentence of ours in their quotes, also above our whole letter", `“When it is dry we look at it again.” Does that help?\n\n${WITH_DRY}`, "> “When it is dry we look at it again.”\n\nDoes that help?"],
+    ["a sentence of fewer than five words as theirs", `${CLEAR}\n\nIs it still wet?\n\nNo.`, `${CLEAR}\n\nIs it still wet?\n\nNo.`],
+    ["a part of a sentence of ours as theirs", `${CLEAR} So please don’t wash it before we have seen it.`, `${CLEAR} So please don’t wash it before we have seen it.`],
+    ["a sentence that goes on otherwise than ours as theirs", "When it is dry we look at it again with a lamp.", "When it is dry we look at it again with a lamp."],
+    ["a sentence of ours within one of theirs as theirs", "My sister says when it is dry we look at it again.", "My sister says when it is dry we look at it again."],
+    ["a sentence in which a word of ours was changed as theirs", "When it is wet we look at it again.", "When it is wet we look at it again."],
+  ])("keeps, where nothing is marked and no head stands over it, %s", (_, came, own) => {
+    const folded = foldQuoted(came, WITH_DRY);
+    expect(folded.own).toBe(own);
+    expect(hidesPerhaps(folded.quoted)).toBe(false);
+  });
+  it("leaves what is below a head in doubt where above it a sentence of ours is quoted and nothing below it is ours", () => {
+    const { own, quoted } = foldQuoted(`Please tell us when it is dry.\n\nWhen it is dry we look at it again.\n\nDoes that help?\n\n${ORIGINAL}Dear Bo,\n${LATE}`, "When it is dry we look at it again.");
+    expect(own).toBe("Please tell us when it is dry.\n\n> When it is dry we look at it again.\n\nDoes that help?");
+    expect(hidesPerhaps(quoted)).toBe(true);
   });
 
   const outlook = "<p>See below in red.</p><div><p><b>From:</b> Lantern Yard &lt;desk@lantern-yard.example&gt;<br><b>Sent:</b> Friday<br><b>To:</b> Ana<br><b>Subject:</b> Your rug</p></div>";
@@ -95,6 +124,18 @@ describe("foldQuoted, knowing our letter", () => {
         expect(ownLines(foldQuoted(ORIGINAL + as(answered), ours.text).own).trim()).toBe(LATE);
       }
     }), { numRuns: 60 });
+  });
+  it("finds it also where nothing is marked and no head stands over it", () => {
+    fc.assert(fc.property(anyLetter, fc.nat(), (ours, n) => {
+      const blocks = plainOf(ours.text).split("\n\n");
+      // A greeting alone between words of theirs is theirs.
+      const at = 1 + n % (blocks.length - 2);
+      for (const as of [(t: string) => t, wrapped]) {
+        const own = (letter: string[]) => ownLines(foldQuoted(`${CLEAR}\n\n${as(letter.join("\n\n"))}`, ours.text).own).replaceAll(/\s+/gu, " ").trim();
+        expect(own(blocks)).toBe(CLEAR);
+        expect(own([...blocks.slice(0, at + 1), LATE, ...blocks.slice(at + 1)])).toBe(`${CLEAR} ${LATE}`);
+      }
+    }), { numRuns: 40 });
   });
   it("finds it in HTML too", async () => {
     await fc.assert(fc.asyncProperty(anyLetter, async (ours) => {
