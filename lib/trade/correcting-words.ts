@@ -17,8 +17,10 @@ export interface CorrectedRow extends Source {
   readonly figures?: RegExp;
   /** With these in the sentence a figure, or one name set against another, is of this. */
   readonly beside?: readonly string[];
-  /** "It is not …" of what was answered corrects it by itself. */
-  readonly isByDenial?: true;
+  /** "It is not …" of what was answered corrects it by itself; `only`: and nothing else does. */
+  readonly isByDenial?: true | "only";
+  /** So does "it is …" of another: what was answered was true then, and is no more. The first name in what was answered is the answer. */
+  readonly isByNow?: true;
   /** What was answered may be named in the correction too, as where two sides were swapped. */
   readonly isGivenAgain?: true;
 }
@@ -40,7 +42,7 @@ export const CORRECTED: readonly CorrectedRow[] = [
     ], ...elicited,
   },
   {
-    of: ["incidents"],
+    of: ["incidents"], isByDenial: true,
     names: [
       ["spill", "spilled", "spilt"], ["pet", "dog", "cat", "puppy", "kitten", "the baby", "toddler"], ["sick", "vomit"], ["leak", "vase", "rain", "burst pipe"], ["flood", "flooded", "sewage"], ["moth", "moths", "beetles"], ["sun", "sunlight"], ["wear", "worn"],
     ], ...elicited,
@@ -64,7 +66,15 @@ export const CORRECTED: readonly CorrectedRow[] = [
     of: ["boughtWhere"], beside: ["bought", "purchased", "got it", "got this", "got the", "came from", "comes from", "it was"],
     names: [["online", "internet", "website"], ["auction", "antiques dealer"], ["rug shop", "carpet shop", "specialist"], ["furniture store", "furniture shop", "department store"], ["market", "bazaar"], ["second-hand", "second hand", "secondhand"], ["gift", "present", "inherited", "inheritance"]], ...elicited,
   },
-  { of: ["wetNow"], names: [["wet", "soaking", "soaked"], ["damp", "moist"], ["dry"]], ...elicited },
+  {
+    of: ["changes"], isByDenial: "only",
+    names: [
+      ["dye run", "dye runs", "dye bleed", "dye bleeding", "colour run", "color run", "colour ran", "color ran", "colour bleed", "color bleed", "bleeding", "bleed", "run"], ["browner", "browning", "brown stain", "yellower", "yellowing"], ["ring", "tide mark", "tidemark", "water mark", "watermark"],
+      ["paler", "bleached", "bleach mark"], ["faded", "fading"], ["stiff", "matted"], ["rough", "burst"], ["shading", "shadow", "lighter or darker"], ["smell", "smells", "smelly"], ["black spots", "mould", "mold", "mildew"], ["bare patch", "bare patches", "bare", "hole", "eaten"],
+      ["worn", "pressed flat", "wear"], ["wavy", "shrunk"], ["coming off", "crumbling"], ["dirty", "dirt"],
+    ], ...elicited,
+  },
+  { of: ["wetNow"], isByDenial: true, isByNow: true, names: [["wet", "soaking", "soaked", "sopping", "sodden"], ["damp", "moist", "clammy"], ["dry", "dried"]], ...elicited },
   { of: ["price"], figures: /(?<!\bin )\d[\d.,]*(?![\d.,]|\s*(?:%|cms?\b|mm\b|m\b|met(?:re|er)s?\b|ft\b|feet\b|foot\b|inch|years?\b|months?\b|weeks?\b|days?\b))/gu, beside: ["paid", "price", "cost", "costs", "£", "$", "€", "pounds", "euros", "dollars", "quid"], ...elicited },
   { of: ["boughtYear"], figures: /(?<![\d.,])(?:19|20)\d\d(?![\d.,]?\d)/gu, beside: ["bought", "purchased", "got it", "inherited", "was given", "year"], ...elicited },
   { of: ["size"], isGivenAgain: true, figures: /(?<![£$€\d])\d[\d.,]*/gu, beside: ["cm", "cms", "m", "metre*", "meter*", "ft", "feet", "foot", "inch*", "wide", "long", "x", "by", "measures", "size"], ...elicited },
@@ -80,6 +90,19 @@ export const CHANGE = /\b(?:change|correct|amend|alter)(?: (?:it|this|that|the|m
 export const INTO = /^ (?:to|into)(?: (?:a|an|the|red|white))* [£$€]?$/u;
 /** "It is not", before a name. */
 export const IT_IS_NOT = /\b(?:it|that|this|rug|carpet|pile|stain|mark|liquid)(?:(?:'s| is| was) (?:actually |really |in fact )?not| isn't| wasn't)(?: (?:a|an|the|real|really|pure|actually|made|of|from|any|even))* $/u;
+/** What is said of a name that was denied, so that it is not the name that is: "It is not the ring that worries me". */
+export const OF_WHICH = /^,? (?:that|which|who)\b/u;
+
+const PART = "(?:it|that|this|everything|all of it|(?:rug|carpet|pile|patch|spot|place|part|corner|edge|end|side|back|front|underside|middle|stain|mark)s?)";
+const HOW = "(?:now|still|all|a|bit|little|slightly|somewhat|quite|rather|very|completely|fully|totally|entirely|again|already|also|since|long|been|bone|thoroughly|perfectly|finally|actually|really|just|pretty|both)";
+/** Before a name: how it is by now, in its clause. */
+export const IT_IS_NOW: readonly RegExp[] = [new RegExp(`\\b${PART}(?: underneath| below)?(?:'s| is| are| has| have| feels?| seems?)(?: ${HOW})* $`, "u"), /^\W*(?:(?:sorry|yes|no)\W+)?still(?: a bit| a little| slightly| quite| very)? $/u];
+/** The same in one word, with its name: "it dried", and not "keep it dry". */
+export const IT_DRIED = /^\W*(?:it|the rug|the carpet)(?: finally| all| completely| fully)? dried$/u;
+/** In its clause: it is not so yet, or nobody says so. */
+export const NOT_YET = /\b(?:when|whenever|once|until|till|as soon as|as long as|before|after|while|by the time|make sure|ensure|check)\b/u;
+/** After a name: it is said of something else, or of a way of cleaning. */
+export const NOT_OF_RUG = /^(?:[ -]clean| (?:weather|season|outside|out there|climate|place to)\b| in (?:here|(?:the|this|that|our|my) (?:\w+ )?(?:room|house|hall|cellar|basement|flat|garage|loft|shed|kitchen|bathroom))\b)/u;
 
 /** Farthest apart that two names, or a slip that is owned to and a name, are read together, in characters. Elicited. */
 export const TOGETHER_CHARS = 60;
@@ -108,5 +131,7 @@ export const NO_CORRECTION: readonly string[] = [
 ];
 /** Politeness before what is said: it wishes nothing. */
 export const POLITE = /\b(?:i|we)(?:'d| would)?(?: just)? (?:like|want|wanted|need) to (?=correct|tell|say|add|mention|let|put|point|change)/gu;
+/** The same behind it: it fears nothing. */
+export const POLITE_END = /,? i(?: am|'m) afraid(?=\W*$)/u;
 /** A question that follows a statement and turns it into one. */
 export const ASKS_BACK = /,\s*(?:is|was|isn't|wasn't|are|were|do|does|did|don't|doesn't|didn't|right|no|or not)(?: (?:it|that|this|they|i|we))?(?: not)?\s*[?？]+\W*$/u;

@@ -1,6 +1,6 @@
-import { ASKS_BACK, BUT_THIS, CHANGE, CORRECTED, DENIED_BEFORE, INSTEAD_OF, INTO, IT_IS, IT_IS_NOT, NO_CORRECTION, OWNED_TO, POLITE, PUTS_RIGHT, SAID_BEFORE, TOGETHER_CHARS, type CorrectedId, type CorrectedRow } from "../trade/correcting-words";
+import { ASKS_BACK, BUT_THIS, CHANGE, CORRECTED, DENIED_BEFORE, INSTEAD_OF, INTO, IT_DRIED, IT_IS, IT_IS_NOT, IT_IS_NOW, NO_CORRECTION, NOT_OF_RUG, NOT_YET, OF_WHICH, OWNED_TO, POLITE, POLITE_END, PUTS_RIGHT, SAID_BEFORE, TOGETHER_CHARS, type CorrectedId, type CorrectedRow } from "../trade/correcting-words";
 import { QUESTIONS, type EnquiryAnswers, type QuestionId, type RugAnswers } from "../trade/questions";
-import { OF_ANOTHER_RUG } from "../trade/story-words";
+import { NEW_CLAUSE, OF_ANOTHER_RUG } from "../trade/story-words";
 import { inPlainLetters, isFound, pattern, sentencesOf, tellsUntil } from "./sentences";
 
 /** What was answered of a rug, and of its enquiry as a whole. */
@@ -8,7 +8,7 @@ export type Given = RugAnswers & EnquiryAnswers;
 
 /** A name or a figure in a sentence. `is`: which answer it names. */
 interface Named { readonly is: string; readonly from: number; readonly to: number }
-interface Compiled extends Pick<CorrectedRow, "of" | "isByDenial" | "isGivenAgain"> { readonly namedIn: (plain: string) => Named[]; readonly beside: RegExp | null }
+interface Compiled extends Pick<CorrectedRow, "of" | "isByDenial" | "isByNow" | "isGivenAgain"> { readonly namedIn: (plain: string) => Named[]; readonly beside: RegExp | null }
 
 const placed = (is: string, { index, 0: text }: RegExpExecArray): Named => ({ is, from: index, to: index + text.length });
 /** Thousands are grouped by a mark and three figures; any other mark is the decimal one. */
@@ -71,27 +71,39 @@ function isPutRight({ row, isNew }: Sought, { plain, isOwned }: Told, isSaid: bo
 /** Whether what was answered is said to be what they said before: "I told you coffee". */
 const isSaidIn = ({ row, isNew }: Sought, plain: string): boolean => row.namedIn(plain).some(({ is, from }) => !isNew(is) && SAID_BEFORE.test(plain.slice(0, from)));
 /** Whether "it is not" what was answered. */
-const isDeniedIn = ({ row, isNew }: Sought, plain: string): boolean => row.isByDenial === true && row.namedIn(plain).some(({ is, from }) => !isNew(is) && IT_IS_NOT.test(plain.slice(0, from)));
+const isDeniedIn = ({ row, isNew }: Sought, plain: string): boolean => row.isByDenial !== undefined && row.namedIn(plain).some(({ is, from, to }) => !isNew(is) && IT_IS_NOT.test(plain.slice(0, from)) && !OF_WHICH.test(plain.slice(to)));
+
+/** Whether it is said to be by now what was not answered, and not what was answered too. */
+function isOtherwiseNow({ row, isNew }: Sought, plain: string): boolean {
+  if (row.isByNow !== true) return false;
+  const now = row.namedIn(plain).filter(({ from, to }) => {
+    const clause = plain.slice(0, from).split(NEW_CLAUSE).at(-1) ?? "";
+    const isSaid = IT_IS_NOW.some((re) => re.test(clause)) || IT_DRIED.test(clause + plain.slice(from, to));
+    return isSaid && !NOT_YET.test(clause) && !NOT_OF_RUG.test(plain.slice(to));
+  });
+  return now.length > 0 && now.every(({ is }) => isNew(is));
+}
 
 function isCorrectedBy(sought: Sought, sentences: readonly Told[]): boolean {
   const said = sentences.map(({ plain }) => isSaidIn(sought, plain));
   return sentences.some((sentence, n) => {
     const { plain } = sentence;
     const isSaid = said[n] === true || said[n - 1] === true;
-    return isDeniedIn(sought, plain) || (isAbout(sought, plain) && (isSetAgainst(sought, plain) || isPutRight(sought, sentence, isSaid)));
+    if (isDeniedIn(sought, plain) || isOtherwiseNow(sought, plain)) return true;
+    return sought.row.isByDenial !== "only" && (isAbout(sought, plain) && (isSetAgainst(sought, plain) || isPutRight(sought, sentence, isSaid)));
   });
 }
 
 /** What a sentence tells, without what it asks; nothing of what is only wished or supposed, or said of another rug or of us. */
 function toldIn(sentence: string): string {
-  const plain = sentence.replace(POLITE, "i ");
+  const plain = sentence.replace(POLITE, "i ").replace(POLITE_END, "");
   if (ASKS_BACK.test(plain) || isFound(NO, plain) || isFound(OTHER_RUG, plain)) return "";
   return plain.slice(0, tellsUntil(plain));
 }
 
 /**
  * Which answers a message seems to correct, in the order of the table: it sets one name or figure against another, owns to a slip, or denies
- * what was answered. Only of what was answered, and only where it says something else. Nothing is judged by it; a person reads the message.
+ * what was answered, or says how it is by now. Only of what was answered, and only where it says something else. Nothing is judged by it; a person reads the message.
  */
 export function correctedIn(text: string, given: Given): CorrectedId[] {
   // A decimal point ends no sentence.
@@ -101,7 +113,8 @@ export function correctedIn(text: string, given: Given): CorrectedId[] {
   return ROWS.flatMap((row) => {
     const of = row.of.find((id) => toldOf(id, given) !== null);
     if (of === undefined) return [];
-    const answered = row.isGivenAgain ? [] : row.namedIn(inPlainLetters(toldOf(of, given) ?? "")).map(({ is }) => is);
+    const named = row.isGivenAgain ? [] : row.namedIn(inPlainLetters(toldOf(of, given) ?? "")).map(({ is }) => is);
+    const answered = row.isByNow ? named.slice(0, 1) : named;
     return isCorrectedBy({ row, isNew: (is) => !answered.includes(is) }, told) ? [of] : [];
   });
 }

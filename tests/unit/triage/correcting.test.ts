@@ -82,6 +82,58 @@ const CORRECTING: readonly (readonly [text: string, of: string])[] = [
   ["I wrote silk, it’s actually viscose.", "label"],
   ["I said it was coffee. My daughter now admits that it was ink.", "liquid"],
   ["The rug is wool (not silk as I said).", "label"],
+  ["It is still wet, sorry!", "wetNow"],
+  ["I told you about the coffee. It is still damp.", "wetNow"],
+];
+
+/** What is said of wet and dry, or of what happened and changed, beside what was answered to that. */
+const NOW: readonly (readonly [given: Given, text: string, of: string | null])[] = [
+  [{ wetNow: "damp" }, "It is dry now, and the smell has gone.", "wetNow"],
+  [{ wetNow: "damp" }, "Good news: it’s completely dry now.", "wetNow"],
+  [{ wetNow: "wet" }, "The rug has dried.", "wetNow"],
+  [{ wetNow: "wet" }, "It dried overnight.", "wetNow"],
+  [{ wetNow: "wet" }, "It was wet, but it is dry now.", "wetNow"],
+  [{ wetNow: "wet" }, "It is not wet any more.", "wetNow"],
+  [{ wetNow: "wet" }, "It’s only the one corner, and that is still a bit damp.", "wetNow"],
+  [{ wetNow: "no" }, "It is still a bit damp.", "wetNow"],
+  [{ wetNow: "no" }, "Still damp, I am afraid.", "wetNow"],
+  [{ wetNow: "no" }, "Sorry, still damp on the back.", "wetNow"],
+  [{ wetNow: "no" }, "The back feels damp.", "wetNow"],
+  [{ wetNow: "no" }, "The corner is soaking.", "wetNow"],
+  [{ wetNow: "no" }, "It is not dry yet.", "wetNow"],
+  [{ changes: ["ran"] }, "That is not a dye run, sorry, it is the pattern.", "changes"],
+  [{ changes: ["ran", "ring"] }, "That isn’t a ring, it is how it was woven.", "changes"],
+  [{ changes: ["smell"] }, "It was not the smell of the rug, it is the smell of the room.", "changes"],
+  [{ incidents: ["pet-urine"] }, "It wasn’t the dog, it was rain.", "incidents"],
+  [{ incidents: ["spill"] }, "That is not a spill, it is a shadow.", "incidents"],
+
+  [{ wetNow: "wet" }, "I keep it dry.", null],
+  [{ wetNow: "wet" }, "Keep it dry, you wrote.", null],
+  [{ wetNow: "damp" }, "It should be dry by Friday.", null],
+  [{ wetNow: "damp" }, "It will be dry tomorrow.", null],
+  [{ wetNow: "damp" }, "I’ll let you know when it is dry.", null],
+  [{ wetNow: "damp" }, "Once the rug is dry I can bring it.", null],
+  [{ wetNow: "damp" }, "I wait until it is completely dry.", null],
+  [{ wetNow: "damp" }, "It is almost dry.", null],
+  [{ wetNow: "damp" }, "Is it dry enough to roll?", null],
+  [{ wetNow: "damp" }, "I hope it is dry now.", null],
+  [{ wetNow: "damp" }, "It is dry on top but it is still damp underneath.", null],
+  [{ wetNow: "damp" }, "It is still damp.", null],
+  [{ wetNow: "damp" }, "It is not dry yet.", null],
+  [{ wetNow: "damp" }, "It is not wet, only damp.", null],
+  [{ wetNow: "damp" }, "The label says it is dry clean only.", null],
+  [{ wetNow: "no" }, "It is wet outside, so I will wait.", null],
+  [{ wetNow: "no" }, "It is damp in the cellar.", null],
+  [{ wetNow: "no" }, "The floor is still wet.", null],
+  [{ wetNow: "no" }, "It was wet last week.", null],
+  [{ wetNow: "no" }, "It is dry, as I said.", null],
+  [{ wetNow: "no" }, "It gets wet when the window is open.", null],
+  [{}, "It is dry now.", null],
+  [{ changes: ["ran"] }, "That is not a ring, it is the pattern.", null],
+  [{ changes: ["ran"] }, "Is that not a dye run?", null],
+  [{ changes: ["ring"] }, "It is not the ring that worries me.", null],
+  [{ changes: ["ring"] }, "I made a mistake: there is a smell in the hall.", null],
+  [{ incidents: ["spill"] }, "It was not my fault.", null],
 ];
 
 const NOT_CORRECTING: readonly string[] = [
@@ -119,7 +171,6 @@ const NOT_CORRECTING: readonly string[] = [
   "I have a silk rug, not a wool one, so please be careful.",
   "You told me it is viscose, but the seller said silk.",
   "The spill is coffee, not something worse, luckily.",
-  "It is still wet, sorry!",
   "Sorry, it was the wrong photo.",
   "I can pay 400, not 4000.",
   "Is 400 the price for cleaning, not 4000?",
@@ -155,7 +206,7 @@ const NOT_CORRECTING: readonly string[] = [
   "Actually the ring has become smaller.",
   "The shop sold it as silk, so is it not silk?",
   "I thought silk was strong, but you explained it well.",
-  "I told you about the coffee. It is still damp.",
+  "I told you about the coffee. It is still dry.",
   "I said it was coffee and it was.",
   "It is silk, isn’t it?",
   "It was £4,000, not cheap.",
@@ -170,6 +221,7 @@ const NOT_CORRECTING: readonly string[] = [
 describe("correctedIn", () => {
   it.each(CORRECTING)("%s", (text, of) => expect(correctedIn(text, GIVEN)).toEqual([of]));
   it.each(NOT_CORRECTING)("finds nothing corrected in: %s", (text) => expect(correctedIn(text, GIVEN)).toEqual([]));
+  it.each(NOW)("where %j was answered, of: %s", (given, text, of) => expect(correctedIn(text, given)).toEqual(of === null ? [] : [of]));
   it("knows no correction of what was not answered, or is answered so by now", () => {
     expect(correctedIn("It was red wine, not coffee.", {})).toEqual([]);
     expect(correctedIn("It was red wine, not coffee.", { ...GIVEN, liquid: "wine" })).toEqual([]);
