@@ -26,7 +26,7 @@ export async function askedOfUs(db: Db | Tx, { enquiryId, number }: Of, today: D
   const told = isAnswered ? [] : assessments.flatMap(({ answers }, rug) => inTurn(questionsAsked([answers.story])).map((q) => ({ ...q, rug: assessments.length > 1 ? rug : null, hasPlace: begun.includes(ANSWER_HERE) })));
   const asked = [...told, ...inTurn(questionsAsked(placed.map((m) => ownLines(m.text)))).map((q) => ({ ...q, rug: null, hasPlace: true }))];
   const once = asked.filter(({ question }, i) => asked.findIndex((a) => a.question === question) === i);
-  return { questions: once.map((a) => askedQuestion(a, { said, rugs: assessments.length })), begun };
+  return { questions: once.map((a) => askedQuestion(a, { said, rugs: assessments.length })), begun, known: [composed, ...(today.next.follows ? [today.next.follows.whole] : [])].map((written) => written.text).join("\n\n") };
 }
 
 /** Each question with the one right before it. */

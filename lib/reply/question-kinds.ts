@@ -11,6 +11,8 @@ export interface QuestionKind {
   readonly except?: readonly string[];
   /** So do these paragraphs of other places. Neither a place nor a paragraph: a person has to look. */
   readonly ids: readonly string[];
+  /** And those only where they say this. */
+  readonly saying?: RegExp;
 }
 
 const COST = "(?:costs?|prices?|charge|quote|fee|how much)";
@@ -33,12 +35,14 @@ const MAY_I = "\\b(?:can|may|should|could|shall|must|do|would|ought|am|are|let)\
 const REMEDY = "\\b(?:vinegar|bleach|ammonia|baking (?:soda|powder)|bicarb\\w*|soda|salt|lemon|peroxide|oxi\\w*|soap|suds|washing-?(?: ?up)? (?:liquid|powder)|detergent|shampoo|stain removers?|(?:carpet|rug|household) (?:cleaner|spray|foam|powder)|talc\\w*|cornflour|alcohol|spirits?|vodka|white wine|nail (?:varnish|polish) remover|acetone|white spirit|petrol|hairspray|shaving foam|toothpaste|cat litter)\\b";
 const FLAME = "\\b(?:burn|burns|burning|singe|singeing|flame|lighter|match(?:es)?|set (?:fire|light) to)\\b";
 const REPLACE = ["replace", "replace-priced", "replace-dear", "replace-dear-priced"];
+/** What it would fetch, and not whether the work is worth it. */
+const VALUE = "\\b(?:what|how much)\\b.*\\bworth\\b|\\bworth (?:[£$€\\d]|anything\\b|a lot\\b|much\\b|that much\\b)|\\bvalu(?:e|ed|able|ation|er)s?\\b";
 const MATERIALS = "(?:silk|wool|viscose|rayon|cotton|linen|jute|bamboo|nylon|polyester|synthetic|artificial|real|genuine|fake)";
 
 /** Asked of us, our days and our ways, or of what can hurt: no paragraph knows that, so these stay open whatever else the question asks. */
 const FOR_A_PERSON: readonly QuestionKind[] = [
   { id: "safety", words: /\b(?:safe|safely|danger\w*|poison\w*|toxic|health\w*|harmful|allerg\w*|asthma|bab(?:y|ies)|child|children|electric\w*|fire)\b/u },
-  { id: "when", words: /\b(?:when|today|tomorrow|tonight|(?:mon|tues|wednes|thurs|fri|satur|sun)days?|(?<!\bhow many )weeks?|weekend|christmas|wedding|in time|appointment|opening hours)\b/u },
+  { id: "when", words: /\bwhat time\b|\b(?:you|u) open\b|\b(?:when|today|tomorrow|tonight|(?:mon|tues|wednes|thurs|fri|satur|sun)days?|(?<!\bhow many )weeks?|weekend|christmas|wedding|in time|appointment|opening hours)\b/u },
   { id: "where", words: /\b(?:where|address|parking)\b/u },
   { id: "how-long-otherwise", words: /\bhow long\b.*\b(?:wait\w*|dry|dries|drying|air|airing|inspect\w*|tests?|testing|look|repl\w+|answer\w*|hear|collect\w*|pick\w*|fetch\w*|deliver\w*|come|go|smell\w*|insur\w*|claim|repair\w*|mend\w*|fringes?|holes?|dye\w*|lab\w*|report|set|did|moths?|mou?ld\w*|i|we)\b|\bhow (?:soon|quickly|fast)\b/u },
   { id: "coming-or-sending", words: /\bcome (?:and|to|round|by)\b(?! (?:collect|pick|fetch))|\b(?:transport|courier|carrier|ship|post it)\b/u },
@@ -46,19 +50,20 @@ const FOR_A_PERSON: readonly QuestionKind[] = [
   { id: "collecting-there-or-then", words: new RegExp(`^(?=.*\\b${COLLECT}\\b).*(?:\\b(?:live|living|based|miles?|km|kilomet\\w*|far|distance|away|area|region|island|abroad|here|postcode|outside|beyond|upstairs|stairs|floor|next|mornings?|afternoons?|evenings?|weekends?|hours?|days?|months?|soon|early|late|deliver\\w*)\\b|${COLLECT}.*\\b(?:from|in|to|at|on|near|around|into|over)\\b (?!${THEIR_HOME}))`, "u") },
   { id: "collecting-cost", words: new RegExp(`^(?=.*\\b${COLLECT}\\b).*\\b(?:${COST}|free|extra|included?|pay)\\b`, "u") },
   { id: "our-insurance-or-shop", words: /\byour?\b.*\b(?:insur\w*|shop|store)\b|\binsured\b/u },
-  { id: "other-prices", words: new RegExp(`^(?=.*\\b${COST}\\b).*\\b(?:repair\\w*|mend\\w*|fringe|holes?|bind\\w*|put(?:ting)? (?:it |this |that )?right|restor\\w*|inspect\\w*|test\\w*|deliver\\w*|stor(?:e|age)|new|replac\\w*|cut\\w*|smell)\\b`, "u") },
-  { id: "value", words: /\b(?:what|how much)\b.*\bworth\b|\bvalu(?:e|ed|able|ation)\b/u },
+  { id: "other-prices", words: new RegExp(`^(?=.*\\b${COST}\\b).*\\b(?:repair\\w*|mend\\w*|fringe|holes?|bind\\w*|restor\\w*|inspect\\w*|test\\w*|deliver\\w*|stor(?:e|age)|new|replac\\w*|cut\\w*|smell)\\b`, "u") },
+  { id: "which-of-them", words: /\bwhich (?:one|of)\b|\bof the two\b/u },
   { id: "on-a-condition", words: /\b(?:unless|without|before|until|although|even though|instead)\b|(?<!\b(?:know|see|say|tell me|tell us|wonder|wondering) )\bif\b/u },
 ].map((kind) => ({ ...kind, places: [], ids: [] }));
 
 /** The kinds that a letter's own paragraphs answer. Where a question is of several, each has to be answered. The words are elicited. */
 const ANSWERED: readonly QuestionKind[] = [
-  { id: "saving", words: /\b(?:sav(?:e|ed|ing|able)|rescued?|salvage\w*|restored?|any hope|hopeless|ruined|too late|(?:come|comes|coming) (?:out|off|back|up)|(?:get|take|wash|bring) (?!(?:my|our|the) money)(?:\w+ ){1,3}(?:out|off|back)|go away|disappear|be (?:removed|fixed))\b/u,
+  { id: "saving", words: /\b(?:sav(?:e|ed|ing|able)|rescued?|salvage\w*|restored?|any hope|hopeless|ruined|too late|(?:come|comes|coming) (?:out|off|back|up)|(?:get|take|wash|bring) (?!(?:my|our|the) money)(?:\w+ ){1,3}(?:out|off|back)|go away|disappear|be (?:removed|fixed)|(?:as good as|like) new|as it was)\b/u,
     places: ["outlook", "worth"], ids: ["beyond-repair", "beyond-repair-priced", "care-none", ...NOTHING_YET] },
   { id: "anything-to-be-done", words: /\b(?:be done|(?:do|done) (?:anything|something)|(?:anything|something|what) (?:you|we|i|one) can do|what (?:can|could) you do)\b/u,
     places: ["outlook", "worth"], except: CANNOT_TELL_HOW_FAR, ids: ["beyond-repair", "beyond-repair-priced", "care-none"] },
   { id: "cleaning", words: /\b(?:be|you) (?:clean|cleaned|wash|washed)\b/u, places: ["care"], ids: [...LEAVE_IT, ...NOTHING_YET] },
-  { id: "worth-it", words: /\bworth\b/u, places: ["worth", "beyond"], ids: [...LEAVE_IT, ...REPLACE, "replace-doubtful"] },
+  { id: "value", words: new RegExp(VALUE, "u"), places: [], ids: ["special-antique"] },
+  { id: "worth-it", words: new RegExp(`^(?!.*(?:${VALUE})).*\\bworth\\b`, "u"), places: ["worth", "beyond"], ids: [...LEAVE_IT, ...REPLACE, "replace-doubtful"] },
   // As the other half of "or" it is answered with what it is set against.
   { id: "keeping-it", words: /(?<!\bor (?:do|should|must|shall|can|will) (?:we|i)(?: just)? )\b(?:live with it|keep it|leave it|throw (?:it )?(?:away|out)|replace it|a new one)\b/u, places: ["worth", "living"], ids: [...LEAVE_IT, ...REPLACE] },
   { id: "cost", words: new RegExp(`\\b(?:costs?|prices?|charge|quote|quotation|estimate)\\b|\\bhow much\\b(?! (?:of|longer|life|better|will|would|can|could)\\b)|\\bhow much (?:will|would) (?:it|that|this) be\\b`, "u"), places: ["price"], ids: [] },
@@ -67,6 +72,8 @@ const ANSWERED: readonly QuestionKind[] = [
   { id: "bringing", words: /\b(?:bring it|bring the (?:rug|carpet)|bring (?:it|them) (?:in|to you|over)|drop (?:it|the rug) (?:off|by|in|round))\b/u, places: ["visit"], except: ["visit-asked"], ids: [] },
   { id: "collecting", words: new RegExp(WE_COLLECT, "u"), places: [], ids: ["visit-told", "visit-asked"] },
   { id: "how-long-it-takes", words: /\bhow (?:long|many weeks)\b(?: (?!did\b)\w+)? (?:it|this|that|you|all|everything|(?:(?:the|your|an?) )?(?:work|clean|cleaning|wash|washing|job|process|treatment)|(?:the|my|our) (?:rug|carpet))\b.*\b(?:takes?|need|away|gone)\b/u, places: ["takes"], ids: [] },
+  { id: "write-off", words: /\bwrit(?:e|ten)[- ]?off\b|\btotal loss\b/u, places: ["worth"], ids: [...REPLACE, "beyond-repair"] },
+  { id: "heat", words: /\b(?:heat|heater|heating|radiator|fan heater|hair ?dryer|tumble ?dr(?:y|ier|yer))\b/u, places: ["first-aid", "first-aid-list"], ids: [], saying: /\bno heat\b/iu },
   { id: "insurance", words: /\b(?:insurance|insurers?|claim)\b/u, places: [], ids: ["claim", "claim-trade"] },
   { id: "seller", words: /\b(?:money back|refund\w*|compensat\w*|send it back|return it|take it back|mis-?sold|cheated|conned|seller|shop|dealer|store)\b/u, places: [], ids: CLAIMS },
   { id: "fault", words: /\bwhose fault\b|\bwho(?:'s| is| was)? (?:at fault|liable|responsible|to blame)\b|\bwho (?:pays|should pay|will pay|has to pay)\b/u, places: [], ids: ["claim", "claim-trade", "claim-seller", "claim-seller-of-other", "claim-seller-of-silk"] },

@@ -53,6 +53,21 @@ export function askedQuestions(): void {
       expect(await sent(enquiryId)).toBe(0);
       good(await approveReply(await ivo(), { enquiryId, number, asked: [SILK, COLLECT] }, later(5)));
     });
+    it("is answered by a block of somebody's own that is about it, in a first letter as well, and by no other", async () => {
+      const { enquiryId } = await asking(SILK, "May I put vinegar on it?", COLLECT);
+      const VINEGAR = "May I put vinegar on it?";
+      const before = await openIn(enquiryId, 1);
+      expect(before).toContain(COLLECT);
+      const put = (block: string) => (text: string) => text.replace("\n\nWith kind regards", `\n\n${block}\n\nWith kind regards`);
+      await edited(enquiryId, put("The parquet below is fine."), 2);
+      expect(await openIn(enquiryId, 3)).toEqual(before);
+      await edited(enquiryId, put("Please put no vinegar on it."), 4);
+      expect(await openIn(enquiryId, 5)).toEqual(before?.filter((q) => q !== VINEGAR));
+      const number = await edited(enquiryId, put("Yes, we collect on Thursdays."), 6);
+      expect(await openIn(enquiryId, 7)).toEqual([]);
+      good(await approveReply(await ivo(), { enquiryId, number }, later(8)));
+      expect((await viewOf(enquiryId, 9)).history.at(-1)?.what).toBe("approved the reply");
+    });
     it("is looked at once for both people where a trainee approves", async () => {
       const { enquiryId } = await asking(COLLECT);
       const wim = await staff("trainee", "Wim Oakes");

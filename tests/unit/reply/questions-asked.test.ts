@@ -32,6 +32,7 @@ const lettered = (...at: [place: PlaceId, id?: string, rug?: number][]) => {
   const said = at.map(([place, id = place, rug]) => ({ place, id, rug: rug ?? (PLACES.find((p) => p.id === place)?.of === "rug" ? 0 : null), said: `Of ${id}${rug ?? ""}.` }));
   return { said, text: said.map((p) => p.said).join("\n\n") };
 };
+const nameOf = (place: PlaceId) => PLACES.find((p) => p.id === place)?.name ?? place;
 const by = (question: string, { said, text }: ReturnType<typeof lettered>, { rug = 0 as number | null, rugs = 1 } = {}) => answeredBy(askedQuestion({ question, rug, hasPlace: false }, { said, rugs }), { begun: text, text });
 const USUAL = lettered(["fibre"], ["outlook"], ["care"], ["refuse"], ["worse"], ["life"], ["price"], ["claim"], ["claim", "claim-seller"], ["next-step"], ["visit"]);
 
@@ -149,6 +150,83 @@ describe("a question in a message that the draft has a place for", () => {
     expect(openQuestions({ questions, begun }, begun)).toEqual([]);
     expect(openQuestions({ questions, begun }, begun.replace(`${ANSWER_HERE}\n\n`, ""))).toEqual(["Do you collect?"]);
   });
+});
+
+describe("a sentence of somebody's own in a first letter", () => {
+  const { said, text } = lettered(["greeting"], ["fibre"], ["outlook"], ["closing"]);
+  const own = (question: string, block: string, begun = text, known = "") => answeredBy(askedQuestion({ question, rug: 0, hasPlace: false }, { said, rugs: 1 }), { begun, known, text: block === "" ? begun : begun.replace("\n\nOf closing.", `\n\n${block}\n\nOf closing.`) });
+  it.each([
+    ["Can I put vinegar on it?", "Please put no vinegar on it."],
+    ["What would it cost?", "Cleaning it would cost about £250 to £400."],
+    ["How much do you charge?", "Cleaning it would cost about £250 to £400."],
+    ["What is it worth?", "What it is worth now is for a valuer to say."],
+    ["Is it valuable?", "What it is worth now is for a valuer to say."],
+    ["Is it worth £3,000?", "That is for a valuer to say; we do no valuations."],
+    ["Do you collect?", "Yes, we collect on Thursdays."],
+    ["May I bring it on Monday?", "Monday suits us well."],
+    ["Is it safe for the baby?", "Keep the baby off it until it is dry."],
+    ["Who wove it?", "It was woven by machine; who wove it nobody can tell."],
+    ["Can it be saved, and is the bleach poisonous?", "The bleach has gone by now and harms nobody."],
+  ])("%s: “%s”", (question, block) => {
+    expect(own(question, ""), "not before it was written").toBeNull();
+    expect(own(question, block)).not.toBeNull();
+  });
+  it.each([
+    ["Can I put vinegar on it?", "Please bring it rolled."],
+    ["What would it cost?", "Please put no vinegar on it."],
+    ["Is it valuable?", "Cleaning it would take a week."],
+    ["Do you collect?", "The parquet is dry."],
+    ["Is it safe for the baby?", "Please write to us."],
+    ["What would it cost, and is the bleach poisonous?", "The bleach has gone by now."],
+    ["Can I put vinegar on it?", "–"],
+  ])("%s: not “%s”", (question, block) => expect(own(question, block)).toBeNull());
+  it("is not a paragraph of ours that the letter began with or could have, nor one that only goes on from it", () => {
+    const begun = text.replace("Of fibre.", "Bleach does not wash out. Of fibre.");
+    expect(own("Is the bleach poisonous?", "", begun)).toBeNull();
+    expect(own("Is the bleach poisonous?", "Bleach and acid never meet.", text, "Bleach and acid never meet.")).toBeNull();
+    expect(answeredBy(askedQuestion({ question: "Is the bleach poisonous?", rug: 0, hasPlace: false }, { said, rugs: 1 }), { begun, text: begun.replace("Of fibre.", "Of fibre, bleach or not.") })).toBeNull();
+  });
+  it("stands beside what paragraphs of ours answer", () => expect(own("Can it be saved, and is the bleach poisonous?", "The bleach has gone by now.")).toEqual(["How far it may come back"]));
+  it("is none where nobody knows what the letter began with", () => expect(answeredBy(askedQuestion({ question: "What would it cost?", rug: 0, hasPlace: false }, { said: [], rugs: 1 }), { begun: "", text: "It would cost £90." })).toBeNull());
+});
+
+describe("what a letter seems to answer, and does not", () => {
+  it.each([
+    ["Which of the two is worth doing first?", lettered(["worth"])],
+    ["Is it worth £3,000?", lettered(["beyond", "keep"], ["worth"])],
+    ["Is it worth anything?", lettered(["beyond", "keep"], ["worth"])],
+    ["Can I dry it with the heater?", lettered(["first-aid"])],
+    ["What time are you open on Saturday?", USUAL],
+  ])("%s", (question, letter) => expect(by(question, letter)).toBeNull());
+});
+
+describe("what a letter answers in other words", () => {
+  const saying = (place: PlaceId, id: string, said: string) => ({ said: [{ place, id, rug: null, said }], text: said });
+  it.each([
+    ["Can I dry it with the heater?", saying("first-aid", "first-aid", "Now: no heat, and no more water."), ["First aid"]],
+    ["Is it valuable?", saying("special", "special-antique", "What it is worth is a question for a valuer."), [nameOf("special")]],
+    ["What is it worth?", saying("special", "special-antique", "What it is worth is a question for a valuer."), [nameOf("special")]],
+    ["Will it be as good as new?", lettered(["outlook"]), ["How far it may come back"]],
+    ["How long does it take, do you collect, and what does it cost?", lettered(["takes"], ["visit", "visit-told"], ["price"]), ["How long the work takes", nameOf("visit"), "Price"]],
+    ["She asks what it would cost to put right.", lettered(["price"]), ["Price"]],
+    ["Insurer wants to know if it is a write off", lettered(["worth"]), [nameOf("worth")]],
+    ["I need something for my insurance.", lettered(["claim"]), ["Insurance and claims"]],
+    ["Is it worth cleaning?", lettered(["worth"]), [nameOf("worth")]],
+    ["Is it worth paying £300 for the cleaning?", lettered(["worth"]), [nameOf("worth")]],
+  ] as const)("%s", (question, letter, places) => {
+    expect(by(question, letter)).toEqual(places);
+    expect(by(question, lettered(["greeting"])), "not in a letter without it").toBeNull();
+  });
+  it("leaves a list open where one thing in it is not said", () => {
+    expect(by("How long does it take, do you collect, and what does it cost?", lettered(["takes"], ["visit", "visit-told"]))).toBeNull();
+    expect(by("How long does it take, do you collect, and what does it cost?", lettered(["visit", "visit-told"], ["price"]))).toBeNull();
+    expect(by("Do you collect, and what does it cost?", lettered(["visit", "visit-told"], ["price"])), "it may be the collecting").toBeNull();
+  });
+});
+
+describe("a question as some people type it", () => {
+  it.each(["what time r u open sat", "Insurer wants to know if it is a write off", "I need something for my insurance", "can u clean it", "r u open today", "Seller asks what it is made of", "which days are you open"])("%s", (question) => expect(questionsAsked([`hi.\n\n${question}`])).toEqual([question]));
+  it.each(["I need something to eat.", "Insurance paid for it.", "I need it for my wedding.", "We have insurance.", "Last time you cleaned it well.", "He needs time for my insurance forms."])("is none in: %s", (sentence) => expect(questionsAsked([sentence])).toEqual([]));
 });
 
 describe("the table of kinds", () => {

@@ -4,14 +4,14 @@ import desk from "./letter-desk.module.css";
 import css from "./since.module.css";
 
 /** What the client asked in their own words, above the letter that has to answer it, and what in the letter does. `text`: of the letter; null above a question of ours, which answers nothing. */
-export function Asked({ asked: { questions, begun }, text }: { asked: AskedOfUs; text: string | null }) {
+export function Asked({ asked: { questions, ...written }, text }: { asked: AskedOfUs; text: string | null }) {
   if (questions.length === 0) return null;
   return (
     <section className={css.since} aria-label="What they ask">
       <h3 className={css.heading}>They ask</h3>
       <ul className={css.questions}>
         {questions.map((asked) => {
-          const by = text === null ? null : answeredBy(asked, { begun, text });
+          const by = text === null ? null : answeredBy(asked, { ...written, text });
           return (
             <li key={asked.question}>
               <p className={css.words} dir="auto">{asked.question}</p>
