@@ -1,4 +1,5 @@
 import type { ParsedMail } from "mailparser";
+import { ABSENCE_SUBJECTS } from "./absence-subjects";
 
 /**
  * Why a message was written by a machine, or null where a person wrote it. Nothing that this names is ever answered
@@ -14,8 +15,15 @@ export function automaticWhy(mail: Pick<ParsedMail, "headers" | "subject" | "fro
   if (mail.headers.has("return-path") && !JSON.stringify(mail.headers.get("return-path")).includes("@")) return "It names no address to answer to.";
   const from = mail.from?.value[0]?.address ?? "";
   if (/^(?:mailer-daemon|postmaster|no-?reply|do-?not-?reply)@/iu.test(from)) return "Its sender takes no answers.";
-  if (/^(?:automatic reply|auto(?:matic)?[- ]?response|out of (?:the )?office|abwesenheits|réponse automatique)\b/iu.test(mail.subject ?? "")) return "Its subject says that a machine answered.";
+  if (isAbsenceNote(mail.subject ?? "")) return "Its subject says that a machine answered.";
   return null;
+}
+
+const BEGINS = Object.values(ABSENCE_SUBJECTS).flat();
+/** Whether a subject begins as those of absence notes do; an answer to one, “Re: …”, is a person's. */
+function isAbsenceNote(subject: string): boolean {
+  const plain = subject.trim().normalize("NFKD").replace(/\p{M}/gu, "").replace(/’/gu, "'").replace(/\s+/gu, " ").toLowerCase();
+  return BEGINS.some((begin) => plain.startsWith(begin) && !/^\p{L}/u.test(plain.slice(begin.length)));
 }
 
 /** A header as text, whatever the parser made of it. */

@@ -81,9 +81,13 @@ describe("readMessage", () => {
     expect(await readMessage(plain(["I am away."], header))).toMatchObject({ kind: "automatic" });
   });
   it("takes Auto-Submitted: no for a person's", async () => expect(await readMessage(plain(["Hello."], "Auto-Submitted: no"))).toMatchObject({ kind: "letter" }));
-  it("knows an absence note by its subject", async () => {
-    const bytes = Buffer.from(plain(["Back on Monday."]).toString().replace("Subject: My rug", "Subject: Out of office: My rug"));
-    expect(await readMessage(bytes)).toMatchObject({ kind: "automatic" });
+  const under = async (subject: string) => (await readMessage(Buffer.from(plain(["Back on Monday."]).toString().replace("Subject: My rug", `Subject: ${subject}`)))).kind;
+  it.each([
+    "Out of office: My rug", "Automatic reply: My rug", "Auto-Reply: My rug", "Abwesenheitsnotiz: Ihr Teppich", "ABWESENHEITSNACHRICHT", "Automatische Antwort: Ihr Teppich", "Nicht im Büro: Ihr Teppich", "Réponse automatique : votre tapis", "Reponse automatique", "Message d’absence",
+    "Risposta automatica: il tappeto", "Fuori sede", "Respuesta automática: su alfombra", "Fuera de la oficina", "Automatisch antwoord: uw kleed", "Afwezigheidsbericht", "Odpowiedź automatyczna: dywan", "Nieobecność w biurze", "Resposta automática: o tapete", "Fora do escritório",
+  ])("knows an absence note by its subject “%s”", async (subject) => expect(await under(subject)).toBe("automatic"));
+  it.each(["Re: Automatic reply: My rug", "Out of officers’ mess: a rug", "My automatic reply", "Abwesenheit und mein Teppich", "Absence", "Automatisch", "Fuori"])("takes “%s” for a person's", async (subject) => {
+    expect(await under(subject)).toBe("letter");
   });
 
   const report = (action: string, status: string, diagnostic: string) => lines(
