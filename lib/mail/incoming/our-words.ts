@@ -25,7 +25,8 @@ const BROKEN_WORDS = 3;
 const BROKEN_LINES = 40;
 /** Where nothing marks a line or stands over it, only a whole sentence of so many words tells that it is ours. *elicited* */
 const LOOSE_WORDS = 5;
-/** Where a sentence begins within a line, and what ends one. */
+/** Where a sentence begins within a line, behind so many characters at most, and what ends one. *elicited* */
+const MARK_CHARS = 10;
 const OPENS = /(?:[.!?…:;]["”’')\]]*\s+|["“”‘’'«(]\s*)$/u;
 const ENDS = /^[^\p{L}\p{N}]*$|^["”’')\]]*[.!?…:;]/u;
 
@@ -94,10 +95,11 @@ class Repeated {
 
   #isLoose(at: number): boolean { return this.#loose[this.words[at]?.line ?? 0] === true; }
   #beginsLine(at: number): boolean { return this.words[at]?.line !== this.words[at - 1]?.line; }
-  /** What stands in a word's line before it, and after it. */
+  /** What stands in a word's line just before it, and all after it. */
   #around(at: number): readonly [string, string] {
     const word = this.words[at], line = this.#lines[word?.line ?? 0] ?? "";
-    return [line.slice(0, word?.start), line.slice(word?.end)];
+    const start = word?.start ?? 0;
+    return [line.slice(Math.max(0, start - MARK_CHARS), start), line.slice(word?.end)];
   }
 
   /** Takes the longest sentence of ours that begins here for ours, where it has so many words. `isBeforeOurs`: only where words of ours follow it. */

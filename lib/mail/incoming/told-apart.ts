@@ -44,12 +44,13 @@ function betweenOurs(rest: readonly Line[], { ours, hasHead }: { ours: string; h
   const hasOurs = byLine.map((pieces) => pieces.some((p) => p.isOurs));
   const depth = Math.max(...rest.filter((_, i) => hasOurs[i]).map((line) => depthOf(line.text)));
   const folded = foldedBelow(rest.map((line) => withoutMarks(line.text)), hasOurs.lastIndexOf(true));
+  const isBeforeOurs = beforeOurs(rest, hasOurs);
   let before = true, isAfterOurs = false;
   const lines = rest.flatMap((line, i) => {
     if (!mayBe[i] && !hasOurs[i]) {
-      const isRule = RULE.test(line.text) && (isAfterOurs || hasOurs[rest.findIndex((next, n) => n > i && next.text.trim() !== "")] === true);
+      const isRule = RULE.test(line.text);
       isAfterOurs &&= isRule;
-      return [isRule && line.text.trim() !== "" ? { text: marked(line.text), repeats: true } : line];
+      return [isRule && line.text.trim() !== "" && (isAfterOurs || isBeforeOurs[i]) ? { text: marked(line.text), repeats: true } : line];
     }
     if (withoutMarks(line.text) === "") return [{ text: before ? line.text : "", repeats: before }];
     const isOlder = depthOf(line.text) > depth && !hasOurs[i];
@@ -59,6 +60,16 @@ function betweenOurs(rest: readonly Line[], { ours, hasHead }: { ours: string; h
     return told;
   });
   return { lines, isKnown: hasOurs.some((is, i) => is && mayBe[i]) };
+}
+
+/** Of each line, whether the next one with words holds some of ours. */
+function beforeOurs(lines: readonly Line[], hasOurs: readonly boolean[]): boolean[] {
+  let next = false;
+  return lines.map((_, n) => lines.length - 1 - n).map((i) => {
+    const is = next;
+    if (!RULE.test(lines[i]?.text ?? "")) next = hasOurs[i] === true;
+    return is;
+  }).reverse();
 }
 
 /** Behind the words of a link, and wrapped. */
