@@ -72,11 +72,11 @@ function enquiryTitle({ rugs, enquiry, workshop }: EnquiryToAssess): string {
   return rugs.length > 1 ? `${rugs.length} rugs. ${first}` : first;
 }
 
-type ToAnswer = Pick<EnquiryToAssess, "client" | "workshop" | "enquiry" | "library"> & { rugs: readonly ({ answers: RugAnswers; photos: { readonly length: number } } & Pick<RugForDraft, "labelHeard" | "labelShown" | "messages">)[]; wetByWords: FirstAidKind | null; saidOfWater?: RugForDraft["saidOfWater"] };
+type ToAnswer = Pick<EnquiryToAssess, "client" | "workshop" | "enquiry" | "library"> & { rugs: readonly ({ answers: RugAnswers; photos: { readonly length: number } } & Pick<RugForDraft, "labelHeard" | "labelShown" | "messages" | "inspection">)[]; wetByWords: FirstAidKind | null; saidOfWater?: RugForDraft["saidOfWater"] };
 
 /** What a reply to assessments that exist already is written from. */
 export function draftInput(e: ToAnswer, assessed: readonly Pick<AssessedRug, "title" | "assessment">[]): DraftInput {
-  const assessments = assessed.map(({ title, assessment }, at) => ({ title, assessment, answers: e.rugs[at]?.answers ?? {}, photos: e.rugs[at]?.photos.length ?? 0, labelHeard: e.rugs[at]?.labelHeard ?? false, labelShown: e.rugs[at]?.labelShown ?? false, messages: e.rugs[at]?.messages ?? [], wetByWords: e.wetByWords, saidOfWater: e.saidOfWater ?? null }));
+  const assessments = assessed.map(({ title, assessment }, at) => ({ title, assessment, answers: e.rugs[at]?.answers ?? {}, photos: e.rugs[at]?.photos.length ?? 0, labelHeard: e.rugs[at]?.labelHeard ?? false, labelShown: e.rugs[at]?.labelShown ?? false, messages: e.rugs[at]?.messages ?? [], inspection: e.rugs[at]?.inspection ?? null, wetByWords: e.wetByWords, saidOfWater: e.saidOfWater ?? null }));
   return { assessments, client: e.client, workshop: e.workshop, enquiry: e.enquiry, ...(e.library ? { library: e.library } : {}) };
 }
 

@@ -5,6 +5,7 @@ import type { DraftInput } from "../reply/pieces";
 import type { Prisma } from "../store/database";
 import type { WorkshopSettings } from "../workshop/settings-schema";
 import { draftInput } from "./assess-answers";
+import { inspectedIn, STANDING_INSPECTIONS } from "./inspections";
 import { isTypedLabelShown } from "./label-reading";
 import { CLIENT } from "./measurement-findings";
 import { assessmentOf, enquiryAnswersOf, messagesOf, rugAnswersOf } from "./stored";
@@ -12,7 +13,7 @@ import { urgenciesOfWords, WORDS_PARTS } from "./unread-letters";
 import { newestOfWater, wetByWords } from "./wet-by-words";
 
 /** What a letter is written from: the client, every rug with its answers and its newest assessment, and which letters of ours have answered already. */
-export const LETTER_PARTS = { client: true, ...WORDS_PARTS, rugs: { ...WORDS_PARTS.rugs, include: { ...WORDS_PARTS.rugs.include, photos: { select: { label: true } } } } } as const satisfies Prisma.EnquiryInclude;
+export const LETTER_PARTS = { client: true, ...WORDS_PARTS, rugs: { ...WORDS_PARTS.rugs, include: { ...WORDS_PARTS.rugs.include, photos: { select: { label: true } }, inspections: { ...STANDING_INSPECTIONS, take: 1 } } } } as const satisfies Prisma.EnquiryInclude;
 type Row = Prisma.EnquiryGetPayload<{ include: typeof LETTER_PARTS }>;
 interface Written { workshop: WorkshopSettings; library: readonly LibraryRow[] }
 
@@ -25,7 +26,7 @@ export function inputStored(row: Row, { workshop, library }: Written): DraftInpu
   const rugs = row.rugs.flatMap((r) => {
     const [newest] = r.assessments;
     const answers = rugAnswersOf(r.answers);
-    return newest ? [{ title: r.title, photos: r.photos, labelHeard: isLabelHeard(row, r.answers), labelShown: isTypedLabelShown(answers.labelText, r.photos), messages: messagesOf(r.answers).map((m) => m.text), answers, assessment: assessmentOf(newest.result) }] : [];
+    return newest ? [{ title: r.title, photos: r.photos, inspection: inspectedIn(r.inspections, workshop.locale), labelHeard: isLabelHeard(row, r.answers), labelShown: isTypedLabelShown(answers.labelText, r.photos), messages: messagesOf(r.answers).map((m) => m.text), answers, assessment: assessmentOf(newest.result) }] : [];
   });
   if (rugs.length === 0) return null;
   const water = { wetByWords: wetByWords(rugs.map((r) => r.assessment), urgenciesOfWords(row)), saidOfWater: newestOfWater(row.rugs.flatMap((r) => messagesOf(r.answers))) };

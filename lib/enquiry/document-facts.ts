@@ -6,12 +6,11 @@ import type { QuestionId } from "../trade/questions";
 import { readSettings } from "../workshop/settings";
 import { chosenPlan, cutDecision } from "./chosen-plan";
 import type { DocumentFacts } from "./document-content";
+import { STANDING_INSPECTIONS } from "./inspections";
 import { isTradeAsking } from "../reply/who-asks";
 import type { StepId } from "./steps";
 import { assessmentOf, enquiryAnswersOf, rugAnswersOf, seenOf } from "./stored";
 
-/** The inspections of a rug that count, the newest first. */
-export const STANDING_INSPECTIONS = { where: { withdrawnAt: null }, orderBy: NEWEST_FIRST.at } as const satisfies Prisma.Rug$inspectionsArgs;
 const PARTS = {
   enquiry: { select: { reference: true, answers: true, submittedAt: true, _count: { select: { rugs: true } }, audit: { where: { action: "answer-corrected" }, orderBy: NEWEST_FIRST.at, select: { at: true, detail: true } }, client: { select: { name: true, isTrade: true, telephone: true } }, parties: true } },
   answers: true,

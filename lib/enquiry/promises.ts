@@ -5,7 +5,7 @@ import { checkLetter, checkSentences, knownOf, type Known, type Overpromise } fr
 import { notesOf } from "../reply/promises/notes";
 import type { Db, Tx } from "../store/database";
 import { NEWEST_FIRST } from "../store/row-order";
-import { STANDING_INSPECTIONS } from "./document-facts";
+import { STANDING_INSPECTIONS } from "./inspections";
 import { ok, refuse, type Result } from "./caller";
 import type { AsItIs } from "./outdated";
 import { textsTold } from "./last-letter";

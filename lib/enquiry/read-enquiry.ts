@@ -8,19 +8,19 @@ import { forbids } from "../staff/deeds";
 import { database, type Prisma } from "../store/database";
 import { NEWEST_FIRST, OLDEST_FIRST } from "../store/row-order";
 import { deskWords } from "../words/words";
-import { readSettings } from "../workshop/settings";
+import { readSettings, type WorkshopSettings } from "../workshop/settings";
 import { askedOfUs } from "./asked";
 import { authorise, NOT_THERE } from "./authorise";
 import { benchTestView } from "./bench-view";
 import { ok, type Caller, type Result } from "./caller";
 import { correctionsIn } from "./corrections";
 import { planLack } from "./chosen-plan";
-import { STANDING_INSPECTIONS } from "./document-facts";
 import { draftToday } from "./draft-today";
 import { draftView, hasDraft, sinceView } from "./draft-view";
 import { DOCUMENT_PARTS, documentView } from "./document-view";
 import { isByClient, wordsWithoutPlace } from "./heard";
 import { historyOf } from "./history";
+import { inspectedIn, STANDING_INSPECTIONS } from "./inspections";
 import { LETTER_PARTS, letterView, undeliveredOf } from "./letter-view";
 import { meanwhileOf } from "./meanwhile";
 import { markersOf, measurementView } from "./measurement-view";
@@ -98,7 +98,7 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
     client: { name: row.client.name, email: row.client.email, telephone: row.client.telephone, isTrade: row.client.isTrade, suppressedWhy: suppressed, earlier },
     parties: row.parties.map(({ kind, name, reference }) => ({ kind, name, reference })),
     answers,
-    rugs: row.rugs.map((r) => rugView(r, { row, isTrade: isTradeAsking(row.client, answers), nameOf, currency: settings.currency, from: { posts: row.post, audit: row.audit } })),
+    rugs: row.rugs.map((r) => rugView(r, { row, isTrade: isTradeAsking(row.client, answers), nameOf, settings, from: { posts: row.post, audit: row.audit } })),
     undelivered: undeliveredOf(row.letters, isMailConfigured),
     meanwhile,
     draft: draftView(row.draft, today, caller.staffId),
@@ -120,7 +120,7 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
   });
 }
 
-function rugView(rug: Row["rugs"][number], { row, isTrade, nameOf, currency, from }: { row: Row; isTrade: boolean; nameOf: (staffId: string | null) => string; currency: string; from: Parameters<typeof messagesIn>[1] }): RugView {
+function rugView(rug: Row["rugs"][number], { row, isTrade, nameOf, settings: { currency, locale }, from }: { row: Row; isTrade: boolean; nameOf: (staffId: string | null) => string; settings: Pick<WorkshopSettings, "currency" | "locale">; from: Parameters<typeof messagesIn>[1] }): RugView {
   const assessment = rug.assessments[0] ? assessmentOf(rug.assessments[0].result) : null;
   const answers = rugAnswersOf(rug.answers);
   const messages = messagesIn(rug.answers, from);
@@ -136,7 +136,7 @@ function rugView(rug: Row["rugs"][number], { row, isTrade, nameOf, currency, fro
     unopened: rug.id === row.rugs[0]?.id ? unopenedPhotos({ submittedAt: row.submittedAt, posts: row.post, audit: row.audit, answers: rug.answers, photos: rug.photos }) : [],
     colours: rugColours(rug.photos),
     assessment,
-    letter: assessment && toldOf({ ...row, letters: ourLetters(row) }, { ...rug, assessment }),
+    letter: assessment && toldOf({ ...row, letters: ourLetters(row) }, { ...rug, assessment, inspection: inspectedIn(rug.inspections, locale) }),
     currencyNow: assessment?.money && assessment.money.currency !== currency ? currency : null,
     inspection: inspectionView(rug.inspections[0]),
     offers: documentsOffered({ assessment, hasPlan: planLack(rug.photos) === null, isTrade }),

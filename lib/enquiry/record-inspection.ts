@@ -5,8 +5,12 @@ import { authorise, NOT_THERE } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
 import { inspectionSchema, type InspectionEntry } from "./document-forms";
 import { inOneStep } from "./one-step";
+import { reconsider } from "./reconsider";
 
-/** Keeps what a named person saw of a rug. The newest counts; documents that were made before stay as they are. */
+/**
+ * Keeps what a named person saw of a rug. The newest counts: what letters and the desk say of the rug follows from it, and a letter that has not
+ * left is held back where it would read otherwise. Documents that were made before stay as they are.
+ */
 export async function recordInspection(caller: Caller, given: { enquiryId: string; rugId: string } & InspectionEntry, now: Date): Promise<Result<{ inspectionId: string }>> {
   const no = authorise(caller, "record-inspection");
   if (no || caller.kind !== "staff") return no ?? NOT_THERE;
@@ -19,6 +23,7 @@ export async function recordInspection(caller: Caller, given: { enquiryId: strin
     const inspectionId = newRowId();
     await tx.inspection.create({ data: { id: inspectionId, rugId, by, day, found, isBeyondRepair: beyondRepair === "yes", recordedById: caller.staffId, at: now } });
     await audit(tx, caller, { action: "inspection-recorded", enquiryId, at: now, detail: { rugId, inspectionId } });
+    await reconsider(tx, { rugId, enquiryId }, now);
     return ok({ inspectionId });
   });
 }

@@ -1,6 +1,7 @@
 import "server-only";
 import { sentenceOf } from "../reply/describe";
 import { labelTextOf } from "../reply/facts";
+import type { Inspected } from "../reply/inspected";
 import { toldByLetter, type ToldByLetter } from "../reply/told-by-letter";
 import { isTradeAsking } from "../reply/who-asks";
 import type { Assessment } from "../triage/assessment";
@@ -92,10 +93,10 @@ export function slipOf(row: SlipRow): Slip {
 type Judged = Omit<Words, "rugs"> & { client: { isTrade: boolean }; rugs: readonly (Words["rugs"][number] & { assessments: readonly { result: unknown }[] })[] };
 
 /** What the letter of a rug's assessment tells, by everything that was answered and by words nobody has read yet. */
-export function toldOf(row: Judged, rug: Pick<SlipRow["rugs"][number], "title" | "answers"> & { assessment: Assessment }): ToldByLetter {
+export function toldOf(row: Judged, rug: Pick<SlipRow["rugs"][number], "title" | "answers"> & { assessment: Assessment; inspection?: Inspected | null }): ToldByLetter {
   const enquiry = enquiryAnswersOf(row.answers).answers;
   const judged = row.rugs.flatMap((r) => (r.assessments[0] ? [assessmentOf(r.assessments[0].result)] : []));
-  const told = { title: rug.title, assessment: rug.assessment, answers: rugAnswersOf(rug.answers), wetByWords: wetByWords(judged, urgenciesOfWords(row)) };
+  const told = { title: rug.title, assessment: rug.assessment, answers: rugAnswersOf(rug.answers), inspection: rug.inspection ?? null, wetByWords: wetByWords(judged, urgenciesOfWords(row)) };
   return toldByLetter(told, { enquiry, isTrade: isTradeAsking(row.client, enquiry) });
 }
 

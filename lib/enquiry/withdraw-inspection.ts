@@ -4,8 +4,9 @@ import { authorise, NOT_THERE } from "./authorise";
 import { reasonSchema } from "./bench-test-schema";
 import { ok, refuse, type Caller, type Result } from "./caller";
 import { inOneStep } from "./one-step";
+import { reconsider } from "./reconsider";
 
-/** An inspection that was recorded in error: it stays to be seen, with the reason, and no longer counts. */
+/** An inspection that was recorded in error: it stays to be seen, with the reason, and no longer counts, in letters neither. */
 export async function withdrawInspection(caller: Caller, { id, reason }: { id: string; reason: string }, now: Date): Promise<Result<null>> {
   const no = authorise(caller, "record-inspection");
   if (no || caller.kind !== "staff") return no ?? NOT_THERE;
@@ -18,6 +19,7 @@ export async function withdrawInspection(caller: Caller, { id, reason }: { id: s
     const withdrawn = await tx.inspection.updateMany({ where: { id, withdrawnAt: null }, data: { withdrawnAt: now, withdrawnById: caller.staffId, withdrawnWhy: why.data } });
     if (withdrawn.count !== 1) return refuse("changed-meanwhile", "Somebody has withdrawn this already.");
     await audit(tx, caller, { action: "inspection-withdrawn", enquiryId, at: now, detail: { rugId, inspectionId: id } });
+    await reconsider(tx, { rugId, enquiryId }, now);
     return ok(null);
   });
 }

@@ -27,6 +27,7 @@ export const FACT_VALUES: Readonly<Record<WordFact, readonly FactValue[]>> = {
     "leave-alone": "leave it alone", "routine-clean": "clean it as usual", "first-aid": "first aid", "ask-for-more": "ask for more", "inspect-and-test": "inspect and test it",
     "quote-with-limits": "quote with limits", "advise-cut-down": "cut it down", "advise-claim-or-replacement": "keep, replace or claim", refer: "send it to somebody else", "not-our-work": "not our work",
   }),
+  inspection: values({ none: "nothing: nobody here has inspected it", "not-beyond": "that it is not beyond economic repair", beyond: "that it is beyond economic repair" }),
   urgency: values({ hours: "it loses by the hour", "two-days": "it loses within two days", "a-week": "it loses within a week", "can-wait": "nothing" }),
   life: values({ both: "a narrow range", "at-least": "a wide range that begins after some years", "at-most": "a wide range that ends within some years", nothing: "a range too wide to tell anything" }),
   rugs: values({ one: "one", several: "several" }),

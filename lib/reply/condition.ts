@@ -15,6 +15,7 @@ export const WORD_FACTS = {
   wet: "Wet now",
   who: "Who writes",
   advice: "What we would do",
+  inspection: "What an inspection of ours found",
   urgency: "What waiting costs",
   mechanisms: "What may have happened",
   top: "The most probable of what happened",

@@ -10,10 +10,9 @@ import { speaksAgainstSilk } from "../triage/price-evidence";
 import { cutKey, type CutKey } from "../words/judged";
 import { asksOf, isSaidDry, isWetUnknown } from "./asks";
 import type { Facts, NumberFact, WordFact } from "./condition";
-import { beyondTold } from "./damage-told";
 import { isFreshUrineTold, isPotTold, isTroubleUnjudged, toldOfChange, wasCleanedAtHome } from "./happened";
 import { HARDLY_WORTH, PERHAPS_NOT_WORTH } from "./paragraphs/troubles";
-import { actionOf } from "./kept-whole";
+import { actionSeen, beyondSeen, foundBy, type PerhapsSeen } from "./inspected";
 import { asksOfKind } from "./questions-asked";
 import { labelStands, namedFibres } from "./label-said";
 import { isLifeMonthsOrYears, isLifeShort, isTellingPrice, lifeTold } from "./phrases";
@@ -22,9 +21,8 @@ import { treatedFirst } from "./treated-first";
 import { WATER_SHY } from "./viscose-like";
 
 /** One rug as a draft sees it. */
-export interface RugForDraft {
+export interface RugForDraft extends PerhapsSeen {
   title: string;
-  assessment: Assessment;
   answers: RugAnswers;
   /** First aid that the client's own words call for, which nobody has asked about yet; none where it was answered. */
   wetByWords?: LetterSign["firstAid"] | null;
@@ -117,14 +115,14 @@ const isLittle = ({ improvement }: Assessment): boolean => improvement !== null 
 
 /** More likely than not, less comes back than counts as brought back: what most speaks against the work. */
 const fallsShort = ({ improvement }: Assessment): boolean => improvement !== null && improvement.median < BROUGHT_BACK.leastPerCent;
-const isHardlyWorth = (a: Assessment): boolean => (beyondTold(a) ?? 0) >= HARDLY_WORTH.beyondRepair;
+const isHardlyWorth = (rug: RugForDraft): boolean => (beyondSeen(rug) ?? 0) >= HARDLY_WORTH.beyondRepair;
 /** Nobody is hurried: by what was told nothing is lost by waiting, or the work is likely not worth its cost. */
-const hasNoHaste = (a: Assessment): boolean => a.urgency.level === "can-wait" || isHardlyWorth(a);
+const hasNoHaste = (rug: RugForDraft): boolean => rug.assessment.urgency.level === "can-wait" || isHardlyWorth(rug);
 /** From here on a stain that has probably set may yet be fresh: the lower end of "unlikely" (IPCC). */
 const MAY_BE_FRESH = 0.1;
 /** Whether the stain has set is open, and haste could help. */
-const isSetOrNot = (a: Assessment): boolean =>
-  likelyMechanisms(a).includes("food-old") && a.mechanisms.some((m) => m.mechanism === "food-fresh" && m.probability >= MAY_BE_FRESH) && !isLittle(a) && !hasNoHaste(a);
+const isSetOrNot = (rug: RugForDraft): boolean =>
+  likelyMechanisms(rug.assessment).includes("food-old") && rug.assessment.mechanisms.some((m) => m.mechanism === "food-fresh" && m.probability >= MAY_BE_FRESH) && !isLittle(rug.assessment) && !hasNoHaste(rug);
 
 /** Whether cleaning costs as much as the rug may be worth today, or where that is not known as much as a new one: middle against middle. Elicited. */
 const costsMore = ({ money }: Assessment): boolean => {
@@ -201,7 +199,7 @@ function given({ rug, enquiry, hasTelephone, hasName, hasPage, came }: FactsInpu
     "asked-collecting": asksOfKind(stories, "collecting"), "asked-worth": asksOfKind(stories, "worth-it"), "asked-cost": asksOfKind(stories, "cost"), "asked-how-long": asksOfKind(stories, "how-long-it-takes"), "asked-remedy": asksOfKind(stories, "remedy"), "asked-flame": asksOfKind(stories, "flame"),
     "trouble-unjudged": isTroubleUnjudged(rug.answers, enquiry), "cleaned-home": wasCleanedAtHome(rug.answers),
     "brown-washed-said": inTheirWords.includes("brown-washed"), "brown-said": inTheirWords.includes("brown"), "stiff-washed-said": inTheirWords.includes("stiff-washed"), "pot-said": isPotTold(rug), "mould-and-insects": treatedFirst(likelyMechanisms(a)) === "both",
-    "doubtful-worth": (beyondTold(a) ?? 0) >= PERHAPS_NOT_WORTH.beyondRepair, "hardly-worth": isHardlyWorth(a), "no-haste": hasNoHaste(a), "set-or-not": isSetOrNot(a), "little-hope": isLittle(a), "short-life": a.lifeYears && givesYears(a) && isLifeShort(a.lifeYears), "months-or-years": a.lifeYears && givesYears(a) && isLifeMonthsOrYears(a.lifeYears),
+    "doubtful-worth": (beyondSeen(rug) ?? 0) >= PERHAPS_NOT_WORTH.beyondRepair, "hardly-worth": isHardlyWorth(rug), "no-haste": hasNoHaste(rug), "set-or-not": isSetOrNot(rug), "little-hope": isLittle(a), "short-life": a.lifeYears && givesYears(a) && isLifeShort(a.lifeYears), "months-or-years": a.lifeYears && givesYears(a) && isLifeMonthsOrYears(a.lifeYears),
   };
   return Object.entries(has).filter(([, value]) => Boolean(value)).map(([name]) => name);
 }
@@ -212,10 +210,10 @@ export const likelyMechanisms = (a: Assessment) => a.mechanisms.filter((m) => m.
 
 /** What the paragraphs' conditions are read against, for one rug of an enquiry. */
 export function factsOf(input: FactsInput): Facts {
-  const { rug: { assessment: a, answers }, enquiry, isTrade, rugs } = input;
+  const { rug, rug: { assessment: a, answers }, enquiry, isTrade, rugs } = input;
   const [leading, rival] = namedFibres(a);
   const numbers = {
-    beyondRepair: beyondTold(a), worse: a.worse, improvementHigh: a.improvement?.high, improvementWidth: a.improvement ? a.improvement.high - a.improvement.low : null,
+    beyondRepair: beyondSeen(rug), worse: a.worse, improvementHigh: a.improvement?.high, improvementWidth: a.improvement ? a.improvement.high - a.improvement.low : null,
     waterShy: a.fibres.filter((f) => WATER_SHY.includes(f.fibre)).reduce((sum, f) => sum + f.probability, 0),
   };
   return {
@@ -224,7 +222,7 @@ export function factsOf(input: FactsInput): Facts {
       strongest: one(strengthsOf(a)[0]),
       soldAs: one(answers.sellerSaid), reason: one(enquiry.reason), wet: one(enquiry.wetNow),
       who: [isTrade || enquiry.reason === "trade" ? "trade" : "owner"],
-      advice: [actionOf(a)], urgency: [a.urgency.level],
+      advice: [actionSeen(rug)], inspection: [foundBy(rug)], urgency: [a.urgency.level],
       mechanisms: likelyMechanisms(a), top: one(likelyMechanisms(a)[0]),
       offered: cleaning(a).filter((m) => m.verdict !== "ruled-out").map((m) => m.method),
       ruledOut: a.methods.filter((m) => m.verdict === "ruled-out").map((m) => m.method),

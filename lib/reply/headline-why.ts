@@ -5,6 +5,7 @@ import type { ActionId, Assessment, MechanismId } from "../triage/assessment";
 import { capital } from "../words/capital";
 import type { Words } from "../words/words";
 import { isFibreOpen, likelyMechanisms } from "./facts";
+import { actionSeen, verdictIn } from "./inspected";
 import { actionOf } from "./kept-whole";
 import { namedFibres } from "./label-said";
 import { COLOUR_LOST, PILE_TROUBLE, REPAIRS } from "./paragraphs/troubles";
@@ -109,11 +110,13 @@ interface Worth { readonly isHardlyWorth: boolean; readonly isOpen: boolean }
 
 /** What of this enquiry decided the advice, with the figures a letter tells and no other; where nothing of it stands out, what holds of every such advice. */
 export function reasonOf(a: Assessment, known: Known, { isHardlyWorth, isOpen }: Worth): string {
-  const action = actionOf(a);
+  const { inspection } = known.letter;
+  const action = actionSeen({ assessment: a, inspection });
   const isFlooded = known.letter.isHeldBack === "flood";
   if (isFlooded && action !== "first-aid") return FLOODED;
   const parts = [...REASONS[action](a, known), ...(isHardlyWorth ? against(a, known) : [])];
-  const said = [...new Set(parts.flatMap((part) => (part ? sentence(part) : [])))];
-  const after = [(isHardlyWorth ? ONLY_INSPECTION : isOpen ? IS_OPEN[action] : null) ?? [], action === a.advice.action ? [] : NOT_CUT_DOWN, known.letter.setsNoTime ? NO_TIME : []].flat();
+  const verdict = inspection ? [verdictIn(inspection, known.words)] : [];
+  const said = [...verdict, ...new Set(parts.flatMap((part) => (part ? sentence(part) : [])))];
+  const after = [(isHardlyWorth ? ONLY_INSPECTION : isOpen ? IS_OPEN[action] : null) ?? [], actionOf(a) === a.advice.action ? [] : NOT_CUT_DOWN, known.letter.setsNoTime ? NO_TIME : []].flat();
   return [...(said.length > 0 ? said : [(action === a.advice.action && a.advice.why) || ACTIONS[action].why]), ...after].join(" ");
 }

@@ -1,6 +1,6 @@
 import type { ActionId, Assessment } from "../triage/assessment";
 import { WORDS_TOLD, reasonOf, type Known } from "./headline-why";
-import { actionOf } from "./kept-whole";
+import { actionSeen } from "./inspected";
 import { HARDLY_WORTH, PERHAPS_NOT_WORTH } from "./paragraphs/troubles";
 import { beyondLikely } from "./phrases";
 
@@ -26,10 +26,15 @@ const hardly = (likely: string): Table => ({
 const OPEN: Table = { "advise-claim-or-replacement": "Advise against cleaning until it has been seen" };
 const EVEN: Table = { ...OPEN, "routine-clean": "Clean it as usual, if it turns out worth its cost" };
 
+/** Where somebody here has inspected it. */
+const SEEN: Table = { "advise-cut-down": "Propose cutting it down, where its ground is sound" };
+
 /** The headline of one rug: it says of the rug's worth what the letter of the same assessment says, and of how far it comes back no range that the letter does not give. */
 export function headlineOf(a: Assessment, known: Known): Headline {
   if (known.letter.isHeldBack === "wet") return { says: "Ask first whether it is wet", why: WORDS_TOLD };
-  const action = actionOf(a);
+  const { inspection } = known.letter;
+  const action = actionSeen({ assessment: a, inspection });
+  if (inspection) return { says: SEEN[action] ?? SAYS[action], why: reasonOf(a, known, { isHardlyWorth: false, isOpen: false }) };
   const beyond = known.letter.isWorthTold ? (a.beyondRepair ?? 0) : 0;
   const isHardly = beyond >= HARDLY_WORTH.beyondRepair;
   const table = isHardly ? hardly(beyondLikely(beyond, known.words)) : beyond >= PERHAPS_NOT_WORTH.beyondRepair ? EVEN : OPEN;

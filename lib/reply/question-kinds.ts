@@ -34,7 +34,7 @@ const MAY_I = "\\b(?:can|may|should|could|shall|must|do|would|ought|am|are|let)\
 /** What households put on a mark. */
 const REMEDY = "\\b(?:vinegar|bleach|ammonia|baking (?:soda|powder)|bicarb\\w*|soda|salt|lemon|peroxide|oxi\\w*|soap|suds|washing-?(?: ?up)? (?:liquid|powder)|detergent|shampoo|stain removers?|(?:carpet|rug|household) (?:cleaner|spray|foam|powder)|talc\\w*|cornflour|alcohol|spirits?|vodka|white wine|nail (?:varnish|polish) remover|acetone|white spirit|petrol|hairspray|shaving foam|toothpaste|cat litter)\\b";
 const FLAME = "\\b(?:burn|burns|burning|singe|singeing|flame|lighter|match(?:es)?|set (?:fire|light) to)\\b";
-const REPLACE = ["replace", "replace-priced", "replace-dear", "replace-dear-priced"];
+const REPLACE = ["replace", "replace-priced", "replace-dear", "replace-dear-priced", "replace-seen", "replace-seen-priced"];
 /** What it would fetch, and not whether the work is worth it. */
 const VALUE = "\\b(?:what|how much)\\b.*\\bworth\\b|\\bworth (?:[£$€\\d]|anything\\b|a lot\\b|much\\b|that much\\b)|\\bvalu(?:e|ed|able|ation|er)s?\\b";
 const MATERIALS = "(?:silk|wool|viscose|rayon|cotton|linen|jute|bamboo|nylon|polyester|synthetic|artificial|real|genuine|fake)";
@@ -85,7 +85,7 @@ const ANSWERED: readonly QuestionKind[] = [
   { id: "cause", words: /\bwhat (?:has |have )?(?:happened|caused|went wrong)\b/u, places: ["cause"], ids: ["cause-mould", "cause-mould-unseen", "cause-insects"] },
   { id: "mould", words: /\bmou?ldy?\b/u, places: [], ids: ["cause-mould", "cause-mould-told", "cause-mould-unseen"] },
   { id: "insects", words: /\b(?:moths?|insects?|beetles?)\b/u, places: [], ids: ["cause-insects"] },
-  { id: "mending", words: /\b(?:mend\w*|repair\w*|re-?weav\w*|fringes?|holes?|tears?|torn|re-?bind\w*)\b/u, places: [], ids: ["outlook-repair", "outlook-repair-first", "beyond-repair", "beyond-repair-priced", "cut-down", "cut-down-priced", "cut-down-planned"] },
+  { id: "mending", words: /\b(?:mend\w*|repair\w*|re-?weav\w*|fringes?|holes?|tears?|torn|re-?bind\w*)\b/u, places: [], ids: ["outlook-repair", "outlook-repair-seen", "outlook-repair-first", "beyond-repair", "beyond-repair-priced", "cut-down", "cut-down-priced", "cut-down-planned", "cut-down-seen", "cut-down-seen-priced", "cut-down-seen-planned"] },
   { id: "smell", words: /\b(?:smell\w*|odou?rs?|stink\w*)\b/u, places: [], ids: ["special-smell", "special-urine-smell", "special-urine-smell-told"] },
   { id: "harm", words: /\b(?:(?:make|makes) \w+ worse|harm it|damage it|shrink)\b/u, places: ["worse", "refuse"], ids: [] },
   { id: "a-look", words: /\b(?:look at it|have a look|see it first|inspect it)\b/u, places: ["next-step"], ids: [] },

@@ -28,6 +28,8 @@ export const SLOTS = {
   lifeHigh: where("the years left, the upper end", "6 years"),
   worse: where("the chance that cleaning harms it, as a range", "between 15 and 30 in 100"),
   beyond: where("how likely it is beyond economic repair", "likely"),
+  inspector: where("who inspected it", "Ivo Castellane"),
+  inspectedOn: where("the day of that inspection", "24 November 2026"),
   atHome: always("“at home”, or “at home again” where it was cleaned there before", "at home"),
   methods: where("the cleaning that is not ruled out", "nearly dry or with a dry solvent"),
   clean: where("what cleaning would cost, as a range", "£120 to £180"),

@@ -169,7 +169,7 @@ export function slotsOf(input: SlotsInput): Slots {
     evidence: evidence(rug, words), soldAs: sold ? words.say(`sold.${sold}`) : null,
     improvement: a.improvement && improvementPhrase(a.improvement, words), life: a.lifeYears && lifePhrase(a.lifeYears, words),
     lifeLow: a.lifeYears && yearsEnd(a.lifeYears.low, words), lifeHigh: a.lifeYears && yearsEnd(a.lifeYears.high, words),
-    worse: a.worse === null ? null : rangeInHundred(harmRange(a.worse), words), beyond: beyondIn(a, words),
+    worse: a.worse === null ? null : rangeInHundred(harmRange(a.worse), words), beyond: beyondIn(rug, words), ...seenIn(rug),
     atHome: words.say(wasCleanedAtHome(rug.answers) ? "letter.at-home-again" : "letter.at-home"),
     methods: offered.length ? listed(offered.map((m) => words.say(`method.${m}`)), "or", words) : null,
     clean: money("clean"), cutDown: a.money && cutDownPhrase(a, a.money.currency, words), cutWay: cutWay(a, words), replace: replacePrice(a) && money("replace"), worthToday: money("valueToday"), repair: repairNamed(a, rug.answers, words),
@@ -183,9 +183,13 @@ export function slotsOf(input: SlotsInput): Slots {
   };
 }
 
-/** {beyond}: null where nothing is told of it. */
-function beyondIn(a: Assessment, words: Words): string | null {
-  const chance = beyondTold(a);
+/** Who inspected it, and when; null where nobody did. */
+const seenIn = ({ inspection }: RugForDraft): Pick<Slots, "inspector" | "inspectedOn"> =>
+  ({ inspector: inspection ? plain(inspection.by) : null, inspectedOn: inspection?.on ?? null });
+
+/** {beyond}: null where nothing is told of it, and once a person has judged it. */
+function beyondIn({ assessment, inspection }: RugForDraft, words: Words): string | null {
+  const chance = inspection ? null : beyondTold(assessment);
   return chance === null ? null : beyondLikely(chance, words);
 }
 

@@ -38,7 +38,7 @@ export function Judgement({ assessment: a, letter, currencyNow, as: H, words, ar
         <Sub className={css.group}>What happened</Sub>
         <Mechanisms mechanisms={a.mechanisms} />
         <Sub className={css.group}>To be expected</Sub>
-        <Expected assessment={a} letter={letter} />
+        <Expected assessment={a} letter={letter} words={words} />
       </section>
       <section>
         <H>What speaks for {fibreName(a.balance.leading)} rather than {fibreName(a.balance.rival)}</H>
@@ -46,7 +46,7 @@ export function Judgement({ assessment: a, letter, currencyNow, as: H, words, ar
           findings={a.findings.map((f) => ({ says: shortFinding(f, { locale: words.locale, areaUnit }), decibans: f.decibans, from: f.strength === "told" ? undefined : STRENGTH_NAMES[f.strength] }))} />
       </section>
       <Prospects assessment={a} letter={letter} currencyNow={currencyNow} as={H} words={words} />
-      <Open assessment={a} asks={letter.asks} as={H} />
+      <Open assessment={a} letter={letter} as={H} />
       <p className={`small ${css.model}`}>Judged by model {a.modelVersion}. From what was told and photographed: inspection and testing decide.</p>
     </>
   );
@@ -109,7 +109,7 @@ function Mechanism({ mechanism, probability: p }: Assessment["mechanisms"][numbe
   return <Measure name={name} note={words} chart={<Length share={p} says={spoken(name, words, percent(p))} />} figures={percent(p)} />;
 }
 
-function Open({ assessment: a, asks, as: H }: { assessment: Assessment; asks: ToldByLetter["asks"]; as: HeadingLevel }) {
+function Open({ assessment: a, letter: { asks, inspection }, as: H }: { assessment: Assessment; letter: ToldByLetter; as: HeadingLevel }) {
   return (
     <>
       <section>
@@ -120,7 +120,7 @@ function Open({ assessment: a, asks, as: H }: { assessment: Assessment; asks: To
       </section>
       {a.onlyInspection.length > 0 && (
         <section>
-          <H>Only an inspection can settle</H>
+          <H>{inspection ? "What the inspection was to settle" : "Only an inspection can settle"}</H>
           <ul className={css.next}>{a.onlyInspection.map((s) => <li key={s}>{s}</li>)}</ul>
         </section>
       )}

@@ -1,5 +1,6 @@
 import { cutDownPhrase } from "../reply/cut-down-price";
 import { beyondTold, isWorthAsked } from "../reply/damage-told";
+import { verdictIn } from "../reply/inspected";
 import { AMOUNT_PHRASES, harmFigures, improvementFigures } from "../reply/phrases";
 import type { ToldByLetter } from "../reply/told-by-letter";
 import { METHODS } from "../trade/care";
@@ -17,7 +18,8 @@ import { YearsBand } from "./years-band";
 import css from "./judgement.module.css";
 
 /** What comes back, what may get worse, and whether it is beyond repair, where the letter tells of it; where it tells nothing, or there is no figure, why. */
-export function Expected({ assessment: a, letter }: { assessment: Assessment; letter: ToldByLetter }) {
+export function Expected({ assessment: a, letter, words }: { assessment: Assessment; letter: ToldByLetter; words: Words }) {
+  const { inspection } = letter;
   if (letter.isHeldBack && letter.comesBackOpen) return <p className={css.plain}>{sentenceCase(letter.comesBackOpen)}: the letter tells nothing yet of gain, harm, worth or years.</p>;
   return (
     <>
@@ -26,20 +28,21 @@ export function Expected({ assessment: a, letter }: { assessment: Assessment; le
         <Texture texture={a.texture} />
         <Chance name="The smell comes back in damp weather" share={a.odour?.returns ?? null} note={a.odour && a.odour.now < 1 ? `if it smells, which is ${wordsForChance({ probability: a.odour.now, low: a.odour.now })}` : undefined} />
         <Chance name="Made worse by cleaning" share={a.worse} figures={a.worse === null ? undefined : harmFigures(a.worse)} />
-        <Chance name="Beyond economic repair" share={beyondTold(a)} note="provisional, not inspected" />
+        <Chance name="Beyond economic repair" share={inspection ? null : beyondTold(a)} note="provisional, not inspected" />
       </Measures>
       {letter.comesBackOpen && <p className={css.plain}>{sentenceCase(letter.comesBackOpen)}.</p>}
-      {a.beyondRepair !== null && !isWorthAsked(a) && <p className={css.plain}>{UNASKED}</p>}
-      {whyUnstated(a.why).map((why) => <p key={why} className={css.plain}>{why}</p>)}
+      {inspection && <p className={css.plain}><bdi>{verdictIn(inspection, words)}</bdi></p>}
+      {!inspection && a.beyondRepair !== null && !isWorthAsked(a) && <p className={css.plain}>{UNASKED}</p>}
+      {whyUnstated(a.why, inspection !== null).map((why) => <p key={why} className={css.plain}>{why}</p>)}
     </>
   );
 }
 
 const UNASKED = "Whether it is beyond economic repair is not told: no damage was told of or measured, and they ask for no cleaning.";
 
-/** Why expectations stand without a figure. Where one reason holds for several of them it is said once. */
-export const whyUnstated = ({ improvement, worse, beyondRepair }: Assessment["why"]): string[] =>
-  [...new Set([improvement, worse, beyondRepair].filter((why) => why !== undefined))];
+/** Why expectations stand without a figure; once a person judged its worth (`isSeen`), not of that. Where one reason holds for several of them it is said once. */
+export const whyUnstated = ({ improvement, worse, beyondRepair }: Assessment["why"], isSeen = false): string[] =>
+  [...new Set([improvement, worse, ...(isSeen ? [] : [beyondRepair])].filter((why) => why !== undefined))];
 
 /** By which method, how long the rug has left and what it comes to in money. */
 export function Prospects({ assessment: a, letter, currencyNow, as: H, words }: { assessment: Assessment; letter: ToldByLetter; currencyNow: string | null; as: HeadingLevel; words: Words }) {

@@ -3,6 +3,7 @@ import { notStatedIn } from "../../words/judged";
 import type { Words } from "../../words/words";
 import { answersTo, beyondTold, changeIn, isWorthAsked } from "../damage-told";
 import { givesYears, isFibreOpen, likelyMechanisms } from "../facts";
+import { verdictIn } from "../inspected";
 import { harmRange, lifePhrase, likelihood } from "../phrases";
 import { treatedFirst } from "../treated-first";
 import { list, paragraph, small, type Block } from "./blocks";
@@ -51,7 +52,7 @@ function improvement(a: Assessment, words: Words): string {
 
 /** The verdict is a person's; the chance is the program's and stays provisional, and there is none where the letters tell none. */
 function beyondRepair(a: Assessment, inspection: Inspection | null, words: Words): string {
-  if (inspection) return words.say(inspection.isBeyondRepair ? "report.beyond" : "report.not-beyond", { by: inspection.by, day: inspection.on });
+  if (inspection) return verdictIn(inspection, words);
   if (isFlooded(a)) return words.say("report.beyond-not-judged");
   if (!isWorthAsked(a)) return words.say("report.beyond-no-damage", { change: changeIn(a) });
   const chance = beyondTold(a);

@@ -2,13 +2,14 @@ import { comparedBy } from "../../trade/compared";
 import type { Assessment } from "../../triage/assessment";
 import { decimal, DOUBT_FIGURES, smallArea, type Figures } from "../../words/measures";
 import type { Words } from "../../words/words";
+import type { Inspected } from "../inspected";
 import { listed } from "../phrases";
 import type { Asker } from "../who-asks";
 import { list, paragraph, small, type Block, type PhotoMark } from "./blocks";
 import { changesSeen, isChangeTold, type Told } from "./report-told";
 
 /** A named person's own inspection; without one a report is provisional. */
-export interface Inspection { readonly by: string; readonly on: string; readonly found: string; readonly isBeyondRepair: boolean }
+export interface Inspection extends Inspected { readonly found: string }
 /** What somebody marked in a photo. */
 export interface ReportMark {
   readonly what: "untouched" | "affected" | "damaged" | "edges";

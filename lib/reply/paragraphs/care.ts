@@ -5,7 +5,7 @@ import { ONCE_TREATED } from "../treated-first";
 import { VISCOSE_LIKE, WATER_SHY } from "../viscose-like";
 import type { ParagraphRow } from "./row";
 import { OURS, TRADE, WET_LYOCELL, WET_VISCOSE } from "./sources";
-import { CLEANING, HARDLY_WORTH, LOOKS, LOST_USE, MARKS, REPAIRS } from "./troubles";
+import { CLEANING, HARDLY_WORTH, INSPECTED, LOOKS, LOST_USE, MARKS, REPAIRS } from "./troubles";
 
 /** What old latex suffers from: the methods of its caution in lib/trade/care.ts. */
 const HARMS_LATEX = [...WASHING, "solvent-dry"];
@@ -35,6 +35,8 @@ const USED_UP = `It may not have many years left: ${AS_LONG_AS}`;
 const MONTHS_OR_YEARS = `It may have years left, or only months: ${AS_LONG_AS}`;
 const WE_PROPOSE = "We would propose cutting it down";
 const AT_ONE_SIDE = "if an inspection finds the damage at one side or end, beside sound ground, it could be cut away and bound again";
+const AT_ONE_SIDE_SEEN = "where the damage lies at one side or end, beside sound ground, it could be cut away and bound again";
+const CUT_DOWN_SEEN: Condition["is"] = { advice: ["advise-cut-down"], inspection: INSPECTED };
 const WILL_NOT_DO = "If it will not do as it is, we would think about replacing it.";
 
 /** What has to be looked at first; what can be done and only after which test; what we will not do, and why; repair, cutting down, life left. */
@@ -133,6 +135,12 @@ export const CARE: readonly ParagraphRow[] = [
   { ...OURS, id: "worse", version: 2, place: "worse", when: { is: { offered: CLEANING }, not: { age: ["antique"], certainty: ["unknown"] }, atLeast: { worse: 0.1 } },
     text: "There is a real chance, {worse}, that cleaning makes it worse." },
 
+  { ...TRADE, id: "cut-down-seen-planned", version: 1, place: "cut-down", when: { is: { ...CUT_DOWN_SEEN, has: ["cut-down-way"] }, not: { age: ["antique"] } },
+    text: `${WE_PROPOSE}, on a plan drawn from the photo: {cutWay}, where the ground beside the damage is sound. It would cost about {cutDown}, confirmed before anything is cut.` },
+  { ...TRADE, id: "cut-down-seen-priced", version: 1, place: "cut-down", when: { is: { ...CUT_DOWN_SEEN, has: ["cut-down-price"] }, not: { age: ["antique"] } },
+    text: `${WE_PROPOSE}: ${AT_ONE_SIDE_SEEN}, for about {cutDown}.` },
+  { ...TRADE, id: "cut-down-seen", version: 1, place: "cut-down", when: { is: CUT_DOWN_SEEN, not: { age: ["antique"] } },
+    text: `${WE_PROPOSE}: ${AT_ONE_SIDE_SEEN}.` },
   { ...TRADE, id: "cut-down-planned", version: 3, place: "cut-down", when: { is: { advice: ["advise-cut-down"], has: ["cut-down-way"] }, not: { age: ["antique"] } },
     text: `${WE_PROPOSE}, on a plan drawn from the photo: {cutWay}, if an inspection finds sound ground beside the damage. It would cost about {cutDown}, confirmed when we have seen it.` },
   { ...TRADE, id: "cut-down-priced", version: 5, place: "cut-down", when: { is: { advice: ["advise-cut-down"], has: ["cut-down-price"] }, not: { age: ["antique"] } },
@@ -159,6 +167,10 @@ export const CARE: readonly ParagraphRow[] = [
     text: `${RATHER_NOT} ${A_NEW_ONE}` },
   { ...OURS, id: "replace-dear", version: 2, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"], has: ["costs-more"] }, not: { age: ["antique"] }, atLeast: HARDLY_WORTH },
     text: `${RATHER_NOT} ${WILL_NOT_DO}` },
+  { ...OURS, id: "replace-seen-priced", version: 1, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"], inspection: INSPECTED }, not: { age: ["antique"] } },
+    text: A_NEW_ONE },
+  { ...OURS, id: "replace-seen", version: 1, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"], inspection: INSPECTED }, not: { age: ["antique"] } },
+    text: WILL_NOT_DO },
   { ...OURS, id: "replace-doubtful", version: 1, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"] }, not: { age: ["antique"] } },
     text: "Please do not spend money on cleaning before someone has seen it and told you what it can gain." },
 

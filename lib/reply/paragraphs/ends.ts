@@ -2,15 +2,22 @@ import type { Condition } from "../condition";
 import { VISCOSE_LIKE } from "../viscose-like";
 import type { ParagraphRow } from "./row";
 import { OURS, TRADE } from "./sources";
-import { CLEANING, HARDLY_WORTH, HARM, OFFERED, REPAIRS } from "./troubles";
+import { CLEANING, HARDLY_WORTH, HARM, INSPECTED, OFFERED, REPAIRS } from "./troubles";
 
 const VISITED = ["routine-clean", "inspect-and-test", "quote-with-limits", "advise-cut-down"];
 const UNDECIDED = [...OFFERED, "advise-cut-down"];
 /** Where a letter names no price for cleaning. */
 const NO_PRICE: Condition["not"] = { age: ["antique"], incidents: ["flood"], certainty: ["unknown"], who: ["trade"], reason: ["what-is-it", "mis-sold"] };
 
+/** Nobody here has had it in hand: where they have, a letter asks it in for no inspection. */
+const UNSEEN: Condition["not"] = { inspection: INSPECTED };
+/** Of every rug of the letter an inspection stands. */
+const ALL_SEEN: Condition["not"] = { inspection: ["none"] };
 /** Where an inspection has to find first that there is something to clean. */
 const IF_WORTH_CLEANING = "If an inspection finds it worth cleaning, we estimate {clean}; price and limits are agreed with you first.";
+
+/** Where somebody here has seen that there is, and little comes back by cleaning. */
+const IF_IT_GOES_AHEAD = "If the work goes ahead, we estimate {clean}; price and limits are agreed with you first.";
 
 /** They may have told some of it in words of their own. */
 const WHAT_WE_ASK = "It would help us most to know or see this. Pass over what you have told us already.\n{asks}";
@@ -23,7 +30,7 @@ const IN_OTHER_HANDS = "This first belongs in the hands of {referTo}.";
 /** What we do not take on is neither asked about nor asked in. */
 const NOT_OURS = { advice: ["not-our-work"] };
 /** The rug comes to us next. */
-const TO_BE_BROUGHT: Condition = { is: { advice: VISITED }, not: { has: ["said-wet"], who: ["trade"], wet: ["wet", "damp"], mechanisms: ["mould", "insects"], incidents: ["flood"] } };
+const TO_BE_BROUGHT: Condition = { is: { advice: VISITED }, not: { ...UNSEEN, has: ["said-wet"], who: ["trade"], wet: ["wet", "damp"], mechanisms: ["mould", "insects"], incidents: ["flood"] } };
 const ASKED_COLLECTING: Condition["is"] = { has: ["asked-collecting"] };
 const ASKED_COST: Condition = { is: { has: ["asked-cost"] } };
 /** What cleaning costs is told to who asks it where nobody has to know more first, and where no sentence on its worth has told it. */
@@ -56,13 +63,17 @@ export const ENDS: readonly ParagraphRow[] = [
   { ...TRADE, id: "special-shading", version: 1, place: "special", when: { is: { changes: ["shaded"] }, not: { wet: ["wet", "damp"], who: ["trade"] } },
     text: "Where it is lighter from one side only, the pile may simply lie another way: cleaning does not change that for good." },
 
-  { ...OURS, id: "price-clean-doubtful", version: 1, place: "price", told: ASKED_COST, when: { is: { advice: OFFERED, has: ["clean-price"] }, not: NO_PRICE, atLeast: HARDLY_WORTH },
+  { ...OURS, id: "price-clean-doubtful", version: 2, place: "price", told: ASKED_COST, when: { is: { advice: OFFERED, has: ["clean-price"] }, not: { ...NO_PRICE, ...UNSEEN }, atLeast: HARDLY_WORTH },
     text: IF_WORTH_CLEANING },
-  { ...OURS, id: "price-clean-little", version: 1, place: "price", told: ASKED_COST, when: { is: { advice: OFFERED, has: ["little-hope"] }, not: NO_PRICE },
+  { ...OURS, id: "price-clean-little", version: 2, place: "price", told: ASKED_COST, when: { is: { advice: OFFERED, has: ["little-hope"] }, not: { ...NO_PRICE, ...UNSEEN } },
     text: IF_WORTH_CLEANING },
-  { ...OURS, id: "price-clean-repair", version: 1, place: "price", told: ASKED_COST, when: { is: { advice: OFFERED, top: REPAIRS }, not: { ...NO_PRICE, has: ["improvement"] } },
+  { ...OURS, id: "price-clean-repair", version: 2, place: "price", told: ASKED_COST, when: { is: { advice: OFFERED, top: REPAIRS }, not: { ...NO_PRICE, ...UNSEEN, has: ["improvement"] } },
     text: IF_WORTH_CLEANING },
-  { ...OURS, id: "price-clean", version: 3, place: "price", told: ASKED_COST, when: { is: { advice: OFFERED, has: ["clean-price"] }, not: NO_PRICE },
+  { ...OURS, id: "price-clean-seen-little", version: 1, place: "price", told: ASKED_COST, when: { is: { advice: OFFERED, inspection: ["not-beyond"], has: ["little-hope"] }, not: NO_PRICE },
+    text: IF_IT_GOES_AHEAD },
+  { ...OURS, id: "price-clean-seen-repair", version: 1, place: "price", told: ASKED_COST, when: { is: { advice: OFFERED, inspection: ["not-beyond"], top: REPAIRS }, not: { ...NO_PRICE, has: ["improvement"] } },
+    text: IF_IT_GOES_AHEAD },
+  { ...OURS, id: "price-clean", version: 4, place: "price", told: ASKED_COST, when: { is: { advice: OFFERED, has: ["clean-price"] }, not: { ...NO_PRICE, inspection: ["beyond"] } },
     text: "Cleaning would cost about {clean}. The price is an estimate; we agree price and limits with you before we begin." },
   { ...OURS, id: "price-asked-against", version: 1, place: "price", told: ASKED_COST, when: { ...COST_ASKED, atLeast: HARDLY_WORTH },
     text: "You ask what it costs: cleaning would be about {clean}, and from here we advise against spending that." },
@@ -99,13 +110,21 @@ export const ENDS: readonly ParagraphRow[] = [
   { ...OURS, id: "customer", version: 2, place: "customer", when: { is: { who: ["trade"] } },
     text: "You can tell your customer: nobody can be sure how much comes back, and nothing more is done before a test." },
 
+  { ...OURS, id: "takes-seen", version: 1, place: "takes", when: { is: { has: ["asked-how-long"] }, not: { ...ALL_SEEN, has: ["said-wet"], ...NOT_OURS, incidents: ["flood"] } },
+    text: "Our work usually takes {weeks} from the day a rug reaches us; we confirm it before we begin." },
   { ...OURS, id: "takes", version: 1, place: "takes", when: { is: { has: ["asked-how-long"] }, not: { has: ["said-wet"], ...NOT_OURS, incidents: ["flood"] } },
     text: "Our work usually takes {weeks} from the day a rug reaches us; we confirm it after the inspection." },
 
+  { ...OURS, id: "next-step-trade-seen", version: 1, place: "next-step", when: { is: { who: ["trade"] }, not: ALL_SEEN },
+    text: "Only tests settle the rest." },
   { ...OURS, id: "next-step-trade", version: 2, place: "next-step", when: { is: { who: ["trade"] } },
     text: "Only an inspection and tests settle the rest." },
   { ...OURS, id: "next-step-said-wet", version: 1, place: "next-step", when: { is: { has: ["said-wet"] } },
     text: "If it is still wet, please ring us on {telephone}: that is quicker than a letter. Or answer this letter, in a line or two." },
+  { ...OURS, id: "next-step-flood-seen-call", version: 1, place: "next-step", when: { is: { incidents: ["flood"] }, not: ALL_SEEN },
+    text: "Once the firm has been, {reach}: tests then tell what can be done." },
+  { ...OURS, id: "next-step-flood-seen", version: 1, place: "next-step", when: { is: { incidents: ["flood"] }, not: ALL_SEEN },
+    text: "Once the firm has been, answer this letter: tests then tell what can be done." },
   { ...OURS, id: "next-step-flood-call", version: 2, place: "next-step", when: { is: { incidents: ["flood"], has: ["telephone"], rugs: ["one"] } },
     text: "Once the firm has been, {reach}: an inspection and tests then tell what can be done." },
   { ...OURS, id: "next-step-flood", version: 1, place: "next-step", when: { is: { incidents: ["flood"], rugs: ["one"] } },
@@ -122,6 +141,18 @@ export const ENDS: readonly ParagraphRow[] = [
     text: "To tell us more, ring us on {telephone} or write to us, whichever is easier." },
   { ...OURS, id: "next-step-ask-no-page", version: 1, place: "next-step", when: { is: { has: ["photos", "questions"], advice: ["ask-for-more"] } },
     text: "To tell us more, write to us." },
+  { ...OURS, id: "next-step-seen-call", version: 1, place: "next-step", when: { is: { advice: UNDECIDED, inspection: ["not-beyond"] }, not: ALL_SEEN },
+    text: "Only tests settle the rest. If you would like us to go on, {reach}." },
+  { ...OURS, id: "next-step-seen", version: 1, place: "next-step", when: { is: { advice: UNDECIDED, inspection: ["not-beyond"] }, not: ALL_SEEN },
+    text: "Only tests settle the rest. If you would like us to go on, answer this letter." },
+  { ...OURS, id: "next-step-seen-otherwise-call", version: 1, place: "next-step", when: { not: ALL_SEEN },
+    text: "Only tests settle the rest. If you have a question about this, {reach}." },
+  { ...OURS, id: "next-step-seen-otherwise", version: 1, place: "next-step", when: { not: ALL_SEEN },
+    text: "Only tests settle the rest. If you have a question about this, answer this letter." },
+  { ...OURS, id: "next-step-some-seen-call", version: 1, place: "next-step", when: { is: { advice: [...UNDECIDED, "advise-claim-or-replacement"], inspection: INSPECTED } },
+    text: "For a rug that nobody here has inspected, an inspection and tests decide. To arrange one, or to ask about the other, {reach}." },
+  { ...OURS, id: "next-step-some-seen", version: 1, place: "next-step", when: { is: { advice: [...UNDECIDED, "advise-claim-or-replacement"], inspection: INSPECTED } },
+    text: "For a rug that nobody here has inspected, an inspection and tests decide. To arrange one, or to ask about the other, answer this letter." },
   { ...OURS, id: "next-step-look-call", version: 3, place: "next-step", when: { is: { advice: OFFERED, has: ["telephone"], rugs: ["one"] }, atLeast: HARDLY_WORTH, not: { age: ["antique"] } },
     text: "Only an inspection and tests could change our answer. If you would like one, ask first what it costs: {reach}." },
   { ...OURS, id: "next-step-look", version: 3, place: "next-step", when: { is: { advice: OFFERED, rugs: ["one"] }, atLeast: HARDLY_WORTH, not: { age: ["antique"] } },
@@ -148,11 +179,11 @@ export const ENDS: readonly ParagraphRow[] = [
   { ...OURS, id: "next-step", version: 1, place: "next-step", when: {},
     text: "If anything changes, or you would like us to look at it, answer this letter." },
 
-  { ...OURS, id: "visit-told", version: 1, place: "visit", when: TO_BE_BROUGHT, told: { is: ASKED_COLLECTING },
+  { ...OURS, id: "visit-told", version: 2, place: "visit", when: TO_BE_BROUGHT, told: { is: ASKED_COLLECTING },
     text: "{collecting} If you bring it, roll it and do not fold it.", tones: { warm: "{collecting} If you bring it, please roll it and do not fold it." } },
   { ...OURS, id: "visit-asked", version: 1, place: "visit", when: { is: ASKED_COLLECTING, not: { has: ["said-wet"], ...NOT_OURS, mechanisms: ["mould"], incidents: ["flood"] } }, told: {},
     text: "{collecting}" },
-  { ...TRADE, id: "visit", version: 2, place: "visit", when: TO_BE_BROUGHT,
+  { ...TRADE, id: "visit", version: 3, place: "visit", when: TO_BE_BROUGHT,
     text: "Bring it rolled and not folded, or ask us whether we can collect it.",
     tones: { warm: "You can bring it, rolled and not folded. If that is hard for you, ask us whether we can collect it." } },
 

@@ -1,7 +1,7 @@
 import { DAMAGE_IDS } from "../../trade/damage";
 import type { ParagraphRow } from "./row";
 import { OURS, TRADE } from "./sources";
-import { COLOUR_LOST, HARDLY_WORTH, PILE_TROUBLE, REPAIRS, TELLS_NOTHING } from "./troubles";
+import { COLOUR_LOST, HARDLY_WORTH, INSPECTED, PILE_TROUBLE, REPAIRS, TELLS_NOTHING } from "./troubles";
 
 /** How far it may come back: the second half of the answer. Always the range of the assessment. */
 export const OUTLOOKS: readonly ParagraphRow[] = [
@@ -52,12 +52,14 @@ export const OUTLOOKS: readonly ParagraphRow[] = [
     text: "Were it cleaned, {improvement} of the mark might go." },
   { ...OURS, id: "outlook", version: 2, place: "outlook", when: { is: { has: ["improvement"] } },
     text: "With careful cleaning we would expect {improvement} of the mark to go." },
+  { ...TRADE, id: "outlook-repair-seen", version: 1, place: "outlook", when: { is: { top: REPAIRS, inspection: INSPECTED } },
+    text: "What has happened is a matter for {repair}, not for cleaning." },
   { ...TRADE, id: "outlook-repair", version: 2, place: "outlook", when: { is: { top: REPAIRS } },
     text: "What has happened is a matter for {repair}, not for cleaning, and we would need to see it before we say how much can be mended." },
   { ...OURS, id: "outlook-sound", version: 2, place: "outlook", when: { is: { top: ["soil-only"], reason: ["what-is-it", "mis-sold"], urgency: ["can-wait"] }, not: { has: ["trouble-unjudged"] } },
     text: "Nothing you have told us calls for cleaning now." },
   { ...OURS, id: "outlook-leave-alone", version: 2, place: "outlook", when: { is: { advice: ["leave-alone"], urgency: ["can-wait"] }, not: { has: ["trouble-unjudged"] } },
     text: "Nothing you have told us calls for cleaning now, so we would leave it alone." },
-  { ...OURS, id: "outlook-none", version: 1, place: "outlook", when: { not: { certainty: ["unknown"] } },
+  { ...OURS, id: "outlook-none", version: 2, place: "outlook", when: { not: { certainty: ["unknown"], inspection: INSPECTED } },
     text: "How much can be done for it we cannot say before we have seen it." },
 ];

@@ -21,6 +21,8 @@ export const MARKS: readonly MechanismId[] = ["bleaching", "dye-bleed", "brownin
 export const CLEANING: readonly MethodId[] = ["immersion-wash", "wet-hand-clean", "low-moisture", "solvent-dry"];
 /** What we offer to do for a price. */
 export const OFFERED: readonly ActionId[] = ["routine-clean", "inspect-and-test", "quote-with-limits", "first-aid"];
+/** What an inspection of ours can have found. */
+export const INSPECTED: readonly string[] = ["not-beyond", "beyond"];
 /** From here on the answer begins with it: likely not worth the cost on the published scale of words (IPCC), 66 to 100 in 100. */
 export const HARDLY_WORTH = { beyondRepair: 0.66 } as const satisfies Partial<Record<NumberFact, number>>;
 /** From here on the answer says that it may not be worth the cost: the lower end of "about as likely as not" on the same scale. */

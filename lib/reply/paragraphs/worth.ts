@@ -34,9 +34,15 @@ export const LIKELY_WORTH: Condition = { is: { advice: OFFERED, offered: CLEANIN
  * against the work: the cost, how little comes back, the years left; where what the rug is worth decides, and that is known
  * only roughly, it says so. Where the cost may be more than the worth, both stand there as ranges if they are known. Where we would rather not take the money, that stands beside a small range, or after a good one
  * beside what to do instead, and no price for the same work stands in the letter. Where it probably is worth it, and cleaning
- * is what we offer, that is said as plainly. One sentence of a paragraph speaks of worth.
+ * is what we offer, that is said as plainly. One sentence of a paragraph speaks of worth. Once somebody here has inspected it, their
+ * judgement stands there by their name, and no chance of the program's beside it.
  */
 export const WORTH: readonly ParagraphRow[] = [
+  { ...OURS, id: "inspected-not-beyond", version: 1, place: "worth", when: { is: { inspection: ["not-beyond"] } },
+    text: "{inspector}, who inspected it on {inspectedOn}, does not judge it beyond economic repair." },
+  { ...OURS, id: "inspected-beyond", version: 1, place: "worth", when: { is: { inspection: ["beyond"] } },
+    text: "{inspector}, who inspected it on {inspectedOn}, judges it beyond economic repair: putting it right would cost more than it is worth." },
+
   { ...OURS, id: "little-gain", version: 2, place: "worth", against: "little", when: { is: { has: ["little-hope"] }, not: { ...VALUED_ELSEWHERE, top: ["soil-only"] }, atLeast: HARDLY_WORTH },
     text: "It is {beyond} that cleaning would bring back too little to be worth its cost; that is provisional: nobody here has inspected it, and an inspection could change it." },
   { ...OURS, id: "not-worth-saving-dear-priced", version: 1, place: "worth", against: "cost", when: { is: { has: ["costs-more"], top: HARM_TO_USE }, not: { ...VALUED_ELSEWHERE, advice: ["advise-cut-down"], who: ["trade"] }, atLeast: HARDLY_WORTH },

@@ -302,6 +302,37 @@ export function onPaper(): void {
       expect(await textOf(await make("condition-report", {}, 5), enquiryId)).toContain("Provisional, not inspected: this report");
       expect(await audits(enquiryId)).toEqual(["submitted", "inspection-recorded", "document-made", "inspection-withdrawn", "document-made"]);
     });
+    it("is what the letter and the desk say at once: an untouched draft is written anew, an edited one marked, and both go back once it is withdrawn", async () => {
+      const { enquiryId, rugId, view } = await aRug();
+      const first = (await view()).draft;
+      expect(first?.text).not.toContain("Ivo Castellane");
+      const { inspectionId } = good(await recordInspection(await nell(), { enquiryId, rugId, ...SEEN, beyondRepair: "no" }, later(2)));
+      const SAYS = "Ivo Castellane, who inspected it on 24 November 2026, does not judge it beyond economic repair.";
+      const seen = await view(undefined, 3);
+      expect(seen.draft).toMatchObject({ number: 2, by: "the program", text: expect.stringContaining(SAYS) as string });
+      expect(seen.draft?.text).not.toMatch(/nobody here has inspected|an inspection/u);
+      expect(seen.rugs[0]?.letter?.inspection).toEqual({ by: "Ivo Castellane", on: "24 November 2026", isBeyondRepair: false });
+      const edited = `${seen.draft?.text ?? ""}\n\nWith a line of our own.`;
+      good(await saveDraft(await nell(), { enquiryId, from: 2, subject: seen.draft?.subject ?? "", text: edited }, later(4)));
+      expect((await view(undefined, 5)).draft?.today?.changes).toEqual([]);
+      good(await withdrawInspection(await nell(), { id: inspectionId, reason: "It was another rug." }, later(6)));
+      const after = (await view(undefined, 7)).draft;
+      expect(after?.text).toBe(edited);
+      expect(after?.today?.letter.text).toBe(first?.text);
+      expect(after?.today?.changes).toContainEqual(expect.objectContaining({ was: SAYS }));
+    });
+    it("takes back a letter that waits to leave and would read otherwise, recorded or withdrawn", async () => {
+      const { enquiryId, rugId, view } = await aRug();
+      const held = async (minutes: number) => good(await approveReply(await nell(), { enquiryId, number: (await view()).draft?.number ?? 0 }, later(minutes))).letterId;
+      const stateOf = async (id: string) => (await database().letter.findUniqueOrThrow({ where: { id } })).state;
+      const unseen = await held(2);
+      const { inspectionId } = good(await recordInspection(await nell(), { enquiryId, rugId, ...SEEN }, later(3)));
+      expect(await stateOf(unseen)).toBe("taken_back");
+      expect((await view(undefined, 4)).draft?.text).toContain("Ivo Castellane, who inspected it on 24 November 2026, judges it beyond economic repair");
+      const seen = await held(5);
+      good(await withdrawInspection(await nell(), { id: inspectionId, reason: "It was another rug." }, later(6)));
+      expect([await stateOf(seen), (await view(undefined, 7)).draft?.text.includes("Ivo Castellane")]).toEqual(["taken_back", false]);
+    });
     it("is signed for by somebody who may sign, says who and when, and belongs to its rug", async () => {
       const { enquiryId, rugId } = await aRug();
       const other = await aRug();
@@ -318,14 +349,13 @@ export function onPaper(): void {
     const goes = async (letterId: string) => (await database().enclosure.findMany({ where: { letterId } })).map((e) => e.documentId);
 
     it("is the very version that lay with the draft; a later one changes nothing of what was sent", async () => {
-      const { make, enquiryId, rugId, view } = await aRug();
+      const { make, enquiryId, view } = await aRug();
       const first = await make("condition-report");
       await put(first);
       await put(first);
       expect((await view()).documents).toMatchObject([{ id: first, isEnclosed: true, letters: 0 }]);
       const { letterId } = good(await approveReply(await nell(), { enquiryId, number: 1, documents: [first] }, later(6)));
-      good(await recordInspection(await nell(), { enquiryId, rugId, ...SEEN }, later(7)));
-      await make("condition-report", {}, 8);
+      await make("condition-report", { theirReference: "CL/118" }, 8);
       expect(await goes(letterId)).toEqual([first]);
       expect((await view()).documents).toMatchObject([{ id: first, isEnclosed: false, letters: 1, heldLetters: 1 }, { isEnclosed: false, letters: 0, heldLetters: 0 }]);
       await leaves(letterId, later(12));
@@ -355,12 +385,12 @@ export function onPaper(): void {
       await put(card);
       const enclosed = async () => (await view()).documents.filter((d) => d.isEnclosed).map((d) => d.id).sort();
       expect(await enclosed()).toEqual([newer, card].sort());
-      const { letterId } = good(await approveReply(await nell(), { enquiryId, number: 1 }, later(6)));
+      const { letterId } = good(await approveReply(await nell(), { enquiryId, number: 2 }, later(6)));
       expect(await enclosed()).toEqual([]);
       good(await takeBackLetter(await nell(), letterId, later(7)));
       expect(await enclosed()).toEqual([newer, card].sort());
       await put(card, false, 8);
-      expect(await goes(good(await approveReply(await nell(), { enquiryId, number: 1 }, later(9))).letterId)).toEqual([newer]);
+      expect(await goes(good(await approveReply(await nell(), { enquiryId, number: 2 }, later(9))).letterId)).toEqual([newer]);
     });
     it("is what the person saw: approved after somebody changed it, nothing is sent", async () => {
       const { make, enquiryId } = await aRug();

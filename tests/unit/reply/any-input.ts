@@ -69,6 +69,11 @@ export const anyInput: fc.Arbitrary<DraftInput> = fc.record({
   enquiry: fc.record({ wetNow: answer("wetNow"), reason: answer("reason") }) as fc.Arbitrary<EnquiryAnswers>,
 });
 
+const anyInspection = fc.record({ by: fc.constantFrom("Ivo Castellane", "Nell Harrow"), on: fc.constantFrom("24 November 2026", "28 February 2025"), isBeyondRepair: fc.boolean() });
+/** Any such input, every rug of which somebody of the workshop has inspected. */
+export const seen = (any: fc.Arbitrary<DraftInput>): fc.Arbitrary<DraftInput> =>
+  fc.tuple(any, fc.array(anyInspection, { minLength: 3, maxLength: 3 })).map(([input, found]) => ({ ...input, assessments: input.assessments.map((rug, at) => ({ ...rug, inspection: found[at] ?? null })) }));
+
 const evenly = (max: number) => fc.integer({ min: 0, max });
 const evenRange = (max: number) => fc.tuple(evenly(max), evenly(max)).map(([a, b]) => ({ low: Math.min(a, b), median: (a + b) / 2, high: Math.max(a, b) }));
 

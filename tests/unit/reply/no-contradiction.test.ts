@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { composeDraft } from "../../../lib/reply/draft";
 import { CLEANING } from "../../../lib/reply/paragraphs/troubles";
 import type { DraftInput } from "../../../lib/reply/pieces";
-import { anyProspect } from "./any-input";
+import { anyProspect, seen as inspected } from "./any-input";
 import { range, worthless } from "./make";
 
 const RUNS = 5000;
@@ -51,6 +51,12 @@ describe("composeDraft, sentences against each other", () => {
       }
     }), { numRuns: RUNS });
     expect(Math.min(seen.kept, seen.short, seen.worthIt)).toBeGreaterThan(20);
+  }, 240_000);
+  it("nor of one that somebody here has inspected", () => {
+    fc.assert(fc.property(inspected(anyProspect).filter(leavesAWay), (input) => {
+      const { text } = composeDraft(input);
+      expect(CONTRARY.filter(([, one, other]) => one.test(text) && other.test(text)).map(([name]) => name)).toEqual([]);
+    }), { numRuns: RUNS });
   }, 240_000);
 });
 

@@ -38,12 +38,19 @@ describe("what is to be expected, at the desk", () => {
     const shown = (reason: string) => {
       const assessment = assessmentOf({ fibres: { wool: 0.9 }, evidence: [{ what: "reason", value: reason, strength: "told" }], rest: { beyondRepair: 0.38 } });
       const letter = toldByLetter({ title: "A rug", answers: {}, assessment }, { enquiry: {}, isTrade: false });
-      return renderToStaticMarkup(createElement(Expected, { assessment, letter })).replace(/<[^>]*>/gu, " ").replace(/\s+/gu, " ");
+      return renderToStaticMarkup(createElement(Expected, { assessment, letter, words: wordsIn("en-GB") })).replace(/<[^>]*>/gu, " ").replace(/\s+/gu, " ");
     };
     expect(shown("routine")).toMatch(/Beyond economic repair .*38/);
     expect(shown("routine")).not.toContain("is not told");
     expect(shown("mis-sold")).toContain("Whether it is beyond economic repair is not told: no damage was told of or measured, and they ask for no cleaning.");
     expect(shown("mis-sold")).not.toMatch(/38/);
+  });
+  it.each([[true, "Beyond"], [false, "Not beyond"]] as const)("shows the judgement of who inspected it in place of that chance (beyond: %s)", (isBeyondRepair, says) => {
+    const assessment = assessmentOf({ fibres: { wool: 0.9 }, rest: { beyondRepair: 0.38, why: { beyondRepair: "It cannot be told." } } });
+    const letter = toldByLetter({ title: "A rug", answers: {}, assessment, inspection: { by: "Ivo Castellane", on: "24 November 2026", isBeyondRepair } }, { enquiry: {}, isTrade: false });
+    const shown = renderToStaticMarkup(createElement(Expected, { assessment, letter, words: wordsIn("en-GB") })).replace(/<[^>]*>/gu, " ").replace(/\s+/gu, " ");
+    expect(shown).toContain(`${says} economic repair, in the judgement of Ivo Castellane, who inspected it on 24 November 2026.`);
+    expect(shown).not.toMatch(/38|provisional|not inspected|cannot be told/);
   });
 });
 

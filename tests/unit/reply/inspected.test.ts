@@ -1,0 +1,87 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { composeDraft } from "../../../lib/reply/draft";
+import { composeFollowing } from "../../../lib/reply/following";
+import { headlineOf } from "../../../lib/reply/headline";
+import type { Inspected } from "../../../lib/reply/inspected";
+import type { DraftInput } from "../../../lib/reply/pieces";
+import { checkLetter, knownOf } from "../../../lib/reply/promises/check";
+import { toldByLetter } from "../../../lib/reply/told-by-letter";
+import type { Assessment } from "../../../lib/triage/assessment";
+import { wordsIn } from "../../../lib/words/words";
+import { anyInput, anyWorth, seen } from "./any-input";
+import { action, worthless } from "./make";
+
+const IVO: Inspected = { by: "Ivo Castellane", on: "24 November 2026", isBeyondRepair: false };
+const inspected = (input: DraftInput, inspection: Inspected | null): DraftInput => ({ ...input, assessments: input.assessments.map((rug) => ({ ...rug, inspection })) });
+const [NOT_BEYOND, BEYOND] = [IVO, { ...IVO, isBeyondRepair: true }];
+const ACTIONS = ["leave-alone", "routine-clean", "first-aid", "ask-for-more", "inspect-and-test", "quote-with-limits", "advise-cut-down", "advise-claim-or-replacement", "refer", "not-our-work"] as const;
+/** That nobody has seen it, or an invitation to have it seen; not the firm that has to see to a flood. */
+const DENIES = /\binspection\b|nobody here|would like one|inspected and tested|provisional|look at it,|we have seen it|someone has seen it|an inspection/i;
+const FLOODED = (input: DraftInput) => input.assessments.some(({ answers }) => answers.incidents?.includes("flood"));
+
+describe("a letter about a rug that somebody here has inspected", () => {
+  it.each(ACTIONS)("says who looked at it, when, and what they judge, and neither denies it nor asks the rug in for another (%s)", (id) => {
+    for (const [inspection, says] of [[NOT_BEYOND, "does not judge it beyond economic repair."], [BEYOND, "judges it beyond economic repair: putting it right would cost more than it is worth."]] as const) {
+      for (const beyondRepair of [0.1, 0.5, 0.8]) {
+        const { text } = composeDraft(inspected(worthless({ beyondRepair, advice: action(id) }), inspection));
+        expect(text).toContain(`Ivo Castellane, who inspected it on 24 November 2026, ${says}`);
+        expect(text).not.toMatch(DENIES);
+        expect(text).not.toMatch(/may not be worth|worth (?:the|its) (?:money|cost)|bring back too little/);
+      }
+    }
+  });
+  it("says the program's chance and asks it in once that inspection is withdrawn", () => {
+    const { text } = composeDraft(inspected(worthless({ advice: action("inspect-and-test") }), null));
+    expect(text).toMatch(/It is likely that saving it is not worth the cost[^.]*nobody here has inspected it/);
+    expect(text).toContain("Only an inspection and tests could change our answer.");
+  });
+  it("advises no work on what was found beyond economic repair, and quotes for what was not", () => {
+    const of = (id: (typeof ACTIONS)[number], inspection: Inspected) => composeDraft(inspected(worthless({ advice: action(id) }), inspection)).text;
+    for (const id of ["routine-clean", "inspect-and-test", "quote-with-limits", "ask-for-more"] as const) expect(of(id, BEYOND)).not.toMatch(/We would clean it|would cost about £|we estimate/);
+    for (const id of ["inspect-and-test", "advise-claim-or-replacement", "not-our-work", "ask-for-more"] as const) expect(of(id, NOT_BEYOND)).toMatch(/Cleaning would cost about £[^]*If you would like us to go on, ring us/);
+  });
+  it("speaks in a letter about several of the one that nobody has inspected alone", () => {
+    const one = worthless({ advice: action("inspect-and-test") });
+    const [rug] = one.assessments;
+    const { text } = composeDraft({ ...one, assessments: [{ ...rug!, title: "Grey, 170 × 240", inspection: NOT_BEYOND }, { ...rug!, title: "Red, 90 × 160" }] });
+    expect(text).toContain("For a rug that nobody here has inspected, an inspection and tests decide.");
+    expect(text.match(/nobody here has inspected it/g)).toHaveLength(1);
+    expect(text.indexOf("Ivo Castellane, who inspected it")).toBeLessThan(text.indexOf("nobody here has inspected it"));
+  });
+  it("takes back in a letter that follows what the one before said of its worth", () => {
+    const asked = worthless({ advice: action("inspect-and-test") });
+    const first = composeDraft(asked);
+    const told = { text: first.text, paragraphs: [...first.paragraphs, ...first.leftOut] };
+    const { text } = composeFollowing(inspected(asked, NOT_BEYOND), { told, came: { message: false, answers: false, photos: 0, tested: false } });
+    expect(text).toMatch(/This replaces what we wrote before about [^.]*whether[^.]*\./);
+    expect(text).toContain("Ivo Castellane, who inspected it on 24 November 2026, does not judge it beyond economic repair.");
+  });
+  it.each([["any", anyInput], ["evenly drawn", anyWorth]] as const)("never denies it, and promises no more than is known, over %s made-up assessments", (_, any) => {
+    fc.assert(fc.property(seen(any), (input) => {
+      const { text } = composeDraft(input);
+      expect(text).not.toMatch(DENIES);
+      expect(text).not.toMatch(/[{}]|undefined|\bnull\b/);
+      expect(checkLetter(text, knownOf(input.assessments.map(({ assessment, inspection }) => ({ assessment, inspection: inspection ?? null }))))).toEqual([]);
+      if (!FLOODED(input)) expect(text).toMatch(/who inspected it on/);
+    }), { numRuns: 1000 });
+  }, 120_000);
+});
+
+describe("the desk, of a rug that somebody here has inspected", () => {
+  const desk = (rest: Partial<Assessment>, inspection: Inspected) => {
+    const [rug] = inspected(worthless(rest), inspection).assessments;
+    return headlineOf(rug!.assessment, { letter: toldByLetter(rug!, { enquiry: {}, isTrade: false }), words: wordsIn("en-GB") });
+  };
+  it.each(ACTIONS)("says what the letter says, by their name, and no longer that it is provisional (%s)", (id) => {
+    for (const [inspection, says] of [[NOT_BEYOND, "Not beyond"], [BEYOND, "Beyond"]] as const) {
+      const { says: headline, why } = desk({ advice: action(id) }, inspection);
+      expect(why).toMatch(new RegExp(`^${says} economic repair, in the judgement of Ivo Castellane, who inspected it on 24 November 2026\\.`));
+      expect(`${headline} ${why}`).not.toMatch(/provisional|inspection|has been seen|inspect it|unseen|likely not worth/i);
+    }
+  });
+  it("advises against the work where they found it beyond economic repair, and to quote where they did not", () => {
+    expect(desk({ advice: action("inspect-and-test") }, BEYOND).says).toBe("Advise against cleaning: keep it, replace it or claim");
+    expect(desk({ advice: action("advise-claim-or-replacement") }, NOT_BEYOND).says).toBe("Quote, with limits");
+  });
+});
