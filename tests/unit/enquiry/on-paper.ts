@@ -338,7 +338,7 @@ export function onPaper(): void {
       const other = await aRug();
       expect(await recordInspection(await pia(), { enquiryId, rugId, ...SEEN }, NOW)).toMatchObject({ ok: false, code: "not-allowed" });
       expect(await recordInspection(await nell(), { enquiryId, rugId: other.rugId, ...SEEN }, NOW)).toMatchObject({ ok: false, code: "not-found" });
-      for (const [field, value] of [["by", " "], ["day", "24 November"], ["day", "2999-01-01"], ["found", ""], ["beyondRepair", "perhaps"]] as const)
+      for (const [field, value] of [["by", " "], ["day", "24 November"], ["day", "2999-01-01"], ["found", ""], ["found", "The cleaner ruined this rug and the insurer must pay. It is 100% viscose."], ["beyondRepair", "perhaps"]] as const)
         expect(await recordInspection(await nell(), { enquiryId, rugId, ...SEEN, [field]: value }, NOW), field).toMatchObject({ ok: false, fields: { [field]: expect.any(String) as string } });
       expect(await database().inspection.count({ where: { rugId } })).toBe(0);
     });

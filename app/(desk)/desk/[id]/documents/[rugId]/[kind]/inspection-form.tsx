@@ -21,7 +21,7 @@ export function InspectionForm({ title, at, values }: { title: string; at: Where
           <TextField name="by" label="Inspected by" autoComplete="off" />
           <TextField name="day" type="date" label="On" />
         </div>
-        <TextArea name="found" label="What was seen" hint="What you saw, felt and measured; not what you conclude from it." rows={6} />
+        <TextArea name="found" label="What was seen" hint="What you saw, felt and measured, as surely as you saw it; not whose fault it is, who pays, or what cleaning will bring." rows={6} />
         <PickOne name="beyondRepair" legend="Is it beyond economic repair, in this person’s judgement?" options={VERDICTS} />
         <div className={css.send}><button className="button">Record this inspection</button><Link href={`/desk/${at.enquiryId}#documents`}>Back without recording</Link></div>
       </div>

@@ -1,0 +1,68 @@
+import { describe, expect, it } from "vitest";
+import { wrongWithFound } from "../../../lib/reply/check-found";
+
+const REFUSED: readonly (readonly [string, RegExp])[] = [
+  ["The cleaner ruined this rug and the insurer must pay.", /cannot be judged from here.*Cover and fault are for others to decide/],
+  ["The damage was caused by the carrier.", /Who did what cannot be judged/],
+  ["This is the cleaner's fault.", /Who did what cannot be judged/],
+  ["The seller lied about the fibre.", /Who did what cannot be judged/],
+  ["The previous cleaner used the wrong product and was negligent.", /Who did what cannot be judged/],
+  ["The landlord is liable for the leak.", /Who did what cannot be judged/],
+  ["The owner is to blame.", /Who did what cannot be judged/],
+  ["You are entitled to a full refund.", /for them to decide/],
+  ["The insurer has to pay for a new one.", /for them to decide/],
+  ["The insurance covers this.", /for them to decide/],
+  ["The stain will come out completely.", /“The stain will come out completely\.”/],
+  ["We guarantee that it will look like new.", /“We guarantee/],
+  ["Put bleach on the stain at home.", /“Put bleach/],
+  ["Wash it in the machine at 40 degrees.", /“Wash it in the machine/],
+  ["Use hydrogen peroxide on it.", /“Use hydrogen peroxide/],
+  ["You can put it in the washing machine.", /“You can put/],
+  ["A little bleach would take the brown out.", /“A little bleach/],
+  ["It is perfectly safe to wash it.", /“It is perfectly safe/],
+  ["It is a total write-off.", /asked below, and stands in the report by this person’s name/],
+  ["Beyond economic repair.", /asked below/],
+  ["> The seller lied about the fibre.", /Who did what cannot be judged/],
+];
+const ALLOWED = [
+  "The pile is felted over a hand's breadth.",
+  "A burn test shows viscose: grey ash, a smell of burnt paper.",
+  "It is 100% viscose.",
+  "The fibre is viscose, found by a burn test of three yarns.",
+  "The pile is worn out in the middle.",
+  "The colour has bled from the red border into the ground, 4 cm.",
+  "The foundation is sound.",
+  "Moisture 14 per cent at the affected place, 9 at the untouched one.",
+  "The latex of the back is crumbling.",
+  "Larvae and cast skins were found under the fringe.",
+  "Red dye came off on a damp white cloth.",
+  "Black mould on the back, over an area of 20 by 30 cm.",
+  "The pile was bleached by the sun along one edge.",
+  "The brown ring does not go with a damp cloth.",
+  "The pH at the stain was 9.5, beside it 6.",
+  "The pile has lost its twist and lies flat; it does not stand up again when brushed.",
+  "A residue of detergent was found: it foams when wetted.",
+  "The warp is broken in 12 places.",
+  "The owner says that a cleaner washed it.",
+  "It smells of bleach, and the ground is white there.",
+  "It was scrubbed with vinegar, by the smell.",
+  "Bleach spots along the edge.",
+  "Dye ran when a corner was wetted with warm water and soap.",
+  "Hand-knotted, wool on cotton, about 120,000 knots to the square metre.",
+  "Whose fault it is I cannot say.",
+  "Holes from moths along the left edge, twelve in all.",
+  "Glue, 5 by 8 cm, hard; it has gone through to the back.",
+];
+
+describe("wrongWithFound", () => {
+  it.each(REFUSED)("does not take for what was seen: %s", (note, says) => {
+    expect(wrongWithFound(`The pile lies flat.\n${note}`)).toMatch(says);
+    expect(wrongWithFound(note)).toContain(note.replace(/^> /, ""));
+  });
+  it.each(ALLOWED)("takes for what was seen, as surely as it is said: %s", (note) => expect(wrongWithFound(note)).toBeNull());
+  it("takes them all together", () => expect(wrongWithFound(ALLOWED.join(" "))).toBeNull());
+  it("tells of the first such sentence, and how many more there are", () => {
+    expect(wrongWithFound("The seller lied. The insurer must pay.")).toMatch(/^“The seller lied\.” .* There is one more such sentence\.$/);
+    expect(wrongWithFound("The seller lied. The insurer must pay. You are entitled to a full refund.")).toMatch(/There are 2 more such sentences\.$/);
+  });
+});
