@@ -3,7 +3,7 @@ import type { Assessment } from "../triage/assessment";
 
 type Findings = Pick<Assessment, "findings">;
 /** What was answered to a question; none where it was not. */
-export const answersTo = ({ findings }: Findings, question: "changes" | "incidents" | "reason") => findings.filter((f) => f.what === question).flatMap((f) => f.value);
+export const answersTo = ({ findings }: Findings, question: "changes" | "incidents" | "liquid" | "reason") => findings.filter((f) => f.what === question).flatMap((f) => f.value);
 
 /**
  * What may be called a change: one that was told in answer to our questions or measured; else a patch seen from one side

@@ -1,4 +1,3 @@
-import { mechanismName } from "../trade/damage";
 import { fibreName } from "../trade/fibres";
 import { ACTIONS } from "../trade/losses";
 import type { ActionId, Assessment, MechanismId } from "../triage/assessment";
@@ -8,6 +7,7 @@ import { isFibreOpen, likelyMechanisms } from "./facts";
 import { actionSeen, verdictIn } from "./inspected";
 import { actionOf } from "./kept-whole";
 import { namedFibres } from "./label-said";
+import { mechanismIn } from "./mechanism-name";
 import { COLOUR_LOST, PILE_TROUBLE, REPAIRS } from "./paragraphs/troubles";
 import { improvementFigures, lifePhrase, likelihood, AMOUNT_PHRASES } from "./phrases";
 import type { ToldByLetter } from "./told-by-letter";
@@ -30,13 +30,13 @@ const answered = ({ findings }: Assessment, what: string): string[] =>
   findings.filter((f) => f.what === what).flatMap((f) => [f.value].flat()).filter((v) => typeof v === "string");
 
 /** How likely a mechanism is, in words: "mould is very likely". */
-const howLikely = (a: Assessment, mechanism: MechanismId): string =>
-  `${mechanismName(mechanism)} is ${likelihood(a.mechanisms.find((m) => m.mechanism === mechanism)?.probability ?? 0)}`;
+const howLikely = (a: Assessment, mechanism: MechanismId, words: Words): string =>
+  `${mechanismIn(a, mechanism, words)} is ${likelihood(a.mechanisms.find((m) => m.mechanism === mechanism)?.probability ?? 0)}`;
 
 /** The trouble that is spoken of first; where there is none, soil. */
-const trouble = (a: Assessment): string | null => {
+const trouble = (a: Assessment, { words }: Known): string | null => {
   const [top] = likelyMechanisms(a);
-  return top === undefined ? null : top === "soil-only" ? `${howLikely(a, top).replace("soil only", "ordinary soil")}` : howLikely(a, top);
+  return top === undefined ? null : top === "soil-only" ? howLikely(a, top, words).replace("soil only", "ordinary soil") : howLikely(a, top, words);
 };
 
 /** What of the rug a share may mend, by its first trouble; of any other, the mark. */
@@ -70,7 +70,7 @@ function against(a: Assessment, known: Known): string[] {
   const cost = costAgainstWorth(a, words);
   if (by === "cost" && cost) return [cost];
   const years = by === "years" && a.lifeYears ? `it may serve ${lifePhrase(a.lifeYears, words)} more` : null;
-  return [trouble(a), back(a, known), years, by === "worth" ? cost ?? "it hangs on what the rug is worth today, which is not known" : null].flatMap((s) => s ?? []);
+  return [trouble(a, known), back(a, known), years, by === "worth" ? cost ?? "it hangs on what the rug is worth today, which is not known" : null].flatMap((s) => s ?? []);
 }
 
 /** What is wet, or was within the day. */
@@ -81,24 +81,24 @@ function whatIsWet(a: Assessment): string {
 }
 
 /** Whose hands it first belongs in, by what. */
-function whyElsewhere(a: Assessment): string[] {
+function whyElsewhere(a: Assessment, { words }: Known): string[] {
   if (answered(a, "age").includes("antique")) return ["it is an old piece, and that is for a conservator to judge"];
   const grave = (["mould", "insects"] as const).filter((m) => likelyMechanisms(a).includes(m));
-  return grave.map((m) => howLikely(a, m));
+  return grave.map((m) => howLikely(a, m, words));
 }
 
 type Reason = (a: Assessment, known: Known) => readonly (string | null | undefined)[];
 /** What of this enquiry decided an action, in parts of which each is a sentence. */
 const REASONS: Readonly<Record<ActionId, Reason>> = {
-  "leave-alone": (a, known) => (likelyMechanisms(a).some((m) => m !== "soil-only") ? [trouble(a), back(a, known)] : ["nothing was told that work would mend, and every cleaning costs a pile something"]),
-  "routine-clean": (a, known) => [trouble(a), back(a, known)],
+  "leave-alone": (a, known) => (likelyMechanisms(a).some((m) => m !== "soil-only") ? [trouble(a, known), back(a, known)] : ["nothing was told that work would mend, and every cleaning costs a pile something"]),
+  "routine-clean": (a, known) => [trouble(a, known), back(a, known)],
   "first-aid": (a) => [whatIsWet(a)],
   "ask-for-more": (a, { letter }) => {
     const [ask] = letter.asks.filter((q) => q.kind !== "bench-test");
     return [openFibres(a) ?? (answered(a, "incidents").length === 0 ? "nobody has said what happened to it" : null), ask && `ask first: “${ask.ask}”`];
   },
-  "inspect-and-test": (a, known) => [openFibres(a), trouble(a), back(a, known)],
-  "quote-with-limits": (a, known) => [trouble(a), back(a, known)],
+  "inspect-and-test": (a, known) => [openFibres(a), trouble(a, known), back(a, known)],
+  "quote-with-limits": (a, known) => [trouble(a, known), back(a, known)],
   "advise-cut-down": (a, known) => [...against(a, known), "the sound part can still serve"],
   "advise-claim-or-replacement": against,
   refer: whyElsewhere,

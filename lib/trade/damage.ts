@@ -29,7 +29,7 @@ export const MECHANISMS = {
   bleaching: { name: "bleaching", leak: 0.005, unasked: 0.03, hits: hits(1, 1, 1, 1, 1, 0.2, 0.8), ...elicited("polypropylene is mostly dyed in the melt") },
   "dye-bleed": { name: "a colour that ran", leak: 0.005, unasked: 0.04, hits: hits(0.8, 1, 1, 0.9, 0.8, 0.1, 0.5), ...elicited("frequency of bleeding dyes in rugs is not published") },
   "urine-old": { name: "old urine", leak: 0.01, unasked: 0.09, hits: hits(1, 1, 1, 1, 1, 0.7, 0.8), ...elicited("share among enquiries") },
-  "food-old": { name: "an old food or drink stain", leak: 0.01, unasked: 0.1, hits: hits(1, 1, 1, 1, 1, 0.7, 1), ...elicited("share among enquiries") },
+  "food-old": { name: "an old stain of something spilled", leak: 0.01, unasked: 0.1, hits: hits(1, 1, 1, 1, 1, 0.7, 1), ...elicited("share among enquiries") },
   matting: { name: "matting from traffic or furniture", leak: 0.05, unasked: 0.2, hits: hits(0.5, 0.6, 1, 0.8, 0.7, 0.9, 0.5), ...elicited("order of thickness loss in carpet-loading tests, from memory") },
   fading: { name: "fading", leak: 0.03, unasked: 0.08, hits: hits(0.8, 1, 0.9, 0.9, 0.9, 0.4, 0.7), ...elicited("share among enquiries") },
   insects: { name: "insect damage", leak: 0.01, unasked: 0.04, hits: hits(1, 0.3, 0.02, 0.7, 0.02, 0.01, 0.01), ...elicited("moths eat keratin: grazed pile about 100 : 20 : 1 for wool, silk, cellulose and synthetics") },
@@ -40,7 +40,7 @@ export const MECHANISMS = {
 
 /** What is fresh of a kind, and the old one whose chance it shares: one event seen at two ages, so that they exclude each other. */
 export const FRESH_OF = {
-  "urine-fresh": { name: "fresh urine", old: "urine-old" }, "food-fresh": { name: "a fresh food or drink stain", old: "food-old" },
+  "urine-fresh": { name: "fresh urine", old: "urine-old" }, "food-fresh": { name: "a fresh stain of something spilled", old: "food-old" },
 } as const satisfies Record<string, { name: string; old: keyof typeof MECHANISMS }>;
 type FreshId = keyof typeof FRESH_OF;
 const FRESH_IDS = Object.keys(FRESH_OF) as readonly FreshId[];

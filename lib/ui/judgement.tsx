@@ -1,6 +1,6 @@
 import { headlineOf } from "../reply/headline";
+import { mechanismIn } from "../reply/mechanism-name";
 import type { ToldByLetter } from "../reply/told-by-letter";
-import { mechanismName } from "../trade/damage";
 import { fibreName } from "../trade/fibres";
 import type { Assessment, FibreBelief } from "../triage/assessment";
 import { wordsForChance } from "../triage/words";
@@ -36,7 +36,7 @@ export function Judgement({ assessment: a, letter, currencyNow, as: H, words, ar
         <Fibres fibres={a.fibres} />
         <Components components={a.components} as={Sub} />
         <Sub className={css.group}>What happened</Sub>
-        <Mechanisms mechanisms={a.mechanisms} />
+        <Mechanisms assessment={a} words={words} />
         <Sub className={css.group}>To be expected</Sub>
         <Expected assessment={a} letter={letter} words={words} />
       </section>
@@ -87,7 +87,8 @@ export function worthShowing(fibres: FibreBelief[]): FibreBelief[] {
 /** Below this a mechanism stands among the folded ones: "very unlikely" on the published scale. */
 const VERY_UNLIKELY = 0.1;
 
-function Mechanisms({ mechanisms }: { mechanisms: Assessment["mechanisms"] }) {
+function Mechanisms({ assessment, words }: { assessment: Assessment; words: Words }) {
+  const mechanisms = assessment.mechanisms.map((m) => ({ ...m, name: sentenceCase(mechanismIn(assessment, m.mechanism, words)) }));
   if (mechanisms.length === 0) return <p className={css.plain}>Nothing that was told points to damage.</p>;
   const shown = mechanisms.filter((m) => m.probability >= VERY_UNLIKELY);
   const rest = mechanisms.slice(shown.length);
@@ -104,8 +105,8 @@ function Mechanisms({ mechanisms }: { mechanisms: Assessment["mechanisms"] }) {
   );
 }
 
-function Mechanism({ mechanism, probability: p }: Assessment["mechanisms"][number]) {
-  const [name, words] = [sentenceCase(mechanismName(mechanism)), wordsForChance({ probability: p, low: p })];
+function Mechanism({ name, probability: p }: { name: string; probability: number }) {
+  const words = wordsForChance({ probability: p, low: p });
   return <Measure name={name} note={words} chart={<Length share={p} says={spoken(name, words, percent(p))} />} figures={percent(p)} />;
 }
 

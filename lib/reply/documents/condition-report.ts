@@ -6,6 +6,7 @@ import type { Figures } from "../../words/measures";
 import { quotedInside } from "../../words/quoted";
 import { wordsIn, type Words } from "../../words/words";
 import { actionOf } from "../kept-whole";
+import { mechanismIn } from "../mechanism-name";
 import { cappedWord, chanceWord, likelihood } from "../phrases";
 import { askedBy, type Asker } from "../who-asks";
 import { heading, paragraph, small, type Block, type PrintedDocument } from "./blocks";
@@ -152,12 +153,12 @@ function fibreTable(report: ConditionReport, words: Words): Block {
   };
 }
 
-function causeBlocks({ mechanisms }: Assessment, words: Words): Block[] {
+function causeBlocks(assessment: Assessment, words: Words): Block[] {
   const { say } = words;
-  const named = mechanisms.filter((m) => m.probability >= NAMED_FROM);
+  const named = assessment.mechanisms.filter((m) => m.probability >= NAMED_FROM);
   if (named.length === 0) return [paragraph(say("report.no-cause"))];
   return [{
     kind: "table", caption: say("report.causes-caption"), head: [say("report.cause"), say("report.in-words"), say("report.chance")],
-    rows: named.map((m) => [capital(words.table(`mechanism.${m.mechanism}`)), capital(likelihood(m.probability, words)), capital(say("report.about-chance", { chance: inHundred(m.probability, words) }))]),
+    rows: named.map((m) => [capital(mechanismIn(assessment, m.mechanism, words)), capital(likelihood(m.probability, words)), capital(say("report.about-chance", { chance: inHundred(m.probability, words) }))]),
   }];
 }

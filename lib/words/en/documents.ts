@@ -70,6 +70,7 @@ export const DOCUMENTS = {
   "report.no-cause": "Nothing that we were told or shown points to a cause.",
   "report.causes-caption": "Causes, each by itself; several can hold together",
   "report.cause": "Cause",
+  "report.stain-of": "{age, select, fresh {a fresh} other {an old}} stain of {what}",
   "report.about-chance": "about {chance}",
   "report.considered": "What was considered",
   "report.methods-caption": "Methods and why",

@@ -243,7 +243,7 @@ describe("headlineOf", () => {
     const against = { advice: action("advise-claim-or-replacement"), beyondRepair: 0.9 };
     expect(why({ ...against, improvement: range(0, 1, 3) }, { bleaching: 0.98 })).toBe("Bleaching is very likely. By cleaning 0–3 % of the change may go.");
     expect(why({ ...against, improvement: range(40, 60, 80), money: money(300, 40) }, { "food-old": 0.98 })).toBe("Cleaning costs about £300, and the rug may be worth £40 today.");
-    expect(why({ advice: action("quote-with-limits"), improvement: range(20, 40, 60) }, { "food-old": 0.98 })).toBe("An old food or drink stain is very likely. By cleaning 20–60 % of the mark may go.");
+    expect(why({ advice: action("quote-with-limits"), improvement: range(20, 40, 60) }, { "food-old": 0.98 })).toBe("An old stain of something spilled is very likely. By cleaning 20–60 % of the mark may go.");
     const dyeRun = (median: number) => why({ ...against, improvement: range(4, median, 53), money: money(109, 578) }, { "dye-bleed": 0.98 });
     expect(dyeRun(39.9)).toMatch(/By cleaning 4–53 % of the mark may go\.$/);
     expect(dyeRun(40)).toMatch(/By cleaning 4–53 % of the mark may go\. Cleaning costs about £110, and the rug may be worth £/);
