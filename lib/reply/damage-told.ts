@@ -10,10 +10,10 @@ export const answersTo = ({ findings }: Findings, question: "changes" | "inciden
  * only, none at all, or no answer. The owner's own words are quoted, not read.
  */
 export type Change = "told" | "shading" | "none" | "unanswered";
+const isMeasured = ({ findings }: Findings): boolean => findings.some((f) => f.what === "colour-change" || f.what === "damaged-area");
 export function changeIn(assessment: Findings): Change {
   const answers = answersTo(assessment, "changes");
-  const isMeasured = assessment.findings.some((f) => f.what === "colour-change" || f.what === "damaged-area");
-  if (isMeasured || answers.some((a) => a !== "shaded" && a !== "none")) return "told";
+  if (isMeasured(assessment) || answers.some((a) => a !== "shaded" && a !== "none")) return "told";
   if (answers.includes("shaded")) return "shading";
   return answers.length > 0 ? "none" : "unanswered";
 }
@@ -24,11 +24,20 @@ const NOTHING_HAPPENED: readonly unknown[] = ["nothing", "unknown"];
 const isDamageTold = (assessment: Findings): boolean =>
   changeIn(assessment) === "told" || answersTo(assessment, "incidents").some((a) => !NOTHING_HAPPENED.includes(a));
 
+/** Answers by which nothing has changed but soil, which is no damage, or how the pile lies. */
+const NO_HARM: readonly unknown[] = ["dirty", "shaded", "none"];
+/** Whether there is harm of which to say that it is, or is not, beyond economic repair: one that was told or measured, or where nobody said what has changed, something that happened. */
+export function isHarmTold(assessment: Findings): boolean {
+  const changes = answersTo(assessment, "changes");
+  return isMeasured(assessment) || changes.some((a) => !NO_HARM.includes(a)) || (changes.length === 0 && isDamageTold(assessment));
+}
+
 /** They ask what it is, and for no work. */
 const ASKS_NO_WORK: readonly unknown[] = ["what-is-it", "mis-sold"] satisfies EnquiryAnswers["reason"][];
 /**
  * The chance that it is beyond economic repair, 0–1, as letters, the desk and the reports tell it: null too where no damage was told or
- * measured and the client asks for no work, for then there is nothing to weigh against a cost.
+ * measured and the client asks for no work, for then there is nothing to weigh against a cost. Without harm
+ * (`isHarmTold`) it is the chance that the work is not worth its cost, and called so.
  */
 export const beyondTold = (assessment: Pick<Assessment, "findings" | "beyondRepair">): number | null => (isWorthAsked(assessment) ? assessment.beyondRepair : null);
 /** Whether there is damage, or work that is asked for, of which to say whether it is worth its cost. */

@@ -1,5 +1,5 @@
 import { cutDownPhrase } from "../reply/cut-down-price";
-import { beyondTold, isWorthAsked } from "../reply/damage-told";
+import { beyondTold, isHarmTold, isWorthAsked } from "../reply/damage-told";
 import { verdictIn } from "../reply/inspected";
 import { AMOUNT_PHRASES, harmFigures, improvementFigures } from "../reply/phrases";
 import type { ToldByLetter } from "../reply/told-by-letter";
@@ -28,7 +28,7 @@ export function Expected({ assessment: a, letter, words }: { assessment: Assessm
         <Texture texture={a.texture} />
         <Chance name="The smell comes back in damp weather" share={a.odour?.returns ?? null} note={a.odour && a.odour.now < 1 ? `if it smells, which is ${wordsForChance({ probability: a.odour.now, low: a.odour.now })}` : undefined} />
         <Chance name="Made worse by cleaning" share={a.worse} figures={a.worse === null ? undefined : harmFigures(a.worse)} />
-        <Chance name="Beyond economic repair" share={inspection ? null : beyondTold(a)} note="provisional, not inspected" />
+        <Chance name={isHarmTold(a) ? "Beyond economic repair" : "Work not worth its cost"} share={inspection ? null : beyondTold(a)} note="provisional, not inspected" />
       </Measures>
       {letter.comesBackOpen && <p className={css.plain}>{sentenceCase(letter.comesBackOpen)}.</p>}
       {inspection && <p className={css.plain}><bdi>{verdictIn(inspection, words)}</bdi></p>}
@@ -38,7 +38,7 @@ export function Expected({ assessment: a, letter, words }: { assessment: Assessm
   );
 }
 
-const UNASKED = "Whether it is beyond economic repair is not told: no damage was told of or measured, and they ask for no cleaning.";
+const UNASKED = "Whether it is beyond economic repair is not told: no damage was told of or measured, and no cleaning was asked for.";
 
 /** Why expectations stand without a figure; once a person judged its worth (`isSeen`), not of that. Where one reason holds for several of them it is said once. */
 export const whyUnstated = ({ improvement, worse, beyondRepair }: Assessment["why"], isSeen = false): string[] =>

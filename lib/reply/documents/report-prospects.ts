@@ -1,7 +1,7 @@
 import type { Assessment, Range } from "../../triage/assessment";
 import { notStatedIn } from "../../words/judged";
 import type { Words } from "../../words/words";
-import { answersTo, beyondTold, changeIn, isWorthAsked } from "../damage-told";
+import { answersTo, beyondTold, changeIn, isHarmTold, isWorthAsked } from "../damage-told";
 import { givesYears, isFibreOpen, likelyMechanisms } from "../facts";
 import { verdictIn } from "../inspected";
 import { harmRange, lifePhrase, likelihood } from "../phrases";
@@ -23,8 +23,7 @@ export function prospectBlocks({ assessment: a, inspection }: Judged, words: Wor
       ...smell(a, words),
       a.lifeYears ? life(a, a.lifeYears, words) : instead(a.why.lifeYears, say("report.no-life"), words),
     ]),
-    paragraph(beyondRepair(a, inspection, words)),
-    small(say("report.beyond-means")),
+    ...beyondRepair(a, inspection, words),
   ];
 }
 
@@ -50,11 +49,19 @@ function improvement(a: Assessment, words: Words): string {
   return words.say("report.improvement", { low: Math.round(a.improvement.low), high: Math.round(a.improvement.high) });
 }
 
+/** Whether it is beyond economic repair, with what that means; without harm the words are not used, and it is said of the work what the letters say. */
+function beyondRepair(a: Assessment, inspection: Inspection | null, words: Words): Block[] {
+  const chance = inspection || isFlooded(a) || isHarmTold(a) ? null : beyondTold(a);
+  if (chance !== null) return [paragraph(words.say("report.work-chance", { change: changeIn(a), ...chanceIn(chance, words) }))];
+  return [paragraph(verdict(a, inspection, words)), small(words.say("report.beyond-means"))];
+}
+const chanceIn = (chance: number, words: Words) => ({ likely: likelihood(chance, words), chance: inHundred(chance, words) });
+
 /** The verdict is a person's; the chance is the program's and stays provisional, and there is none where the letters tell none. */
-function beyondRepair(a: Assessment, inspection: Inspection | null, words: Words): string {
+function verdict(a: Assessment, inspection: Inspection | null, words: Words): string {
   if (inspection) return verdictIn(inspection, words);
   if (isFlooded(a)) return words.say("report.beyond-not-judged");
   if (!isWorthAsked(a)) return words.say("report.beyond-no-damage", { change: changeIn(a) });
   const chance = beyondTold(a);
-  return chance === null ? words.say("report.beyond-not-judged") : words.say("report.beyond-chance", { change: changeIn(a), likely: likelihood(chance, words), chance: inHundred(chance, words) });
+  return chance === null ? words.say("report.beyond-not-judged") : words.say("report.beyond-chance", { change: changeIn(a), ...chanceIn(chance, words) });
 }

@@ -35,14 +35,15 @@ describe("the years at the desk", () => {
 
 describe("what is to be expected, at the desk", () => {
   it("shows the chance that it is beyond economic repair, and where no damage was told and no cleaning is asked for says why not", () => {
-    const shown = (reason: string) => {
-      const assessment = assessmentOf({ fibres: { wool: 0.9 }, evidence: [{ what: "reason", value: reason, strength: "told" }], rest: { beyondRepair: 0.38 } });
+    const shown = (reason: string, change = "none") => {
+      const assessment = assessmentOf({ fibres: { wool: 0.9 }, evidence: [{ what: "reason", value: reason, strength: "told" }, { what: "changes", value: [change], strength: "told" }], rest: { beyondRepair: 0.38 } });
       const letter = toldByLetter({ title: "A rug", answers: {}, assessment }, { enquiry: {}, isTrade: false });
       return renderToStaticMarkup(createElement(Expected, { assessment, letter, words: wordsIn("en-GB") })).replace(/<[^>]*>/gu, " ").replace(/\s+/gu, " ");
     };
-    expect(shown("routine")).toMatch(/Beyond economic repair .*38/);
+    expect(shown("routine", "stiff")).toMatch(/Beyond economic repair .*38/);
+    for (const change of ["dirty", "none"]) expect(shown("routine", change)).toMatch(/^(?!.*Beyond economic repair).*Work not worth its cost .*38/);
     expect(shown("routine")).not.toContain("is not told");
-    expect(shown("mis-sold")).toContain("Whether it is beyond economic repair is not told: no damage was told of or measured, and they ask for no cleaning.");
+    expect(shown("mis-sold")).toContain("Whether it is beyond economic repair is not told: no damage was told of or measured, and no cleaning was asked for.");
     expect(shown("mis-sold")).not.toMatch(/38/);
   });
   it.each([[true, "Beyond"], [false, "Not beyond"]] as const)("shows the judgement of who inspected it in place of that chance (beyond: %s)", (isBeyondRepair, says) => {

@@ -393,9 +393,24 @@ describe("the condition report", () => {
     expect(text).not.toMatch(/may be undone|that it is beyond economic repair;/);
     expect(textOf(conditionReport({ ...REPORT, inspection: INSPECTION, assessment: { ...REPORT.assessment, findings } }))).toContain("Beyond economic repair, in the judgement of Ivo Castellane");
   });
-  it("of a spill that has left nothing to see yet states the chance of being beyond repair, and no share of a change", () => {
+  it.each<[string, ConditionReport["assessment"]["findings"], string]>([
+    ["a spill that has left nothing to see", [told("changes", ["none"]), told("incidents", ["water"]), told("reason", "just-happened")], "no damage was told of or measured"],
+    ["soil alone", [told("changes", ["dirty"]), told("incidents", ["nothing"]), told("reason", "routine")], "nothing but soil was told of"],
+    ["soil and pile that lies another way", [told("changes", ["dirty", "shaded"])], "nothing but soil was told of"],
+    ["a clean that is asked for, and no word of a change", [told("reason", "routine")], "what has changed was left open, and no damage was measured"],
+  ])("of %s speaks of the cost of the work, as the letters do, and calls nothing beyond economic repair", (_, findings, change) => {
+    const text = withFindings(...findings);
+    expect(text).toContain(`Provisional, not inspected: ${change}. It is about as likely as not that the work would cost more than the rug is worth, or bring back too little for its cost; the chance is about 60 in 100.`);
+    expect(text).not.toMatch(/beyond economic repair/i);
+  });
+  it.each<[string, ConditionReport["assessment"]["findings"]]>([
+    ["a change beside soil", [told("changes", ["dirty", "stiff"])]], ["a change that was measured", [told("changes", ["none"]), told("colour-change", { direction: "none", deltaE: 6, uncertainty: 0 }, "photo")]],
+    ["something that happened, where nobody said what has changed", [told("incidents", ["pet-urine"])]],
+  ])("of %s states the chance that it is beyond economic repair, and what that means", (_, findings) => {
+    expect(withFindings(...findings)).toMatch(/it is about as likely as not that it is beyond economic repair; the chance is about 60 in 100\.\n“Beyond economic repair” means here/);
+  });
+  it("of a spill that has left nothing to see yet states no share of a change", () => {
     const text = withFindings(told("changes", ["none"]), told("incidents", ["water"]));
-    expect(text).toContain("Provisional, not inspected: by what was weighed, and not by a change that was told of or measured, it is about as likely as not that it is beyond economic repair; the chance is about 60 in 100.");
     expect(text).toContain("No improvement is stated: no change was told of or measured.");
     expect(text).not.toContain("may be undone");
   });
