@@ -1,5 +1,6 @@
 import type { EnquiryAnswers } from "../trade/questions";
 import type { Assessment } from "../triage/assessment";
+import { SPOILT_PHOTO } from "../triage/finding";
 
 type Findings = Pick<Assessment, "findings">;
 /** What was answered to a question; none where it was not. */
@@ -32,14 +33,18 @@ export function isHarmTold(assessment: Findings): boolean {
   return isMeasured(assessment) || changes.some((a) => !NO_HARM.includes(a)) || (changes.length === 0 && isDamageTold(assessment));
 }
 
+/** That a photo is there, or will not do: of a letter that nobody has asked anything about yet there is no more. */
+const OF_PHOTOS: readonly string[] = ["photo", SPOILT_PHOTO];
+const isNothingAnswered = ({ findings }: Findings): boolean => findings.every((f) => OF_PHOTOS.includes(f.what));
+
 /** They ask what it is, and for no work. */
 const ASKS_NO_WORK: readonly unknown[] = ["what-is-it", "mis-sold"] satisfies EnquiryAnswers["reason"][];
 /**
  * The chance that it is beyond economic repair, 0–1, as letters, the desk and the reports tell it: null too where no damage was told or
- * measured and the client asks for no work, for then there is nothing to weigh against a cost. Without harm
+ * measured and the client asks for no work, or has answered nothing, for then there is nothing to weigh against a cost. Without harm
  * (`isHarmTold`) it is the chance that the work is not worth its cost, and called so.
  */
 export const beyondTold = (assessment: Pick<Assessment, "findings" | "beyondRepair">): number | null => (isWorthAsked(assessment) ? assessment.beyondRepair : null);
 /** Whether there is damage, or work that is asked for, of which to say whether it is worth its cost. */
 export const isWorthAsked = (assessment: Findings): boolean =>
-  isDamageTold(assessment) || !answersTo(assessment, "reason").some((a) => ASKS_NO_WORK.includes(a));
+  isDamageTold(assessment) || (!isNothingAnswered(assessment) && !answersTo(assessment, "reason").some((a) => ASKS_NO_WORK.includes(a)));

@@ -12,6 +12,7 @@ import { CARE_COLUMNS, METHODS } from "../../../../lib/trade/care";
 import { FIBRE_IDS, type FibreId } from "../../../../lib/trade/fibres";
 import { judgeMethods } from "../../../../lib/triage/methods";
 import { readTold } from "../../../../lib/triage/told";
+import { SPOILT_PHOTO } from "../../../../lib/triage/finding";
 import { RIGHTS, type Jurisdiction } from "../../../../lib/trade/rights";
 import { assessAnswers } from "../../../../lib/enquiry/assess-answers";
 import type { RugAnswers } from "../../../../lib/trade/questions";
@@ -408,6 +409,9 @@ describe("the condition report", () => {
     ["something that happened, where nobody said what has changed", [told("incidents", ["pet-urine"])]],
   ])("of %s states the chance that it is beyond economic repair, and what that means", (_, findings) => {
     expect(withFindings(...findings)).toMatch(/it is about as likely as not that it is beyond economic repair; the chance is about 60 in 100\.\n“Beyond economic repair” means here/);
+  });
+  it("of a letter of which nothing was asked yet judges nothing, photos or none, and says why", () => {
+    for (const findings of [[], [told("photo", ["whole"])], [told("photo", ["whole"]), told(SPOILT_PHOTO, ["pile"])]]) expect(withFindings(...findings)).toContain("whether it is beyond economic repair was not judged, for what has changed was left open, and no damage was measured.");
   });
   it("of a spill that has left nothing to see yet states no share of a change", () => {
     const text = withFindings(told("changes", ["none"]), told("incidents", ["water"]));
