@@ -102,7 +102,7 @@ function report(f: DocumentFacts, { theirReference, ...ticks }: ReportFields, ma
 function sellerLetter(f: DocumentFacts, l: ReturnType<typeof sellerLetterFields.parse>): PrintedDocument {
   return letterToSeller({
     client: { name: f.client.name, address: l.clientAddress }, seller: { name: l.sellerName, address: l.sellerAddress }, rug: rugOf(f),
-    bought: { on: l.boughtOn || null, price: l.price || null, invoice: l.invoice || null }, saidWords: l.saidWords || null, labelWords: l.labelWords || null, isUnlabelled: f.answers.labelFound === "none",
+    bought: { on: l.boughtOn || null, price: l.price || null, invoice: l.invoice || null }, saidWords: l.saidWords || null, sellerSaid: f.answers.sellerSaid, labelWords: l.labelWords || null, isUnlabelled: f.answers.labelFound === "none",
     tests: f.tests.filter(isOfThePile).flatMap((t) => testedOf(t, f)), jurisdiction: f.settings.jurisdiction, today: dayOf(f, f.now), locale: f.settings.locale,
   });
 }

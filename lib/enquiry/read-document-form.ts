@@ -1,8 +1,10 @@
 import "server-only";
 import type { DocumentKind } from "../reply/documents/offered";
 import { documentsOffered } from "../reply/documents/offered";
+import { soldAsSentence } from "../reply/documents/letter-to-seller";
 import { rugTitleOf } from "../reply/describe";
 import { database } from "../store/database";
+import { wordsIn } from "../words/words";
 import { authorise, NOT_THERE } from "./authorise";
 import { boxedInWords, boxedOf, willBeBoxed } from "./boxed";
 import { ok, type Caller, type Result } from "./caller";
@@ -21,6 +23,8 @@ export interface DocumentFormView {
   account: { text: string; isTrade: boolean } | null;
   /** Who inspected the rug last, in a sentence; null where nobody did. */
   inspection: string | null;
+  /** What the letter to a seller says where nobody gives the seller's words: a sentence from the client's answer; null for any other document, and where that names nothing. */
+  soldAs: string | null;
   /** Which characters of what is known and filled in no typeface has, in a sentence; null where all can be drawn. */
   boxed: string | null;
 }
@@ -43,10 +47,11 @@ export async function readDocumentForm(caller: Caller, { enquiryId, rugId, kind 
   if (no) return no;
   const facts = await documentFacts({ enquiryId, rugId }, now);
   if (!facts || (kind && !documentsOffered(facts).includes(kind))) return NOT_THERE;
-  const { reference, answers, photos, inspection, isTrade } = facts;
+  const { reference, answers, photos, inspection, isTrade, settings } = facts;
   const filled = kind ? await filledIn(kind, rugId, facts) : {};
   return ok({
     reference, rug: rugTitleOf({ answers, colours: rugColours(photos) }), filled, account: answers.story === undefined ? null : { text: answers.story, isTrade },
+    soldAs: kind === "letter-to-seller" ? soldAsSentence(answers.sellerSaid, wordsIn(settings.locale)) : null,
     boxed: kind && willBeBoxed(boxedSoFar(kind, facts, { filled, by: caller.kind === "staff" ? caller.name : "" })),
     inspection: inspection && `It goes by the inspection of ${inspection.by}.`,
   });

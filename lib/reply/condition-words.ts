@@ -20,7 +20,7 @@ export const FACT_VALUES: Readonly<Record<WordFact, readonly FactValue[]>> = {
   certainty: values({ firm: "firm (very likely or more)", likely: "likely", open: "open between two", unknown: "unknown" }),
   label: values({ agrees: "the same", differs: "something else", "art-silk": "a trade word for imitation silk", none: "nothing that was read" }),
   strongest: values({ told: "what was told", photo: "photos", "label-typed": "a label as typed", "label-photo": "a label in a photo", bench: "a bench test", laboratory: "a laboratory report" }),
-  soldAs: answers("sellerSaid"), reason: answers("reason"), wet: answers("wetNow"), incidents: answers("incidents"), changes: answers("changes"),
+  soldAs: answers("sellerSaid"), cameFrom: answers("boughtWhere"), reason: answers("reason"), wet: answers("wetNow"), incidents: answers("incidents"), changes: answers("changes"),
   matters: answers("matters"), age: answers("age"),
   who: values({ owner: "the owner of the rug", trade: "another cleaner" }),
   advice: values({

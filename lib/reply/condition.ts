@@ -11,6 +11,7 @@ export const WORD_FACTS = {
   label: "What the label says of that fibre",
   strongest: "The strongest evidence there is",
   soldAs: "What the seller called it",
+  cameFrom: "Where the rug came from",
   reason: "Why the client writes",
   wet: "Wet now",
   who: "Who writes",

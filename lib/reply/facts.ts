@@ -220,7 +220,7 @@ export function factsOf(input: FactsInput): Facts {
     words: {
       leading: one(leading), rival: one(rival), label: [labelStands(a)], certainty: [certainty(a)],
       strongest: one(strengthsOf(a)[0]),
-      soldAs: one(answers.sellerSaid), reason: one(enquiry.reason), wet: one(enquiry.wetNow),
+      soldAs: one(answers.sellerSaid), cameFrom: one(answers.boughtWhere), reason: one(enquiry.reason), wet: one(enquiry.wetNow),
       who: [isTrade || enquiry.reason === "trade" ? "trade" : "owner"],
       advice: [actionSeen(rug)], inspection: [foundBy(rug)], urgency: [a.urgency.level],
       mechanisms: likelyMechanisms(a), top: one(likelyMechanisms(a)[0]),

@@ -1,3 +1,4 @@
+import type { RugAnswers } from "../../trade/questions";
 import { RIGHTS, type Jurisdiction } from "../../trade/rights";
 import type { Locale } from "../../words/locales";
 import { quotedInside } from "../../words/quoted";
@@ -15,6 +16,8 @@ export interface SellerLetter {
   readonly bought: { readonly on: string | null; readonly price: string | null; readonly invoice: string | null };
   /** Word for word what was said or written about the fibre; null where nothing was. */
   readonly saidWords: string | null;
+  /** What the client answered that it was sold as, from the list; it stands where nobody gave the words. */
+  readonly sellerSaid: RugAnswers["sellerSaid"];
   /** Word for word what the label says; null where there is none or it could not be read. */
   readonly labelWords: string | null;
   /** Whether the client looked for a label and found none: of one that nobody looked for the letter says nothing. */
@@ -64,7 +67,7 @@ function letterBlocks(l: SellerLetter, words: Words): Block[] {
   return [
     paragraph(say("to-seller.dear")),
     paragraph(boughtSentence(l, words)),
-    ...(l.saidWords ? [paragraph(say("to-seller.said", { words: quotedInside(l.saidWords) }))] : []),
+    ...saidBlocks(l, words),
     ...labelBlocks(l, words),
     ...(isTested ? [paragraph(say("to-seller.tested")), ...list(l.tests.map(({ kind, by, on, found }) => say("to-seller.test", { kind, by, day: on, found })))] : []),
     paragraph(isTested ? say("to-seller.how-does-it-fit") : say("to-seller.not-sure")),
@@ -73,6 +76,21 @@ function letterBlocks(l: SellerLetter, words: Words): Block[] {
     paragraph(say("to-seller.answer", { days: DAYS_TO_ANSWER })),
     paragraph(say("to-seller.yours")),
   ];
+}
+
+/** The answers that name what it was sold as: neither "something else" nor "nothing was said". */
+const SOLD_AS = ["silk", "wool-and-silk", "art-silk", "viscose", "silk-look", "wool", "cotton"] as const satisfies readonly RugAnswers["sellerSaid"][];
+
+/** "It was sold to me as wool and silk.", as the client answered from a list; null where the answer names nothing. */
+export function soldAsSentence(sellerSaid: RugAnswers["sellerSaid"], { say }: Words): string | null {
+  const sold = SOLD_AS.find((id) => id === sellerSaid);
+  return sold ? say("to-seller.sold-as", { as: say(`sold.${sold}`) }) : null;
+}
+
+/** Word for word where the words are known, else by the client's answer. */
+function saidBlocks({ saidWords, sellerSaid }: SellerLetter, words: Words): Block[] {
+  const said = saidWords ? words.say("to-seller.said", { words: quotedInside(saidWords) }) : soldAsSentence(sellerSaid, words);
+  return said === null ? [] : [paragraph(said)];
 }
 
 function labelBlocks({ labelWords, isUnlabelled }: SellerLetter, { say }: Words): Block[] {

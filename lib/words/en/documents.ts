@@ -121,6 +121,7 @@ export const DOCUMENTS = {
   "to-seller.dear": "Dear Sir or Madam,",
   "to-seller.bought": "I bought {rug}{mid, select, yes {,} other {}} from you{when, select, in { in {on}} on { on {on}} other {}}{priced, select, yes { for {price}} other {}}{invoiced, select, yes { (invoice {invoice})} other {}}.",
   "to-seller.said": "When I bought it, it was described to me as “{words}”.",
+  "to-seller.sold-as": "It was sold to me as {as}.",
   "to-seller.label": "The label on it reads “{words}”.",
   "to-seller.no-label": "I have found no label on it that names its fibres.",
   "to-seller.tested": "It has been tested since:",

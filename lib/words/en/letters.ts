@@ -62,6 +62,11 @@ export const LETTERS = {
 
   "sold.silk": "silk",
   "sold.wool-and-silk": "wool and silk",
+  "sold.art-silk": "art silk or by a name of that kind",
+  "sold.viscose": "viscose or rayon",
+  "sold.silk-look": "“silk look” or something of that kind",
+  "sold.wool": "wool",
+  "sold.cotton": "cotton",
 
   "repair.insects": "repair where insects may have eaten it",
   "repair.bare": "repair of the eaten or bare patches",

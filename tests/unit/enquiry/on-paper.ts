@@ -138,6 +138,9 @@ export function onPaper(): void {
       const untested = await textOf(await make("letter-to-seller", SELLER), enquiryId);
       expect(untested).toMatch(/Kestrel Floors[\s\S]*described to me as “pure silk”[\s\S]*label on it reads “100% viscose”/);
       expect(untested).not.toContain("tested since");
+      expect(untested).not.toContain("sold to me as");
+      expect(good(await readDocumentForm(await nell(), { enquiryId, rugId, kind: "letter-to-seller" }, NOW)).soldAs).toBe("It was sold to me as silk.");
+      expect(await textOf(await make("letter-to-seller", { ...SELLER, saidWords: "" }), enquiryId)).toContain("It was sold to me as silk.");
       // A meter's reading and a test of the fringe say nothing of the pile, which is what was sold.
       good(await recordBenchTest(await nell(), { id: randomUUID(), rugId, test: "moisture", sample: "pile:whole", readings: { place: "affected", percent: 30 } }, later(2)));
       good(await recordBenchTest(await nell(), { id: randomUUID(), rugId, test: "wet-strength", sample: "fringe:whole", readings: { wet: "much-weaker" } }, later(2)));

@@ -404,6 +404,17 @@ describe("composeDraft, edges", () => {
     for (const fibres of [{ viscose: 0.5, silk: 0.4 }, { silk: 0.5, viscose: 0.4 }]) expect(about(fibres, "silk")).toMatch(/cannot tell yet whether your grey rug is silk, as it was sold: \w+ and \w+ both fit\./);
     expect(about({ viscose: 0.5, polyester: 0.4 }, "viscose")).not.toMatch(/sold/);
   });
+  it("tells nobody who was given or left a rug that it was sold to them", () => {
+    const about = (fibres: Sketch["fibres"], words: string, boughtWhere: RugAnswers["boughtWhere"], isTrade = false) =>
+      composeDraft(inputOf({ sketch: { fibres, words, evidence: [{ what: "touch", value: "cool-slippery", strength: "told" }] }, answers: { sellerSaid: "wool-and-silk", boughtWhere }, client: { name: "Ana Example", isTrade } })).text;
+    expect(about({ wool: 0.7 }, "likely", "online")).toContain("is likely wool, although it was sold to you as wool and silk.");
+    for (const isTrade of [false, true]) expect(about({ wool: 0.7 }, "likely", "gift", isTrade)).toContain("is likely wool, although it was described as wool and silk.");
+    for (const fibres of [{ viscose: 0.5, polyester: 0.4 }, { viscose: 0.5, silk: 0.4 }]) {
+      const text = about(fibres, "about as likely as not", "gift");
+      expect(text).toMatch(/It was described as wool and silk, but|is wool and silk, as it was described:/);
+      expect(text).not.toMatch(/\bsold\b/);
+    }
+  });
   it("says whom to call first where something told can hurt by itself, last where there is water or nobody knows what happened, and nobody where nothing told can", () => {
     const aid = (answers: RugAnswers, wetByWords: "whole" | null = null) => {
       const input = inputOf({ sketch: { fibres: { wool: 0.9 }, rest: { firstAid: wetByWords ? null : FIRST_AID_SAID } }, answers });

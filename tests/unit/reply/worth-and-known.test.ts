@@ -174,9 +174,9 @@ describe("composeDraft, what is known already", () => {
     sketch: { fibres: { viscose: 0.6, polyester: 0.2 }, words: "likely", evidence: [{ what: "price-per-m2", value: { amount: price, priceTotal: price, currency: "GBP", year: 2024, place: null }, strength: "told" }] }, answers: { sellerSaid },
   })).text;
   it("tells the owner that a price far below silk's speaks against silk, and not that one like silk's does", () => {
-    expect(sold(25)).toMatch(/What you paid speaks against silk:/);
-    expect(sold(1800)).not.toMatch(/What you paid/);
-    expect(sold(25, "viscose")).not.toMatch(/What you paid/);
+    expect(sold(25)).toMatch(/What was paid for it speaks against silk:/);
+    expect(sold(1800)).not.toMatch(/What was paid/);
+    expect(sold(25, "viscose")).not.toMatch(/What was paid/);
   });
   const asked = (evidence: Sketch["evidence"], nextQuestions: Assessment["nextQuestions"]) =>
     composeDraft(inputOf({ sketch: { fibres: { viscose: 0.5, wool: 0.3 }, words: "about as likely as not", evidence: [{ what: "touch", value: "cool-slippery", strength: "told" }, ...evidence ?? []], rest: { nextQuestions, advice: action("ask-for-more") } } })).text;

@@ -30,7 +30,7 @@ const WORKSHOP = { name: "Lantern Yard Rug Workshop", lines: ["3 Lantern Yard, H
 const SELLER: SellerLetter = {
   locale: "en-GB",
   client: { name: "Ana Example", address: "4 Quay Street\nHarrowmere" }, seller: { name: "Kestrel Floors", address: "1 Mill Lane" }, rug: "a grey rug, 170 × 240 cm",
-  bought: { on: "3 May 2024", price: "€1,200", invoice: "K-77" }, saidWords: "pure silk", labelWords: "100 % viscose", isUnlabelled: false, tests: [], jurisdiction: "EU", today: "28 November 2026",
+  bought: { on: "3 May 2024", price: "€1,200", invoice: "K-77" }, saidWords: "pure silk", sellerSaid: "silk", labelWords: "100 % viscose", isUnlabelled: false, tests: [], jurisdiction: "EU", today: "28 November 2026",
 };
 const TEST = { by: "Lantern Yard Rug Workshop", on: "20 November 2026", found: "viscose", kind: "bench" } as const;
 
@@ -166,9 +166,16 @@ describe("the letter to a seller", () => {
     expect(textOf(letterToSeller(unread))).not.toMatch(/label/);
   });
   it("leaves out what is not known", () => {
-    const text = textOf(letterToSeller({ ...SELLER, bought: { on: null, price: null, invoice: null }, saidWords: null, labelWords: null }));
+    const text = textOf(letterToSeller({ ...SELLER, bought: { on: null, price: null, invoice: null }, saidWords: null, sellerSaid: undefined, labelWords: null }));
     expect(text).toContain("I bought a grey rug, 170 × 240 cm, from you.");
-    expect(text).not.toMatch(/null|undefined|described to me/);
+    expect(text).not.toMatch(/null|undefined|described to me|sold to me/);
+  });
+  it("says what the client answered that it was sold as, where nobody gave the seller's words", () => {
+    const said = (sellerSaid: RugAnswers["sellerSaid"], saidWords: string | null = null) => textOf(letterToSeller({ ...SELLER, saidWords, sellerSaid }));
+    expect(said("wool-and-silk")).toContain("It was sold to me as wool and silk.");
+    expect(said("art-silk")).toContain("It was sold to me as art silk or by a name of that kind.");
+    expect(said("wool-and-silk", "pure silk")).not.toContain("sold to me as");
+    for (const nothing of ["other", "nothing", "unsure"] as const) expect(said(nothing), nothing).not.toContain("sold to me as");
   });
 });
 

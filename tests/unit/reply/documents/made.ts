@@ -87,7 +87,7 @@ export function documentsIn(figures: Figures): { name: string; document: Printed
   });
   const seller: SellerLetter = {
     locale, client: { name: OWN.client, address: OWN.street }, seller: { name: OWN.seller, address: OWN.street }, rug, bought: { on: "2024", price: null, invoice: "77" },
-    saidWords: OWN.said, labelWords: OWN.label, isUnlabelled: true, tests: [], jurisdiction: "EU", today: day("2026-11-28"),
+    saidWords: OWN.said, sellerSaid: "silk-look", labelWords: OWN.label, isUnlabelled: true, tests: [], jurisdiction: "EU", today: day("2026-11-28"),
   };
   const tests: SellerLetter["tests"] = [
     { by: OWN.laboratory, on: day("2026-11-20"), found: words.table("fibre.viscose.name"), kind: "laboratory" }, { by: OWN.workshop, on: day("2026-11-20"), found: words.table("test.wet-strength"), kind: "bench" },

@@ -2,6 +2,7 @@
 import Link from "next/link";
 import { useMemo } from "react";
 import { documentForm } from "@/lib/enquiry/document-forms";
+import type { DocumentFormView } from "@/lib/enquiry/read-document-form";
 import { DOCUMENTS, type DocumentKind } from "@/lib/reply/documents/offered";
 import { CheckedForm } from "@/lib/ui/checked-form";
 import { TextArea, TextField, TickBox } from "@/lib/ui/field";
@@ -14,15 +15,15 @@ export interface Where { enquiryId: string; rugId: string }
 interface Account { text: string; isTrade: boolean }
 
 /** What is filled in by hand for a document; the rest is written from what is known. */
-export function DocumentForm({ kind, title, at, values, inspection, account, boxed }: { kind: DocumentKind; title: string; at: Where; values: Record<string, string>; inspection: string | null; account: Account | null; boxed: string | null }) {
+export function DocumentForm({ kind, title, at, known: { filled, inspection, account, soldAs, boxed } }: { kind: DocumentKind; title: string; at: Where; known: DocumentFormView }) {
   const schema = useMemo(() => documentForm(kind), [kind]);
   return (
-    <CheckedForm schema={schema} action={make} values={values} title={title}>
+    <CheckedForm schema={schema} action={make} values={filled} title={title}>
       {Object.entries({ ...at, kind }).map(([name, value]) => <input key={name} type="hidden" name={name} defaultValue={value} />)}
       <p className={css.tells}>{DOCUMENTS[kind].tells}</p>
       <div className={css.fields}>
         {kind === "condition-report" && <Report at={at} inspection={inspection} account={account} />}
-        {kind === "letter-to-seller" && <SellerLetter />}
+        {kind === "letter-to-seller" && <SellerLetter soldAs={soldAs} />}
         <Boxed known={boxed} />
         <div className={css.send}><button className="button">Make it</button><Link href={`/desk/${at.enquiryId}#documents`}>Back without making it</Link></div>
       </div>
@@ -63,7 +64,9 @@ function OwnWords({ text, isTrade }: Account) {
   );
 }
 
-function SellerLetter() {
+const QUOTED = "It stands in the letter as a quotation: only the seller’s own words belong here, nothing that the client tells about them.";
+
+function SellerLetter({ soldAs }: { soldAs: string | null }) {
   return (
     <>
       <p className={css.note}>What is left empty is left out. The client reads it, changes what they like and signs it themselves.</p>
@@ -75,7 +78,7 @@ function SellerLetter() {
         <TextField name="price" label="Price paid" autoComplete="off" />
         <TextField name="invoice" label="Number of the invoice" autoComplete="off" />
       </div>
-      <TextField name="saidWords" label="What was said or written of the fibre, word for word" hint="It stands in the letter as a quotation: only the seller’s own words belong here, nothing that the client tells about them." autoComplete="off" />
+      <TextField name="saidWords" label="What was said or written of the fibre, word for word" hint={soldAs === null ? QUOTED : `${QUOTED} Left empty, the letter says what the client answered: “${soldAs}”`} autoComplete="off" />
       <TextField name="labelWords" label="What the label says, word for word" autoComplete="off" />
     </>
   );

@@ -32,7 +32,7 @@ export default async function Page({ params }: Props) {
     <div className={css.page}>
       <p className="small"><Link href={`/desk/${id}#documents`}><bdi>{form.value.rug}</bdi></Link> <span className="num">· {form.value.reference}</span></p>
       <h1>{title}</h1>
-      {kind ? <DocumentForm kind={kind.data} title={title} at={{ enquiryId: id, rugId }} values={form.value.filled} inspection={form.value.inspection} account={form.value.account} boxed={form.value.boxed} />
+      {kind ? <DocumentForm kind={kind.data} title={title} at={{ enquiryId: id, rugId }} known={form.value} />
         : <InspectionForm title={title} at={{ enquiryId: id, rugId }} values={{ by: caller.name, day: dayAndHour(new Date(), settings.timeZone).day }} />}
     </div>
   );
