@@ -14,6 +14,7 @@ import { drawDocument, fileParts, photosIn, sha256Of } from "./draw-document";
 import { inOneStepOfMany } from "./one-step";
 import { isSameText } from "./stored-document";
 import { toJson } from "./to-json";
+import { unsettledFor } from "./unsettled-label";
 
 export interface DocumentToMake {
   enquiryId: string;
@@ -26,7 +27,7 @@ export interface DocumentToMake {
 
 /**
  * Makes a document from what is known now and keeps it as it was made, text and file. What was made before stays as it is; the
- * same document asked for twice is made once.
+ * same document asked for twice is made once. None quotes a label whose typed words and photo name different fibres, before somebody has said which are right.
  */
 export async function makeDocument(caller: Caller, { enquiryId, rugId, kind, filled, mayBox = false }: DocumentToMake, now: Date): Promise<Result<{ documentId: string }>> {
   const no = authorise(caller, "make-document");
@@ -36,6 +37,8 @@ export async function makeDocument(caller: Caller, { enquiryId, rugId, kind, fil
   const facts = await documentFacts({ enquiryId, rugId }, now);
   if (!facts) return NOT_THERE;
   if (!documentsOffered(facts).includes(kind)) return refuse("invalid", `No ${DOCUMENTS[kind].name.toLowerCase()} is made for this rug: it does not fit what is known of it.`);
+  const open = unsettledFor(kind, facts);
+  if (open) return refuse("changed-meanwhile", `${open.says} Nothing was made, and what you filled in is kept.`);
   const written = documentContent(kind, facts, fields.data, caller.name);
   const boxed = boxedOf(written);
   if (boxed.length > 0 && !mayBox) return refuse("invalid", "Please look at this once more.", { mayBox: `${willBeBoxed(boxed) ?? ""} Write them in other letters, or say that they may.` });

@@ -13,6 +13,7 @@ import { documentFacts } from "./document-facts";
 import { DOCUMENT_FIELDS } from "./document-forms";
 import { filledToday } from "./filled-today";
 import { rugColours } from "./photo-view";
+import { unsettledFor, type UnsettledLabel } from "./unsettled-label";
 
 export interface DocumentFormView {
   reference: string;
@@ -25,6 +26,8 @@ export interface DocumentFormView {
   inspection: string | null;
   /** What the letter to a seller says where nobody gives the seller's words: a sentence from the client's answer; null for any other document, and where that names nothing. */
   soldAs: string | null;
+  /** A label that it would quote and that has to be settled first; null where there is none. */
+  unsettled: UnsettledLabel | null;
   /** Which characters of what is known and filled in no typeface has, in a sentence; null where all can be drawn. */
   boxed: string | null;
 }
@@ -52,6 +55,7 @@ export async function readDocumentForm(caller: Caller, { enquiryId, rugId, kind 
   return ok({
     reference, rug: rugTitleOf({ answers, colours: rugColours(photos) }), filled, account: answers.story === undefined ? null : { text: answers.story, isTrade },
     soldAs: kind === "letter-to-seller" ? soldAsSentence(answers.sellerSaid, wordsIn(settings.locale)) : null,
+    unsettled: kind && unsettledFor(kind, facts),
     boxed: kind && willBeBoxed(boxedSoFar(kind, facts, { filled, by: caller.kind === "staff" ? caller.name : "" })),
     inspection: inspection && `It goes by the inspection of ${inspection.by}.`,
   });

@@ -10,13 +10,16 @@ import { frameLabel } from "../../../lib/enquiry/frame-label";
 import { judgeAnew } from "../../../lib/enquiry/judge-anew";
 import { inForce } from "../../../lib/enquiry/label-view";
 import { resumeLabels, workOnLabel } from "../../../lib/enquiry/label-work";
+import { makeDocument } from "../../../lib/enquiry/make-document";
 import { readClientPage } from "../../../lib/enquiry/read-client-page";
+import { readDocumentForm } from "../../../lib/enquiry/read-document-form";
 import { readEnquiry } from "../../../lib/enquiry/read-enquiry";
 import { knownOf, readIntake } from "../../../lib/enquiry/read-intake";
 import { readPhotoDesk } from "../../../lib/enquiry/read-photo-desk";
 import { readPhotoLabel } from "../../../lib/enquiry/read-photo-label";
 import { saveIntake } from "../../../lib/enquiry/save-intake";
 import { submitEnquiry } from "../../../lib/enquiry/submit-enquiry";
+import type { DocumentKind } from "../../../lib/reply/documents/offered";
 import { database, transact } from "../../../lib/store/database";
 import { photoPath } from "../../../lib/store/photo-files";
 import { seeded } from "../../../prisma/demo/canvas";
@@ -145,6 +148,26 @@ export function onLabels(): void {
       good(await answerLabelReading(ivo, { photoId: silk.photoId, answer: "unsure" }, later(3)));
       good(await silk.approve());
       good(await (await unsettled("wool 80, viscose 20")).approve());
+    });
+    it("makes no document that quotes a label in dispute, says so beside its form, and makes it once it is settled", async () => {
+      const ivo = await staff("reviewer", "Ivo Castellane");
+      const caller = await intake({ ...CURIOUS, rug: { ...CURIOUS.rug, sellerSaid: "art-silk", labelFound: "typed", labelText: "100% art silk" } });
+      const photoId = await labelPhoto(caller);
+      await read(caller, photoId);
+      const { enquiryId } = good(await submitEnquiry(caller, ANA, later(1)));
+      const rugId = good(await readEnquiry(ivo, enquiryId, later(2))).rugs[0]?.id ?? "";
+      const make = (kind: DocumentKind) => makeDocument(ivo, { enquiryId, rugId, kind, filled: kind === "letter-to-seller" ? { sellerName: "Kestrel Floors" } : {} }, later(3));
+      const form = async (kind: DocumentKind) => good(await readDocumentForm(ivo, { enquiryId, rugId, kind }, later(3))).unsettled;
+      const says = expect.stringMatching(/typed as “100% art silk”, and its photo reads “80% WOOL 20% VISCOSE”\. Say first which words are right/) as string;
+      for (const kind of ["condition-report", "letter-to-seller"] as const) {
+        expect(await make(kind)).toMatchObject({ ok: false, say: says });
+        expect(await form(kind)).toEqual({ photoId, says });
+      }
+      good(await answerLabelReading(ivo, { photoId, answer: "unsure" }, later(3)));
+      for (const kind of ["condition-report", "letter-to-seller"] as const) {
+        expect(await form(kind)).toBeNull();
+        good(await make(kind));
+      }
     });
     it("is not set against words that say the same, and those of an enquiry in which nothing was typed cannot be taken", async () => {
       const same = await intake({ ...CURIOUS, rug: { ...CURIOUS.rug, labelFound: "typed", labelText: "wool 80, viscose 20" } });

@@ -15,13 +15,14 @@ export interface Where { enquiryId: string; rugId: string }
 interface Account { text: string; isTrade: boolean }
 
 /** What is filled in by hand for a document; the rest is written from what is known. */
-export function DocumentForm({ kind, title, at, known: { filled, inspection, account, soldAs, boxed } }: { kind: DocumentKind; title: string; at: Where; known: DocumentFormView }) {
+export function DocumentForm({ kind, title, at, known: { filled, inspection, account, soldAs, unsettled, boxed } }: { kind: DocumentKind; title: string; at: Where; known: DocumentFormView }) {
   const schema = useMemo(() => documentForm(kind), [kind]);
   return (
     <CheckedForm schema={schema} action={make} values={filled} title={title}>
       {Object.entries({ ...at, kind }).map(([name, value]) => <input key={name} type="hidden" name={name} defaultValue={value} />)}
       <p className={css.tells}>{DOCUMENTS[kind].tells}</p>
       <div className={css.fields}>
+        {unsettled && <p className={css.note}>{unsettled.says} <Link href={`/desk/${at.enquiryId}/photos/${unsettled.photoId}`}>The label in the photo</Link></p>}
         {kind === "condition-report" && <Report at={at} inspection={inspection} account={account} />}
         {kind === "letter-to-seller" && <SellerLetter soldAs={soldAs} />}
         <Boxed known={boxed} />
