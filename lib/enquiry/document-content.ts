@@ -7,6 +7,7 @@ import type { MoistureRead } from "../reply/documents/report-seen";
 import { cutDownPlan, type CutDecision } from "../reply/documents/cut-down-plan";
 import { letterToSeller, type Tested } from "../reply/documents/letter-to-seller";
 import { viscoseWord, type DocumentKind } from "../reply/documents/offered";
+import { namesSomebody } from "../reply/addressee";
 import { rugWordsOf } from "../reply/describe";
 import { labelTextOf } from "../reply/facts";
 import { actionOf } from "../reply/kept-whole";
@@ -172,8 +173,9 @@ export function filledAtFirst(kind: DocumentKind, f: Pick<DocumentFacts, "answer
   if (kind === "condition-report") return { theirReference: parties.find((p) => p.kind === "insurer")?.reference ?? "", leaveOutWords: "", putInWords: "" };
   if (kind !== "letter-to-seller") return {};
   const price = answers.price && answers.currency ? money(answers.price, answers.currency, f.settings.locale) : "";
+  const seller = parties.find((p) => p.kind === "seller")?.name ?? "";
   return {
-    sellerName: parties.find((p) => p.kind === "seller")?.name ?? "", boughtOn: answers.boughtYear ? String(answers.boughtYear) : "", price,
+    sellerName: namesSomebody(seller) ? seller : "", boughtOn: answers.boughtYear ? String(answers.boughtYear) : "", price,
     saidWords: sellersOwnWords(answers.sellerWords ?? ""), labelWords: plain(labelTextOf(f.assessment) ?? answers.labelText ?? ""),
   };
 }

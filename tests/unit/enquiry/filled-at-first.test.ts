@@ -7,6 +7,12 @@ it("leaves whom the letter is to open where only the place is known: it began wi
   expect(filledAtFirst("letter-to-seller", bought([{ kind: "seller", name: "Harrow & Daughters" }])).sellerName).toBe("Harrow & Daughters");
 });
 
+it("addresses the letter to the seller to nobody where the client only told of them: it was addressed to “the shop on the invoice”", () => {
+  const addressed = (name: string) => filledAtFirst("letter-to-seller", { answers: {}, assessment: { findings: [] }, parties: [{ kind: "seller", name }], settings: { locale: "en-GB" } } as unknown as DocumentFacts).sellerName;
+  for (const nobody of ["the shop on the invoice", "The shop on the invoice", "THE SHOP", "a dealer in Fez", "A Market on Mill Lane", "my local shop", "some website", "online", "Online, from a shop", "from a man at the door", "Shop in town", "I don’t know", "unknown", "?", ""]) expect(addressed(nobody), nobody).toBe("");
+  for (const name of ["Kestrel Floors", "kestrel floors", "The Rug Barn", "the House of Rugs", "The Carpet Store in Fez", "A. Varga", "My Rugs Ltd", "Shop Direct", "At Hearth", "Müller & Söhne", "王小明"]) expect(addressed(name), name).toBe(name);
+});
+
 const facts = (label: object | null, typed: string, sellerWords?: string) =>
   ({ answers: { labelText: typed, sellerWords }, assessment: { findings: label ? [label] : [] }, parties: [], settings: { locale: "en-GB" } }) as unknown as DocumentFacts;
 
