@@ -1,6 +1,6 @@
 import "server-only";
 import { config } from "../config/config";
-import { database, transact, type Prisma, type Tx } from "../store/database";
+import { database, transact, type Db, type Prisma, type Tx } from "../store/database";
 import { removePostFile } from "../store/post-files";
 import { removePutAside } from "../store/put-aside";
 import { readSettings } from "../workshop/settings";
@@ -25,10 +25,23 @@ export function monthsBefore(now: Date, months: number): Date {
   return day;
 }
 
+const outlivedBy = (before: Date) => ({ state: { in: [...AT_REST] }, stateSince: { lte: before } }) satisfies Prisma.EnquiryWhereInput;
+/** What waits in the post and lies with no enquiry. */
+const WAITING_POST = { enquiryId: null, state: { in: ["received", "waiting"] } } satisfies Prisma.PostWhereInput;
+
+/** How many enquiries would be erased now if they were kept for so many months at rest: those that `eraseOutlived` takes. */
+export async function countOutlived(months: number, now: Date): Promise<number> {
+  const [db, outlived] = [database(), outlivedBy(monthsBefore(now, months))];
+  if ((await db.post.count({ where: WAITING_POST })) === 0) return db.enquiry.count({ where: outlived });
+  let count = 0;
+  for (const { id } of await db.enquiry.findMany({ where: outlived, select: { id: true } })) if (await mayGo(db, { id, ...outlived })) count += 1;
+  return count;
+}
+
 /** Erases enquiries that have rested for the months of the settings, and as old ones of messages that were put aside and of copies made before a restore. Returns how many enquiries. */
 export async function eraseOutlived(now: Date): Promise<number> {
   const before = monthsBefore(now, (await readSettings()).retentionMonths);
-  const outlived = { state: { in: [...AT_REST] }, stateSince: { lte: before } };
+  const outlived = outlivedBy(before);
   let erased = 0;
   for (const { id } of await database().enquiry.findMany({ where: outlived, select: { id: true }, take: AT_ONCE })) {
     const removed = await transact(async (tx) => ((await mayGo(tx, { id, ...outlived })) ? removeEnquiry(tx, BY, id, now) : null));
@@ -42,11 +55,11 @@ export async function eraseOutlived(now: Date): Promise<number> {
 }
 
 /** Still at rest, and nothing that its client wrote waits to be read. */
-async function mayGo(tx: Tx, where: Prisma.EnquiryWhereInput): Promise<boolean> {
+async function mayGo(tx: Db | Tx, where: Prisma.EnquiryWhereInput): Promise<boolean> {
   const enquiry = await tx.enquiry.findFirst({ where, select: { id: true, client: { select: { email: true } } } });
   if (!enquiry) return false;
   const theirs = await addressesOf(tx, { enquiryId: enquiry.id, email: enquiry.client.email });
-  return (await tx.post.count({ where: { enquiryId: null, state: { in: ["received", "waiting"] }, fromAddress: { in: theirs.map((a) => a.toLowerCase()) } } })) === 0;
+  return (await tx.post.count({ where: { ...WAITING_POST, fromAddress: { in: theirs.map((a) => a.toLowerCase()) } } })) === 0;
 }
 
 async function eraseAside(before: Date): Promise<void> {

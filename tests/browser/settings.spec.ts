@@ -2,8 +2,10 @@ import { fitsAndIsAccessible } from "./axe";
 import { expect, test } from "./fixtures";
 import type { Desk } from "./harness";
 import { ownDesk } from "./own-desk";
+import { run } from "./language";
 import { holdFor, linkSentTo, PHONE, takesIn, type Session } from "./people";
 
+const DAY_MS = 86_400_000;
 let desk: Desk;
 let owner: Session;
 
@@ -135,4 +137,39 @@ test("An owner who tells areas in feet reads and types prices by the foot, and w
   await keep.click();
   await expect(page.getByLabel("Cleaning, per square metre")).toHaveValue("45");
   await expect(page.getByLabel("Binding, per metre")).toHaveValue("39.37");
+});
+
+test("An owner who would keep enquiries for fewer months is told first how many would be erased within the hour, and nothing is kept before they agree", async ({ person }) => {
+  const page = await person({ storageState: owner });
+  const at = await takesIn(page, { name: "Sorrel Vane", email: "sorrel@example.org", label: "100 % wool" }, desk);
+  const id = new URL(at).pathname.split("/").at(-1) ?? "";
+  run(desk, `UPDATE "Enquiry" SET "state" = 'finished', "stateSince" = ? WHERE "id" = ?`, Date.now() - 200 * DAY_MS, id);
+  const [months, keep] = [page.getByLabel("Months an enquiry is kept after it ends"), page.getByRole("button", { name: "Keep the settings" })];
+  const tick = (of: string) => page.getByRole("checkbox", { name: `What has rested for ${of} or longer may be erased` });
+  await page.goto(`${desk.url}/desk/settings`);
+  await expect(page.getByRole("checkbox")).toHaveCount(0);
+  await months.fill("6");
+  await page.getByLabel("Town").fill("Saltwick");
+  await keep.click();
+  await expect(page.getByRole("alert", { name: "Please look at this once more" })).toContainText("In one enquiry nothing has waited for you for 6 months or longer: it would be erased within the hour");
+  await expect(tick("6 months")).toHaveAccessibleDescription(/erased within the hour/);
+  await expect(page.getByLabel("Town")).toHaveValue("Saltwick");
+  await fitsAndIsAccessible(page);
+  await page.setViewportSize({ width: 390, height: 844 });
+  await fitsAndIsAccessible(page);
+  // Agreed to six months, it is asked again for three.
+  await tick("6 months").check();
+  await months.fill("3");
+  await keep.click();
+  await expect(tick("3 months")).not.toBeChecked();
+  await expect(tick("6 months")).toHaveCount(0);
+  await page.reload();
+  await expect(months).toHaveValue("24");
+  await months.fill("6");
+  await keep.click();
+  await tick("6 months").check();
+  await keep.click();
+  await expect(page.getByRole("status").filter({ hasText: "Kept." })).toBeVisible();
+  await expect(months).toHaveValue("6");
+  await expect(page.getByRole("checkbox")).toHaveCount(0);
 });

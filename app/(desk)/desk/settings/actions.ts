@@ -6,6 +6,7 @@ import { answerForm, fieldsOf } from "@/app/(desk)/_server/answer-form";
 import { asStaff, SIGNED_OUT } from "@/app/(desk)/_server/as-staff";
 import { refuse, type Result } from "@/lib/enquiry/caller";
 import { judgeOpenAnew } from "@/lib/enquiry/judge-open-anew";
+import { monthsOfPlace } from "@/lib/enquiry/may-erase";
 import { saveSettings } from "@/lib/enquiry/save-settings";
 import type { FormValues } from "@/lib/enquiry/step-schemas";
 import { switchReagent } from "@/lib/enquiry/switch-reagent";
@@ -14,11 +15,14 @@ import type { FormState } from "@/lib/ui/form-state";
 import { readSettings, type WorkshopSettings } from "@/lib/workshop/settings";
 import { settingsFormSchema, valuesOf, withFields } from "./schema";
 
+/** The months after which the form says that enquiries may be erased; null where it says so of none. */
+const mayErase = (values: FormValues): number | null => Object.keys(values).flatMap((name) => monthsOfPlace(name) ?? []).at(-1) ?? null;
+
 /** One form of the settings: what it holds is put in its place, the rest stays as it was. */
 async function keep<T>(previous: FormState, form: FormData, schema: z.ZodMiniType<T, FormValues>, put: (settings: WorkshopSettings, fields: T) => WorkshopSettings): Promise<FormState> {
-  const caller = await staffCallerOrNull();
-  const state = await answerForm(previous, fieldsOf(form), schema, {
-    operation: async (fields) => (caller ? saveSettings(caller, put(await readSettings(), fields)) : refuse("not-signed-in", SIGNED_OUT)),
+  const [caller, values] = [await staffCallerOrNull(), fieldsOf(form)];
+  const state = await answerForm(previous, values, schema, {
+    operation: async (fields) => (caller ? saveSettings(caller, put(await readSettings(), fields), new Date(), mayErase(values)) : refuse("not-signed-in", SIGNED_OUT)),
     done: ({ says }) => ["Kept. Letters and assessments from now on use these.", ...says].join(" "),
   });
   if (!state.done) return state;

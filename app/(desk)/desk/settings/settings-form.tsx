@@ -1,8 +1,10 @@
 "use client";
 import { CURRENCIES } from "@/lib/trade/questions";
+import { inMonths, monthsOfPlace } from "@/lib/enquiry/may-erase";
 import type { FormValues } from "@/lib/enquiry/step-schemas";
 import { CheckedForm } from "@/lib/ui/checked-form";
-import { SelectField, TextArea, TextField } from "@/lib/ui/field";
+import { SelectField, TextArea, TextField, TickBox } from "@/lib/ui/field";
+import { useFields } from "@/lib/ui/form-context";
 import { OFFERED_LOCALES } from "@/lib/words/locales";
 import type { AreaUnit } from "@/lib/words/measures";
 import { PRICE_FIELDS, type PriceId } from "@/lib/workshop/price-fields";
@@ -34,6 +36,7 @@ export function SettingsForm({ title, values, usualEmergency, unit, rates }: { t
         <legend>Letters</legend>
         <TextArea name="signature" label={SETTING_NAMES.signature} hint="Stands under every letter." rows={4} />
         <div className={css.pair}><TextField name="holdMinutes" label={SETTING_NAMES.holdMinutes} hint="So long it can be taken back." inputMode="numeric" /><TextField name="retentionMonths" label={SETTING_NAMES.retentionMonths} inputMode="numeric" /></div>
+        <MayErase />
       </fieldset>
       <fieldset className={css.group}>
         <legend>What clients often ask</legend>
@@ -64,4 +67,11 @@ export function SettingsForm({ title, values, usualEmergency, unit, rates }: { t
       <div className={css.send}><button className="button">Keep the settings</button></div>
     </CheckedForm>
   );
+}
+
+/** Shown once a shorter time would erase something; somebody has to agree to it. */
+function MayErase() {
+  const { errors, initial } = useFields();
+  const place = [...Object.keys(errors), ...Object.keys(initial)].find((name) => monthsOfPlace(name) !== null);
+  return place !== undefined && <TickBox key={place} name={place} label={`What has rested for ${inMonths(monthsOfPlace(place) ?? 0)} or longer may be erased`} />;
 }
