@@ -368,4 +368,22 @@ describe.each(DATABASES)("deliverDue on $name", (kind) => {
     expect((await rowOf(id)).state).toBe("sent");
     expect(server.received).toHaveLength(1);
   });
+
+  it("hands over the other letters, each once, while the server says nothing after the final dot of one, and still ends cleanly", async () => {
+    const { enquiryId, to } = await makeEnquiry();
+    const [first, ...others] = [await queue({ enquiryId, to }), ...(await Promise.all([1, 2, 3, 4, 5, 6].map((n) => queue({ enquiryId, to, now: minutes(n) }))))];
+    const { messageId } = await rowOf(first ?? "");
+    server.afterDot = (_, { mail }) => (mail.messageId === messageId ? "hang" : "accept");
+    const states = () => Promise.all(others.map(async (id) => (await rowOf(id)).state));
+    startDelivery(() => Promise.resolve());
+    await expect.poll(states, { timeout: 20_000 }).toEqual(others.map(() => "sent"));
+    expect((await rowOf(first ?? "")).state).toBe("sending");
+    const ended = stopDelivery();
+    server.dropAll();
+    await ended;
+    expect(await states()).toEqual(others.map(() => "sent"));
+    expect((await rowOf(first ?? "")).state).toBe("unknown");
+    expect(new Set(server.received.map((r) => r.mail.messageId)).size).toBe(others.length + 1);
+    expect(server.received).toHaveLength(others.length + 1);
+  });
 });
