@@ -1,3 +1,4 @@
+import Link from "next/link";
 import { cutDownPhrase } from "../reply/cut-down-price";
 import { beyondTold, isHarmTold, isWorthAsked } from "../reply/damage-told";
 import { verdictIn } from "../reply/inspected";
@@ -61,7 +62,7 @@ export function Prospects({ assessment: a, letter, currencyNow, as: H, words }: 
       <section>
         <H>Money</H>
         {a.money ? <Money assessment={a} money={a.money} words={words} /> : <p className={css.plain}>{a.why.money ?? "No figure."}</p>}
-        {a.money && currencyNow && <p className={css.plain}>In {a.money.currency}, the workshop’s currency when this was judged. Judged anew, it comes in {currencyNow}.</p>}
+        {a.money && currencyNow && <p className={css.plain}>In {a.money.currency}, the workshop’s currency when this was judged. Judged anew, it comes in {currencyNow}: the owner has open enquiries judged anew under <Link href="/desk/settings">Settings</Link>.</p>}
       </section>
     </>
   );

@@ -10,6 +10,7 @@ import type { LabelDeeds } from "./label-form";
 import { LabelReading } from "./label-reading";
 import { Photos } from "./photos";
 import { Strip } from "./strip";
+import { conflictIn } from "./short-finding";
 import { labelsAtDesk, rugFacts, toldOfRug } from "./told";
 import { ToldList } from "./told-list";
 import { Judgement } from "./judgement";
@@ -46,7 +47,7 @@ export function RugEvidence({ rug, locale, areaUnit, isOneOfSeveral, written, be
       {isOneOfSeveral && <div className={css.strip}><Strip colours={rug.colours} cells={80} /></div>}
       {isOneOfSeveral && <h2><bdi>{rug.title}</bdi></h2>}
       {facts && <p className={css.facts}><bdi>{facts}</bdi></p>}
-      {rug.assessment?.conflicts.map((c, i) => <p key={i} className={css.conflict}>{c.staff}</p>)}
+      {rug.assessment?.conflicts.map((c, i) => <p key={i} className={css.conflict}>{conflictIn(c, rug.assessment?.findings ?? [], { locale, areaUnit })}</p>)}
       <Photos photos={rug.photos} unopened={rug.unopened} rug={rug.title} measured={rug.measured} measureAt={measureAt} blur={blur} />
       {rug.measured.map((m) => <p key={m.id} className={css.measured}>{m.kind === "spots" ? m.result.says : planInWords(m, { locale, areaUnit })} <small>Marked by <bdi>{m.by}</bdi>.</small></p>)}
       {labelled.length > 0 && (

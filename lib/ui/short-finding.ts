@@ -1,4 +1,5 @@
 import { QUESTIONS, type QuestionId } from "../trade/questions";
+import type { Assessment } from "../triage/assessment";
 import type { Finding } from "../triage/finding";
 import { tellFinding, type Tells } from "../triage/say-finding";
 import { money, number, ratePerArea, run, size, smallArea, type Figures } from "../words/measures";
@@ -21,3 +22,7 @@ export function shortFinding(finding: Finding, figures: Figures): string {
   if (!isQuestion(what)) return sentenceCase(tellFinding(finding, tellsIn(figures)).staff);
   return `${QUESTION_HEADS[what]}: ${[value].flat().map((a) => lowerFirst(labelOf(what, String(a)))).join("; ")}`;
 }
+
+/** What does not fit together, as an assessment says it, with the measures and prices of its findings in the workshop's own units. */
+export const conflictIn = ({ staff }: Assessment["conflicts"][number], findings: readonly Finding[], figures: Figures): string =>
+  findings.reduce((text, finding) => text.replace(tellFinding(finding).staff, () => tellFinding(finding, tellsIn(figures)).staff), staff);

@@ -6,7 +6,7 @@ import { belief, told } from "../triage/told";
 import { judgeMethods } from "../../../lib/triage/methods";
 import { Expected, Prospects, whyUnstated } from "../../../lib/ui/prospects";
 import { wordsIn } from "../../../lib/words/words";
-import { assessmentOf } from "../reply/make";
+import { assessmentOf, range } from "../reply/make";
 
 describe("the methods at the desk", () => {
   const shown = (wetByWords: "whole" | null, answers: Parameters<typeof told>[0] = {}) => {
@@ -21,6 +21,16 @@ describe("the methods at the desk", () => {
   it("say nothing of leaving it as long as only their own words tell of water", () => {
     expect(shown("whole")).toContain("until we know whether it is wet, nothing is tried");
     expect(shown("whole")).not.toContain("Leaving it as it is");
+  });
+});
+
+describe("amounts at the desk in the currency of an earlier day", () => {
+  it("say in which currency they come when judged anew, and lead to where that is done", () => {
+    const assessment = assessmentOf({ fibres: { wool: 0.9 }, rest: { money: { currency: "GBP", clean: range(90, 110, 150), cutDown: null, replace: range(500, 900, 1600), valueToday: null } } });
+    const letter = toldByLetter({ title: "A rug", answers: {}, assessment }, { enquiry: {}, isTrade: false });
+    const shown = (currencyNow: string | null) => renderToStaticMarkup(createElement(Prospects, { assessment, letter, currencyNow, as: "h3", words: wordsIn("en-GB") }));
+    expect(shown("USD")).toContain('Judged anew, it comes in USD: the owner has open enquiries judged anew under <a href="/desk/settings">Settings</a>.');
+    expect(shown(null)).not.toContain("Judged anew");
   });
 });
 

@@ -3,7 +3,7 @@ import { rulesBroken } from "../../../lib/reply/promises/check";
 import { sentencesOf } from "../../../lib/reply/promises/sentences";
 import { PHOTO_KINDS, QUESTIONS } from "../../../lib/trade/questions";
 import { questionLetter } from "../../../lib/ui/question-letter";
-import { shortFinding } from "../../../lib/ui/short-finding";
+import { conflictIn, shortFinding } from "../../../lib/ui/short-finding";
 import { labelOf, rugFacts, toldAnswer, toldOfEnquiry, toldOfRug } from "../../../lib/ui/told";
 
 describe("labelOf", () => {
@@ -81,6 +81,15 @@ describe("shortFinding", () => {
     expect(told("size", { widthCm: 200, lengthCm: 300 })).toEqual(["It measures 200 × 300 cm", "It measures 6 ft 7 in × 9 ft 10 in"]);
     expect(told("damaged-area", { cm2: 929.03, share: 0.02, uncertainty: 64.516 })[1]).toBe("The damaged places drawn on the photo take 144 sq in (2 % of the rug, give or take 10 sq in)");
     expect(told("cut-down", { bindingM: 3.048 })[1]).toBe("The rug was planned to be cut down, with 10 ft of new edges");
+  });
+});
+
+describe("conflictIn", () => {
+  it("tells a price that does not fit in the workshop's unit, as the rug's facts beside it do: it stood by the square metre beside a price by the square foot", () => {
+    const [seller, price] = [{ what: "sellerSaid", value: "silk", strength: "told", from: "client" }, { what: "price-per-m2", value: { amount: 192, currency: "GBP", year: 2023 }, strength: "told", from: "client" }] as const;
+    const conflict = { between: ["sellerSaid", "price"] as [string, string], staff: "These do not agree: the seller called it “Silk”; the price was £192 a square metre in 2023.", client: "" };
+    expect(conflictIn(conflict, [seller, price], { locale: "en-GB", areaUnit: "sqft" })).toBe("These do not agree: the seller called it “Silk”; the price was £17.84 a square foot in 2023.");
+    expect(conflictIn(conflict, [seller, price], METRIC)).toBe(conflict.staff);
   });
 });
 
