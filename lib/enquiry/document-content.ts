@@ -25,6 +25,7 @@ import { readingsIn, reportIn } from "./bench-findings";
 import { sayReadings, sayReport } from "./bench-view";
 import { isTestId, testRow } from "./bench-test-schema";
 import { quotesWords, reportFields, sellerLetterFields, type ReportFields } from "./document-forms";
+import { isTypedLabelShown } from "./label-reading";
 import type { PlanMarks } from "./mark-schema";
 import { edgesRange, measurePlan } from "./measured-plan";
 import { photoView, rugColours } from "./photo-view";
@@ -92,7 +93,7 @@ function report(f: DocumentFacts, { theirReference, ...ticks }: ReportFields, ma
   return conditionReport({
     reference: f.reference, place: f.place, theirReference: theirReference || null, asker: askerOf(f), rug: capital(rugOf(f)), assessment: f.assessment,
     told: { wet: wetOf(f), answers: f.answers, seen: f.seen, sinceToldOn: f.sinceToldAt && dayOf(f, f.sinceToldAt), account: story === undefined ? null : { text: story, isQuoted: quotesWords(ticks, f.isTrade) } },
-    photos: f.photos.map((p) => ({ id: p.id, shows: shownIn(p, wordsIn(settings.locale)), takenOn: p.takenAt && dayOf(f, p.takenAt), ...asReported(p) })),
+    photos: f.photos.map((p) => ({ id: p.id, shows: shownIn(p, wordsIn(settings.locale)), takenOn: p.takenAt && dayOf(f, p.takenAt), ...asReported(p) })), isLabelShown: isTypedLabelShown(f.answers.labelText, f.photos),
     reports: f.tests.flatMap((t) => reportedOf(t, f)), tests: f.tests.flatMap((t) => fibresTestedOf(t, f)), moisture: f.tests.flatMap((t) => moistureOf(t, f)),
     cutDown: edgesOf(f), cutting: f.cutting ?? (f.assessment.advice.action === "advise-cut-down" ? "unplanned" : null),
     inspection: seen && { by: seen.by, on: longDay(seen.day, settings.locale), found: seen.found, isBeyondRepair: seen.isBeyondRepair },

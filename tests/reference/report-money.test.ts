@@ -14,7 +14,7 @@ function printed(answers: RugAnswers, percents: Record<string, number>) {
   }).rugs;
   const { blocks } = conditionReport({
     figures: { locale: "en-GB", areaUnit: "m2" },
-    reference: "K7-204", place: { n: 1, of: 1 }, theirReference: null, asker: { name: "Ana Example", as: "owner", customer: null }, rug: "A rug", told: { wet: null, answers, seen: [], sinceToldOn: null, account: null }, assessment: rug!.assessment, photos: [], reports: [], tests: [], moisture: [], madeBy: "Ivo Castellane", inspection: null, cutDown: null, cutting: null,
+    reference: "K7-204", place: { n: 1, of: 1 }, theirReference: null, asker: { name: "Ana Example", as: "owner", customer: null }, rug: "A rug", told: { wet: null, answers, seen: [], sinceToldOn: null, account: null }, assessment: rug!.assessment, photos: [], isLabelShown: false, reports: [], tests: [], moisture: [], madeBy: "Ivo Castellane", inspection: null, cutDown: null, cutting: null,
     workshop: { name: "Lantern Yard", lines: [] }, today: "1 June 2026", judgedOn: "1 June 2026",
   });
   const from = blocks.findIndex((b) => b.kind === "heading" && b.text === "Cost and value");

@@ -32,6 +32,8 @@ export interface ConditionReport {
   readonly told: Told;
   readonly assessment: Assessment;
   readonly photos: readonly ReportPhoto[];
+  /** What was typed of the label is what a photo shows. */
+  readonly isLabelShown: boolean;
   /** Those that count, oldest first. */
   readonly reports: readonly Reported[];
   /** Tests of fibres, and readings of the moisture meter, that count, oldest first. */
@@ -77,7 +79,7 @@ export function conditionReport(r: ConditionReport): PrintedDocument {
       heading(say("report.seen")),
       ...seenBlocks(r, words),
       heading(say("report.fibres")),
-      ...labelBlocks(r.assessment, words),
+      ...labelBlocks(r, words),
       ...r.reports.map(({ by, on, reference, part, found }) => paragraph(say("report.laboratory", { by, day: on, referenced: reference ? "yes" : "no", reference: reference ?? "", part, found }))),
       ...r.tests.map(({ on, part, found }) => paragraph(say("report.tested", { part, workshop: r.workshop.name, day: on, found }))),
       ...pileBlocks(r, words),
@@ -128,10 +130,10 @@ function methodBlocks({ assessment, told: { wet }, cutting }: ConditionReport, w
 }
 
 /** What a label names, and by whose reading; triage keeps its words with what they say. */
-function labelBlocks({ findings }: Assessment, { say }: Words): Block[] {
+function labelBlocks({ assessment: { findings }, isLabelShown }: ConditionReport, { say }: Words): Block[] {
   const label = findings.find((f) => f.what === "label" && typeof fieldsOf(f)["text"] === "string" && fieldsOf(f)["text"] !== "");
   if (!label) return [];
-  return [paragraph(say("report.label", { source: label.strength === "label-photo" ? "photo" : "typed", words: quotedInside(String(fieldsOf(label)["text"]).replace(/\s+/gu, " ")) }))];
+  return [paragraph(say("report.label", { source: label.strength === "label-photo" ? "photo" : isLabelShown ? "shown" : "typed", words: quotedInside(String(fieldsOf(label)["text"]).replace(/\s+/gu, " ")) }))];
 }
 
 type Evidence = "laboratory" | "bench" | "told";

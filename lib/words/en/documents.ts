@@ -55,7 +55,7 @@ export const DOCUMENTS = {
   "report.only-weighed": "What follows is what was weighed, not damage that was found.",
   "report.fibres": "What it is probably made of",
   "report.fibre-caption": "Fibre of the pile, by {evidence, select, laboratory {a laboratory’s report} bench {a bench test} other {{shown, select, no {what we were told} other {words and photos}}}}",
-  "report.label": "{source, select, photo {The label, as read in a photo, says} other {The label, as it was written down for us, says}} “{words}”.",
+  "report.label": "{source, select, photo {The label, as read in a photo, says} shown {The label, as it was written down for us and as a photo shows it, says} other {The label, as it was written down for us, says}} “{words}”.",
   "report.laboratory": "A laboratory’s report by {by}, {day}{referenced, select, yes { (reference {reference})} other {}}, says of {part, select, pile {the pile} fringe {the fringe} other {the ground}}: {found}.",
   "report.tested": "A test of a few fibres of {part, select, pile {the pile} fringe {the fringe} other {the ground}} by {workshop}, {day}: {found}.",
   "report.fibre": "Fibre",

@@ -181,6 +181,11 @@ export function onLabels(): void {
       const typed = { ...CURIOUS, rug: { ...CURIOUS.rug, labelFound: "typed" as const, labelText: "wool 80, viscose 20" } };
       const ivo = await staff("reviewer", "Ivo Castellane");
       const draftOf = async (enquiryId: string) => good(await readEnquiry(ivo, enquiryId, later(9))).draft?.text;
+      const reportOf = async (enquiryId: string) => {
+        const { id: rugId } = await database().rug.findFirstOrThrow({ where: { enquiryId } });
+        const { documentId } = good(await makeDocument(ivo, { enquiryId, rugId, kind: "condition-report", filled: {} }, later(9)));
+        return JSON.stringify((await database().document.findUniqueOrThrow({ where: { id: documentId } })).content);
+      };
       for (const isReadFirst of [true, false]) {
         const caller = await intake(typed);
         const photoId = await labelPhoto(caller);
@@ -191,9 +196,11 @@ export function onLabels(): void {
           await read(await clientOf(sent), photoId);
         }
         expect(await draftOf(sent.enquiryId)).toContain("the label as you typed it and as your photo shows it (");
+        expect(await reportOf(sent.enquiryId)).toContain("as it was written down for us and as a photo shows it, says “wool 80, viscose 20”");
         expect(await labelsOf(sent.enquiryId)).toMatchObject([{ strength: "label-typed" }]);
         good(await answerLabelReading(ivo, { photoId, answer: "unsure" }, later(3)));
         expect(await draftOf(sent.enquiryId)).toContain("the label as you typed it (");
+        expect(await reportOf(sent.enquiryId)).toContain("as it was written down for us, says “wool 80, viscose 20”");
       }
     });
     it("is not told to be shown by a photo whose words are mostly guessed, and so shown to nobody", async () => {

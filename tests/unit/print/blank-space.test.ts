@@ -62,7 +62,7 @@ const photosOf = (n: number, first = 0): ConditionReport["photos"] =>
   }));
 const report = (assessment: Assessment, figures: Figures, rest: Partial<ConditionReport>) =>
   conditionReport({
-    reference: "K7-204", place: { n: 1, of: 1 }, theirReference: null, asker: OWNER, rug: "A grey rug", told: { ...TOLD, account: null }, assessment, photos: [], reports: [], tests: [], moisture: [], inspection: null, cutDown: range(60, 70, 230), cutting: "unplanned",
+    reference: "K7-204", place: { n: 1, of: 1 }, theirReference: null, asker: OWNER, rug: "A grey rug", told: { ...TOLD, account: null }, assessment, photos: [], isLabelShown: false, reports: [], tests: [], moisture: [], inspection: null, cutDown: range(60, 70, 230), cutting: "unplanned",
     madeBy: "Nell Harrow", workshop: { name: "Lantern Yard Rug Workshop", lines: ["3 Lantern Yard, Harrowmere"] }, today: "28 November 2026", judgedOn: "28 November 2026", figures, ...rest,
   });
 

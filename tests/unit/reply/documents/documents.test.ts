@@ -183,7 +183,7 @@ const REPORT: ConditionReport = {
   figures: METRIC,
   reference: "K7-204", place: { n: 1, of: 1 }, theirReference: "CL/118", asker: OWNER, rug: "A grey rug, 170 × 240 cm", told: TOLD,
   assessment: assessmentOf({ fibres: { viscose: 0.8, silk: 0.06 }, evidence: [{ what: "changes", value: ["ring"], strength: "told" }], mechanisms: { "water-mark": 0.7 }, rest: { improvement: range(5, 20, 45), worse: 0.2, beyondRepair: 0.6, lifeYears: range(1, 2, 4), money: { currency: "EUR", clean: range(90, 110, 150), cutDown: range(60, 110, 300), replace: range(500, 900, 1600), valueToday: range(50, 200, 500) } } }),
-  photos: [{ id: "p1", shows: "the whole rug", takenOn: "27 November 2026", marks: [] }], reports: [], tests: [], moisture: [], madeBy: "Nell Harrow", inspection: null, cutDown: null, cutting: null, workshop: WORKSHOP, today: "28 November 2026", judgedOn: "28 November 2026",
+  photos: [{ id: "p1", shows: "the whole rug", takenOn: "27 November 2026", marks: [] }], isLabelShown: false, reports: [], tests: [], moisture: [], madeBy: "Nell Harrow", inspection: null, cutDown: null, cutting: null, workshop: WORKSHOP, today: "28 November 2026", judgedOn: "28 November 2026",
 };
 const INSPECTION = { by: "Ivo Castellane", on: "27 November 2026", found: "The pile is distorted over a hand's breadth.", isBeyondRepair: true };
 
@@ -362,6 +362,10 @@ describe("the condition report", () => {
     const read = (...findings: ReturnType<typeof finding>[]) => textOf(conditionReport({ ...REPORT, assessment: { ...REPORT.assessment, findings } }));
     expect(read(finding("label", { says: "viscose", text: "100% VISCOSE\nMADE IN INDIA" }))).toContain("The label, as read in a photo, says “100% VISCOSE MADE IN INDIA”.");
     expect(read(finding("label", { says: "viscose", text: "100% VISCOSE" }, "label-typed"))).toContain("The label, as it was written down for us, says “100% VISCOSE”.");
+    const shown = { ...REPORT, isLabelShown: true };
+    const typed = finding("label", { says: "viscose", text: "100% VISCOSE" }, "label-typed");
+    expect(textOf(conditionReport({ ...shown, assessment: { ...shown.assessment, findings: [typed] } }))).toContain("The label, as it was written down for us and as a photo shows it, says “100% VISCOSE”.");
+    expect(textOf(conditionReport({ ...shown, assessment: { ...shown.assessment, findings: [finding("label", { says: "viscose", text: "100% VISCOSE" })] } }))).toContain("The label, as read in a photo, says “100% VISCOSE”.");
     expect(read()).not.toContain("The label");
     expect(read()).toContain("A new one is priced by shop prices as workshops hear them, judged,");
     expect(read()).not.toContain("sold as silk");

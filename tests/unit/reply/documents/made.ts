@@ -80,7 +80,7 @@ export function documentsIn(figures: Figures): { name: string; document: Printed
   const report = ({ assessment, isInspected }: Judged): ConditionReport => ({
     figures, reference: OWN.reference, place: { n: 2, of: isInspected ? 3 : 2 }, theirReference: OWN.theirs, asker: isInspected ? OWNER : CLEANER, rug, assessment,
     told: isInspected ? { ...TOLD, wet: { answer: "damp", toldOn: day("2026-11-27") }, sinceToldOn: day("2026-11-27") } : { wet: null, answers: { ...TOLD.answers, treatedBy: "me-trade" }, seen: ["changes"], sinceToldOn: null, account: { text: OWN.account, isQuoted: false } }, workshop: WORKSHOP,
-    photos: [{ id: "p1", shows: words.table("photo.whole.ask"), takenOn: day("2026-11-27"), shape: { width: 800, height: 600 }, marks: MARKS }, { id: "p2", shows: words.table("photo.label.ask"), takenOn: null, marks: [] }],
+    photos: [{ id: "p1", shows: words.table("photo.whole.ask"), takenOn: day("2026-11-27"), shape: { width: 800, height: 600 }, marks: MARKS }, { id: "p2", shows: words.table("photo.label.ask"), takenOn: null, marks: [] }], isLabelShown: false,
     tests: isInspected ? [{ on: day("2026-11-20"), part: "fringe", found: words.table("test.wet-strength") }] : [], moisture: isInspected ? [{ on: day("2026-11-20"), percent: 30, place: "affected" }] : [],
     reports: isInspected ? [] : [{ by: OWN.laboratory, on: day("2026-11-20"), reference: OWN.labReference, part: "pile", found: words.table("fibre.viscose.name") }], madeBy: OWN.maker,
     cutDown: isInspected ? assessment.money?.cutDown ?? null : null, cutting: isInspected ? "equal-ends" : "open", inspection: isInspected ? { by: OWN.inspector, on: day("2026-11-26"), found: OWN.found, isBeyondRepair: true } : null, today: day("2026-11-28"), judgedOn: day("2026-11-27"),
