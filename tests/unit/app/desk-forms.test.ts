@@ -109,6 +109,13 @@ describe("settingsFormSchema", () => {
     const parsed = settingsFormSchema.safeParse({ ...valuesOf(DEFAULT_SETTINGS), ...typed });
     expect(parsed.success ? withFields(DEFAULT_SETTINGS, parsed.data).workWeeks : Object.fromEntries(parsed.error.issues.map((i) => [String(i.path[0]), i.message]))).toEqual(read);
   });
+  it.each([
+    [{ weeksLow: "9", weeksHigh: "3" }, { weeksHigh: "The second number of weeks must not be smaller than the first." }], [{ weeksLow: "9", weeksHigh: "" }, { weeksHigh: "Write both numbers of weeks, or leave both empty." }],
+    [{ weeksLow: "9", weeksHigh: "some" }, { weeksHigh: "Weeks your work usually takes, to: write a whole number." }], [{ weeksLow: "9", weeksHigh: "0" }, { weeksHigh: "Weeks your work usually takes, to: at least 1." }],
+  ])("names what is wrong with the weeks of %j beside everything else that is wrong, and not at the next try", (weeks, said) => {
+    const parsed = settingsFormSchema.safeParse({ ...valuesOf({ ...DEFAULT_SETTINGS, email: "desk@yard.example" }), ...weeks, name: " ", cleanPerM2: "forty" });
+    expect(Object.fromEntries((parsed.error?.issues ?? []).map((i) => [String(i.path[0]), i.message]))).toEqual({ ...said, name: "Write the workshop's name.", cleanPerM2: "Cleaning, per square metre: write a number." });
+  });
   it("names the field of what is wrong", () => {
     const parsed = settingsFormSchema.safeParse({ ...valuesOf(DEFAULT_SETTINGS), name: " ", cleanPerM2: "forty", holdMinutes: "1441" });
     expect(parsed.error?.issues.map((i) => i.path[0]).sort()).toEqual(["cleanPerM2", "holdMinutes", "name"]);

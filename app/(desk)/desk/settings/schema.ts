@@ -18,14 +18,18 @@ const BOTH_WEEKS = "Write both numbers of weeks, or leave both empty.";
 /** Only those of the unit that the form shows are sent. */
 const prices = Object.fromEntries(ALL_PRICE_FIELDS.map((f) => [f.field, z.optional(typed(priceUpTo(f.field, mostIn(f), priceTooHigh(f))))])) as unknown as Record<PriceField["field"], z.ZodMiniOptional<z.ZodMiniType<number, string>>>;
 
+/** The weeks are set against each other whatever is wrong elsewhere, so that all of it is told at once; not where one of them is wrong by itself. */
+const areWeeksRead = ({ issues }: { issues: readonly { path?: PropertyKey[] | undefined }[] }): boolean => issues.every(({ path = [] }) => path.length > 0 && !["weeksLow", "weeksHigh"].includes(String(path[0])));
+const ofWeeks = (path: "weeksLow" | "weeksHigh", error: string) => ({ error, path: [path], when: areWeeksRead });
+
 const fields = z.object({
   name, town, address, email, hours, ...NEWLY_SET, currency, jurisdiction, locale, timeZone, areaUnit,
   weeksLow: typedOrNone(weeksOf("weeksLow")), weeksHigh: typedOrNone(weeksOf("weeksHigh")),
   ...prices, holdMinutes: typed(holdMinutes), retentionMonths: typed(retentionMonths),
 }).check(
-  z.refine((f) => f.weeksLow !== null || f.weeksHigh === null, { error: BOTH_WEEKS, path: ["weeksLow"] }),
-  z.refine((f) => f.weeksLow === null || f.weeksHigh !== null, { error: BOTH_WEEKS, path: ["weeksHigh"] }),
-  z.refine((f) => (f.weeksLow ?? 0) <= (f.weeksHigh ?? Infinity), { error: WEEKS_TURNED, path: ["weeksHigh"] }),
+  z.refine((f) => f.weeksLow !== null || f.weeksHigh === null, ofWeeks("weeksLow", BOTH_WEEKS)),
+  z.refine((f) => f.weeksLow === null || f.weeksHigh !== null, ofWeeks("weeksHigh", BOTH_WEEKS)),
+  z.refine((f) => (f.weeksLow ?? 0) <= (f.weeksHigh ?? Infinity), ofWeeks("weeksHigh", WEEKS_TURNED)),
 );
 export type SettingsFields = z.infer<typeof fields>;
 export const settingsFormSchema = fields as unknown as z.ZodMiniType<SettingsFields, FormValues>;
