@@ -4,6 +4,7 @@ import type { PrintedDocument } from "../reply/documents/blocks";
 import { viscoseCareCard } from "../reply/documents/care-card";
 import { conditionReport, type Reported } from "../reply/documents/condition-report";
 import type { MoistureRead } from "../reply/documents/report-seen";
+import type { WetTold } from "../reply/documents/report-told";
 import { cutDownPlan, type CutDecision } from "../reply/documents/cut-down-plan";
 import { letterToSeller, type Tested } from "../reply/documents/letter-to-seller";
 import { viscoseWord, type DocumentKind } from "../reply/documents/offered";
@@ -49,6 +50,8 @@ export interface DocumentFacts {
   sinceToldAt: Date | null;
   /** When it was told last whether anything is wet, if it was. */
   wetToldAt: Date;
+  /** What was told of it before and otherwise, oldest first. */
+  wetBefore: readonly { answer: WetTold["answer"]; at: Date }[];
   /** Which of the rugs of the enquiry this one is, from 1. */
   place: { n: number; of: number };
   photos: readonly ReportedPhoto[];
@@ -67,7 +70,7 @@ export interface DocumentFacts {
 }
 
 const dayOf = ({ settings }: DocumentFacts, at: Date) => longDay(dayAndHour(at, settings.timeZone).day, settings.locale);
-const wetOf = (f: DocumentFacts) => (f.enquiry.wetNow === undefined ? null : { answer: f.enquiry.wetNow, toldOn: dayOf(f, f.wetToldAt) });
+const wetOf = (f: DocumentFacts) => (f.enquiry.wetNow === undefined ? null : { answer: f.enquiry.wetNow, toldOn: dayOf(f, f.wetToldAt), before: f.wetBefore.map(({ answer, at }) => ({ answer, toldOn: dayOf(f, at) })) });
 const rugOf = ({ answers, photos, settings }: DocumentFacts) => rugWordsOf({ answers, colours: rugColours(photos) }, settings);
 const headOf = ({ name, address, town, telephone, email }: WorkshopSettings) =>
   ({ name, lines: [address || town, telephone, email].filter((line) => line !== "") });

@@ -5,10 +5,13 @@ import type { Words } from "../../words/words";
 import type { Asker } from "../who-asks";
 import { paragraph, type Block } from "./blocks";
 
+/** An answer whether it is wet, and its day, written out. */
+export interface WetTold { readonly answer: NonNullable<EnquiryAnswers["wetNow"]>; readonly toldOn: string }
+
 /** What the client answered and wrote of a rug. */
 export interface Told {
-  /** Whether any part of it was wet, and the day it was told, written out; null where that was not told. */
-  readonly wet: { readonly answer: NonNullable<EnquiryAnswers["wetNow"]>; readonly toldOn: string } | null;
+  /** Whether any part of it was wet, and the day it was told, with what was told otherwise before, oldest first; null where that was not told. */
+  readonly wet: (WetTold & { readonly before: readonly WetTold[] }) | null;
   readonly answers: RugAnswers;
   /** The questions that somebody of the workshop answered, having seen it in a photo. */
   readonly seen: readonly QuestionId[];
@@ -45,11 +48,13 @@ function answersTo(questions: readonly Asked[], telling: Telling, words: Words):
   });
 }
 
-/** Wet changes within hours, so that the answer has its day; asked once, it is about every rug of the enquiry. */
+/** Wet changes within hours, so that the answer has its day, and what was told before it stays told; asked once, it is about every rug of the enquiry. */
 function wetRow({ told: { wet }, asker, ofRugs }: TellingOfAll, words: Words): string[][] {
   if (!wet) return [];
-  const [asked, { answer, toldOn }] = [{ isTrade: asker.as === "trade" }, wet];
-  return [[askIn(words, "wetNow", asked), words.say("report.wet-told", { answer: answerIn(words, "wetNow", { id: answer, ...asked }), day: toldOn, rugs: ofRugs, of: ofRugs > 1 ? "several" : "one" })]];
+  const asked = { isTrade: asker.as === "trade" };
+  const said = ({ answer, toldOn }: WetTold) => ({ answer: answerIn(words, "wetNow", { id: answer, ...asked }), day: toldOn });
+  const newest = words.say("report.wet-told", { ...said(wet), rugs: ofRugs, of: ofRugs > 1 ? "several" : "one" });
+  return [[askIn(words, "wetNow", asked), wet.before.reduceRight((then, earlier) => words.say("report.wet-before", { ...said(earlier), then }), newest)]];
 }
 
 /** Answers by which no change was told. */

@@ -30,6 +30,7 @@ export const DOCUMENTS = {
   "report.answered": "The client answered",
   "report.since": "{since}, as told on {day}",
   "report.wet-told": "{answer}, as told on {day}{of, select, several { (asked once, of {rugs, plural, =2 {both rugs} other {all # rugs}} of this enquiry)} other {}}",
+  "report.wet-before": "{answer}, as told on {day}; later: {then}",
   "report.wet-untold": "Whether any part of the rug is wet now was not told in answer to our questions.",
   "report.by-sight": "{answer} (as the workshop saw it in a photo)",
   "report.quoted": "In the client’s own words: “{account}”",

@@ -201,14 +201,14 @@ export function onPaper(): void {
       // As a browser has a box without a tick.
       expect(await textOf(await make("condition-report", { leaveOutWords: false }, 3), enquiryId)).toContain("edge of the tray");
     });
-    it("says on which day it was told last whether the rug is wet: as the enquiry began, or as it was put right", async () => {
+    it("says on which day it was told last whether the rug is wet, and what was told before it was put right: that it was wet is not gone", async () => {
       const { make, enquiryId, rugId } = await aRug();
       const day = (minutes: number) => longDay(dayAndHour(later(minutes), DEFAULT_SETTINGS.timeZone).day, DEFAULT_SETTINGS.locale);
       const TWO_DAYS = 2 * 24 * 60;
       expect(await textOf(await make("condition-report"), enquiryId)).toContain(`"Is any part of the rug wet right now?","Yes, it is wet, as told on ${day(0)}"`);
       good(await correctAnswer(await nell(), { rugId, step: "shine", values: { answer: "satin" }, seen: false }, later(TWO_DAYS / 2)));
       good(await correctAnswer(await nell(), { rugId, step: "wet-now", values: { answer: "no" }, seen: false }, later(TWO_DAYS)));
-      expect(await textOf(await make("condition-report", {}, TWO_DAYS + 1), enquiryId)).toContain(`"Is any part of the rug wet right now?","No, it is dry, as told on ${day(TWO_DAYS)}"`);
+      expect(await textOf(await make("condition-report", {}, TWO_DAYS + 1), enquiryId)).toContain(`"Is any part of the rug wet right now?","Yes, it is wet, as told on ${day(0)}; later: No, it is dry, as told on ${day(TWO_DAYS)}"`);
       expect(day(TWO_DAYS)).not.toBe(day(0));
     });
     it("quotes what a cleaner wrote only where somebody says so", async () => {

@@ -227,16 +227,18 @@ describe("the condition report", () => {
     expect(nothing).toContain("What the client told us\nNone of our questions about what happened was answered.\nWhether any part of the rug is wet now was not told in answer to our questions.\nWhat was seen\nNo change of colour was measured.\n");
   });
   it("of one of several rugs says which, and that what is wet was asked of all of them", () => {
-    const of = (n: number) => conditionReport({ ...REPORT, place: { n: 2, of: n }, told: { ...TOLD, wet: { answer: "wet", toldOn: "27 November 2026" } } });
+    const of = (n: number) => conditionReport({ ...REPORT, place: { n: 2, of: n }, told: { ...TOLD, wet: { answer: "wet", toldOn: "27 November 2026", before: [] } } });
     expect([of(2).title, of(3).title, conditionReport(REPORT).title]).toEqual(["Condition report K7-204, rug 2 of 2", "Condition report K7-204, rug 2 of 3", "Condition report K7-204"]);
     expect(textOf(of(2))).toContain("Yes, it is wet, as told on 27 November 2026 (asked once, of both rugs of this enquiry)");
     expect(textOf(of(3))).toContain("(asked once, of all 3 rugs of this enquiry)");
   });
   it("says on which day it was told whether the rug is wet, or that it was not told", () => {
     const wet = (told: Partial<ConditionReport["told"]>) => textOf(conditionReport({ ...REPORT, told: { ...TOLD, ...told } }));
-    const one = { answer: "no", toldOn: "27 November 2026" } as const;
+    const one = { answer: "no", toldOn: "27 November 2026", before: [] } as const;
     expect(wet({ wet: one })).toContain("Is any part of the rug wet right now?\nNo, it is dry, as told on 27 November 2026\n");
     expect(wet({ wet: one })).not.toMatch(/asked once|was not told/);
+    const before = [{ answer: "unsure", toldOn: "20 November 2026" }, { answer: "damp", toldOn: "24 November 2026" }] as const;
+    expect(wet({ wet: { ...one, before } })).toMatch(/right now\?\nI’m not sure, as told on 20 November 2026; later: Damp, or wet underneath, as told on 24 November 2026; later: No, it is dry, as told on 27 November 2026\n/);
     expect(wet({ wet: null })).toMatch(/stiff or matted\nWhether any part of the rug is wet now was not told in answer to our questions\.\nIn the client’s own words/);
     // Where that alone was answered, both stand.
     expect(wet({ wet: one, answers: {} })).toMatch(/No, it is dry, as told on 27 November 2026\nNone of our questions about what happened was answered\./);
@@ -317,7 +319,7 @@ describe("the condition report", () => {
     expect(text).not.toMatch(/makes it worse|\nCleaning\n|New edges|years left\.|of the change that was told/u);
   });
   it("says of a rug that was told to be wet that how it could be cleaned waits until it is dry", () => {
-    const wet = (answer: "wet" | "damp" | "no" | "unsure") => textOf(conditionReport({ ...REPORT, told: { ...TOLD, wet: { answer, toldOn: "27 November 2026" } } })).includes("how it could be cleaned stays open until it is dry");
+    const wet = (answer: "wet" | "damp" | "no" | "unsure") => textOf(conditionReport({ ...REPORT, told: { ...TOLD, wet: { answer, toldOn: "27 November 2026", before: [] } } })).includes("how it could be cleaned stays open until it is dry");
     expect((["wet", "damp", "no", "unsure"] as const).map(wet)).toEqual([true, true, false, false]);
   });
   it("tells no upper end of a life that is too wide to tell anything by, as the letters do", () => {

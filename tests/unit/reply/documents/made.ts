@@ -26,7 +26,7 @@ export const OWNER: Asker = { name: OWN.client, as: "owner", customer: null };
 export const CLEANER: Asker = { name: OWN.client, as: "trade", customer: OWN.customer };
 /** Every question of an event and of a pile, answered. */
 export const TOLD: ConditionReport["told"] = {
-  wet: { answer: "damp", toldOn: "27 November 2026" },
+  wet: { answer: "damp", toldOn: "27 November 2026", before: [] },
   answers: {
     incidents: ["spill", "spotted"], liquid: "wine", since: "day", treatments: ["rubbed", "soap"], treatedBy: "owner", changes: ["browner", "stiff"],
     sellerSaid: "silk", boughtWhere: "online", shine: "two-tone", footprints: "stay", touch: "unsure", back: "cloth", fringe: "sewn-on", fringeKind: "shiny", age: "under-2",
@@ -79,7 +79,7 @@ export function documentsIn(figures: Figures): { name: string; document: Printed
   const rug = rugWordsOf({ answers: { widthCm: 170, lengthCm: 240 }, colours: [{ hex: "#8a8f98", share: 1 }] } as Parameters<typeof rugWordsOf>[0], figures);
   const report = ({ assessment, isInspected }: Judged): ConditionReport => ({
     figures, reference: OWN.reference, place: { n: 2, of: isInspected ? 3 : 2 }, theirReference: OWN.theirs, asker: isInspected ? OWNER : CLEANER, rug, assessment,
-    told: isInspected ? { ...TOLD, wet: { answer: "damp", toldOn: day("2026-11-27") }, sinceToldOn: day("2026-11-27") } : { wet: null, answers: { ...TOLD.answers, treatedBy: "me-trade" }, seen: ["changes"], sinceToldOn: null, account: { text: OWN.account, isQuoted: false } }, workshop: WORKSHOP,
+    told: isInspected ? { ...TOLD, wet: { answer: "damp", toldOn: day("2026-11-27"), before: [{ answer: "wet", toldOn: day("2026-11-26") }] }, sinceToldOn: day("2026-11-27") } : { wet: null, answers: { ...TOLD.answers, treatedBy: "me-trade" }, seen: ["changes"], sinceToldOn: null, account: { text: OWN.account, isQuoted: false } }, workshop: WORKSHOP,
     photos: [{ id: "p1", shows: words.table("photo.whole.ask"), takenOn: day("2026-11-27"), shape: { width: 800, height: 600 }, marks: MARKS }, { id: "p2", shows: words.table("photo.label.ask"), takenOn: null, marks: [] }], isLabelShown: false,
     tests: isInspected ? [{ on: day("2026-11-20"), part: "fringe", found: words.table("test.wet-strength") }] : [], moisture: isInspected ? [{ on: day("2026-11-20"), percent: 30, place: "affected" }] : [],
     reports: isInspected ? [] : [{ by: OWN.laboratory, on: day("2026-11-20"), reference: OWN.labReference, part: "pile", found: words.table("fibre.viscose.name") }], madeBy: OWN.maker,
