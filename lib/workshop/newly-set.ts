@@ -39,5 +39,6 @@ export function newlySetFaults(before: WorkshopSettings, after: WorkshopSettings
 
 function priceFault(f: PriceField, price: number): Record<string, string> {
   if (price > MOST_PRICE[f.of]) return { [f.field]: priceTooHigh(f) };
-  return price === 0 && NEVER_FREE.includes(f.of) ? { [f.field]: priceOfNothing(f) } : {};
+  const tells = NEVER_FREE[f.of];
+  return price === 0 && tells !== undefined ? { [f.field]: priceOfNothing(f, tells) } : {};
 }

@@ -26,9 +26,9 @@ export const MOST_PRICE: Readonly<Record<PriceId, number>> = { cleanPerM2: 2_000
 export const mostIn = ({ of, per }: PriceField): number => Math.floor(MOST_PRICE[of] * per);
 export const priceTooHigh = (f: PriceField): string => `${SETTING_NAMES[f.field]}: at most ${mostIn(f).toLocaleString("en")}. Has a nought slipped in?`;
 
-/** Letters tell what cleaning costs by these. */
-export const NEVER_FREE: readonly PriceId[] = ["cleanPerM2", "cleanMinimum"];
-export const priceOfNothing = ({ field }: PriceField): string => `${SETTING_NAMES[field]}: more than 0, since letters tell by it what cleaning costs. It cannot stay empty.`;
+/** What letters tell by a price that is never 0. A least charge of 0 is none. */
+export const NEVER_FREE: Readonly<Partial<Record<PriceId, string>>> = { cleanPerM2: "cleaning costs", bindingPerM: "new edges cost" };
+export const priceOfNothing = ({ field }: PriceField, tells: string): string => `${SETTING_NAMES[field]}: more than 0, since letters tell by it what ${tells}. It cannot stay empty.`;
 
 /** A kept price in the unit of a field, to the hundredth. */
 export const shownPrice = (kept: number, { per }: PriceField): number => Math.round(kept * per * 100) / 100;

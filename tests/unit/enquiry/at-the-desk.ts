@@ -282,7 +282,7 @@ export function atTheDesk(): void {
       expect(await saveSettings(nell, { ...settings, emergencyNumber: "call grandma <script>" })).toMatchObject({ ok: false, code: "invalid", fields: { emergencyNumber: expect.stringContaining("in figures") as string } });
       for (const [collecting, says] of [["Yes", "whole sentence"], ["You’ll have it back good as new.", "“You’ll have it back good as new.”"]] as const)
         expect(await saveSettings(nell, { ...settings, collecting })).toMatchObject({ ok: false, code: "invalid", fields: { collecting: expect.stringContaining(says) as string } });
-      expect(await saveSettings(nell, { ...settings, prices: { ...settings.prices, cleanPerM2: 0, cleanMinimum: 0 } })).toMatchObject({ ok: false, code: "invalid", fields: { cleanPerM2: expect.stringContaining("more than 0") as string, cleanMinimum: expect.stringContaining("more than 0") as string } });
+      expect(await saveSettings(nell, { ...settings, prices: { ...settings.prices, cleanPerM2: 0, bindingPerM: 0 } })).toMatchObject({ ok: false, code: "invalid", fields: { cleanPerM2: expect.stringContaining("more than 0") as string, bindingPerM: expect.stringContaining("more than 0") as string } });
       expect(await readSettings()).toEqual(settings);
       expect(good(await saveSettings(nell, { ...settings, hours: "Monday to Friday, 9 to 17" })).settings.hours).toBe("Monday to Friday, 9 to 17");
       expect((await readSettings()).hours).toBe("Monday to Friday, 9 to 17");

@@ -32,13 +32,15 @@ describe("newlySetFaults", () => {
   });
 });
 
-describe("a cleaning price of 0, newly set", () => {
+describe("a price of 0, newly set", () => {
   const of = (prices: object, areaUnit: "m2" | "sqft" = "m2") => newlySetFaults({ ...DEFAULT_SETTINGS, areaUnit }, workshopSettingsSchema.parse({ ...DEFAULT_SETTINGS, areaUnit, prices: { ...DEFAULT_SETTINGS.prices, ...prices } }));
-  it("is refused under the field it was typed in, by itself or with the other, and a cent is taken", () => {
+  it("is refused under the field it was typed in, by itself or with another, and a cent is taken", () => {
     expect(of({ cleanPerM2: 0 })).toEqual({ cleanPerM2: "Cleaning, per square metre: more than 0, since letters tell by it what cleaning costs. It cannot stay empty." });
-    expect(Object.keys(of({ cleanPerM2: 0, cleanMinimum: 0 }, "sqft"))).toEqual(["cleanPerSqft", "cleanMinimum"]);
-    expect(of({ cleanPerM2: 0.01, cleanMinimum: 0.01 })).toEqual({});
+    expect(of({ bindingPerM: 0 })).toEqual({ bindingPerM: "Binding, per metre: more than 0, since letters tell by it what new edges cost. It cannot stay empty." });
+    expect(Object.keys(of({ cleanPerM2: 0, bindingPerM: 0 }, "sqft"))).toEqual(["cleanPerSqft", "bindingPerFt"]);
+    expect(of({ cleanPerM2: 0.01, bindingPerM: 0.01 })).toEqual({});
   });
+  it("is no least charge where it stands for that", () => expect(of({ cleanMinimum: 0 })).toEqual({}));
 });
 
 describe("prices in the unit of areas", () => {
