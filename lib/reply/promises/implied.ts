@@ -14,7 +14,7 @@ export const IMPLIED: Readonly<Partial<Record<RuleId, readonly Pattern[]>>> = {
     // A sign that proves a fibre, or rules one out
     p("^(?!.*\\bCLOSER\\b).*\\bSIGN\\b.{0,60}?\\bSETTLES", { also: ["softened"] }),
     own("(?<!\\bwe )(?<!\\bi )\\b(?:there (?:is|are)|contains?|holds?|you have|has|have) (?:no|zero|not (?:an?|one|any)(?: \\w+)?(?: (?:strand|thread|fibre|trace|scrap|shred|hint|bit) of)?) (?:\\w+ )?FIBRE\\b(?! (?:label|sample|yarn))"),
-    own("\\b(?:it|this|that|RUG) (?:is|are) (?:SURELY )*not (?:an? |any |real |pure |made of |made from )*FIBRE\\b(?! that\\b)"),
+    own("\\b(?:it|this|that|RUG) (?:is|are) (?:SURELY )*not (?:an? |any |real |pure |made of |made from )*FIBRE\\b(?! that\\b)(?!AFTERTHOUGHT)"),
     own("\\bFIBRE (?:does|do) not (?:come|enter) into it\\b"),
     p("^(?!.*\\bCLOSER\\b).*\\b(?:(?:strike|cross|rule|count|scratch|write) (?:out |off )?FIBRE(?: (?:off|out)\\b)?|FIBRE can be (?:ruled out|struck off|crossed off|excluded|forgotten))", { also: ["softened"] }),
     p("^(?!.*\\bCLOSER\\b).*\\b(?:we|i|you|one|photos?|pictures?|SIGN) (?:have |has |can |may |could )?(?:\\w+ly )?(?:rules?|ruled|excludes?|exclude|excluded|discounts?|discounted|dismiss(?:ed)?) (?:out )?(?:FIBRE|CAUSE|TROUBLE)\\b|\\b(?:FIBRE|CAUSE|TROUBLE) (?:(?:we|i|you) can (?:discount|exclude|rule out|dismiss)|is (?:ruled out|excluded|out of the picture))\\b", { also: ["softened"] }),
@@ -29,7 +29,7 @@ export const IMPLIED: Readonly<Partial<Record<RuleId, readonly Pattern[]>>> = {
     p("^(?:(?:pure|real|genuine|proper|old|hand-knotted) )*FIBRE(?:,? (?:that|this|it is)|, (?:NUMBER|a hundred|one hundred|no question|all of it).*)?$", { also: ["softened"] }),
     p("\\b(?:it|they|that) (?:is|are) (?:\\w+ly )?(?:fast|colou?rfast)\\b", { also: ["softened"] }),
     // That nothing needs to be looked at
-    p("\\b(?:no|not|not have|not having|without) (?:to |the )?need to (?:see|look|hold|touch|inspect|handle|feel|send)\\b.*\\b(?:know|tell|say|judge)\\b|\\bno need to (?:see|look at|hold|touch|inspect|handle|feel)\\b|\\bnot have to (?:see|look|hold|touch|inspect|handle|feel)\\b.*\\bto (?:know|tell|say|judge)\\b", { except: ["negated", "undecided"] }),
+    p("\\b(?:no|not|not have|not having|without) (?:to |the )?need to (?:see|look|hold|touch|inspect|handle|FEEL|send)\\b.*\\b(?:know|tell|say|judge)\\b|\\bno need to (?:see|look at|hold|touch|inspect|handle|FEEL)\\b|\\bnot have to (?:see|look|hold|touch|inspect|handle|feel)\\b.*\\bto (?:know|tell|say|judge)\\b", { except: ["negated", "undecided"] }),
     p("\\b(?:tests?|testing|inspection) (?:is|are) (?:only|just|merely|purely|simply|no more than) (?:an? )?(?:formality|form|show|habit|paperwork)\\b|\\b(?:only|just) (?:test|inspect|look) because\\b|\\bwho needs an? (?:\\w+ )?(?:laborator\\w+|lab|test|microscope|inspection|expert)\\b|\\bwe know the answer already\\b|\\b(?:i|we) knew (?:what|it|at once|straight)\\b", { except: ["hedged"] }),
     p("^why (?!we\\b|i\\b)(?:\\w+ ){0,3}?(?:pay|bother|waste|trouble|wait|spend|want|fuss)\\b.*\\b(?:tests?|testing|inspect\\w*|visit|laborator\\w+)\\b", { except: ["negated", "undecided"] }),
     own("\\b(?:photo|picture|snap|image)s? (?:tells?|shows?|says?|gives?) (?:us |me |you )?(?:all|everything) (?:there is|(?:we|i|you) need)\\b"),

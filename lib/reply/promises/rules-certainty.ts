@@ -3,6 +3,8 @@ import { own, p, type Rule } from "./rule";
 
 /** A fibre, and what a rug may have of it, in a sentence without a verb. */
 const BARE_FIBRE = "(?:(?:an?|the|and|on|with|over|pure|real|genuine|good|fine|old|plain|best|mulberry|merino|hand-knotted|[a-z]+-spun|warps?|wefts?|pile|foundation|fringe|FIBRE),? )*FIBRE(?: (?:pile|warps?|wefts?|foundation|fringe|rug|carpet|through and through))*";
+/** By somebody's word: "just as the label says". */
+const AS_SAID = "(?:just |exactly |precisely )?(?:as|like|what) (?:(?:advertised|promised|described|labelled)|you were (?:told|sold|promised)|it says (?:on|in) the \\w+|(?:it says )?(?:on )?(?:the|your|its|their|that) (?:\\w+ )?(?:label|ticket|tag|receipt|invoice|listing|advert\\w*|seller|dealer|shop|auctioneer|back) ?(?:says?|said|has it|states?|reads|claims?|shows?|told you)?)";
 /** What in a house may have done it. */
 const CULPRIT_ITSELF = "(?:(?:the|an?|your|their|our|his|her) (?:\\w+ )?)?(?:dogs?|cats?|pupp(?:y|ies)|pups?|kittens?|pets?|rabbits?|toddlers?|radiators?|heaters?|heating(?: pipes?)?|hot pipes?|pipes?|boiler|sun(?:light|shine)?|underlay|(?:plant|flower) ?pots?|vases?|washing machine|dishwasher|leak|rain|moths?|beetles?|mice|mouse|candles?|stove|fireplace|shoes|castors?)";
 /** The same with nothing behind it that makes it another thing: "the dog's place", "the radiator that stands there". */
@@ -28,6 +30,8 @@ export const CERTAINTY: Rule = {
     p(`^(?:(?:SURELY|certain)[,:]? )+${BARE_FIBRE}(?=$|[,;])|^${BARE_FIBRE}[,:;]? (?:SURELY|certain|a certainty)(?:,? (?:and|with) nothing else)?$`, { also: ["softened"] }),
     p(`\\bSUBJECT (?:is|are|was|were) (?:SURELY |only |just |all )*(?:from|off) ${CULPRIT}|\\bSUBJECT (?:comes?|came) off ${CULPRIT}|\\b(?:culprit|cause|reason) (?:is|was) (?:SURELY )?${CULPRIT}|^blame ${CULPRIT}|\\b${CULPRIT_ITSELF} (?:SURELY )?(?:did|caused|made|left) (?:this|that|it|these|those|DET TROUBLE)\\b`, { also: ["softened"] }),
     p(`^(?:and |so |well,? |then )?(?:it|this|that|these|those) (?:is|was|are|were) (?:SURELY |only |just |all )*(?:${CULPRIT}|(?:old |cold |red |white |spilt |spilled )?(?:wine|coffee|tea|urine|wee|vomit|bleach|tannin|juice|curry|milk|beer)(?:$|,))`, { also: ["softened"] }),
+    // Somebody else's word taken for our own, in no sentence
+    p(`^(?:so,? |and |well,? |yes,? )?${BARE_FIBRE}(?: indeed)?,? ${AS_SAID}$|^${AS_SAID}, ${BARE_FIBRE}$`, { except: ["reported"], despiteCare: true }),
     // How it came about
     p("\\bSUBJECT (?:is|are|was|were)(?: SURELY)? (?:only|just|simply|solely|merely|purely|nothing but|nothing more than|nothing other than|none other than|all|entirely|wholly) (?:a |an |the |some |old |dried |bit of |case of )*(?:[\\w-]+ ){0,2}(?:CAUSE|tired|dirty|dust|dirt|soil|surface)", { also: ["softened"], except: ["negated"] }),
     p("\\bSUBJECT (?:SURELY )?(?:comes?|came|arises?|arose|stems?|stemmed|results?|resulted|originates?|originated|derives?|derived) (?:\\w+ )?from\\b", { also: ["softened"] }),
@@ -54,7 +58,7 @@ export const CERTAINTY: Rule = {
     own("\\b(?:no|(?<!\\bnot .*)without(?: the need for)?(?: an?| any)?|save yourself|spare you\\w*|do away with|unnecessary|superfluous|pointless|waste of \\w+|forget(?: about)?|need not|(?:do|would) not (?:bother|need|require)(?: with)?|does not (?:need|require)|not (?:needed|necessary|required)|hardly worth)\\b(?:(?!\\bdecline|\\bnever\\b|\\bbeyond\\b|\\buntil\\b|\\bbefore\\b|\\bexcept\\b)[^.])*?\\b(?:dye[- ]?tests?|patch[- ]?tests?|tests?|testing|inspections?|inspect|examination|examine|physical examination|visit|looked at|look(?:ing)? at)\\b(?! (?:results?|is|until|we))"),
     own("\\b(?:tests?|testing|inspection|examination|visit)\\b(?: \\w+){0,6} (?:will be (?:omitted|skipped|waived)|(?:is|are|would be) (?:unnecessary|superfluous|pointless|a waste|not (?:needed|necessary|required))|can be (?:skipped|omitted|waived|dispensed))"),
     p("\\b(?:skip\\w*|omit\\w*|dispens\\w+ with|dispense with|forgo|waive\\w*|bypass\\w*|leave out)\\b(?: \\w+){0,5} (?:tests?|testing|inspections?|examination|look|visit)\\b", { also: ["denied"], except: ["negated"] }),
-    own("\\b(?:not|no)(?: even)? need to (?:see|look|inspect|test|send|bring|touch|feel|handle)\\b(?! (?:until|before|a photo))"),
+    own("\\b(?:not|no)(?: even)? need to (?:see|look|inspect|test|send|bring|touch|FEEL|handle)\\b(?! (?:until|before|a photo))"),
     own("\\bnothing (?:\\w+ ){0,2}(?:wrong|amiss|the matter) with (?:it|the|your|this|that)\\b"),
     p("\\b(?:i|we) know (?:(?:exactly|precisely|perfectly well|full well|just) )?(?:what it is|what (?:happened|caused|did)|exactly|precisely|which|from (?:your|the)|where it|who did)\\b", { also: ["softened"] }),
     p("\\b(?:is|are|age is|age of \\w+ \\w+ is)(?: about| around| roughly| some| nearly| over)? NUMBER(?: hundred)?(?: and \\w+)?[- ]years?\\b(?: old)?", { also: ["softened", "reported"] }),
@@ -65,7 +69,7 @@ export const CERTAINTY: Rule = {
     // Age and place
     p("\\b(?:PRON|DET (?:\\w+ ){0,2}(?:rug|carpet|piece|pile|item|article))GAP (?:is|are|was|were|dates?|comes?)(?: (?:SURELY|a|an|the|from|fine|old|early|late|rare|genuine|real|true|one of|beautiful|classic|good|made|woven|knotted|in|around|about))* (?:\\w+ )?(?:ORIGIN|(?:1[6-9]|20)[0-9][0-9]s?)\\b", { also: ["softened"] }),
     // Said in other words
-    p("\\b(RUG|it|this|what you have|they|FRINGE) (is|are|'s|was|can only be|must be|has to be)( SURELY| clearly| plainly)?( made (of|from)| pure| real| genuine| true| a| an| the| in fact| NUMBER ?(%|per cent)| of)* ?FIBRE\\b"),
+    p("\\b(RUG|it|this|what you have|they|FRINGE) (is|are|'s|was|can only be|must be|has to be)( SURELY| clearly| plainly)?( made (of|from)| pure| real| genuine| true| a| an| the| in fact| NUMBER ?(%|per cent)| of)* ?FIBRE\\b(?!AFTERTHOUGHT)"),
     p("\\b(SURELY(?! (?:ring|call|ask|tell|write|let you|show|check|test)\\b)|(?:am|is|are|be|quite|absolutely) certain|prove[sd]?|proof that|identified|confirmed|clearly|we know that)\\b.*\\b(FIBRE|MARK|CAUSE)\\b"),
     p("\\bMARK (is|was|comes? from|came from|was caused by|is caused by|can only be) (the |a |an |old |fresh )?(CAUSE)"),
     p("\\b(can't|cannot|couldn't) (possibly )?be (anything (else|but)|FIBRE)\\b", { except: ["negated", "hedged"] }),

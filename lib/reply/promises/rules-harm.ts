@@ -8,6 +8,12 @@ const DRAWS = "(?:suck|draw|pull|lift|get|take|bring|soak|clear)(?:s|ing)?";
 const FROST = "(?:the|an?|your) (?:\\w+ )?(?:freezer|deep[- ]freeze|freezing \\w+|frost|frosty \\w+|snow|ice)\\b";
 const NOT_OURS = "(?!.*\\b(?:here|by us|our|the workshop)\\b)";
 
+/** What is, or may be, viscose by its name, and what water does with it. */
+const VISCOSE = "(?:viscose|rayon|(?:art|artificial|bamboo|banana|vegan|faux) silk)";
+const WATERED = "(?:(?:wash|shampoo|soak|steam|(?:steam|wet)[- ]clean)(?:ed)?|(?:rins|immers|bath)ed?)";
+const WE = "(?:we|i|our (?:\\w+ )?(?:team|people|workshop|man|men)|my \\w+)(?: (?:will|would|can|could|shall|are going to|usually|often|always|also|happily|simply))*";
+const AT_THEIRS = "(?:at home|at your (?:home|house|place)|in (?:your|the client's|people's|a client's) (?:own )?(?:\\w+ )?(?:home|house|hall|room|lounge|kitchen|garden)s?|on your (?:own )?floor|where it (?:lies|is)|on the spot|there$)";
+
 /** What may harm the rug or a person at home. */
 export const HARM: Rule = {
   id: "harm", what: "advises something that can harm the rug or a person",
@@ -48,6 +54,14 @@ export const HARM: Rule = {
     own("\\b(?:gas|fumes|chlorine)\\b.{0,40}\\b(?:is|are|will|does|do|can) not (?:\\w+ ){0,2}(?:danger\\w*|harm\\w*|poison\\w*|toxic|hurt)\\b"),
     own("\\b(?:no (?:need|reason|cause)|need not|nobody (?:needs|has)|not (?:need|have))(?: \\w+)? (?:leave (?:the|that) (?:room|house)|keep out|go out(?:side)?|air the room|open (?:the|a) windows?|(?:ring|call) (?:999|112|911|any(?:body|one)|for help|an ambulance))\\b"),
     own("\\b(?:not|never|instead of|rather than) (?:(?:ring|call|phone)(?:ing)? )?(?:999|112|911|an ambulance)\\b"),
+    // Colour and powder
+    p("(?:^|, |\\band |\\bthen |: )LEADIN(?:(?:re-?)?(?:dye|dyeing|colour|color|colouring|tint|tinting|paint|painting)|touch|fill|draw) (?:it|them|in|the|that|your)\\b(?: [\\w-]+){0,4}? (?:in|back|over|yourself|at home|with)\\b", { also: ["ours"] }),
+    p("\\btry (?:re-?)?(?:dyeing|colouring|tinting|painting) (?:it|them|the|that)\\b|\\bfill in (?:it|them|the|that)\\b.*\\bAGENT", { also: ["ours", "warned"] }),
+    p("\\bAGENT\\b(?: [\\w-]+){0,6}? (?:(?:will|would|may|might|could) )?(?:(?:hides?|covers?) (?:it|them|the|that)|hide$|soaks? (?:up|it|the)|absorbs?|would do\\b)", { also: ["ours", "warned", "undecided"] }),
+    p("(?:^|, |\\band |\\bthen |: )LEADIN(?:shake|strew|scatter|tip|sift|dust|sprinkle|put|throw|toss|cover|work|rub|lay) (?:[\\w-]+ ){0,5}?POWDER\\b(?! (?:away|back in|out of))", { also: ["ours"] }),
+    // Viscose in water, and water in their home
+    p(`\\b${WE} ${WATERED} (?:\\w+ ){0,3}?${VISCOSE}\\b|\\b${VISCOSE}(?: \\w+){0,2} (?:can|could|may|will|should) (?:\\w+ )?(?:be ${WATERED}|go (?:straight )?into (?:our|the|a) (?:bath|wash))\\b`, { except: ["ours"], also: ["undecided"] }),
+    p(`\\b${WE}(?: come(?: \\w+){0,4} and)? ${WATERED} (?:it|this|that|RUG|(?:the|your) \\w+(?: \\w+)?|\\w+ rugs)(?: \\w+)? ${AT_THEIRS}`, { except: ["ours"], also: ["undecided"] }),
     // Mains electricity and water
     p(`\\b(?:hoover|vacuum)\\w*(?: (?:up|out|off|away|over|the|all|that|any|most|of|standing))* ${WET}\\b|\\b${DRAWS}\\b.{0,40}\\b${WET}\\b.{0,40}\\b(?:hoover|vacuum)|\\b(?:hoover|vacuum)\\w*\\b.{0,30}\\b${DRAWS}\\b.{0,30}\\b${WET}\\b`, { also: ["undecided"], tells: ELECTRICS }),
     p("\\bDAMAGING\\b", { also: ["ours", "warned", "softened", "undecided"] }),
@@ -64,7 +78,7 @@ export const HARM: Rule = {
     p(`(?<!\\b(?:we|i|workshop|would|us) (?:\\w+ )?)\\b(?:put|pop|lay|leave|stick|place|hang|go|roll|stand|shove|bung)\\b(?: (?!(?:we|our|us)\\b)[\\w,]+){0,6}? (?:in|into|out in|on|to) ${FROST}`, { tells: FROZEN }),
     p(`\\b(?:nights?|days?|weeks?|fortnight|hours?|spell) in ${FROST}(?!.{0,20}\\bnot\\b)`, { tells: FROZEN }),
     // Said in other words
-    p("\\bAGENT\\b.*\\b(will do|works?( well)?|helps?|does the trick|will (take|lift|get|remove)|is (fine|good|best(?! avoided| left)))\\b"),
+    p("\\bAGENT\\b.*\\b(will do|works?( well)?|(?<!\\bthan it )helps?|does the trick|will (take|lift|get|remove)|is (fine|good|best(?! avoided| left)))\\b"),
     p("\\bturn (up )?(the )?(underfloor |floor )?heating (up|on|higher)|\\bturn (up|on) the\\b.*\\bheating"),
     ...meant("harm"),
   ],

@@ -36,6 +36,10 @@ export const NUMBER: Rule = {
     p("CURRENCY ?NUMBER\\b.*\\b(?:not|never) (?:\\w+ ){0,2}(?:ask|charge|pay|bill|be asked|be charged)\\b.*\\b(?:more|extra|a penny|else)\\b", { except: ["negated", "ranged"] }),
     p(`\\b(?:price|costs?|charge|fee|bill|total|quote|ask|WORK)\\b${NO_SIDE_COST}(?: \\w+){0,6}? (?:${NOUGHT}|(?:is|of|to|at) (?:0|zero|nought|nil)$)`, { except: ["hedged"], despiteCare: true }),
     p(shareThatGoes(SHARE), { also: ["softened"] }),
+    // A lid on the price
+    p(`\\b(?:costs?|price|bill|fee|charge|total|we|you|it|WORK)${NO_SIDE_COST} (?:(?:will|shall|would|can|could|is going to) (?:not|never)|cannot|never) (?:\\w+ ){0,4}?(?:more than|above|over|beyond|exceed|higher than) AMOUNT(?!.*\\b(?:without|unless|until|before)\\b)`, { except: ["negated", "ranged"], despiteCare: true }),
+    p(`\\b(?:will|shall)${NO_SIDE_COST} (?:\\w+ ){0,2}?(?:costs?|pay|come to|be) (?:you )?no more than AMOUNT|\\btotal (?:stays?|remains?) (?:\\w+ )?(?:under|below) AMOUNT`, { except: ["negated", "ranged"] }),
+    p("AMOUNT (?:at (?:the )?very most|(?:is|would be|will be) the most (?:that )?(?:you|it) (?:will|would))", { except: ["ranged"] }),
     // Said in other words
     p("\\bNUMBER ?(%|per ?cent)( chance)?\\b|\\b(chance|improv\\w+|better|back|gone|fade|comes? out)\\b.*\\bNUMBER ?(%|per ?cent)"),
     p("\\b(half|(one|two|three|four|nine|seven|eight) (tenths?|quarters?|thirds?|fifths?))\\b.*\\b(gone|better|(?<!\\b(?:the|its|be) )back|out|less)\\b|\\b(fade|improve|lighten|recover|go)\\w* by (a |NUMBER )?(half|thirds?|quarters?|tenths?|fifths?)"),

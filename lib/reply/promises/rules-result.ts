@@ -1,5 +1,6 @@
 import { meant } from "./meant";
 import { own, p, type Rule } from "./rule";
+import { allThatGoes } from "./shares";
 import { GERMS, ON_TIME } from "./tellings";
 
 const DAY = "(?:by|on|within|before|in time for|tomorrow|in (?:a|NUMBER))\\b(?! (?:the rug|the test|we|you agree)\\b)";
@@ -9,6 +10,10 @@ const BY_A_DAY = `(?:back|home)\\b${WHERE} ${DAY}`;
 const RUG_BY_A_DAY = `\\b(?:RUG|it|we|you|delivery|collection|completion|(?:the|our|all) work)\\b.{0,20}\\b(?:will|shall|is|are|have|be|get) (?:(?!(?:TROUBLE|colou?rs?|dyes?|clean)\\b)\\w+ ){0,4}(?:ready|back|done|finished|delivered|returned|home|complete|on your floor|in your (?:hands|home|hall))\\b${WHERE} ${DAY}`;
 
 const GERM = "(?:germs?|bacteri\\w+|virus(?:es)?|microbes?|pathogens?)";
+
+/** A colour that was lost, given back, and so well that nobody sees it. */
+const COLOURED = "(?:made (?:\\w+ ){1,3}again|made as \\w+ as|(?:re-?)?(?:dy|colour|color|tint|paint)(?:ed|e|ing|s)?(?: over)?|touched (?:up|in)|(?:brought|given|put|dyed) back)";
+const UNSEEN = "(?:(?<!\\bnever )without (?:leaving )?(?:a |any )?(?:trace|mark)|without any(?:one|body) (?:noticing|seeing|knowing)|invisibl[ey]|perfectly|(?:exactly|just) (?:as|like)|in full|as before|no trace|(?:nobody|no one) (?:will|would|can|could))\\b";
 
 /** What is claimed of the work: that it comes out, comes back, is ready in time. */
 export const RESULT: Rule = {
@@ -70,6 +75,12 @@ export const RESULT: Rule = {
     p("\\b(?:it|that|this|RUG) (?:only|just|simply|merely) (?:needs?|wants?|takes?|requires?)\\b", { also: ["softened"] }),
     p("\\b(?:astonish|amaze|surprise|shock|astound)\\w* (?:me|us|the \\w+) if\\b.*\\b(?:not|no|never)\\b|\\bnothing stands between\\b", { except: ["negated", "ranged"] }),
     p("\\b(?:rugs?|one|ones|carpets?|make|kind|sort|quality) (?:\\w+ )?(?:always|invariably|never fails? to|without exception) (?:wash|clean|come|respond|recover|dr[iy])\\w*\\b", { also: ["softened"] }),
+    // All of it, however it is hoped for
+    p(allThatGoes, { except: ["hedged"], despiteCare: true }),
+    p("\\bnothing(?: of (?:it|the (?:\\w+ )?TROUBLE))? (?:will|is going to|should|ought to|to) (?:be left|remain|stay)\\b", { except: ["negated", "hedged"], despiteCare: true }),
+    p(`\\b${COLOURED}\\b[^;]*\\b${UNSEEN}|\\bas (?:red|blue|green|bright|dark|strong) as before\\b`, { except: ["negated"], also: ["denied", "softened"] }),
+    // What we would never say, so that it is as good as said
+    p("\\b(?:(?:would|will|should|do|does) (?:not|never)|never|nobody|no one) (?:(?!can\\b)\\w+ ){0,4}?(?:say|tell (?:you|anyone)|claim)\\b(?: that)? .*(?:\\b(?:will|would|does|do) not (?:\\w+ ){0,2}?(?:COMES|go|work)\\b|\\b(?:is|are|be) not (?:as good as )?new\\b|\\b(?:could|would|might|may|will) fail\\b|\\bless than PERFECT|\\bif (?:it|that|they|we) (?:were|was|did) not\\b)", { except: ["negated", "hedged", "undecided"] }),
     // Germs
     p(`\\b(?:${GERM}[- ]free|free (?:of|from) (?:(?:all|any|every) )?(?:\\w+ (?:and|or) )?${GERM})\\b`, { also: ["softened"], tells: GERMS }),
     p(`\\b(?:no|not an?|without) (?:\\w+ )?${GERM}(?: \\w+){0,3}? (?:left|remain\\w*|survives?|in it)\\b|\\b(?:every|each|all(?: the)?) ${GERM}(?: \\w+){0,2} (?:dead|gone|killed)\\b|\\bkills? (?:off )?(?:all|every|any|the)(?: the)? ${GERM}`, { except: ["negated"], also: ["softened"], tells: GERMS }),
@@ -83,13 +94,12 @@ export const RESULT: Rule = {
     p("\\b(dramatic|huge|remarkable|enormous|amazing|incredible|spectacular|vast) (improvement|difference|change|results?)\\b|\\bthat much (i|we) can (promise|say|guarantee)\\b|\\b(i|we) (can )?promise( you)?\\b", { vague: true }),
     p("\\b(repairs?|results?|our work|our cleaning|reweav\\w+)\\b.*\\b(is|are) (\\w+ and )?(invisible|permanent|lasting|perfect|undetectable)\\b"),
     own("\\bno exceptions?\\b|\\bnot an? (trace|hint|speck|sign|whiff|shadow)\\b|\\bnothing\\b.*\\bis beyond us\\b|\\bnever (once|yet|ever) (failed|lost|had)\\b"),
-    p("\\b(money back|money-back|hand on heart|take (my|our) word|mark my words|walk in the park|piece of cake|child's play|a doddle|a cinch|no problem at all|leave it to us|consider it done|you have nothing to lose|easy as pie|as easy as|in safe hands|bread and butter)\\b", { vague: true }),
+    p("\\b(MONEY_BACK|hand on heart|take (my|our) word|mark my words|walk in the park|piece of cake|child's play|a doddle|a cinch|no problem at all|leave it to us|consider it done|you have nothing to lose|easy as pie|as easy as|in safe hands|bread and butter)\\b", { vague: true }),
     own("\\b(lose|losing) (any |a )?sleep\\b|\\bnever (yet )?(met|seen|had|lost|failed|known)\\b.*\\b(couldn't|could not|can't|fail\\w*|beaten|defeat\\w*)\\b|\\bnever (yet )?(failed|lost)\\b|\\bfirst (failure|time we (have )?failed)\\b"),
     own("\\b(nobody|no one|not a soul|(not )?even (an expert|experts))\\b( \\w+)? (will|would|could|can)\\b.*\\b(know|see|tell|notice|find|spot|guess)\\b|\\bnot even an expert\\b"),
     p("\\b(gone|away|forget (about )?\\w+|rid of \\w+|solved|cured) (for good|for ever|forever|once and for all)\\b"),
     p("\\b(nowhere to be seen|pleasantly surprised|every trace|all traces|every speck|every bit of|in one (wash|go)|with one wash|first time round)\\b"),
     own("\\b(in your case|for you) (i|we) (will|do|can)\\b|\\byou will say the same\\b|\\b(yours|your rug|this one) (will not|won't) be the first\\b"),
-    own("\\bnothing (will|is going to) (be left|remain)"),
     own("\\b(will|does) (not|never) (run|bleed|come back|return)\\b.*\\b(when we|after (our|the|this)|once we|if we)\\b"),
     own("\\b(never|not) (comes?|come) back after (our|the|this)"),
     ...meant("result"),

@@ -2,6 +2,11 @@ import { meant } from "./meant";
 import { own, p, type Rule } from "./rule";
 import { IN_USE } from "./tellings";
 
+const INSECT = "(?:moths?|(?:moth )?(?:grubs?|larvae|larva)|(?:carpet )?beetles?|insects?|they)";
+/** Where insects go next. */
+const NEXT = "(?:(?:your|the|any|other|clean|woollen|wool) )*(?:clothes|clothing|jumpers?|knitwear|coats?|wardrobes?|cupboards?|drawers?|sofas?|woollens|rooms?|(?<=\\bother )rugs?|wool)\\b";
+const SEEN_ONLY = "(?! (?:\\w+ )?(?:to be seen|visible|(?:that )?(?:we|i|one|you) (?:can|could)|(?:in|on) (?:the|your|these) (?:photo|picture)))";
+
 /** That nothing can go wrong. */
 export const SAFETY: Rule = {
   id: "safety", what: "calls something safe that carries a risk",
@@ -33,6 +38,12 @@ export const SAFETY: Rule = {
     own("\\bno (?:need|reason|cause|call) (?:to|for) (?:\\w+ )?(?:worry|concern|alarm|fear|panic|caution|care)\\b|\\b(?:nothing|not a thing) (?:to (?:worry|fear|fret)|for you to (?:worry|fear))|\\bneed (?:not|never) (?:\\w+ )?(?:worry(?! about (?:the|our|your) (?:date|price|cost|form|parking|collection|delivery|day|time|address|papers?|deposit)s?\\b)|fear|fret|trouble|take (?:any )?(?:further )?(?:action|care|precautions?))"),
     p("\\b(?:worrying|worries) to us\\b|\\bbless you for worrying\\b"),
     p("\\b(?:let|have|seen?|watched) (?:my|our) own (?:\\w+ ){0,2}?(?:BABY|grand\\w+|children|child|dog|cat|puppy|mother)\\b.*\\b(?:on|off|it|fringe|pile)\\b", { also: ["undecided"], despiteCare: true }),
+    // Insects and mould that keep away
+    own(`\\b${INSECT}(?: like (?:this|these))? (?:(?:do|does|will|would|can|could) not|cannot|never)(?: ever)? (?:go (?:for|near|into|to)|eat|touch|spread (?:to|into)|attack|get (?:into|to)|harm|bother|like|reach|move (?:to|into)|feed on) ${NEXT}|\\b${INSECT} never leave (?:the|their) rug\\b`),
+    p(`\\b${INSECT} leaves? ${NEXT} alone\\b`),
+    own(`\\b${NEXT} (?:has|have) nothing to fear\\b`),
+    own(`\\bthere (?:is|are|can be|could be|will be) (?:no|not any) (?:mould|mildew|moths?|grubs|beetles)\\b${SEEN_ONLY}|\\bthere (?:cannot|could not|will not) be (?:any )?(?:mould|mildew|moths?|grubs|beetles)\\b|\\bno mould (?:can|could|will|has)\\b|\\bmould (?:cannot|could not|will not|can never) (?:grow|form|start|live|survive|take hold|be)\\b|\\bhas no mould\\b${SEEN_ONLY}|\\bcannot go mouldy\\b`),
+    p("\\bmould is (?:\\w+ )?(?:impossible|out of the question|ruled out)\\b", { except: ["undecided"] }),
     // That it is risky or hard, denied
     own("^(?!.*\\b(?:never|always|every|all|none|nothing|cannot|at all)\\b).*\\b(?:not (?:quite |strictly |really )?(?:true|so|the case)|untrue|a myth|nonsense|an old wives' tale) that\\b.*\\b(?:harm\\w*|hurts?|damages?|hard|difficult|stubborn|bleeds?|runs?|shrinks?|fades?|stains?|needs? care|delicate|risky?|spoils?)\\b"),
     // Said in other words

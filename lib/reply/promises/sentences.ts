@@ -42,6 +42,7 @@ const WRITTEN_OUT: readonly (readonly [RegExp, string])[] = [
   [/\b(i|we|you|he|she|they|it|that|who)'d\b/gu, "$1 would"], [/\b(it|that|this|there|what|he|she|who|where|here|everything|nothing|nobody|everybody|everyone)'s\b/gu, "$1 is"], [/\bgonna\b/gu, "going to"], [/\b(?:is|are|am) not going to\b/gu, "will not"], [/\bgotta\b/gu, "have to"], [/\bdont\b/gu, "do not"], [/\bdoesnt\b/gu, "does not"], [/\bdidnt\b/gu, "did not"], [/\bcant\b/gu, "cannot"], [/\bwont\b/gu, "will not"],
   [/\bisnt\b/gu, "is not"], [/\bthats\b/gu, "that is"], [/\btheres\b/gu, "there is"], [/\bim\b/gu, "i am"], [/\bits (?=(?:a|an|the|only|just|not|all|definitely|probably|going)\b)/gu, "it is "], [/\b(?:youre|ur)\b/gu, "you are"], [/\btheyre\b/gu, "they are"],
   [/(?<=[a-z])'s (?=(?:just|only|not|gone|dead|out|fine|going|a|an|been|all|actually|always|never|permanent|tricky|safe|easy|no|back|coming|definitely|probably|nothing|too|so|really|pretty|ruined|finished|sorted|done|final|paying|liable|certain|nailed|clearly|sound|perfect|simply)\b)/gu, " is "],
+  [/\bfelt[- ]?tips?(?: pens?)?\b/gu, "marker pen"],
   [/\b(?:deffo|defo|def|defs|definately|100%|hundred percent)\b(?! (?:wool|silk|cotton|viscose|success|satisf\w+|of|chance|pure|rate|natural|gone|recyc\w+))/gu, "definitely"],
 ];
 /** What is asked at the end of a sentence that says: "it works, doesn't it?". */
@@ -50,6 +51,8 @@ const TAG = /(?<!^(?:and |but |so )?(?:which|what|whose|how|when|where)\b.*),? (
 const NO_DENIALS: readonly (readonly [RegExp, string])[] = [
   [/\b(?:there is )?(?:no|not a|not the slightest|not any|without (?:a |any |the slightest )?)\s*(?:doubts?|question)(?: that| about it| whatever| whatsoever| at all)?\b(?! of)|\bno other explanation\b|\bno two ways about it\b/gu, "definitely"],
   [/\b(?:no|nothing|none)((?: \w+){0,3}) (?:is|are) without\b/gu, "all$1 have"],
+  [/\b(?:no|nothing|none|neither|not one)((?: \w+){0,4}) (?:is|are) (?:(?:ever|quite|wholly|entirely|completely|fully|altogether) )*(?:without|free (?:of|from)) (?=(?:(?:all|any|its|some) )?(?:risks?|danger)\b)/gu, "all$1 have "],
+  [/\bthere is not? (\w+) without (?=(?:(?:all|any|its|some) )?(?:risks?|danger)\b)/gu, "every $1 has "], [/\b(?:is|are) never (?:(?:quite|wholly|entirely|completely|fully|altogether) )*(?:without|free (?:of|from)) (?=(?:(?:all|any|its|some) )?(?:risks?|danger)\b)/gu, "always has "],
   [/\bwhy not (\w[^?]*)\?/gu, "$1."], [/\bwhy not (?=\w)/gu, ""],
   [/\bwhatever (?!the internet)(?:\w+ ){1,4}?(?:said|says?|told you|tells you|thinks?|thought|call(?:s|ed)? it)\b/gu, ""],
   [/\b(?:please )?(?:do not|(?<!\byou (?:can|may|could|might)(?: \w+)? )stop|never|no need to) (?:you )?(?:worry|worrying|fret|fear|panic|stress)(?: at all| about (?:it|that|a thing))?\b|\bno worries\b|\bno matter\b(?! (?:what|how|who|which|where))|\bwith no (?:bother|trouble|fuss)\b|\bwithout (?:bother|trouble|fuss|delay)\b/gu, ""],
@@ -66,7 +69,7 @@ const NEW_CLAUSE = new RegExp([
   ";", ":\\s", "\\s[–—-]\\s", ",? then (?=(?:it|we|you|they|that|the|your)\\b)", ",?\\s\\b(?:but|though|although|however|whereas|yet(?= (?:it|we|they|the|you|i)\\b))\\b",
   ",?\\s(?:because|since|so(?: that)?|which is why|after which)\\s(?=(?:it|we|you|they|there|this|that|the|your|he|she|i|no|nothing|nobody|any|some|all)\\b)",
   ",\\s(?=so\\s(?!that|much|many|far|long|please|do|keep|leave|wait|tell|send))", "(?<=^(?:if you|instead of|rather than|in place of) [^,]{2,80}),\\s",
-  ",\\s(?=(?:and |so |then )?(?:it|we(?! would (?:say|think|guess)\\b)|you(?! (?:told|wrote|said)\\b)|they|there|this|the law|that is|nothing|nobody|the pile|the rug|your|i (?:am|will|can|shall|would)|(?:the|these|those|every|its) (?:\\w+ ){1,3}(?:will|is|are|was|were|can))\\b)",
+  ",\\s(?=(?:and |so |then )?(?:it|we(?! (?:would (?:say|think|guess)|(?:think|believe|suspect)(?=[.!]?$))\\b)|you(?! (?:told|wrote|said)\\b)|they|there|this|the law|that is|nothing|nobody|the pile|the rug|your|i (?:am|will|can|shall|would)|(?:the|these|those|every|its) (?:\\w+ ){1,3}(?:will|is|are|was|were|can))\\b)",
 ].join("|"), "u");
 
 /** Questions that say or advise: "who needs a test?", "why not rinse it?", "could you just wash it first?". */

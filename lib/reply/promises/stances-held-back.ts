@@ -8,9 +8,49 @@ export const HELD_BACK: readonly Stance[] = [
     shows: expression("\\bbut (?:i|we|that) would (?:just |only )?be (?:telling (?:tales|stories)|making (?:it|that) up|lying|fibbing|blowing smoke|guessing|dreaming)\\b|\\b(?:was|were|is|are) (?:quite |plainly )?wrong (?:about|in|on) (?:that|it|this)[.!]?$|^(?:as |(?:quite )?(?:as )?good )?as new (?:it|she) (?:will|would) not be\\b"),
     unless: expression("\\b(?:AGENT|HEAT|who (?:said|say|tell|told) otherwise)\\b"),
   },
+  { // All of it, denied or doubted
+    lifts: ["sureness"],
+    shows: expression("^(?:not|hardly ever|(?:we|i) (?:doubt|do not expect)|(?:nobody|no one) (?:should|could|would) (?:expect|promise)) (?:does )?(?:that )?(?:all|every|the whole)\\b"),
+    unless: expression("\\b(?:but|only|SURELY|WHOLLY|PERFECT|FORMER|IDIOM|OATH|LEGAL|PARTY)\\b|[;:]"),
+  },
+  { // What no work gives back
+    lifts: ["harm", "sureness"],
+    shows: expression("^(?:nobody|no one|no (?:dye|dyer|work|colou?r|paint|wash|product)) (?:can |could |will )?(?:makes?|puts?|gives?|brings?) (?:\\w+ ){1,6}(?:again|back)\\b|^(?:the )?colou?rs? (?:[\\w-]+ ){0,4}(?:does|do|will|can|could) (?:not|never) (?:come|be brought|be put|be given) back\\b|\\bcannot be (?:made|dyed|brought|put|given)\\b(?: \\w+){0,3} (?:again|back)\\b"),
+    unless: expression("\\b(?:but|so|except|unless|until|like (?:us|we)|than (?:us|we)|we can|PERFECT|FORMER|IDIOM|OATH|SURELY)\\b|[;:]"),
+  },
+  { // What nobody need reproach themselves with
+    lifts: ["certainty", "sureness"],
+    shows: expression("\\b(?:no need to|need not|not need to) feel AT_FAULT\\b"),
+    unless: expression("\\b(?:gone|PERFECT|FORMER|IDIOM|OATH|COMES|FIBRE|will|fine|safe|harmless|dyes?|colou?rs?)\\b"),
+  },
+  { // Whom we spoke to, and when
+    lifts: ["sureness"],
+    shows: expression("^(?:i|we|(?:my|our|your) \\w+|(?:mr|mrs|ms|miss|dr)\\.? \\w+(?: from the \\w+)?) (?:have |has )?(?:spoke|spoken|talked|rang|rung|telephoned|phoned|called|met|written|heard|had)\\b.*\\b(?:telephone|phone|(?:this|yesterday) \\w+|today|yesterday|last \\w+|on \\w+day|about the)\\b"),
+    unless: expression("\\b(?:FIBRE|TROUBLE|MISDEED|PERFECT|FORMER|IDIOM|OATH|LEGAL|COMES|SURELY|gone|cannot|must|will|is|are|was|were|(?:he|she|they|it|that))\\b|[;:]"),
+  },
+  { // A risk told of all work alike, and what looks like something else
+    lifts: ["sureness"],
+    shows: expression("\\b(?:all(?: \\w+)+ have|every \\w+ has|always has) (?:(?:all|any|its|some) )?(?:risks?|danger)\\b|\\bFIBRE and FIBRE (?:can |may )?look (?:very )?(?:alike|the same)\\b"),
+    unless: expression("\\b(?:but|except|unless|until|ours|with us|SURELY|PERFECT|FORMER|IDIOM|OATH)\\b|[;:]"),
+  },
+  { // That it is only likely
+    lifts: ["sureness"],
+    shows: expression("\\bin all (?:likelihood|probability)\\b"),
+    unless: expression("\\b(?:SURELY|PERFECT|FORMER|IDIOM|OATH|MUST|COMES|PARTY|LEGAL|AGENT|HEAT)\\b"),
+  },
+  { // What we would never say of a rug
+    lifts: ["result", "sureness"],
+    shows: expression("^(?:and |but |so )?(?:(?:we|i) (?:(?:would|will|should|could|do) (?:not|never)|never)|(?:nobody|no one|none of us) here (?:would|will|could)) (?:ever |dream of )?(?:say|saying|claim|claiming|tell|telling|write|call|calling)\\b"),
+    unless: expression("\\b(?:say|saying|claim|claiming|tell|telling|write|call|calling)\\b.*\\b(?:not|never|no|less|fail\\w*|if|unless|but|anything|stays?|remains?|PARTY|AGENT|HEAT)\\b|[;:]"),
+  },
+  { // A way of cleaning that may help once it was tested: whether it may be used is held against the assessment
+    lifts: ["harm", "sureness"],
+    shows: expression("^(?=.*\\btest)(?:an? |the )?(?:dry[- ]?clean(?:ing)?|(?:solvent |wet |hand )?cleaning)(?: (?:with|in) (?:an? )?(?:very )?(?:little |dry )?(?:solvents?|water|moisture))? (?:may |might |could |can |sometimes |often )+(?:\\w+ )?helps?\\b"),
+    unless: expression("\\b(?:yourself|yourselves|at home|your own|shop|supermarket|chemist|no test|without|not test|SURELY|WHOLLY|PERFECT|FORMER|IDIOM|OATH)\\b"),
+  },
   { // Who comes, and who rings
     lifts: ["result", "sureness"],
-    shows: expression("\\b(?:(?:my|our) colleague|van|driver|courier|surveyor)\\b[^;]*\\b(?:will|can) (?:\\w+ly )?(?:be with you|be there|call|come|arrive|ring|collect|fetch|pick it up|write|answer)\\b"),
+    shows: expression("\\b(?:(?:my|our) colleague|van|driver|courier|surveyor)\\b[^;:]*\\b(?:will|can) (?:\\w+ly )?(?:be with you|be there|call|come|arrive|ring|collect|fetch|pick it up|write|answer)\\b"),
     unless: expression("\\b(?:PERFECT|FORMER|IDIOM|OATH|gone|as new|clean|spotless|remove\\w*|saved?|restor\\w+)\\b"),
   },
   { // Papers that come by a day
@@ -50,8 +90,8 @@ export const HELD_BACK: readonly Stance[] = [
   },
   { // A decision that is somebody else's
     lifts: ["cover", "certainty", "sureness"],
-    shows: expression("\\b(?:(?:make|makes|form|forms|reach|reaches|take|takes|make up|makes up) (?:its|their|his|her) own (?:\\w+ )?(?:decisions?|views?|minds?|judgements?)|(?:insurer|insurance company|surveyor|adjuster|court|tribunal|policy)(?: only)? (?:must|will|has to|can|alone can) (?:only )?decide|only (?:the|your) (?:\\w+ ){1,2}can (?:tell|say|decide)|is (?:the one|one) to ask|is for an? (?:solicitor|lawyer|valuer|court))\\b"),
-    unless: expression("\\b(?:must pay|has to pay|owes?|entitled|in your favour|PERFECT|FORMER|OATH|SURELY|no choice)\\b"),
+    shows: expression("\\b(?:(?:make|makes|form|forms|reach|reaches|take|takes|make up|makes up) (?:its|their|his|her) own (?:\\w+ )?(?:decisions?|views?|minds?|judgements?)|(?:insurer|insurance company|surveyor|adjuster|court|tribunal|policy)(?: only)? (?:must|will|has to|can|alone can) (?:only )?decide|(?:insurer|insurance company|adjuster|court|tribunal|policy|(?:local|the) law)(?: (?:alone|only|who|that))* decides?\\b|only (?:the|your) (?:\\w+ ){1,2}can (?:tell|say|decide)|is (?:the one|one) to ask|is for an? (?:solicitor|lawyer|valuer|court))\\b"),
+    unless: expression("\\b(?:must pay|has to pay|owes?|(?<!\\bmay be )entitled|in your favour|for you|on your side|PERFECT|FORMER|OATH|SURELY|no choice)\\b"),
   },
   { // What may be done later, after a look
     lifts: ["safety", "sureness"],

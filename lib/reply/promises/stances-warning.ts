@@ -20,8 +20,8 @@ const CLAIMS = "\\b(?:PERFECT|FORMER|IDIOM|OATH|SURELY|as new|for good|TROUBLE (
 const ADVISES_OR_CLAIMS = expression(`${USE}|${MADE_LIGHT}|${CLAIMS}`);
 
 /** A machine, which is nobody, and what it does to a pile. */
-const MACHINE = "(?:(?:(?:steam|vacuum|pressure|jet|carpet) (?:cleaner|washer|cleaning machine)|hoover|steamer|beater|machine)s?|(?:rotating )?brush(?:es)?(?: (?:of|on) (?:the|an?|your) (?:vacuum cleaner|hoover|machine))?)";
-const TEARS = "(?:ruin|tear|damage|spoil|break|destroy|harm|soak|flood|felt|shrink|loosen|pull|rip|wreck|fray|crush|wet|strip|weaken)s?\\b";
+const MACHINE = "(?:(?:(?:steam|vacuum|pressure|jet|carpet) (?:cleaner|washer|cleaning machine)|(?:robot )?(?:hoover|vacuum)|steamer|beater|machine)s?|(?:rotating )?brush(?:es)?(?: (?:of|on) (?:the|an?|your) (?:vacuum cleaner|hoover|machine))?)";
+const TEARS = "(?:ruin|tear|damage|spoil|break|destroy|harm|soak|flood|felt|shrink|loosen|pull|rip|wreck|fray|crush|wet|strip|weaken|drag|suck|catch|chew|swallow|wind)(?:e?s)?\\b";
 
 /** Warnings that a workshop has to be able to give, and that no rule holds back. Data, elicited, as those of `stances.ts`. */
 export const WARNED: readonly Stance[] = [
@@ -37,6 +37,10 @@ export const WARNED: readonly Stance[] = [
     lifts: ["harm", "blame", "sureness"],
     shows: expression(`\\b${MACHINE}(?:'s(?: \\w+){1,2}?)?(?: (?:with|of|on|from) (?:an?|the|its|your) (?:\\w+ ){1,2}?)?(?: (?:can|could|may|might|would|will|easily|often))* ${TEARS}|\\b(?:vacuum cleaner|hoover)\\b.*\\bits brush (?:can |could |may |would )?${TEARS}`),
     unless: expression(`\\b(?:PARTY|you|your \\w+|MISDEED) (?:\\w+ ){0,3}?(?:used?|hired|blame|fault|pay|did)\\b|\\b(?:not|never|nothing|hardly|cannot) (?:\\w+ ){0,2}?${TEARS}|${USE}(?! (?:none|neither|no)\\b)|${CLAIMS}`),
+  },
+  { // A machine kept away
+    lifts: ["harm", "sureness"],
+    shows: expression(`^(?:please )?keep (?:the|your|any|every|all) ${MACHINE} (?:well )?(?:away|off|out)\\b`), unless: expression(`\\b(?:but|except|then|instead)\\b|${USE}|${CLAIMS}`),
   },
   { // To wash one's hands
     lifts: ["harm", "sureness"],

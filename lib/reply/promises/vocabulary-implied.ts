@@ -5,6 +5,12 @@ export const IMPLIED_WORDS: Readonly<Record<string, string>> = {
   /** What shows in a photo and is taken for proof. */
   SIGN: nouns("sheen, shine, gloss, lustre, luster, nap, pile, knot, weave, fringe, back, border, edge, selvedge, photo, picture, snap, image, close-up, shot, light, look, glance, colour, color, feel, drape, texture, pattern, softness, red, blue, orange, green"),
   SETTLES: words("settles? (?:it|the|that|this)\\b, proves? (?:it|that|the|this)\\b, clinch\\w* (?:it|the|that), confirms? (?:it|that)\\b, gives? (?:it|itself|that|them|themselves|the game) away, gave it away, says? (?:it all|as much|so|enough), tells? (?:me|us|you) (?:it is|that it is|that this is|all|everything|enough|plainly|what (?:it|this) is), leaves? (?:only one|no other|no room|us in no), (?:is|are) (?:all the |the )?(?:proof|proof enough|a (?:dead )?giveaway|unmistakable|conclusive|the answer)"),
+  /** What nobody need feel of what they did or asked. */
+  AT_FAULT: "(?:bad|badly|guilty|foolish|sorry|ashamed|rushed|silly|awkward|embarrassed|stupid|pressed|obliged|hurried)",
+  /** By the hand; "no need to feel bad" speaks of no pile. */
+  FEEL: "feel(?! AT_FAULT\\b)",
+  /** After a claim, that it was only likely. */
+  AFTERTHOUGHT: ",? (?:in all (?:likelihood|probability)|(?:we|i) (?:would )?(?:think|believe|suspect|say|guess)|as far as (?:we|i) can (?:tell|see|say)|probably|perhaps|most likely)(?=[,.;]|$)",
   /** What looks closer than a photo: its say is allowed. */
   CLOSER: "(?:tests?|tested|microscope|laborator\\w+|inspection|inspected|quoted)",
   /** What may go wrong in the work. */

@@ -14,6 +14,8 @@ export const VOCABULARY: Readonly<Record<string, string>> = {
   NUMBER: list(["[0-9][0-9.,]*", "a hundred", "(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:[- ](?:one|two|three|four|five|six|seven|eight|nine|odd))?",
     "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve", "fifteen"]),
   AMOUNT: "(?:CURRENCY ?NUMBER|NUMBER(?: hundred| thousand)? ?(?:quid|pounds|euros|dollars|francs|grand)\\b)",
+  /** Money back as a vow of ours; what a seller may owe is none. */
+  MONEY_BACK: "(?<!\\b(?:entitled to|right to|owes? you|ask(?:ed|ing)? for|get|claim|want|due) (?:(?:some|all) of )?(?:your|the|their) )money[- ]back",
   /** What is done to a rug for money. */
   WORK: list([nouns("wash, clean, treatment, repair"), verbs("wash, clean, repair, refringe, reweave, restore, mend"), "(?:new|fresh) fringes?"]),
   CURRENCY: list(["€", "£", "\\$", "eur", "gbp", "usd", "chf"]),

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { checkLetter, checkSentences, rulesBroken, WORDS_AND_PHOTOS } from "../../../../lib/reply/promises/check";
 import { sentencesOf } from "../../../../lib/reply/promises/sentences";
 import { liftedByStance } from "../../../../lib/reply/promises/stances";
-import { CLASSES } from "./classes";
+import { CLASSES, CLASSES_APART } from "./classes";
 import { FORTY_VOICES, HINTS, MANNERS, MANNERS_APART, type Voice } from "./forty-voices";
 import { HONEST } from "./honest";
 import { OVER_PROMISING } from "./over-promising";
@@ -66,7 +66,7 @@ describe("the check of promises on pairs by the manner of saying it, half of the
   });
 });
 
-describe.each(CLASSES)("the check of promises on $meaning", ({ rule, over, honest }) => {
+describe.each([...CLASSES, ...CLASSES_APART])("the check of promises on $meaning", ({ rule, over, honest }) => {
   it("is held to ten and more of each", () => {
     expect(over.length).toBeGreaterThanOrEqual(10);
     expect(honest.length).toBeGreaterThanOrEqual(10);
