@@ -8,7 +8,7 @@ import { sizeBeyond } from "./against-size";
 import { worthBeyond } from "./against-worth";
 import type { Beyond } from "./beyond";
 import { againstCautions } from "./cautions";
-import { AT_MOST, figuresIn, outside, withFigures } from "./figures";
+import { AT_MOST, figuresIn, outside, ratesIn, withFigures } from "./figures";
 import { clausesOf, plainOf } from "./sentences";
 
 /** Slack of a stated number of years, for rounding: a share of the upper end, and the least. *elicited* */
@@ -25,13 +25,13 @@ export function beyondAssessment(sentence: string, assessment: Assessment, isIns
 }
 
 /** What we say that we would do, or could be done, of our own will; what stands after a "not" is no offer. */
-const OFFERED = /\b(?:we|i) (?:(?:also|then|simply|just|usually|happily) )?(?:would|will|can|could|shall|might|are going to|plan to|propose to|recommend|suggest)(?: \w+){0,4}? (?:wash\w*|clean\w*|steam\w*|soak\w*|bath\w*|rins\w*|immers\w*|shampoo\w*|treat\w*|use|using|try|give it)\b|\b(?:it|rug|pile) (?:can|could|should|will|would|may) (?:\w+ )?be (?:washed|steamed|soaked|bathed|rinsed|immersed|shampooed|cleaned)\b/u;
+const OFFERED = /\b(?:we|i) (?:(?:also|then|simply|just|usually|happily) )?(?:would|will|can|could|shall|might|are going to|plan to|propose to|recommend|suggest)(?: \w+){0,4}? (?:wash\w*|clean\w*|steam\w*|soak\w*|bath\w*|rins\w*|immers\w*|shampoo\w*|treat\w*|use|using|try|give it)\b|\b(?:it|rug|pile) (?:can|could|should|will|would|may) (?:\w+ )?be (?:washed|steamed|soaked|bathed|rinsed|immersed|shampooed|cleaned)\b|^(?:an? |the )?(?:dry[- ]?clean(?:ing)?|(?:solvent |wet |hand )?cleaning|wash(?:ing)?|bath|steaming)\b(?: \w+){0,5} (?:may|might|could|can|would|should)(?: \w+)? help\b/u;
 const NO_OFFER = /\b(?:not|never|no|nor|neither|cannot|without|rather than|instead of|refuse|avoid|whether|if|unless|only where|burst|ruin|harm|dry clean(?:er|ers) who)\b/u;
 /** Words by which a letter names a way of cleaning. */
 const NAMES: readonly (readonly [MethodId, RegExp])[] = [
   ["immersion-wash", /\b(?:wash(?:ed|es|ing)?|bath(?:ed|es|ing)?|immers\w+|submerg\w+|soak(?:ed|s|ing)?|rinse[ds]?|rinsing)\b/u],
   ["wet-hand-clean", /\b(?:steam\w*|shampoo\w*|hot water|wet clean\w*|(?:clean|treat)\w*\b[^.]*\bwith (?:\w+ )?water|water and)\b/u],
-  ["solvent-dry", /\b(?:solvents?|dry clean\w*|white spirit)\b/u],
+  ["solvent-dry", /\b(?:solvents?|dry[- ]?clean\w*|white spirit)\b/u],
 ];
 
 /** A way of cleaning that is offered although the assessment rules it out. */
@@ -45,10 +45,12 @@ function methodsRuledOut(plain: string, { methods }: Assessment): Beyond[] {
 
 /** A stated chance of harm may be rounded down so far: to two thirds, or by three in a hundred. *elicited* */
 const HARM_SLACK = { share: 2 / 3, least: 0.03 } as const;
-const HARMS = /\b(?:makes? it worse|worse|harms? (?:it|the rug)|damages? (?:it|the rug))\b/u;
+const HARMS = /\b(?:worse|harms?|harmed|damages? (?:it|the rug)|damaged)\b/u;
+/** Somebody else's figure, one denied or left open, and one that is only a lowest. */
+const NO_CHANCE = /\b(?:you (?:wrote|told|said|asked)|nobody|no one|cannot|never|not (?!more)|whether|if|unless|(?<!\b(?:no|not) )(?:more|greater|higher) than|at least|or more)\b/u;
 function harmBelow(plain: string, { worse }: Assessment): Beyond[] {
-  if (worse === null || !HARMS.test(plain) || !/\b(?:chance|risk|in 100|in a hundred|per ?cent)\b|%/u.test(plain)) return [];
-  const said = [...plain.matchAll(/([0-9]+(?:[.,][0-9]+)?) ?(?:%|per ?cent|in (?:100|a hundred))/gu)].map((m) => Number((m[1] as string).replace(",", ".")) / 100);
+  if (worse === null || !HARMS.test(plain) || NO_CHANCE.test(plain)) return [];
+  const said = ratesIn(plain);
   if (said.length === 0 || Math.max(...said) >= Math.min(worse * HARM_SLACK.share, worse - HARM_SLACK.least)) return [];
   return [{ rule: "number", why: "This makes the chance of harm smaller than the assessment does.", suggestion: `The range is ${harmFigures(worse)}.` }];
 }

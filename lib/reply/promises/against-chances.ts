@@ -7,15 +7,16 @@ import type { Beyond } from "./beyond";
 import { clausesOf } from "./sentences";
 import { expression } from "./vocabulary";
 
-/** Words of chance with the least chance that lets a letter use them; of the IPCC's scale where it has them, "probably" *elicited*. */
+/** Words of chance with the least chance that lets a letter use them; of the IPCC's scale where it has them, "probably" and "in all likelihood" *elicited*. */
 const AT_LEAST: readonly (readonly [RegExp, number])[] = [
   [/\b(?:likeliest|the most (?:likely|probable))\b/u, 0.33],
-  [/\b(?:virtually|almost|practically) certain(?:ly)?\b/u, 0.99], [/\b(?:very|highly|most) likely\b|\bvery probably\b/u, 0.9], [/(?<!un)\blikely\b/u, 0.66], [/\bprobably\b/u, 0.5],
+  [/\b(?:virtually|almost|practically) certain(?:ly)?\b/u, 0.99], [/\b(?:very|highly|most) likely\b|\bvery probably\b/u, 0.9], [/(?<!un)\blikely\b|\bin all (?:likelihood|probability)\b/u, 0.66], [/\bprobably\b/u, 0.5],
 ];
 /** Words of doubt with the greatest chance that lets a letter use them; the same scale, "doubt" and "probably not" *elicited*. */
 const AT_MOST: readonly (readonly [RegExp, number])[] = [
   [/\b(?:very|highly|most|extremely) (?:unlikely|improbable)\b/u, 0.1],
   [/\b(?:unlikely|improbable|doubtful|not (?:(?:think|believe|find|consider) it )?(?:very |at all )?likely|(?:little|small|slim|no|hardly (?:a|any)) (?:chance|likelihood))\b/u, 0.33],
+  [/\b(?:not|no)\b.*\bin all (?:likelihood|probability)\b|\bin all (?:likelihood|probability)\b.*\b(?:not|no)\b/u, 0.33],
   [/\bdoubt\b|\bprobably (?:not|no)\b|\bnot probabl[ey]\b/u, 0.5],
 ];
 /** A stated chance may be rounded so far. *elicited* */

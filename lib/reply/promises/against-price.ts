@@ -1,4 +1,5 @@
-import type { Assessment } from "../../triage/assessment";
+import type { Assessment, Range } from "../../triage/assessment";
+import { cutDownPrice } from "../cut-down-price";
 import { AMOUNT_PHRASES } from "../phrases";
 import type { Beyond } from "./beyond";
 import { withFigures } from "./figures";
@@ -21,19 +22,35 @@ export function newOneBeyond(plain: string, { money }: Assessment): Beyond[] {
 }
 
 const CLEANING = "(?:clean(?:ing|ed)?|wash(?:ing|ed)?|bath(?:ing|ed)?|shampoo(?:ing|ed)?)";
-/** A price for cleaning it. */
-const PRICED = new RegExp(`\\b${CLEANING}\\b.*\\b(?:costs?|comes? to|sets? you back|is|be|for)\\b|\\b(?:costs?|price|charges?|pay|bill|asks?|fee)\\b.*\\b${CLEANING}\\b|\\b${CLEANING}\\b.*\\b(?:charges?|pay|asks?)\\b`, "u");
+const CUTTING = "(?:cut(?:ting)? (?:[a-z0-9-]+ ){0,5}?(?:down|off)|shorten(?:ing)?)";
+/** Where a price is told for some work. `named`: an expression. */
+const pricedAs = (named: string): RegExp => new RegExp(`\\b${named}\\b.*\\b(?:costs?|comes? to|sets? you back|is|be|for|charges?|pay|asks?)\\b|\\b(?:costs?|price|charges?|pay|bill|asks?|fee)\\b.*\\b${named}\\b`, "u");
+const CLEANS = pricedAs(CLEANING), CUTS = pricedAs(CUTTING);
 /** What is done beside, what a square metre costs, what somebody else paid; denied, asked, or left open. */
 const OTHER_PRICE = /\b(?:inspections?|tests?|testing|visit|(?:collect|deliver|fetch)\w*(?! included)|laborator\w+|reports?|deposit|paid|last|a (?:square|metre|week)|per|an hour|replac\w+|new (?:one|rug|carpet)|worth|insur\w+)\b/u;
 const HELD_OFF = /\b(?:not(?! more)|never|no(?! more)|nobody|cannot|more than (?:we|it|the|your|anyone)|whether|if|unless|you (?:asked|wrote|told|said))\b/u;
 const TWO_ENDS = /[0-9] ?(?:–|-|to|and|or) ?[€£$]?[0-9]/u;
 
-/** One price, or a highest one, for cleaning: below the assessment's, or where it gives none and nobody has had the rug in hand. */
-export function priceBeyond(plain: string, { money }: Assessment, isInspected: boolean): Beyond[] {
-  const clause = clausesOf(plain).find((c) => PRICED.test(c) && amountsIn(c).length > 0 && !OTHER_PRICE.test(c) && !HELD_OFF.test(c));
-  if (clause === undefined) return [];
-  if (!money?.clean) return isInspected || TWO_ENDS.test(clause) ? [] : [{ rule: "number", why: "This is one price, and the assessment gives none for this rug.", suggestion: "Give the range, with what it hangs on, or leave the price until it has been inspected." }];
-  const most = Math.max(...amountsIn(clause));
-  if ((most > 0 || money.clean.high < 1) && most >= money.clean.low - Math.max(SLACK.least, SLACK.share * money.clean.low)) return [];
-  return [{ rule: "number", why: "This price is below the workshop's own.", suggestion: `The range is ${AMOUNT_PHRASES.clean(money.clean, money.currency)}.` }];
+/** Only the lower end is told. */
+const AT_LEAST = /\b(?:at least|upwards|no less than|(?<!\b(?:no|not) )more than|from [€£$]?[0-9]+\b(?! ?(?:–|-|to\b)))/u;
+/** One figure, or the highest of two, has to reach so far into the range: its lowest end alone is heard as the price. *elicited* */
+const LEAST_REACH = 0.25;
+
+/** One price, or a highest one, for work: below the assessment's or at its lowest end, or where it gives none and nobody has had the rug in hand. */
+export function priceBeyond(plain: string, assessment: Assessment, isInspected: boolean): Beyond[] {
+  const { money } = assessment;
+  const clauses = clausesOf(plain).filter((c) => amountsIn(c).length > 0 && !OTHER_PRICE.test(c) && !HELD_OFF.test(c) && !AT_LEAST.test(c));
+  const told = [...clauses.filter((c) => CLEANS.test(c)).map((c) => [c, money?.clean ?? null] as const), ...clauses.filter((c) => CUTS.test(c) && !CLEANS.test(c)).map((c) => [c, cutDownPrice(assessment)] as const)];
+  return told.flatMap(([clause, range]) => (range && money ? belowRange(Math.max(...amountsIn(clause)), range, money.currency, isInspected) : withoutRange(clause, isInspected))).slice(0, 1);
+}
+
+const withoutRange = (clause: string, isInspected: boolean): Beyond[] =>
+  isInspected || TWO_ENDS.test(clause) ? [] : [{ rule: "number", why: "This is one price, and the assessment gives none for this rug.", suggestion: "Give the range, with what it hangs on, or leave the price until it has been inspected." }];
+
+function belowRange(most: number, range: Range, currency: string, isInspected: boolean): Beyond[] {
+  const { low, high } = range;
+  const slack = Math.max(SLACK.least, SLACK.share * low);
+  const isBelow = most < low - slack || (most === 0 && high >= 1);
+  if (!isBelow && (isInspected || most >= low + LEAST_REACH * (high - low) - slack)) return [];
+  return [{ rule: "number", why: isBelow ? "This price is below the workshop's own." : "This is the lowest end of what it may cost, told as if it were the price.", suggestion: `The range is ${AMOUNT_PHRASES.clean(range, currency)}.` }];
 }

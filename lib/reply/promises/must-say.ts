@@ -7,6 +7,8 @@ export const withoutDeniedTests = (letter: string): string =>
 /** What a letter with a judgement must not leave out. `when` and `needs` meet the whole letter in lower case. */
 export interface MustSay { readonly id: string; readonly when: (letter: string) => boolean; readonly needs: RegExp; readonly unless?: RegExp; readonly why: string; readonly suggestion: string }
 
+/** What a name of the trade commonly stands for is no judgement of a rug. */
+const withoutTradeNames = (letter: string): string => letter.replace(/\b(?:is|are) (?:likely|probably|most likely|very likely) (?:(?:an?|just|only|another|the) )*(?:\w+ )?(?:name|word)s? for\b/gu, "stands for");
 const JUDGES = /\b(?:likely|probably|very likely|about as likely|we (?:think|believe)|fits?|going by)\b/u;
 /** A judgement without any edge: what may not be said has its rule, and what is left out is told besides. */
 const ASSERTS = /\b(?:it|this|that|your rug) is (?:\w+ ){0,2}(?:silk|viscose|wool|cotton|rayon|linen|jute)\b|\b(?:will (?:all )?(?:come out|come up|look like new)|as good as new|guarantee\w*)\b/u;
@@ -34,5 +36,5 @@ const LIMITS = new RegExp([
 
 export const MUST_SAYS: readonly MustSay[] = [
   { id: "testing", when: offersCleaning, needs: /\btest(?:s|ed|ing)?\b/u, unless: /\bno way of cleaning\b/u, why: "Nothing is cleaned before a test in a hidden corner, and the letter does not say so.", suggestion: "We clean nothing before a test in a hidden corner." },
-  { id: "limits", when: (letter) => JUDGES.test(letter) || ASSERTS.test(letter), needs: LIMITS, why: "A judgement by words and photos has limits, and the letter names none.", suggestion: "Words and photos can mislead; an inspection and a test decide." },
+  { id: "limits", when: (letter) => JUDGES.test(withoutTradeNames(letter)) || ASSERTS.test(letter), needs: LIMITS, why: "A judgement by words and photos has limits, and the letter names none.", suggestion: "Words and photos can mislead; an inspection and a test decide." },
 ];

@@ -55,9 +55,16 @@ describe("a sentence against its assessment", () => {
     ["We can tell you more once we have seen where the water stood.", []],
     ["We would not clean it with water.", []],
     ["We would clean it with a dry solvent, never in a bath, and only after a test.", []],
+    ["Dry-cleaning with a solvent may help, after a test.", []],
+    ["Cleaning with very little moisture may help, after a test.", []],
+    ["A wash may help, after a test.", ["harm"]],
   ])("holds what is offered against what is ruled out: %s", (sentence, expected) => expect(rules(sentence)).toEqual(expected));
   it("offers a way that the assessment leaves", () =>
     expect(checkSentence("We will wash it.", known({}))[0]?.suggestion).toBe("What the assessment leaves, tested first: dusting, cleaning with very little moisture, dry cleaning with a solvent."));
+  it("holds a way that is only said to help against what is ruled out", () => {
+    const noSolvent = known({ methods: assessmentOf({ fibres: { viscose: 0.9 } }).methods.map((m) => (m.method === "solvent-dry" ? { ...m, verdict: "ruled-out" as const } : m)) });
+    expect(rules("Dry-cleaning with a solvent may help, after a test.", noSolvent)).toEqual(["harm"]);
+  });
   it("lets a way be offered that is not ruled out", () =>
     expect(rules("We would wash it in a bath after a test in a hidden corner.", { assessment: assessmentOf({ fibres: { wool: 0.9 }, methods: WOOL_METHODS }) })).toEqual([]));
 
@@ -114,6 +121,8 @@ describe("a sentence against its assessment", () => {
     expect(rules("Cleaning costs £150.")).toEqual(["number"]);
     expect(rules("Cleaning costs £150.", inspected)).toEqual([]);
     expect(rules("Cleaning costs £60.", inspected)).toEqual(["number"]);
+    expect(rules("Cleaning would cost about £100.")).toEqual(["number"]);
+    expect(rules("Cleaning would cost about £100.", inspected)).toEqual([]);
     for (const [k, expected] of [[{ ...known({ money: null }), inspection: null }, ["number"]], [{ ...known({ money: null }), inspection: { isBeyondRepair: false } }, []]] as const) expect(rules("Cleaning costs about £150.", k)).toEqual(expected);
     for (const figure of ["It is worth £900.", "It has another ten years in it.", "Cleaning costs £150 and it will last 9 years."]) expect(rules(figure, inspected)).toContain("number");
   });
@@ -146,6 +155,7 @@ describe("a sentence against another assessment", () => {
   it.each<[string, number, string[]]>([
     ["It is likely that urine did this.", 0.63, ["certainty"]], ["It is likely that urine did this.", 0.64, []], ["It is unlikely that urine did this.", 0.35, []], ["It is unlikely that urine did this.", 0.36, ["certainty"]],
     ["It is about as likely as not that urine did this.", 0.5, []], ["It is very unlikely that urine did this.", 0.13, ["certainty"]], ["We doubt that urine did this.", 0.5, []],
+    ["In all likelihood urine did this.", 0.63, ["certainty"]], ["In all likelihood urine did this.", 0.64, []], ["In all likelihood this is not urine.", 0.35, []], ["In all likelihood this is not urine.", 0.36, ["certainty"]],
   ])("%s, of %d", (say, chance, expected) => expect(spoken(say, { fibres: { wool: 0.9 }, mechanisms: { "urine-old": chance } })).toEqual(expected));
   it("takes what is fresh and what is old of a cause together", () => expect(spoken("It is likely that urine did this.", { fibres: { wool: 0.9 }, mechanisms: { "urine-old": 0.4, "urine-fresh": 0.4 } })).toEqual([]));
   it("knows no wrong size where none was told, and takes the one that was told or the one that was measured", () => {
@@ -190,6 +200,10 @@ describe("what a letter leaves out", () => {
     expect(missing(`Good day.\n${FIRST_AID_SAID.join("\n")}`, wet)).toEqual([]);
     for (const some of ["We love children.", "Please keep children and pets off it.", "Put nothing on it, and no more water."]) expect(missing(`Good day. ${some}`, wet).join(" ")).toMatch(/first aid at the head/);
     expect(missing("Keep people, children and pets off it, put nothing on it, and leave it lying.", wet)).toEqual([]);
+  });
+  it("asks for no limits where a name of the trade is explained, and for them where the rug is judged too", () => {
+    for (const say of ["Banana silk is mostly a trade name for viscose.", "Art silk is likely just another word for viscose.", "Bamboo silk is very likely a trade name for viscose."]) expect(missing(say, known({}))).toEqual([]);
+    expect(missing("Bamboo silk is very likely a trade name for viscose. It is likely viscose.", known({})).join(" ")).toMatch(/Words and photos can mislead/);
   });
   it("asks nothing of a letter that judges nothing", () => expect(missing("Thank you. We shall write tomorrow.", known({}))).toEqual([]));
 });

@@ -1,6 +1,7 @@
 import type { Assessment } from "../../../../lib/triage/assessment";
 import type { RuleId } from "../../../../lib/reply/promises/rule";
 import { assessmentOf } from "../make";
+import { END_CLASSES } from "./against-classes-of-ends";
 import { FIGURE_CLASSES } from "./against-classes-of-figures";
 import type { PromiseClass } from "./classes";
 
@@ -158,5 +159,6 @@ export const AGAINST_CLASSES: readonly AgainstClass[] = [
       "It may not be worth a clean.",
     ],
   },
+  ...END_CLASSES,
   ...FIGURE_CLASSES,
 ];
