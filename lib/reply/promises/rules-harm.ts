@@ -58,7 +58,7 @@ export const HARM: Rule = {
     p("(?:^|, |\\band |\\bthen |: )LEADIN(?:(?:re-?)?(?:dye|dyeing|colour|color|colouring|tint|tinting|paint|painting)|touch|fill|draw) (?:it|them|in|the|that|your)\\b(?: [\\w-]+){0,4}? (?:in|back|over|yourself|at home|with)\\b", { also: ["ours"] }),
     p("\\btry (?:re-?)?(?:dyeing|colouring|tinting|painting) (?:it|them|the|that)\\b|\\bfill in (?:it|them|the|that)\\b.*\\bAGENT", { also: ["ours", "warned"] }),
     p("\\bAGENT\\b(?: [\\w-]+){0,6}? (?:(?:will|would|may|might|could) )?(?:(?:hides?|covers?) (?:it|them|the|that)|hide$|soaks? (?:up|it|the)|absorbs?|would do\\b)", { also: ["ours", "warned", "undecided"] }),
-    p("(?:^|, |\\band |\\bthen |: )LEADIN(?:shake|strew|scatter|tip|sift|dust|sprinkle|put|throw|toss|cover|work|rub|lay) (?:[\\w-]+ ){0,5}?POWDER\\b(?! (?:away|back in|out of))", { also: ["ours"] }),
+    p("(?:^|, |\\band |\\bthen |: )LEADIN(?:shake|strew|scatter|tip|sift|dust|sprinkle|put|throw|toss|cover|rub) (?:(?!(?:under|from|off|away|aside)\\b)[\\w-]+ ){0,5}?POWDER\\b(?! (?:away|back in|out of))", { also: ["ours"] }),
     // Viscose in water, and water in their home
     p(`\\b${WE} ${WATERED} (?:\\w+ ){0,3}?${VISCOSE}\\b|\\b${VISCOSE}(?: \\w+){0,2} (?:can|could|may|will|should) (?:\\w+ )?(?:be ${WATERED}|go (?:straight )?into (?:our|the|a) (?:bath|wash))\\b`, { except: ["ours"], also: ["undecided"] }),
     p(`\\b${WE}(?: come(?: \\w+){0,4} and)? ${WATERED} (?:it|this|that|RUG|(?:the|your) \\w+(?: \\w+)?|\\w+ rugs)(?: \\w+)? ${AT_THEIRS}`, { except: ["ours"], also: ["undecided"] }),

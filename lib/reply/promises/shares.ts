@@ -11,7 +11,7 @@ const TAKES = "\\b(?:takes?|gets?|lifts?|removes?|brings?|shifts?|clears?|draws?
 const ALL_OF_IT = "(?:(?:all(?: of)?|(?:the )?(?:whole|entire)(?: of)?|(?:every|each) (?:last |single )*(?:trace|bit|scrap|speck|hint|shred) of) (?:it|this|that|(?:(?:the|your|that) )?(?:\\w+ )?(?:TROUBLE|patch(?:es)?)))";
 const SURE_TO = "(?: (?:will|would|should|shall|ought to|is|are|be|to|going|expected|likely|have|has|then|also|soon|just|simply|usually))*";
 /** All of the mark that is said or expected to go; what only may, is left open. In words of vocabulary.ts. */
-export const allThatGoes = `(?<!\\b(?:nearly|almost|practically|virtually) )\\b${ALL_OF_IT}${SURE_TO} ${GOES}|\\b(?:expect|believe|think|trust)\\w* (?:it|this|that|(?:the|your) (?:\\w+ )?(?:TROUBLE|patch)) (?:to|will|should|would) (?:${GOES}(?: \\w+)? WHOLLY|WHOLLY ${GOES})`;
+export const allThatGoes = `(?<!\\b(?:nearly|almost|practically|virtually|before|until|after|once) )\\b${ALL_OF_IT}${SURE_TO} ${GOES}|\\b(?:expect|believe|think|trust)\\w* (?:it|this|that|(?:the|your) (?:\\w+ )?(?:TROUBLE|patch)) (?:to|will|should|would) (?:${GOES}(?: \\w+)? WHOLLY|WHOLLY ${GOES})`;
 /** A share of the mark that goes, however surely it is said: "half of it may lift", "fades by a third", "takes out a quarter of it". `share`: an expression. */
 export const shareThatGoes = (share: string): string =>
   `\\b${share}(?: (?:or so|or more))?(?: (?:of )?${MARK})?${WHATEVER} ${GOES}|${LESSENS}${share}|${TAKES}${share} (?:of )?${MARK}|\\bimprove\\w* of (?:\\w+ )?${share}`;

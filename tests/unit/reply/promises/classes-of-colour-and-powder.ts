@@ -65,6 +65,7 @@ export const COLOUR_AND_POWDER_CLASSES: readonly PromiseClass[] = [
       "Starch left in the pile can draw insects.",
       "Please do not shake talcum powder on it.",
       "Some people shake flour on grease; please leave it as it is.",
+      "Put some white paper under the powder.",
     ],
   },
   {
@@ -134,7 +135,6 @@ export const COLOUR_AND_POWDER_CLASSES: readonly PromiseClass[] = [
       "Please do not put it beside wool clothes until it has been looked at.",
       "A dry rug can have mould in its back.",
       "If it dried within a day, there may be no mould.",
-      "Our people know that they never touch a rug unasked.",
       "We do not know whether the moths have gone into your clothes.",
     ],
   },

@@ -34,6 +34,7 @@ export const WORD_OF_OTHERS_CLASSES: readonly PromiseClass[] = [
       "The camera's flash made the red look pink in the photo.",
       "If Carter's cleaning did this, their receipt may help.",
       "We do not think that Carter's cleaning did this.",
+      "Their work took a week.",
     ],
   },
   {
