@@ -76,7 +76,7 @@ export const ENDS: readonly ParagraphRow[] = [
   { ...OURS, id: "price-clean", version: 4, place: "price", told: ASKED_COST, when: { is: { advice: OFFERED, has: ["clean-price"] }, not: { ...NO_PRICE, inspection: ["beyond"] } },
     text: "Cleaning would cost about {clean}. The price is an estimate; we agree price and limits with you before we begin." },
   { ...OURS, id: "price-asked-against", version: 1, place: "price", told: ASKED_COST, when: { ...COST_ASKED, atLeast: HARDLY_WORTH },
-    text: "You ask what it costs: cleaning would be about {clean}, and from here we advise against spending that." },
+    text: "You ask what it costs: cleaning would be about {clean}, and as it looks we advise against spending that." },
   { ...OURS, id: "price-asked", version: 1, place: "price", told: ASKED_COST, when: COST_ASKED,
     text: "You ask what it costs: if it can be cleaned, we estimate about {clean}. Price and limits are agreed with you first." },
 

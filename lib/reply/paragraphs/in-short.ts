@@ -8,6 +8,8 @@ export const IN_SHORT: readonly ParagraphRow[] = [
   { ...OURS, id: "in-short-wet", version: 1, place: "in-short", when: { is: { has: ["first-aid", "aid-known"] } }, text: "For rug {number} what stands above comes first." },
   { ...OURS, id: "in-short-said-wet", version: 1, place: "in-short", when: { is: { has: ["said-wet"] } }, text: "Of rug {number} we first need to know whether it is wet." },
   { ...OURS, id: "in-short-flood", version: 1, place: "in-short", when: { is: { incidents: ["flood"] } }, text: "Rug {number} had flood or waste water: please let nobody touch it yet." },
+  { ...OURS, id: "in-short-seen-beyond", version: 1, place: "in-short", when: { is: { inspection: ["beyond"] } }, text: "Rug {number} was judged beyond economic repair when it was inspected." },
+  { ...OURS, id: "in-short-cut-down-seen", version: 1, place: "in-short", when: { is: { advice: ["advise-cut-down"], inspection: ["not-beyond"] } }, text: "Rug {number} might be cut down." },
   { ...OURS, id: "in-short-cut-down", version: 1, place: "in-short", when: { is: { advice: ["advise-cut-down"] } }, text: "Rug {number} might be cut down, if an inspection finds sound ground." },
   { ...OURS, id: "in-short-not-worth", version: 1, place: "in-short", when: { not: { age: ["antique"] }, atLeast: HARDLY_WORTH }, text: "Rug {number} is {beyond} not worth the cost of cleaning." },
   { ...OURS, id: "in-short-refer", version: 1, place: "in-short", when: { is: { advice: ["refer"] } }, text: "Rug {number} belongs first in other hands than ours." },
@@ -18,5 +20,6 @@ export const IN_SHORT: readonly ParagraphRow[] = [
   { ...OURS, id: "in-short-leave", version: 1, place: "in-short", when: { is: { advice: ["leave-alone"] } }, text: "Rug {number} can stay as it is." },
   { ...OURS, id: "in-short-even", version: 1, place: "in-short", when: { not: { age: ["antique"] }, atLeast: PERHAPS_NOT_WORTH }, text: "Whether rug {number} is worth cleaning is open from here." },
   { ...OURS, id: "in-short-cleans", version: 1, place: "in-short", when: { is: { offered: CLEANING }, not: { age: ["antique"] } }, text: "Rug {number} we would clean, within the limits below." },
+  { ...OURS, id: "in-short-seen", version: 1, place: "in-short", when: { is: { inspection: ["not-beyond"] } }, text: "Rug {number} was inspected, and is not judged beyond economic repair." },
   { ...OURS, id: "in-short", version: 1, place: "in-short", when: {}, text: "Rug {number} should be seen before anybody decides." },
 ];
