@@ -2,6 +2,7 @@ import "server-only";
 import * as z from "zod/mini";
 import type { Told } from "../reply/changes";
 import type { Came } from "../reply/facts";
+import type { SaidParagraph } from "../reply/pieces";
 import type { Db, Prisma, Tx } from "../store/database";
 import { NEWEST_FIRST, OLDEST_FIRST } from "../store/row-order";
 import { fromPost, messagesIn, OWNED_DEEDS, type Message } from "./messages";
@@ -25,7 +26,7 @@ const TOLD = { kind: "reply", automatic: false, state: { notIn: ["taken_back", "
 const addedSchema = z.object({ photoId: z.string() });
 const approvedSchema = z.object({ letterId: z.string(), number: z.number(), outdated: z.optional(z.array(z.object({ documentId: z.string() }))) });
 
-const newestTold = (db: Db | Tx, enquiryId: string, besides = "") => db.letter.findFirst({ where: { enquiryId, id: { not: besides }, ...TOLD }, orderBy: NEWEST_FIRST.createdAt, select: { id: true, createdAt: true, sentAt: true, state: true } });
+const newestTold = (db: Db | Tx, enquiryId: string, besides = "") => db.letter.findFirst({ where: { enquiryId, id: { not: besides }, ...TOLD }, orderBy: NEWEST_FIRST.createdAt, select: { id: true, createdAt: true, sentAt: true, state: true, text: true } });
 
 /** The words of every letter with an answer that the client has or will have. */
 export const textsTold = async (db: Db | Tx, enquiryId: string): Promise<string[]> => (await db.letter.findMany({ where: { enquiryId, ...TOLD }, select: { text: true } })).map(({ text }) => text);
@@ -45,8 +46,10 @@ export async function lastLetter(db: Db | Tx, enquiryId: string, besides?: strin
   const approval = letter && (await approvalOf(db, { enquiryId, letterId: letter.id }));
   if (!approval) return null;
   const told = await writtenFrom(db, enquiryId, approval.number);
-  return told && { at: letter.createdAt, leftAt: letter.sentAt, hasLeft: !["held", "waiting"].includes(letter.state), told };
+  return told && { at: letter.createdAt, leftAt: letter.sentAt, hasLeft: !["held", "waiting"].includes(letter.state), told: { ...told, paragraphs: told.paragraphs.map((p) => saidBy(letter.text, p)) } };
 }
+/** What the program left out for length was said all the same where somebody put it into the letter. */
+const saidBy = (text: string, { unsaid, ...p }: SaidParagraph): SaidParagraph => (unsaid && !(p.said !== null && text.includes(p.said)) ? { ...p, unsaid } : p);
 
 /** Of which revision a reply was made, and the ids of the documents with it that somebody said go as they are; null where that is not known. */
 export async function approvalOf(db: Db | Tx, { enquiryId, letterId }: { enquiryId: string; letterId: string }): Promise<{ number: number; asItIs: string[] } | null> {

@@ -14,10 +14,10 @@ export interface ComposedDraft {
   leftOut: SaidParagraph[];
 }
 
-/** Which of the pieces stand in the letter as it is laid out, and which do not. */
-export const partedBy = (pieces: readonly Piece[], standing: readonly Piece[], { used }: Laid): Pick<ComposedDraft, "paragraphs" | "leftOut"> => ({
+/** Which of the pieces stand in the letter as it is laid out, and which do not. `isNew`: whether a piece was not told yet. */
+export const partedBy = (pieces: readonly Piece[], standing: readonly Piece[], { laid: { used }, isNew = () => true }: { laid: Laid; isNew?: (piece: Piece) => boolean }): Pick<ComposedDraft, "paragraphs" | "leftOut"> => ({
   paragraphs: used.map((paragraph) => ({ ...paragraph, stands: true })),
-  leftOut: pieces.filter((p) => !standing.includes(p)).map((p) => ({ ...p.used, stands: false })),
+  leftOut: pieces.filter((p) => !standing.includes(p)).map((p) => ({ ...p.used, stands: false, ...(!p.place.follows && isNew(p) ? { unsaid: true } : {}) })),
 });
 
 /** The pieces without what can wait, so that the letter they make is no longer than people read. */
@@ -35,7 +35,7 @@ export function composeDraft(input: DraftInput, { hasWritten = false }: { hasWri
     const { subject, pieces, ...leads } = piecesOf(toned);
     const standing = shortEnough(pieces, toned.assessments.length, leads);
     const laid = saidOnce(standing, leads);
-    return { subject, text: blocks(hasWritten ? withAnswerPlace(laid.lines) : laid.lines), ...partedBy(pieces, standing, laid) };
+    return { subject, text: blocks(hasWritten ? withAnswerPlace(laid.lines) : laid.lines), ...partedBy(pieces, standing, { laid }) };
   });
 }
 

@@ -6,7 +6,7 @@ import type { Came, Moved } from "./facts";
 import { isGasTold } from "./happened";
 import { isSameJudgement, movedSince, placesOf, TOPICS } from "./moved";
 import type { PlaceId } from "./paragraphs/row";
-import { blocks, piecesOf, type DraftInput, type Piece } from "./pieces";
+import { blocks, piecesOf, type DraftInput, type Piece, type Pieces } from "./pieces";
 import { saidOnce } from "./said-once";
 import { wordsOf } from "./slots";
 
@@ -23,19 +23,26 @@ const BREATHS: readonly { readonly of: readonly PlaceId[]; readonly limits: read
 /** Beside these, a change of what is said of a rug is a change of the answer. */
 const NO_ANSWER: readonly PlaceId[] = ["heading", "asks"];
 
+/** What of it a client has read: what was left out for length was never written. */
+const saidOf = (told: Told): Told => ({ ...told, paragraphs: told.paragraphs.filter((p) => !p.unsaid) });
+/** Whether a piece says something else than what was told. */
+const newBeside = (told: Told, readsToday: Pieces["readsToday"]) => (p: Piece): boolean => !isTold(p.used, told, readsToday) && !isSameJudgement(p, told);
+/** `isNew`: whether the client has not read it yet. `isNews`: whether the last letter, or what length took out of it, did not say it either. */
+interface NewOf { readonly isNew: (piece: Piece) => boolean; readonly isNews: (piece: Piece) => boolean }
+
 type AllMoved = ReturnType<typeof movedSince>;
 /** It speaks of what the letter replaces: that stands whole, and no length takes it out. */
 const isReplaced = (p: Piece, moved: AllMoved): boolean => moved.some(({ rug, topic, how }) => how === "changed" && rug === p.rug && placesOf(topic).includes(p.place.id));
 
 /** Which pieces stand in a letter to somebody who was told all the others. */
-function standingOf(pieces: readonly Piece[], isNew: (piece: Piece) => boolean, moved: AllMoved): Piece[] {
+function standingOf(pieces: readonly Piece[], { isNew, isNews }: NewOf, moved: AllMoved): Piece[] {
   const changed = pieces.filter((p) => (isNew(p) || isReplaced(p, moved)) && !ALWAYS.includes(p.place.id) && !p.place.follows);
   const isChanged = (rug: number | null, places: readonly PlaceId[]) => changed.some((p) => p.rug === rug && places.includes(p.place.id));
   const stands = (p: Piece): boolean =>
     ALWAYS.includes(p.place.id) || changed.includes(p) || BREATHS.some(({ of, limits }) => limits.includes(p.place.id) && isChanged(p.rug, of));
   const isOfRug = (p: Piece) => p.place.of === "rug" && p.place.id !== "heading" && !p.place.ahead;
   return pieces.filter((p) => {
-    if (p.place.id === "since") return moved.length > 0 || changed.some((c) => isOfRug(c) && !NO_ANSWER.includes(c.place.id));
+    if (p.place.id === "since") return moved.length > 0 || changed.some((c) => isOfRug(c) && !NO_ANSWER.includes(c.place.id) && isNews(c));
     if (p.place.id === "heading") return pieces.some((o) => o.rug === p.rug && isOfRug(o) && stands(o));
     return stands(p);
   });
@@ -67,11 +74,11 @@ const OF_CHANGES: readonly PlaceId[] = ["since"];
  * @throws Error where there is no rug to write about.
  */
 export const composeWholeAgain = (asked: DraftInput, { told, came }: Since): ComposedDraft => inToneThatFits(asked, (input) => {
-  const { subject, pieces, ...leads } = piecesOf(input, { ...came, aidTold: toldAid(told, input) });
+  const { subject, pieces, readsToday, ...leads } = piecesOf(input, { ...came, aidTold: toldAid(told, input) });
   const whole = pieces.filter((p) => !OF_CHANGES.includes(p.place.id));
   const standing = shortEnough(whole, input.assessments.length, leads);
   const laid = saidOnce(standing, leads);
-  return { subject, text: blocks(withAnswerPlace(laid.lines)), ...partedBy(whole, standing, laid) };
+  return { subject, text: blocks(withAnswerPlace(laid.lines)), ...partedBy(whole, standing, { laid, isNew: newBeside(saidOf(told), readsToday) }) };
 });
 
 /**
@@ -81,13 +88,14 @@ export const composeWholeAgain = (asked: DraftInput, { told, came }: Since): Com
  */
 export function composeFollowing(input: DraftInput, { told, came: since }: Since): ComposedDraft {
   const came = { ...since, aidTold: toldAid(told, input) };
-  const isNew = (p: Piece) => !isTold(p.used, told, readsToday) && !isSameJudgement(p, told);
   const { readsToday, waits, pieces: unmoved } = piecesOf(input, came);
-  const moved = movedSince(unmoved, told, { isNew, waits });
+  const said = saidOf(told);
+  const [isNew, isNews] = [newBeside(said, readsToday), newBeside(told, readsToday)];
+  const moved = movedSince(unmoved, said, { isNew: isNews, waits });
   const of = (how: keyof Moved) => TOPICS.map(({ id }) => id).filter((id) => moved.some((m) => m.how === how && m.topic === id));
   const { subject, pieces: all, ...leads } = piecesOf(input, { ...came, moved: { changed: of("changed"), gone: of("gone"), waits: of("waits") } });
   const pieces = all.map((p) => (isReplaced(p, moved) ? { ...p, spare: null } : p));
-  const standing = shortEnough(standingOf(pieces, isNew, moved), input.assessments.length, leads);
+  const standing = shortEnough(standingOf(pieces, { isNew, isNews }, moved), input.assessments.length, leads);
   const laid = saidOnce(joined(pieces, standing), leads);
-  return { subject, text: blocks(withAnswerPlace(laid.lines)), ...partedBy(pieces, standing, laid) };
+  return { subject, text: blocks(withAnswerPlace(laid.lines)), ...partedBy(pieces, standing, { laid, isNew }) };
 }

@@ -39,6 +39,8 @@ export interface SaidParagraph {
   here?: string | null;
   /** Whether it stands in the letter; one that does not is known to the client already, or could wait. */
   stands: boolean;
+  /** It was left out for length, and no letter before says it either: it waits for one with room. Absent of all else. */
+  unsaid?: true;
 }
 /** `joins`: it stands in the block of the piece before it. `spare`: 1 goes first where a letter grows too long; null stays. */
 export interface Piece {

@@ -3,7 +3,8 @@ import { describe, expect, it } from "vitest";
 import { changesBetween, isOpen, openIn, takenIn, wasIn, type Told } from "../../../lib/reply/changes";
 import { composeDraft, type ComposedDraft } from "../../../lib/reply/draft";
 import type { Came } from "../../../lib/reply/facts";
-import { composeFollowing } from "../../../lib/reply/following";
+import { composeFollowing, composeWholeAgain } from "../../../lib/reply/following";
+import { SHIPPED, shippedParagraph, type LibraryRow } from "../../../lib/reply/library";
 import { ANSWER_HERE, openPlaces, openPlacesSay } from "../../../lib/reply/open-places";
 import { partsOf, withoutDash } from "../../../lib/reply/parts";
 import { piecesOf } from "../../../lib/reply/pieces";
@@ -66,6 +67,40 @@ describe("composeFollowing", () => {
     const { text, paragraphs } = composeDraft(first);
     const told = { text, paragraphs: paragraphs.map((p) => ({ ...p, said: null })) };
     expect(composeFollowing(first, { told, came: MESSAGE }).text).toBe(SHORT);
+  });
+
+  describe("after a letter that left something out for length", () => {
+    const LONG: LibraryRow = { ...(shippedParagraph("greeting") as LibraryRow), id: "own-long", place: "notes", when: {}, text: "A word. ".repeat(400).trim(), from: "workshop" };
+    const long = composeDraft({ ...first, library: [...SHIPPED, LONG] });
+    const unpriced = inputOf({ ...WINE, sketch: { ...WINE.sketch, rest: { ...WINE.sketch.rest, lifeYears: null, money: null } } });
+    const chain = (...inputs: (typeof first)[]) => inputs.reduce<ComposedDraft>((last, input) => composeFollowing(input, { told: toldBy(last), came: MESSAGE }), long).text;
+    const LIFE = /serve between 4 and 16 years more/, PRICE = /£150 to £240/;
+
+    it("takes back nothing of it, and does not say that it replaces any of it", () => {
+      expect([LIFE, PRICE].some((what) => what.test(long.text))).toBe(false);
+      for (const after of [unpriced, priced(65, 80)]) expect(chain(after)).not.toMatch(/no longer holds|replaces|has changed/);
+    });
+    it("says it as something not said yet, and once: neither as a change nor as news", () => {
+      const text = chain(first).replaceAll("\u00a0", " ");
+      expect([LIFE, PRICE].every((what) => what.test(text))).toBe(true);
+      expect(text).not.toMatch(/no longer holds|replaces|has changed|can say more|Going by/);
+      expect(chain(first, first)).toBe(SHORT);
+    });
+    it("takes it back once a letter has said it, and never what stood in the first one and in none since", () => {
+      expect(chain(first, unpriced)).toMatch(/What we wrote before about how long it may serve and what cleaning costs no longer holds\./);
+      expect(chain(first, first, unpriced)).toMatch(/What we wrote before about how long it may serve and what cleaning costs no longer holds\./);
+      expect(chain(first, first, first)).toBe(SHORT);
+    });
+    it("still leaves it out where there is no room again, and says it in the one after", () => {
+      const cramped = { ...first, library: [...SHIPPED, { ...LONG, id: "own-longer", text: "Another word. ".repeat(400).trim() }] };
+      expect(LIFE.test(chain(cramped).replaceAll("\u00a0", " "))).toBe(false);
+      expect(LIFE.test(chain(cramped, first).replaceAll("\u00a0", " "))).toBe(true);
+    });
+    it("knows it as said in the whole letter once more too, where that had no room", () => {
+      const again = composeWholeAgain({ ...first, library: [...SHIPPED, LONG] }, { told: toldBy(composeDraft(first)), came: MESSAGE });
+      expect(LIFE.test(again.text.replaceAll("\u00a0", " "))).toBe(false);
+      expect(composeFollowing(first, { told: toldBy(again), came: MESSAGE }).text).toBe(SHORT);
+    });
   });
 
   describe("where the judgement moved", () => {
