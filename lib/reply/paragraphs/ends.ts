@@ -40,6 +40,9 @@ const ASKED_FLAME: Condition = { is: { has: ["asked-flame"] } };
 /** News of a rug that somebody hoped to save; from “very likely” not worth it on it is hard, below that it is open. */
 const HARD_NEWS: Condition = { is: { certainty: ["firm", "likely"], rugs: ["one"], top: HARM }, not: { who: ["trade"], incidents: ["flood"], has: ["little-hope"] } };
 
+/** They chose that a claim is what matters to them: no length takes its paragraph out. */
+const CLAIM_CHOSEN: Condition = { is: { matters: ["claim"] }, not: { who: ["trade"] } };
+
 /** Cautions, price, what we would like to see, the next step, claims, and how a letter ends. */
 export const ENDS: readonly ParagraphRow[] = [
   { ...TRADE, id: "special-asked-flame", version: 1, place: "special", when: ASKED_FLAME, told: ASKED_FLAME,
@@ -98,13 +101,13 @@ export const ENDS: readonly ParagraphRow[] = [
 
   { ...TRADE, id: "claim-trade", version: 3, place: "claim", when: { is: { who: ["trade"] } },
     text: "For your insurer, keep dated photos and a note of what was used, when and how long. We can set down what we find. What is covered or whose fault it is we cannot say: your local law decides." },
-  { ...OURS, id: "claim-seller", version: 2, place: "claim", when: { is: { reason: ["mis-sold"], has: ["silk-said"] } },
+  { ...OURS, id: "claim-seller", version: 3, place: "claim", when: { is: { reason: ["mis-sold"], has: ["silk-said"] } }, told: CLAIM_CHOSEN,
     text: "A fair first step is to ask the seller in writing what the pile is made of and how they know. We can set down what we find, but not what anyone owes you; your local law decides, and this is not legal advice. We earn our living from rug work, so weigh our word with that in mind." },
-  { ...OURS, id: "claim-seller-of-other", version: 2, place: "claim", when: { is: { reason: ["mis-sold"] }, not: { has: ["silk-said"] } },
+  { ...OURS, id: "claim-seller-of-other", version: 3, place: "claim", when: { is: { reason: ["mis-sold"] }, not: { has: ["silk-said"] } }, told: CLAIM_CHOSEN,
     text: "Please keep the invoice, the label and whatever was said or written of the fibre when it was bought. We can set down what we find, but not what anyone owes you; your local law decides, and this is not legal advice. We earn our living from rug work, so weigh our word with that in mind." },
-  { ...OURS, id: "claim-seller-of-silk", version: 1, place: "claim", when: { is: { matters: ["claim"], soldAs: ["silk", "wool-and-silk"], leading: VISCOSE_LIKE }, not: { certainty: ["unknown", "open"] } },
+  { ...OURS, id: "claim-seller-of-silk", version: 2, place: "claim", when: { is: { matters: ["claim"], soldAs: ["silk", "wool-and-silk"], leading: VISCOSE_LIKE }, not: { certainty: ["unknown", "open"] } }, told: CLAIM_CHOSEN,
     text: "You could first ask the seller in writing what the pile is made of and how they know. What anyone owes you we cannot say: your local law decides; this is not legal advice. We earn our living from rug work, so weigh our word by that." },
-  { ...OURS, id: "claim", version: 2, place: "claim", when: { is: { matters: ["claim"] } },
+  { ...OURS, id: "claim", version: 3, place: "claim", when: { is: { matters: ["claim"] } }, told: CLAIM_CHOSEN,
     text: "We can set down what we find for your claim. Whose fault it is, and what anyone will pay, we cannot say; your local law decides. We earn our living from rug work, so weigh our word by that." },
 
   { ...OURS, id: "customer", version: 2, place: "customer", when: { is: { who: ["trade"] } },

@@ -11,7 +11,7 @@ import { wordsIn } from "../../../lib/words/words";
 import { harmFigures, improvementPhrase, lifePhrase, moneyPhrase, roughMoneyPhrase, yearsEnd, yearsPhrase } from "../../../lib/reply/phrases";
 import { readingOf } from "../../../lib/reply/reading";
 import { CUT_NAMES } from "../../../lib/photo/cut-names";
-import type { RugAnswers } from "../../../lib/trade/questions";
+import type { EnquiryAnswers, RugAnswers } from "../../../lib/trade/questions";
 import type { WeighedFinding } from "../../../lib/triage/assessment";
 import { anyInput } from "./any-input";
 import { CASES } from "./cases";
@@ -234,6 +234,13 @@ describe("composeDraft, edges", () => {
       expect(/ask the seller in writing/.test(draft(evidence))).toBe(asks);
       expect(draft(evidence)).toMatch(/your local law decides, and this is not legal advice/);
     });
+  });
+  it.each<[string, EnquiryAnswers, RugAnswers, boolean]>([["a claim is what matters to them", {}, { matters: ["claim"] }, true], ["they only think it was sold as something else", { reason: "mis-sold" }, {}, false]])("holds the paragraph on a claim against a letter that is too long, where %s", (_, enquiry, answers, stays) => {
+    const long: LibraryRow = { ...(shippedParagraph("greeting") as LibraryRow), id: "own-long", place: "notes", when: {}, text: "A word. ".repeat(400).trim(), from: "workshop" };
+    const input = inputOf({ sketch: { fibres: { viscose: 0.9 }, rest: { lifeYears: range(2, 4, 6) } }, answers, enquiry });
+    const draft = composeDraft({ ...input, library: [...SHIPPED, long] });
+    expect(draft.leftOut.map((p) => p.place)).toContain("life");
+    expect([/your local law decides/.test(draft.text), draft.leftOut.some((p) => p.place === "claim")]).toEqual([stays, !stays]);
   });
   const plainRug = { sketch: { fibres: { wool: 0.9 } as const } };
 
