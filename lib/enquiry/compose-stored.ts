@@ -10,10 +10,11 @@ import { isTypedLabelShown } from "./label-reading";
 import { CLIENT } from "./measurement-findings";
 import { assessmentOf, enquiryAnswersOf, messagesOf, rugAnswersOf } from "./stored";
 import { urgenciesOfWords, WORDS_PARTS } from "./unread-letters";
-import { newestOfWater, wetByWords } from "./wet-by-words";
+import { saidSince, wetByWords } from "./wet-by-words";
+import { CORRECTIONS, wetToldAt } from "./wet-told";
 
 /** What a letter is written from: the client, every rug with its answers and its newest assessment, and which letters of ours have answered already. */
-export const LETTER_PARTS = { client: true, ...WORDS_PARTS, rugs: { ...WORDS_PARTS.rugs, include: { ...WORDS_PARTS.rugs.include, photos: { select: { label: true } }, inspections: { ...STANDING_INSPECTIONS, take: 1 } } } } as const satisfies Prisma.EnquiryInclude;
+export const LETTER_PARTS = { client: true, audit: CORRECTIONS, ...WORDS_PARTS, rugs: { ...WORDS_PARTS.rugs, include: { ...WORDS_PARTS.rugs.include, photos: { select: { label: true } }, inspections: { ...STANDING_INSPECTIONS, take: 1 } } } } as const satisfies Prisma.EnquiryInclude;
 type Row = Prisma.EnquiryGetPayload<{ include: typeof LETTER_PARTS }>;
 interface Written { workshop: WorkshopSettings; library: readonly LibraryRow[] }
 
@@ -29,8 +30,9 @@ export function inputStored(row: Row, { workshop, library }: Written): DraftInpu
     return newest ? [{ title: r.title, photos: r.photos, inspection: inspectedIn(r.inspections, workshop.locale), labelHeard: isLabelHeard(row, r.answers), labelShown: isTypedLabelShown(answers.labelText, r.photos), messages: messagesOf(r.answers).map((m) => m.text), answers, assessment: assessmentOf(newest.result) }] : [];
   });
   if (rugs.length === 0) return null;
-  const water = { wetByWords: wetByWords(rugs.map((r) => r.assessment), urgenciesOfWords(row)), saidOfWater: newestOfWater(row.rugs.flatMap((r) => messagesOf(r.answers))) };
-  return draftInput({ client: row.client, workshop, library, enquiry: enquiryAnswersOf(row.answers).answers, rugs, ...water }, rugs);
+  const enquiry = enquiryAnswersOf(row.answers).answers;
+  const water = { wetByWords: wetByWords(rugs.map((r) => r.assessment), urgenciesOfWords(row)), saidOfWater: saidSince(row.rugs.flatMap((r) => messagesOf(r.answers)), { isDry: enquiry.wetNow === "no", at: wetToldAt(row) }) };
+  return draftInput({ client: row.client, workshop, library, enquiry, rugs, ...water }, rugs);
 }
 
 /** The whole letter that an enquiry's newest assessments call for; null where nothing was assessed yet. */

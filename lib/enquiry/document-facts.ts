@@ -9,11 +9,11 @@ import { chosenPlan, cutDecision } from "./chosen-plan";
 import type { DocumentFacts } from "./document-content";
 import { STANDING_INSPECTIONS } from "./inspections";
 import { isTradeAsking } from "../reply/who-asks";
-import type { StepId } from "./steps";
 import { assessmentOf, enquiryAnswersOf, rugAnswersOf, seenOf } from "./stored";
+import { CORRECTIONS, wetToldAt } from "./wet-told";
 
 const PARTS = {
-  enquiry: { select: { reference: true, answers: true, submittedAt: true, _count: { select: { rugs: true } }, audit: { where: { action: "answer-corrected" }, orderBy: NEWEST_FIRST.at, select: { at: true, detail: true } }, client: { select: { name: true, isTrade: true, telephone: true } }, parties: true } },
+  enquiry: { select: { reference: true, answers: true, submittedAt: true, _count: { select: { rugs: true } }, audit: CORRECTIONS, client: { select: { name: true, isTrade: true, telephone: true } }, parties: true } },
   answers: true,
   photos: { orderBy: { position: "asc" }, include: { measurements: { where: { withdrawnAt: null }, orderBy: OLDEST_FIRST.at }, label: true } },
   assessments: { orderBy: NEWEST_FIRST.createdAt, take: 1 },
@@ -24,12 +24,6 @@ const PARTS = {
 /** When a question was answered last; null where it never was. */
 const newestAt = (rows: readonly { question: string; at: Date }[], question: QuestionId): Date | null =>
   rows.reduce<Date | null>((newest, row) => (row.question === question && (newest === null || row.at > newest) ? row.at : newest), null);
-
-const CORRECTED = z.object({ step: z.string() });
-const WET_NOW: StepId = "wet-now";
-/** When it was told last whether anything is wet: as it was put right, else as the enquiry began. Its answer has no row of its own. */
-const wetToldAt = ({ audit, submittedAt }: { audit: readonly { at: Date; detail: unknown }[]; submittedAt: Date }): Date =>
-  audit.find(({ detail }) => CORRECTED.safeParse(detail).data?.step === WET_NOW)?.at ?? submittedAt;
 
 const WET_THEN = z.object({ wetNow: z.enum([...(Object.keys(QUESTIONS.wetNow.answers) as (keyof typeof QUESTIONS.wetNow.answers)[]), "unsure"]) });
 /** What was told of wet before the answer of today and otherwise, oldest first: each judgement keeps the answer that it was made with. */

@@ -31,6 +31,10 @@ export function newestOfWater(messages: readonly { at: Date; text: string }[]): 
   return newestFirst.map(({ text }) => saidOfWater(text)).find((said) => said !== null) ?? null;
 }
 
+/** The same beside what was answered, and when: words from before that count only where the answer says as they do that it is dry. */
+export const saidSince = (messages: readonly { at: Date; text: string }[], answered: { isDry: boolean; at: Date }): "wet" | "dry" | null =>
+  newestOfWater(messages.filter((m) => m.at > answered.at)) ?? (answered.isDry && newestOfWater(messages) === "dry" ? "dry" : null);
+
 /** First aid as it goes out at once with the acknowledgement. */
 export interface FirstAidAtOnce { /** Nobody could read whether anything is wet. */ isUnread: boolean; /** In English, as an assessment holds it. */ lines: string[] }
 

@@ -10,7 +10,7 @@ import { speaksAgainstSilk } from "../triage/price-evidence";
 import { cutKey, type CutKey } from "../words/judged";
 import { asksOf, isSaidDry, isWetUnknown } from "./asks";
 import type { Facts, NumberFact, WordFact } from "./condition";
-import { isFreshUrineTold, isPotTold, isTroubleUnjudged, toldOfChange, wasCleanedAtHome } from "./happened";
+import { isAidKnown, isAidOver, isFreshUrineTold, isPotTold, isTroubleUnjudged, toldOfChange, wasCleanedAtHome } from "./happened";
 import { HARDLY_WORTH, PERHAPS_NOT_WORTH } from "./paragraphs/troubles";
 import { actionSeen, beyondSeen, foundBy, type PerhapsSeen } from "./inspected";
 import { asksOfKind } from "./questions-asked";
@@ -26,7 +26,7 @@ export interface RugForDraft extends PerhapsSeen {
   answers: RugAnswers;
   /** First aid that the client's own words call for, which nobody has asked about yet; none where it was answered. */
   wetByWords?: LetterSign["firstAid"] | null;
-  /** What the client's newest message that speaks of water says of it: later than what they answered. */
+  /** What the client's newest message that speaks of water says of it, where that is later than what was answered or says as that does that it is dry. */
   saidOfWater?: "wet" | "dry" | null;
   /** What the client wrote since they asked, oldest first; absent: nothing. */
   messages?: readonly string[];
@@ -174,23 +174,22 @@ export function keptByCut({ findings }: Assessment): number | null {
   return value && typeof value === "object" && "shareKept" in value && typeof value.shareKept === "number" ? value.shareKept : null;
 }
 
-/** First aid was told by a letter of ours, or they have written that it is dry: a line of it is enough, unless their newest words speak of water again. */
-const isAidKnown = ({ saidOfWater }: RugForDraft, came: Came | null): boolean => saidOfWater === "dry" || (saidOfWater !== "wet" && Boolean(came?.aidTold));
-
 const hasMoved = ({ changed, gone }: Moved): boolean => changed.length + gone.length > 0;
 
 function given({ rug, enquiry, hasTelephone, hasName, hasPage, came }: FactsInput): string[] {
   const moved = came?.moved;
   const inTheirWords = toldOfChange(rug.answers);
   const { assessment: a, wetByWords } = rug;
+  const isOver = isAidOver(rug, enquiry, came === null);
+  const aid = isOver ? null : a.firstAid;
   const isWetOpen = isWetUnknown(a) && !a.firstAid && !wetByWords;
   const asks = asksOf(rug, likelyMechanisms(a));
   const stories = [rug.answers.story, ...(rug.messages ?? [])];
   const has = {
-    improvement: a.improvement, "first-aid": a.firstAid && !isAidKnown(rug, came), "aid-known": a.firstAid && isAidKnown(rug, came), "said-wet": wetByWords, "said-flood": wetByWords === "hands-off",
+    improvement: a.improvement, "first-aid": aid && !isAidKnown(rug, came), "aid-known": aid && isAidKnown(rug, came), "said-wet": wetByWords, "said-flood": wetByWords === "hands-off",
     "clean-price": a.money?.clean, "cut-down-price": a.money?.cutDown, "cut-down-way": a.money?.cutDown && plannedCut(a), "replace-price": replacePrice(a),
     "sent-photos": sawPhotos(a), photos: asks.photos.length, questions: asks.questions.length, "one-ask": asks.one, "lone-ask": asks.photos.length + asks.questions.length === 1,
-    "costs-more": costsMore(a), "price-beside-worth": isPriceBesideWorth(a), "worth-overlaps": isWorthOverlapping(a), "falls-short": fallsShort(a), "price-against-silk": speaksAgainstSilk(a), "wet-unknown": isWetOpen && !isSaidDry(rug), "dry-said": isWetOpen && isSaidDry(rug),
+    "costs-more": costsMore(a), "price-beside-worth": isPriceBesideWorth(a), "worth-overlaps": isWorthOverlapping(a), "falls-short": fallsShort(a), "price-against-silk": speaksAgainstSilk(a), "wet-unknown": isWetOpen && !isSaidDry(rug), "dry-said": (isWetOpen || isOver) && isSaidDry(rug),
     referral: a.advice.referTo, telephone: hasTelephone, name: hasName, "no-page": !hasPage,
     came: came && (came.message || came.answers || came.photos > 0), tested: came?.tested,
     changed: moved?.changed.length, gone: moved?.gone.length, waits: moved?.waits.length,

@@ -1,6 +1,9 @@
 import { FIRST_AID, type AnyAnswer, type ShortLine } from "../trade/first-aid";
 import type { AnswerOf, EnquiryAnswers, QuestionId, RugAnswers } from "../trade/questions";
+import type { Assessment } from "../triage/assessment";
 import { storyDetails, storyHasTrouble } from "../triage/story-tells";
+import { readTold } from "../triage/told";
+import type { Came, RugForDraft } from "./facts";
 
 type Words<Q extends QuestionId> = readonly (readonly [AnswerOf<Q>, string])[];
 
@@ -68,6 +71,22 @@ export function isGasTold(answers: RugAnswers): boolean {
 /** The same while it is wet, or where it was today. */
 export const isGasNow = (answers: RugAnswers, { wetNow }: EnquiryAnswers): boolean =>
   isGasTold(answers) && (wetNow === "wet" || wetNow === "damp" || answers.since === "hour" || answers.since === "day");
+
+/**
+ * Whether it was answered that it is dry, so that first aid for what is wet is over: not for flood water, nor where the meter shows otherwise.
+ * `isFirst`: in a first letter something of the last hour is taken for wet all the same.
+ */
+export function isAnsweredDry({ findings }: Pick<Assessment, "findings">, isFirst: boolean): boolean {
+  const told = readTold(findings);
+  return told.has("wetNow:no") && !told.has("incidents:flood") && !told.has("sign:still-wet") && !(isFirst && told.has("since:hour"));
+}
+
+/** What was wet is dry, by the newest answer and by all that they wrote since; what may be gas outlasts that. */
+export const isAidOver = ({ assessment, answers, saidOfWater }: Pick<RugForDraft, "assessment" | "answers" | "saidOfWater">, enquiry: EnquiryAnswers, isFirst: boolean): boolean =>
+  assessment.firstAid !== null && saidOfWater !== "wet" && !isGasNow(answers, enquiry) && isAnsweredDry(assessment, isFirst);
+
+/** First aid was told by a letter of ours, or they have written that it is dry: a line of it is enough, unless their newest words speak of water again. */
+export const isAidKnown = ({ saidOfWater }: Pick<RugForDraft, "saidOfWater">, came: Came | null): boolean => saidOfWater === "dry" || (saidOfWater !== "wet" && Boolean(came?.aidTold));
 
 /** Which lines of first aid fit: what fits everywhere, and what was told; all but that of products where nothing was. */
 export function aidFits(answers: RugAnswers): readonly ShortLine[] {

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { changesBetween, isOpen, openIn, takenIn, wasIn, type Told } from "../../../lib/reply/changes";
 import { composeDraft, type ComposedDraft } from "../../../lib/reply/draft";
-import type { Came } from "../../../lib/reply/facts";
+import type { Came, RugForDraft } from "../../../lib/reply/facts";
 import { composeFollowing, composeWholeAgain } from "../../../lib/reply/following";
 import { SHIPPED, shippedParagraph, type LibraryRow } from "../../../lib/reply/library";
 import { ANSWER_HERE, openPlaces, openPlacesSay } from "../../../lib/reply/open-places";
@@ -13,9 +13,10 @@ import { FOLLOWING } from "../../../lib/reply/paragraphs/following";
 import { checkLetter, checkSentences, knownOf, WORDS_AND_PHOTOS } from "../../../lib/reply/promises/check";
 import { anyInput } from "./any-input";
 import { CASES } from "./cases";
+import type { RugAnswers } from "../../../lib/trade/questions";
 import type { Assessment } from "../../../lib/triage/assessment";
 import { wordsIn } from "../../../lib/words/words";
-import { inputOf, range, type Sketch } from "./make";
+import { FIRST_AID_SAID, inputOf, range, type Sketch } from "./make";
 
 const MESSAGE: Came = { message: true, answers: false, photos: 0, tested: false };
 const toldBy = ({ text, paragraphs, leftOut }: ComposedDraft): Told => ({ text, paragraphs: [...paragraphs, ...leftOut] });
@@ -100,6 +101,43 @@ describe("composeFollowing", () => {
       const again = composeWholeAgain({ ...first, library: [...SHIPPED, LONG] }, { told: toldBy(composeDraft(first)), came: MESSAGE });
       expect(LIFE.test(again.text.replaceAll("\u00a0", " "))).toBe(false);
       expect(composeFollowing(first, { told: toldBy(again), came: MESSAGE }).text).toBe(SHORT);
+    });
+  });
+
+  describe("once it was answered that what was wet is dry", () => {
+    const spilt = (wetNow: "damp" | "no", since: "hour" | "day" = "day", more: Partial<RugForDraft> = {}, answers: RugAnswers = {}) => {
+      const told = (what: string, value: string) => ({ what, value, strength: "told" as const, decibans: 0 });
+      const evidence = [...WINE.sketch.evidence ?? [], told("wetNow", wetNow), told("since", since), ...(answers.incidents ?? []).map((value) => ({ ...told("incidents", value), value: [value] }))];
+      const input = inputOf({ ...WINE, sketch: { ...WINE.sketch, evidence, rest: { ...WINE.sketch.rest, firstAid: FIRST_AID_SAID } }, answers: { liquid: "water", since, ...answers }, enquiry: { wetNow } });
+      return { ...input, assessments: input.assessments.map((rug) => ({ ...rug, ...more })) };
+    };
+    const after = (input: typeof first, before = spilt("damp", input.assessments[0]?.answers.since === "hour" ? "hour" : "day")) => composeFollowing(input, { told: toldBy(composeDraft(before)), came: MESSAGE });
+    const AID = /still wet|do this first|put nothing on it/i;
+
+    it("has no first aid for what is wet, says what holds where they wrote so, and passes as it is", () => {
+      for (const since of ["hour", "day"] as const) {
+        expect(after(spilt("damp", since)).text).toMatch(AID);
+        const before = composeDraft(spilt("damp", since)).text;
+        const [answered, written] = [after(spilt("no", since)), after(spilt("no", since, { saidOfWater: "dry" }))];
+        for (const { text } of [answered, written]) {
+          expect(text).not.toMatch(AID);
+          expect(checkLetter(text, knownOf(spilt("no", since).assessments), [before])).toEqual([]);
+        }
+        expect([/You write that it is dry\./.test(answered.text), /You write that it is dry\./.test(written.text)]).toEqual([false, true]);
+      }
+    });
+    it("has it again where their newest words are of water", () => expect(after(spilt("no", "day", { saidOfWater: "wet" })).text).toMatch(/do this first/));
+    it("still lets nobody touch what flood water was in, and still warns of what may give off gas", () => {
+      const flood = { incidents: ["flood"] } satisfies RugAnswers;
+      expect(after(spilt("no", "day", {}, flood), spilt("damp", "day", {}, flood)).text).toMatch(/nobody touch/);
+      const gas = { treatments: ["bleach", "vinegar-soda"] } satisfies RugAnswers;
+      expect(after(spilt("no", "day", {}, gas)).text).toMatch(/give off a harmful gas/);
+    });
+    it("holds in a first letter too, but for something of the last hour, which may be wet all the same", () => {
+      expect(composeDraft(spilt("no")).text).not.toMatch(AID);
+      expect(composeDraft(spilt("no", "hour")).text).toMatch(AID);
+      expect(checkLetter(composeDraft(spilt("no")).text, knownOf(spilt("no").assessments))).toEqual([]);
+      expect(checkLetter(composeDraft(spilt("no")).text, knownOf(spilt("no", "hour").assessments))).toMatchObject([{ rule: "left-out" }]);
     });
   });
 

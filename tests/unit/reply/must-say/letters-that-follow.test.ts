@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { newestOfWater } from "../../../../lib/enquiry/wet-by-words";
+import { newestOfWater, saidSince } from "../../../../lib/enquiry/wet-by-words";
 import { composeDraft } from "../../../../lib/reply/draft";
 import type { Came, RugForDraft } from "../../../../lib/reply/facts";
 import { composeFollowing, composeWholeAgain } from "../../../../lib/reply/following";
@@ -82,5 +82,17 @@ describe("newestOfWater", () => {
     expect(newestOfWater([at(3, "It leaked again, and the rug is soaking."), at(1, "It is dry now.")])).toBe("wet");
     expect(newestOfWater([at(1, "It is dry on top, but damp beneath.")])).toBe("wet");
     expect(newestOfWater([at(1, "It is not dry.")])).toBe("wet");
+  });
+});
+
+describe("saidSince", () => {
+  const at = (minute: number, text: string) => ({ at: new Date(Date.UTC(2026, 10, 2, 9, minute)), text });
+  const answered = (isDry: boolean, minute: number) => ({ isDry, at: new Date(Date.UTC(2026, 10, 2, 9, minute)) });
+  it("goes by whichever is newer, the answer or the words, and by older words only where the answer says as they do that it is dry", () => {
+    expect(saidSince([at(1, "It is dry now.")], answered(false, 0))).toBe("dry");
+    expect(saidSince([at(1, "It is dry now.")], answered(true, 5))).toBe("dry");
+    expect(saidSince([at(1, "It is dry now.")], answered(false, 5))).toBeNull();
+    expect(saidSince([at(1, "It is soaking wet.")], answered(true, 5))).toBeNull();
+    expect(saidSince([at(9, "It leaked again, and the rug is soaking."), at(1, "It is dry now.")], answered(true, 5))).toBe("wet");
   });
 });
