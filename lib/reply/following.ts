@@ -4,7 +4,7 @@ import { isTold, type Told } from "./changes";
 import { inToneThatFits, partedBy, shortEnough, type ComposedDraft } from "./draft";
 import type { Came, Moved } from "./facts";
 import { isGasTold } from "./happened";
-import { isSameJudgement, movedSince, placesOf, TOPICS } from "./moved";
+import { isJudged, isSameJudgement, movedSince, placesOf, tellsNothingYet, TOPICS } from "./moved";
 import type { PlaceId } from "./paragraphs/row";
 import { blocks, piecesOf, type DraftInput, type Piece, type Pieces } from "./pieces";
 import { saidOnce } from "./said-once";
@@ -42,7 +42,7 @@ function standingOf(pieces: readonly Piece[], { isNew, isNews }: NewOf, moved: A
     ALWAYS.includes(p.place.id) || changed.includes(p) || BREATHS.some(({ of, limits }) => limits.includes(p.place.id) && isChanged(p.rug, of));
   const isOfRug = (p: Piece) => p.place.of === "rug" && p.place.id !== "heading" && !p.place.ahead;
   return pieces.filter((p) => {
-    if (p.place.id === "since") return moved.length > 0 || changed.some((c) => isOfRug(c) && !NO_ANSWER.includes(c.place.id) && isNews(c));
+    if (p.place.id === "since") return moved.length > 0 || (changed.some((c) => isOfRug(c) && !NO_ANSWER.includes(c.place.id) && !tellsNothingYet(c) && isNews(c)) && pieces.some((o) => isJudged(o) && stands(o)));
     if (p.place.id === "heading") return pieces.some((o) => o.rug === p.rug && isOfRug(o) && stands(o));
     return stands(p);
   });

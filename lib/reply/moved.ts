@@ -25,6 +25,11 @@ const TELLS_NOTHING_YET: readonly string[] = [
   "care-unknown", "life-unknown-wide", "life-wide",
 ];
 
+type Judging = Pick<Piece, "place" | "used">;
+export const tellsNothingYet = ({ used }: Judging): boolean => TELLS_NOTHING_YET.includes(used.id);
+/** Whether a piece judges something of a rug: not where it says that we cannot tell yet, nor where it limits, asks or advises. */
+export const isJudged = (p: Judging): boolean => TOPICS.some(({ places }) => places.includes(p.place.id)) && !tellsNothingYet(p);
+
 type Said = Pick<Piece["used"], "id" | "rug" | "place" | "said" | "text">;
 
 /** What a place judges, by the slot of its figure or of its chance: in whichever words, the same there is the same judgement. */
