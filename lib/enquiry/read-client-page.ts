@@ -1,13 +1,12 @@
 import "server-only";
 import { database, type Prisma } from "../store/database";
 import { NEWEST_FIRST, OLDEST_FIRST } from "../store/row-order";
-import { isFlooded } from "../reply/documents/report-cautions";
-import { givesYears, likelyMechanisms } from "../reply/facts";
+import { likelyMechanisms } from "../reply/facts";
 import { isGasTold } from "../reply/happened";
 import { treatedFirst } from "../reply/treated-first";
-import { DECADES } from "../reply/phrases";
+import { DECADES, lifePhrase } from "../reply/phrases";
 import { titleIn } from "../reply/rug-title";
-import { wordsIn } from "../words/words";
+import { wordsIn, type Words } from "../words/words";
 import { readSettings } from "../workshop/settings";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, type Caller, type Result } from "./caller";
@@ -47,7 +46,9 @@ export async function readClientPage(caller: Caller, now: Date): Promise<Result<
   const [row, workshop] = await Promise.all([database().enquiry.findUnique({ where: { id: caller.enquiryId }, include: PARTS }), readSettings()]);
   if (!row) return NOT_THERE;
   const letters = standingLetters(row.letters.filter((l) => isLetGo(l, now)));
-  const replied = letters.findLast((l) => l.kind === "reply")?.createdAt ?? null;
+  const replies = letters.filter((l) => l.kind === "reply");
+  const words = wordsIn(workshop.locale);
+  const replied: Replied = { at: replies.at(-1)?.createdAt ?? null, texts: replies.map((l) => l.text), words };
   const newest = row.rugs.flatMap((r) => (r.assessments[0] ? [assessmentOf(r.assessments[0].result)] : []));
   const firstAid = firstAidOf(newest, urgenciesOfWords(row));
   const first = row.rugs[0];
@@ -58,9 +59,9 @@ export async function readClientPage(caller: Caller, now: Date): Promise<Result<
     workshop: { name: workshop.name, email: workshop.email || null, telephone: workshop.telephone || null },
     clientName: row.client.name,
     submittedAt: row.submittedAt.toISOString(),
-    standing: clientStanding(row.state, letters.at(-1)?.kind ?? null, wordsIn(workshop.locale)),
+    standing: clientStanding(row.state, letters.at(-1)?.kind ?? null, words),
     firstAid: { isNow: firstAid !== null && letters.length === 0, handsOff: firstAid === "hands-off", isGas: firstAid !== null && row.rugs.some((r) => isGasTold(rugAnswersOf(r.answers))) },
-    rugs: row.rugs.map((rug) => ({ ...rugForClient(rug, replied), title: titleIn(rug.title, wordsIn(workshop.locale), workshop.areaUnit) })),
+    rugs: row.rugs.map((rug) => ({ ...rugForClient(rug, replied), title: titleIn(rug.title, words, workshop.areaUnit) })),
     written: writtenOf(own).map(({ at, text }) => ({ at: at.toISOString(), text })),
     answers: own.length > 0 ? enquiryAnswersOf(row.answers).answers : {},
     letters: letters.map((l) => ({ subject: l.subject, text: wordsOfLetter(l), at: leftAt(l, now).toISOString(), by: l.approvedBy?.name ?? null, enclosures: enclosureViews(l.enclosures) })),
@@ -76,18 +77,23 @@ export async function readClientPage(caller: Caller, now: Date): Promise<Result<
 const standingLetters = (letters: Row["letters"]): Row["letters"] =>
   letters.filter((l, at) => l.state !== "failed" || (!wasGivenUp(l.lastResponse) && !letters.slice(at + 1).some(({ kind }) => kind === l.kind)));
 
+/** What the replies that have left said, the time of the newest, and the words they are written in. */
+interface Replied { at: Date | null; texts: readonly string[]; words: Words }
+const plainly = (text: string): string => text.replaceAll("\u00a0", " ");
+
 /** Of the assessment that stood when the reply was approved; a newer one was read by nobody yet. */
-function rugForClient(rug: Row["rugs"][number], replied: Date | null): Omit<ClientView["rugs"][number], "title"> {
+function rugForClient(rug: Row["rugs"][number], { at: replied, texts, words }: Replied): Omit<ClientView["rugs"][number], "title"> {
   const approved = replied ? rug.assessments.find((a) => a.createdAt <= replied) : undefined;
   const judged = approved ? assessmentOf(approved.result) : null;
+  const life = judged?.lifeYears ?? null;
   const answers = rugAnswersOf(rug.answers.filter((a) => a.from === CLIENT));
   return {
     answers,
     photos: photoViews(rug.photos, answers.labelText),
     spots: clientSpots(rug.photos),
     colours: rugColours(rug.photos),
-    // Where the letter gives no years, as after a flood, or speaks of decades, the page draws no band beside it.
-    lifeYears: judged?.lifeYears && judged.lifeYears.high < DECADES && givesYears(judged) && !isFlooded(judged) ? judged.lifeYears : null,
+    // Years that no letter has told, as after a flood or for want of room, and those it tells as decades, have no band on the page.
+    lifeYears: life && life.high < DECADES && texts.some((text) => plainly(text).includes(plainly(lifePhrase(life, words)))) ? life : null,
     lifeOnce: judged && treatedFirst(likelyMechanisms(judged)),
   };
 }
