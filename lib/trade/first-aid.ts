@@ -72,7 +72,7 @@ export const FIRST_AID: FirstAid = {
   inShort: [
     { fits: "much-water", text: "A wet plug, socket or heated floor: keep off, and touch nothing." },
     { fits: "foul", text: "Sewage, chemicals or mould: do not touch it, and keep everybody out of the room." },
-    { fits: "product", text: "Never mix cleaning products, and put no second one on it." },
+    { fits: "product", text: "Never mix cleaning products." },
     { fits: "always", text: "Keep people, children and pets off it." },
     { fits: "may-touch", text: "Press a plain white cloth straight down, and do not rub." },
     { fits: "may-stay", text: "Put nothing on it, and no more water. Give it air but no heat." },

@@ -192,8 +192,8 @@ export const ENDS: readonly ParagraphRow[] = [
 
   { ...OURS, id: "closing-hard-news", version: 6, place: "closing", when: { ...HARD_NEWS, atLeast: { beyondRepair: 0.9 } },
     text: "We know that you hoped for better news.", tones: { warm: "We know that you hoped for better news, and are sorry not to have it." } },
-  { ...OURS, id: "closing-open-news", version: 1, place: "closing", when: { ...HARD_NEWS, atLeast: HARDLY_WORTH },
-    text: "We would gladly have told you more from here.", tones: { warm: "We would gladly have told you more from here, and are sorry that we cannot." } },
+  { ...OURS, id: "closing-open-news", version: 2, place: "closing", when: { ...HARD_NEWS, atLeast: HARDLY_WORTH },
+    text: "We wish that we could be surer from here.", tones: { warm: "We wish that we could be surer from here, and are sorry that we cannot." } },
 
   { ...OURS, id: "closing-asked", version: 1, place: "closing", when: { is: { advice: ["ask-for-more"], has: ["photos", "questions"] }, not: { who: ["trade"], has: ["said-wet"] } },
     text: "Once we have heard from you, we can tell you more." },

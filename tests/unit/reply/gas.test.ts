@@ -46,3 +46,10 @@ describe("the line of the gas", () => {
     expect(after(VINEGAR)).toContain("our first aid still holds");
   });
 });
+
+describe("first aid in short", () => {
+  it.each<[string, RugAnswers]>([["a product", { liquid: "wine", treatments: ["household-cleaner"] }], ["what may be gas", VINEGAR], ["water", { incidents: ["water"] }], ["nobody knows", {}]])("says once to put nothing on it: %s", (_, answers) => {
+    const { text } = composeDraft(inputOf({ sketch: { fibres: { wool: 0.9 }, rest: { firstAid: FIRST_AID_SAID } }, answers, enquiry: { wetNow: "wet" } }));
+    expect(text.match(/\bput (?:nothing|no)\b/gi)).toHaveLength(1);
+  });
+});
