@@ -12,8 +12,8 @@ export default defineConfig<Options, Options>({
   testDir: "tests/browser",
   outputDir: "test-results/browser",
   globalSetup: "./tests/browser/global-setup.ts",
-  // One waits for its server or its pages while the other goes on; a test's server, database, mail and files are its own.
-  workers: 2,
+  // One waits for its server or its pages while the others go on; a test's server, database, mail and files are its own.
+  workers: 3,
   forbidOnly: Boolean(process.env.CI),
   timeout: 120_000,
   expect: { timeout: 15_000 },
