@@ -12,6 +12,19 @@ const ADVISES = new RegExp([
 ].join("|"), "iu");
 /** The judgement that is asked for by itself, so that it stands in one place, by a name. */
 const JUDGEMENT = /\b(?:write-?offs?|written[- ]off|writ(?:e|ing) it off|total loss|beyond (?:[a-z]+ )?(?:repair|salvage|saving|restoration))\b/iu;
+const PARTY = "(?:cleaners?|retailers?|sellers?|dealers?|shops?|stores?|owners?|clients?|customers?|makers?|manufacturers?|tenants?|landlords?|neighbours?|carriers?|compan(?:y|ies)|whoever(?: \\w+){1,4}?)";
+const TOLD = "\\b(?:says?|said|tells?|told|writes?|wrote|reports?|reported|according to)\\b";
+const DID = "(?:did|does|do|has|have|had|used|uses|left|put|took|let|knew|sold|cut|tore|burnt?|(?:scrub|rub|wash|clean|pull|mis-?\\w|over-?\\w|spoil|ruin|soak|rins|drag|bleach|dye|treat|appl|pour|damag|destroy|neglect)\\w*)";
+/** Somebody who is said to have done something, which no rug shows; what the owner tells may be told as theirs. */
+const DOINGS = new RegExp(`(?<!${TOLD}.*)\\b${PARTY} (?:\\w+ly )?${DID}\\b`, "iu");
+/** What an insurer or a policy is to do. */
+const COVER = /\b(?:covered|insured) (?:by|under|for)\b|\b(?:policy|insurance|insurers?)\b[^.]*\b(?:should|must|ought|has to|have to|will|would|covers?|owes?|pays?)\b/iu;
+/** What no other rule sees, with what to say instead. */
+const ASIDE: readonly (readonly [RegExp, string])[] = [
+  [DOINGS, "Who did what is not seen on a rug. Write what is there: where it is, how large, and of what kind."],
+  [COVER, "Cover and what anybody owes are for others to decide. Write only what was seen."],
+  [JUDGEMENT, "Whether it is beyond economic repair is asked below, and stands in the report by this person’s name. Write here only what was seen."],
+];
 
 /** Why words cannot stand in a report as what was seen, beginning with the first such sentence; null where they can. Quoted lines are read too: a report prints them. */
 export function wrongWithFound(text: string): string | null {
@@ -22,6 +35,6 @@ export function wrongWithFound(text: string): string | null {
     const others = more.length > 0 ? ` There ${more.length === 1 ? "is one more such sentence" : `are ${more.length} more such sentences`}.` : "";
     return [`“${first.sentence}”`, ...first.reasons.map(({ why, suggestion }) => `${why} ${suggestion}`)].join(" ") + others;
   }
-  const judged = sentences.find((s) => JUDGEMENT.test(s));
-  return judged === undefined ? null : `“${judged}” Whether it is beyond economic repair is asked below, and stands in the report by this person’s name. Write here only what was seen.`;
+  const aside = sentences.flatMap((s) => ASIDE.filter(([words]) => words.test(s)).map(([, say]) => `“${s}” ${say}`));
+  return aside[0] ?? null;
 }

@@ -22,6 +22,13 @@ const REFUSED: readonly (readonly [string, RegExp])[] = [
   ["It is perfectly safe to wash it.", /“It is perfectly safe/],
   ["It is a total write-off.", /asked below, and stands in the report by this person’s name/],
   ["Beyond economic repair.", /asked below/],
+  ["Wear as is usual with dogs; the last cleaner did not rinse it.", /Who did what is not seen on a rug/],
+  ["The retailer mis-described the rug as jute.", /Who did what is not seen on a rug/],
+  ["The shop sold them rubbish and knew it; the pile is flat.", /Who did what is not seen on a rug/],
+  ["The owner scrubbed it and pulled the fibres out.", /Who did what is not seen on a rug/],
+  ["Whoever cleaned it last left soap in it.", /Who did what is not seen on a rug/],
+  ["The damage should be covered by the policy.", /Cover and what anybody owes/],
+  ["The insurer ought to pay for a new one.", /[Cc]over/],
   ["> The seller lied about the fibre.", /Who did what cannot be judged/],
 ];
 const ALLOWED = [
@@ -50,6 +57,10 @@ const ALLOWED = [
   "Dye ran when a corner was wetted with warm water and soap.",
   "Hand-knotted, wool on cotton, about 120,000 knots to the square metre.",
   "Whose fault it is I cannot say.",
+  "According to the owner a shop cleaned it in spring.",
+  "The owner was present and showed where the pot stood.",
+  "Soap is left in the pile: it foams when wetted.",
+  "The shop’s label is sewn to one corner.",
   "Holes from moths along the left edge, twelve in all.",
   "Glue, 5 by 8 cm, hard; it has gone through to the back.",
 ];
