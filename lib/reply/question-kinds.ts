@@ -33,6 +33,8 @@ const LEAVE_IT = ["outlook-leave-alone", "outlook-sound", "keep", "keep-priced",
 const MAY_I = "\\b(?:can|may|should|could|shall|must|do|would|ought|am|are|let)\\b(?: \\w+){0,2}? ?\\b(?:i|we|me|us)\\b|\\b(?:ok(?:ay)?|all right|alright|fine|safe|good|any (?:good|use|help)|worth|enough|idea|harm) (?:\\w+ )?(?:to|if|in)\\b|\\b(?:does|do|will|would) \\w+(?: \\w+)? (?:help|work)\\b|\\b(?:what|how) about\\b";
 /** What households put on a mark. */
 const REMEDY = "\\b(?:vinegar|bleach|ammonia|baking (?:soda|powder)|bicarb\\w*|soda|salt|lemon|peroxide|oxi\\w*|soap|suds|washing-?(?: ?up)? (?:liquid|powder)|detergent|shampoo|stain removers?|(?:carpet|rug|household) (?:cleaner|spray|foam|powder)|talc\\w*|cornflour|alcohol|spirits?|vodka|white wine|nail (?:varnish|polish) remover|acetone|white spirit|petrol|hairspray|shaving foam|toothpaste|cat litter)\\b";
+/** Before it: that it is put on the rug, or how it would do. */
+const PUT = "put|putting|us(?:e|ing)|try|trying|appl\\w+|dab\\w*|spray\\w*|sprinkl\\w*|pour\\w*|rub\\w*|treat\\w*|add\\w*|with|about|in|would|does|will|i|we";
 const FLAME = "\\b(?:burn|burns|burning|singe|singeing|flame|lighter|match(?:es)?|set (?:fire|light) to)\\b";
 const REPLACE = ["replace", "replace-priced", "replace-dear", "replace-dear-priced", "replace-seen", "replace-seen-priced"];
 /** What it would fetch, and not whether the work is worth it. */
@@ -78,7 +80,7 @@ const ANSWERED: readonly QuestionKind[] = [
   { id: "seller", words: /\b(?:money back|refund\w*|compensat\w*|send it back|return it|take it back|mis-?sold|cheated|conned|seller|shop|dealer|store)\b/u, places: [], ids: CLAIMS },
   { id: "fault", words: /\bwhose fault\b|\bwho(?:'s| is| was)? (?:at fault|liable|responsible|to blame)\b|\bwho (?:pays|should pay|will pay|has to pay)\b/u, places: [], ids: ["claim", "claim-trade", "claim-seller", "claim-seller-of-other", "claim-seller-of-silk"] },
   { id: "at-home", words: /\b(?:at home|myself|ourselves|(?:can|may|should|could|shall|must) (?:i|we) (?:just )?(?:clean|wash|scrub|rinse|hose|treat|use|try|put|shampoo|soak))\b/u, places: ["refuse"], ids: [] },
-  { id: "remedy", words: new RegExp(`^(?=.*(?:${MAY_I})).*${REMEDY}`, "u"), places: [], ids: ["special-asked-remedy"] },
+  { id: "remedy", words: new RegExp(`^(?=.*(?:${MAY_I})).*\\b(?:${PUT})\\b(?: \\w+){0,3}? ${REMEDY}`, "u"), places: [], ids: ["special-asked-remedy"] },
   { id: "flame", words: new RegExp(`^(?=.*(?:${MAY_I})).*${FLAME}.*\\b(?:thread|fibre|fiber|strand|tuft|yarn|bit|piece|fringe|it)\\b|\\bburn test\\b`, "u"), places: [], ids: ["special-asked-flame"] },
   { id: "what-now", words: /\bwhat (?:should|shall|can|do|must|could) (?:i|we) do\b|\bwhat (?:do|would) you (?:suggest|advise|recommend)\b|\bwhat (?:now|next)\b/u, places: ["first-aid", "trade-call", "next-step"], ids: [] },
   { id: "their-customer", words: /\btell (?:her|him|them|my (?:customer|client))\b/u, places: ["customer"], ids: [] },

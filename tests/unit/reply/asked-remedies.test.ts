@@ -12,7 +12,7 @@ const REMEDIES = [
 const FLAMES = ["Can I burn a thread to find out?", "Should I hold a lighter to a bit of the fringe?", "Is it ok to singe a fibre?", "Could we do a burn test?", "May I set light to a strand?"];
 const NEITHER = [
   "Can it be saved?", "My neighbour put vinegar on it. Can it be saved?", "We bleached the floor beside it. What does it cost?", "Can you tell what the shampoo has done?", "Is the soap still in it?", "It has a burn from the fire, can you mend it?",
-  "Is it silk?", "Do you use bleach?", "Can you match the colour?", "Will the salt come out?",
+  "Is it silk?", "Do you use bleach?", "Can you match the colour?", "Will the salt come out?", "Should I wash it again to get the soap out?", "Can you get the vinegar out again?",
 ];
 
 describe("asking leave to do something to it", () => {
