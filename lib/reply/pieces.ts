@@ -81,18 +81,28 @@ function fits(row: LibraryRow, subject: Subject, tone: Tone): Fit[] {
   return text === null ? [] : [{ row, template, text, parts, chance, isTold: row.told !== undefined && holds(row.told, facts) }];
 }
 
+/** What else speaks of something that they told, of each thing one row; nothing of what is spoken of already. */
+function toldBeside(taken: readonly Fit[], all: readonly Fit[]): Fit[] {
+  const keyOf = ({ row }: Fit) => JSON.stringify(row.told);
+  const said = new Set(taken.filter((f) => f.isTold).map(keyOf));
+  const more = all.filter((f) => f.isTold && !taken.includes(f) && !said.has(keyOf(f)));
+  return more.filter((f, at) => more.findIndex((o) => keyOf(o) === keyOf(f)) === at);
+}
+
 function piecesAt(place: Place, subject: Subject, library: readonly LibraryRow[], tone: Tone): Piece[] {
   if (place.when && !holds(place.when, subject.facts)) return [];
   const all = library.filter((row) => row.place === place.id).flatMap((row) => fits(row, subject, tone));
   const taken = (place.likeliestFirst ? all.sort((a, b) => b.chance - a.chance) : all).slice(0, place.take);
-  const unsaid = taken.some((f) => f.isTold) ? [] : all.filter((f) => f.isTold).slice(0, 1);
+  const unsaid = toldBeside(taken, all);
+  // Of what they told one row stands whatever the length, and the rest where there is room.
+  const stands = taken.some((f) => f.isTold) ? 0 : 1;
   const { rug } = subject;
   const besideEvidence = (row: LibraryRow, template: string): Piece["besideEvidence"] => {
     const [before, after] = template.split("{evidence}").map((part) => textOf(row, part, subject));
     return before && after ? { before, after } : null;
   };
-  return [...taken, ...unsaid].map(({ row, row: { language, id, version, from }, template, text, parts, isTold }, at) => ({
-    text, parts, joins: (place.joins && !(place.ahead && rug === 0)) || at > 0, spare: place.spare && at >= place.spare.from && !isTold ? place.spare.rank : null, place, rug,
+  return [...taken, ...(place.spare ? unsaid : unsaid.slice(0, stands))].map(({ row, row: { language, id, version, from }, template, text, parts, isTold }, at) => ({
+    text, parts, joins: (place.joins && !(place.ahead && rug === 0)) || at > 0, spare: place.spare && at >= place.spare.from && !(isTold && at < taken.length + stands) ? place.spare.rank : null, place, rug,
     besideEvidence: besideEvidence(row, template), used: { language, id, version, from, text: template, place: place.id, rug, said: text },
   }));
 }

@@ -15,6 +15,8 @@ const SEEN_CHANGES = ["browner", "ring", "paler", "faded", "ran", "stiff", "roug
 /** Said where no paragraph with its chance is: it is small, or too little comes back for “sooner is better”. */
 const URINE_COUNTS = "The urine you told us of counts too: as it dries it sets, and it can change the dye.";
 
+const URINE_CHANGED = "It is {chance} that urine has changed the dye or the fibre itself.";
+
 /** What people are told where it is likely, or was told; a letter in a person's own words has to say as much. */
 export const CAUTION_WORDS = {
   flood: "Flood and waste water can make you ill. Please let nobody touch the rug, not even to blot it, and ask a flood-damage firm to see to the room first.",
@@ -62,8 +64,10 @@ export const CAUSES: readonly ParagraphRow[] = [
     text: URINE_COUNTS },
   { ...TRADE, id: "cause-urine-old-unseen", version: 1, place: "cause", told: TOLD_FRESH, when: { is: { mechanisms: ["urine-old"], changes: ["smell"] }, not: { changes: SEEN_CHANGES } }, about: "urine-old",
     text: "It is {chance} that the urine has set. It can change the dye or the fibre itself, and that may show only later." },
-  { ...TRADE, id: "cause-urine-old", version: 2, place: "cause", told: TOLD_FRESH, when: { is: { mechanisms: ["urine-old"] } }, about: "urine-old",
-    text: "It is {chance} that urine has changed the dye or the fibre itself." },
+  { ...TRADE, id: "cause-urine-old", version: 3, place: "cause", told: TOLD_FRESH, when: { is: { mechanisms: ["urine-old"], changes: SEEN_CHANGES } }, about: "urine-old",
+    text: URINE_CHANGED },
+  { ...TRADE, id: "cause-urine-old-untold", version: 1, place: "cause", told: TOLD_FRESH, when: { is: { mechanisms: ["urine-old"] }, not: { changes: ["smell", ...SEEN_CHANGES] } }, about: "urine-old",
+    text: URINE_CHANGED },
   { ...BROWN_LINES, id: "cause-water-mark-unseen", version: 1, place: "cause", when: { is: { mechanisms: ["water-mark"] }, not: { changes: ["ring"] } }, about: "water-mark",
     text: "It is {chance} that a water mark is left: water carries soil to the edge of the wet place and leaves it there." },
   { ...BROWN_LINES, id: "cause-water-mark", version: 2, place: "cause", when: { is: { mechanisms: ["water-mark"], changes: ["ring"] } }, about: "water-mark",

@@ -207,10 +207,17 @@ describe("composeDraft, edges", () => {
       expect(smelling("smell")).toMatch(/It is likely that the urine has set\. It can change the dye or the fibre itself, and that may show only later\./);
       expect(smelling("smell", "browner")).toMatch(/urine has changed the dye or the fibre itself/);
       expect(smelling("smell")).not.toMatch(/has changed/);
+      const alone = (changes: RugAnswers["changes"]) => composeDraft(inputOf({ sketch: { fibres: { wool: 0.9 }, mechanisms: { "urine-old": 0.8 }, rest: ranged }, answers: { ...told("week"), ...(changes ? { changes } : {}) } })).text.match(/urine has set|urine has changed/g);
+      expect([alone(["smell"]), alone(["browner"]), alone(undefined)]).toEqual([["urine has set"], ["urine has changed"], ["urine has changed"]]);
     });
     it("says it once, and of older or other trouble nothing", () => {
       expect(draft({ "urine-fresh": 0.7, "urine-old": 0.4 }, told("day"), ranged).match(/urine (?:is still|has changed|you told)/g)).toHaveLength(1);
       for (const answers of [told("longer"), told("month"), { incidents: ["spill"], liquid: "wine", since: "hour" } satisfies RugAnswers]) expect(draft({}, answers, ranged)).not.toMatch(/urine/);
+    });
+    it("says of each thing that was told what it may be, where there is room", () => {
+      const text = composeDraft(inputOf({ sketch: { fibres: { wool: 0.9 }, mechanisms: { "dye-bleed": 0.9, "browning-cleaning": 0.8, shrinkage: 0.7, "pile-distortion": 0.6, matting: 0.5 }, rest: { improvement: range(20, 40, 60) } }, answers: { incidents: ["washed-home"], changes: ["ran", "browner", "wavy", "stiff"] } })).text;
+      for (const cause of [/a dye has run/, /the brown comes with drying/, /drawn in or gone out of shape/, /pushed out of shape where it was wet/]) expect(text).toMatch(cause);
+      expect(text).not.toMatch(/feet or furniture/);
     });
     it("keeps it in a letter that is too long for its other causes", () => {
       const wordy = { ...ranged, lifeYears: range(2, 4, 6), worse: 0.3, beyondRepair: 0.5, money: { currency: "GBP", clean: range(100, 150, 200), cutDown: range(300, 400, 500), replace: range(500, 700, 900), valueToday: range(80, 150, 220) }, firstAid: FIRST_AID_SAID };
