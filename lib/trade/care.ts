@@ -141,7 +141,7 @@ export const LEFT_AS_IT_IS: readonly LeftRow[] = [
   { when: "insects", from: 0.33, verdict: "ruled-out", say: "insects go on eating and spread to other wool, so they are dealt with first", ...practice },
   { when: "mould", from: 0.33, verdict: "ruled-out", say: "mould can harm people and goes on while it is damp, so it is dried and seen first", ...practice },
   { when: "urine-fresh", from: 0.33, verdict: "suitable", say: "but fresh urine sets and turns alkaline within days", ...practice },
-  { when: "urine-old", from: 0.33, verdict: "suitable", say: "but the smell comes back in damp weather", ...practice },
+  { when: "urine-old", from: 0.33, verdict: "suitable", say: "but the smell may come back in damp weather", ...practice },
   { when: "food-fresh", from: 0.33, verdict: "suitable", say: "but a fresh mark comes out best while it is fresh", ...practice },
 ];
 

@@ -22,7 +22,7 @@ const WET: Condition["is"] = { offered: CLEANING, wet: ["wet", "damp"] };
 const AT_ALL_DRY = "Once it is dry, if it is cleaned at all, then {methods}, and only after a test in a hidden corner.";
 const ALL_THE_SAME_DRY = "Once it is dry, if it is cleaned all the same, then {methods}, and only after a test in a hidden corner.";
 /** What it lost is looks alone: nothing that takes its use, and no bare patch. */
-const KEEPS_USE: Condition["not"] = { age: ["antique"], changes: ["bare", "spots"], mechanisms: LOST_USE };
+const KEEPS_USE: Condition["not"] = { age: ["antique"], changes: ["bare", "spots"], mechanisms: LOST_USE, inspection: ["beyond"] };
 const KEPT: Condition["is"] = { advice: ["advise-claim-or-replacement"], top: LOOKS };
 /** The years of a rug that something still lives in count only from when nothing does. */
 const guessOnce = (once: string) => `Until we know the fibre, the life it has left is an open guess: {life} in ordinary use, once ${once}.`;

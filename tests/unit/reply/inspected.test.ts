@@ -36,6 +36,14 @@ describe("a letter about a rug that somebody here has inspected", () => {
     expect(text).toMatch(/It is likely that saving it is not worth the cost[^]*?nobody here has inspected it/);
     expect(text).toContain("Only an inspection and tests could change our answer.");
   });
+  it("hurries nobody to have seen what was seen, and does not call a loss one of looks alone where they found it beyond repair", () => {
+    const faded = (inspection: Parameters<typeof inspected>[1]) => composeDraft(inspected(worthless({ beyondRepair: 0.8, advice: action("advise-claim-or-replacement"), urgency: { level: "a-week", why: "" } }, "fading"), inspection)).text;
+    expect(faded(null)).toMatch(/looks and not use/);
+    expect(faded(BEYOND)).not.toMatch(/looks and not use|keep it as it is/);
+    const eaten = (inspection: Parameters<typeof inspected>[1]) => composeDraft(inspected(worthless({ beyondRepair: 0.1, advice: action("quote-with-limits"), urgency: { level: "a-week", why: "" } }, "insects"), inspection)).text;
+    expect(eaten(null)).toMatch(/seen to within a week/);
+    expect(eaten(NOT_BEYOND)).not.toMatch(/seen to within/);
+  });
   it("advises no work on what was found beyond economic repair, and quotes for what was not", () => {
     const of = (id: (typeof ACTIONS)[number], inspection: Inspected) => composeDraft(inspected(worthless({ advice: action(id) }), inspection)).text;
     for (const id of ["routine-clean", "inspect-and-test", "quote-with-limits", "ask-for-more"] as const) expect(of(id, BEYOND)).not.toMatch(/We would clean it|would cost about £|we estimate/);
