@@ -142,11 +142,17 @@ async function makeReady(): Promise<MadeReady> {
   await server.end();
   return { folder, invitation: invitationIn(server.log()) };
 }
-let ready: Promise<MadeReady> | undefined;
+/** The owner's link opens for ten minutes only (`INVITATION_MS` in lib/staff/invitations.ts): for half of them a copy may be begun with it, and the other half is the test's. */
+const COPIED_FOR_MS = 5 * 60_000;
+let ready: { readonly at: number; readonly made: Promise<MadeReady> } | undefined;
+function readyNow(): Promise<MadeReady> {
+  if (ready === undefined || Date.now() - ready.at > COPIED_FOR_MS) ready = { at: Date.now(), made: makeReady() };
+  return ready.made;
+}
 
 /** A copy of what was made ready once, served as `npm start` serves it: making it ready takes longer than serving. */
 async function startCopy(port: number, env: Record<string, string>) {
-  const { folder, invitation } = await (ready ??= makeReady());
+  const { folder, invitation } = await readyNow();
   const dataDir = await mkdtemp(path.join(os.tmpdir(), "plainpile-desk-"));
   await cp(folder, dataDir, { recursive: true });
   const databaseUrl = fileIn(dataDir);
