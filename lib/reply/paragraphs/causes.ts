@@ -9,7 +9,7 @@ const BROWNINGS: readonly MechanismId[] = ["browning-cleaning", "browning-use"];
 /** They told us of urine within the week: that is said beside whatever is likelier. */
 const TOLD_FRESH: Condition = { is: { has: ["urine-told-fresh"] } };
 /** How an owner says it changed: the first thing they ask about is not left out for what is likelier, nor for length. */
-const [TOLD_STIFF, TOLD_BROWN, TOLD_RUN, TOLD_WAVY] = (["stiff", "browner", "ran", "wavy"] as const).map((change): Condition => ({ is: { changes: [change] }, not: { who: ["trade"] } })) as [Condition, Condition, Condition, Condition];
+const toldBy = (change: ChangeId): Condition => ({ is: { changes: [change] }, not: { who: ["trade"] } });
 /** Changes of the colour or the pile that somebody has seen. */
 const SEEN_CHANGES = ["browner", "ring", "paler", "faded", "ran", "stiff", "rough", "spots", "bare", "flat"] as const satisfies readonly ChangeId[];
 /** Said where no paragraph with its chance is: it is small, or too little comes back for “sooner is better”. */
@@ -38,21 +38,21 @@ export const CAUSES: readonly ParagraphRow[] = [
     text: `It is {chance} that insects have fed on it. ${CAUTION_WORDS.insects}` },
   { ...TRADE, id: "cause-bleaching", version: 1, place: "cause", when: { is: { mechanisms: ["bleaching"] } }, about: "bleaching",
     text: "It is {chance} that something put on it took the colour out. Lost colour rarely comes back, whatever is done." },
-  { ...WET_VISCOSE, id: "cause-distortion-open", version: 1, place: "cause", told: TOLD_STIFF, when: { is: { mechanisms: ["pile-distortion"], leading: WATER_SHY, certainty: ["unknown", "open"] } }, about: "pile-distortion",
+  { ...WET_VISCOSE, id: "cause-distortion-open", version: 1, place: "cause", told: toldBy("stiff"), when: { is: { mechanisms: ["pile-distortion"], leading: WATER_SHY, certainty: ["unknown", "open"] } }, about: "pile-distortion",
     text: "It is {chance} that the pile was pushed out of shape where it got wet. If it holds viscose, it seldom lies right again." },
-  { ...WET_VISCOSE, id: "cause-distortion-viscose", version: 2, place: "cause", told: TOLD_STIFF, when: { is: { mechanisms: ["pile-distortion"], leading: WATER_SHY }, not: { certainty: ["unknown", "open"] } }, about: "pile-distortion",
+  { ...WET_VISCOSE, id: "cause-distortion-viscose", version: 2, place: "cause", told: toldBy("stiff"), when: { is: { mechanisms: ["pile-distortion"], leading: WATER_SHY }, not: { certainty: ["unknown", "open"] } }, about: "pile-distortion",
     text: "It is {chance} that the pile burst or matted where it got wet. This fibre seldom lies right again." },
-  { ...TRADE, id: "cause-distortion", version: 1, place: "cause", told: TOLD_STIFF, when: { is: { mechanisms: ["pile-distortion"] }, not: { leading: WATER_SHY } }, about: "pile-distortion",
+  { ...TRADE, id: "cause-distortion", version: 1, place: "cause", told: toldBy("stiff"), when: { is: { mechanisms: ["pile-distortion"] }, not: { leading: WATER_SHY } }, about: "pile-distortion",
     text: "It is {chance} that the pile was pushed out of shape where it was wet or rubbed." },
-  { ...BROWN_LINES, id: "cause-browning-cleaning", version: 6, place: "cause", told: TOLD_BROWN, when: { is: { mechanisms: ["browning-cleaning"] }, not: { has: ["no-haste", "little-hope"] } }, about: "browning-cleaning",
+  { ...BROWN_LINES, id: "cause-browning-cleaning", version: 6, place: "cause", told: toldBy("browner"), when: { is: { mechanisms: ["browning-cleaning"] }, not: { has: ["no-haste", "little-hope"] } }, about: "browning-cleaning",
     text: "It is {chance} that the brown comes with drying: water draws brown matter up the pile. The longer it stays, the harder it is to move." },
-  { ...BROWN_LINES, id: "cause-browning-cleaning-unhurried", version: 4, place: "cause", told: TOLD_BROWN, when: { is: { mechanisms: ["browning-cleaning"], has: ["no-haste", "little-hope"] } }, about: "browning-cleaning",
+  { ...BROWN_LINES, id: "cause-browning-cleaning-unhurried", version: 4, place: "cause", told: toldBy("browner"), when: { is: { mechanisms: ["browning-cleaning"], has: ["no-haste", "little-hope"] } }, about: "browning-cleaning",
     text: "It is {chance} that the brown comes with drying: water draws brown matter up the pile." },
-  { ...BROWN_LINES, id: "cause-browning-use", version: 2, place: "cause", told: TOLD_BROWN, when: { is: { mechanisms: ["browning-use"] } }, about: "browning-use",
+  { ...BROWN_LINES, id: "cause-browning-use", version: 2, place: "cause", told: toldBy("browner"), when: { is: { mechanisms: ["browning-use"] } }, about: "browning-use",
     text: "It is {chance} that damp in daily use has browned the pile." },
-  { ...TRADE, id: "cause-dye-bleed-wet", version: 2, place: "cause", told: TOLD_RUN, when: { is: { mechanisms: ["dye-bleed"], wet: ["wet", "damp"] } }, about: "dye-bleed",
+  { ...TRADE, id: "cause-dye-bleed-wet", version: 2, place: "cause", told: toldBy("ran"), when: { is: { mechanisms: ["dye-bleed"], wet: ["wet", "damp"] } }, about: "dye-bleed",
     text: "It is {chance} that a dye has run. While the rug is wet the dye may run on; please let no more water get to it." },
-  { ...TRADE, id: "cause-dye-bleed", version: 3, place: "cause", told: TOLD_RUN, when: { is: { mechanisms: ["dye-bleed"] }, not: { wet: ["wet", "damp"] } }, about: "dye-bleed",
+  { ...TRADE, id: "cause-dye-bleed", version: 3, place: "cause", told: toldBy("ran"), when: { is: { mechanisms: ["dye-bleed"] }, not: { wet: ["wet", "damp"] } }, about: "dye-bleed",
     text: "It is {chance} that a dye has run. Please keep it dry, so that the dye runs no further." },
   { ...TRADE, id: "cause-urine-fresh", version: 5, place: "cause", told: TOLD_FRESH, when: { is: { mechanisms: ["urine-fresh"] }, not: { has: ["little-hope", "no-haste"] } }, about: "urine-fresh",
     text: "It is {chance} that the urine is still fresh enough to work on. It sets within days, so sooner is better." },
@@ -84,7 +84,7 @@ export const CAUSES: readonly ParagraphRow[] = [
     text: "It is {chance} that feet or furniture have pressed it flat or worn it down. It is wear, and cleaning lifts only a part of it." },
   { ...TRADE, id: "cause-fading", version: 2, place: "cause", when: { is: { mechanisms: ["fading"] } }, about: "fading",
     text: "It is {chance} that light has faded it. Lost colour does not come back by cleaning; a curtain, or turning the rug, slows the fading." },
-  { ...TRADE, id: "cause-shrinkage", version: 1, place: "cause", told: TOLD_WAVY, when: { is: { mechanisms: ["shrinkage"] } }, about: "shrinkage",
+  { ...TRADE, id: "cause-shrinkage", version: 1, place: "cause", told: toldBy("wavy"), when: { is: { mechanisms: ["shrinkage"] } }, about: "shrinkage",
     text: "It is {chance} that the rug has drawn in or gone out of shape. Whether it can be eased back shows only on the bench." },
   { ...TRADE, id: "cause-backing", version: 1, place: "cause", when: { is: { mechanisms: ["backing-failure"] } }, about: "backing-failure",
     text: "It is {chance} that the latex that holds the backing is breaking up. It sheds dust, and water would loosen it more." },

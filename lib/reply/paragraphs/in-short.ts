@@ -3,6 +3,8 @@ import { OURS } from "./sources";
 import { CLEANING, HARDLY_WORTH, PERHAPS_NOT_WORTH } from "./troubles";
 import { LIKELY_WORTH } from "./worth";
 
+const MORE_FIRST = "Of rug {number} we need to know more first.";
+
 /** The answer of each of several rugs in one sentence, before any of them is spoken of at length: who writes about two rugs reads of both at once. In the order of what comes first. */
 export const IN_SHORT: readonly ParagraphRow[] = [
   { ...OURS, id: "in-short-wet", version: 1, place: "in-short", when: { is: { has: ["first-aid", "aid-known"] } }, text: "For rug {number} what stands above comes first." },
@@ -14,8 +16,8 @@ export const IN_SHORT: readonly ParagraphRow[] = [
   { ...OURS, id: "in-short-not-worth", version: 1, place: "in-short", when: { not: { age: ["antique"] }, atLeast: HARDLY_WORTH }, text: "Rug {number} is {beyond} not worth the cost of cleaning." },
   { ...OURS, id: "in-short-refer", version: 1, place: "in-short", when: { is: { advice: ["refer"] } }, text: "Rug {number} belongs first in other hands than ours." },
   { ...OURS, id: "in-short-not-ours", version: 1, place: "in-short", when: { is: { advice: ["not-our-work"] } }, text: "Rug {number} is no work for us." },
-  { ...OURS, id: "in-short-asks", version: 1, place: "in-short", when: { is: { advice: ["ask-for-more"] } }, text: "Of rug {number} we need to know more first." },
-  { ...OURS, id: "in-short-unknown", version: 1, place: "in-short", when: { is: { certainty: ["unknown"] } }, text: "Of rug {number} we need to know more first." },
+  { ...OURS, id: "in-short-asks", version: 1, place: "in-short", when: { is: { advice: ["ask-for-more"] } }, text: MORE_FIRST },
+  { ...OURS, id: "in-short-unknown", version: 1, place: "in-short", when: { is: { certainty: ["unknown"] } }, text: MORE_FIRST },
   { ...OURS, id: "in-short-worth", version: 1, place: "in-short", when: LIKELY_WORTH, text: "Rug {number} is likely worth cleaning." },
   { ...OURS, id: "in-short-leave", version: 1, place: "in-short", when: { is: { advice: ["leave-alone"] } }, text: "Rug {number} can stay as it is." },
   { ...OURS, id: "in-short-even", version: 1, place: "in-short", when: { not: { age: ["antique"] }, atLeast: PERHAPS_NOT_WORTH }, text: "Whether rug {number} is worth cleaning is open from here." },

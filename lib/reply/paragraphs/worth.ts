@@ -33,7 +33,7 @@ export const LIKELY_WORTH: Condition = { is: { advice: OFFERED, offered: CLEANIN
  * change it, before how much may come back and before any price; at even odds it stands after the outlook, or before it where the client asked just that. It says what speaks
  * against the work: the cost, how little comes back, the years left; where what the rug is worth decides, and that is known
  * only roughly, it says so. Where the cost may be more than the worth, both stand there as ranges if they are known. Where we would rather not take the money, that stands beside a small range, or after a good one
- * beside what to do instead, and no price for the same work stands in the letter. Where it probably is worth it, and cleaning
+ * beside what to do instead, and the work has no price but the one that speaks against it, or that they asked. Where it probably is worth it, and cleaning
  * is what we offer, that is said as plainly. One sentence of a paragraph speaks of worth. Once somebody here has inspected it, their
  * judgement stands there by their name, and no chance of the program's beside it.
  */
