@@ -6,7 +6,7 @@ import { CLASSES, OTHER, classIndex, recordOf, vectorOf, weightedMean, type Clas
 import { findConflicts } from "./conflicts";
 import { distinctFindings, findingKey } from "./distinct-findings";
 import { collectEvidence, possibleFindings, type EvidenceContext, type EvidenceItem } from "./evidence";
-import type { Finding } from "./finding";
+import { isGift, type Finding } from "./finding";
 import { intervals } from "./interval";
 import { sayFinding } from "./say-finding";
 import { capInto, capsFor, decibansOf, isTest, weighInto } from "./weigh";
@@ -77,7 +77,7 @@ function weighed(findings: readonly Finding[], model: Model, { balance, yearNow 
   }
   return distinctFindings(findings)
     .map((f) => ({ f, db: share.get(findingKey(f)) }))
-    .map(({ f, db }) => ({ what: f.what, value: f.value, strength: f.strength, from: f.from, decibans: db ?? 0, ...sayFinding(f, { decibans: db ?? null, yearNow }, balance) }))
+    .map(({ f, db }) => ({ what: f.what, value: f.value, strength: f.strength, from: f.from, decibans: db ?? 0, ...sayFinding(f, { decibans: db ?? null, yearNow, isGift: isGift(findings) }, balance) }))
     .sort((a, b) => Math.abs(b.decibans) - Math.abs(a.decibans));
 }
 
@@ -109,7 +109,7 @@ export function believe(findings: readonly Finding[], settings: TriageSettings, 
   return {
     fibres, probabilities: recordOf(model.point), balance,
     findings: weighed(findings, model, { balance, yearNow: context.year }),
-    conflicts: findConflicts(model.items),
+    conflicts: findConflicts(model.items, isGift(findings)),
     hypothetical: (extra) => recordOf(modelOf([...findings, ...extra], prior, context).point),
     answerDistribution: (what) => answerChances(what, model),
   };

@@ -21,8 +21,9 @@ const contradicts = (item: EvidenceItem, claim: NamedFibre) =>
 /**
  * Pairs of findings that cannot well both be right: a claim by label or seller, and a finding far rarer with the claimed
  * fibre than with another. A conflict is itself a finding, and often the answer. The label comes first in its pairs.
+ * `isGift`: of a rug that its owner did not buy.
  */
-export function findConflicts(items: readonly EvidenceItem[]): Assessment["conflicts"] {
+export function findConflicts(items: readonly EvidenceItem[], isGift = false): Assessment["conflicts"] {
   const claims = items.flatMap((item) => item.findings.flatMap((finding) => ({ what: item.what, finding, fibre: claimOf(finding) })))
     .filter((c): c is typeof c & { fibre: NamedFibre } => c.fibre !== null);
   const pairs = new Map<string, Assessment["conflicts"][number]>();
@@ -32,7 +33,7 @@ export function findConflicts(items: readonly EvidenceItem[]): Assessment["confl
       if (pairs.has(key)) continue;
       const sides = [{ what, finding }, { what: item.what, finding: item.findings[0] as Finding }];
       if (item.what === "label") sides.reverse();
-      const [a, b] = sides.map((s) => tellFinding(s.finding)) as [Told, Told];
+      const [a, b] = sides.map((s) => tellFinding(s.finding, undefined, isGift)) as [Told, Told];
       pairs.set(key, {
         between: sides.map((s) => s.what) as [string, string],
         staff: `These do not agree: ${a.staff}; ${b.staff}.`,

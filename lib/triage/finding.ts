@@ -24,6 +24,9 @@ export const SPOILT_PHOTO = "photo-spoilt";
 /** The finding that a person of the workshop decided on the rug's plan not to cut it down; its plan keeps the decision by this name too. It is weighed for nothing. */
 export const KEPT_WHOLE = "kept-whole";
 
+/** Whether a rug was a gift or inherited: its owner bought it from nobody, and knows a seller's words only through others. */
+export const isGift = (findings: readonly Pick<Finding, "what" | "value">[]): boolean => findings.some(({ what, value }) => what === "boughtWhere" && value === "gift");
+
 export interface Finding {
   /** The kind of evidence: a row of the evidence table, e.g. `shine`, `label`, `price-per-m2`, `liquid`. */
   readonly what: string;

@@ -77,18 +77,21 @@ const CLAUSES: Readonly<Record<string, (fields: Record<string, unknown>, tells: 
   size: (v, { size }) => both(`it measures ${size(Number(v["widthCm"]), Number(v["lengthCm"]))}`),
 };
 
-/** What was found, as a clause without capital or full stop. */
-export function tellFinding(finding: Finding, tells: Tells = PLAIN): Told {
+/** What it was called when it was sold; of a gift, by whoever passed it on. */
+function calledClause(value: FindingValue, isGift: boolean): Told {
+  if (value === "nothing") return both(isGift ? "nothing was passed on of what it is made of" : "the seller did not say what it is made of");
+  return both(`${isGift ? "it was passed on as" : "the seller called it"} ${answerText("sellerSaid", value)}`);
+}
+
+/** What was found, as a clause without capital or full stop. `isGift`: of a rug that its owner did not buy. */
+export function tellFinding(finding: Finding, tells: Tells = PLAIN, isGift = false): Told {
   const tested = tellTest(finding);
   if (tested) return tested;
   const fields = record(finding.value);
   const clause = Object.hasOwn(CLAUSES, finding.what) ? CLAUSES[finding.what] : undefined;
   if (clause && fields) return clause(fields, tells);
   if (finding.what === "boughtYear") return both(`it was bought in ${finding.value}`);
-  if (finding.what === "sellerSaid") {
-    const said = answerText("sellerSaid", finding.value);
-    return finding.value === "nothing" ? both("the seller did not say what it is made of") : both(`the seller called it ${said}`);
-  }
+  if (finding.what === "sellerSaid") return calledClause(finding.value, isGift);
   if (isQuestion(finding.what)) {
     const answer = answerText(finding.what, finding.value);
     return { staff: `“${QUESTIONS[finding.what].ask}” was answered ${answer}`, client: `you answered ${answer} to “${QUESTIONS[finding.what].ask}”` };
@@ -121,9 +124,9 @@ function yearToCome(finding: Finding, yearNow: number): number | null {
   return typeof year === "number" && year > yearNow ? year : null;
 }
 
-/** A finding and its weight as two sentences. `decibans` null: it says nothing about the fibre. `yearNow`: the year of the assessment. */
-export function sayFinding(finding: Finding, { decibans, yearNow }: { decibans: number | null; yearNow: number }, pair: Pick<WeightBalance, "leading" | "rival">): Told {
-  const told = tellFinding(finding);
+/** A finding and its weight as two sentences. `decibans` null: it says nothing about the fibre. `yearNow`: the year of the assessment. `isGift`: of a rug that its owner did not buy. */
+export function sayFinding(finding: Finding, { decibans, yearNow, isGift = false }: { decibans: number | null; yearNow: number; isGift?: boolean }, pair: Pick<WeightBalance, "leading" | "rival">): Told {
+  const told = tellFinding(finding, PLAIN, isGift);
   const close = (text: string) => sentence(/[.?!]”?$/u.test(text) ? text : `${text}.`);
   const slip = yearToCome(finding, yearNow);
   if (slip !== null) {

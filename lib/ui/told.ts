@@ -34,7 +34,7 @@ export const labelsAtDesk = (photos: Parameters<typeof agreedLabels>[0]): string
 /** Everything told about a rug but its story, label first. `labels`: those that were read in its photos. */
 export function toldOfRug(answers: RugAnswers, labels: readonly string[] = []): Told[] {
   const read = labels.length > 0 ? [{ ask: "The label", says: [...labels] }] : [];
-  const free: [string, string | undefined][] = [["The label, as typed", labelSays(answers)], ["In the seller's words", answers.sellerWords]];
+  const free: [string, string | undefined][] = [["The label, as typed", labelSays(answers)], [answers.boughtWhere === "gift" ? "In words passed on" : "In the seller's words", answers.sellerWords]];
   return [...read, ...free.flatMap(([ask, says]) => (says ? [{ ask, says: [says] }] : [])), ...answered("rug", { ...answers })];
 }
 

@@ -90,7 +90,7 @@ export async function takesIn(page: Page, { name, email, label, sold, reason, st
   await page.getByLabel("The label, word for word").fill(label);
   if (reason) await page.getByRole("radio", { name: reason }).check();
   if (story) await page.getByLabel("In their own words").fill(story);
-  if (sold) await page.getByRole("group", { name: /^The seller said/ }).getByText(sold, { exact: true }).click();
+  if (sold) await page.getByRole("group", { name: /^It was called/ }).getByText(sold, { exact: true }).click();
   await page.getByRole("button", { name: "Take it in" }).click();
   await expect(page).toHaveURL(/\/desk\/[0-9a-f-]{36}$/);
   return page.url();

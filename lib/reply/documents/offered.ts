@@ -1,4 +1,5 @@
 import type { Assessment } from "../../triage/assessment";
+import { isGift } from "../../triage/finding";
 import { wordsForChance } from "../../triage/words";
 import { wasCalledSilk } from "../called-silk";
 import { cappedWord } from "../phrases";
@@ -30,7 +31,7 @@ export function viscoseWord({ fibres }: Pick<Assessment, "fibres">): string {
 }
 
 /** Whether the client can say "I bought it from you": not of a gift, and not of a cleaner's customer's rug. */
-const isBoughtByClient = ({ findings }: Assessment, isTrade: boolean): boolean => !isTrade && !findings.some((f) => f.what === "boughtWhere" && f.value === "gift");
+const isBoughtByClient = ({ findings }: Assessment, isTrade: boolean): boolean => !isTrade && !isGift(findings);
 
 /** What can be made for a rug: a report of everything that was judged, the letter where silk was spoken of, the card for such a pile, the plan where a way of cutting was chosen. */
 export function documentsOffered({ assessment, hasPlan, isTrade }: { assessment: Assessment | null; hasPlan: boolean; isTrade: boolean }): DocumentKind[] {

@@ -32,6 +32,11 @@ describe("believe, cases a workshop knows", () => {
     expect(belief.conflicts.map((c) => c.between)).toEqual([["label", "sellerSaid"]]);
     expect(belief.conflicts[0]?.client).toContain("the label says 100 % viscose, but the seller called it “Silk”");
   });
+  it("calls no seller to witness for a gift, neither in a finding nor in a conflict", () => {
+    const { conflicts, findings } = believeAnswers({ labelText: "100% viscose", sellerSaid: "silk", boughtWhere: "gift" });
+    expect(conflicts[0]?.staff).toBe("These do not agree: the label says 100 % viscose; it was passed on as “Silk”.");
+    expect(findings.filter((f) => /seller called/u.test(f.staff + f.client))).toEqual([]);
+  });
   it("leads with viscose for art silk, two-tone, cool and slippery, 250 pounds a square metre, and stays unsure", () => {
     const belief = believeAnswers({ sellerSaid: "art-silk", shine: "two-tone", touch: "cool-slippery", price: 1500, currency: "GBP", widthCm: 200, lengthCm: 300, boughtYear: 2022 });
     expect(lead(belief)).toBe("viscose");

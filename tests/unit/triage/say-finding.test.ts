@@ -21,6 +21,11 @@ describe("sayFinding", () => {
     expect(say(told("sellerSaid", "silk"), 5).client).toBe("The seller called it “Silk”. That points clearly to viscose rather than a blend of wool and viscose.");
     expect(say(told("sellerSaid", "silk"), 0.5).client).toBe("The seller called it “Silk”.");
   });
+  it("knows of a gift only what was passed on", () => {
+    const passedOn = (value: string) => sayFinding(told("sellerSaid", value), { decibans: 0.5, yearNow: 2026, isGift: true }, pair).client;
+    expect(passedOn("silk")).toBe("It was passed on as “Silk”.");
+    expect(passedOn("nothing")).toBe("Nothing was passed on of what it is made of.");
+  });
   it("says to staff, not to the client, that a finding is not weighed", () => {
     const said = say(told("boughtYear", 2020), null);
     expect(said).toEqual({ staff: "It was bought in 2020. Not weighed for the fibre.", client: "It was bought in 2020." });

@@ -22,6 +22,10 @@ describe("toldOfRug", () => {
       { ask: "What happened", says: ["Food or drink was spilled", "It lies in the sun"] },
     ]);
   });
+  it("calls no words a seller's of a rug that came as a gift", () => {
+    expect(toldOfRug({ sellerWords: "pure silk", sellerSaid: "silk", boughtWhere: "gift" }).map((t) => t.ask)).toEqual(["In words passed on", "It was called", "Came from"]);
+    expect(toldOfRug({ sellerWords: "pure silk", boughtWhere: "online" }).map((t) => t.ask)).toEqual(["In the seller's words", "Came from"]);
+  });
   it("says that there is no label", () => {
     expect(toldOfRug({ labelText: "silk" }, ["“100% WOOL”, read from the photo, agreed by the client"]).map((t) => [t.ask, t.says])).toEqual([
       ["The label", ["“100% WOOL”, read from the photo, agreed by the client"]], ["The label, as typed", ["“silk”"]],
