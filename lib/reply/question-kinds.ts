@@ -22,7 +22,7 @@ const COLLECT = "(?:collect(?:s|ed|ing|ion|ions)?|pick(?:s|ed|ing)?(?: \\w+){0,2
 const WE_COLLECT = `(?:\\byour?\\b.*\\b${COLLECT}\\b|\\b(?:be|have (?:it|them|this|the rug)) (?:collected|picked up|fetched)\\b|\\b(?:is|offer|have|do|arrange|there)(?: an?y?)? collections?\\b|\\bcollection (?:service|possible|available)\\b)`;
 /** Where a rug is fetched from without a word of which place that is. */
 const THEIR_HOME = "(?:me|us|home|collect|pick|fetch|(?:my|our|the|your|a) (?:home|house|flat|apartment|door|doorstep|workshop|shop|customer|client)s?)\\b";
-const CLAIMS = ["claim-seller", "claim-seller-of-other", "claim-seller-of-silk", "claim"];
+const CLAIMS = ["claim-gift", "claim-gift-of-silk", "claim-seller", "claim-seller-of-other", "claim-seller-of-silk", "claim"];
 /** What says that nothing can be told of it yet. */
 const NOTHING_YET = ["fibre-said-wet", "fibre-unknown-nothing"];
 /** What says that it cannot be told how far: no answer to whether there is anything to be done. */
@@ -78,7 +78,7 @@ const ANSWERED: readonly QuestionKind[] = [
   { id: "heat", words: /\b(?:heat|heater|heating|radiator|fan heater|hair ?dryer|tumble ?dr(?:y|ier|yer))\b/u, places: ["first-aid", "first-aid-list"], ids: [], saying: /\bno heat\b/iu },
   { id: "insurance", words: /\b(?:insurance|insurers?|claim)\b/u, places: [], ids: ["claim", "claim-trade"] },
   { id: "seller", words: /\b(?:money back|refund\w*|compensat\w*|send it back|return it|take it back|mis-?sold|cheated|conned|seller|shop|dealer|store)\b/u, places: [], ids: CLAIMS },
-  { id: "fault", words: /\bwhose fault\b|\bwho(?:'s| is| was)? (?:at fault|liable|responsible|to blame)\b|\bwho (?:pays|should pay|will pay|has to pay)\b/u, places: [], ids: ["claim", "claim-trade", "claim-seller", "claim-seller-of-other", "claim-seller-of-silk"] },
+  { id: "fault", words: /\bwhose fault\b|\bwho(?:'s| is| was)? (?:at fault|liable|responsible|to blame)\b|\bwho (?:pays|should pay|will pay|has to pay)\b/u, places: [], ids: [...CLAIMS, "claim-trade"] },
   { id: "at-home", words: /\b(?:at home|myself|ourselves|(?:can|may|should|could|shall|must) (?:i|we) (?:just )?(?:clean|wash|scrub|rinse|hose|treat|use|try|put|shampoo|soak))\b/u, places: ["refuse"], ids: [] },
   { id: "remedy", words: new RegExp(`^(?=.*(?:${MAY_I})).*\\b(?:${PUT})\\b(?: \\w+){0,3}? ${REMEDY}`, "u"), places: [], ids: ["special-asked-remedy"] },
   { id: "flame", words: new RegExp(`^(?=.*(?:${MAY_I})).*${FLAME}.*\\b(?:thread|fibre|fiber|strand|tuft|yarn|bit|piece|fringe|it)\\b|\\bburn test\\b`, "u"), places: [], ids: ["special-asked-flame"] },

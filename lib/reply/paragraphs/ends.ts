@@ -1,3 +1,4 @@
+import type { AnswerOf } from "../../trade/questions";
 import type { Condition } from "../condition";
 import { VISCOSE_LIKE } from "../viscose-like";
 import type { ParagraphRow } from "./row";
@@ -42,6 +43,20 @@ const HARD_NEWS: Condition = { is: { certainty: ["firm", "likely"], rugs: ["one"
 
 /** They chose that a claim is what matters to them: no length takes its paragraph out. */
 const CLAIM_CHOSEN: Condition = { is: { matters: ["claim"] }, not: { who: ["trade"] } };
+
+const NO_LEGAL_ADVICE = "We can set down what we find, but not what anyone owes you; your local law decides, and this is not legal advice. We earn our living from rug work, so weigh our word with that in mind.";
+const NO_LEGAL_ADVICE_IN_SHORT = "What anyone owes you we cannot say: your local law decides; this is not legal advice. We earn our living from rug work, so weigh our word by that.";
+/** They ask whether it was sold as something else than it is. */
+const MIS_SOLD: Condition["is"] = { reason: ["mis-sold"] };
+/** A claim matters to them, and what was sold as silk is probably none. */
+const CLAIM_OF_SILK = { is: { matters: ["claim"], soldAs: ["silk", "wool-and-silk"], leading: VISCOSE_LIKE }, not: { certainty: ["unknown", "open"] } } satisfies Condition;
+/** Given or inherited, and no other rug of the letter bought: the client has no seller to ask. */
+const GIVEN: Condition = { is: { cameFrom: ["gift"] }, not: { cameFrom: ["specialist", "furniture", "online", "bazaar", "auction", "secondhand"] satisfies AnswerOf<"boughtWhere">[] } };
+const OF_A_GIFT = "The receipt, and what was said of the fibre when it was bought, would be with whoever bought it, or among their papers.";
+/** A test of ours or a laboratory has told of the fibre. */
+const TESTED: Condition["not"] = { strongest: ["bench", "laboratory"] };
+/** What a claim about the fibre needs, where nothing is wrong with the rug that asks for an inspection. */
+const TEST_FIRST = "Before any claim comes a test of the fibre, ours or a laboratory’s: if you would like one, ";
 
 /** Cautions, price, what we would like to see, the next step, claims, and how a letter ends. */
 export const ENDS: readonly ParagraphRow[] = [
@@ -101,12 +116,16 @@ export const ENDS: readonly ParagraphRow[] = [
 
   { ...TRADE, id: "claim-trade", version: 3, place: "claim", when: { is: { who: ["trade"] } },
     text: "For your insurer, keep dated photos and a note of what was used, when and how long. We can set down what we find. What is covered or whose fault it is we cannot say: your local law decides." },
-  { ...OURS, id: "claim-seller", version: 3, place: "claim", when: { is: { reason: ["mis-sold"], has: ["silk-said"] } }, told: CLAIM_CHOSEN,
-    text: "A fair first step is to ask the seller in writing what the pile is made of and how they know. We can set down what we find, but not what anyone owes you; your local law decides, and this is not legal advice. We earn our living from rug work, so weigh our word with that in mind." },
-  { ...OURS, id: "claim-seller-of-other", version: 3, place: "claim", when: { is: { reason: ["mis-sold"] }, not: { has: ["silk-said"] } }, told: CLAIM_CHOSEN,
-    text: "Please keep the invoice, the label and whatever was said or written of the fibre when it was bought. We can set down what we find, but not what anyone owes you; your local law decides, and this is not legal advice. We earn our living from rug work, so weigh our word with that in mind." },
-  { ...OURS, id: "claim-seller-of-silk", version: 2, place: "claim", when: { is: { matters: ["claim"], soldAs: ["silk", "wool-and-silk"], leading: VISCOSE_LIKE }, not: { certainty: ["unknown", "open"] } }, told: CLAIM_CHOSEN,
-    text: "You could first ask the seller in writing what the pile is made of and how they know. What anyone owes you we cannot say: your local law decides; this is not legal advice. We earn our living from rug work, so weigh our word by that." },
+  { ...OURS, id: "claim-gift", version: 1, place: "claim", when: { ...GIVEN, is: { ...GIVEN.is, ...MIS_SOLD } }, told: CLAIM_CHOSEN,
+    text: `${OF_A_GIFT} ${NO_LEGAL_ADVICE}` },
+  { ...OURS, id: "claim-gift-of-silk", version: 1, place: "claim", when: { is: { ...GIVEN.is, ...CLAIM_OF_SILK.is }, not: { ...GIVEN.not, ...CLAIM_OF_SILK.not } }, told: CLAIM_CHOSEN,
+    text: `${OF_A_GIFT} ${NO_LEGAL_ADVICE_IN_SHORT}` },
+  { ...OURS, id: "claim-seller", version: 3, place: "claim", when: { is: { ...MIS_SOLD, has: ["silk-said"] } }, told: CLAIM_CHOSEN,
+    text: `A fair first step is to ask the seller in writing what the pile is made of and how they know. ${NO_LEGAL_ADVICE}` },
+  { ...OURS, id: "claim-seller-of-other", version: 3, place: "claim", when: { is: MIS_SOLD, not: { has: ["silk-said"] } }, told: CLAIM_CHOSEN,
+    text: `Please keep the invoice, the label and whatever was said or written of the fibre when it was bought. ${NO_LEGAL_ADVICE}` },
+  { ...OURS, id: "claim-seller-of-silk", version: 2, place: "claim", when: CLAIM_OF_SILK, told: CLAIM_CHOSEN,
+    text: `You could first ask the seller in writing what the pile is made of and how they know. ${NO_LEGAL_ADVICE_IN_SHORT}` },
   { ...OURS, id: "claim", version: 3, place: "claim", when: { is: { matters: ["claim"] } }, told: CLAIM_CHOSEN,
     text: "We can set down what we find for your claim. Whose fault it is, and what anyone will pay, we cannot say; your local law decides. We earn our living from rug work, so weigh our word by that." },
 
@@ -177,6 +196,14 @@ export const ENDS: readonly ParagraphRow[] = [
     text: "If you have a question about this, {reach}." },
   { ...OURS, id: "next-step-not-ours", version: 1, place: "next-step", when: { is: { ...NOT_OURS, rugs: ["one"] } },
     text: "If you have a question about this, answer this letter." },
+  { ...OURS, id: "next-step-mis-sold-call", version: 1, place: "next-step", when: { is: { ...MIS_SOLD, has: ["telephone"] }, not: TESTED },
+    text: `${TEST_FIRST}{reach}.` },
+  { ...OURS, id: "next-step-mis-sold", version: 1, place: "next-step", when: { is: MIS_SOLD, not: TESTED },
+    text: `${TEST_FIRST}answer this letter.` },
+  { ...OURS, id: "next-step-claim-of-silk-call", version: 1, place: "next-step", when: { is: { ...CLAIM_OF_SILK.is, has: ["telephone"] }, not: { ...CLAIM_OF_SILK.not, ...TESTED } },
+    text: `${TEST_FIRST}{reach}.` },
+  { ...OURS, id: "next-step-claim-of-silk", version: 1, place: "next-step", when: { is: CLAIM_OF_SILK.is, not: { ...CLAIM_OF_SILK.not, ...TESTED } },
+    text: `${TEST_FIRST}answer this letter.` },
   { ...OURS, id: "next-step-call", version: 2, place: "next-step", when: { is: { has: ["telephone"] } },
     text: "If anything changes, or you would like us to look at it, {reach}." },
   { ...OURS, id: "next-step", version: 1, place: "next-step", when: {},
