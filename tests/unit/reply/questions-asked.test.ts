@@ -229,6 +229,63 @@ describe("a question as some people type it", () => {
   it.each(["I need something to eat.", "Insurance paid for it.", "I need it for my wedding.", "We have insurance.", "Last time you cleaned it well.", "He needs time for my insurance forms."])("is none in: %s", (sentence) => expect(questionsAsked([sentence])).toEqual([]));
 });
 
+/** Of each question the kinds that it is of, none of which may be without an answer, or null: a person has to look. */
+const AS_CLIENTS_ASK: readonly (readonly [string, readonly string[] | null])[] = [
+  ["Until you come, should I put vinegar on?", ["remedy"]],
+  ["Would vinegar help before you come?", ["remedy"]],
+  ["Would bicarbonate take the smell out while we wait?", ["saving", "remedy", "smell"]],
+  ["Could I clean it myself with soap?", ["remedy"]],
+  ["May I hoover it before it comes to you?", null],
+  ["Shall I dab it with cold water till I hear from you?", null],
+  ["Can we walk on it in the meantime?", null],
+  ["Can it be saved before you move house?", null],
+  ["Would a hairdryer be all right to get it dry sooner?", null],
+  ["Can you wash it again to get the soap out?", null],
+  ["Will the shampoo come out again?", null],
+  ["Will the vinegar stain come out?", ["saving"]],
+  ["Will the white wine come out?", ["saving"]],
+  ["Will the pile ever feel soft again?", ["saving"]],
+  ["Is it worth having it cleaned at all?", ["worth-it"]],
+  ["How many years would it last after that?", ["life-left"]],
+  ["What would a clean set me back?", ["cost"]],
+  ["What would the collecting set us back?", null],
+  ["Do you collect from a second-floor flat?", null],
+  ["How do I claim my money back?", ["seller"]],
+  ["Can I claim it back from the shop?", ["seller"]],
+  ["The shop said wool, can I make them refund me?", ["seller"]],
+  ["What do I say to the seller?", ["seller"]],
+  ["Did the seller know that it was viscose?", null],
+  ["Should I tell the shop that I washed it?", null],
+  ["Does my home insurance pay for this?", ["insurance"]],
+  ["How do I make a claim?", ["insurance"]],
+  ["Who pays for the damage?", ["fault"]],
+  ["Who pays for the postage?", null],
+  ["What made the edge go brown?", ["cause"]],
+  ["What made you think of viscose?", null],
+  ["Is it really silk or have I been had?", ["fibre"]],
+  ["Can the smell be got out?", ["smell"]],
+  ["Should I send a bit of it to a laboratory?", null],
+  ["How big would it be if you cut it down?", null],
+  ["Are you open on Saturdays?", null],
+  ["Is it safe for the children to play on?", null],
+  ["How soon could you look at it?", null],
+  ["Do you have a certificate from a trade body?", null],
+];
+/** A letter that says every paragraph there is. */
+const SAYS_ALL = PARAGRAPHS.map(({ id, place }) => ({ id, place, rug: PLACES.find((p) => p.id === place)?.of === "rug" ? 0 : null, said: `Of ${id}.` }));
+
+describe("what clients ask, held against a letter that says every paragraph", () => {
+  it.each(AS_CLIENTS_ASK)("%s", (question, kinds) => {
+    expect(questionsAsked([question])).toEqual([question]);
+    const { needs } = askedQuestion({ question, rug: 0, hasPlace: false }, { said: SAYS_ALL, rugs: 1 });
+    expect(needs.some((need) => need.by.length === 0) ? null : needs.map((need) => need.kind)).toEqual(kinds);
+  });
+  it("is answered of money back by what is said of a seller alone", () => {
+    for (const id of ["claim-seller", "claim-gift"]) expect(by("How do I claim my money back?", lettered(["claim", id]))).toEqual(["Insurance and claims"]);
+    expect(by("How do I make a claim?", lettered(["claim", "claim-seller"]))).toBeNull();
+  });
+});
+
 describe("the table of kinds", () => {
   it("names places and paragraphs that there are, and no paragraph of a place that it names whole", () => {
     for (const { id, places, ids, except = [] } of QUESTION_KINDS) {
