@@ -34,8 +34,12 @@ export async function intakeCallerOrOpen(): Promise<Result<Caller & { kind: "int
   const from = await addressOfRequest();
   const opened = await openIntake({ kind: "public", addressHash: from }, new Date());
   if (!opened.ok) return opened;
-  (await cookies()).set(INTAKE_COOKIE, opened.value.token, cookieOptions(INTAKE_DAYS));
+  await rememberIntake(opened.value.token);
   return ok({ kind: "intake", intakeId: opened.value.intakeId, addressHash: from });
+}
+
+export async function rememberIntake(token: string): Promise<void> {
+  (await cookies()).set(INTAKE_COOKIE, token, cookieOptions(INTAKE_DAYS));
 }
 
 export async function forgetIntake(): Promise<void> {

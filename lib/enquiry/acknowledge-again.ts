@@ -34,6 +34,7 @@ export async function acknowledgeAgain(tx: Tx, { enquiryId, to, was, isDue }: Ag
   const answers = enquiry.rugs.map((r) => rugAnswersOf(r.answers));
   const firstAid = enquiry.letters.length > 0 ? null : firstAidAtOnce({ assessments, byWords: urgenciesOfWords(enquiry), answers, emergencyNumber: settings.emergencyNumber });
   const { linkId } = await addClientLink(tx, enquiryId, now);
-  await acknowledge(tx, { enquiryId, reference: enquiry.reference, channel: enquiry.channel, linkId, client: { name: to.name, email: to.email }, isTold: enquiry.letters.some((l) => l.state === "sent"), firstAid, settings, now });
+  const hasPhotos = (await tx.photo.count({ where: { rug: { enquiryId } } })) > 0;
+  await acknowledge(tx, { enquiryId, reference: enquiry.reference, channel: enquiry.channel, linkId, hasPhotos, client: { name: to.name, email: to.email }, isTold: enquiry.letters.some((l) => l.state === "sent"), firstAid, settings, now });
   return true;
 }

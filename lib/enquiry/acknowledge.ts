@@ -17,6 +17,9 @@ export interface ToAcknowledge {
   client: { name: string; email: string };
   /** A person has answered already, by a letter that has gone or on the telephone. */
   isTold?: boolean;
+  /** The client added a rug to an enquiry sent before. */
+  isAdded?: boolean;
+  hasPhotos: boolean;
   /** What is told at once; null where nothing is wet now. */
   firstAid: FirstAidAtOnce | null;
   settings: WorkshopSettings;
@@ -24,9 +27,9 @@ export interface ToAcknowledge {
 }
 
 /** The automatic letter: received, and where the client's page is. It carries no judgement; the link is written in as it leaves. */
-export async function acknowledge(tx: Tx, { enquiryId, reference, channel, linkId, client, isTold = false, firstAid, settings, now }: ToAcknowledge): Promise<void> {
+export async function acknowledge(tx: Tx, { enquiryId, reference, channel, linkId, client, isTold = false, isAdded = false, hasPhotos, firstAid, settings, now }: ToAcknowledge): Promise<void> {
   const letter = acknowledgement({
-    greeted: greetingName(client.name), reference, isHeard: channel === "telephone", isTold, workshop: settings, link: linkMark(linkId),
+    greeted: greetingName(client.name), reference, isHeard: channel === "telephone", isTold, isAdded, hasPhotos, workshop: settings, link: linkMark(linkId),
     firstAid: firstAid && { ...firstAid, lines: firstAidIn(wordsIn(settings.locale), firstAid.lines, settings.emergencyNumber) },
   });
   await queueLetter(tx, { enquiryId, to: { name: client.name, address: client.email }, letter, workshop: settings, now });

@@ -14,6 +14,7 @@ import { inOneStepOfMany } from "./one-step";
 import { photoKindSchema, photoView } from "./photo-view";
 import { LIMITS } from "./limits";
 import { reconsider } from "./reconsider";
+import { IS_SENT, isSent } from "./sent-as";
 import { toJson } from "./to-json";
 import type { PhotoView } from "./views";
 import { wrong } from "./wrong";
@@ -127,9 +128,9 @@ async function homeOf(caller: Caller, rugId: string | undefined): Promise<Result
 /** null while another photo may come; asked before the bytes are read, and again where it counts. */
 async function roomFor(db: Db | Tx, caller: Caller, home: Home, now: Date) {
   if (home.intakeId !== null) {
-    const intake = await db.intake.findUnique({ where: { id: home.intakeId }, select: { enquiry: { select: { id: true } } } });
+    const intake = await db.intake.findUnique({ where: { id: home.intakeId }, select: IS_SENT });
     if (!intake) return NOT_THERE;
-    if (intake.enquiry)
+    if (isSent(intake))
       return refuse("changed-meanwhile", wrong("refusal.sent-already-photos"));
   }
   if ((await db.photo.count({ where: whereOf(home) })) >= LIMITS.maxPhotos) return FULL;

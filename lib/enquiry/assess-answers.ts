@@ -66,8 +66,9 @@ const repeats = (measured: Finding, told: readonly Finding[]): boolean =>
 /** Nobody found a label, but one was read in a photo since. */
 const isBelied = (told: Finding, later: readonly Finding[]): boolean => told.what === "labelFound" && later.some((t) => t.what === "label");
 
-/** A single rug speaks for itself; of several the first is named. */
-function enquiryTitle({ rugs, enquiry, workshop }: EnquiryToAssess): string {
+type Titled = Pick<EnquiryToAssess, "enquiry" | "workshop"> & { rugs: readonly Pick<EnquiryToAssess["rugs"][number], "answers" | "colours">[] };
+/** What an enquiry is headed with: a single rug speaks for itself; of several the first is named. */
+export function enquiryTitle({ rugs, enquiry, workshop }: Titled): string {
   const first = titleOf({ answers: rugs[0]?.answers ?? {}, colours: rugs[0]?.colours ?? [], enquiry }, workshop);
   return rugs.length > 1 ? `${rugs.length} rugs. ${first}` : first;
 }

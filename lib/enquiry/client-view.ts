@@ -19,6 +19,8 @@ export interface ClientView {
   answers: EnquiryAnswers;
   /** `answers`: the client's own. `lifeOnce`: before what the years do not count. */
   rugs: { title: string; answers: RugAnswers; photos: PhotoView[]; spots: ClientSpots; colours: ColourShare[]; lifeYears: { low: number; median: number; high: number } | null; lifeOnce: TreatedFirst | null }[];
+  /** Enquiries about other rugs that they sent from the same device: each has a page of its own. */
+  beside: { reference: string; rugs: string[] }[];
   letters: { subject: string; text: string; at: string; by: string | null; enclosures: EnclosureView[] }[];
   /** Pictures that they sent by mail and that could not be opened, by their names; nothing once another photo has come. */
   unopened: string[];

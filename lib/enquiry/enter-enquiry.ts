@@ -142,7 +142,7 @@ export async function writeEntered(
     await audit(tx, caller, { action: "entered", enquiryId: stored.enquiryId, at: submittedAt, detail: { rugs: rugs.length } });
     const { linkId } = await addClientLink(tx, stored.enquiryId, now);
     if (client.email && isAnswered)
-      await acknowledge(tx, { ...stored, channel, linkId, client: { name: client.name, email: client.email }, settings, now: submittedAt });
+      await acknowledge(tx, { ...stored, channel, hasPhotos: photos.flat().length > 0, linkId, client: { name: client.name, email: client.email }, settings, now: submittedAt });
     return ok({ enquiryId: stored.enquiryId, reference: stored.reference });
   });
 }

@@ -3,16 +3,35 @@ import { randomUUID } from "node:crypto";
 import { hashToken, newToken } from "../staff/one-time-token";
 import { ALLOWANCES, takeOne } from "../staff/rate-limit";
 import { database } from "../store/database";
-import { authorise } from "./authorise";
+import { authorise, NOT_THERE } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
+import { intakeAnswersSchema, type IntakeAnswers } from "./questionnaire";
+import { sentAs } from "./sent-as";
 import { wrong } from "./wrong";
 
 /** How long a questionnaire can be left and taken up again on the same device. Elicited. */
 export const INTAKE_DAYS = 30;
 const DAY_MS = 86_400_000;
 
+export interface Opened { intakeId: string; token: string; expiresAt: Date }
+
 /** Begins a questionnaire on one device. The token belongs in that device's cookie; only its hash is stored. */
-export async function openIntake(caller: Caller, now: Date): Promise<Result<{ intakeId: string; token: string; expiresAt: Date }>> {
+export const openIntake = (caller: Caller, now: Date): Promise<Result<Opened>> => begin(caller, { answers: {}, addsToId: null }, now);
+
+/**
+ * Begins one about another rug on the device whose questionnaire was sent; its rug may be added to the same enquiry. Their name and how to reach
+ * them are taken along, so that nothing is asked twice.
+ */
+export async function openAnother(caller: Caller, now: Date): Promise<Result<Opened>> {
+  const no = authorise(caller, "fill-intake");
+  if (no || caller.kind !== "intake") return no ?? NOT_THERE;
+  const [row, sent] = await Promise.all([database().intake.findUnique({ where: { id: caller.intakeId }, select: { answers: true } }), sentAs(database(), caller.intakeId)]);
+  if (!row || !sent) return refuse("expired", wrong("refusal.no-intake"));
+  const { contact } = intakeAnswersSchema.parse(row.answers);
+  return begin(caller, { answers: contact ? { contact } : {}, addsToId: sent.id }, now);
+}
+
+async function begin(caller: Caller, first: { answers: IntakeAnswers; addsToId: string | null }, now: Date): Promise<Result<Opened>> {
   const no = authorise(caller, "open-intake");
   if (no) return no;
   const addressHash = "addressHash" in caller ? caller.addressHash : null;
@@ -21,7 +40,7 @@ export async function openIntake(caller: Caller, now: Date): Promise<Result<{ in
   }
   const { token, hash } = newToken();
   const expiresAt = new Date(now.getTime() + INTAKE_DAYS * DAY_MS);
-  const { id } = await database().intake.create({ data: { id: randomUUID(), tokenHash: hash, answers: {}, addressHash, createdAt: now, expiresAt } });
+  const { id } = await database().intake.create({ data: { id: randomUUID(), tokenHash: hash, ...first, addressHash, createdAt: now, expiresAt } });
   return ok({ intakeId: id, token, expiresAt });
 }
 

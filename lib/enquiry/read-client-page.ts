@@ -26,7 +26,10 @@ import { urgenciesOfWords } from "./unread-letters";
 import { firstAidOf } from "./wet-by-words";
 import type { ClientView } from "./client-view";
 
+const BESIDE = { select: { reference: true, rugs: { orderBy: { position: "asc" }, select: { title: true } } } } as const;
 const PARTS = {
+  joinedTo: BESIDE,
+  joined: { orderBy: { submittedAt: "asc" }, ...BESIDE },
   client: { select: { name: true } },
   rugs: { orderBy: { position: "asc" }, include: { answers: true, photos: { orderBy: { position: "asc" }, include: { measurements: true, label: true } }, assessments: { orderBy: NEWEST_FIRST.createdAt } } },
   post: { orderBy: OLDEST_FIRST.arrivedAt, select: { id: true, leftOut: true } },
@@ -64,6 +67,7 @@ export async function readClientPage(caller: Caller, now: Date): Promise<Result<
     rugs: row.rugs.map((rug) => ({ ...rugForClient(rug, replied), title: titleIn(rug.title, words, workshop.areaUnit) })),
     written: writtenOf(own).map(({ at, text }) => ({ at: at.toISOString(), text })),
     answers: own.length > 0 ? enquiryAnswersOf(row.answers).answers : {},
+    beside: [row.joinedTo ?? [], row.joined].flat().map(({ reference, rugs }) => ({ reference, rugs: rugs.map((r) => titleIn(r.title, words, workshop.areaUnit)) })),
     letters: letters.map((l) => ({ subject: l.subject, text: wordsOfLetter(l), at: leftAt(l, now).toISOString(), by: l.approvedBy?.name ?? null, enclosures: enclosureViews(l.enclosures) })),
     unopened: first ? unopenedPhotos({ submittedAt: row.submittedAt, posts: row.post, audit: row.audit, answers: first.answers, photos: first.photos }).map((u) => u.name) : [],
     canAddPhotos: !isEnded(row.state),

@@ -3,6 +3,7 @@ import { authorise, NOT_THERE } from "./authorise";
 import { ok, refuse, type Caller, type Result } from "./caller";
 import { inOneStep } from "./one-step";
 import { intakeAnswersSchema, type IntakeAnswers } from "./questionnaire";
+import { IS_SENT, isSent } from "./sent-as";
 import { wrong } from "./wrong";
 
 /**
@@ -19,9 +20,9 @@ export async function saveIntake(caller: Caller, patch: IntakeAnswers, cleared: 
   }
   const { intakeId } = caller;
   return inOneStep(async (tx) => {
-    const row = await tx.intake.findUnique({ where: { id: intakeId }, include: { enquiry: { select: { id: true } } } });
+    const row = await tx.intake.findUnique({ where: { id: intakeId }, select: { answers: true, ...IS_SENT } });
     if (!row) return NOT_THERE;
-    if (row.enquiry) return refuse("changed-meanwhile", wrong("refusal.sent-already"));
+    if (isSent(row)) return refuse("changed-meanwhile", wrong("refusal.sent-already"));
     const answers = mergeAnswers(without(intakeAnswersSchema.parse(row.answers), cleared), parsed.data);
     await tx.intake.update({ where: { id: intakeId }, data: { answers } });
     return ok({ answers });

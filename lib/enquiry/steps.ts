@@ -113,9 +113,9 @@ export function isAnswered(id: StepId, answers: IntakeAnswers, photoCount = 0): 
   }
 }
 
-/** Where somebody who comes back goes on: after the last step they answered. */
+/** Where somebody who comes back goes on: after the last step they answered. `known`: steps answered elsewhere, as in `nextStep`. */
 export function resumeAt(answers: IntakeAnswers, photoCount = 0, known: readonly StepId[] = []): StepId {
-  const last = stepsFor(answers).findLast((id) => isAnswered(id, answers, photoCount));
+  const last = stepsFor(answers).findLast((id) => !known.includes(id) && isAnswered(id, answers, photoCount));
   return last === undefined ? FIRST_STEP : nextStep(last, answers, known) ?? "send";
 }
 

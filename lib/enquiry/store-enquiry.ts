@@ -3,6 +3,7 @@ import { randomUUID } from "node:crypto";
 import type { Tx } from "../store/database";
 import { newRowId } from "../store/row-order";
 import type { EnquiryAnswers, RugAnswers } from "../trade/questions";
+import type { LetterUrgency } from "../triage/letter-signs";
 import type { AssessedEnquiry, AssessedRug } from "./assess-answers";
 import type { EnquiryFile } from "./enquiry-file";
 import { newReference } from "./reference";
@@ -25,6 +26,8 @@ export interface NewEnquiry {
   consent: Consent | null;
   rugs: { answers: RugAnswers; photoIds: string[] }[];
   assessed: AssessedEnquiry;
+  /** The enquiry of the same person that it belongs beside; absent where there is none. */
+  joinedToId?: string | null;
   /** Who answered: "client" or the id of a person here. */
   from: string;
 }
@@ -32,8 +35,7 @@ export interface NewEnquiry {
 /** Writes a whole enquiry: client, rugs, answers, photos, findings, assessments and the first draft. `firstAid`: what its client is told at once. */
 export async function storeEnquiry(tx: Tx, e: NewEnquiry): Promise<{ enquiryId: string; reference: string; firstAid: FirstAidAtOnce | null }> {
   const reference = await freeReference(tx);
-  const told = e.rugs.map((rug) => ({ answers: answerRows(rug.answers, e.submittedAt) }));
-  const byWords = urgenciesOfWords({ answers: e.answers, rugs: told, letters: [] });
+  const { byWords, firstAid } = toldAtOnce(e);
   const { urgency, why } = worstUrgency([...e.assessed.rugs.map((r) => r.assessment.urgency), ...byWords]);
   const enquiryId = randomUUID();
   const client = await tx.client.create({ data: { id: randomUUID(), ...e.client, createdAt: e.submittedAt } });
@@ -50,6 +52,7 @@ export async function storeEnquiry(tx: Tx, e: NewEnquiry): Promise<{ enquiryId: 
       urgency,
       urgencyWhy: why,
       clientId: client.id,
+      joinedToId: e.joinedToId ?? null,
       parties: { create: e.parties.map((p) => ({ id: randomUUID(), kind: p.kind, name: p.name, reference: p.reference ?? null })) },
     },
   });
@@ -74,16 +77,28 @@ export async function storeEnquiry(tx: Tx, e: NewEnquiry): Promise<{ enquiryId: 
       },
     },
   });
-  return { enquiryId, reference, firstAid: firstAidAtOnce({ assessments: e.assessed.rugs.map((r) => r.assessment), byWords, answers: e.rugs.map((r) => r.answers), emergencyNumber: e.assessed.rugs[0]?.settings.emergencyNumber }) };
+  return { enquiryId, reference, firstAid };
+}
+
+/** How urgent its words are, and what its client is told at once. */
+export function toldAtOnce(e: NewEnquiry): { byWords: LetterUrgency[]; firstAid: FirstAidAtOnce | null } {
+  const told = e.rugs.map((rug) => ({ answers: answerRows(rug.answers, e.submittedAt) }));
+  const byWords = urgenciesOfWords({ answers: e.answers, rugs: told, letters: [] });
+  const { rugs } = e.assessed;
+  return { byWords, firstAid: firstAidAtOnce({ assessments: rugs.map((r) => r.assessment), byWords, answers: e.rugs.map((r) => r.answers), emergencyNumber: rugs[0]?.settings.emergencyNumber }) };
 }
 
 const answerRows = (answers: RugAnswers, at: Date) => Object.entries(answers).flatMap(([question, value]) => (value === undefined ? [] : [{ question, value, at }]));
 
-async function storeRug(
-  tx: Tx,
-  e: NewEnquiry,
-  { enquiryId, position, rug, assessed }: { enquiryId: string; position: number; rug: NewEnquiry["rugs"][number]; assessed: AssessedRug },
-): Promise<string> {
+interface Place { enquiryId: string; position: number; rug: NewEnquiry["rugs"][number] }
+
+async function storeRug(tx: Tx, e: NewEnquiry, { assessed, ...place }: Place & { assessed: AssessedRug }): Promise<string> {
+  const rugId = await addRugRow(tx, e, { ...place, title: assessed.title });
+  return storeAssessment(tx, rugId, assessed, e.submittedAt);
+}
+
+/** Writes a rug of an enquiry with its answers, and hands it its photos; it is still to be judged. Answers its id. */
+export async function addRugRow(tx: Tx, e: NewEnquiry, { enquiryId, position, rug, title }: Place & { title: string }): Promise<string> {
   const rugId = randomUUID();
   const at = e.submittedAt;
   await tx.rug.create({
@@ -91,14 +106,14 @@ async function storeRug(
       id: rugId,
       enquiryId,
       position,
-      title: assessed.title,
+      title,
       answers: {
         create: answerRows(rug.answers, at).map((row) => ({ ...row, id: randomUUID(), from: e.from })),
       },
     },
   });
   await tx.photo.updateMany({ where: { id: { in: rug.photoIds } }, data: { rugId } });
-  return storeAssessment(tx, rugId, assessed, at);
+  return rugId;
 }
 
 /** Keeps what triage said together with everything it was said from; findings replace those of an earlier assessment. */

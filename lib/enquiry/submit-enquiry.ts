@@ -4,6 +4,7 @@ import { database, type Tx } from "../store/database";
 import { wordsIn } from "../words/words";
 import { readSettings, type WorkshopSettings } from "../workshop/settings";
 import { acknowledge } from "./acknowledge";
+import { addRug, sentBefore } from "./add-rug";
 import { assessAnswers } from "./assess-answers";
 import { audit } from "./audit";
 import { authorise, NOT_THERE } from "./authorise";
@@ -15,6 +16,7 @@ import { measuredOf } from "./measurement-findings";
 import { findingsOfLabels, isTypedLabelShown } from "./label-reading";
 import { rugColours, storedKinds } from "./photo-view";
 import { intakeAnswersSchema, submissionSchema, type Submission } from "./questionnaire";
+import { sentAs } from "./sent-as";
 import { relevantAnswers } from "./steps";
 import { storeEnquiry, type NewEnquiry } from "./store-enquiry";
 import { pokeOutbox } from "./write-letter";
@@ -30,7 +32,8 @@ const NO_WAY_BACK = wrong("refusal.no-way-back");
 
 /**
  * Turns a questionnaire into an enquiry: all of it in one transaction, or nothing. Sending the same questionnaire again,
- * even at the same moment, finds the enquiry that was made and only gives a fresh link to it.
+ * even at the same moment, finds the enquiry that was made and only gives a fresh link to it. Of one about another rug the
+ * rug is added to the enquiry sent before, where both are one matter.
  */
 export async function submitEnquiry(caller: Caller, submission: Submission, now: Date): Promise<Result<Submitted>> {
   const no = authorise(caller, "fill-intake");
@@ -57,7 +60,7 @@ export async function submitEnquiry(caller: Caller, submission: Submission, now:
 
 async function submitOnce(tx: Tx, caller: Caller & { kind: "intake" }, written: NewEnquiry, settings: WorkshopSettings): Promise<Result<Submitted>> {
   const now = written.submittedAt;
-  const earlier = await tx.enquiry.findUnique({ where: { intakeId: caller.intakeId }, select: { id: true, reference: true } });
+  const earlier = await sentAs(tx, caller.intakeId);
   if (earlier) {
     const { token } = await addClientLink(tx, earlier.id, now);
     return ok({ reference: earlier.reference, enquiryId: earlier.id, clientToken: token });
@@ -67,12 +70,20 @@ async function submitOnce(tx: Tx, caller: Caller & { kind: "intake" }, written: 
   if (photos.length !== known.length || photos.some((p) => !known.includes(p.id))) {
     return refuse("changed-meanwhile", wrong("refusal.photos-changed"));
   }
-  const { enquiryId, reference, firstAid } = await storeEnquiry(tx, written);
-  const { linkId, token } = await addClientLink(tx, enquiryId, now);
-  await audit(tx, caller, { action: "submitted", enquiryId, at: now, detail: { photos: known.length } });
+  const before = await sentBefore(tx, caller.intakeId, written);
+  const added = before && (await addRug(tx, caller.intakeId, { earlier: before, written, settings }));
+  const { token, ...stored } = added ?? (await storeNew(tx, caller, { ...written, joinedToId: before?.id ?? null }));
   const { name, email } = written.client;
-  if (email) await acknowledge(tx, { enquiryId, reference, channel: written.channel, linkId, client: { name, email }, firstAid, settings, now });
-  return ok({ reference, enquiryId, clientToken: token });
+  if (email) await acknowledge(tx, { ...stored, channel: written.channel, hasPhotos: known.length > 0, client: { name, email }, settings, now });
+  return ok({ reference: stored.reference, enquiryId: stored.enquiryId, clientToken: token });
+}
+
+async function storeNew(tx: Tx, caller: Caller, written: NewEnquiry) {
+  const { submittedAt: at } = written;
+  const stored = await storeEnquiry(tx, written);
+  const link = await addClientLink(tx, stored.enquiryId, at);
+  await audit(tx, caller, { action: "submitted", enquiryId: stored.enquiryId, at, detail: { photos: written.rugs.flatMap((r) => r.photoIds).length } });
+  return { ...stored, ...link, isAdded: false };
 }
 
 /** Reads the questionnaire and judges it, before the transaction begins: nothing slow belongs inside. */

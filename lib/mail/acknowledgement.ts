@@ -12,6 +12,10 @@ export interface AcknowledgementInput {
   isHeard: boolean;
   /** A person has answered already: this one only brings the link to a new address. */
   isTold: boolean;
+  /** It tells of a rug that was added to an enquiry sent before. */
+  isAdded: boolean;
+  /** Whether photos came with it. */
+  hasPhotos: boolean;
   workshop: LetterHead & { hours: string };
   /** The client's own page, or the mark that becomes it. */
   link: string;
@@ -23,13 +27,13 @@ export interface AcknowledgementInput {
  * The letter that goes out by itself when an enquiry has arrived. It says that a person will answer and where the
  * client's own page is, or where somebody has answered and this is a new address, that the answer stands there; it holds no judgement about the rug. First aid is the same for every rug.
  */
-export function acknowledgement({ greeted, reference, isHeard, isTold, workshop, link, firstAid }: AcknowledgementInput): ComposedLetter {
+export function acknowledgement({ greeted, reference, isHeard, isTold, isAdded, hasPhotos, workshop, link, firstAid }: AcknowledgementInput): ComposedLetter {
   const { say } = wordsIn(workshop.locale ?? "en-GB");
   const name = headerText(greeted ?? "");
   const blocks = [
     name ? say("ack.dear", { name }) : say("ack.good-day"),
     firstAid ? `${say(firstAid.isUnread ? "ack.first-aid-unread" : "ack.first-aid")}\n${firstAid.lines.map((s) => `– ${s}`).join("\n")}` : null,
-    say(isTold ? "ack.told" : isHeard ? "ack.heard" : "ack.reached", { reference }),
+    isTold ? say("ack.told", { reference }) : isHeard ? say("ack.heard", { reference }) : say(isAdded ? "ack.added" : "ack.reached", { reference, photos: hasPhotos ? "some" : "none" }),
     firstAid || isTold ? null : say("ack.until"),
     say(isHeard ? "ack.page-heard" : "ack.page"),
     workshop.hours ? say("front.hours", { hours: workshop.hours }) : null,

@@ -1,6 +1,7 @@
 import { writeFile } from "node:fs/promises";
 import path from "node:path";
 import sharp from "sharp";
+import { expectAccessible } from "./axe";
 import { expect, test } from "./fixtures";
 import type { Desk } from "./harness";
 import { alert, begin, giveContact, send } from "./homeowner";
@@ -84,6 +85,39 @@ test("a homeowner who mistypes is told what to mend and loses nothing", async ({
     await later.goto(`${desk.url}/ask/send`);
     await expect(later).toHaveURL(`${desk.url}/ask/sent`);
   });
+});
+
+test("a homeowner with two rugs sends both, is asked nothing twice, and finds both on one page with one number", async ({ desk, person }, info) => {
+  const phone = await person(PHONE);
+  const number = phone.getByText("Your enquiry", { exact: true }).locator("..").getByRole("strong");
+  await begin(phone, desk);
+  await phone.goto(`${desk.url}/ask/size`);
+  await phone.getByLabel("Width in cm").fill("170");
+  await phone.getByLabel("Length in cm").fill("240");
+  await answer(phone);
+  await giveContact(phone, desk, { name: "Marlis Tove", email: "marlis@mail.example" });
+  await expect(phone.getByText("Is there another rug?")).toBeVisible();
+  await send(phone);
+  const first = await number.innerText();
+  await phone.getByRole("button", { name: "Add another rug" }).click();
+  await expect(phone).toHaveURL(`${desk.url}/ask/wet-now`);
+  await begin(phone, desk);
+  await phone.goto(`${desk.url}/ask/size`);
+  await phone.getByLabel("Width in cm").fill("80");
+  await phone.getByLabel("Length in cm").fill("300");
+  await answer(phone);
+  await phone.goto(`${desk.url}/ask/story`);
+  await phone.getByRole("button", { name: "Nothing to add" }).click();
+  await expect(phone).toHaveURL(`${desk.url}/ask/send`);
+  await expect(phone.getByText("Marlis Tove, marlis@mail.example")).toBeVisible();
+  await send(phone);
+  await expect(number).toHaveText(first);
+  await phone.getByRole("link", { name: "See your page" }).click();
+  await expect(phone.getByRole("heading", { level: 1 })).toHaveText("Your rugs");
+  for (const size of [/170 × 240/, /80 × 300/]) await expect(phone.getByRole("heading", { level: 2, name: size })).toBeVisible();
+  await phone.screenshot({ path: info.outputPath("two-rugs-390.png"), fullPage: true });
+  await expectAccessible(phone);
+  await expect.poll(() => lettersTo(desk, "marlis@mail.example").map(({ mail }) => mail.subject)).toEqual([`We have your enquiry ${first}`, `We have your enquiry ${first}`]);
 });
 
 test("a homeowner who does not know says so on every page and can still send", async ({ desk, person }) => {

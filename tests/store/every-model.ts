@@ -15,7 +15,7 @@ export const ROWS = {
   staffVerification: { id: "sv1", identifier: "reset", value: "v", expiresAt: at(2), createdAt: at(1), updatedAt: at(1) },
   rateLimit: { id: "r1", key: "sign-in:192.0.2.7", count: 3, lastRequest: 1_772_357_415_123n },
   invitation: { id: "in1", tokenHash: "h0", role: "reviewer", email: "new@example.org", expiresAt: at(4), usedAt: at(3), createdAt: at(2) },
-  intake: { id: "i1", tokenHash: "h1", answers: { wetNow: "yes", rug: { widthCm: 170.5, incidents: ["spill", "pet"] } }, addressHash: "ah", createdAt: at(1), updatedAt: at(2), expiresAt: at(20) },
+  intake: { id: "i1", tokenHash: "h1", answers: { wetNow: "yes", rug: { widthCm: 170.5, incidents: ["spill", "pet"] } }, addressHash: "ah", createdAt: at(1), updatedAt: at(2), expiresAt: at(20), addsToId: "e1", addedAt: at(3) },
   client: { id: "c1", name: "Zoë “Ngọc” Łukasz 🧶", email: "zoe@example.com", telephone: "+00 1", language: "cy", isTrade: true, suppressedAt: at(3), suppressedWhy: "550 5.1.1", createdAt: at(1) },
   enquiry: {
     id: "e1", reference: "K7-204", state: "their_turn", stateSince: at(2), channel: "telephone", clientId: "c1", intakeId: "i1",

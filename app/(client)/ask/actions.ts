@@ -1,7 +1,7 @@
 "use server";
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
-import { forgetIntake, intakeCaller, intakeCallerOrOpen, rememberClient } from "@/app/_server/caller";
+import { forgetIntake, intakeCaller, intakeCallerOrOpen, rememberClient, rememberIntake } from "@/app/_server/caller";
 import { clientWords } from "@/app/_server/client-words";
 import { consentSchema } from "@/lib/enquiry/consent";
 import { answerLabelReading } from "@/lib/enquiry/answer-label-reading";
@@ -14,7 +14,8 @@ import { recordMeasurement } from "@/lib/enquiry/record-measurement";
 import { spotsShown, type ShownSpots } from "@/lib/enquiry/shown-spots";
 import { withdrawMeasurement } from "@/lib/enquiry/withdraw-measurement";
 import { submissionSchema } from "@/lib/enquiry/questionnaire";
-import { readIntake } from "@/lib/enquiry/read-intake";
+import { openAnother } from "@/lib/enquiry/open-intake";
+import { knownOf, readIntake } from "@/lib/enquiry/read-intake";
 import { removePhoto } from "@/lib/enquiry/remove-photo";
 import { retellFields, retellResult } from "@/lib/enquiry/retell";
 import { saveIntake } from "@/lib/enquiry/save-intake";
@@ -41,7 +42,8 @@ export async function saveStep(previous: FormState, form: FormData): Promise<For
   if (!caller.ok) return saidNot(previous, { form: caller.say }, values);
   const saved = await saveIntake(caller.value, parsed.patch, parsed.cleared);
   if (!saved.ok) return saidNot(previous, { form: saved.say }, values);
-  redirect(`/ask/${nextStep(step, saved.value.answers)}`);
+  const read = await readIntake(caller.value);
+  redirect(`/ask/${nextStep(step, saved.value.answers, read.ok ? knownOf(read.value) : [])}`);
 }
 
 const NO_INTAKE = refuse("expired", wrong("refusal.no-intake"));
@@ -100,8 +102,11 @@ export async function sendEnquiry(previous: FormState, form: FormData): Promise<
   redirect("/ask/sent");
 }
 
-/** Clears the device for an enquiry about another rug. */
-export async function askAboutAnother(): Promise<void> {
-  await forgetIntake();
+/** Begins anew on this device, for another rug of the same person. */
+export async function addAnotherRug(): Promise<void> {
+  const caller = await intakeCaller();
+  const opened = caller && await openAnother(caller, new Date());
+  if (opened?.ok) await rememberIntake(opened.value.token);
+  else await forgetIntake();
   redirect("/ask/wet-now");
 }

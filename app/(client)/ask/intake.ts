@@ -4,7 +4,7 @@ import type { Caller } from "@/lib/enquiry/caller";
 import { readIntake, type IntakeView } from "@/lib/enquiry/read-intake";
 import type { ColourShare, PhotoView } from "@/lib/enquiry/views";
 
-const NOTHING_YET: IntakeView = { answers: {}, photos: [], spots: {}, submittedReference: null };
+const NOTHING_YET: IntakeView = { answers: {}, photos: [], spots: {}, submittedReference: null, isAnother: false };
 
 /** What was told on this device so far, and who tells it; nothing where the device is new to us. */
 export async function intakeOfDevice(): Promise<{ caller: Caller | null; intake: IntakeView }> {

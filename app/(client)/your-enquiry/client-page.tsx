@@ -48,7 +48,14 @@ export function ClientPage({ view, words, place, areaUnit, emergencyNumber }: { 
           {!view.firstAid.isNow && <details className={styles.details}><summary>{say("foot.first-aid")}</summary>{aid}</details>}
         </div>
         <div className={styles.side}>
-          {view.rugs.map((rug, i) => <Rug key={rug.title} rug={rug} told={i === 0 ? view.answers : {}} words={words} unit={areaUnit} isOneOfMany={view.rugs.length > 1} mayShow={view.canAddPhotos} />)}
+          {view.rugs.map((rug, i) => <Rug key={i} rug={rug} told={i === 0 ? view.answers : {}} words={words} unit={areaUnit} isOneOfMany={view.rugs.length > 1} mayShow={view.canAddPhotos} />)}
+          {view.beside.length > 0 && (
+            <section className={styles.beside}>
+              <h2>{say("own.beside")}</h2>
+              {view.beside.map(({ reference, rugs }) => <p key={reference}><bdi>{listed(rugs, "and", words)}</bdi> <span className="small">{say("own.enquiry", { reference })}</span></p>)}
+              <p className="small">{say("own.beside-page")}</p>
+            </section>
+          )}
           <section className="no-print">
             <h2>{say("own.write")}</h2>
             <MessageForm title={say("own.form")} label={say("own.message")} hint={say("own.message-hint")} button={say("own.message-send")} />

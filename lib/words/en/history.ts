@@ -17,6 +17,7 @@ export const HISTORY = {
   "did.submitted": "sent the enquiry",
   "did.entered": "entered the enquiry",
   "did.photo-added": "added a photo",
+  "did.rug-added": "added a rug to the enquiry",
   "did.label-confirmed": "said that the label was read rightly",
   "did.label-corrected": "corrected what was read of the label",
   "did.label-kept": "kept the words of a label that were agreed before",

@@ -2,6 +2,8 @@
 export const OWN_PAGE = {
   "own.enquiry": "Enquiry {reference}",
   "own.rugs": "Your rugs",
+  "own.beside": "What else you asked us about",
+  "own.beside-page": "It is answered by itself, on a page of its own.",
   "own.no-link": "Your page opens with the link in our letter",
   "own.no-link-why": "This device has not opened it yet, or the link has run out. Look for our note in your e-mail and follow the link in it.",
   "own.answer-here": "Our answer will stand here, and come to you by e-mail.",

@@ -109,6 +109,7 @@ export const QUESTIONNAIRE = {
   "send.sees": "Only the people of the workshop see it. It is not sold, and not shown to anybody else.",
   "send.kept": "It is kept for {months, plural, one {one month} other {# months}} after your enquiry ends or we last heard from each other, then erased. You can have a copy, have it corrected or erased, or take your consent back, at any time.",
   "send.complain": "If you think we do wrong, tell us, or your data protection authority.",
+  "send.another": "Is there another rug? Send this one first, then you can add the next.",
   "send.all": "All of it, at length",
   "send.consent": "Yes, read my answers and photos to judge my rug, and answer me.",
   "send.button": "Send to the workshop",
@@ -125,6 +126,6 @@ export const QUESTIONNAIRE = {
   "sent.by-telephone": "We ring you. What we write stands on your page too.",
   "sent.until": "Until then, please put no water and no product on it.",
   "sent.your-page": "See your page",
-  "sent.another": "Ask about another rug",
+  "sent.another": "Add another rug",
   "sent.cannot-wait": "If it cannot wait:",
 } as const;

@@ -1,4 +1,5 @@
 import { beforeAll } from "vitest";
+import { addingRugs } from "./adding-rugs";
 import { answering } from "./answering";
 import { askedQuestions } from "./asked-questions";
 import { atTheDesk } from "./at-the-desk";
@@ -29,6 +30,7 @@ import { unreadWords } from "./unread-words";
 export function allOperations(): void {
   beforeAll(openWorkshop);
   submitting();
+  addingRugs();
   unreadWords();
   askedQuestions();
   answering();

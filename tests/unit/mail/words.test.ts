@@ -134,7 +134,7 @@ describe("composeLetter", () => {
 });
 
 describe("acknowledgement", () => {
-  const given = { greeted: "Ana Example", reference: "K7-204", isHeard: false, isTold: false, workshop: WORKSHOP, link: "https://desk.example/e/1", firstAid: null };
+  const given = { greeted: "Ana Example", reference: "K7-204", isHeard: false, isTold: false, isAdded: false, hasPhotos: true, workshop: WORKSHOP, link: "https://desk.example/e/1", firstAid: null };
   it("says that it arrived, its number, who answers, and where the client's page is", () => {
     const { kind, subject, text } = acknowledgement(given);
     expect(kind).toBe("acknowledgement");

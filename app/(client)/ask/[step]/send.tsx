@@ -25,6 +25,7 @@ export async function Send({ intake }: { intake: IntakeView }) {
           </div>
         ))}
       </dl>
+      <p className="small">{say("send.another")}</p>
       <SendForm title={title} sentence={say("send.consent")} button={say("send.button")}>
         <h2>{say("send.what")}</h2>
         <ul>

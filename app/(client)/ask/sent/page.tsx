@@ -11,7 +11,7 @@ import { weekday } from "@/lib/words/measures";
 import { wordsIn } from "@/lib/words/words";
 import { readSettings } from "@/lib/workshop/settings";
 import { Shell } from "../../_parts/shell";
-import { askAboutAnother } from "../actions";
+import { addAnotherRug } from "../actions";
 import { coloursOfPhotos, intakeOfDevice } from "../intake";
 import styles from "./sent.module.css";
 
@@ -47,7 +47,7 @@ export default async function Sent() {
       <p>{say("sent.until")}</p>
       <div className={styles.onward}>
         <Link className="button" href="/your-enquiry">{say("sent.your-page")}</Link>
-        <form action={askAboutAnother}><button className="button quiet">{say("sent.another")}</button></form>
+        <form action={addAnotherRug}><button className="button quiet">{say("sent.another")}</button></form>
       </div>
       {settings.telephone && <p className={`small ${styles.ring}`}>{say("sent.cannot-wait")} <Telephone number={settings.telephone} /></p>}
     </Shell>
