@@ -55,6 +55,8 @@ export interface Came {
   message: boolean;
   /** How many times they did; absent: once. */
   times?: number;
+  /** What they wrote, in their own words, oldest first; absent: nothing. */
+  words?: readonly string[];
   /** The client answered questions. */
   answers: boolean;
   /** How many photos came. */

@@ -7,6 +7,7 @@ import { isGasTold } from "./happened";
 import { isJudged, isSameJudgement, movedSince, placesOf, tellsNothingYet, TOPICS } from "./moved";
 import type { PlaceId } from "./paragraphs/row";
 import { blocks, piecesOf, type DraftInput, type Piece, type Pieces } from "./pieces";
+import { answersIn } from "./questions-asked";
 import { saidOnce } from "./said-once";
 import { wordsOf } from "./slots";
 
@@ -28,18 +29,22 @@ const saidOf = (told: Told): Told => ({ ...told, paragraphs: told.paragraphs.fil
 /** Whether a piece says something else than what was told. */
 const newBeside = (told: Told, readsToday: Pieces["readsToday"]) => (p: Piece): boolean => !isTold(p.used, told, readsToday) && !isSameJudgement(p, told);
 /** `isNew`: whether the client has not read it yet. `isNews`: whether the last letter, or what length took out of it, did not say it either. */
-interface NewOf { readonly isNew: (piece: Piece) => boolean; readonly isNews: (piece: Piece) => boolean }
+interface NewOf {
+  readonly isNew: (piece: Piece) => boolean;
+  readonly isNews: (piece: Piece) => boolean;
+  /** Whether it answers what they have asked since: asked again, an answer stands again. */
+  readonly isAnswer: (piece: Piece) => boolean;
+}
 
 type AllMoved = ReturnType<typeof movedSince>;
 /** It speaks of what the letter replaces: that stands whole, and no length takes it out. */
 const isReplaced = (p: Piece, moved: AllMoved): boolean => moved.some(({ rug, topic, how }) => how === "changed" && rug === p.rug && placesOf(topic).includes(p.place.id));
 
 /** Which pieces stand in a letter to somebody who was told all the others. */
-function standingOf(pieces: readonly Piece[], { isNew, isNews }: NewOf, moved: AllMoved): Piece[] {
-  const changed = pieces.filter((p) => (isNew(p) || isReplaced(p, moved)) && !ALWAYS.includes(p.place.id) && !p.place.follows);
+function standingOf(pieces: readonly Piece[], { isNew, isNews, isAnswer }: NewOf, moved: AllMoved): Piece[] {
+  const changed = pieces.filter((p) => (isNew(p) || isReplaced(p, moved) || isAnswer(p)) && !ALWAYS.includes(p.place.id) && !p.place.follows);
   const isChanged = (rug: number | null, places: readonly PlaceId[]) => changed.some((p) => p.rug === rug && places.includes(p.place.id));
-  const stands = (p: Piece): boolean =>
-    ALWAYS.includes(p.place.id) || changed.includes(p) || BREATHS.some(({ of, limits }) => limits.includes(p.place.id) && isChanged(p.rug, of));
+  const stands = (p: Piece): boolean => ALWAYS.includes(p.place.id) || changed.includes(p) || BREATHS.some(({ of, limits }) => limits.includes(p.place.id) && isChanged(p.rug, of));
   const isOfRug = (p: Piece) => p.place.of === "rug" && p.place.id !== "heading" && !p.place.ahead;
   return pieces.filter((p) => {
     if (p.place.id === "since") return moved.length > 0 || (changed.some((c) => isOfRug(c) && !NO_ANSWER.includes(c.place.id) && !tellsNothingYet(c) && isNews(c)) && pieces.some((o) => isJudged(o) && stands(o)));
@@ -95,7 +100,8 @@ export function composeFollowing(input: DraftInput, { told, came: since }: Since
   const of = (how: keyof Moved) => TOPICS.map(({ id }) => id).filter((id) => moved.some((m) => m.how === how && m.topic === id));
   const { subject, pieces: all, ...leads } = piecesOf(input, { ...came, moved: { changed: of("changed"), gone: of("gone"), waits: of("waits") } });
   const pieces = all.map((p) => (isReplaced(p, moved) ? { ...p, spare: null } : p));
-  const standing = shortEnough(standingOf(pieces, { isNew, isNews }, moved), input.assessments.length, leads);
+  const isAsked = answersIn(since.words ?? []);
+  const standing = shortEnough(standingOf(pieces, { isNew, isNews, isAnswer: ({ used }) => isAsked(used) }, moved), input.assessments.length, leads);
   const laid = saidOnce(joined(pieces, standing), leads);
   return { subject, text: blocks(withAnswerPlace(laid.lines)), ...partedBy(pieces, standing, { laid, isNew }) };
 }

@@ -113,4 +113,8 @@ const [ASKS_COLLECTING, ASKS_COST, NAMES_THE_WORK] = [new RegExp(WE_COLLECT, "u"
 /** Asked right after whether we collect, a price, or how long “that” takes, is of collecting, unless the work is named: no paragraph knows it. Both in lower case. */
 export const isOfCollecting = (part: string, before: string): boolean => ASKS_COLLECTING.test(before) && ASKS_COST.test(part) && !NAMES_THE_WORK.test(part);
 
+/** By what a paragraph answers a kind of question: by its place, which is for just that, or by itself; null where it does not. */
+export const answersBy = ({ places, except = [], ids }: QuestionKind, { place, id }: { readonly place: PlaceId; readonly id: string }): "place" | "itself" | null =>
+  (places.includes(place) && !except.includes(id) ? "place" : ids.includes(id) ? "itself" : null);
+
 export const QUESTION_KINDS: readonly QuestionKind[] = [...FOR_A_PERSON, ...ANSWERED];

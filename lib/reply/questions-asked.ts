@@ -2,7 +2,7 @@ import { ANSWER_HERE } from "./open-places";
 import { PLACES } from "./paragraphs";
 import { partsOf as partsOfText, says } from "./parts";
 import type { SaidParagraph } from "./pieces";
-import { isOfCollecting, QUESTION_KINDS, type QuestionKind } from "./question-kinds";
+import { answersBy, isOfCollecting, QUESTION_KINDS, type QuestionKind } from "./question-kinds";
 
 /** So many of a client's questions are held against a letter; whoever asks more is read whole anyway. Elicited. */
 export const MOST_QUESTIONS = 20;
@@ -95,9 +95,17 @@ const stem = (word: string): string => (word.length < 5 ? word.replace(/(?<=\p{L
 /** What a text is about: its words without what is common to all, and without endings. */
 const aboutOf = (text: string): string[] => [...new Set((text.toLowerCase().match(/\p{L}+/gu) ?? []).filter((word) => word.length > 2 && !COMMON.has(word)).map(stem))];
 
+/** The kinds that a letter answers because they are asked. */
+const ANSWERED_WHEN_ASKED = ["collecting", "how-long-it-takes", "worth-it", "cost", "remedy", "flame"] as const;
 /** Whether they ask something of a kind, whatever else they ask with it. */
-export const asksOfKind = (stories: readonly (string | undefined)[], id: "collecting" | "how-long-it-takes" | "worth-it" | "cost" | "remedy" | "flame"): boolean =>
+export const asksOfKind = (stories: readonly (string | undefined)[], id: (typeof ANSWERED_WHEN_ASKED)[number]): boolean =>
   questionsAsked(stories).some((question) => partsOf(question).some((part) => kindsOfPart(part).some((k) => k.id === id)));
+
+/** Whether a paragraph answers something of those kinds that is asked in these words. */
+export function answersIn(words: readonly string[]): (paragraph: Pick<SaidParagraph, "id" | "place">) => boolean {
+  const asked = QUESTION_KINDS.filter((kind) => ANSWERED_WHEN_ASKED.some((id) => id === kind.id && asksOfKind(words, id)));
+  return (paragraph) => asked.some((kind) => answersBy(kind, paragraph) !== null);
+}
 
 interface OfRugs {
   /** What the draft was put together from, and what the program would put into it today. */
@@ -110,9 +118,9 @@ const nameOf = (id: SaidParagraph["place"]) => PLACES.find((p) => p.id === id)?.
 export function askedQuestion({ question, rug, hasPlace, before = "" }: { question: string; rug: number | null; hasPlace: boolean; before?: string }, { said, rugs }: OfRugs): AskedQuestion {
   const asked = rug === null ? Array.from({ length: rugs }, (_, n) => n) : [rug];
   // What a whole place is for is named before a single paragraph of another.
-  const answering = ({ places, except = [], ids, saying }: QuestionKind, of: number): Answering[] =>
-    [said.filter((p) => places.includes(p.place) && !except.includes(p.id)), said.filter((p) => ids.includes(p.id))].flat()
-      .flatMap((p) => (p.said !== null && (p.rug === null || p.rug === of) && saying?.test(p.said) !== false ? [{ name: nameOf(p.place), said: p.said }] : []));
+  const answering = (kind: QuestionKind, of: number): Answering[] =>
+    (["place", "itself"] as const).flatMap((by) => said.filter((p) => answersBy(kind, p) === by))
+      .flatMap((p) => (p.said !== null && (p.rug === null || p.rug === of) && kind.saying?.test(p.said) !== false ? [{ name: nameOf(p.place), said: p.said }] : []));
   const needs = asksIn(question, before).flatMap(({ about, kinds }) => kinds.flatMap((kind) => asked.map((of): Need => ({ kind: kind?.id ?? null, about, by: kind ? answering(kind, of) : [] }))));
   return { question, hasPlace, needs };
 }

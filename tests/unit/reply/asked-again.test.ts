@@ -1,0 +1,30 @@
+import { describe, expect, it } from "vitest";
+import { composeDraft } from "../../../lib/reply/draft";
+import type { Came } from "../../../lib/reply/facts";
+import { composeFollowing } from "../../../lib/reply/following";
+import type { DraftInput } from "../../../lib/reply/pieces";
+import { action, worthless } from "./make";
+
+const MESSAGE: Came = { message: true, answers: false, photos: 0, tested: false };
+const toldBy = (input: DraftInput) => { const { text, paragraphs, leftOut } = composeDraft(input); return { text, paragraphs: [...paragraphs, ...leftOut] }; };
+const following = (before: DraftInput, after: DraftInput, came: Partial<Came> = {}) => composeFollowing(after, { told: toldBy(before), came: { ...MESSAGE, ...came } }).text.replaceAll("\u00a0", " ");
+
+describe("a following letter, where what was answered is asked again", () => {
+  const doubtful = (beyondRepair: number) => worthless({ beyondRepair, advice: action("inspect-and-test") }, "bleaching");
+  const asking = (input: DraftInput, words: string) => following(input, input, { words: [words] });
+
+  it.each([["likely not", 0.8, "It is likely that cleaning it is not worth the money: at about £150 to £250"], ["open", 0.5, "Cleaning it may not be worth the money: at about £150 to £250"]] as const)("says again whether it is worth cleaning (%s), and neither as a change nor with the rest of the letter", (_, beyondRepair, says) => {
+    const text = asking(doubtful(beyondRepair), "Thank you. Is it worth cleaning?");
+    expect(text).toContain(says);
+    expect(text).not.toMatch(/has changed|can say more|replaces|Going by|hidden corner/);
+  });
+  it("says again what it costs to whoever asks that, and nothing of it to whoever asks or says something else", () => {
+    expect(asking(doubtful(0.8), "And what would it cost?")).toMatch(/If an inspection finds it worth cleaning, we estimate £150 to £250/);
+    for (const words of ["It was worth every penny to us.", "Are you open on Saturday?"]) expect(asking(doubtful(0.8), words)).not.toMatch(/£150|worth the money/);
+  });
+  it("says nothing again that was asked before that letter alone", () => {
+    const asked = doubtful(0.8);
+    const input = { ...asked, assessments: asked.assessments.map((rug) => ({ ...rug, messages: ["Is it worth cleaning?"] })) };
+    expect(following(input, input)).not.toMatch(/worth the money/);
+  });
+});
