@@ -21,6 +21,8 @@ const BREATHS: readonly { readonly of: readonly PlaceId[]; readonly limits: read
   { of: ["care"], limits: ["back-first", "refuse", "worse"] },
   { of: ["beyond", "repair"], limits: ["beyond", "repair"] },
 ];
+/** Paragraphs that lean on what stands in another place of their rug ("all the same" on a doubt of its worth, or on little that comes back): they never stand without it. */
+const LEANS_ON: Readonly<Record<string, PlaceId>> = { "care-doubtful": "worth", "care-doubtful-wet": "worth", "care-little": "outlook", "care-little-wet": "outlook" };
 /** Beside these, a change of what is said of a rug is a change of the answer. */
 const NO_ANSWER: readonly PlaceId[] = ["heading", "asks"];
 
@@ -44,7 +46,9 @@ const isReplaced = (p: Piece, moved: AllMoved): boolean => moved.some(({ rug, to
 function standingOf(pieces: readonly Piece[], { isNew, isNews, isAnswer }: NewOf, moved: AllMoved): Piece[] {
   const changed = pieces.filter((p) => (isNew(p) || isReplaced(p, moved) || isAnswer(p)) && !ALWAYS.includes(p.place.id) && !p.place.follows);
   const isChanged = (rug: number | null, places: readonly PlaceId[]) => changed.some((p) => p.rug === rug && places.includes(p.place.id));
-  const stands = (p: Piece): boolean => ALWAYS.includes(p.place.id) || changed.includes(p) || BREATHS.some(({ of, limits }) => limits.includes(p.place.id) && isChanged(p.rug, of));
+  const isThere = (p: Piece): boolean => ALWAYS.includes(p.place.id) || changed.includes(p) || BREATHS.some(({ of, limits }) => limits.includes(p.place.id) && isChanged(p.rug, of));
+  const leaning = pieces.filter((p) => Object.hasOwn(LEANS_ON, p.used.id) && isThere(p));
+  const stands = (p: Piece): boolean => isThere(p) || leaning.some((l) => l.rug === p.rug && LEANS_ON[l.used.id] === p.place.id);
   const isOfRug = (p: Piece) => p.place.of === "rug" && p.place.id !== "heading" && !p.place.ahead;
   return pieces.filter((p) => {
     if (p.place.id === "since") return moved.length > 0 || (changed.some((c) => isOfRug(c) && !NO_ANSWER.includes(c.place.id) && !tellsNothingYet(c) && isNews(c)) && pieces.some((o) => isJudged(o) && stands(o)));

@@ -3,7 +3,8 @@ import { composeDraft } from "../../../lib/reply/draft";
 import type { Came } from "../../../lib/reply/facts";
 import { composeFollowing } from "../../../lib/reply/following";
 import type { DraftInput } from "../../../lib/reply/pieces";
-import { action, worthless } from "./make";
+import type { Assessment } from "../../../lib/triage/assessment";
+import { action, range, worthless } from "./make";
 
 const MESSAGE: Came = { message: true, answers: false, photos: 0, tested: false };
 const toldBy = (input: DraftInput) => { const { text, paragraphs, leftOut } = composeDraft(input); return { text, paragraphs: [...paragraphs, ...leftOut] }; };
@@ -26,5 +27,20 @@ describe("a following letter, where what was answered is asked again", () => {
     const asked = doubtful(0.8);
     const input = { ...asked, assessments: asked.assessments.map((rug) => ({ ...rug, messages: ["Is it worth cleaning?"] })) };
     expect(following(input, input)).not.toMatch(/worth the money/);
+  });
+});
+
+describe("what leans on another sentence, where it alone was changed", () => {
+  const onlyNearlyDry = (input: DraftInput): DraftInput => ({ ...input, assessments: input.assessments.map((rug) => ({ ...rug, assessment: { ...rug.assessment, methods: rug.assessment.methods.map((m) => (m.method === "solvent-dry" ? { ...m, verdict: "ruled-out" as const } : m)) } })) });
+  const changed = (rest: Partial<Assessment>) => { const before = worthless({ advice: action("inspect-and-test"), ...rest }, "bleaching"); return following(before, onlyNearlyDry(before)); };
+
+  it("stands beside the doubt of its worth, or beside the little that comes back", () => {
+    expect(changed({ beyondRepair: 0.8 })).toMatch(/It is likely that cleaning it is not worth the money[^]*If it is cleaned all the same, then nearly dry, and/);
+    expect(changed({ beyondRepair: 0.2, improvement: range(0, 5, 10) })).toMatch(/we expect little to change by cleaning[^]*If it is cleaned all the same, then nearly dry, and/);
+  });
+  it("brings nothing with it where it leans on nothing", () => {
+    const text = changed({ beyondRepair: 0.2 });
+    expect(text).toMatch(/We would clean it nearly dry, and/);
+    expect(text).not.toMatch(/worth|comes? back|of the change/);
   });
 });
