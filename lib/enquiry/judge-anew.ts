@@ -13,6 +13,7 @@ import { storeAssessment } from "./store-enquiry";
 import { enquiryAnswersOf, rugAnswersOf, seenOf } from "./stored";
 import { urgenciesOfRugs, urgenciesOfWords, WORDS_PARTS } from "./unread-letters";
 import { worstUrgency } from "./urgency";
+import { CORRECTIONS, wetToldAt } from "./wet-told";
 
 /**
  * Judges a rug from everything that is known as the transaction sees it, keeps the assessment beside the earlier ones and
@@ -22,13 +23,13 @@ import { worstUrgency } from "./urgency";
 export async function judgeAnew(tx: Tx, rugId: string, now: Date): Promise<Assessment> {
   const rug = await tx.rug.findUniqueOrThrow({
     where: { id: rugId },
-    include: { answers: true, photos: { include: { measurements: true, label: true } }, benchTests: { orderBy: OLDEST_FIRST.at }, enquiry: { include: { client: true } } },
+    include: { answers: true, photos: { include: { measurements: true, label: true } }, benchTests: { orderBy: OLDEST_FIRST.at }, enquiry: { include: { client: true, audit: CORRECTIONS } } },
   });
   const { enquiry } = rug;
   const [assessed] = assessAnswers({
     channel: enquiry.channel,
     asOf: enquiry.submittedAt.toISOString(),
-    enquiry: enquiryAnswersOf(enquiry.answers).answers,
+    enquiry: enquiryAnswersOf(enquiry.answers).answers, isWetToldLater: wetToldAt(enquiry) > enquiry.submittedAt,
     client: enquiry.client,
     workshop: await readSettings(tx),
     rugs: [{

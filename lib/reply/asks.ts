@@ -6,6 +6,7 @@ import { saidOfWater } from "../triage/letter-signs";
 import { storyTells } from "../triage/story-tells";
 import type { Words } from "../words/words";
 import type { RugForDraft } from "./facts";
+import { isAidDue } from "./happened";
 import { labelStands } from "./label-said";
 
 type Next = Assessment["nextQuestions"][number];
@@ -58,7 +59,7 @@ const isForCare = ({ id }: Next, { wetByWords = null }: AskedRug): boolean => FO
 /** Whether a client may be asked for it at all, as things stand. */
 function fitsALetter({ assessment: a, answers, wetByWords = null, photosCame = false, labelHeard = false, messages = [], saidOfWater: newest }: AskedRug, likely: readonly MechanismId[]): (q: Next) => boolean {
   const trouble = likely.some((m) => m !== "soil-only");
-  const handsOff = a.firstAid !== null || wetByWords !== null || likely.includes("mould");
+  const handsOff = isAidDue({ assessment: a, saidOfWater: newest ?? null }) || wetByWords !== null || likely.includes("mould");
   const barred = [...(answers.incidents?.includes("flood") ? NOBODY_ENTERS : wetByWords === "hands-off" ? NOBODY_TOUCHES : handsOff ? HANDS_ON : []), ...(photosCame && hasUnsaid(a) ? LIKELY_SHOWN : []), ...(labelHeard && labelStands(a) === "agrees" ? [LABEL] : [])];
   const isDry = isSaidDry({ answers, ...(newest === undefined ? {} : { saidOfWater: newest }) });
   const inTheirWords: readonly string[] = [answers.story ?? "", ...messages].flatMap(storyTells);

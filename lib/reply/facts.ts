@@ -10,7 +10,7 @@ import { speaksAgainstSilk } from "../triage/price-evidence";
 import { cutKey, type CutKey } from "../words/judged";
 import { asksOf, isSaidDry, isWetUnknown } from "./asks";
 import type { Facts, NumberFact, WordFact } from "./condition";
-import { isAidKnown, isAidOver, isFreshUrineTold, isPotTold, isTroubleUnjudged, toldOfChange, wasCleanedAtHome } from "./happened";
+import { isAidDue, isAidKnown, isAidOver, isFreshUrineTold, isPotTold, isTroubleUnjudged, toldOfChange, wasCleanedAtHome } from "./happened";
 import { HARDLY_WORTH, PERHAPS_NOT_WORTH } from "./paragraphs/troubles";
 import { actionSeen, beyondSeen, foundBy, type PerhapsSeen } from "./inspected";
 import { asksOfKind } from "./questions-asked";
@@ -182,8 +182,7 @@ function given({ rug, enquiry, hasTelephone, hasName, hasPage, came }: FactsInpu
   const moved = came?.moved;
   const inTheirWords = toldOfChange(rug.answers);
   const { assessment: a, wetByWords } = rug;
-  const isOver = isAidOver(rug, enquiry, came === null);
-  const aid = isOver ? null : a.firstAid;
+  const aid = isAidDue(rug);
   const isWetOpen = isWetUnknown(a) && !a.firstAid && !wetByWords;
   const asks = asksOf(rug, likelyMechanisms(a));
   const stories = [rug.answers.story, ...(rug.messages ?? [])];
@@ -191,7 +190,7 @@ function given({ rug, enquiry, hasTelephone, hasName, hasPage, came }: FactsInpu
     improvement: a.improvement, "first-aid": aid && !isAidKnown(rug, came), "aid-known": aid && isAidKnown(rug, came), "said-wet": wetByWords, "said-flood": wetByWords === "hands-off",
     "clean-price": a.money?.clean, "cut-down-price": a.money?.cutDown, "cut-down-way": a.money?.cutDown && plannedCut(a), "replace-price": replacePrice(a),
     "sent-photos": sawPhotos(a), photos: asks.photos.length, questions: asks.questions.length, "one-ask": asks.one, "lone-ask": asks.photos.length + asks.questions.length === 1,
-    "costs-more": costsMore(a), "price-beside-worth": isPriceBesideWorth(a), "worth-overlaps": isWorthOverlapping(a), "falls-short": fallsShort(a), "price-against-silk": speaksAgainstSilk(a), "wet-unknown": isWetOpen && !isSaidDry(rug), "dry-said": (isWetOpen || isOver) && isSaidDry(rug),
+    "costs-more": costsMore(a), "price-beside-worth": isPriceBesideWorth(a), "worth-overlaps": isWorthOverlapping(a), "falls-short": fallsShort(a), "price-against-silk": speaksAgainstSilk(a), "wet-unknown": isWetOpen && !isSaidDry(rug), "dry-said": (isWetOpen || isAidOver(rug)) && isSaidDry(rug),
     referral: a.advice.referTo, telephone: hasTelephone, name: hasName, "no-page": !hasPage,
     came: came && (came.message || came.answers || came.photos > 0), tested: came?.tested,
     changed: moved?.changed.length, gone: moved?.gone.length, waits: moved?.waits.length,

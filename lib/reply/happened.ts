@@ -1,8 +1,10 @@
 import { FIRST_AID, type AnyAnswer, type ShortLine } from "../trade/first-aid";
 import type { AnswerOf, EnquiryAnswers, QuestionId, RugAnswers } from "../trade/questions";
 import type { Assessment } from "../triage/assessment";
+import { findingsFromAnswers } from "../triage/findings-from-answers";
 import { storyDetails, storyHasTrouble } from "../triage/story-tells";
 import { readTold } from "../triage/told";
+import { isGasTold as isGasIn, wasWet } from "../triage/urgency";
 import type { Came, RugForDraft } from "./facts";
 
 type Words<Q extends QuestionId> = readonly (readonly [AnswerOf<Q>, string])[];
@@ -62,28 +64,19 @@ const isAnswered = (answers: RugAnswers, any: AnyAnswer): boolean =>
 /** Nobody has said what happened. */
 const isUntold = ({ incidents = [], liquid }: RugAnswers): boolean => liquid === undefined && incidents.every((id) => id === "unknown" || id === "unsure");
 
-/** Bleach and something it can give off gas with were told together: an acid, ammonia, a cleaner that may hold one, or urine not said to be old. */
-export function isGasTold(answers: RugAnswers): boolean {
-  const { bleach, beside, urine, notFresh } = FIRST_AID.gas;
-  const isUrine = isAnswered(answers, urine) && !notFresh.some((since) => since === answers.since);
-  return isAnswered(answers, bleach) && (isUrine || isAnswered(answers, beside));
-}
+/** The judgement's own rule of bleach and what it can give off gas with, of answers alone. */
+export const isGasTold = (answers: RugAnswers): boolean => isGasIn(readTold(findingsFromAnswers(answers, {})));
 /** The same while it is wet, or where it was today. */
 export const isGasNow = (answers: RugAnswers, { wetNow }: EnquiryAnswers): boolean =>
   isGasTold(answers) && (wetNow === "wet" || wetNow === "damp" || answers.since === "hour" || answers.since === "day");
 
-/**
- * Whether it was answered that it is dry, so that first aid for what is wet is over: not for flood water, nor where the meter shows otherwise.
- * `isFirst`: in a first letter something of the last hour is taken for wet all the same.
- */
-export function isAnsweredDry({ findings }: Pick<Assessment, "findings">, isFirst: boolean): boolean {
-  const told = readTold(findings);
-  return told.has("wetNow:no") && !told.has("incidents:flood") && !told.has("sign:still-wet") && !(isFirst && told.has("since:hour"));
-}
-
-/** What was wet is dry, by the newest answer and by all that they wrote since; what may be gas outlasts that. */
-export const isAidOver = ({ assessment, answers, saidOfWater }: Pick<RugForDraft, "assessment" | "answers" | "saidOfWater">, enquiry: EnquiryAnswers, isFirst: boolean): boolean =>
-  assessment.firstAid !== null && saidOfWater !== "wet" && !isGasNow(answers, enquiry) && isAnsweredDry(assessment, isFirst);
+type Waters = Pick<RugForDraft, "assessment" | "saidOfWater">;
+/** It was wet within the day, and by its judgement first aid for that is over. */
+const isOverAsJudged = ({ firstAid, findings }: Assessment): boolean => firstAid === null && wasWet(readTold(findings));
+/** First aid for what was wet is over, by the judgement and by all that they wrote since. */
+export const isAidOver = ({ assessment, saidOfWater }: Waters): boolean => saidOfWater !== "wet" && isOverAsJudged(assessment);
+/** First aid is due, by the judgement or by what they wrote since it was over. */
+export const isAidDue = ({ assessment, saidOfWater }: Waters): boolean => assessment.firstAid !== null || (saidOfWater === "wet" && isOverAsJudged(assessment));
 
 /** First aid was told by a letter of ours, or they have written that it is dry: a line of it is enough, unless their newest words speak of water again. */
 export const isAidKnown = ({ saidOfWater }: Pick<RugForDraft, "saidOfWater">, came: Came | null): boolean => saidOfWater === "dry" || (saidOfWater !== "wet" && Boolean(came?.aidTold));

@@ -138,6 +138,9 @@ function subjectOf(rugs: readonly RugForDraft[], trade: boolean, { words, areaUn
   return [colour ? say("letter.subject", { whose, colour: colourName(colour, words) }) : say("letter.subject-plain", { whose }), ...title.split(", ").slice(1).map((part) => sidesIn(part, words, areaUnit))].join(", ");
 }
 
+/** First aid is due for it. */
+const AID = ["first-aid", "aid-known"] as const;
+
 /** What is read of each rug, and of the letter as a whole: its facts are those of any of its rugs, its words those of the first that is wet, else of the first; among these one that may give off gas leads. */
 function subjectsOf({ assessments, client, workshop, enquiry }: DraftInput, trade: boolean, came: Came | null): { letter: Subject; rugs: Subject[] } {
   const photosCame = (came?.photos ?? 0) > 0;
@@ -145,7 +148,7 @@ function subjectsOf({ assessments, client, workshop, enquiry }: DraftInput, trad
     slots: slotsOf({ rug, number: at + 1, rugs: assessments.length, client: { ...client, isTrade: trade }, workshop, came }), assessment: rug.assessment, words: wordsOf(workshop), rug: at,
     facts: factsOf({ rug, enquiry, isTrade: trade, rugs: assessments.length, hasTelephone: workshop.telephone !== "", hasName: greetingName(client.name) !== null, hasPage: client.email !== null, came }),
   }));
-  const wet = rugs.filter((r) => r.assessment.firstAid);
+  const wet = rugs.filter(({ facts }) => AID.some((due) => facts.words.has.includes(due)));
   const leads = wet.length > 0 ? wet : rugs;
   const first = leads.find((r) => isGasTold(assessments[r.rug ?? 0]?.answers ?? {})) ?? leads[0];
   if (!first) throw new Error("Expected at least one assessment to write about but received none");

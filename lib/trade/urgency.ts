@@ -11,6 +11,8 @@ export interface UrgencyRow extends Source {
   /** Questions nobody has answered, or only with "not sure". */
   readonly unanswered?: readonly string[];
   readonly likely?: { readonly mechanism: string; readonly from: number };
+  /** Only while it may be wet, so that first aid is due. */
+  readonly mayBeWet?: true;
   readonly why: string;
 }
 /** Where nobody was asked whether it is wet. */
@@ -33,8 +35,8 @@ export const URGENCY: readonly UrgencyRow[] = [
   { level: "hours", all: ["sign:still-wet"], why: "The meter shows that it is still wet inside. Rings and browning form while it dries, within hours.", ...FRESH_LINES },
   { level: "hours", all: ["incidents:flood", "since:hour"], why: "Flood or waste water, just now.", ...DRY_SOON },
   { level: "hours", all: ["incidents:flood", "since:day"], why: "Flood or waste water, today.", ...DRY_SOON },
-  { level: "hours", all: ["since:hour", "spilt:yes"], why: "Something got on it within the last hour, and it may still be wet.", ...FRESH_LINES },
-  { level: "two-days", all: ["since:day", "spilt:yes"], why: "Something got on it today; fresh marks come out best.", ...FRESH_LINES },
+  { level: "hours", all: ["since:hour", "spilt:yes"], mayBeWet: true, why: "Something got on it within the last hour, and it may still be wet.", ...FRESH_LINES },
+  { level: "two-days", all: ["today:yes", "spilt:yes"], why: "Something got on it today; fresh marks come out best.", ...FRESH_LINES },
   { level: "two-days", all: ["fresh-wash:yes", "changes:browner"], why: "It turned brown after cleaning a short while ago; browning sets with time, so the sooner it is judged, the better.", ...FRESH_LINES },
   { level: "two-days", all: ["incidents:pet-urine", "recent:yes"], why: "Urine sets and turns alkaline within days.", ...practice },
   { level: "two-days", all: ["liquid:urine", "recent:yes"], why: "Urine sets and turns alkaline within days.", ...practice },
@@ -58,6 +60,7 @@ const WASHED = ["treatments:professional-wet", "treatments:machine", "incidents:
 
 /** What the named conditions of the rows above mean, in answers. */
 export const CONDITIONS: Readonly<Record<string, { readonly anyOf: readonly string[]; readonly andAnyOf?: readonly string[] }>> = {
+  "today:yes": { anyOf: ["since:hour", "since:day"] },
   "recent:yes": { anyOf: ["since:hour", "since:day", "since:two-days", "reason:just-happened"] },
   "spilt:yes": { anyOf: ["incidents:spill", "incidents:pet-urine", "incidents:vomit", "incidents:water", "liquid:water", "liquid:wine", "liquid:coffee-tea", "liquid:juice", "liquid:milk", "liquid:grease", "liquid:ink", "liquid:urine", "liquid:vomit", "liquid:cleaner", "liquid:other"] },
   "washed:yes": { anyOf: WASHED },

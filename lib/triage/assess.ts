@@ -16,12 +16,12 @@ import { judgeOdour } from "./odour";
 import { chanceOfFailing, chanceOfRepairOnly, improvementRange, rulingRows, type RulingRows } from "./prospects";
 import { judgeTexture } from "./texture";
 import { readTold, saysNothingIsWrong, type Told } from "./told";
-import { judgeFirstAid, judgeUrgency } from "./urgency";
+import { judgeFirstAid, judgeUrgency, needsFirstAid } from "./urgency";
 import { marginals, whatHappened, type WhatHappened } from "./what-happened";
 import { bestMethod, meanOf, worseOnceTested } from "./worse";
 
 /** Stored with every assessment: the same findings, settings, instant and version give the same assessment. */
-export const MODEL_VERSION = "2026.11-14";
+export const MODEL_VERSION = "2026.11-15";
 
 /** Prices in pounds and everything else where a workshop has set nothing. Elicited. */
 const DEFAULTS: TriageSettings = {
@@ -71,6 +71,7 @@ interface Case extends Prospects {
   readonly belief: Belief;
   readonly fibres: Record<FibreId, number>;
   readonly chance: (mechanism: string) => number;
+  readonly needsAid: boolean;
   readonly settings: TriageSettings;
   readonly year: number;
 }
@@ -84,7 +85,7 @@ function outlookOf(c: Case) {
   const noImprovement = whyNoImprovement(told, c.happened, fibres);
   const methods = judgeMethods(told, fibres, c.chance);
   const { worse } = bestMethod(methods, { told, fibres, yearNow: c.year });
-  const decision: Decision = { fibres, rows, worse: worseOnceTested(worse, told), circumstances: circumstancesOf(told, c.chance, cheap), losses: c.settings.losses };
+  const decision: Decision = { fibres, rows, worse: worseOnceTested(worse, told), circumstances: circumstancesOf(told, { chance: c.chance, cheap, needsAid: c.needsAid }), losses: c.settings.losses };
   const stated = noImprovement === null;
   return {
     lifeYears, money, methods, noImprovement, decision,
@@ -110,7 +111,7 @@ function caseOf(known: readonly Finding[], settings: TriageSettings, asOf: strin
   const fibres = belief.probabilities;
   const mechanisms = marginals(prospects.happened, fibres);
   const chance = (mechanism: string) => mechanisms.find((m) => m.mechanism === mechanism)?.probability ?? 0;
-  return { c: { ...prospects, belief, fibres, chance, settings, year: Number(asOf.slice(0, 4)) }, mechanisms };
+  return { c: { ...prospects, belief, fibres, chance, needsAid: needsFirstAid(prospects.told, settings.isWetToldLater), settings, year: Number(asOf.slice(0, 4)) }, mechanisms };
 }
 
 /** What the decision hangs on, as the assessment weighs it: for those who explain or measure it. */
@@ -128,7 +129,7 @@ export function assess(findings: readonly Finding[], settings: TriageSettings, a
   const { c, mechanisms } = caseOf(known, settings, asOf);
   const { belief, fibres, chance } = c;
   const o = outlookOf(c);
-  const firstAid = judgeFirstAid(c.told, settings.emergencyNumber);
+  const firstAid = judgeFirstAid(c.told, settings.emergencyNumber, c.needsAid);
   const specialist = specialistChances(c.told, chance);
   return {
     modelVersion: MODEL_VERSION, asOf,
@@ -137,7 +138,7 @@ export function assess(findings: readonly Finding[], settings: TriageSettings, a
     mechanisms, improvement: o.improvement, texture: judgeTexture(c.happened, fibres), odour: judgeOdour(c.told, chance), worse: o.worse, beyondRepair: o.beyondRepair, lifeYears: o.lifeYears,
     methods: o.methods,
     advice: advise(weighActions(o.decision), referTo((when) => specialist[when])),
-    urgency: judgeUrgency(c.told, chance),
+    urgency: judgeUrgency(c.told, chance, c.needsAid),
     firstAid,
     nextQuestions: nextQuestions(c.told, o.decision, { ...belief, benchTests: settings.benchTests }),
     onlyInspection: inspectionSentences(c.told, chance),

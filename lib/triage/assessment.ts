@@ -105,6 +105,8 @@ export interface TriageSettings {
   channel: "web" | "email" | "telephone";
   reason: string | null;
   wetNow: "wet" | "damp" | "no" | "unsure" | null;
+  /** Whether it is wet now was told later than the rest, so that “within the last hour” was before that. Absent: told at once. */
+  isWetToldLater?: boolean;
   prices: { cleanPerM2: number; cleanMinimum: number; bindingPerM: number };
   losses: Partial<Record<string, number>> | null;
   /** The workshop's emergency number, said with first aid; absent: "your emergency number". */

@@ -1,7 +1,6 @@
 import { PICTURE } from "../trade/questions-value";
 import type { Circumstances } from "./advice";
 import { isPlanned, sizeOf } from "./money";
-import { needsFirstAid } from "./urgency";
 import { saysNothingIsWrong, type Told } from "./told";
 
 const any = (told: Told, answers: readonly string[]): boolean => answers.some((a) => told.has(a));
@@ -38,12 +37,12 @@ export function specialistChances(told: Told, chance: (mechanism: string) => num
   return { antique: told.has("age:antique") ? 1 : 0, flood: told.has("incidents:flood") ? 1 : 0, mould: chance("mould"), insects: chance("insects") };
 }
 
-/** The circumstances of a decision from what was told. `chance` gives the marginal chance of a mechanism, `cheap` that cleaning costs more than the rug is worth. */
-export function circumstancesOf(told: Told, chance: (mechanism: string) => number, cheap: number): Circumstances {
+/** The circumstances of a decision from what was told. `chance` gives the marginal chance of a mechanism, `cheap` that cleaning costs more than the rug is worth, `needsAid` whether first aid is due. */
+export function circumstancesOf(told: Told, { chance, cheap, needsAid }: { chance: (mechanism: string) => number; cheap: number; needsAid: boolean }): Circumstances {
   const claims = any(told, CLAIMS);
   return {
     sound: saysNothingIsWrong(told) ? 1 : 0,
-    wet: needsFirstAid(told) && !(told.has("wetNow:no") && !told.has("since:hour")) ? 1 : 0,
+    wet: needsAid ? 1 : 0,
     specialist: Math.max(...Object.values(specialistChances(told, chance))),
     local: localChance(told),
     placed: isPlaced(told),

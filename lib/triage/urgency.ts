@@ -1,5 +1,5 @@
 import { CONDITIONS, URGENCY } from "../trade/urgency";
-import { firstAidSentences } from "../trade/first-aid";
+import { FIRST_AID, firstAidSentences, type AnyAnswer } from "../trade/first-aid";
 import type { Assessment } from "./assessment";
 import type { Told } from "./told";
 
@@ -10,24 +10,41 @@ export function holdsIn(told: Told, condition: string): boolean {
   return named.anyOf.some((a) => told.has(a)) && (named.andAnyOf?.some((a) => told.has(a)) ?? true);
 }
 
-/** What is lost by waiting: the first row of the table that holds. `chance` gives the marginal chance of a mechanism. */
-export function judgeUrgency(told: Told, chance: (mechanism: string) => number): Assessment["urgency"] {
+/** What is lost by waiting: the first row of the table that holds. `chance` gives the marginal chance of a mechanism, `needsAid` whether first aid is due. */
+export function judgeUrgency(told: Told, chance: (mechanism: string) => number, needsAid = needsFirstAid(told)): Assessment["urgency"] {
   const row = URGENCY.find((r) =>
-    (r.all ?? []).every((c) => holdsIn(told, c)) && (r.unanswered ?? []).every((q) => !told.answered(q)) && (!r.likely || chance(r.likely.mechanism) >= r.likely.from));
+    (!r.mayBeWet || needsAid) && (r.all ?? []).every((c) => holdsIn(told, c)) && (r.unanswered ?? []).every((q) => !told.answered(q)) && (!r.likely || chance(r.likely.mechanism) >= r.likely.from));
   if (!row) throw new Error("Expected the last row of the urgency table to hold always.");
   return { level: row.level, why: row.why };
 }
 
 /** Wet or damp now, or a liquid got on it within the day. */
-export const needsFirstAid = (told: Told): boolean =>
-  told.has("wetNow:wet") || told.has("wetNow:damp") ||
-  ((told.has("since:hour") || told.has("since:day")) && holdsIn(told, "spilt:yes"));
+export const wasWet = (told: Told): boolean =>
+  told.has("wetNow:wet") || told.has("wetNow:damp") || (holdsIn(told, "today:yes") && holdsIn(told, "spilt:yes"));
+
+/** Bleach and something it can give off gas with were told together: an acid, ammonia, a cleaner that may hold one, or urine not said to be old. */
+export function isGasTold(told: Told): boolean {
+  const { bleach, beside, urine, notFresh } = FIRST_AID.gas;
+  const hasAny = (any: AnyAnswer): boolean => Object.entries(any).some(([question, ids]) => ids.some((id) => told.has(`${question}:${id}`)));
+  const isUrine = hasAny(urine) && !notFresh.some((since) => told.has(`since:${since}`));
+  return hasAny(bleach) && (isUrine || hasAny(beside));
+}
+
+/**
+ * Whether it was answered that it is dry, so that first aid for what is wet is over: not for flood water, nor where the meter shows otherwise.
+ * `isLater`: it was told later than the rest; something of the last hour is taken for wet all the same where both were told at once.
+ */
+const isDry = (told: Told, isLater: boolean): boolean =>
+  told.has("wetNow:no") && !told.has("incidents:flood") && !told.has("sign:still-wet") && (isLater || !told.has("since:hour"));
+
+/** Whether first aid is due, for letter, desk and decision alike: it was wet within the day and nobody has answered since that it is dry; what may be gas outlasts that. `isLater`: as of being dry. */
+export const needsFirstAid = (told: Told, isLater = false): boolean => wasWet(told) && (!isDry(told, isLater) || isGasTold(told));
 
 /** What nobody may touch, not even to blot it: flood or waste water, or growth that is seen. */
 const handsOff = (told: Told): boolean => told.has("incidents:flood") || told.has("changes:spots");
 
-/** The one set of first aid, the same for every fibre, or null. `emergencyNumber` is the workshop's. */
-export function judgeFirstAid(told: Told, emergencyNumber: string | undefined): string[] | null {
-  if (!needsFirstAid(told)) return null;
+/** The one set of first aid, the same for every fibre, or null. `emergencyNumber` is the workshop's; `needsAid`: whether first aid is due. */
+export function judgeFirstAid(told: Told, emergencyNumber: string | undefined, needsAid = needsFirstAid(told)): string[] | null {
+  if (!needsAid) return null;
   return firstAidSentences(emergencyNumber, handsOff(told));
 }

@@ -2,7 +2,6 @@ import type { MechanismId } from "../../trade/damage";
 import type { Assessment } from "../../triage/assessment";
 import { readTold } from "../../triage/told";
 import { likelyMechanisms } from "../facts";
-import { isAnsweredDry } from "../happened";
 import { CAUTION_WORDS } from "../paragraphs/causes";
 import type { Beyond } from "./beyond";
 import { offersCleaning } from "./must-say";
@@ -13,8 +12,7 @@ export interface LeftOut { readonly why: string; readonly suggestion: string }
 
 /** A caution that an assessment calls for. Its expressions meet plain words in lower case: of a letter, of a clause those of `harms`. */
 interface Caution extends LeftOut {
-  /** `isFirst`: no letter of ours has gone before. */
-  readonly isDue: (assessment: Assessment, letter: string, isFirst: boolean) => boolean;
+  readonly isDue: (assessment: Assessment, letter: string) => boolean;
   /** A letter says it where each of these is in it. */
   readonly needs: readonly RegExp[];
   /** Where it keeps everybody off altogether, no more need be said. */
@@ -70,7 +68,7 @@ const CAUTIONS: readonly Caution[] = [
     why: "Wet cleaning is ruled out for what this pile may be, and the letter does not warn of water at home.", suggestion: "Please do not clean it at home and let nobody use water on it.",
   },
   {
-    isDue: (a, _letter, isFirst) => a.firstAid !== null && !isAnsweredDry(a, isFirst), needs: [KEPT_OFF, /\bchildren\b/u, NOTHING_ON_IT], isRepeated: true,
+    isDue: (a) => a.firstAid !== null, needs: [KEPT_OFF, /\bchildren\b/u, NOTHING_ON_IT], isRepeated: true,
     why: "Something is wet or fresh, and the letter leaves out the first aid, or some of it.", suggestion: "Put the first aid at the head of the letter: keep people, children and pets off it, and put nothing on it.",
   },
 ];
@@ -79,7 +77,7 @@ const says = (letter: string, { needs, unless }: Caution): boolean => needs.ever
 
 /** Cautions that the assessment calls for, and neither the letter nor one before says. All in plain words. */
 export const cautionsMissing = (letter: string, assessment: Assessment, before: readonly string[]): LeftOut[] =>
-  CAUTIONS.filter((c) => c.isDue(assessment, letter, before.length === 0) && !says(letter, c) && (c.isRepeated || !before.some((told) => says(told, c))));
+  CAUTIONS.filter((c) => c.isDue(assessment, letter) && !says(letter, c) && (c.isRepeated || !before.some((told) => says(told, c))));
 
 function tellsTo(acts: RegExp, clause: string): boolean {
   const found = acts.exec(clause);
@@ -88,5 +86,5 @@ function tellsTo(acts: RegExp, clause: string): boolean {
 
 /** What a sentence in plain words tells somebody to do against a caution of the assessment. */
 export const againstCautions = (plain: string, assessment: Assessment): Beyond[] =>
-  CAUTIONS.filter(({ harms, isDue }) => harms && clausesOf(plain).some((clause) => tellsTo(harms.acts, clause)) && isDue(assessment, plain, false))
+  CAUTIONS.filter(({ harms, isDue }) => harms && clausesOf(plain).some((clause) => tellsTo(harms.acts, clause)) && isDue(assessment, plain))
     .slice(0, 1).map(({ harms, suggestion }) => ({ rule: "harm", why: harms?.why ?? "", suggestion }));

@@ -5,6 +5,9 @@ import { correctAnswer } from "../../../lib/enquiry/correct-answer";
 import { QUESTIONS } from "../../../lib/trade/questions";
 import type { FormValues } from "../../../lib/enquiry/step-schemas";
 import { fromPost } from "../../../lib/enquiry/messages";
+import { headlineOf } from "../../../lib/reply/headline";
+import type { ToldByLetter } from "../../../lib/reply/told-by-letter";
+import { wordsIn } from "../../../lib/words/words";
 import { readEnquiry } from "../../../lib/enquiry/read-enquiry";
 import { MESSAGE } from "../../../lib/enquiry/stored";
 import { database } from "../../../lib/store/database";
@@ -60,6 +63,19 @@ export function correcting(): void {
       good(await correctAnswer(caller, change(rugId, "wet-now", { answer: "wet" }), later(1)));
       const after = await view();
       expect([after.answers.wetNow, after.answers.reason, after.urgency]).toEqual(["wet", "what-is-it", "hours"]);
+    });
+    it("an answer that it is dry now ends the first aid of the last hour for desk, queue and draft alike; told at once with the hour, for none of them", async () => {
+      const spilt = async (wetNow: "wet" | "no") => submitted({ wetNow, reason: "just-happened", rug: { labelFound: "typed", labelText: "100% wool", incidents: ["spill"], liquid: "wine", since: "hour" } });
+      const { caller } = await aRug();
+      const seen = async (enquiryId: string) => {
+        const { rugs: [rug], urgency, urgencyWhy, draft } = good(await readEnquiry(caller, enquiryId, later(60)));
+        const aid = rug?.assessment ? headlineOf(rug.assessment, { letter: rug.letter as ToldByLetter, words: wordsIn("en-GB") }).says : "";
+        return { rugId: rug?.id ?? "", urgency, aid: [/first aid/.test(aid), /\bwet\b/.test(urgencyWhy), /do this first/.test(draft?.text ?? ""), rug?.assessment?.firstAid !== null] };
+      };
+      const [wet, atOnce] = [await spilt("wet"), await spilt("no")];
+      for (const { enquiryId } of [wet, atOnce]) expect(await seen(enquiryId)).toMatchObject({ urgency: "hours", aid: [true, true, true, true] });
+      good(await correctAnswer(caller, change((await seen(wet.enquiryId)).rugId, "wet-now", { answer: "no" }), later(20)));
+      expect(await seen(wet.enquiryId)).toMatchObject({ urgency: "two_days", aid: [false, false, false, false] });
     });
     it("an answer that is none is refused beside its field, and nothing is written", async () => {
       const { caller, rugId, view } = await aRug();

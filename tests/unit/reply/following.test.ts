@@ -15,6 +15,9 @@ import { anyInput } from "./any-input";
 import { CASES } from "./cases";
 import type { RugAnswers } from "../../../lib/trade/questions";
 import type { Assessment } from "../../../lib/triage/assessment";
+import { findingsFromAnswers } from "../../../lib/triage/findings-from-answers";
+import { readTold } from "../../../lib/triage/told";
+import { needsFirstAid } from "../../../lib/triage/urgency";
 import { wordsIn } from "../../../lib/words/words";
 import { FIRST_AID_SAID, inputOf, range, type Sketch } from "./make";
 
@@ -105,10 +108,12 @@ describe("composeFollowing", () => {
   });
 
   describe("once it was answered that what was wet is dry", () => {
-    const spilt = (wetNow: "damp" | "no", since: "hour" | "day" = "day", more: Partial<RugForDraft> = {}, answers: RugAnswers = {}) => {
+    const spilt = (wetNow: "damp" | "no", since: "hour" | "day" = "day", more: Partial<RugForDraft> = {}, answers: RugAnswers = {}, isLater = true) => {
       const told = (what: string, value: string) => ({ what, value, strength: "told" as const, decibans: 0 });
-      const evidence = [...WINE.sketch.evidence ?? [], told("wetNow", wetNow), told("since", since), ...(answers.incidents ?? []).map((value) => ({ ...told("incidents", value), value: [value] }))];
-      const input = inputOf({ ...WINE, sketch: { ...WINE.sketch, evidence, rest: { ...WINE.sketch.rest, firstAid: FIRST_AID_SAID } }, answers: { liquid: "water", since, ...answers }, enquiry: { wetNow } });
+      const evidence = [...WINE.sketch.evidence ?? [], told("wetNow", wetNow), told("since", since), told("liquid", "water"), ...(answers.incidents ?? []).map((value) => ({ ...told("incidents", value), value: [value] }))];
+      const given = { liquid: "water", since, ...answers } satisfies RugAnswers;
+      const firstAid = needsFirstAid(readTold(findingsFromAnswers(given, { wetNow })), isLater) ? FIRST_AID_SAID : null;
+      const input = inputOf({ ...WINE, sketch: { ...WINE.sketch, evidence, rest: { ...WINE.sketch.rest, firstAid } }, answers: given, enquiry: { wetNow } });
       return { ...input, assessments: input.assessments.map((rug) => ({ ...rug, ...more })) };
     };
     const after = (input: typeof first, before = spilt("damp", input.assessments[0]?.answers.since === "hour" ? "hour" : "day")) => composeFollowing(input, { told: toldBy(composeDraft(before)), came: MESSAGE });
@@ -133,11 +138,12 @@ describe("composeFollowing", () => {
       const gas = { treatments: ["bleach", "vinegar-soda"] } satisfies RugAnswers;
       expect(after(spilt("no", "day", {}, gas)).text).toMatch(/give off a harmful gas/);
     });
-    it("holds in a first letter too, but for something of the last hour, which may be wet all the same", () => {
+    it("holds in a first letter too, but for something of the last hour where both were told at once, which may be wet all the same", () => {
+      const atOnce = spilt("no", "hour", {}, {}, false);
       expect(composeDraft(spilt("no")).text).not.toMatch(AID);
-      expect(composeDraft(spilt("no", "hour")).text).toMatch(AID);
+      expect(composeDraft(atOnce).text).toMatch(AID);
       expect(checkLetter(composeDraft(spilt("no")).text, knownOf(spilt("no").assessments))).toEqual([]);
-      expect(checkLetter(composeDraft(spilt("no")).text, knownOf(spilt("no", "hour").assessments))).toMatchObject([{ rule: "left-out" }]);
+      expect(checkLetter(composeDraft(spilt("no")).text, knownOf(atOnce.assessments))).toMatchObject([{ rule: "left-out" }]);
     });
   });
 

@@ -142,7 +142,7 @@ describe("referTo", () => {
 });
 
 describe("circumstancesOf", () => {
-  const of = (answers: Parameters<typeof told>[0]) => circumstancesOf(told(answers), () => 0, 0);
+  const of = (answers: Parameters<typeof told>[0]) => circumstancesOf(told(answers), { chance: () => 0, cheap: 0, needsAid: false });
   it("knows a sound rug whose name is asked", () => expect(of({ reason: "what-is-it" })).toMatchObject({ sound: 1, asksName: 1, wet: 0 }));
   it("does not call a stained rug sound because its name is asked", () => expect(of({ reason: "what-is-it", incidents: ["spill"] }).sound).toBe(0));
   it("tells a spot from a whole rug", () => expect([of({ incidents: ["spill"] }).local, of({ incidents: ["flood"] }).local]).toEqual([1, 0]));
@@ -152,6 +152,7 @@ describe("circumstancesOf", () => {
     expect(of({ incidents: ["spill"], changes: ["dirty"], size }).placed).toBe(false);
     expect(of({ incidents: ["flood"], size, "cut-down": { bindingM: 2 } })).toMatchObject({ placed: true, local: 1 });
   });
+  it("holds for wet what first aid is due for, and nothing else", () => expect([true, false].map((needsAid) => circumstancesOf(told({ wetNow: "no" }), { chance: () => 0, cheap: 0, needsAid }).wet)).toEqual([1, 0]));
   it("counts waste water as a specialist's", () => expect(of({ incidents: ["flood"] }).specialist).toBe(1));
 });
 

@@ -41,6 +41,12 @@ describe("judgeUrgency", () => {
   it("gives mould a week from .33 on, two days from .5: below, at, below, at", () =>
     expect([0.32, 0.33, 0.49, 0.5].map((mould) => level({}, { mould }))).toEqual(["can-wait", "a-week", "a-week", "two-days"]));
   it("does not go by how angry the message is", () => expect(level({ matters: ["claim"], reason: "mis-sold", story: "This is an outrage" })).toBe("can-wait"));
+  it("calls what was spilt within the hour wet no longer once it was answered later that it is dry, and still fresh", () => {
+    const dry = { incidents: ["spill"], since: "hour", wetNow: "no" };
+    const urgency = (isLater: boolean) => judgeUrgency(told(dry), () => 0, needsFirstAid(told(dry), isLater));
+    expect(urgency(false)).toEqual({ level: "hours", why: expect.stringMatching(/may still be wet/) });
+    expect(urgency(true)).toEqual({ level: "two-days", why: expect.not.stringMatching(/wet/) });
+  });
   it("says that nothing is lost by waiting only where somebody has said that it is dry", () => {
     const why = (answers: Record<string, Finding["value"]>) => judgeUrgency(told(answers), () => 0).why;
     expect(why({ incidents: ["sun"], wetNow: "no" })).toBe("Nothing is lost by waiting.");
@@ -54,6 +60,14 @@ describe("needsFirstAid", () => {
     [{ wetNow: "wet" }, true], [{ wetNow: "damp" }, true], [{ wetNow: "no" }, false], [{}, false],
     [{ since: "hour", liquid: "wine" }, true], [{ since: "day", incidents: ["pet-urine"] }, true], [{ since: "two-days", liquid: "wine" }, false], [{ since: "day", incidents: ["wear"] }, false],
   ] as const)("%o: %s", (answers, needed) => expect(needsFirstAid(told(answers as never))).toBe(needed));
+  const spilt = (since: string, more: Record<string, Finding["value"]> = {}) => told({ wetNow: "no", since, incidents: ["spill"], ...more });
+  it("is over for what is answered to be dry, of the last hour only where that was told later", () => {
+    expect([needsFirstAid(spilt("day")), needsFirstAid(spilt("hour")), needsFirstAid(spilt("hour"), true)]).toEqual([false, true, false]);
+  });
+  it("outlasts that answer of flood water, of what the meter finds wet, and of what may give off gas", () => {
+    for (const more of [{ incidents: ["spill", "flood"] }, { "test:moisture": { place: "affected", percent: 30 } }, { treatments: ["bleach", "vinegar-soda"] }]) expect(needsFirstAid(spilt("day", more), true)).toBe(true);
+    expect(needsFirstAid(spilt("day", { treatments: ["bleach"] }))).toBe(false);
+  });
 });
 
 describe("judgeFirstAid", () => {
