@@ -29,6 +29,8 @@ export const OPENINGS: readonly ParagraphRow[] = [
     text: "We are sorry to read this. If any of it is still wet, hours count, so please do this first:\n{firstAidInShort}" },
   { ...TRADE, id: "first-aid-known-flood", version: 2, place: "first-aid", when: { is: { has: ["aid-known"], incidents: ["flood"] } },
     text: "Flood and waste water can make you ill, once it is dry too: please let nobody touch the rug, and keep children and pets away. If any of it is still wet, hours count: no more water, no product and no heat." },
+  { ...TRADE, id: "first-aid-said-dry", version: 1, place: "first-aid", when: { is: { has: ["aid-said-dry"] } },
+    text: "You write that it is dry. If any of it is still wet, underneath too, hours count and our first aid still holds: keep people, children and pets off it, and put nothing on it." },
   { ...TRADE, id: "first-aid-known", version: 2, place: "first-aid", when: { is: { has: ["aid-known"] } },
     text: "If any of it is still wet, hours count and our first aid still holds: keep people, children and pets off it, and put nothing on it." },
   { ...MOULD_SOON, id: "first-aid-flood", version: 4, place: "first-aid", when: { is: { has: ["first-aid"], incidents: ["flood"] } },

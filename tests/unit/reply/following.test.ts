@@ -131,6 +131,13 @@ describe("composeFollowing", () => {
         expect([/You write that it is dry\./.test(answered.text), /You write that it is dry\./.test(written.text)]).toEqual([false, true]);
       }
     });
+    it("says before it that they write so, once, while their words alone say that it is dry", () => {
+      const written = after(spilt("damp", "day", { saidOfWater: "dry" })).text;
+      expect(written.match(/You write that it is dry\./g)).toHaveLength(1);
+      expect(written).toMatch(/You write that it is dry\. If any of it is still wet, underneath too, hours count/);
+      expect(after(spilt("damp", "day")).text).not.toMatch(/You write/);
+      expect(checkLetter(written, knownOf(spilt("damp").assessments), [composeDraft(spilt("damp")).text])).toEqual([]);
+    });
     it("has it again where their newest words are of water", () => expect(after(spilt("no", "day", { saidOfWater: "wet" })).text).toMatch(/do this first/));
     it("still lets nobody touch what flood water was in, and still warns of what may give off gas", () => {
       const flood = { incidents: ["flood"] } satisfies RugAnswers;
