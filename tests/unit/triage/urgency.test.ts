@@ -52,6 +52,7 @@ describe("judgeUrgency", () => {
     expect(why({ incidents: ["sun"], wetNow: "no" })).toBe("Nothing is lost by waiting.");
     for (const unknown of [{}, { incidents: ["sun"] }, { reason: "what-is-it" }]) expect(why(unknown)).toBe("Nobody has said whether it is wet; nothing else in it is lost by waiting.");
   });
+  it("tells what may be lost, and not that haste gains: beside that the desk says where a letter sets no time since it would gain too little", () => { for (const r of URGENCY) expect(r.why).not.toMatch(/sooner|easier|\bbest\b|better/); });
   it("says why in a sentence in every row", () => { for (const r of URGENCY) expect(r.why).toMatch(/^[A-Z].{20,}\.$/); });
 });
 
