@@ -1,7 +1,7 @@
 import { fibreName } from "../trade/fibres";
 import type { ComponentBelief } from "../triage/assessment";
 import { wordsForChance } from "../triage/words";
-import { percent, sentenceCase } from "./figures";
+import { chancePercent, sentenceCase } from "./figures";
 import { Length, spoken } from "./length";
 import { Measure, Measures } from "./measure-row";
 import css from "./judgement.module.css";
@@ -28,5 +28,5 @@ export function Components({ components, as: H }: { components: readonly Compone
 
 function Fibre({ belief: { fibre, probability } }: { belief: ComponentBelief["fibres"][number] }) {
   const [name, words] = [sentenceCase(fibreName(fibre)), wordsForChance({ probability, low: probability })];
-  return <Measure name={name} note={words} chart={<Length share={probability} says={spoken(name, words, percent(probability))} />} figures={percent(probability)} />;
+  return <Measure name={name} note={words} chart={<Length share={probability} says={spoken(name, words, chancePercent(probability))} />} figures={chancePercent(probability)} />;
 }

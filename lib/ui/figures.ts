@@ -28,6 +28,13 @@ export function percent(p: number): string {
   return `${prefix}${figure}${NBSP}%`;
 }
 
+/** The most that a chance is told as: what is known by evidence alone is never told as 100 %. */
+const MOST_CHANCE = 0.999;
+/** One chance, 0–1, e.g. "12 %", "over 99 %". */
+export const chancePercent = (p: number): string => percent(Math.min(MOST_CHANCE, p));
+/** A range of chances, 0–1, e.g. "96 to over 99 %". */
+export const chanceRange = (low: number, high: number): string => percentRange(Math.min(MOST_CHANCE, low), Math.min(MOST_CHANCE, high));
+
 /** A range of shares, 0–1, e.g. "12–47 %", "96 to over 99 %". One figure only where both ends round to the same. */
 export function percentRange(low: number, high: number): string {
   const a = wholePercent(low);

@@ -7,7 +7,7 @@ import { wordsForChance } from "../triage/words";
 import type { AreaUnit } from "../words/measures";
 import type { Words } from "../words/words";
 import { Components } from "./components";
-import { percent, percentRange, sentenceCase } from "./figures";
+import { chancePercent, chanceRange, percent, sentenceCase } from "./figures";
 import { Interval } from "./interval";
 import { Length, spoken } from "./length";
 import { Measure, Measures } from "./measure-row";
@@ -74,7 +74,7 @@ function Fibres({ fibres }: { fibres: FibreBelief[] }) {
 
 function Fibre({ belief: f }: { belief: FibreBelief }) {
   const name = sentenceCase(fibreName(f.fibre));
-  return <Measure name={name} note={f.words} chart={<Interval low={f.low} mid={f.probability} high={f.high} of={name} words={f.words} />} figures={percentRange(f.low, f.high)} />;
+  return <Measure name={name} note={f.words} chart={<Interval low={f.low} mid={f.probability} high={f.high} of={name} words={f.words} />} figures={chanceRange(f.low, f.high)} />;
 }
 
 /** The most probable fibres, as many as leave little unsaid, at most five. */
@@ -107,7 +107,7 @@ function Mechanisms({ assessment, words }: { assessment: Assessment; words: Word
 
 function Mechanism({ name, probability: p }: { name: string; probability: number }) {
   const words = wordsForChance({ probability: p, low: p });
-  return <Measure name={name} note={words} chart={<Length share={p} says={spoken(name, words, percent(p))} />} figures={percent(p)} />;
+  return <Measure name={name} note={words} chart={<Length share={p} says={spoken(name, words, chancePercent(p))} />} figures={chancePercent(p)} />;
 }
 
 function Open({ assessment: a, letter: { asks, inspection }, as: H }: { assessment: Assessment; letter: ToldByLetter; as: HeadingLevel }) {

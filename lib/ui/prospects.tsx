@@ -9,7 +9,7 @@ import { TEXTURE_GRADES } from "../trade/texture";
 import type { Assessment, Verdict } from "../triage/assessment";
 import { wordsForChance } from "../triage/words";
 import { ComesBackLine } from "./comes-back-line";
-import { percent, sentenceCase } from "./figures";
+import { chancePercent, lowerFirst, sentenceCase } from "./figures";
 import type { HeadingLevel } from "./judgement";
 import { Length, spoken } from "./length";
 import { Measure, Measures } from "./measure-row";
@@ -69,7 +69,7 @@ export function Prospects({ assessment: a, letter, currencyNow, as: H, words }: 
 }
 
 /** `figures`: how the chance is told where a letter tells it by a range. */
-function Chance({ name, share, note, figures = percent(share ?? 0) }: { name: string; share: number | null; note?: string | undefined; figures?: string | undefined }) {
+function Chance({ name, share, note, figures = chancePercent(share ?? 0) }: { name: string; share: number | null; note?: string | undefined; figures?: string | undefined }) {
   if (share === null) return null;
   const words = wordsForChance({ probability: share, low: share });
   return <Measure name={name} note={[words, note].filter(Boolean).join("; ")} chart={<Length share={share} says={spoken(name, words, figures)} />} figures={figures} />;
@@ -106,7 +106,7 @@ function Methods({ methods }: { methods: Assessment["methods"] }) {
 /** The sentence begins with its verdict, which stands out; where it does not, the verdict is put before it. */
 function Why({ verdict, why }: { verdict: Verdict; why: string }) {
   const [head, ...rest] = why.split(": ");
-  return rest.length > 0 ? <><b>{head}:</b> {rest.join(": ")}</> : <><b>{sentenceCase(VERDICT_NAMES[verdict])}:</b> {why}</>;
+  return rest.length > 0 ? <><b>{head}:</b> {rest.join(": ")}</> : <><b>{sentenceCase(VERDICT_NAMES[verdict])}:</b> {lowerFirst(why)}</>;
 }
 
 const AMOUNTS = { clean: "To clean", cutDown: "To cut down and rebind", replace: "To replace", valueToday: "Worth today" } as const;

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { countInWords, decibans, oddsInWords, percent, percentRange, sentenceCase } from "../../../lib/ui/figures";
+import { chancePercent, chanceRange, countInWords, decibans, oddsInWords, percent, percentRange, sentenceCase } from "../../../lib/ui/figures";
 
 const NBSP = "\u00a0";
 
@@ -33,6 +33,13 @@ describe("percent", () => {
       expect(percent(p)).not.toBe(`0${NBSP}%`);
       expect(percent(p)).not.toBe(`100${NBSP}%`);
     }));
+  });
+});
+
+describe("a chance", () => {
+  it("is never told as 100 %, as a share may be: below, at", () => {
+    expect([chancePercent(0.994), chancePercent(1), percent(1)]).toEqual([`99${NBSP}%`, `over 99${NBSP}%`, `100${NBSP}%`]);
+    expect([chanceRange(0.96, 1), chanceRange(1, 1)]).toEqual([`96 to over 99${NBSP}%`, `over 99${NBSP}%`]);
   });
 });
 

@@ -14,6 +14,11 @@ describe("the methods at the desk", () => {
     const letter = toldByLetter({ title: "A rug", answers: {}, assessment, wetByWords }, { enquiry: {}, isTrade: false });
     return renderToStaticMarkup(createElement(Prospects, { assessment, letter, currencyNow: null, as: "h3", words: wordsIn("en-GB") })).replace(/<[^>]*>/gu, " ").replace(/\s+/gu, " ");
   };
+  it("go on in a small letter after a verdict that was put before a sentence", () => {
+    const assessment = assessmentOf({ fibres: { wool: 0.9 }, rest: { methods: [{ method: "none", verdict: "suitable", why: "It costs nothing, and the stain stays." }] } });
+    const letter = toldByLetter({ title: "A rug", answers: {}, assessment }, { enquiry: {}, isTrade: false });
+    expect(renderToStaticMarkup(createElement(Prospects, { assessment, letter, currencyNow: null, as: "h3", words: wordsIn("en-GB") }))).toContain("Suitable:</b> it costs nothing, and the stain stays.");
+  });
   it("call leaving a wet rug as it is not suitable, and say why", () => {
     expect(shown(null, { wetNow: "wet" })).toContain("Leaving it as it is Not suitable: it has to dry first");
     expect(shown(null)).toContain("Leaving it as it is Always possible:");
