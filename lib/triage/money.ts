@@ -79,14 +79,17 @@ function valued(v: Valued, { currency, size, clean }: { currency: Currency; size
   return { replace, valueToday: rangeOf(valueParts(v)), notWorthIt: chanceNotWorthIt(clean, servingParts(v), scale) };
 }
 
+/** A cost that is told; null where a kept price is 0, which says that nobody has set it, and not that the work is free. */
+const priced = (cost: Range): Range | null => (cost.high > 0 ? cost : null);
+
 /** All sums in the workshop's currency; null with a sentence where they cannot be said. Antiques get no value and no replacement: a valuer does that. */
 export function judgeMoney(told: Told, fibres: Fibres, { settings, year }: MoneyContext): Money {
   const size = sizeOf(told);
   if (!size) return { money: null, why: NOT_STATED.size, notWorthIt: 0 };
   const currency = CURRENCIES.find((c) => c === settings.currency);
   const clean = cleaningCost(size, settings.prices);
-  const cutDown = cutDownCost(size, settings.prices, plannedBindingM(told));
-  const plain = { currency: settings.currency, clean, replace: null, valueToday: null };
+  const cutDown = priced(cutDownCost(size, settings.prices, plannedBindingM(told)));
+  const plain = { currency: settings.currency, clean: priced(clean), replace: null, valueToday: null };
   if (told.has("age:antique")) return { money: { ...plain, cutDown: null }, why: NOT_STATED.antique, notWorthIt: 0 };
   if (!currency) return { money: { ...plain, cutDown }, why: NOT_STATED.currency, notWorthIt: 0 };
   const make = makeOf(told);

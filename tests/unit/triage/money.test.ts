@@ -33,9 +33,14 @@ describe("cutDownCost", () => {
 describe("judgeMoney", () => {
   it("never holds a clean that costs nothing for more than a rug is worth, and one of a penny for it hardly ever", () => {
     const at = (price: number) => judgeMoney(told({ ...SIZE, back: "machine", age: "10-25" }), belief({ polypropylene: 1 }), { settings: defaultSettings({ prices: { ...prices, cleanPerM2: price, cleanMinimum: price }, currency: "GBP" }), year: 2024 });
-    expect(at(0)).toMatchObject({ notWorthIt: 0, money: { clean: { low: 0, median: 0, high: 0 } } });
+    expect(at(0)).toMatchObject({ notWorthIt: 0, money: { clean: null } });
     expect(at(0.01).notWorthIt).toBeLessThan(0.001);
     expect(at(500).notWorthIt).toBeGreaterThan(0.9);
+  });
+  it("tells no cost where its price was kept as 0, and any above that", () => {
+    const at = (price: number) => judgeMoney(told(SIZE), belief({ wool: 1 }), { settings: defaultSettings({ prices: { cleanPerM2: price, cleanMinimum: 0, bindingPerM: price }, currency: "GBP" }), year: 2024 }).money;
+    expect(at(0)).toMatchObject({ clean: null, cutDown: null });
+    expect([at(0.01)?.clean?.high, at(0.01)?.cutDown?.high].every((high) => high !== undefined && high > 0)).toBe(true);
   });
   it("says why there is no price without a size", () => expect(judge({})).toMatchObject({ money: null, why: expect.stringContaining("size") }));
   it("takes a replacement's price around what was paid in a shop", () => {
