@@ -34,19 +34,32 @@ type Said = Pick<Piece["used"], "id" | "rug" | "place" | "said" | "text">;
 
 /** What a place judges, by the slot of its figure or of its chance: in whichever words, the same there is the same judgement. */
 const JUDGED: Partial<Record<PlaceId, SlotName>> = { outlook: "improvement", worth: "beyond", life: "life", price: "clean" };
-/** What a paragraph judges, as it was said; null where it has none of those figures. */
-function judged({ place, text, said }: Said): string | null {
-  const slot = JUDGED[place];
-  if (!slot || said === null || !text.includes(`{${slot}}`)) return null;
+/** What fills a slot of a paragraph, as it was said; null where it has none. */
+function filledIn({ text, said }: Said, slot: SlotName): string | null {
+  if (said === null || !text.includes(`{${slot}}`)) return null;
   const pattern = text.split(/(\{[\w-]+\})/).map((part) => (part === `{${slot}}` ? "(.+?)" : part.startsWith("{") ? ".+?" : part.replace(/[.*+?^$()|[\]\\]/g, "\\$&")));
   return new RegExp(`^${pattern.join("")}$`, "s").exec(said)?.[1] ?? null;
 }
+/** What a paragraph judges, as it was said; null where it has none of those figures. */
+function judged(p: Said): string | null {
+  const slot = JUDGED[p.place];
+  return slot ? filledIn(p, slot) : null;
+}
 
-/** Whether a judgement was told already, by other evidence or in other words. */
+/** Paragraphs that offer the ways of cleaning which they name, at once or for when it needs it, and those that advise against it. */
+const OFFERS = ["care", "care-later", "care-unasked"], ADVISES_AGAINST = ["care-reluctant", "care-repair", "care-doubtful", "care-little"];
+/** Ways of cleaning as they are told of a wet rug, and which say the same of it once it is dry: "once it is dry" is moot then, and no change. */
+export const ONCE_DRY: Readonly<Record<string, readonly string[]>> = {
+  "care-wet": OFFERS, "care-later-wet": OFFERS, "care-trade-wet": ["care-trade"],
+  "care-reluctant-wet": ADVISES_AGAINST, "care-repair-wet": ADVISES_AGAINST, "care-doubtful-wet": ADVISES_AGAINST, "care-little-wet": ADVISES_AGAINST,
+};
+const isDryNow = (told: Said, now: Said): boolean => ONCE_DRY[told.id]?.includes(now.id) === true && filledIn(told, "methods") === filledIn(now, "methods");
+
+/** Whether a judgement was told already, by other evidence, in other words, or of the rug while it was wet. */
 export function isSameJudgement({ used, besideEvidence }: Piece, { paragraphs }: Told): boolean {
   const now = judged(used);
   const isOnOther = (p: Said) => besideEvidence !== null && p.id === used.id && p.said !== null && p.said.startsWith(besideEvidence.before) && p.said.endsWith(besideEvidence.after);
-  return paragraphs.some((p) => p.rug === used.rug && (isOnOther(p) || (now !== null && p.place === used.place && judged(p) === now)));
+  return paragraphs.some((p) => p.rug === used.rug && (isOnOther(p) || isDryNow(p, used) || (now !== null && p.place === used.place && judged(p) === now)));
 }
 
 /**
@@ -57,7 +70,7 @@ function movedOf(all: readonly Said[], now: readonly Piece[], { isNew, waits }: 
   const told = all.filter((t) => !waits(t));
   if (told.length === 0) return all.length > 0 ? "waits" : null;
   if (now.length === 0) return "gone";
-  const isSaidToday = (t: Said) => now.some(({ used }) => used.id === t.id || used.said === t.said || (judged(t) !== null && judged(t) === judged(used)));
+  const isSaidToday = (t: Said) => now.some(({ used }) => used.id === t.id || used.said === t.said || isDryNow(t, used) || (judged(t) !== null && judged(t) === judged(used)));
   return now.some(isNew) || !told.every(isSaidToday) ? "changed" : null;
 }
 

@@ -1,0 +1,40 @@
+import { describe, expect, it } from "vitest";
+import { composeDraft } from "../../../lib/reply/draft";
+import { composeFollowing } from "../../../lib/reply/following";
+import { ONCE_DRY } from "../../../lib/reply/moved";
+import { PARAGRAPHS } from "../../../lib/reply/paragraphs";
+import type { DraftInput } from "../../../lib/reply/pieces";
+import type { MethodId, Verdict } from "../../../lib/triage/assessment";
+import type { Sketch } from "./make";
+import { action, inputOf, range, WOOL_METHODS } from "./make";
+
+const WOOL: Sketch = {
+  fibres: { wool: 0.9 }, evidence: [{ what: "touch", value: "warm-springy", strength: "told" }], mechanisms: { "food-old": 0.8 }, methods: WOOL_METHODS,
+  rest: { advice: action("quote-with-limits"), improvement: range(20, 50, 75) },
+};
+const rug = (wetNow: "damp" | "no", rest: Sketch["rest"] = {}, methods: Partial<Record<MethodId, Verdict>> = {}) =>
+  inputOf({ sketch: { ...WOOL, methods: { ...WOOL_METHODS, ...methods }, rest: { ...WOOL.rest, ...rest } }, enquiry: { wetNow } });
+function following(before: DraftInput, after: DraftInput): string {
+  const { text, paragraphs, leftOut } = composeDraft(before);
+  return composeFollowing(after, { told: { text, paragraphs: [...paragraphs, ...leftOut] }, came: { message: false, answers: true, photos: 0, tested: false } }).text;
+}
+
+describe("a following letter, once what was damp is dry", () => {
+  it.each([["we would clean it", "quote-with-limits", 0.1, /^Once it is dry, we would clean it/m], ["we advise against it", "advise-claim-or-replacement", 0.8, /^Once it is dry, if it is cleaned at all/m]] as const)("says nothing of a change where “once it is dry” alone went (%s)", (_, id, beyondRepair, was) => {
+    const rest = { advice: action(id), beyondRepair };
+    expect(composeDraft(rug("damp", rest)).text).toMatch(was);
+    expect(following(rug("damp", rest), rug("no", rest))).not.toMatch(/has changed|replaces|can say more|hidden corner/);
+  });
+  it("says that how it may be cleaned has changed where another way is left, and where we advise against cleaning it now", () => {
+    for (const after of [rug("no", {}, { "immersion-wash": "ruled-out", "wet-hand-clean": "ruled-out" }), rug("no", { advice: action("advise-claim-or-replacement") })])
+      expect(following(rug("damp"), after)).toMatch(/This replaces what we wrote before about [^.]*how it may be cleaned[^]*hidden corner/);
+  });
+  it("says of a rug that was dry and is damp now that it dries first", () => {
+    expect(following(rug("no"), rug("damp"))).toMatch(/Once it is dry, we would clean it/);
+  });
+  it("knows each way of cleaning that is told of a wet rug, and nothing that is no paragraph", () => {
+    const told = PARAGRAPHS.filter(({ place, text }) => place === "care" && /\bit is dry\b/.test(text)).map(({ id }) => id);
+    expect(Object.keys(ONCE_DRY).sort()).toEqual(told.sort());
+    for (const id of Object.values(ONCE_DRY).flat()) expect(PARAGRAPHS.find((p) => p.id === id)?.place).toBe("care");
+  });
+});
