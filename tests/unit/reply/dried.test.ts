@@ -38,3 +38,16 @@ describe("a following letter, once what was damp is dry", () => {
     for (const id of Object.values(ONCE_DRY).flat()) expect(PARAGRAPHS.find((p) => p.id === id)?.place).toBe("care");
   });
 });
+
+describe("a back of latex that was told of", () => {
+  const latex = (rest: Sketch["rest"] = {}, methods: Partial<Record<MethodId, Verdict>> = {}) => {
+    const input = rug("no", rest, methods);
+    return { ...input, assessments: input.assessments.map((r) => ({ ...r, assessment: { ...r.assessment, findings: [...r.assessment.findings, { what: "back", value: "cloth", strength: "told" as const, from: "client", decibans: 0, staff: "", client: "" }] } })) };
+  };
+  it("is not told again where only how far it comes back moved, and is beside another way of cleaning", () => {
+    expect(composeDraft(latex()).text).toMatch(/Latex seems to hold its back/);
+    expect(following(latex(), latex({ improvement: range(40, 60, 80) }))).toMatch(/how far it may come back[^]*hidden corner/);
+    expect(following(latex(), latex({ improvement: range(40, 60, 80) }))).not.toMatch(/Latex/);
+    expect(following(latex(), latex({}, { "immersion-wash": "ruled-out" }))).toMatch(/Latex seems to hold its back/);
+  });
+});
