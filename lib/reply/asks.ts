@@ -25,6 +25,9 @@ const NOBODY_TOUCHES: readonly string[] = [...HANDS_ON, LABEL];
 /** Nor is any photo taken in a room that everybody is kept out of. */
 const NOBODY_ENTERS: readonly string[] = [...NOBODY_TOUCHES, ...Object.keys(PHOTO_KINDS)];
 
+/** What whoever had it in hand has seen and felt: asked of nobody after an inspection of ours. */
+const SEEN_IN_HAND: readonly string[] = [...HANDS_ON, ...Object.keys(PHOTO_KINDS), ...(["shine", "fringe", "changes"] satisfies QuestionId[])];
+
 /** What photos show of which nobody has said yet what it is, more likely than anything else. Elicited. */
 const LIKELY_SHOWN: readonly string[] = ["trouble", "whole"] satisfies PhotoKind[];
 const hasUnsaid = ({ findings }: Assessment): boolean => findings.some((f) => f.what === "photo" && [f.value].flat().includes(UNSAID_PHOTO));
@@ -35,7 +38,7 @@ const FOR_CARE: readonly string[] = ["household", "age", WET] satisfies Question
 
 /**
  * What a letter asks for, in the assessment's order: questions and photos. No photo of the trouble where there is none,
- * nothing that means handling a wet or mouldy rug, nor what photos that came since our last letter may show, not what they told in their own words, and not what they were asked and are not sure of; spoilt photos first. `likely`: what has probably happened. `listed`: all of it in the order of a letter, whether it is wet first, then photos. `one`: the one thing that would
+ * nothing that means handling a wet or mouldy rug, nor what an inspection of ours has seen, and after one that found it beyond economic repair nothing at all, nor what photos that came since our last letter may show, not what they told in their own words, and not what they were asked and are not sure of; spoilt photos first. `likely`: what has probably happened. `listed`: all of it in the order of a letter, whether it is wet first, then photos. `one`: the one thing that would
  * tell most, a photo if there is one; null where nothing left to ask would tell anything. `wetByWords`: by what the client
  * wrote, before anybody asked. A label that was read out to us and leaves nothing open is not asked for.
  */
@@ -53,17 +56,18 @@ export function asksOf(rug: AskedRug, likely: readonly MechanismId[]): { questio
 /** They were asked just that, and are not sure: to ask it once more tells nothing. */
 const isUnsure = (answers: RugAnswers, id: string): boolean => Object.entries(answers).some(([question, answer]) => question === id && [answer].flat().includes("unsure"));
 
-type AskedRug = Pick<RugForDraft, "assessment" | "answers" | "wetByWords" | "photosCame" | "labelHeard" | "messages" | "saidOfWater">;
+type AskedRug = Pick<RugForDraft, "assessment" | "answers" | "wetByWords" | "photosCame" | "labelHeard" | "messages" | "saidOfWater" | "inspection">;
 const isForCare = ({ id }: Next, { wetByWords = null }: AskedRug): boolean => FOR_CARE.includes(id) && !(id === WET && wetByWords !== null);
 
 /** Whether a client may be asked for it at all, as things stand. */
-function fitsALetter({ assessment: a, answers, wetByWords = null, photosCame = false, labelHeard = false, messages = [], saidOfWater: newest }: AskedRug, likely: readonly MechanismId[]): (q: Next) => boolean {
+function fitsALetter({ assessment: a, answers, wetByWords = null, photosCame = false, labelHeard = false, messages = [], saidOfWater: newest, inspection = null }: AskedRug, likely: readonly MechanismId[]): (q: Next) => boolean {
   const trouble = likely.some((m) => m !== "soil-only");
   const handsOff = isAidDue({ assessment: a, saidOfWater: newest ?? null }) || wetByWords !== null || likely.includes("mould");
-  const barred = [...(answers.incidents?.includes("flood") ? NOBODY_ENTERS : wetByWords === "hands-off" ? NOBODY_TOUCHES : handsOff ? HANDS_ON : []), ...(photosCame && hasUnsaid(a) ? LIKELY_SHOWN : []), ...(labelHeard && labelStands(a) === "agrees" ? [LABEL] : [])];
+  const barred = [...(answers.incidents?.includes("flood") ? NOBODY_ENTERS : wetByWords === "hands-off" ? NOBODY_TOUCHES : handsOff ? HANDS_ON : []), ...(photosCame && hasUnsaid(a) ? LIKELY_SHOWN : []), ...(labelHeard && labelStands(a) === "agrees" ? [LABEL] : []), ...(inspection ? SEEN_IN_HAND : [])];
   const isDry = isSaidDry({ answers, ...(newest === undefined ? {} : { saidOfWater: newest }) });
   const inTheirWords: readonly string[] = [answers.story ?? "", ...messages].flatMap(storyTells);
-  return ({ id, kind }) => (id !== "trouble" || trouble) && !(kind === "question" && isUnsure(answers, id)) && !barred.includes(id) && !(id === WET && isDry) && !isTold(a, id) && !inTheirWords.includes(id);
+  const isJudged = (id: string) => inspection?.isBeyondRepair === true && id !== WET;
+  return ({ id, kind }) => !isJudged(id) && (id !== "trouble" || trouble) && !(kind === "question" && isUnsure(answers, id)) && !barred.includes(id) && !(id === WET && isDry) && !isTold(a, id) && !inTheirWords.includes(id);
 }
 
 /**
