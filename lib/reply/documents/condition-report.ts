@@ -112,7 +112,7 @@ function cutWay(cutting: CutDecision, words: Words): string {
 }
 
 /** Every method with its why, and what the chance in it is of; and what was decided of cutting the rug down. */
-function methodBlocks({ assessment, told: { wet }, cutting }: ConditionReport, words: Words): Block[] {
+function methodBlocks({ assessment, told: { wet }, cutting, inspection }: ConditionReport, words: Words): Block[] {
   const { say } = words;
   const { methods } = assessment;
   const isTogether = methods.some((m) => chanceInWhy(m.why) !== null);
@@ -121,7 +121,7 @@ function methodBlocks({ assessment, told: { wet }, cutting }: ConditionReport, w
       kind: "table", caption: say("report.methods-caption"), head: [say("report.method"), say("report.judgement")],
       rows: [
         ...methods.map((m) => [capital(words.table(`treatment.${m.method}`)), methodWhyIn(words, m.method, m.why, (chance) => inHundred(chance / 100, words))]),
-        ...(cutting === null ? [] : [[say("report.cutting"), say("report.cutting-decided", { decision: cutting, way: cutWay(cutting, words), proposed: actionOf(assessment) === "advise-cut-down" ? "yes" : "no" })]]),
+        ...(cutting === null ? [] : [[say("report.cutting"), say("report.cutting-decided", { decision: cutting, inspected: inspection ? "yes" : "no", way: cutWay(cutting, words), proposed: actionOf(assessment) === "advise-cut-down" ? "yes" : "no" })]]),
       ],
     },
     ...(wet?.answer === "wet" || wet?.answer === "damp" ? [paragraph(say("report.when-dry"))] : []),

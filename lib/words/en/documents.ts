@@ -77,7 +77,7 @@ export const DOCUMENTS = {
   "report.methods-caption": "Methods and why",
   "report.method": "Method",
   "report.cutting": "Cutting it down",
-  "report.cutting-decided": "{decision, select, against {Considered on a plan of the rug, and decided against by the workshop.} open {Considered on a plan of the rug; no way of cutting it was chosen.} unplanned {Considered, if an inspection finds the rest of its ground sound; no plan of it was drawn.} other {{way}: {proposed, select, yes {proposed by the workshop on a plan of the rug} other {drawn on a plan of the rug as one way; the workshop’s letter does not propose it}}. It cannot be undone, and the line is agreed on the rug itself.}}",
+  "report.cutting-decided": "{decision, select, against {Considered on a plan of the rug, and decided against by the workshop.} open {Considered on a plan of the rug; no way of cutting it was chosen.} unplanned {{inspected, select, yes {Considered, where the rest of its ground is sound; no plan of it was drawn.} other {Considered, if an inspection finds the rest of its ground sound; no plan of it was drawn.}}} other {{way}: {proposed, select, yes {proposed by the workshop on a plan of the rug} other {drawn on a plan of the rug as one way; the workshop’s letter does not propose it}}. It cannot be undone, and the line is agreed on the rug itself.}}",
   "report.when-dry": "By what was told it is wet or damp: how it could be cleaned stays open until it is dry.",
   "report.together": "“Together” is the chance that the pile is one of those a method is ruled out for.",
   "report.judgement": "Judgement",

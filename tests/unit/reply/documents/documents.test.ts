@@ -490,7 +490,8 @@ describe("what a report says of cutting down and of a smell", () => {
     expect(said({})).not.toContain("Cutting it down");
     expect(said({ cutting: "against" })).toContain("Considered on a plan of the rug, and decided against by the workshop.");
     expect(said({ cutting: "open" })).toContain("Considered on a plan of the rug; no way of cutting it was chosen.");
-    expect(said({ cutting: "unplanned" })).toContain("no plan of it was drawn.");
+    expect(said({ cutting: "unplanned", inspection: null })).toContain("Considered, if an inspection finds the rest of its ground sound; no plan of it was drawn.");
+    expect(said({ cutting: "unplanned", inspection: { by: "Ivo Castellane", on: "24 November 2026", found: "Sound at both ends.", isBeyondRepair: false } })).toContain("Considered, where the rest of its ground is sound; no plan of it was drawn.");
     const advised = (id: Parameters<typeof action>[0]) => said({ cutting: "equal-ends", assessment: { ...REPORT.assessment, advice: action(id) } });
     expect(advised("advise-cut-down")).toContain("The same strip comes off both ends: proposed by the workshop on a plan of the rug. It cannot be undone");
     for (const other of ["advise-claim-or-replacement", "refer"] as const) {
