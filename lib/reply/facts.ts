@@ -63,6 +63,8 @@ export interface Came {
   photos: number;
   /** A bench test or a report was recorded. */
   tested: boolean;
+  /** Whose inspection of ours the last letter did not know: which rug's, counted from 0; absent: none. */
+  inspected?: number;
   /** A letter of ours has told them first aid. */
   aidTold?: boolean;
   /** Absent until the two letters were held against each other. */
@@ -176,6 +178,8 @@ export function keptByCut({ findings }: Assessment): number | null {
   return value && typeof value === "object" && "shareKept" in value && typeof value.shareKept === "number" ? value.shareKept : null;
 }
 
+/** Nothing moved of the last letter: there is only more to say. */
+const isOnlyMore = (moved: Moved): boolean => !hasMoved(moved) && moved.waits.length === 0;
 const hasMoved = ({ changed, gone }: Moved): boolean => changed.length + gone.length > 0;
 
 function given({ rug, enquiry, hasTelephone, hasName, hasPage, came }: FactsInput): string[] {
@@ -194,7 +198,8 @@ function given({ rug, enquiry, hasTelephone, hasName, hasPage, came }: FactsInpu
     referral: a.advice.referTo, telephone: hasTelephone, name: hasName, "no-page": !hasPage,
     came: came && (came.message || came.answers || came.photos > 0), tested: came?.tested,
     changed: moved?.changed.length, gone: moved?.gone.length, waits: moved?.waits.length,
-    "only-waits": moved && !hasMoved(moved) && moved.waits.length > 0, "only-more": moved && !hasMoved(moved) && moved.waits.length === 0,
+    "only-waits": moved && !hasMoved(moved) && moved.waits.length > 0, "only-more": moved && isOnlyMore(moved),
+    "inspected-otherwise": moved && hasMoved(moved) && came?.inspected !== undefined, "inspected-more": moved && isOnlyMore(moved) && came?.inspected !== undefined,
     "urine-told-fresh": isFreshUrineTold(rug.answers), "urine-told-little": isFreshUrineTold(rug.answers) && isLittle(a), "silk-said": wasCalledSilk(a), "silk-asked": isSilkAsked(rug), "latex-back": latexBackChance(readTold(a.findings)) >= LATEX_BACK_FROM,
     "asked-collecting": asksOfKind(stories, "collecting"), "asked-worth": asksOfKind(stories, "worth-it"), "asked-cost": asksOfKind(stories, "cost"), "asked-how-long": asksOfKind(stories, "how-long-it-takes"), "asked-remedy": asksOfKind(stories, "remedy"), "asked-flame": asksOfKind(stories, "flame"),
     "trouble-unjudged": isTroubleUnjudged(rug.answers, enquiry), "cleaned-home": wasCleanedAtHome(rug.answers),

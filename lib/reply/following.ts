@@ -102,7 +102,8 @@ export function composeFollowing(input: DraftInput, { told, came: since }: Since
   const [isNew, isNews] = [newBeside(said, readsToday), newBeside(told, readsToday)];
   const moved = movedSince(unmoved, said, { isNew: isNews, waits });
   const of = (how: keyof Moved) => TOPICS.map(({ id }) => id).filter((id) => moved.some((m) => m.how === how && m.topic === id));
-  const { subject, pieces: all, ...leads } = piecesOf(input, { ...came, moved: { changed: of("changed"), gone: of("gone"), waits: of("waits") } });
+  const inspected = unmoved.find((p) => p.place.id === "worth" && p.rug !== null && input.assessments[p.rug]?.inspection && isNews(p))?.rug ?? undefined;
+  const { subject, pieces: all, ...leads } = piecesOf(input, { ...came, ...(inspected === undefined ? {} : { inspected }), moved: { changed: of("changed"), gone: of("gone"), waits: of("waits") } });
   const pieces = all.map((p) => (isReplaced(p, moved) ? { ...p, spare: null } : p));
   const isAsked = answersIn(since.words ?? []);
   const standing = shortEnough(standingOf(pieces, { isNew, isNews, isAnswer: ({ used }) => isAsked(used) }, moved), input.assessments.length, leads);

@@ -13,7 +13,7 @@ import { PLACES, SAID_WET } from "./paragraphs";
 import { partsOf, type Part } from "./parts";
 import type { Place, PlaceId } from "./paragraphs/row";
 import { colourIn, colourName, plain, sidesIn } from "./rug-title";
-import { chanceOf, filled, sharersIn, slotsOf, wordsOf, type Slots, type WorkshopForDraft } from "./slots";
+import { chanceOf, filled, seenIn, sharersIn, slotsOf, wordsOf, type Slots, type WorkshopForDraft } from "./slots";
 import { isTradeAsking } from "./who-asks";
 
 export interface DraftInput {
@@ -152,7 +152,9 @@ function subjectsOf({ assessments, client, workshop, enquiry }: DraftInput, trad
   const leads = wet.length > 0 ? wet : rugs;
   const first = leads.find((r) => isGasTold(assessments[r.rug ?? 0]?.answers ?? {})) ?? leads[0];
   if (!first) throw new Error("Expected at least one assessment to write about but received none");
-  return { rugs, letter: { ...first, rug: null, facts: mergedFacts(rugs.map((r) => r.facts)) } };
+  // The letter names the inspection that it did not know before.
+  const seen = seenIn(assessments[came?.inspected ?? first.rug ?? 0] ?? {});
+  return { rugs, letter: { ...first, rug: null, slots: { ...first.slots, ...seen }, facts: mergedFacts(rugs.map((r) => r.facts)) } };
 }
 
 /**

@@ -184,7 +184,7 @@ export function slotsOf(input: SlotsInput): Slots {
 }
 
 /** Who inspected it, and when; null where nobody did. */
-const seenIn = ({ inspection }: RugForDraft): Pick<Slots, "inspector" | "inspectedOn"> =>
+export const seenIn = ({ inspection }: Pick<RugForDraft, "inspection">): Pick<Slots, "inspector" | "inspectedOn"> =>
   ({ inspector: inspection ? plain(inspection.by) : null, inspectedOn: inspection?.on ?? null });
 
 /** {beyond}: null where nothing is told of it, and once a person has judged it. */
