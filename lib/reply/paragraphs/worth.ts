@@ -16,6 +16,9 @@ const VALUED_ELSEWHERE: Condition["not"] = { age: ["antique"] };
 const EVEN_ODDS: Pick<Condition, "atLeast" | "below" | "not"> = { atLeast: PERHAPS_NOT_WORTH, below: HARDLY_WORTH, not: { age: ["antique"], certainty: ["unknown"] } };
 /** Nobody asks for a price here, or somebody else has to see it first. */
 const COST_UNASKED: Condition["not"] = { age: ["antique"], certainty: ["unknown"], advice: ["leave-alone", "ask-for-more"], incidents: ["flood"], who: ["trade"] };
+/** Who inspected it does not judge it beyond repair; what the work costs speaks against it all the same. */
+const COST_SEEN: Condition["is"] = { inspection: ["not-beyond"], has: ["costs-more"] };
+const THEIRS_TO_DECIDE = "whether it is worth that to you is for you to decide.";
 /** Something else comes first, little is gained, or cleaning is not what they ask about. */
 const NO_PLAIN_YES: Condition["not"] = {
   age: ["antique"], certainty: ["unknown"], who: ["trade"], reason: ["what-is-it", "mis-sold"], wet: ["wet", "damp"], mechanisms: ["mould", "insects"], top: REPAIRS,
@@ -35,7 +38,7 @@ export const LIKELY_WORTH: Condition = { is: { advice: OFFERED, offered: CLEANIN
  * only roughly, it says so. Where the cost may be more than the worth, both stand there as ranges if they are known. Where we would rather not take the money, that stands beside a small range, or after a good one
  * beside what to do instead, and the work has no price but the one that speaks against it, or that they asked. Where it probably is worth it, and cleaning
  * is what we offer, that is said as plainly. One sentence of a paragraph speaks of worth. Once somebody here has inspected it, their
- * judgement stands there by their name, and no chance of the program's beside it.
+ * judgement stands there by their name, and no chance of the program's beside it; what the work costs against the worth is said after it as before.
  */
 export const WORTH: readonly ParagraphRow[] = [
   { ...OURS, id: "inspected-not-beyond", version: 1, place: "worth", when: { is: { inspection: ["not-beyond"] } },
@@ -76,6 +79,10 @@ export const WORTH: readonly ParagraphRow[] = [
     text: "Cleaning it may not be worth the money: that hangs on how much comes back and on what the rug is worth today." },
   { ...OURS, id: "perhaps-not-worth-it", version: 3, place: "beyond", against: "gain", when: EVEN_ODDS,
     text: "Cleaning it may not be worth the money: that hangs on how much comes back, and only an inspection could tell." },
+  { ...OURS, id: "costs-more-seen-priced", version: 1, place: "beyond", against: "cost", when: { is: COST_SEEN, not: COST_UNASKED },
+    text: `At about {clean}, cleaning may still cost more than the rug is worth today, very roughly {worthToday}: ${THEIRS_TO_DECIDE}` },
+  { ...OURS, id: "costs-more-seen", version: 1, place: "beyond", against: "cost", when: { is: COST_SEEN, not: COST_UNASKED },
+    text: `Cleaning may still cost more than the rug is worth today: ${THEIRS_TO_DECIDE}` },
   { ...OURS, id: "costs-more-priced", version: 1, place: "beyond", against: "cost", when: { is: { has: ["costs-more"] }, not: { ...COST_UNASKED, top: HARM_TO_USE }, below: HARDLY_WORTH },
     text: "At about {clean}, cleaning may well cost more than the rug is worth today, very roughly {worthToday}." },
   { ...OURS, id: "costs-more", version: 3, place: "beyond", against: "cost", when: { is: { has: ["costs-more"] }, not: { ...COST_UNASKED, top: HARM_TO_USE }, below: HARDLY_WORTH },
