@@ -21,7 +21,7 @@ export const placesOf = (topic: TopicId): readonly PlaceId[] => TOPICS.find(({ i
 
 /** Paragraphs that say no more than that we cannot tell yet: nothing of them can be taken back. */
 const TELLS_NOTHING_YET: readonly string[] = [
-  "fibre-said-wet", "fibre-unknown-photos", "fibre-unknown-nothing", "fibre-unknown", "outlook-flood", "outlook-antique-wide", "outlook-wet-wide", "outlook-wide-unsure", "outlook-wide", "outlook-none",
+  "fibre-said-wet", "fibre-unknown-photos", "fibre-unknown-nothing", "fibre-unknown", "outlook-flood", "outlook-antique-wide", "outlook-wet-wide", "outlook-wide-unsure", "outlook-wide-seen", "outlook-wide", "outlook-none",
   "care-unknown", "life-unknown-wide", "life-wide",
 ];
 

@@ -27,7 +27,7 @@ const CLAIMS = ["claim-gift", "claim-gift-of-silk", "claim-seller", "claim-selle
 /** What says that nothing can be told of it yet. */
 const NOTHING_YET = ["fibre-said-wet", "fibre-unknown-nothing"];
 /** What says that it cannot be told how far: no answer to whether there is anything to be done. */
-const CANNOT_TELL_HOW_FAR = ["outlook-antique-wide", "outlook-wet-wide", "outlook-wide-unsure", "outlook-wide", "outlook-none"];
+const CANNOT_TELL_HOW_FAR = ["outlook-antique-wide", "outlook-wet-wide", "outlook-wide-unsure", "outlook-wide-seen", "outlook-wide", "outlook-none"];
 /** What calls for no cleaning, or is best left as it is. */
 const LEAVE_IT = ["outlook-leave-alone", "outlook-sound", "keep", "keep-priced", "keep-short", "keep-short-priced", "keep-months-or-years", "keep-months-or-years-priced"];
 /** They ask leave to do something themselves. */

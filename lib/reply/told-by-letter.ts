@@ -59,11 +59,12 @@ const heldBack = (rug: RugForDraft): string | null => { const by = heldBackBy(ru
 const onceTreated = ({ assessment: a }: RugForDraft): string | null => { const first = treatedFirst(likelyMechanisms(a)); return first && ONCE_TREATED[first]; };
 const untilTreated = (rug: RugForDraft): string | null => { const once = onceTreated(rug); return once && `open until ${once}`; };
 
-const CANNOT_TELL = "cannot be told from here";
+/** Once somebody here has had it in hand, nothing is told "from here". */
+const cannotTell = ({ inspection }: RugForDraft): string => `cannot be told${inspection ? "" : " from here"}`;
 const whyNoRange = (rug: RugForDraft, range: Range): string =>
-  heldBack(rug) ?? (improvementTells(range) ? untilTreated(rug) : null) ?? `how much comes back ${CANNOT_TELL}`;
+  heldBack(rug) ?? (improvementTells(range) ? untilTreated(rug) : null) ?? `how much comes back ${cannotTell(rug)}`;
 const whyNoYears = (rug: RugForDraft): string =>
-  heldBack(rug) ?? (givesYears(rug.assessment) ? untilTreated(rug) : isFibreOpen(rug.assessment) ? "open until we know the fibre" : null) ?? `few years or many: ${CANNOT_TELL}`;
+  heldBack(rug) ?? (givesYears(rug.assessment) ? untilTreated(rug) : isFibreOpen(rug.assessment) ? "open until we know the fibre" : null) ?? `few years or many: ${cannotTell(rug)}`;
 
 /** `isTrade`: another cleaner asks. By the paragraphs that are shipped. */
 export function toldByLetter(rug: RugForDraft, { enquiry, isTrade }: { enquiry: EnquiryAnswers; isTrade: boolean }): ToldByLetter {

@@ -92,8 +92,8 @@ export const CAUSES: readonly ParagraphRow[] = [
     text: "It is {chance} that what you see is soil and nothing worse." },
   { ...BROWN_LINES, id: "cause-said-brown-washed", version: 1, place: "cause", when: { is: { has: ["brown-washed-said"] }, not: { mechanisms: BROWNINGS } },
     text: "The brown you write of may have come as the rug dried: from plant fibres, in the pile or in the back, water draws brown matter up." },
-  { ...BROWN_LINES, id: "cause-said-brown", version: 1, place: "cause", when: { is: { has: ["brown-said"] }, not: { mechanisms: BROWNINGS } },
-    text: "The brown you write of may be soil, or brown matter that water drew up as the rug dried: from here we cannot tell." },
+  { ...BROWN_LINES, id: "cause-said-brown", version: 2, place: "cause", when: { is: { has: ["brown-said"] }, not: { mechanisms: BROWNINGS } },
+    text: "The brown you write of may be soil, or brown matter that water drew up as the rug dried: we cannot tell which." },
   { ...TRADE, id: "cause-said-stiff", version: 1, place: "cause", when: { is: { has: ["stiff-washed-said"] }, not: { mechanisms: ["pile-distortion"] } },
     text: "That it is stiff may come of cleaner left in the pile, or of a pile that matted in the wet." },
 ];

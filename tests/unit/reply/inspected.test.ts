@@ -10,7 +10,7 @@ import { toldByLetter } from "../../../lib/reply/told-by-letter";
 import type { Assessment } from "../../../lib/triage/assessment";
 import { wordsIn } from "../../../lib/words/words";
 import { anyInput, anyWorth, seen } from "./any-input";
-import { action, worthless } from "./make";
+import { action, range, worthless } from "./make";
 
 const IVO: Inspected = { by: "Ivo Castellane", on: "24 November 2026", isBeyondRepair: false };
 const inspected = (input: DraftInput, inspection: Inspected | null): DraftInput => ({ ...input, assessments: input.assessments.map((rug) => ({ ...rug, inspection })) });
@@ -62,8 +62,45 @@ describe("a letter about a rug that somebody here has inspected", () => {
     const first = composeDraft(asked);
     const told = { text: first.text, paragraphs: [...first.paragraphs, ...first.leftOut] };
     const { text } = composeFollowing(inspected(asked, NOT_BEYOND), { told, came: { message: false, answers: false, photos: 0, tested: false } });
-    expect(text).toMatch(/This replaces what we wrote before about [^.]*whether[^.]*\./);
+    expect(text).toMatch(/Since Ivo Castellane’s inspection on 24 November 2026, our answer has changed\. This replaces what we wrote before about [^.]*whether[^.]*\./);
     expect(text).toContain("Ivo Castellane, who inspected it on 24 November 2026, does not judge it beyond economic repair.");
+  });
+  it("names in a letter that follows the inspection of the one of several that was inspected, once, and as more to say where nothing was said of worth", () => {
+    const follows = (before: DraftInput, after: DraftInput) => {
+      const { text, paragraphs, leftOut } = composeDraft(before);
+      return composeFollowing(after, { told: { text, paragraphs: [...paragraphs, ...leftOut] }, came: { message: true, answers: false, photos: 0, tested: true } }).text;
+    };
+    const [rug] = worthless({ advice: action("inspect-and-test") }).assessments;
+    const both = (second: Inspected | null): DraftInput => ({ ...worthless(), assessments: [{ ...rug!, title: "Grey, 170 × 240", inspection: IVO }, { ...rug!, title: "Red, 90 × 160", inspection: second }] });
+    const ZOE: Inspected = { by: "Zoe Marrable", on: "26 November 2026", isBeyondRepair: true };
+    expect(follows(both(null), both(ZOE))).toContain("Since Zoe Marrable’s inspection on 26 November 2026, our answer has changed.");
+    expect(follows(both(ZOE), both(ZOE))).not.toMatch(/Since|has changed/);
+    const plain = worthless({ beyondRepair: null, advice: action("quote-with-limits"), money: null });
+    expect(follows(plain, inspected(plain, NOT_BEYOND))).toContain("Since Ivo Castellane’s inspection on 24 November 2026 we can say more.");
+  });
+  it("says that the cost still speaks against it where they do not judge it beyond repair, and not where it does not, or they do", () => {
+    const of = (inspection: Inspected, valueToday = range(80, 150, 220)) => composeDraft(inspected(worthless({ money: { currency: "GBP", clean: range(150, 200, 250), cutDown: null, replace: range(300, 400, 500), valueToday } }), inspection)).text;
+    expect(of(NOT_BEYOND)).toContain("At about £150 to £250, cleaning may still cost more than the rug is worth today, very roughly £80 to £220: whether it is worth that to you is for you to decide.");
+    expect(of(NOT_BEYOND, range(80, 200, 220))).toMatch(/may still cost more/);
+    expect(of(NOT_BEYOND, range(80, 201, 220))).not.toMatch(/may still cost more/);
+    expect(of(BEYOND)).not.toMatch(/may still cost more/);
+  });
+  it.each([["a wide outlook", { improvement: range(5, 40, 95) }], ["a wide life", { lifeYears: range(0.5, 6, 40) }], ["a life of at least some years", { lifeYears: range(8, 20, 60) }]] as const)("tells nothing “from here” of it (%s)", (_, rest) => {
+    const of = (inspection: Inspected | null) => composeDraft(inspected(worthless({ advice: action("quote-with-limits"), beyondRepair: 0.1, ...rest }), inspection)).text;
+    expect(of(NOT_BEYOND)).not.toMatch(/from here/i);
+    expect(of(BEYOND)).not.toMatch(/from here/i);
+    expect(of(NOT_BEYOND)).toMatch(/we cannot tell|8\s+years and some decades more\./);
+  });
+  it("asks for no photo and for nothing that is seen or felt, and once it was found beyond repair for nothing at all", () => {
+    const ask = (kind: "photo" | "question", id: string) => ({ kind, id, ask: id, why: "" });
+    const input = (...nextQuestions: Assessment["nextQuestions"]) => { const open = worthless({ nextQuestions }); return { ...open, assessments: open.assessments.map((rug) => ({ ...rug, assessment: { ...rug.assessment, fibres: rug.assessment.fibres.map((f, at) => (at === 0 ? { ...f, words: "about as likely as not" } : f)) } })) }; };
+    const asks = (of: DraftInput, inspection: Inspected | null) => composeDraft(inspected(of, inspection)).paragraphs.filter((p) => p.place === "asks").map((p) => p.said);
+    const seenThen = input(ask("photo", "label"), ask("photo", "back"), ask("question", "shine"), ask("question", "touch"));
+    expect(asks(seenThen, null)).toHaveLength(1);
+    expect(asks(seenThen, NOT_BEYOND)).toEqual([]);
+    const since = input(ask("photo", "label"), ask("question", "since"));
+    expect(asks(since, NOT_BEYOND)).toEqual([expect.stringMatching(/when/i)]);
+    expect(asks(since, BEYOND)).toEqual([]);
   });
   it.each([["any", anyInput], ["evenly drawn", anyWorth]] as const)("never denies it, and promises no more than is known, over %s made-up assessments", (_, any) => {
     fc.assert(fc.property(seen(any), (input) => {
