@@ -1,6 +1,26 @@
 import { meant } from "./meant";
 import { own, p, type Rule } from "./rule";
 
+/** A fault of the thing itself, which lies open to see: "a weaving fault", "a fault in the weave". */
+const OF_A_THING = "weav(?:e|ing)|loom|knots?|knotting|dye(?:ing)?|spinning|yarn|pile|warps?|wefts?|back(?:ing)?|foundation|ground|selvedge|structural";
+const FAULT = `(?<!whose )(?<!at )(?<!\\b(?:${OF_A_THING}) )fault(?! (?:(?:lies|runs|is|sits) )?(?:in|of|on|along|across|through) (?:(?:the|its|one|two|several) )*(?:${OF_A_THING}|lower|upper|left|right|border|field|edges?|middle)\\b)`;
+/** What a sentence can begin with that is no firm’s name. */
+const NO_NAME = "(?:i|we|you|it|its|this|that|these|those|there|here|which|what|who|ones?|people|(?:no|some|any|every)(?:body| ?one)|some|any|none|both|all|most|many|more|please|things?|products?|solvents?|tests?|inspections?|photos?|letters?|threads?|rain|floods?|flooding|light|age|time|feet|brush(?:es|ing)|rubbing|scrubbing|soaking|steaming|cats|dogs|puppies|mice|larvae|beetles?|furniture|rugs?|carpets?|colou?rs?|insurers?|RUGPART|LEGAL|CAUSE|TROUBLE|AGENT|PRODUCT|HEAT|FIBRE|BABY)";
+/** One word that a sentence begins with and that names no thing, nor us, nor them whom we write to: a firm, as a rule. In lower case a name has no other mark. */
+const NAMED = `^(?:(?:and|so|then|clearly|plainly|obviously|sadly|it is (?:clear|plain|obvious) that|(?:we|i) can see that) )*(?!${NO_NAME}\\b)[a-z][a-z'-]+`;
+/** Whoever had a rug in hand. */
+const SOMEBODY = "(?:PARTY|weaver|housekeeper|home help)";
+/** What only people do to a rug, and badly; with an instrument or of somebody's rug where water does it too. */
+const BADLY = `(?:\\w+ly |has |have |had )*(?:${[
+  "(?:used|put|poured|applied) (?:\\w+ ){0,3}?(?:too (?:much|hot|strong|little|wet|harsh)|wrong)\\b",
+  "left it (?:wet|damp|soaking|to dry)\\b",
+  "(?:should|ought to) (?:never |not )?have (?:never )?(?:tested|asked|known|told|warned|rinsed|checked|noticed|stopped|refused|used|washed|cleaned|scrubbed|soaked|bleached|left|put|sold)\\b",
+  "(?:should|ought to|must|has to|have to|will have to) (?:pay|answer) for (?:this|that|it|the damage|your (?:rug|loss))\\b",
+  "(?:did not|never|failed to|forgot to) (?:test(?:ed)?|rinsed?|dry|dried|check(?:ed)?|warn(?:ed)?|bother(?:ed)?)\\b",
+  "(?:did not ask|never asked|did not know) (?:what|whether|how|about)\\b",
+  "(?:MISDEED|soaked|flooded|drowned|bleached|felted) (?:(?:it|them|(?:the|this) \\w+) (?:\\w+ )?(?:with|through|by using)|(?:your|their|her|his) (?:rug|carpet|runner))\\b",
+].join("|")})`;
+
 /** Whom a letter accuses, what others will decide, and whom it gives up. */
 export const CONDUCT: readonly Rule[] = [
   {
@@ -19,12 +39,15 @@ export const CONDUCT: readonly Rule[] = [
       p("\\b(?:took|taken|taking) you for a (?:ride|fool|mug)|\\bpull\\w* (?:a fast one|the wool)|\\bsaw you coming\\b|\\bsold you (?:a lie|short|a story|down)|\\btaken (?:in(?! (?:daylight|good|natural|bright|full|strong|the|an?)\\b)|advantage)\\b|\\bpulled one over\\b", { also: ["softened"] }),
       p("\\byou (?:\\w+ly )?(?:ruined|caused|destroyed|wrecked|brought this|should (?:not|never) have|ought not to have|have only yourself)\\b|\\b(?:your own|entirely your|your) (?:fault|doing|mistake|carelessness)\\b", { also: ["softened"] }),
       p("\\b(?:unlike|better than|not like(?! to)|other than us|nobody else|no other (?:firm|workshop|cleaner)|other (?:firms?|cleaners?|workshops?|companies))\\b.{0,50}\\b(?:ruin\\w*|damage\\w*|cut corners|cannot|do not know|spoil\\w*|charge|fail\\w*|clueless|bungle\\w*|never|lack|guess)\\b", { except: ["negated", "hedged"], also: ["warned"] }),
-      p("\\b(?:\\w+'s|their|his|her) (?:\\w+ )?(?:cleaning|wash|washing|shampoo|treatment|bath|laundry|machine|steaming|work|solvent|product)s? (?:that |which )?(?:SURELY |has |have |had )*(?:(?:is|was) what )?(?:(?:did|done|caused|shrank|shrunk|faded|stained|browned|stripped|bleached|ruined) \\w+|(?:made|turned) (?:it|them|the \\w+) \\w+|(?:took|taken) (?:the|its|your) (?:colou?rs?|dyes?|pile|sheen|shine)\\b|left (?:this|that|these|those|an?|the) (?:\\w+ )?TROUBLE)\\b", { also: ["softened", "reported"] }),
+      p("\\b(?:\\w+'s|their|his|her) (?:\\w+ )?(?:cleaning|wash|washing|shampoo|treatment|bath|laundry|machine|steaming|work|solvent|product)s? (?:that |which )?(?:SURELY |has |have |had )*(?:(?:is|was) what )?(?:(?:did|done|caused|shrank|shrunk|faded|stained|browned|stripped|bleached|ruined|felted|matted|burst|soaked|harmed|damaged|spoilt|spoiled) \\w+|(?:made|turned) (?:it|them|the \\w+) \\w+|(?:took|taken) (?:the|its|your) (?:colou?rs?|dyes?|pile|sheen|shine)\\b|left (?:this|that|these|those|an?|the) (?:\\w+ )?TROUBLE)\\b", { also: ["softened", "reported"] }),
+      own(`${NAMED} ${BADLY}`, { also: ["softened", "reported"] }),
+      own(`\\b${SOMEBODY} ${BADLY}`, { also: ["softened", "reported"] }),
+      p(`\\b(?!(?:we|i|you|it|that|this)\\b)\\w+ (?:has |have |had )?(?:made|did|done) (?:an?|such an?) (?:\\w+ly )?(?:poor|bad|shoddy|sloppy|careless|terrible|dreadful|hopeless) job\\b|\\b${SOMEBODY} (?:has |have |had )?(?:did|done) (?:all )?(?:the|this|that) damage\\b`, { also: ["softened", "reported"] }),
       // Said in other words
       p("\\b(cheated|swindled|deceived|lied|conned|tricked|defrauded|ripped off)\\b", { also: ["reported"] }),
       p("\\b(is|are|was|were) the reason\\b|\\b(they|he|she) should pay\\b|\\b(used|put on|applied) the wrong\\b|\\bsold you (a|an) (fake|dud|lie|imitation|pup)\\b|\\b(a|is|was) fakes?\\b|\\bask for your money back\\b|\\bthanks to (their|his|her|your (cleaner|seller|landlord))\\b|\\b(their|his|her) (mistake|carelessness|sloppiness|bad work|poor work)\\b"),
       p("\\b(fraud|fraudster|crook|fake on purpose|incompeten(t|ce)|careless(ness|ly)?|negligen(t|ce))\\b"),
-      p("\\b((?<!whose )(?<!at )fault|to blame|responsible for the damage)\\b"),
+      p(`\\b(?:${FAULT}|to blame|responsible for the damage)\\b`),
       p("\\b(?<!what (?:the )?)(they|he|she|seller|shop|dealer|cleaner) knew\\b", { also: ["hedged"] }),
       ...meant("blame"),
     ],

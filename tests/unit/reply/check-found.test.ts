@@ -22,7 +22,7 @@ const REFUSED: readonly (readonly [string, RegExp])[] = [
   ["It is perfectly safe to wash it.", /“It is perfectly safe/],
   ["It is a total write-off.", /asked below, and stands in the report by this person’s name/],
   ["Beyond economic repair.", /asked below/],
-  ["Wear as is usual with dogs; the last cleaner did not rinse it.", /Who did what is not seen on a rug/],
+  ["Wear as is usual with dogs; the last cleaner did not rinse it.", /Who did what cannot be judged/],
   ["The retailer mis-described the rug as jute.", /Who did what is not seen on a rug/],
   ["The shop sold them rubbish and knew it; the pile is flat.", /Who did what is not seen on a rug/],
   ["The owner scrubbed it and pulled the fibres out.", /Who did what is not seen on a rug/],
@@ -65,7 +65,69 @@ const ALLOWED = [
   "Glue, 5 by 8 cm, hard; it has gone through to the back.",
 ];
 
+/** What somebody who has had a rug in hand writes down. */
+const SEEN = [
+  "Steam cleaning has felted the pile.",
+  "A weaving fault runs across the lower third.",
+  "The pile is matted where hot water was used.",
+  "Alkaline residue, pH 9.5 measured on a damp swab.",
+  "The foundation is brittle and cracks when folded.",
+  "Brown staining along the fringe, from cotton that dried slowly.",
+  "The red has bled into the ivory border over about 4 cm.",
+  "Moth grazing on the back, no live larvae found.",
+  "A repair in a different wool, well done and sound.",
+  "The latex backing is crumbling and sheds powder.",
+  "Detergent left in the pile makes it sticky.",
+  "The label says viscose; a burn test agrees.",
+  "Sun has faded the front, the back keeps its colour.",
+  "The warps are broken over 12 cm beside the left edge.",
+  "The seam was glued and has let go.",
+  "Mildew on the back, musty smell, damp at 18 per cent.",
+  "Overwetting has lifted the secondary backing.",
+  "Faulty knots in two rows, from the loom.",
+  "Rubbing has untwisted the yarn at the stain.",
+  "Bleach has taken the colour out of a hand-sized patch.",
+  "Earlier cleaning has faded the red.",
+  "A previous cleaning shrank the foundation.",
+  "Carpet cleaning with steam has felted the pile.",
+  "A loom fault.",
+  "The fault lies in the weave.",
+  "A dye fault: two reds in one row.",
+  "Water ruined the border with brown lines.",
+  "Bleach used too strong has left white spots.",
+  "The steam mop has felted it.",
+];
+/** What says who is to blame. */
+const BLAMES = [
+  "Ferrant used far too much water.",
+  "Ferrant & Sons ruined it with bleach.",
+  "The last cleaner was careless.",
+  "Brightmoor should have tested the dyes first.",
+  "Their steam cleaning felted the pile.",
+  "Whoever cleaned it did not know what they were doing.",
+  "The shop lied about the silk.",
+  "Halloway Carpets left it wet for a week.",
+  "It was badly cleaned by somebody who used hot water.",
+  "The seller knew that it was viscose.",
+  "The owner scrubbed it too hard and is to blame.",
+  "This is Ferrant's fault.",
+  "Negligent drying by Brightmoor.",
+  "The removal men tore it.",
+  "The weaver made a poor job of the edge.",
+  "The housekeeper did the damage with her steam mop.",
+  "A competent cleaner would never have used steam.",
+  "Halloway must pay for this.",
+  "Mr Ferrant soaked it through and walked away.",
+  "The previous repairer botched the fringe.",
+  "It is the weaver's fault.",
+  "Brightmoor did not rinse it.",
+  "The fault lies with the cleaner.",
+  "Clearly Ferrant soaked it with hot water.",
+];
+
 describe("wrongWithFound", () => {
+  it.each(SEEN)("takes a finding: %s", (note) => expect(wrongWithFound(note)).toBeNull());
+  it.each(BLAMES)("refuses blame: %s", (note) => expect(wrongWithFound(note)).toContain(note));
   it.each(REFUSED)("does not take for what was seen: %s", (note, says) => {
     expect(wrongWithFound(`The pile lies flat.\n${note}`)).toMatch(says);
     expect(wrongWithFound(note)).toContain(note.replace(/^> /, ""));
