@@ -17,8 +17,8 @@ export interface ClientView {
   written: { at: string; text: string }[];
   /** What they answered of the enquiry as a whole; nothing where staff took it down. */
   answers: EnquiryAnswers;
-  /** `answers`: the client's own. `lifeOnce`: before what the years do not count. */
-  rugs: { title: string; answers: RugAnswers; photos: PhotoView[]; spots: ClientSpots; colours: ColourShare[]; lifeYears: { low: number; median: number; high: number } | null; lifeOnce: TreatedFirst | null }[];
+  /** `answers`: the client's own. `sinceToldOn`: the day, written out, on which they told when it happened; null where they did not. `lifeOnce`: before what the years do not count. */
+  rugs: { title: string; answers: RugAnswers; sinceToldOn: string | null; photos: PhotoView[]; spots: ClientSpots; colours: ColourShare[]; lifeYears: { low: number; median: number; high: number } | null; lifeOnce: TreatedFirst | null }[];
   /** Enquiries about other rugs that they sent from the same device: each has a page of its own. */
   beside: { reference: string; rugs: string[] }[];
   letters: { subject: string; text: string; at: string; by: string | null; enclosures: EnclosureView[] }[];

@@ -3,13 +3,13 @@ import * as z from "zod/mini";
 import { database, type Db, type Prisma, type Tx } from "../store/database";
 import { NEWEST_FIRST, OLDEST_FIRST } from "../store/row-order";
 import type { WetTold } from "../reply/documents/report-told";
-import { QUESTIONS, type EnquiryAnswers, type QuestionId } from "../trade/questions";
+import { QUESTIONS, type EnquiryAnswers } from "../trade/questions";
 import { readSettings } from "../workshop/settings";
 import { chosenPlan, cutDecision } from "./chosen-plan";
 import type { DocumentFacts } from "./document-content";
 import { STANDING_INSPECTIONS } from "./inspections";
 import { isTradeAsking } from "../reply/who-asks";
-import { assessmentOf, enquiryAnswersOf, rugAnswersOf, seenOf } from "./stored";
+import { answeredAt, assessmentOf, enquiryAnswersOf, rugAnswersOf, seenOf } from "./stored";
 import { CORRECTIONS, wetToldAt } from "./wet-told";
 
 const PARTS = {
@@ -20,10 +20,6 @@ const PARTS = {
   benchTests: { where: { withdrawnAt: null }, orderBy: OLDEST_FIRST.at },
   inspections: { ...STANDING_INSPECTIONS, take: 1 },
 } as const satisfies Prisma.RugInclude;
-
-/** When a question was answered last; null where it never was. */
-const newestAt = (rows: readonly { question: string; at: Date }[], question: QuestionId): Date | null =>
-  rows.reduce<Date | null>((newest, row) => (row.question === question && (newest === null || row.at > newest) ? row.at : newest), null);
 
 const WET_THEN = z.object({ wetNow: z.enum([...(Object.keys(QUESTIONS.wetNow.answers) as (keyof typeof QUESTIONS.wetNow.answers)[]), "unsure"]) });
 /** What was told of wet before the answer of today and otherwise, oldest first: each judgement keeps the answer that it was made with. */
@@ -47,7 +43,7 @@ export async function documentFacts({ enquiryId, rugId }: { enquiryId: string; r
   const { answers: enquiry } = enquiryAnswersOf(rug.enquiry.answers);
   const plan = chosenPlan(rug.photos);
   return {
-    reference, client, parties, enquiry, isTrade: isTradeAsking(client, enquiry), answers: rugAnswersOf(rug.answers), seen: seenOf(rug.answers), sinceToldAt: newestAt(rug.answers, "since"), wetToldAt: wetToldAt(rug.enquiry), wetBefore: wetBefore(judged, enquiry.wetNow), place: { n: rug.position, of: rug.enquiry._count.rugs }, photos: rug.photos, assessment: assessmentOf(newest.result), tests: rug.benchTests,
+    reference, client, parties, enquiry, isTrade: isTradeAsking(client, enquiry), answers: rugAnswersOf(rug.answers), seen: seenOf(rug.answers), sinceToldAt: answeredAt(rug.answers, "since"), wetToldAt: wetToldAt(rug.enquiry), wetBefore: wetBefore(judged, enquiry.wetNow), place: { n: rug.position, of: rug.enquiry._count.rugs }, photos: rug.photos, assessment: assessmentOf(newest.result), tests: rug.benchTests,
     inspection: rug.inspections[0] ?? null, plan, hasPlan: plan !== null, cutting: cutDecision(rug.photos), settings, now,
   };
 }

@@ -75,3 +75,10 @@ export function nextOpening(hours: string, now: Date, timeZone: string): Date | 
   }
   return null;
 }
+
+/** How the day of an opening is called from now, by the workshop's own clock: of a week ahead its name alone would be taken for today. */
+export function openingDay(at: Date, now: Date, timeZone: string): "today" | "week" | "other" {
+  const dayOf = (when: Date) => Date.parse(dayAndHour(when, timeZone).day) / (24 * 3_600_000);
+  const ahead = dayOf(at) - dayOf(now);
+  return ahead === 0 ? "today" : ahead === WEEK ? "week" : "other";
+}

@@ -6,8 +6,9 @@ import { isGasTold } from "../reply/happened";
 import { treatedFirst } from "../reply/treated-first";
 import { DECADES, lifePhrase } from "../reply/phrases";
 import { titleIn } from "../reply/rug-title";
+import { longDate } from "../words/measures";
 import { wordsIn, type Words } from "../words/words";
-import { readSettings } from "../workshop/settings";
+import { readSettings, type WorkshopSettings } from "../workshop/settings";
 import { authorise, NOT_THERE } from "./authorise";
 import { ok, type Caller, type Result } from "./caller";
 import { clientStanding, isEnded } from "./client-standing";
@@ -20,7 +21,7 @@ import { clientSpots } from "./measurement-view";
 import { OWNED_DEEDS } from "./messages";
 import { photoViews, rugColours } from "./photo-view";
 import { LIMITS } from "./limits";
-import { assessmentOf, enquiryAnswersOf, rugAnswersOf, writtenOf } from "./stored";
+import { answeredAt, assessmentOf, enquiryAnswersOf, rugAnswersOf, writtenOf } from "./stored";
 import { unopenedPhotos } from "./unopened";
 import { urgenciesOfWords } from "./unread-letters";
 import { firstAidOf } from "./wet-by-words";
@@ -51,7 +52,7 @@ export async function readClientPage(caller: Caller, now: Date): Promise<Result<
   const letters = standingLetters(row.letters.filter((l) => isLetGo(l, now)));
   const replies = letters.filter((l) => l.kind === "reply");
   const words = wordsIn(workshop.locale);
-  const replied: Replied = { at: replies.at(-1)?.createdAt ?? null, texts: replies.map((l) => l.text), words };
+  const replied: Replied = { at: replies.at(-1)?.createdAt ?? null, texts: replies.map((l) => l.text), words, workshop };
   const newest = row.rugs.flatMap((r) => (r.assessments[0] ? [assessmentOf(r.assessments[0].result)] : []));
   const firstAid = firstAidOf(newest, urgenciesOfWords(row));
   const first = row.rugs[0];
@@ -81,18 +82,20 @@ export async function readClientPage(caller: Caller, now: Date): Promise<Result<
 const standingLetters = (letters: Row["letters"]): Row["letters"] =>
   letters.filter((l, at) => l.state !== "failed" || (!wasGivenUp(l.lastResponse) && !letters.slice(at + 1).some(({ kind }) => kind === l.kind)));
 
-/** What the replies that have left said, the time of the newest, and the words they are written in. */
-interface Replied { at: Date | null; texts: readonly string[]; words: Words }
+/** What the replies that have left said, the time of the newest, and the words and the clock they are written by. */
+interface Replied { at: Date | null; texts: readonly string[]; words: Words; workshop: WorkshopSettings }
 const plainly = (text: string): string => text.replaceAll("\u00a0", " ");
 
 /** Of the assessment that stood when the reply was approved; a newer one was read by nobody yet. */
-function rugForClient(rug: Row["rugs"][number], { at: replied, texts, words }: Replied): Omit<ClientView["rugs"][number], "title"> {
+function rugForClient(rug: Row["rugs"][number], { at: replied, texts, words, workshop }: Replied): Omit<ClientView["rugs"][number], "title"> {
   const approved = replied ? rug.assessments.find((a) => a.createdAt <= replied) : undefined;
   const judged = approved ? assessmentOf(approved.result) : null;
   const life = judged?.lifeYears ?? null;
-  const answers = rugAnswersOf(rug.answers.filter((a) => a.from === CLIENT));
+  const own = rug.answers.filter((a) => a.from === CLIENT);
+  const [answers, since] = [rugAnswersOf(own), answeredAt(own, "since")];
   return {
     answers,
+    sinceToldOn: since && longDate(since, workshop),
     photos: photoViews(rug.photos, answers.labelText),
     spots: clientSpots(rug.photos),
     colours: rugColours(rug.photos),

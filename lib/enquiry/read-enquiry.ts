@@ -7,6 +7,7 @@ import { suppressedWhy } from "../mail/suppression";
 import { forbids } from "../staff/deeds";
 import { database, type Prisma } from "../store/database";
 import { NEWEST_FIRST, OLDEST_FIRST } from "../store/row-order";
+import { longDate } from "../words/measures";
 import { deskWords } from "../words/words";
 import { readSettings, type WorkshopSettings } from "../workshop/settings";
 import { askedOfUs } from "./asked";
@@ -32,7 +33,7 @@ import { postView } from "./post-view";
 import { reasonsGiven } from "./promises";
 import { byNeed, sentenceFor, toldOf } from "./slip";
 import { isWaitingForUs, nextStates, WAITING_FOR_US } from "./states";
-import { assessmentOf, enquiryAnswersOf, rugAnswersOf, seenOf } from "./stored";
+import { answeredAt, assessmentOf, enquiryAnswersOf, rugAnswersOf, seenOf } from "./stored";
 import { unopenedPhotos } from "./unopened";
 import { urgenciesOfWords } from "./unread-letters";
 import { urgencyWhyTold } from "./urgency-why";
@@ -120,16 +121,19 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
   });
 }
 
-function rugView(rug: Row["rugs"][number], { row, isTrade, nameOf, settings: { currency, locale }, from }: { row: Row; isTrade: boolean; nameOf: (staffId: string | null) => string; settings: Pick<WorkshopSettings, "currency" | "locale">; from: Parameters<typeof messagesIn>[1] }): RugView {
+function rugView(rug: Row["rugs"][number], { row, isTrade, nameOf, settings, from }: { row: Row; isTrade: boolean; nameOf: (staffId: string | null) => string; settings: Pick<WorkshopSettings, "currency" | "locale" | "timeZone">; from: Parameters<typeof messagesIn>[1] }): RugView {
   const assessment = rug.assessments[0] ? assessmentOf(rug.assessments[0].result) : null;
   const answers = rugAnswersOf(rug.answers);
   const messages = messagesIn(rug.answers, from);
+  const since = answeredAt(rug.answers, "since");
+  const { currency, locale } = settings;
   return {
     id: rug.id,
     title: rug.title,
     messages: messages.map(messageView),
     corrections: correctionsIn(messages, { rugId: rug.id, given: { ...enquiryAnswersOf(row.answers).answers, ...answers }, audit: row.audit }),
     answers,
+    sinceToldOn: since && longDate(since, settings),
     seen: seenOf(rug.answers),
     photos: photoViews(rug.photos, answers.labelText),
     // What comes by mail comes with the first rug.

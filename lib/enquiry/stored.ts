@@ -37,6 +37,10 @@ export function rugAnswersOf(rows: readonly Row[]): RugAnswers {
   return rugAnswersSchema.parse(Object.fromEntries(known));
 }
 
+/** When a question was answered last; null where it never was. */
+export const answeredAt = (rows: readonly Pick<Answer, "question" | "at">[], question: QuestionId): Date | null =>
+  rows.reduce<Date | null>((newest, row) => (row.question === question && (newest === null || row.at > newest) ? row.at : newest), null);
+
 /** Before a question's name: whether staff saw its answer in a photo with their own eyes. */
 export const SEEN = "seen:";
 

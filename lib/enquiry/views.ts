@@ -171,6 +171,8 @@ export interface RugView {
   /** Which of the answers these seem to correct. */
   corrections: CorrectionView[];
   answers: RugAnswers;
+  /** The day on which it was told when it happened, written out; null where that was not told. */
+  sinceToldOn: string | null;
   /** Questions whose answer staff saw in a photo. */
   seen: QuestionId[];
   photos: PhotoView[];

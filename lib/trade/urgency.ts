@@ -35,7 +35,7 @@ export const URGENCY: readonly UrgencyRow[] = [
   { level: "hours", all: ["sign:still-wet"], why: "The meter shows that it is still wet inside. Rings and browning form while it dries, within hours.", ...FRESH_LINES },
   { level: "hours", all: ["incidents:flood", "since:hour"], why: "Flood or waste water, just now.", ...DRY_SOON },
   { level: "hours", all: ["incidents:flood", "since:day"], why: "Flood or waste water, today.", ...DRY_SOON },
-  { level: "hours", all: ["since:hour", "spilt:yes"], mayBeWet: true, why: "Something got on it within the last hour, and it may still be wet.", ...FRESH_LINES },
+  { level: "hours", all: ["since:hour", "spilt:yes"], mayBeWet: true, why: "Something got on it within the hour before we were told, and it may still be wet.", ...FRESH_LINES },
   { level: "two-days", all: ["today:yes", "spilt:yes"], why: "Something got on it today, and may not have set.", ...FRESH_LINES },
   { level: "two-days", all: ["fresh-wash:yes", "changes:browner"], why: "It turned brown after cleaning a short while ago; browning sets with time.", ...FRESH_LINES },
   { level: "two-days", all: ["incidents:pet-urine", "recent:yes"], why: "Urine sets and turns alkaline within days.", ...practice },

@@ -13,8 +13,8 @@ export interface ReviewLine {
   told: string;
 }
 
-/** In which words, and in which unit sizes are said first. `labels`: those in its photos that were agreed on, each as it is told. */
-export interface ToldIn { readonly words: Words; readonly areaUnit: AreaUnit; readonly labels?: readonly string[] }
+/** In which words, and in which unit sizes are said first. `labels`: those in its photos that were agreed on, each as it is told. `sinceToldOn`: the day on which it was told when it happened, once that day may be over. */
+export interface ToldIn { readonly words: Words; readonly areaUnit: AreaUnit; readonly labels?: readonly string[]; readonly sinceToldOn?: string | null }
 
 /** The labels in a client's photos that were agreed on: the words, and that they were read there. */
 export const labelsRead = (photos: Parameters<typeof agreedLabels>[0], { say }: Words): string[] => agreedLabels(photos).map(({ text, by }) => say("review.label-read", { words: text, by }));
@@ -65,6 +65,7 @@ export function toldOn(step: StepId, answers: IntakeAnswers, photos: number, tol
     case "contact": return joined([answers.contact?.name, answers.contact?.email, answers.contact?.telephone]);
     case "seller": return joined([chosen(), rug.sellerWords && say("review.quoted", { words: quotedInside(rug.sellerWords) })]);
     case "bought": return joined([chosen(), rug.boughtPlace]);
+    case "since": return told.sinceToldOn ? say("report.since", { since: chosen(), day: told.sinceToldOn }) : chosen();
     default: return chosen();
   }
 }

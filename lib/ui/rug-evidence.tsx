@@ -68,7 +68,7 @@ export function RugEvidence({ rug, locale, areaUnit, isOneOfSeveral, written, be
       {bench}
       <section className={css.told} aria-labelledby={`told-${rug.id}`}>
         <H id={`told-${rug.id}`}>As told</H>
-        <ToldList told={toldOfRug(rug.answers, labelsAtDesk(rug.photos))} none="Nothing was answered about this rug." />
+        <ToldList told={toldOfRug(rug.answers, { labels: labelsAtDesk(rug.photos), sinceToldOn: rug.sinceToldOn })} none="Nothing was answered about this rug." />
         {correct}
       </section>
     </article>

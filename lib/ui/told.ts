@@ -2,6 +2,7 @@ import { agreedLabels } from "../enquiry/label-view";
 import type { CorrectedId } from "../trade/correcting-words";
 import { QUESTIONS, type EnquiryAnswers, type QuestionId, type RugAnswers } from "../trade/questions";
 import { money, ratePerArea, size, type Figures } from "../words/measures";
+import { deskWords } from "../words/words";
 import { QUESTION_HEADS } from "./heads";
 
 /** One question in a word or two, and what was answered to it in the words the client saw. */
@@ -16,12 +17,13 @@ export function labelOf(question: QuestionId, answer: string): string {
 }
 
 /** What was answered to the questions of one scope, in the order of the tables. Unanswered questions are left out. */
-function answered(of: "enquiry" | "rug", answers: Readonly<Record<string, unknown>>): Told[] {
+function answered(of: "enquiry" | "rug", answers: Readonly<Record<string, unknown>>, sinceToldOn: string | null = null): Told[] {
+  const dated = (id: QuestionId, label: string) => (id === "since" && sinceToldOn !== null ? deskWords("en-GB").say("report.since", { since: label, day: sinceToldOn }) : label);
   return (Object.keys(QUESTIONS) as QuestionId[]).flatMap((id) => {
     const value = answers[id];
     if (QUESTIONS[id].of !== of || value === undefined) return [];
     const given = (Array.isArray(value) ? value : [value]) as string[];
-    return given.length === 0 ? [] : [{ ask: QUESTION_HEADS[id], says: given.map((a) => labelOf(id, a)) }];
+    return given.length === 0 ? [] : [{ ask: QUESTION_HEADS[id], says: given.map((a) => dated(id, labelOf(id, a))) }];
   });
 }
 
@@ -31,11 +33,11 @@ export const toldOfEnquiry = (answers: EnquiryAnswers): Told[] => answered("enqu
 export const labelsAtDesk = (photos: Parameters<typeof agreedLabels>[0]): string[] =>
   agreedLabels(photos).map(({ text, by }) => `“${text}”, read from the photo, agreed by the ${by === "client" ? "client" : "workshop"}`);
 
-/** Everything told about a rug but its story, label first. `labels`: those that were read in its photos. */
-export function toldOfRug(answers: RugAnswers, labels: readonly string[] = []): Told[] {
+/** Everything told about a rug but its story, label first. `labels`: those that were read in its photos. `sinceToldOn`: the day on which it was told when it happened. */
+export function toldOfRug(answers: RugAnswers, { labels = [], sinceToldOn = null }: { labels?: readonly string[]; sinceToldOn?: string | null } = {}): Told[] {
   const read = labels.length > 0 ? [{ ask: "The label", says: [...labels] }] : [];
   const free: [string, string | undefined][] = [["The label, as typed", labelSays(answers)], [answers.boughtWhere === "gift" ? "In words passed on" : "In the seller's words", answers.sellerWords]];
-  return [...read, ...free.flatMap(([ask, says]) => (says ? [{ ask, says: [says] }] : [])), ...answered("rug", { ...answers })];
+  return [...read, ...free.flatMap(([ask, says]) => (says ? [{ ask, says: [says] }] : [])), ...answered("rug", { ...answers }, sinceToldOn)];
 }
 
 /** One answer as it was given, whatever it is of; it says nothing where there is none. */

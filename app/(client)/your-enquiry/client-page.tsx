@@ -98,7 +98,7 @@ function Rug({ rug, told, words, unit, isOneOfMany, mayShow }: RugProps) {
         </div>
       )}
       {rug.photos.length > 0 && <ShownPhotos photos={rug.photos} spots={rug.spots} mayShow={mayShow} names={photoNames(rug.photos, words)} shown={words.say("spots.shown")} />}
-      <Answers answers={{ ...told, rug: rug.answers }} labels={labelsRead(rug.photos, words)} words={words} unit={unit} />
+      <Answers answers={{ ...told, rug: rug.answers }} sinceToldOn={rug.sinceToldOn} labels={labelsRead(rug.photos, words)} words={words} unit={unit} />
     </section>
   );
 }
@@ -111,8 +111,8 @@ const photoNames = (photos: ClientView["rugs"][number]["photos"], { say, table }
 const SHOWN_ELSEWHERE: readonly string[] = ["photos", "story", "contact"];
 
 /** What they answered to our questions, folded. */
-function Answers({ answers, labels, words, unit }: { answers: IntakeAnswers; labels: string[]; words: Words; unit: AreaUnit }) {
-  const lines = reviewOf(answers, 0, { words, areaUnit: unit, labels }).filter((line) => !SHOWN_ELSEWHERE.includes(line.step));
+function Answers({ answers, sinceToldOn, labels, words, unit }: { answers: IntakeAnswers; sinceToldOn: string | null; labels: string[]; words: Words; unit: AreaUnit }) {
+  const lines = reviewOf(answers, 0, { words, areaUnit: unit, labels, sinceToldOn }).filter((line) => !SHOWN_ELSEWHERE.includes(line.step));
   if (lines.length === 0) return null;
   return (
     <details className={styles.details}>

@@ -25,7 +25,7 @@ export const PAGES = {
   "front.trade-ring": "A customer’s rug has turned brown or changed under your hands: ring us first, you are called back before anybody else.",
   "front.staff": "For the people of the workshop",
   "front.hours": "We are here {hours}.",
-  "front.opens-again": "We open again on {day} at {time}.",
+  "front.opens-again": "We open again {when, select, today {today} week {on {day} of next week} other {on {day}}} at {time}.",
 
   "first-aid.title": "First aid for a wet rug",
   "first-aid.people": "People first",

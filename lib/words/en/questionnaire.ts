@@ -121,7 +121,7 @@ export const QUESTIONNAIRE = {
   "sent.wet": "Your rug is still wet: <link>what to do until we answer</link>. What is still wet is answered first.",
   "sent.next": "What happens now",
   "sent.note": "A note that we have it goes to <address>{email}</address>, with a link to your own page.",
-  "sent.person": "A person here looks at your photos and answers, what is most urgent first.",
+  "sent.person": "A person here reads what you told us{photos, select, some {, looks at your photos} other {}} and answers, what is most urgent first.",
   "sent.by-mail": "The answer comes by e-mail and stands on your page too.",
   "sent.by-telephone": "We ring you. What we write stands on your page too.",
   "sent.until": "Until then, please put no water and no product on it.",

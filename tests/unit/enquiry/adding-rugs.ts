@@ -59,6 +59,7 @@ export function addingRugs(): void {
       expect(rug?.assessments).toHaveLength(1);
       const page = good(await readClientPage(await clientOf(sent), later(10)));
       expect(page.rugs.map((r) => r.answers.labelText)).toEqual(["100% viscose", "100% wool"]);
+      expect(page.rugs.map((r) => r.sinceToldOn)).toEqual(["25 November 2026", "25 November 2026"]);
       expect(page.written.map((w) => w.text)).toEqual([WET_VISCOSE.rug?.story, OTHER.rug?.story]);
       const view = good(await readEnquiry(await staff("reviewer", "Ivo Castellane"), first.enquiryId, later(10)));
       expect(view.title).toMatch(/^2 rugs\. /);

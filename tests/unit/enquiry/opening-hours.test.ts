@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { nextOpening, openingHours } from "../../../lib/enquiry/opening-hours";
+import { nextOpening, openingDay, openingHours } from "../../../lib/enquiry/opening-hours";
 
 const LONDON = "Europe/London";
 const DEMO = "Monday to Friday, 8 to 17";
@@ -32,6 +32,16 @@ describe("nextOpening", () => {
   it("takes the next of several, and comes round to the same day in a week", () => {
     expect(at("2026-11-27T18:00:00Z", "Monday to Friday, 8 to 17; Saturday 9 to 12")).toBe("2026-11-28T09:00:00.000Z");
     expect(at("2026-11-30T18:00:00Z", "Monday, 8 to 17")).toBe("2026-12-07T08:00:00.000Z");
+  });
+  it("is today where the day has not ended, and of the same day in a week not named as if it were today", () => {
+    const day = (now: string, hours = DEMO, zone = LONDON) => openingDay(nextOpening(hours, new Date(now), zone) as Date, new Date(now), zone);
+    expect(day("2026-11-30T07:59:00Z")).toBe("today");
+    expect(day("2026-11-29T23:59:00Z")).toBe("other");
+    // In New York it is still the evening before.
+    expect(day("2026-11-30T04:59:00Z", DEMO, "America/New_York")).toBe("other");
+    expect(day("2026-11-30T05:00:00Z", DEMO, "America/New_York")).toBe("today");
+    expect(day("2026-11-30T18:00:00Z", "Monday, 8 to 17")).toBe("week");
+    expect(day("2026-12-01T00:00:00Z", "Monday, 8 to 17")).toBe("other");
   });
   it("is none where the hours cannot be read", () => expect(at("2026-11-29T12:00:00Z", "by appointment")).toBeNull());
 });

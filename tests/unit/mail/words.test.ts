@@ -171,6 +171,13 @@ describe("acknowledgement", () => {
       expect(text).toMatch(/told you so far stands on your own page[^]*https:\/\/desk\.example\/e\/1/);
     }
   });
+  it("speaks of looking at photos only where some came, and of a rug that was added as of one more", () => {
+    for (const isAdded of [false, true]) {
+      expect(acknowledgement({ ...given, isAdded }).text).toMatch(/looks at your photos and answers you/);
+      expect(acknowledgement({ ...given, isAdded, hasPhotos: false }).text).toMatch(/reads what you wrote and answers you/);
+    }
+    expect(acknowledgement({ ...given, isAdded: true }).text).toMatch(/^Dear Ana Example,\n\nYour other rug has reached us too\..*K7-204: both stand on one page/);
+  });
   it("greets without a name where there is none", () => {
     for (const greeted of [null, "\u202e"]) expect(acknowledgement({ ...given, greeted }).text).toMatch(/^Good day,/);
   });

@@ -19,6 +19,10 @@ describe("reviewOf", () => {
       "wet-now": "No, it is dry", happened: "Food or drink was spilled; It lies in the sun", shine: "I’m not sure",
     });
   });
+  it("tells when it happened with the day it was told on, once one is given, since the last hour does not stay the last", () => {
+    const since = (sinceToldOn?: string | null) => reviewOf({ rug: { incidents: ["spill"], since: "hour" } }, 0, { words: wordsIn("en-GB"), areaUnit: "m2", ...(sinceToldOn === undefined ? {} : { sinceToldOn }) }).find((line) => line.step === "since")?.told;
+    expect([since(), since(null), since("27 November 2026")]).toEqual(["Within the last hour", "Within the last hour", "Within the last hour, as told on 27 November 2026"]);
+  });
   it("tells numbers with their units", () => {
     expect(told({ rug: { widthCm: 170, lengthCm: 240, price: 4200, currency: "GBP", boughtYear: 2019 } })).toMatchObject({ size: "170 × 240 cm (5 ft 7 in × 7 ft 10 in)", price: "2019, £4,200" });
     expect(told({ rug: { lengthCm: 240 } })).toMatchObject({ size: "240 cm long (7 ft 10 in long)" });

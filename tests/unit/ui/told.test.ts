@@ -27,10 +27,14 @@ describe("toldOfRug", () => {
     expect(toldOfRug({ sellerWords: "pure silk", boughtWhere: "online" }).map((t) => t.ask)).toEqual(["In the seller's words", "Came from"]);
   });
   it("says that there is no label", () => {
-    expect(toldOfRug({ labelText: "silk" }, ["“100% WOOL”, read from the photo, agreed by the client"]).map((t) => [t.ask, t.says])).toEqual([
+    expect(toldOfRug({ labelText: "silk" }, { labels: ["“100% WOOL”, read from the photo, agreed by the client"] }).map((t) => [t.ask, t.says])).toEqual([
       ["The label", ["“100% WOOL”, read from the photo, agreed by the client"]], ["The label, as typed", ["“silk”"]],
     ]);
     expect(toldOfRug({ labelFound: "none" })[0]?.says).toEqual(["There is no label"]);
+  });
+  it("tells when it happened with the day it was told on, and no other answer", () => {
+    const told = toldOfRug({ since: "hour", treatments: ["nothing"] }, { sinceToldOn: "27 November 2026" });
+    expect(told.map((t) => t.says)).toEqual([["Within the last hour, as told on 27 November 2026"], ["Nothing yet"]]);
   });
   it("does not repeat the questions of the enquiry", () => {
     expect(toldOfEnquiry({ wetNow: "no" })).toEqual([{ ask: "Wet now", says: ["No, it is dry"] }]);

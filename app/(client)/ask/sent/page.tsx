@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { redirect } from "next/navigation";
-import { nextOpening } from "@/lib/enquiry/opening-hours";
+import { nextOpening, openingDay } from "@/lib/enquiry/opening-hours";
 import { isGasNow } from "@/lib/reply/happened";
 import { inPage } from "@/lib/ui/in-page";
 import { Telephone } from "@/lib/ui/telephone";
@@ -27,8 +27,9 @@ export default async function Sent() {
   const { say } = words;
   const { answers } = intake;
   const email = answers.contact?.email;
-  const next = nextOpening(settings.hours, new Date(), settings.timeZone);
-  const opens = next && { day: weekday(next, settings), time: clock(next.toISOString(), settings) };
+  const now = new Date();
+  const next = nextOpening(settings.hours, now, settings.timeZone);
+  const opens = next && { when: openingDay(next, now, settings.timeZone), day: weekday(next, settings), time: clock(next.toISOString(), settings) };
   const isGas = isGasNow(answers.rug ?? {}, answers);
   const isWet = answers.wetNow === "wet" || answers.wetNow === "damp";
   return (
@@ -41,7 +42,7 @@ export default async function Sent() {
       <h2>{say("sent.next")}</h2>
       <ol className={styles.steps}>
         {email && <li>{inPage(words.parts("sent.note", { email, address: (w) => <bdi>{inPage(w)}</bdi> }))}</li>}
-        <li>{say("sent.person")}{settings.hours && ` ${say("front.hours", { hours: settings.hours })}`}{opens && ` ${say("front.opens-again", opens)}`}</li>
+        <li>{say("sent.person", { photos: intake.photos.length > 0 ? "some" : "none" })}{settings.hours && ` ${say("front.hours", { hours: settings.hours })}`}{opens && ` ${say("front.opens-again", opens)}`}</li>
         <li>{say(email ? "sent.by-mail" : "sent.by-telephone")}</li>
       </ol>
       <p>{say("sent.until")}</p>
