@@ -6,6 +6,7 @@ import { OLDEST_FIRST } from "../store/row-order";
 import { photosWithoutFiles, photoPath } from "../store/photo-files";
 import { readPostFile } from "../store/post-files";
 import { askedBy, askerOf } from "../reply/who-asks";
+import type { Assessment } from "../triage/assessment";
 import { wordsIn, type Words } from "../words/words";
 import { withoutLinks } from "../workshop/client-link";
 import { readSettings, type WorkshopSettings } from "../workshop/settings";
@@ -19,7 +20,7 @@ import { isLetGo } from "./let-go";
 import { fromPost, isFromPost } from "./messages";
 import { inOneStep } from "./one-step";
 import { retell } from "./retell";
-import { retellAssessment } from "./retell-assessment";
+import { retellAssessment, toldToClient } from "./retell-assessment";
 import { assessmentOf, enquiryAnswersOf } from "./stored";
 import { WORDS_READ } from "./unread-letters";
 import { urgencyWhyTold } from "./urgency-why";
@@ -50,12 +51,12 @@ const PARTS = {
   post: { orderBy: OLDEST_FIRST.arrivedAt },
 } as const satisfies Prisma.EnquiryInclude;
 type Stored = Prisma.EnquiryGetPayload<{ include: typeof PARTS }>;
-/** What may be shown of it. `mayJudge`: whether what it was found to be, and how urgent, may stand in the copy. */
-type Row = Stored & { mayJudge: boolean };
+/** What may be shown of it. `mayJudge`: whether what it was found to be, and how urgent, may stand in the copy. `isClients`: it is the client who takes it. */
+type Row = Stored & { mayJudge: boolean; isClients: boolean };
 
 /**
  * Everything that is kept of an enquiry, as files: what was told and written as JSON, photos and documents as they are, messages as they
- * came. A client gets what was judged once a reply has left, as on their own page; staff, for whoever asks them, get all of it.
+ * came. A client gets the judgements that their letters were written from, once those have left, without the program's workings; staff, for whoever asks them, get all of it.
  * Drafts that no person has approved are in neither.
  */
 export async function copyEnquiry(caller: Caller, enquiryId: string, now: Date): Promise<Result<Copy>> {
@@ -69,7 +70,7 @@ export async function copyEnquiry(caller: Caller, enquiryId: string, now: Date):
   if (!noted.ok) return noted;
   const [row, workshop] = await Promise.all([database().enquiry.findUnique({ where: { id: enquiryId }, include: PARTS }), readSettings()]);
   if (!row) return NOT_THERE;
-  const shown = caller.kind === "client" ? asTheClientSees(row, now) : { ...row, mayJudge: true };
+  const shown = caller.kind === "client" ? asTheClientSees(row, now) : { ...row, mayJudge: true, isClients: false };
   const photoIds = shown.rugs.flatMap((r) => r.photos).map((p) => p.id);
   const lost = new Set(await photosWithoutFiles(photoIds));
   const words = wordsIn(workshop.locale);
@@ -93,18 +94,19 @@ async function* once(read: () => Promise<Uint8Array>): AsyncGenerator<Uint8Array
   yield await read();
 }
 
-/** Letters and documents that have left, and what was judged before the last reply that did. */
+/** Letters and documents that have left, the judgement that each of those replies was written from, and what was tested and inspected before the last. */
 function asTheClientSees(row: Stored, now: Date): Row {
   const letters = row.letters.filter((l) => isLetGo(l, now) && l.state !== "taken_back");
-  const replied = letters.findLast((l) => l.kind === "reply")?.createdAt;
+  const replies = letters.filter((l) => l.kind === "reply").map((l) => l.createdAt);
+  const replied = replies.at(-1);
   const sent = new Set(letters.flatMap((l) => l.enclosures.map((e) => e.documentId)));
   const judged = <T,>(rows: T[], at: (row: T) => Date): T[] => (replied ? rows.filter((r) => at(r) <= replied) : []);
   const notTheirs = row.rugs.flatMap((r) => r.answers.map((a) => a.from)).filter(isFromPost);
   return {
-    ...row, letters, mayJudge: replied !== undefined, post: row.post.filter((p) => !notTheirs.includes(fromPost(p.id))),
+    ...row, letters, mayJudge: replied !== undefined, isClients: true, post: row.post.filter((p) => !notTheirs.includes(fromPost(p.id))),
     documents: row.documents.filter((d) => sent.has(d.id)),
     rugs: row.rugs.map((r) => ({
-      ...r, assessments: judged(r.assessments, (a) => a.createdAt), benchTests: judged(r.benchTests, (t) => t.at), inspections: judged(r.inspections, (i) => i.at), outcomes: [],
+      ...r, assessments: r.assessments.filter((a) => replies.some((at) => r.assessments.findLast((b) => b.createdAt <= at) === a)), benchTests: judged(r.benchTests, (t) => t.at), inspections: judged(r.inspections, (i) => i.at), outcomes: [],
     })),
   };
 }
@@ -122,6 +124,10 @@ const asData = (result: Prisma.JsonValue): Prisma.JsonValue =>
 async function plainly(row: Row, { names, lost, words, workshop }: { names: CopyNames; lost: ReadonlySet<string>; words: Words; workshop: WorkshopSettings }) {
   const { client } = row;
   const { say } = words;
+  const judgedIn = (a: Assessment) => {
+    const retold = retellAssessment(words, a, workshop.emergencyNumber);
+    return row.isClients ? toldToClient(retold) : retold;
+  };
   return {
     enquiry: { reference: row.reference, state: say(`state.${row.state}`), since: row.stateSince, channel: row.channel, sentAt: row.submittedAt, ...(row.mayJudge ? { urgency: row.urgency, why: retell(words, urgencyWhyTold(row)) } : {}), answers: row.answers },
     whoIsWho: askedBy(askerOf({ client, enquiry: enquiryAnswersOf(row.answers).answers, parties: row.parties }), words),
@@ -135,7 +141,7 @@ async function plainly(row: Row, { names, lost, words, workshop }: { names: Copy
         marked: p.measurements.map(({ kind, marks, result, at, withdrawnAt }) => ({ kind, marks, result: asData(result), at, withdrawnAt })),
         label: p.label && { read: p.label.text, corrected: p.label.corrected, state: p.label.state, agreedBefore: agreedWordsBefore(p.label) },
       })),
-      judged: r.assessments.map((a) => ({ at: a.createdAt, model: a.modelVersion, result: retellAssessment(words, assessmentOf(a.result), workshop.emergencyNumber) })),
+      judged: r.assessments.map((a) => ({ at: a.createdAt, model: a.modelVersion, result: judgedIn(assessmentOf(a.result)) })),
       tests: r.benchTests.map(({ test, yarn, response, at, withdrawnAt, withdrawnWhy }) => ({ test, yarn, response, at, withdrawnAt, withdrawnWhy })),
       inspections: r.inspections.map(({ by, day, found, isBeyondRepair, withdrawnAt }) => ({ by, day, found, isBeyondRepair, withdrawnAt })),
       outcomes: r.outcomes.map(({ value, at }) => ({ value, at })),

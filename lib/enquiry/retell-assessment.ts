@@ -31,6 +31,13 @@ export function retellAssessment(words: Words, a: Assessment, emergencyNumber: s
   };
 }
 
+/** How the program came to it: weights of evidence, what each action would cost the workshop in its own table, and what it would ask next. */
+const WORKINGS: readonly string[] = ["balance", "decibans", "losses", "nextQuestions"];
+
+/** Of that, what the client is given: what their rug was found to be and by what, without the program's workings, which no letter tells. */
+export const toldToClient = (retold: ReturnType<typeof retellAssessment>): unknown =>
+  JSON.parse(JSON.stringify(retold, (field, value: unknown) => (WORKINGS.includes(field) ? undefined : value)));
+
 /** A reading of a label keeps beside its words, in sentences, what was doubtful in them. */
 function withoutSentences(value: FindingValue): FindingValue {
   if (typeof value !== "object" || Array.isArray(value)) return value;

@@ -34,7 +34,8 @@ import { readSettings } from "../../../lib/workshop/settings";
 import { DEFAULT_SETTINGS } from "../../../lib/workshop/settings-schema";
 import { letter } from "./mail-files";
 import { callerFromLink } from "../../../lib/enquiry/open-client-link";
-import { clientOf, givePhoto, good, intake, later, NOW, settle, staff, submitted, SYSTEM } from "./workshop";
+import { sendFromClient } from "../../../lib/enquiry/answer-client";
+import { answerOnce, clientOf, givePhoto, good, intake, later, NOW, settle, staff, submitted, SYSTEM, WET_VISCOSE } from "./workshop";
 
 const ivo = () => staff("reviewer", "Ivo Castellane");
 const MONTHS = DEFAULT_SETTINGS.retentionMonths;
@@ -278,6 +279,22 @@ export function erasing(): void {
       expect((await copied(client, 3)).enquiry).not.toHaveProperty("why");
       expect(await judged(client, 8)).toBeGreaterThan(0);
       expect((await copied(client, 8)).enquiry).toMatchObject({ urgency: expect.any(String) as string, why: expect.any(String) as string });
+    });
+    it("gives a client the judgements that their letters were written from, without the program's workings; staff get those too", async () => {
+      const enquiry = await submitted(WET_VISCOSE, { contact: { name: "Ana Example", email: `${randomUUID()}@example.org` }, consent: true });
+      const client = await clientOf(enquiry);
+      good(await sendFromClient(client, { message: "It is dry by now." }, later(1)));
+      await answerOnce(enquiry.enquiryId, later(3));
+      const judgedFor = async (caller: Caller) => {
+        const { everything } = await unzipped(caller, enquiry.enquiryId, later(20));
+        return (JSON.parse(everything) as { rugs: { judged: { result: Record<string, unknown> }[] }[] }).rugs[0]?.judged ?? [];
+      };
+      const [told, all] = [await judgedFor(client), await judgedFor(await ivo())];
+      expect([told.length, all.length]).toEqual([1, 2]);
+      for (const field of ["fibres", "mechanisms", "improvement", "lifeYears", "money", "methods", "advice", "urgency", "findings"]) expect(told[0]?.result).toHaveProperty(field);
+      const workings = /"(?:balance|decibans|losses|nextQuestions)":/u;
+      expect(JSON.stringify(all)).toMatch(workings);
+      expect(JSON.stringify(told)).not.toMatch(workings);
     });
     it("tells of answers, not of notes that the desk keeps among them", async () => {
       const { enquiryId } = await submitted();
