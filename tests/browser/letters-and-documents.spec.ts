@@ -49,12 +49,15 @@ async function opensForm(page: Page, name: string): Promise<void> {
   await expect(page.getByRole("heading", { level: 1, name })).toBeVisible();
 }
 
-test("Staff make a condition report, read it in the page and send it with the letter", async ({ person }) => {
+test("Staff make a condition report, read it in the page and send it with the letter", async ({ person }, info) => {
   const page = await person({ storageState: owner });
   await takesAnEnquiryIn(page, "Ottilie Marchbank");
   await expect(documents(page)).toContainText("None made yet.");
   await expect(documents(page)).toContainText("Not inspected, so a report on it is provisional.");
   await documents(page).getByRole("link", { name: "Record an inspection" }).click();
+  const [by, on] = await Promise.all(["Inspected by", "On"].map((label) => page.getByLabel(label, { exact: true }).boundingBox()));
+  expect([on?.y, on?.height]).toEqual([by?.y, by?.height]);
+  await picturesOf(page, info, "inspection-form");
   await page.getByRole("button", { name: "Record this inspection" }).click();
   const wrong = page.getByRole("alert", { name: "Please look at this once more" });
   await expect(wrong).toContainText("Write what was seen.");
@@ -65,8 +68,11 @@ test("Staff make a condition report, read it in the page and send it with the le
   await page.getByRole("button", { name: "Record this inspection" }).click();
   await expect(documents(page)).toContainText(/Inspected by Nell Harrow on .*The pile is distorted/);
 
+  await picturesOf(page, info, "inspected-desk");
+
   await opensForm(page, "Condition report");
   await expect(page.getByRole("main")).toContainText("It goes by the inspection of Nell Harrow.");
+  await picturesOf(page, info, "report-form");
   await page.getByLabel("The insurer’s reference").fill("CL/118");
   await page.getByRole("button", { name: "Make it" }).click();
   const report = page.getByRole("article", { name: /^Condition report/ });
@@ -275,7 +281,7 @@ test("Staff who write nonsense into the letter to the seller are told what is wr
   for (const sentence of ["Write whom the letter is to.", "That day has not come yet: please look at it once more.", "Write what was paid as a sum above nothing, such as “€1,200”, or leave it empty."]) await expect(wrong).toContainText(sentence);
   for (const [label, value] of Object.entries(fields)) await expect(page.getByLabel(label, { exact: true })).toHaveValue(value);
   await looksRight(page);
-  await page.screenshot({ path: info.outputPath("seller-form-1280.png"), fullPage: true });
+  await picturesOf(page, info, "seller-form");
   const right = { "The seller’s name": "Kestrel Floors", "Bought on": "3 May 2024", "Price paid": "€1,200" };
   for (const [label, value] of Object.entries(right)) await page.getByLabel(label, { exact: true }).fill(value);
   await page.getByRole("button", { name: "Make it" }).click();
