@@ -7,15 +7,15 @@ import { beyondLikely } from "./phrases";
 /** What a judgement comes to, as the desk reads it above its figures, and what of this enquiry decided it. */
 export interface Headline { readonly says: string; readonly why: string }
 
+type Table = Partial<Record<ActionId, string>>;
 const SAYS: Readonly<Record<ActionId, string>> = {
   "leave-alone": "Leave it alone", "routine-clean": "Clean it as usual", "first-aid": "Answer with first aid", "ask-for-more": "Ask for more",
   "inspect-and-test": "Invite it for inspection and testing", "quote-with-limits": "Quote, with limits",
-  "advise-cut-down": "Propose cutting it down, if an inspection finds sound ground", "advise-claim-or-replacement": "Advise against cleaning: keep it, replace it or claim",
+  "advise-cut-down": "Propose cutting it down, if an inspection finds sound ground", "advise-claim-or-replacement": "Advise against cleaning: keep it or replace it",
   refer: "Refer to somebody else", "not-our-work": "Not our work",
 };
 
 const insteadOfWork = (likely: string) => `Say that it is ${likely} not worth its cost; inspect it if they wish`;
-type Table = Partial<Record<ActionId, string>>;
 /** Where the letter begins with its not being worth the cost. `likely`: the letter's own word for its chance. */
 const hardly = (likely: string): Table => ({
   "routine-clean": insteadOfWork(likely), "quote-with-limits": insteadOfWork(likely), "inspect-and-test": insteadOfWork(likely),
@@ -26,17 +26,21 @@ const hardly = (likely: string): Table => ({
 const OPEN: Table = { "advise-claim-or-replacement": "Advise against cleaning until it has been seen" };
 const EVEN: Table = { ...OPEN, "routine-clean": "Clean it as usual, if it turns out worth its cost" };
 
+/** Where the letter speaks of a claim. */
+const CLAIM = { "advise-claim-or-replacement": "Advise against cleaning: keep it, replace it or claim" };
+
 /** Where somebody here has inspected it. */
 const SEEN: Table = { "advise-cut-down": "Propose cutting it down, where its ground is sound" };
 
 /** The headline of one rug: it says of the rug's worth what the letter of the same assessment says, and of how far it comes back no range that the letter does not give. */
 export function headlineOf(a: Assessment, known: Known): Headline {
   if (known.letter.isHeldBack === "wet") return { says: "Ask first whether it is wet", why: WORDS_TOLD };
-  const { inspection } = known.letter;
+  const { inspection, hasClaim } = known.letter;
+  const plain = hasClaim ? { ...SAYS, ...CLAIM } : SAYS;
   const action = actionSeen({ assessment: a, inspection });
-  if (inspection) return { says: SEEN[action] ?? SAYS[action], why: reasonOf(a, known, { isHardlyWorth: false, isOpen: false }) };
+  if (inspection) return { says: SEEN[action] ?? plain[action], why: reasonOf(a, known, { isHardlyWorth: false, isOpen: false }) };
   const beyond = known.letter.isWorthTold ? (a.beyondRepair ?? 0) : 0;
   const isHardly = beyond >= HARDLY_WORTH.beyondRepair;
   const table = isHardly ? hardly(beyondLikely(beyond, known.words)) : beyond >= PERHAPS_NOT_WORTH.beyondRepair ? EVEN : OPEN;
-  return { says: table[action] ?? SAYS[action], why: reasonOf(a, known, { isHardlyWorth: isHardly && action in table, isOpen: !isHardly && action in table }) };
+  return { says: table[action] ?? plain[action], why: reasonOf(a, known, { isHardlyWorth: isHardly && action in table, isOpen: !isHardly && action in table }) };
 }

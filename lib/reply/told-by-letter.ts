@@ -16,7 +16,7 @@ import { ONCE_TREATED, treatedFirst } from "./treated-first";
  * What a letter of this assessment says of one rug, for whoever reads the judgement beside it. `comesBackOpen` and `lifeOpen`:
  * why the letter gives no range, in a few words; null where it gives one, or there is none to give. `lifeOnce`: what has to hold before
  * the years that it gives count; null where nothing has to, or it gives none. `isHeldBack`: of gain, harm, worth and
- * years nothing is told, since flood or waste water got into it, or before it is known whether it is wet. `isWorthTold`: the letter says of worth what there is to say. `against`: what the letter says that speaks against the work; null where it says nothing. `setsNoTime`: waiting costs something, and the letter hurries nobody all the same, since haste would gain too little. `inspection`: what stands in place of its chance of being beyond repair. `asks`: what to ask, the
+ * years nothing is told, since flood or waste water got into it, or before it is known whether it is wet. `isWorthTold`: the letter says of worth what there is to say. `against`: what the letter says that speaks against the work; null where it says nothing. `setsNoTime`: waiting costs something, and the letter hurries nobody all the same, since haste would gain too little. `hasClaim`: it speaks of a claim. `inspection`: what stands in place of its chance of being beyond repair. `asks`: what to ask, the
  * letter's own first ask first.
  */
 export interface ToldByLetter {
@@ -27,6 +27,7 @@ export interface ToldByLetter {
   readonly isWorthTold: boolean;
   readonly against: Against | null;
   readonly setsNoTime: boolean;
+  readonly hasClaim: boolean;
   readonly inspection: Inspected | null;
   readonly asks: Assessment["nextQuestions"];
 }
@@ -79,6 +80,7 @@ export function toldByLetter(rug: RugForDraft, { enquiry, isTrade }: { enquiry: 
     isWorthTold: heldBackBy(rug) === null && rug.answers.age !== "antique" && isWorthAsked(a),
     against: againstIn(facts),
     setsNoTime: isUnhurried(a, facts, isTrade),
+    hasClaim: standsIn("claim", facts) !== undefined,
     inspection: rug.inspection ?? null,
     asks: asksAtDesk(rug, likelyMechanisms(a)),
   };

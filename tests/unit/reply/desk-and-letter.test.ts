@@ -213,6 +213,10 @@ describe("headlineOf", () => {
     expect(of("advise-claim-or-replacement", 0.66).says).toMatch(/^Advise against cleaning: keep/);
     for (const beyond of [0.65, 0.33, 0, null]) expect(of("advise-claim-or-replacement", beyond).says).toMatch(/^Advise against cleaning until it has been seen$/);
   });
+  it("speaks of a claim only where the letter does", () => {
+    expect(of("advise-claim-or-replacement", 0.66).says).toBe("Advise against cleaning: keep it or replace it");
+    expect(of("advise-claim-or-replacement", 0.66, { matters: ["claim"] }).says).toBe("Advise against cleaning: keep it, replace it or claim");
+  });
   it("asks nobody in before saying that it is likely not worth its cost", () => {
     for (const id of ["inspect-and-test", "quote-with-limits", "routine-clean"] as const) {
       expect(of(id, 0.66).says).toMatch(/likely not worth its cost; inspect it if they wish/);
@@ -233,7 +237,7 @@ describe("headlineOf", () => {
     const rug = rugOf({ advice, beyondRepair: 0.9, money: { currency: "GBP", clean: null, cutDown: range(60, 80, 200), replace: null, valueToday: null } });
     expect(headline(rug).says).toMatch(/^Propose cutting it down/);
     const decided = { ...rug, assessment: { ...rug.assessment, findings: [...rug.assessment.findings, { what: "kept-whole", value: true, strength: "photo", from: "photo:1", decibans: 0, staff: "", client: "" } as const] } };
-    expect(headline(decided).says).toBe("Advise against cleaning: keep it, replace it or claim");
+    expect(headline(decided).says).toBe("Advise against cleaning: keep it or replace it");
     expect(headline(decided).why).toMatch(/By its judgement alone we would propose cutting it down; somebody here decided otherwise on its plan\.$/);
     expect(cutDownPrice(rug.assessment)).not.toBeNull();
     expect(cutDownPrice(decided.assessment)).toBeNull();
