@@ -18,6 +18,8 @@ export const SLOTS = {
   rug: always("the rug as one speaks of it: “your grey rug”", "your grey rug"),
   fibre: always("the most probable fibre", "viscose"),
   rival: always("the fibre that comes next", "silk"),
+  fit: always("both of these where neither is far ahead, else which fits best and that the other is not excluded", "viscose and silk both fit"),
+  fitBetter: always("the same beside what it was sold as", "viscose and silk both fit better"),
   likely: always("how sure we are, in a word", "likely"),
   evidence: always("what the judgement rests on", "the label in your photo and what you told us"),
   labelSays: where("the fibre a label names", "viscose"),

@@ -63,6 +63,16 @@ const MOST_METHODS = 2;
 
 const fibre = (id: FibreId | undefined, words: Words) => (id ? words.table(`fibre.${id}.short`) : words.say("letter.something-else"));
 
+/** A fibre this many times as probable as the one that comes next fits best, and both do not fit alike. Elicited. */
+const FAR_AHEAD = 2;
+/** {fit}, {fitBetter}: the two most probable fibres, and whether one is far ahead. `beside`: set against what it was sold as. */
+function fitIn(a: Assessment, words: Words, beside: boolean): string {
+  const [leading, rival] = namedFibres(a);
+  const chance = (id: FibreId | undefined) => a.fibres.find((f) => f.fibre === id)?.probability ?? 0;
+  const isAhead = chance(leading) >= FAR_AHEAD * chance(rival);
+  return words.say("letter.fits", { fibre: fibre(leading, words), rival: fibre(rival, words), ahead: isAhead ? "yes" : "no", better: beside ? "yes" : "no" });
+}
+
 /** What a label is quoted with: where it is short and nothing but words and shares, as it stands; else nothing. */
 function labelQuote(text: string | undefined): string | null {
   const label = plain(text ?? "");
@@ -164,7 +174,7 @@ export function slotsOf(input: SlotsInput): Slots {
   const asks = asksOf(rug, likelyMechanisms(a));
   return {
     name: greetingName(client.name), title: titleIn(plain(rug.title), words, workshop.areaUnit ?? "m2"), number: String(number), sharers: null, rug: rugPhrase(input, words),
-    fibre: fibre(leading, words), rival: fibre(rival, words), likely: chanceWord(cappedWord(a.fibres.find((f) => f.fibre === leading)?.words ?? ""), words),
+    fibre: fibre(leading, words), rival: fibre(rival, words), fit: fitIn(a, words, false), fitBetter: fitIn(a, words, true), likely: chanceWord(cappedWord(a.fibres.find((f) => f.fibre === leading)?.words ?? ""), words),
     labelSays: labelFibre(a) && fibre(labelFibre(a) ?? undefined, words),
     evidence: evidence(rug, words), soldAs: sold ? words.say(`sold.${sold}`) : null,
     improvement: a.improvement && improvementPhrase(a.improvement, words), life: a.lifeYears && lifePhrase(a.lifeYears, words),

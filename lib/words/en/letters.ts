@@ -11,6 +11,8 @@ export const LETTERS = {
   "letter.customers-rug": "your customer’s rug",
   "letter.coloured-rug": "your {colour} rug",
   "letter.your-rug": "your rug",
+  "letter.mends": "{of, select, pile {bring back {improvement} of what its surface has lost} soil {take out {improvement} of the soil} colour {take away {improvement} of the change that you see} mark {take out {improvement} of the mark} other {take out {improvement} of the trouble}}",
+  "letter.fits": "{ahead, select, yes {{fibre} fits best, though {rival} is not excluded} other {{fibre} and {rival} both fit{better, select, yes { better} other {}}}}",
   "letter.something-else": "something else",
   "letter.label-quoted": "{label} (“{words}”)",
   "letter.message-alone": "your message alone",
