@@ -94,7 +94,7 @@ export const OPENINGS: readonly ParagraphRow[] = [
     text: "Words and photos can mislead, so the fibre stays a careful guess until it has been tested.",
     tones: { brief: "The fibre is a careful guess until it has been tested." } },
 
-  { ...TRADE, id: "paid-little", version: 3, place: "paid", when: { is: { soldAs: SOLD_AS_SILK, has: ["price-against-silk"] }, not: { leading: ["silk", "wool-silk"], who: ["trade"] } },
+  { ...TRADE, id: "paid-little", version: 4, place: "paid", when: { is: { soldAs: ["silk"], has: ["price-against-silk"] }, not: { leading: ["silk", "wool-silk"], who: ["trade"] } },
     text: "What was paid for it speaks against silk: a silk rug mostly costs far more." },
 
   { ...WET_VISCOSE, id: "art-silk-label", version: 1, place: "sold-as", when: { is: { label: ["art-silk"], leading: WATER_SHY }, not: { who: ["trade"] } },
