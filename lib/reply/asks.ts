@@ -108,11 +108,11 @@ function photoAsked(kind: PhotoKind, a: Assessment) {
   return kind === LABEL && a.findings.some((f) => f.what === "label" && f.strength === "label-typed") ? "letter.photo-asked-to-read" : "letter.photo-asked";
 }
 
-/** One line of a letter's list. */
-export function askLine(q: Next, a: Assessment, words: Words): string {
+/** One line of a letter's list. `hasPage`: photos can be added on a page of their own, or to a mail; else they come by post or by hand. */
+export function askLine(q: Next, a: Assessment, { words, hasPage }: { words: Words; hasPage: boolean }): string {
   if (q.kind === "photo" && q.id in PHOTO_KINDS) {
     const kind = q.id as PhotoKind;
-    return `– ${words.say(photoAsked(kind, a), { what: lower(words.table(`photo.${kind}.ask`)), hint: words.table(`photo.${kind}.hint`) })}`;
+    return `– ${words.say(photoAsked(kind, a), { what: lower(words.table(`photo.${kind}.ask`)), way: hasPage ? "page" : "post", hint: words.table(`photo.${kind}.hint`) })}`;
   }
   const own = IN_A_LETTER.find((id) => id === q.id);
   if (own) return `– ${words.say(`ask.${own}`)}`;

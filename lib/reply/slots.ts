@@ -172,6 +172,7 @@ export function slotsOf(input: SlotsInput): Slots {
   const isGas = isGasTold(rug.answers);
   const emergency = (isGas ? gasIn : emergencyIn)(words, workshop.emergencyNumber);
   const asks = asksOf(rug, likelyMechanisms(a));
+  const asked = { words, hasPage: client.email !== null };
   return {
     name: greetingName(client.name), title: titleIn(plain(rug.title), words, workshop.areaUnit ?? "m2"), number: String(number), sharers: null, rug: rugPhrase(input, words),
     fibre: fibre(leading, words), rival: fibre(rival, words), fit: fitIn(a, words, false), fitBetter: fitIn(a, words, true), likely: chanceWord(cappedWord(a.fibres.find((f) => f.fibre === leading)?.words ?? ""), words),
@@ -183,7 +184,7 @@ export function slotsOf(input: SlotsInput): Slots {
     atHome: words.say(wasCleanedAtHome(rug.answers) ? "letter.at-home-again" : "letter.at-home"),
     methods: offered.length ? listed(offered.map((m) => words.say(`method.${m}`)), "or", words) : null,
     clean: money("clean"), cutDown: a.money && cutDownPhrase(a, a.money.currency, words), cutWay: cutWay(a, words), replace: replacePrice(a) && money("replace"), worthToday: money("valueToday"), repair: repairNamed(a, rug.answers, words),
-    asks: asks.listed.map((q) => askLine(q, a, words)).join("\n") || null, ask: asks.one && askLine(asks.one, a, words),
+    asks: asks.listed.map((q) => askLine(q, a, asked)).join("\n") || null, ask: asks.one && askLine(asks.one, a, asked),
     firstAid: a.firstAid && lines(firstAidIn(words, isGas ? firstAidSentences(workshop.emergencyNumber, true, true) : a.firstAid, workshop.emergencyNumber)), firstAidInShort: aidInShort(rug, words, emergency),
     emergency,
     referTo: a.advice.referTo && referralIn(words, a.advice.referTo), came: came ? cameIn(came, words) : null,

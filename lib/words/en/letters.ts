@@ -21,9 +21,9 @@ export const LETTERS = {
   "letter.came-photos": "{n, plural, one {the new photo} other {the new photos}}",
   "letter.at-home": "at home",
   "letter.at-home-again": "at home again",
-  "letter.photo-asked": "A photo of {what}. {hint}.",
-  "letter.photo-asked-to-read": "A photo of {what}, so that we can read it ourselves. {hint}.",
-  "letter.photo-asked-again": "Once more, a photo of {what}, as the one we have is too dark, too light or blurred. {hint}.",
+  "letter.photo-asked": "A photo of {what}{way, select, post {, by post or brought to us} other {}}. {hint}.",
+  "letter.photo-asked-to-read": "A photo of {what}{way, select, post {, by post or brought to us} other {}}, so that we can read it ourselves. {hint}.",
+  "letter.photo-asked-again": "Once more, a photo of {what}{way, select, post {, by post or brought to us} other {}}, as the one we have is too dark, too light or blurred. {hint}.",
 
   "rug.colour-size": "{colour}, {size}",
   "rug.size": "Rug, {size}",
