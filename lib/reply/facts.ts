@@ -4,7 +4,7 @@ import type { LetterSign } from "../trade/letter-signs";
 import type { Assessment, Range } from "../triage/assessment";
 import { KEPT_WHOLE, SPOILT_PHOTO, type Strength } from "../triage/finding";
 import type { EnquiryAnswers, QuestionId, RugAnswers } from "../trade/questions";
-import { latexBackChance } from "../triage/construction";
+import { isLatexNamed, latexBackChance } from "../triage/construction";
 import { readTold } from "../triage/told";
 import { speaksAgainstSilk } from "../triage/price-evidence";
 import { cutKey, type CutKey } from "../words/judged";
@@ -200,7 +200,7 @@ function given({ rug, enquiry, hasTelephone, hasName, hasPage, came }: FactsInpu
     changed: moved?.changed.length, gone: moved?.gone.length, waits: moved?.waits.length,
     "only-waits": moved && !hasMoved(moved) && moved.waits.length > 0, "only-more": moved && isOnlyMore(moved),
     "inspected-otherwise": moved && hasMoved(moved) && came?.inspected !== undefined, "inspected-more": moved && isOnlyMore(moved) && came?.inspected !== undefined,
-    "urine-told-fresh": isFreshUrineTold(rug.answers), "urine-told-little": isFreshUrineTold(rug.answers) && isLittle(a), "silk-said": wasCalledSilk(a), "silk-asked": isSilkAsked(rug), "latex-back": latexBackChance(readTold(a.findings)) >= LATEX_BACK_FROM,
+    "urine-told-fresh": isFreshUrineTold(rug.answers), "urine-told-little": isFreshUrineTold(rug.answers) && isLittle(a), "silk-said": wasCalledSilk(a), "silk-asked": isSilkAsked(rug), "latex-back": latexBackChance(readTold(a.findings)) >= LATEX_BACK_FROM, "latex-named": isLatexNamed(readTold(a.findings)),
     "asked-collecting": asksOfKind(stories, "collecting"), "asked-worth": asksOfKind(stories, "worth-it"), "asked-cost": asksOfKind(stories, "cost"), "asked-how-long": asksOfKind(stories, "how-long-it-takes"), "asked-remedy": asksOfKind(stories, "remedy"), "asked-flame": asksOfKind(stories, "flame"),
     "trouble-unjudged": isTroubleUnjudged(rug.answers, enquiry), "cleaned-home": wasCleanedAtHome(rug.answers),
     "brown-washed-said": inTheirWords.includes("brown-washed"), "brown-said": inTheirWords.includes("brown"), "stiff-washed-said": inTheirWords.includes("stiff-washed"), "pot-said": isPotTold(rug), "mould-and-insects": treatedFirst(likelyMechanisms(a)) === "both",

@@ -7,9 +7,11 @@ export function constructionShares(told: Told): Readonly<Record<Construction, nu
   return (CONSTRUCTION_BY_BACK[back as keyof typeof CONSTRUCTION_BY_BACK] ?? CONSTRUCTION_BY_BACK.unknown).share;
 }
 
-/** Chance, 0–1, that latex holds the back: a label that names it, or a tufted rug by the look of its back. */
-export function latexBackChance(told: Told): number {
+/** Whether its label names latex. */
+export function isLatexNamed(told: Told): boolean {
   const label = told.value("label");
-  const words = typeof label === "object" && "text" in label ? String(label.text) : "";
-  return LATEX_WORD.test(words) ? 1 : constructionShares(told).tufted;
+  return typeof label === "object" && "text" in label && LATEX_WORD.test(String(label.text));
 }
+
+/** Chance, 0–1, that latex holds the back: a label that names it, or a tufted rug by the look of its back. */
+export const latexBackChance = (told: Told): number => (isLatexNamed(told) ? 1 : constructionShares(told).tufted);

@@ -9,6 +9,7 @@ import { CLEANING, HARDLY_WORTH, INSPECTED, LOOKS, LOST_USE, MARKS, REPAIRS } fr
 
 /** What old latex suffers from: the methods of its caution in lib/trade/care.ts. */
 const HARMS_LATEX = [...WASHING, "solvent-dry"];
+const LATEX_WEAKENS = "It weakens with age, in water and in solvents, so we would look at the back before anything else.";
 /** To others in the trade, and where nobody is to vacuum or touch it, nothing is said of living with it. */
 const NOT_LIVED_WITH: Condition["not"] = { who: ["trade"], mechanisms: ["mould"], changes: ["spots"], incidents: ["flood"] };
 /** Where a letter names no way of cleaning yet. */
@@ -43,8 +44,10 @@ const WILL_NOT_DO = "If it will not do as it is, we would think about replacing 
 export const CARE: readonly ParagraphRow[] = [
   { ...TRADE, id: "back-first-failing", version: 1, place: "back-first", when: { is: { mechanisms: ["backing-failure"], offered: HARMS_LATEX }, not: NOT_CLEANED_YET },
     text: "Before anything else we would look at its back: it may not stand cleaning." },
+  { ...TRADE, id: "back-first-named", version: 1, place: "back-first", when: { is: { has: ["latex-named"], offered: HARMS_LATEX }, not: NOT_CLEANED_YET },
+    text: `By its label latex holds its back. ${LATEX_WEAKENS}` },
   { ...TRADE, id: "back-first", version: 2, place: "back-first", when: { is: { has: ["latex-back"], offered: HARMS_LATEX }, not: NOT_CLEANED_YET },
-    text: "Latex seems to hold its back. It weakens with age, in water and in solvents, so we would look at the back before anything else." },
+    text: `Latex seems to hold its back. ${LATEX_WEAKENS}` },
 
   { ...TRADE, id: "care-antique", version: 1, place: "care", when: { is: { age: ["antique"] } },
     text: "Please have a textile conservator see it before anyone cleans, mends or cuts it. If it is cleaned at all, then only after a test in a hidden corner." },
