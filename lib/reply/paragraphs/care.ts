@@ -33,7 +33,8 @@ const RATHER_NOT = "We would rather not take your money for cleaning it.";
 const LOOKS_GONE = "What it has lost is looks and not use: you could well keep it as it is and spend nothing.";
 const AS_LONG_AS = "you could use it as it is for as long as it serves, and spend nothing.";
 const USED_UP = `It may not have many years left: ${AS_LONG_AS}`;
-const MONTHS_OR_YEARS = `It may have years left, or only months: ${AS_LONG_AS}`;
+/** How long that may be, the range of its years says. */
+const MONTHS_OR_YEARS = "You could use it as it is for as long as it serves, and spend nothing.";
 const WE_PROPOSE = "We would propose cutting it down";
 const AT_ONE_SIDE = "if an inspection finds the damage at one side or end, beside sound ground, it could be cut away and bound again";
 const AT_ONE_SIDE_SEEN = "where the damage lies at one side or end, beside sound ground, it could be cut away and bound again";
@@ -150,9 +151,9 @@ export const CARE: readonly ParagraphRow[] = [
     text: `${WE_PROPOSE}: ${AT_ONE_SIDE}, for about {cutDown}.` },
   { ...TRADE, id: "cut-down", version: 4, place: "cut-down", when: { is: { advice: ["advise-cut-down"] }, not: { age: ["antique"] } },
     text: `${WE_PROPOSE}: ${AT_ONE_SIDE}.` },
-  { ...OURS, id: "keep-months-or-years-priced", version: 1, place: "repair", when: { is: { ...KEPT, has: ["months-or-years"] }, not: KEEPS_USE },
+  { ...OURS, id: "keep-months-or-years-priced", version: 2, place: "repair", when: { is: { ...KEPT, has: ["months-or-years"] }, not: KEEPS_USE },
     text: `${MONTHS_OR_YEARS} ${A_NEW_ONE}` },
-  { ...OURS, id: "keep-months-or-years", version: 1, place: "repair", when: { is: { ...KEPT, has: ["months-or-years"] }, not: KEEPS_USE },
+  { ...OURS, id: "keep-months-or-years", version: 2, place: "repair", when: { is: { ...KEPT, has: ["months-or-years"] }, not: KEEPS_USE },
     text: MONTHS_OR_YEARS },
   { ...OURS, id: "keep-short-priced", version: 1, place: "repair", when: { is: { ...KEPT, has: ["short-life"] }, not: KEEPS_USE },
     text: `${USED_UP} ${A_NEW_ONE}` },

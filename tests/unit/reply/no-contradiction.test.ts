@@ -10,7 +10,7 @@ const RUNS = 5000;
 const KEPT = /looks and not use|keep it as it is/;
 const YEARS_TOLD = /serve [^.]*(?:years?|months?) more|open guess: [^.]*(?:years?|months?) in ordinary use/;
 const FEW_YEARS = /may not have many years left|may have few years left/;
-const MAY_BE_OVER = new RegExp(`${FEW_YEARS.source}|may have years left, or only months`);
+const MAY_BE_OVER = new RegExp(`${FEW_YEARS.source}|use it as it is for as long as it serves`);
 /** More years than a reader calls few, as the upper end of a range. */
 const MANY_YEARS = /serve [^.]*\b(?:(?:[7-9]|[1-9]\d) years|decades)\b[^.]* more/;
 /** Pairs of sentences of which no letter about one rug says both. */
@@ -20,7 +20,7 @@ const CONTRARY: readonly (readonly [string, RegExp, RegExp])[] = [
   ["keep it, and live with what is not fit to live with", KEPT, /are mould|may be mould|mould grows|insects have fed|latex that holds the backing is breaking|drawn in or gone out of shape|changed the dye or the fibre/],
   ["keep it, and it has few years left", KEPT, MAY_BE_OVER],
   ["it has not many years left, and may serve for many", FEW_YEARS, MANY_YEARS],
-  ["it may have years left, and it has few", /may have years left, or only months/, /serve [^.]*\b(?:less than a month|months|[1-4]½? years?) more/],
+  ["it may have years left or only months, and the range that says so", /years left, or only months/, /serve [^.]* more/],
   ["lost colour comes back in part, and it does not", /lost colour may come back/, /colour (?:does not|rarely) come/],
   ["we would clean it, and little would change", /We would clean it/, /expect little to change|bring back too little|not gain enough/],
   ["cleaning costs so much, and little would change", /Cleaning would cost about/, /expect little to change|bring back too little|not gain enough/],
@@ -90,7 +90,7 @@ describe("composeDraft, keeping it", () => {
   });
   it.each([[0.7, 9.1], [0.3, 5.1]])("says that it may be months or years where the range told runs from the one to the other (%d to %d)", (low, high) => {
     expect(says(low, high)).not.toMatch(KEPT);
-    expect(says(low, high)).toMatch(/may have years left, or only months: you could use it as it is for as long as it serves, and spend nothing\. Should you think of replacing it/);
+    expect(says(low, high)).toMatch(/\n\nYou could use it as it is for as long as it serves, and spend nothing\. Should you think of replacing it/);
   });
   it.each([[1, 5.1], [4, 20], [9, 80]])("says so where they are many (%d to %d)", (low, high) => expect(says(low, high)).toMatch(KEPT));
   it("says so where no years are told", () => {
