@@ -8,7 +8,6 @@ import { IN_SHORT } from "./paragraphs/in-short";
 import { OPENINGS } from "./paragraphs/openings";
 import { OUTLOOKS } from "./paragraphs/outlooks";
 import type { ParagraphRow, Place, PlaceId } from "./paragraphs/row";
-import { HARDLY_WORTH } from "./paragraphs/troubles";
 import { INSPECTED } from "./paragraphs/troubles";
 import { WORTH } from "./paragraphs/worth";
 
@@ -22,7 +21,7 @@ const UNSEEN: Condition = { not: { has: ["said-wet"], inspection: INSPECTED } };
 const ALLOWED_TO_TOUCH: Condition = { not: { has: ["said-wet"], incidents: ["flood"] } };
 
 /** They asked whether it is worth it: that is answered in the first two sentences. From likely not worth it on, the place before it has done so. */
-const WORTH_ASKED: Condition = { is: { has: ["asked-worth"] }, below: HARDLY_WORTH };
+const WORTH_ASKED: Condition = { is: { has: ["asked-worth"] }, not: { has: ["hardly-worth"] } };
 
 /** The places of a letter, in order. */
 export const PLACES: readonly Place[] = [

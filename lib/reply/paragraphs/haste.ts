@@ -3,8 +3,9 @@ import type { Condition } from "../condition";
 import type { ParagraphRow } from "./row";
 import { MOULD_SOON, OURS, TRADE } from "./sources";
 
-/** What waits for nobody, whatever the rug is worth and however little comes back: it harms people, or spreads. */
-const SPREADS: Condition["is"] = { mechanisms: ["mould", "insects"] };
+/** What waits for nobody, whatever the rug is worth and however little comes back: it harms people, or spreads. The firm that the caution names sees to it. */
+const INSECTS: Condition["is"] = { mechanisms: ["insects"] };
+const MOULD: Condition["is"] = { mechanisms: ["mould"] };
 const SPOTS: Condition["is"] = { changes: ["spots"] };
 const FLOODED: Condition["is"] = { incidents: ["flood"] };
 const within = (urgency: UrgencyLevel, is: Condition["is"]): Condition => ({ is: { urgency: [urgency], ...is }, not: { who: ["trade"] } });
@@ -13,19 +14,22 @@ const GAINS = (urgency: UrgencyLevel): Condition => ({ is: { urgency: [urgency] 
 
 const DAY_OR_TWO = "Please have {rug} seen to within a day or two, if you can.";
 const A_WEEK = "Please have {rug} seen to within a week, if you can.";
+const BY_FIRM = { insects: "a pest control firm or a workshop that treats rugs for insects", mould: "a firm equipped to treat mould in textiles" } as const;
 /** Haste has its own reason there, whatever the letter says of worth. */
-const BEFORE_IT_SPREADS = (within: string) => `Whatever you decide about it, please have {rug} seen to within ${within}, if you can: what is in it can spread.`;
+const BEFORE_IT_SPREADS = (within: string, by: keyof typeof BY_FIRM) => `Whatever you decide about it, please have {rug} seen to within ${within}, if you can: what is in it can spread. This is for ${BY_FIRM[by]}.`;
 const TODAY = "Please have the firm in today, if you can: mould can start within two days.";
 
 /** How soon, in the words of the queue. Where it is hours, first aid says so; another cleaner is asked to ring. */
 export const HASTE: readonly ParagraphRow[] = [
   { ...MOULD_SOON, id: "haste-flood", version: 1, place: "haste", when: { is: { urgency: ["hours"], ...FLOODED }, not: { who: ["trade"], has: ["first-aid", "aid-known"] } }, text: TODAY },
   { ...TRADE, id: "haste-day-flood", version: 1, place: "haste", when: within("two-days", FLOODED), text: DAY_OR_TWO },
-  { ...TRADE, id: "haste-day-spreads", version: 1, place: "haste", when: within("two-days", SPREADS), text: BEFORE_IT_SPREADS("a day or two") },
-  { ...TRADE, id: "haste-day-spots", version: 1, place: "haste", when: within("two-days", SPOTS), text: BEFORE_IT_SPREADS("a day or two") },
+  { ...TRADE, id: "haste-day-mould", version: 1, place: "haste", when: within("two-days", MOULD), text: BEFORE_IT_SPREADS("a day or two", "mould") },
+  { ...TRADE, id: "haste-day-spreads", version: 2, place: "haste", when: within("two-days", INSECTS), text: BEFORE_IT_SPREADS("a day or two", "insects") },
+  { ...TRADE, id: "haste-day-spots", version: 2, place: "haste", when: within("two-days", SPOTS), text: BEFORE_IT_SPREADS("a day or two", "mould") },
   { ...OURS, id: "haste-day", version: 1, place: "haste", when: GAINS("two-days"), text: DAY_OR_TWO },
   { ...TRADE, id: "haste-week-flood", version: 1, place: "haste", when: within("a-week", FLOODED), text: A_WEEK },
-  { ...TRADE, id: "haste-week-spreads", version: 1, place: "haste", when: within("a-week", SPREADS), text: BEFORE_IT_SPREADS("a week") },
-  { ...TRADE, id: "haste-week-spots", version: 1, place: "haste", when: within("a-week", SPOTS), text: BEFORE_IT_SPREADS("a week") },
+  { ...TRADE, id: "haste-week-mould", version: 1, place: "haste", when: within("a-week", MOULD), text: BEFORE_IT_SPREADS("a week", "mould") },
+  { ...TRADE, id: "haste-week-spreads", version: 2, place: "haste", when: within("a-week", INSECTS), text: BEFORE_IT_SPREADS("a week", "insects") },
+  { ...TRADE, id: "haste-week-spots", version: 2, place: "haste", when: within("a-week", SPOTS), text: BEFORE_IT_SPREADS("a week", "mould") },
   { ...OURS, id: "haste-week", version: 1, place: "haste", when: GAINS("a-week"), text: A_WEEK },
 ];

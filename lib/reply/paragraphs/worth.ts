@@ -1,7 +1,7 @@
 import type { Condition } from "../condition";
 import type { ParagraphRow } from "./row";
 import { OURS } from "./sources";
-import { CLEANING, HARDLY_WORTH, HARM, LOOKS, OFFERED, PERHAPS_NOT_WORTH, REPAIRS, TELLS_NOTHING } from "./troubles";
+import { CLEANING, HARDLY_WORTH, HARM, INSPECTED, LOOKS, OFFERED, PERHAPS_NOT_WORTH, REPAIRS, TELLS_NOTHING } from "./troubles";
 
 /** Harm after which it no longer serves: of any other a letter speaks of cleaning, not of saving. */
 const HARM_TO_USE = HARM.filter((m) => !LOOKS.includes(m));
@@ -89,4 +89,6 @@ export const WORTH: readonly ParagraphRow[] = [
     text: "Cleaning may well cost more than the rug is worth today." },
   { ...OURS, id: "likely-worth-it", version: 1, place: "beyond", when: LIKELY_WORTH,
     text: "It is likely that cleaning it is worth its cost; that is provisional: nobody here has inspected it." },
+  { ...OURS, id: "worth-asked-open", version: 1, place: "beyond", when: { is: { has: ["asked-worth"] }, not: { has: ["hardly-worth"], inspection: INSPECTED, advice: ["not-our-work", "leave-alone"] } },
+    text: "You ask whether it is worth it: from here we cannot tell, and only an inspection could." },
 ];
