@@ -5,6 +5,7 @@ import { SPOILT_PHOTO } from "../triage/finding";
 import { saidOfWater } from "../triage/letter-signs";
 import { storyTells } from "../triage/story-tells";
 import type { Words } from "../words/words";
+import { isNothingSeen } from "./damage-told";
 import type { RugForDraft } from "./facts";
 import { isAidDue } from "./happened";
 import { labelStands } from "./label-said";
@@ -37,7 +38,7 @@ const WET = "wetNow" satisfies QuestionId;
 const FOR_CARE: readonly string[] = ["household", "age", WET] satisfies QuestionId[];
 
 /**
- * What a letter asks for, in the assessment's order: questions and photos. No photo of the trouble where there is none,
+ * What a letter asks for, in the assessment's order: questions and photos. No photo of the trouble where there is none or none to be seen,
  * nothing that means handling a wet or mouldy rug, nor what an inspection of ours has seen, and after one that found it beyond economic repair nothing at all, nor what photos that came since our last letter may show, not what they told in their own words, and not what they were asked and are not sure of; spoilt photos first. `likely`: what has probably happened. `listed`: all of it in the order of a letter, whether it is wet first, then photos. `one`: the one thing that would
  * tell most, a photo if there is one; null where nothing left to ask would tell anything. `wetByWords`: by what the client
  * wrote, before anybody asked. A label that was read out to us and leaves nothing open is not asked for.
@@ -61,7 +62,7 @@ const isForCare = ({ id }: Next, { wetByWords = null }: AskedRug): boolean => FO
 
 /** Whether a client may be asked for it at all, as things stand. */
 function fitsALetter({ assessment: a, answers, wetByWords = null, photosCame = false, labelHeard = false, messages = [], saidOfWater: newest, inspection = null }: AskedRug, likely: readonly MechanismId[]): (q: Next) => boolean {
-  const trouble = likely.some((m) => m !== "soil-only");
+  const trouble = likely.some((m) => m !== "soil-only") && !isNothingSeen(a);
   const handsOff = isAidDue({ assessment: a, saidOfWater: newest ?? null }) || wetByWords !== null || likely.includes("mould");
   const barred = [...(answers.incidents?.includes("flood") ? NOBODY_ENTERS : wetByWords === "hands-off" ? NOBODY_TOUCHES : handsOff ? HANDS_ON : []), ...(photosCame && hasUnsaid(a) ? LIKELY_SHOWN : []), ...(labelHeard && labelStands(a) === "agrees" ? [LABEL] : []), ...(inspection ? SEEN_IN_HAND : [])];
   const isDry = isSaidDry({ answers, ...(newest === undefined ? {} : { saidOfWater: newest }) });

@@ -33,6 +33,22 @@ export function isHarmTold(assessment: Findings): boolean {
   return isMeasured(assessment) || changes.some((a) => !NO_HARM.includes(a)) || (changes.length === 0 && isDamageTold(assessment));
 }
 
+/** Whether soil is all that was told: no change of another kind, and none was measured. */
+export function isOnlySoilTold(assessment: Findings): boolean {
+  const changes = answersTo(assessment, "changes");
+  return !isMeasured(assessment) && changes.includes("dirty") && changes.every((a) => NO_HARM.includes(a));
+}
+
+/** Answers by which there is nothing to see. */
+const UNSEEN: readonly unknown[] = ["smell", "none"];
+/** Whether they told us how it changed, and nothing of it is to be seen: a photo would show nothing. */
+export function isNothingSeen(assessment: Findings): boolean {
+  const changes = answersTo(assessment, "changes");
+  return !isMeasured(assessment) && changes.length > 0 && changes.every((a) => UNSEEN.includes(a));
+}
+/** Whether a smell is all that they told of a change: of what cannot be seen no share comes back. */
+export const isOnlySmellTold = (assessment: Findings): boolean => isNothingSeen(assessment) && answersTo(assessment, "changes").includes("smell");
+
 /** That a photo is there, or will not do: of a letter that nobody has asked anything about yet there is no more. */
 const OF_PHOTOS: readonly string[] = ["photo", SPOILT_PHOTO];
 const isNothingAnswered = ({ findings }: Findings): boolean => findings.every((f) => OF_PHOTOS.includes(f.what));

@@ -16,7 +16,7 @@ const ALWAYS: readonly PlaceId[] = ["greeting", "first-aid", "first-aid-list", "
 /** Where one of `of` changed, `limits` stand again beside it, so that no judgement stands without its limits, nor a sentence without what it speaks of. Source: elicited. */
 const BREATHS: readonly { readonly of: readonly PlaceId[]; readonly limits: readonly PlaceId[] }[] = [
   { of: ["fibre"], limits: ["evidence"] },
-  { of: ["outlook"], limits: ["evidence", "care", "refuse", "worse"] },
+  { of: ["outlook"], limits: ["soil", "evidence", "care", "refuse", "worse"] },
   { of: ["evidence"], limits: ["fibre"] },
   { of: ["care"], limits: ["back-first", "refuse", "worse"] },
   { of: ["beyond", "repair"], limits: ["beyond", "repair"] },

@@ -8,7 +8,7 @@ import { actionSeen, verdictIn } from "./inspected";
 import { actionOf } from "./kept-whole";
 import { namedFibres } from "./label-said";
 import { mechanismIn } from "./mechanism-name";
-import { COLOUR_LOST, PILE_TROUBLE, REPAIRS } from "./paragraphs/troubles";
+import { mendedIn, type Mended } from "./mended";
 import { improvementFigures, lifePhrase, likelihood, AMOUNT_PHRASES } from "./phrases";
 import type { ToldByLetter } from "./told-by-letter";
 
@@ -39,15 +39,13 @@ const trouble = (a: Assessment, { words }: Known): string | null => {
   return top === undefined ? null : top === "soil-only" ? howLikely(a, top, words).replace("soil only", "ordinary soil") : howLikely(a, top, words);
 };
 
-/** What of the rug a share may mend, by its first trouble; of any other, the mark. */
-const MENDED: readonly (readonly [readonly MechanismId[], string])[] = [
-  [["soil-only"], "of the soil may come out"], [PILE_TROUBLE, "of what its surface has lost may come back"], [COLOUR_LOST, "of the change may go"], [REPAIRS, "of the rest may come out"],
-];
+/** What of the rug a share may mend. */
+const MENDED: Readonly<Record<Mended, string>> = {
+  soil: "of the soil may come out", pile: "of what its surface has lost may come back", colour: "of the change may go", rest: "of the rest may come out", mark: "of the mark may go", trouble: "of the trouble may go",
+};
 /** How far it comes back, where the letter tells it, and of what, as it does; else why not. */
 function back(a: Assessment, { letter }: Known): string | null {
-  const [top] = likelyMechanisms(a);
-  const mended = MENDED.find(([of]) => top !== undefined && of.includes(top))?.[1] ?? "of the mark may go";
-  return letter.comesBackOpen ?? (a.improvement && `by cleaning ${improvementFigures(a.improvement)} ${mended}`);
+  return letter.comesBackOpen ?? (a.improvement && `by cleaning ${improvementFigures(a.improvement)} ${MENDED[mendedIn(a)]}`);
 }
 
 /** The fibres that both fit, where none is known. */

@@ -7,7 +7,7 @@ import type { SlotName } from "./slot-words";
 /** What a letter judges, in the order in which a later one takes it back, and the places that speak of it. Elicited. */
 export const TOPICS: readonly { readonly id: TopicId; readonly places: readonly PlaceId[] }[] = [
   { id: "fibre", places: ["fibre"] },
-  { id: "outlook", places: ["outlook"] },
+  { id: "outlook", places: ["outlook", "soil"] },
   { id: "worth", places: ["worth", "beyond"] },
   { id: "repair", places: ["cut-down", "repair"] },
   { id: "life", places: ["life"] },
@@ -21,7 +21,7 @@ export const placesOf = (topic: TopicId): readonly PlaceId[] => TOPICS.find(({ i
 
 /** Paragraphs that say no more than that we cannot tell yet: nothing of them can be taken back. */
 const TELLS_NOTHING_YET: readonly string[] = [
-  "fibre-said-wet", "fibre-unknown-photos", "fibre-unknown-nothing", "fibre-unknown", "outlook-flood", "outlook-antique-wide", "outlook-wet-wide", "outlook-wide-unsure", "outlook-wide-seen", "outlook-wide", "outlook-none",
+  "fibre-said-wet", "fibre-unknown-photos", "fibre-unknown-nothing", "fibre-unknown", "outlook-flood", "outlook-antique-wide", "outlook-wet-wide", "outlook-wide-unsure", "outlook-wide-seen", "outlook-wide", "outlook-none", "outlook-smell", "outlook-smell-antique", "soil-beside",
   "care-unknown", "life-unknown-wide", "life-wide",
 ];
 

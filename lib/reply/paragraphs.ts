@@ -38,6 +38,7 @@ export const PLACES: readonly Place[] = [
   { id: "worth", name: "Whether saving it is worth it", of: "rug", take: 1, joins: true, when: ALLOWED_TO_TOUCH },
   { id: "cut-down", name: "Cutting it down", of: "rug", take: 1, joins: true, when: ALLOWED_TO_TOUCH },
   { id: "outlook", name: "How far it may come back", of: "rug", take: 1, joins: true, when: WATER_FIRST },
+  { id: "soil", name: "Soil beside other trouble", of: "rug", take: 1, joins: true, when: ALLOWED_TO_TOUCH },
   { id: "beyond", name: "What it costs against its worth", of: "rug", take: 1, joins: true, when: ALLOWED_TO_TOUCH, sooner: { before: "cut-down", when: WORTH_ASKED } },
   { id: "evidence", name: "What the evidence is worth", of: "rug", take: 1, joins: true },
   { id: "paid", name: "What the price says", of: "rug", take: 1, joins: true, spare: { rank: 2, from: 0 } },

@@ -103,7 +103,7 @@ const ANSWERED: readonly QuestionKind[] = [
   { id: "mould", words: /\bmou?ldy?\b/u, places: [], ids: ["cause-mould", "cause-mould-told", "cause-mould-unseen"] },
   { id: "insects", words: /\b(?:moths?|insects?|beetles?)\b/u, places: [], ids: ["cause-insects"] },
   { id: "mending", words: /\b(?:mend\w*|repair\w*|re-?weav\w*|fringes?|holes?|tears?|torn|re-?bind\w*)\b/u, places: [], ids: ["outlook-repair", "outlook-repair-seen", "outlook-repair-first", "beyond-repair", "beyond-repair-priced", "cut-down", "cut-down-priced", "cut-down-planned", "cut-down-seen", "cut-down-seen-priced", "cut-down-seen-planned"] },
-  { id: "smell", words: /\b(?:smell\w*|odou?rs?|stink\w*)\b/u, places: [], ids: ["special-smell", "special-urine-smell", "special-urine-smell-told"] },
+  { id: "smell", words: /\b(?:smell\w*|odou?rs?|stink\w*)\b/u, places: [], ids: ["outlook-smell", "outlook-smell-antique", "special-smell", "special-urine-smell", "special-urine-smell-told"] },
   { id: "harm", words: /\b(?:(?:make|makes) \w+ worse|harm it|damage it|shrink)\b/u, places: ["worse", "refuse"], ids: [] },
   { id: "a-look", words: /\b(?:look at it|have a look|see it first|inspect it)\b/u, places: ["next-step"], ids: [] },
   { id: "help", words: /\b(?:can|could) (?:you|anybody|anyone) (?:please )?help(?: me| us)?(?: with (?:it|this|that))?\W*$|\bwhat do you think\W*$/u, places: ["outlook", "first-aid", "trade-call"], ids: NOTHING_YET },

@@ -3,7 +3,7 @@ import type { UrgencyLevel } from "../trade/urgency";
 import type { Assessment, Range } from "../triage/assessment";
 import { asksAtDesk } from "./asks";
 import { holds, type Facts } from "./condition";
-import { isWorthAsked } from "./damage-told";
+import { isOnlySmellTold, isWorthAsked } from "./damage-told";
 import type { Inspected } from "./inspected";
 import { factsOf, givesYears, isFibreOpen, likelyMechanisms, type RugForDraft } from "./facts";
 import { PARAGRAPHS, PLACES } from "./paragraphs";
@@ -33,7 +33,7 @@ export interface ToldByLetter {
 }
 
 /** In which place a figure stands, and how it is left open there. */
-const COMES_BACK = { place: "outlook", slots: ["improvement"] } as const satisfies Figure;
+const COMES_BACK = { place: "outlook", slots: ["improvement", "mends"] } as const satisfies Figure;
 const LIFE = { place: "life", slots: ["life", "lifeLow", "lifeHigh"] } as const satisfies Figure;
 interface Figure { readonly place: PlaceId; readonly slots: readonly SlotName[] }
 
@@ -63,7 +63,7 @@ const untilTreated = (rug: RugForDraft): string | null => { const once = onceTre
 /** Once somebody here has had it in hand, nothing is told "from here". */
 const cannotTell = ({ inspection }: RugForDraft): string => `cannot be told${inspection ? "" : " from here"}`;
 const whyNoRange = (rug: RugForDraft, range: Range): string =>
-  heldBack(rug) ?? (improvementTells(range) ? untilTreated(rug) : null) ?? `how much comes back ${cannotTell(rug)}`;
+  heldBack(rug) ?? (improvementTells(range) ? untilTreated(rug) : null) ?? `${isOnlySmellTold(rug.assessment) ? "how far the smell goes" : "how much comes back"} ${cannotTell(rug)}`;
 const whyNoYears = (rug: RugForDraft): string =>
   heldBack(rug) ?? (givesYears(rug.assessment) ? untilTreated(rug) : isFibreOpen(rug.assessment) ? "open until we know the fibre" : null) ?? `few years or many: ${cannotTell(rug)}`;
 

@@ -88,7 +88,7 @@ export const CAUSES: readonly ParagraphRow[] = [
     text: "It is {chance} that the rug has drawn in or gone out of shape. Whether it can be eased back shows only on the bench." },
   { ...TRADE, id: "cause-backing", version: 1, place: "cause", when: { is: { mechanisms: ["backing-failure"] } }, about: "backing-failure",
     text: "It is {chance} that the latex that holds the backing is breaking up. It sheds dust, and water would loosen it more." },
-  { ...OURS, id: "cause-soil", version: 5, place: "cause", when: { is: { top: ["soil-only"], has: ["improvement"], urgency: ["can-wait"] }, not: { mechanisms: DAMAGE_IDS, certainty: ["unknown"], wet: ["wet", "damp"], reason: ["what-is-it", "mis-sold"], has: ["trouble-unjudged"] } }, about: "soil-only",
+  { ...OURS, id: "cause-soil", version: 6, place: "cause", when: { is: { top: ["soil-only"], has: ["improvement"], urgency: ["can-wait"] }, not: { mechanisms: DAMAGE_IDS, certainty: ["unknown"], wet: ["wet", "damp"], reason: ["what-is-it", "mis-sold"], has: ["trouble-unjudged", "only-smell"] } }, about: "soil-only",
     text: "It is {chance} that what you see is soil and nothing worse." },
   { ...BROWN_LINES, id: "cause-said-brown-washed", version: 1, place: "cause", when: { is: { has: ["brown-washed-said"] }, not: { mechanisms: BROWNINGS } },
     text: "The brown you write of may have come as the rug dried: from plant fibres, in the pile or in the back, water draws brown matter up." },

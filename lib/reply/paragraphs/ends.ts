@@ -68,7 +68,7 @@ export const ENDS: readonly ParagraphRow[] = [
     text: "Urine counts too: its smell may come back in damp weather, even after cleaning." },
   { ...TRADE, id: "special-urine-smell", version: 4, place: "special", when: { is: { mechanisms: ["urine-fresh", "urine-old"] }, not: { changes: ["smell"], has: ["urine-told-little"] } },
     text: "A smell of urine may come back in damp weather, even after cleaning." },
-  { ...TRADE, id: "special-smell", version: 2, place: "special", when: { is: { changes: ["smell"] }, not: { who: ["trade"] } },
+  { ...TRADE, id: "special-smell", version: 3, place: "special", when: { is: { changes: ["smell"] }, not: { who: ["trade"], has: ["only-smell"] } },
     text: "The smell is another matter: after cleaning it may still come back in damp weather." },
   { ...TRADE, id: "special-antique", version: 1, place: "special", when: { is: { age: ["antique"] } },
     text: "What it is worth is a question for a valuer, and we give no figure for the years an old piece has left." },

@@ -75,6 +75,8 @@ export const WORTH: readonly ParagraphRow[] = [
     text: `Cleaning it may not be worth the money: ${COST_BESIDE_WORTH}` },
   { ...OURS, id: "perhaps-not-worth-it-dear", version: 1, place: "beyond", against: "cost", when: { ...EVEN_ODDS, is: { has: ["costs-more"] }, not: COST_UNASKED },
     text: "Cleaning it may not be worth the money: it may well cost more than the rug is worth today." },
+  { ...OURS, id: "perhaps-not-worth-it-smell", version: 1, place: "beyond", against: "gain", when: { ...EVEN_ODDS, is: { has: ["only-smell"] } },
+    text: "Cleaning it may not be worth the money: that hangs on how far the smell goes, and only an inspection could tell." },
   { ...OURS, id: "perhaps-not-worth-it-hangs", version: 1, place: "beyond", against: "worth", when: { ...EVEN_ODDS, is: { has: ["worth-overlaps"] } },
     text: "Cleaning it may not be worth the money: that hangs on how much comes back and on what the rug is worth today." },
   { ...OURS, id: "perhaps-not-worth-it", version: 3, place: "beyond", against: "gain", when: EVEN_ODDS,

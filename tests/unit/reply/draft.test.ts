@@ -320,7 +320,7 @@ describe("composeDraft, edges", () => {
     const [opening, ...rest] = text.split("\n\n").slice(1);
     const [answer, proposal] = opening!.split(/(?=We would propose cutting it down: if an inspection finds the damage at one side or end, beside sound ground,)/);
     expect(answer).toMatch(before);
-    expect(proposal).toMatch(/it could be cut away and bound again\. Were it cleaned|it could be cut away and bound again\. With careful cleaning/);
+    expect(proposal).toMatch(/it could be cut away and bound again\. Were it cleaned|it could be cut away and bound again\. We would expect careful cleaning/);
     expect(rest.join(" ")).not.toMatch(/propose|cut away|cutting it down|bound again/);
   });
   it("names the way that was chosen on a plan, with its edges as drawn as about and up to new ones all round, and otherwise a range", () => {

@@ -54,7 +54,7 @@ const twiceIn = (text: string) => sentencesOf(text).filter((s, at, all) => all.i
 describe("a letter about several rugs", () => {
   it("says of two rugs with the same trouble once what is the same, the answer first, and of each under its name what is its own", () => {
     const { text } = about(WOOL, BLUE);
-    expectOrder(text, ["First, for each of the two rugs\n\nGoing by what you told us, this rug is very likely wool.", "Words and photos can mislead", "Rug 1: Grey, 170 × 240\n\nWith careful cleaning", "15–75 %", "between 4 and 16 years", "Rug 2: Blue, 200 × 300\n\nWith careful cleaning", "30–88 %", "between 2 and 8 years", "For each of the two rugs\n\n", "the stain has set", "test in a hidden corner", "Please do not clean it at home", "Cleaning would cost about £150 to £240", "From here nobody can be sure"]);
+    expectOrder(text, ["First, for each of the two rugs\n\nGoing by what you told us, this rug is very likely wool.", "Words and photos can mislead", "Rug 1: Grey, 170 × 240\n\nWe would expect careful cleaning", "15–75 %", "between 4 and 16 years", "Rug 2: Blue, 200 × 300\n\nWe would expect careful cleaning", "30–88 %", "between 2 and 8 years", "For each of the two rugs\n\n", "the stain has set", "test in a hidden corner", "Please do not clean it at home", "Cleaning would cost about £150 to £240", "From here nobody can be sure"]);
     for (const once of [/Going by/, /mislead/, /hidden corner/, /at home/, /£150/, /The price is an estimate/, /between 15 and 30 in 100/]) expect(times(text, once), String(once)).toBe(1);
     expect(readingOf(text).words).toBeLessThanOrEqual(mostWords(1));
   });
