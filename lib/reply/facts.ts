@@ -9,6 +9,7 @@ import { readTold } from "../triage/told";
 import { speaksAgainstSilk } from "../triage/price-evidence";
 import { cutKey, type CutKey } from "../words/judged";
 import { asksOf, isSaidDry, isWetUnknown } from "./asks";
+import { cameSaid } from "./came-said";
 import type { Facts, NumberFact, WordFact } from "./condition";
 import { isOnlySmellTold } from "./damage-told";
 import { isAidDue, isAidKnown, isAidOver, isFreshUrineTold, isPotTold, isTroubleUnjudged, toldOfChange, wasCleanedAtHome } from "./happened";
@@ -179,12 +180,7 @@ export function keptByCut({ findings }: Assessment): number | null {
   return value && typeof value === "object" && "shareKept" in value && typeof value.shareKept === "number" ? value.shareKept : null;
 }
 
-/** Nothing moved of the last letter: there is only more to say. */
-const isOnlyMore = (moved: Moved): boolean => !hasMoved(moved) && moved.waits.length === 0;
-const hasMoved = ({ changed, gone }: Moved): boolean => changed.length + gone.length > 0;
-
 function given({ rug, enquiry, hasTelephone, hasName, hasPage, came }: FactsInput): string[] {
-  const moved = came?.moved;
   const inTheirWords = toldOfChange(rug.answers);
   const { assessment: a, wetByWords } = rug;
   const aid = isAidDue(rug);
@@ -197,10 +193,7 @@ function given({ rug, enquiry, hasTelephone, hasName, hasPage, came }: FactsInpu
     "sent-photos": sawPhotos(a), photos: asks.photos.length, questions: asks.questions.length, "one-ask": asks.one, "lone-ask": asks.photos.length + asks.questions.length === 1,
     "costs-more": costsMore(a), "price-beside-worth": isPriceBesideWorth(a), "worth-overlaps": isWorthOverlapping(a), "falls-short": fallsShort(a), "price-against-silk": speaksAgainstSilk(a), "wet-unknown": isWetOpen && !isSaidDry(rug), "dry-said": (isWetOpen || isAidOver(rug)) && isSaidDry(rug),
     referral: a.advice.referTo, telephone: hasTelephone, name: hasName, "no-page": !hasPage,
-    came: came && (came.message || came.answers || came.photos > 0), tested: came?.tested,
-    changed: moved?.changed.length, gone: moved?.gone.length, waits: moved?.waits.length,
-    "only-waits": moved && !hasMoved(moved) && moved.waits.length > 0, "only-more": moved && isOnlyMore(moved),
-    "inspected-otherwise": moved && hasMoved(moved) && came?.inspected !== undefined, "inspected-more": moved && isOnlyMore(moved) && came?.inspected !== undefined,
+    ...cameSaid(came),
     "urine-told-fresh": isFreshUrineTold(rug.answers), "urine-told-little": isFreshUrineTold(rug.answers) && isLittle(a), "silk-said": wasCalledSilk(a), "silk-asked": isSilkAsked(rug), "latex-back": latexBackChance(readTold(a.findings)) >= LATEX_BACK_FROM, "latex-named": isLatexNamed(readTold(a.findings)),
     "asked-collecting": asksOfKind(stories, "collecting"), "asked-worth": asksOfKind(stories, "worth-it"), "asked-cost": asksOfKind(stories, "cost"), "asked-how-long": asksOfKind(stories, "how-long-it-takes"), "asked-remedy": asksOfKind(stories, "remedy"), "asked-flame": asksOfKind(stories, "flame"),
     "trouble-unjudged": isTroubleUnjudged(rug.answers, enquiry), "cleaned-home": wasCleanedAtHome(rug.answers),
