@@ -21,9 +21,9 @@ export function changeIn(assessment: Findings): Change {
 
 /** Answers by which nothing is known to have happened to it. */
 const NOTHING_HAPPENED: readonly unknown[] = ["nothing", "unknown"];
+const hasSomethingHappened = (assessment: Findings): boolean => answersTo(assessment, "incidents").some((a) => !NOTHING_HAPPENED.includes(a));
 /** Whether there is damage to judge: a change, or something that happened to it. */
-const isDamageTold = (assessment: Findings): boolean =>
-  changeIn(assessment) === "told" || answersTo(assessment, "incidents").some((a) => !NOTHING_HAPPENED.includes(a));
+const isDamageTold = (assessment: Findings): boolean => changeIn(assessment) === "told" || hasSomethingHappened(assessment);
 
 /** Answers by which nothing has changed but soil, which is no damage, or how the pile lies. */
 const NO_HARM: readonly unknown[] = ["dirty", "shaded", "none"];
@@ -46,8 +46,9 @@ export function isNothingSeen(assessment: Findings): boolean {
   const changes = answersTo(assessment, "changes");
   return !isMeasured(assessment) && changes.length > 0 && changes.every((a) => UNSEEN.includes(a));
 }
-/** Whether a smell is all that they told of a change: of what cannot be seen no share comes back. */
-export const isOnlySmellTold = (assessment: Findings): boolean => isNothingSeen(assessment) && answersTo(assessment, "changes").includes("smell");
+/** Whether a smell is all that they told: of what cannot be seen no share comes back. What got on it leaves a mark, seen or not. */
+export const isOnlySmellTold = (assessment: Findings): boolean =>
+  isNothingSeen(assessment) && answersTo(assessment, "changes").includes("smell") && !hasSomethingHappened(assessment);
 
 /** That a photo is there, or will not do: of a letter that nobody has asked anything about yet there is no more. */
 const OF_PHOTOS: readonly string[] = ["photo", SPOILT_PHOTO];

@@ -80,11 +80,16 @@ const evenRange = (max: number) => fc.tuple(evenly(max), evenly(max)).map(([a, b
 /** What a rug has whose owner we would gladly clean for: one that is dry, and probably worth it. */
 const anyHope = fc.record({ action: fc.constantFrom(...OFFERED), beyondRepair: evenly(40) });
 
+/** Told of a smell, and of nothing else. */
+const smelling = (a: Assessment): Assessment => ({ ...a, findings: [...a.findings.filter((f) => f.what !== "incidents" && f.what !== "changes"), { what: "changes", value: ["smell"], strength: "told", from: "client", decibans: 0, staff: "", client: "" }] });
+
 /** One rug of any input, one in three of them with such a hope, whose chance of being beyond repair, range, trouble and money are drawn evenly: doubles that fast-check draws crowd at nothing. */
 export const anyWorth: fc.Arbitrary<DraftInput> = fc.record({
   input: anyInput, beyondRepair: evenly(100), improvement: maybe(evenRange(100)), top: fc.constantFrom(...MECHANISMS), clean: maybe(evenRange(900)), worth: maybe(evenRange(900)), hope: fc.oneof({ weight: 2, arbitrary: fc.constant(null) }, { weight: 1, arbitrary: anyHope }),
-}).map(({ input, beyondRepair, improvement, top, clean, worth, hope }) => {
-  const rug = input.assessments[0]!;
+  story: maybe(fc.constant("Is it worth saving?")), isSmell: fc.oneof({ weight: 5, arbitrary: fc.constant(false) }, { weight: 1, arbitrary: fc.constant(true) }),
+}).map(({ input, beyondRepair, improvement, top, clean, worth, hope, story, isSmell }) => {
+  const [drawnRug] = input.assessments as [DraftInput["assessments"][number]];
+  const rug = { ...drawnRug, answers: { ...drawnRug.answers, ...(story ? { story } : {}) }, assessment: isSmell ? smelling(drawnRug.assessment) : drawnRug.assessment };
   const money = { currency: "GBP", cutDown: null, replace: { low: 300, median: 400, high: 500 }, clean, valueToday: worth };
   const mechanisms = [{ mechanism: top, probability: 0.95 }];
   const drawn = { ...rug.assessment, beyondRepair: beyondRepair / 100, improvement, mechanisms, money };

@@ -4,7 +4,11 @@ import { slotsOf } from "../../../lib/reply/slots";
 import { CASES } from "./cases";
 import { inputOf } from "./make";
 
-const marked = (text: string) => text.replace(/⟦[^⟦⟧]*(?:⟦[^⟦⟧]*(?:⟦[^⟦⟧]*⟧[^⟦⟧]*)*⟧[^⟦⟧]*)*⟧/g, "");
+/** What stands in no pair of marks, however many stand in one another. */
+function marked(text: string): string {
+  const rest = text.replace(/⟦[^⟦⟧]*⟧/g, "");
+  return rest === text ? text : marked(rest);
+}
 /** Values that are the client's or the workshop's own, or figures. */
 const DATA = new Set(["name", "title", "number", "telephone", "signature", "referTo"]);
 
