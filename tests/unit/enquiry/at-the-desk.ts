@@ -78,6 +78,7 @@ export function atTheDesk(): void {
       expect(after.rugs[0]?.lifeYears).toBeNull();
       expect(Object.keys(after).sort()).toEqual([
         "answers",
+        "beside",
         "canAddPhotos",
         "clientName",
         "copy",
