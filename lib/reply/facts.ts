@@ -13,7 +13,7 @@ import { cameSaid } from "./came-said";
 import type { Facts, NumberFact, WordFact } from "./condition";
 import { isOnlySmellTold } from "./damage-told";
 import { isAidDue, isAidKnown, isAidOver, isFreshUrineTold, isPotTold, isTroubleUnjudged, toldOfChange, wasCleanedAtHome } from "./happened";
-import { HARDLY_WORTH, PERHAPS_NOT_WORTH } from "./paragraphs/troubles";
+import { HARDLY_WORTH, LITTLE, PERHAPS_NOT_WORTH } from "./paragraphs/troubles";
 import { actionSeen, beyondSeen, foundBy, type PerhapsSeen } from "./inspected";
 import { asksOfKind } from "./questions-asked";
 import { labelStands, namedFibres } from "./label-said";
@@ -115,9 +115,7 @@ export function labelTextOf({ findings }: Assessment): string | null {
 /** A mechanism is spoken of from here on. Source: elicited; the lower end of "about as likely as not" (IPCC). */
 const WORTH_SAYING = 0.33;
 
-/** An improvement whose upper end is below this is little. Per cent, elicited; the bound of the paragraphs that are sorry for it. */
-const LITTLE_PERCENT = 25;
-const isLittle = ({ improvement }: Assessment): boolean => improvement !== null && improvement.high < LITTLE_PERCENT;
+const isLittle = ({ improvement }: Assessment): boolean => improvement !== null && improvement.high < LITTLE.improvementHigh;
 
 /** More likely than not, less comes back than counts as brought back: what most speaks against the work. */
 const fallsShort = ({ improvement }: Assessment): boolean => improvement !== null && improvement.median < BROUGHT_BACK.leastPerCent;

@@ -5,7 +5,7 @@ import { ONCE_TREATED } from "../treated-first";
 import { VISCOSE_LIKE, WATER_SHY } from "../viscose-like";
 import type { ParagraphRow } from "./row";
 import { OURS, TRADE, WET_LYOCELL, WET_VISCOSE } from "./sources";
-import { CLEANING, HARDLY_WORTH, INSPECTED, LOOKS, LOST_USE, MARKS, REPAIRS } from "./troubles";
+import { CLEANING, HARDLY_WORTH, INSPECTED, LITTLE, LOOKS, LOST_USE, MARKS, REPAIRS } from "./troubles";
 
 /** What old latex suffers from: the methods of its caution in lib/trade/care.ts. */
 const HARMS_LATEX = [...WASHING, "solvent-dry"];
@@ -78,6 +78,10 @@ export const CARE: readonly ParagraphRow[] = [
     text: AT_ALL_DRY },
   { ...TRADE, id: "care-repair", version: 1, place: "care", when: { is: { offered: CLEANING, top: REPAIRS }, not: { has: ["improvement"] } },
     text: AT_ALL },
+  { ...TRADE, id: "care-doubtful-said-wet", version: 1, place: "care", when: { is: { offered: CLEANING, has: ["said-wet"] }, atLeast: HARDLY_WORTH },
+    text: AT_ALL },
+  { ...TRADE, id: "care-little-said-wet", version: 1, place: "care", when: { is: { offered: CLEANING, has: ["said-wet"] }, not: { advice: ["leave-alone", "ask-for-more"] }, below: LITTLE },
+    text: AT_ALL },
   { ...TRADE, id: "care-doubtful-wet", version: 1, place: "care", when: { is: WET, atLeast: HARDLY_WORTH },
     text: ALL_THE_SAME_DRY },
   { ...TRADE, id: "care-doubtful", version: 1, place: "care", when: { is: { offered: CLEANING }, atLeast: HARDLY_WORTH },
@@ -130,7 +134,7 @@ export const CARE: readonly ParagraphRow[] = [
     text: "Please do not clean it again at home: that sets more marks than it takes out." },
   { ...TRADE, id: "refuse-home", version: 3, place: "refuse", when: { is: { ruledOut: ["at-home"] }, not: { who: ["trade"], incidents: ["flood"] } },
     text: "Please do not clean it at home: a machine, a hose or a spray is how most harm is done." },
-  { ...TRADE, id: "refuse-home-label", version: 2, place: "refuse", when: { not: { ruledOut: ["at-home"], who: ["trade"], certainty: ["unknown", "open"], mechanisms: ["mould", "insects", "dye-bleed", "bleaching"], wet: ["wet", "damp"], incidents: ["flood"] }, atLeast: { improvementHigh: 25 } },
+  { ...TRADE, id: "refuse-home-label", version: 2, place: "refuse", when: { not: { ruledOut: ["at-home"], who: ["trade"], certainty: ["unknown", "open"], mechanisms: ["mould", "insects", "dye-bleed", "bleaching"], wet: ["wet", "damp"], incidents: ["flood"] }, atLeast: LITTLE },
     text: "At home, do only what the maker’s own care label allows, and try it in a corner first." },
 
   { ...TRADE, id: "refuse-home-mark", version: 2, place: "refuse", when: { is: { mechanisms: MARKS }, not: { who: ["trade"], mechanisms: ["mould"], wet: ["wet", "damp"], incidents: ["flood"] } },

@@ -1,7 +1,7 @@
 import { DAMAGE_IDS } from "../../trade/damage";
 import type { ParagraphRow } from "./row";
 import { OURS, TRADE } from "./sources";
-import { COLOUR_LOST, HARDLY_WORTH, INSPECTED, PILE_TROUBLE, REPAIRS, TELLS_NOTHING } from "./troubles";
+import { COLOUR_LOST, HARDLY_WORTH, INSPECTED, LITTLE, PILE_TROUBLE, REPAIRS, TELLS_NOTHING } from "./troubles";
 
 /** Of what nobody sees, no share comes back. */
 const SMELL = "How far cleaning would take the smell we cannot tell: it may still come back in damp weather.";
@@ -30,11 +30,11 @@ export const OUTLOOKS: readonly ParagraphRow[] = [
     text: "Until we know more, cleaning might {mends}." },
   { ...TRADE, id: "outlook-repair-first", version: 2, place: "outlook", when: { is: { has: ["improvement"], top: REPAIRS }, not: { certainty: ["open"] } },
     text: "The main trouble is a matter for {repair}, not for cleaning; of the rest, careful cleaning may take out {improvement}." },
-  { ...OURS, id: "outlook-little-pile", version: 3, place: "outlook", when: { is: { has: ["improvement"], top: PILE_TROUBLE }, not: { certainty: ["open"] }, below: { improvementHigh: 25 } },
+  { ...OURS, id: "outlook-little-pile", version: 3, place: "outlook", when: { is: { has: ["improvement"], top: PILE_TROUBLE }, not: { certainty: ["open"] }, below: LITTLE },
     text: "We are sorry, but we expect little to change by cleaning: {improvement} of what its surface has lost may come back." },
-  { ...TRADE, id: "outlook-little-colour", version: 4, place: "outlook", when: { is: { has: ["improvement"], top: COLOUR_LOST }, not: { certainty: ["open"] }, below: { improvementHigh: 25 } },
+  { ...TRADE, id: "outlook-little-colour", version: 4, place: "outlook", when: { is: { has: ["improvement"], top: COLOUR_LOST }, not: { certainty: ["open"] }, below: LITTLE },
     text: "We are sorry, but we expect little to change by cleaning: {improvement} of the change that you see may go." },
-  { ...OURS, id: "outlook-little", version: 3, place: "outlook", when: { is: { has: ["improvement"] }, not: { top: ["soil-only"] }, below: { improvementHigh: 25 } },
+  { ...OURS, id: "outlook-little", version: 3, place: "outlook", when: { is: { has: ["improvement"] }, not: { top: ["soil-only"] }, below: LITTLE },
     text: "We are sorry, but we expect little to change by cleaning: it might {mends}.",
     tones: { warm: "We are sorry to say that we expect little to change by cleaning: it might {mends}.", brief: "We expect little to change by cleaning: it might {mends}." } },
   { ...OURS, id: "outlook-wet-soil", version: 1, place: "outlook", when: { is: { has: ["improvement"], top: ["soil-only"], wet: ["wet", "damp"], changes: ["dirty"] } },

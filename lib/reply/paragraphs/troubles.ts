@@ -27,5 +27,7 @@ export const INSPECTED: readonly string[] = ["not-beyond", "beyond"];
 export const HARDLY_WORTH = { beyondRepair: 0.66 } as const satisfies Partial<Record<NumberFact, number>>;
 /** From here on the answer says that it may not be worth the cost: the lower end of "about as likely as not" on the same scale. */
 export const PERHAPS_NOT_WORTH = { beyondRepair: 0.33 } as const satisfies Partial<Record<NumberFact, number>>;
+/** An improvement whose upper end is below this is little: letters are sorry for it. Per cent, elicited. */
+export const LITTLE = { improvementHigh: 25 } as const satisfies Partial<Record<NumberFact, number>>;
 /** From this many points on, a range of improvement tells neither that little comes back nor that most does: a letter says so, and not the range. Elicited. */
 export const TELLS_NOTHING = { improvementWidth: 80 } as const satisfies Partial<Record<NumberFact, number>>;

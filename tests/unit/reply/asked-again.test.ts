@@ -34,6 +34,12 @@ describe("what leans on another sentence, where it alone was changed", () => {
   const onlyNearlyDry = (input: DraftInput): DraftInput => ({ ...input, assessments: input.assessments.map((rug) => ({ ...rug, assessment: { ...rug.assessment, methods: rug.assessment.methods.map((m) => (m.method === "solvent-dry" ? { ...m, verdict: "ruled-out" as const } : m)) } })) });
   const changed = (rest: Partial<Assessment>) => { const before = worthless({ advice: action("inspect-and-test"), ...rest }, "bleaching"); return following(before, onlyNearlyDry(before)); };
 
+  it.each([["its worth is in doubt", { beyondRepair: 0.8 }], ["little comes back", { beyondRepair: 0.2, improvement: range(0, 5, 10) }]])("leans on nothing in a letter to who writes of water, where %s and is not told yet", (_, rest) => {
+    const input = worthless({ advice: action("inspect-and-test"), ...rest }, "bleaching");
+    const { text } = composeDraft({ ...input, assessments: input.assessments.map((rug) => ({ ...rug, wetByWords: "whole" })) });
+    expect(text).toContain("If it is cleaned at all, then");
+    expect(text).not.toMatch(/worth the money|little to change|all the same/);
+  });
   it("stands beside the doubt of its worth, or beside the little that comes back", () => {
     expect(changed({ beyondRepair: 0.8 })).toMatch(/It is likely that cleaning it is not worth the money[^]*If it is cleaned all the same, then nearly dry, and/);
     expect(changed({ beyondRepair: 0.2, improvement: range(0, 5, 10) })).toMatch(/we expect little to change by cleaning[^]*If it is cleaned all the same, then nearly dry, and/);
