@@ -211,7 +211,7 @@ export const ENDS: readonly ParagraphRow[] = [
 
   { ...OURS, id: "visit-told", version: 2, place: "visit", when: TO_BE_BROUGHT, told: { is: ASKED_COLLECTING },
     text: "{collecting} If you bring it, roll it and do not fold it.", tones: { warm: "{collecting} If you bring it, please roll it and do not fold it." } },
-  { ...OURS, id: "visit-asked", version: 1, place: "visit", when: { is: ASKED_COLLECTING, not: { has: ["said-wet"], ...NOT_OURS, mechanisms: ["mould"], incidents: ["flood"] } }, told: {},
+  { ...OURS, id: "visit-asked", version: 2, place: "visit", when: { is: ASKED_COLLECTING, not: { has: ["said-wet"], ...NOT_OURS, mechanisms: ["mould"], incidents: ["flood"] } }, told: { is: ASKED_COLLECTING },
     text: "{collecting}" },
   { ...TRADE, id: "visit", version: 3, place: "visit", when: TO_BE_BROUGHT,
     text: "Bring it rolled and not folded, or ask us whether we can collect it.",

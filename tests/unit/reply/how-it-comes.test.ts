@@ -26,6 +26,14 @@ describe("a letter to somebody who asks whether we collect, or how long the work
     expect(textOf(asking(LONG))).toContain(TAKES);
     expect(answers(LONG, asking(LONG))).toEqual(["How long the work takes"]);
   });
+  it("says how it comes once, whether it is to be brought or not", () => {
+    const cleaners: Told = { ...WOOL, enquiry: { wetNow: "no", reason: "trade" } };
+    const dirty: Told = { answers: { labelText: "100% wool", changes: ["dirty"], incidents: ["wear"] }, enquiry: { wetNow: "no", reason: "routine" } };
+    const told = asking("Can you collect it?", dirty);
+    expect(textOf(told)).toContain("If you bring it, roll it");
+    expect(textOf(asking(COLLECT, cleaners))).not.toContain("roll it");
+    for (const each of [told, asking(COLLECT), asking(COLLECT, cleaners)]) expect(textOf(each).split(COLLECTING)).toHaveLength(2);
+  });
   it("reads as before where nothing is set, and leaves the question open", () => {
     for (const question of [COLLECT, LONG]) {
       expect(textOf(asking(question), NEITHER)).toBe(textOf(asking("It was my aunt’s."), NEITHER));
