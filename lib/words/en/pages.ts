@@ -20,7 +20,7 @@ export const PAGES = {
   "front.next-person": "<b>A person looks at it.</b> A program puts the urgent ones first and gathers what speaks for what. It decides nothing; the one letter it sends by itself tells you that yours is here and, where a rug is wet, what to do at once.",
   "front.next-letter": "<b>You get an honest letter.</b> By e-mail, and on a page of your own. What is still wet or fresh is answered first.",
   "front.not-from-photos": "What we cannot tell from photos",
-  "front.not-from-photos-which": "What a rug is made of for certain: for that a thread has to be looked at on the bench. How much of a mark will come out: we give a range, and we test a hidden corner before anything else. What it is worth, or what an insurer will pay: we do not say.",
+  "front.not-from-photos-which": "What a rug is made of for certain: for that a thread has to be looked at on the bench. How much of a mark will come out: we give a range, and we test a hidden corner before anything else. What it is worth: at most a very rough guess, to set the cost of the work against; for insurance or a sale ask a valuer. What an insurer will pay: we do not say.",
   "front.trade": "You clean rugs yourself?",
   "front.trade-ring": "A customer’s rug has turned brown or changed under your hands: ring us first, you are called back before anybody else.",
   "front.staff": "For the people of the workshop",
