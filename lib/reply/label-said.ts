@@ -1,4 +1,5 @@
 import { isFibreId, type FibreId } from "../trade/fibres";
+import { isSameFibre } from "../trade/label-fibres";
 import type { Assessment } from "../triage/assessment";
 
 /** The two most probable fibres that have a name; "other" says nothing in a letter. */
@@ -15,5 +16,6 @@ export function labelFibre(a: Assessment): FibreId | null {
 export function labelStands(a: Assessment): "art-silk" | "none" | "agrees" | "differs" {
   const says = labelFibre(a);
   if (a.findings.some(({ what, value }) => what === "label" && typeof value === "object" && "says" in value && value.says === "art-silk")) return "art-silk";
-  return says === null ? "none" : says === namedFibres(a)[0] ? "agrees" : "differs";
+  const [leading] = namedFibres(a);
+  return says === null ? "none" : leading !== undefined && isSameFibre(says, leading) ? "agrees" : "differs";
 }

@@ -1,3 +1,4 @@
+import type { FibreId } from "./fibres";
 import type { LabelSays } from "./likelihoods-label";
 
 /** The names a label may give a fibre, finer than the classes triage reasons over. */
@@ -18,6 +19,11 @@ export const CLASS_OF_FINE: Readonly<Record<FineFibre, LabelSays | null>> = {
   "art-silk": "art-silk", polyamide: "polyamide", polyester: "polyester", polypropylene: "polypropylene",
   acrylic: "acrylic", modacrylic: "acrylic", elastane: "other", metal: "other", rare: "other", synthetic: null, "other-fibres": null,
 };
+
+/** Classes that are a finish of another, which a label may name by either: mercerised cotton is cotton, and mostly called just that. Common practice, no published source. */
+const FINISH_OF: Readonly<Partial<Record<FibreId, FibreId>>> = { "mercerised-cotton": "cotton" };
+/** Whether two classes are the same fibre, so that a label that names one does not speak against the other. */
+export const isSameFibre = (a: FibreId, b: FibreId): boolean => (FINISH_OF[a] ?? a) === (FINISH_OF[b] ?? b);
 
 /** What imitation silk may be by its legal name. */
 export const REGENERATED: readonly FineFibre[] = ["viscose", "bamboo", "modal", "lyocell", "cupro", "acetate"];
