@@ -138,6 +138,9 @@ function subjectOf(rugs: readonly RugForDraft[], trade: boolean, { words, areaUn
   return [colour ? say("letter.subject", { whose, colour: colourName(colour, words) }) : say("letter.subject-plain", { whose }), ...title.split(", ").slice(1).map((part) => sidesIn(part, words, areaUnit))].join(", ");
 }
 
+/** Of what stands before the rugs are spoken of at length, what is said of several in the same words stands once. */
+const onceAhead = (pieces: readonly Piece[]): Piece[] => pieces.filter((p, at) => !p.place.ahead || pieces.findIndex((o) => o.place === p.place && o.text === p.text) === at);
+
 /** First aid is due for it. */
 const AID = ["first-aid", "aid-known"] as const;
 
@@ -149,12 +152,13 @@ function subjectsOf({ assessments, client, workshop, enquiry }: DraftInput, trad
     facts: factsOf({ rug, enquiry, isTrade: trade, rugs: assessments.length, hasTelephone: workshop.telephone !== "", hasName: greetingName(client.name) !== null, hasPage: client.email !== null, came }),
   }));
   const wet = rugs.filter(({ facts }) => AID.some((due) => facts.words.has.includes(due)));
+  const sharers = wet.length > 1 ? sharersIn(wet.flatMap((r) => r.rug ?? []), { rugs: assessments.length, words: wordsOf(workshop) }) : null;
   const leads = wet.length > 0 ? wet : rugs;
   const first = leads.find((r) => isGasTold(assessments[r.rug ?? 0]?.answers ?? {})) ?? leads[0];
   if (!first) throw new Error("Expected at least one assessment to write about but received none");
   // The letter names the inspection that it did not know before.
   const seen = seenIn(assessments[came?.inspected ?? first.rug ?? 0] ?? {});
-  return { rugs, letter: { ...first, rug: null, slots: { ...first.slots, ...seen }, facts: mergedFacts(rugs.map((r) => r.facts)) } };
+  return { rugs: rugs.map((r) => (wet.includes(r) ? { ...r, slots: { ...r.slots, sharers } } : r)), letter: { ...first, rug: null, slots: { ...first.slots, ...seen }, facts: mergedFacts(rugs.map((r) => r.facts)) } };
 }
 
 /**
@@ -169,7 +173,7 @@ export function piecesOf(input: DraftInput, came: Came | null = null): Pieces {
   const [tone, words] = [workshop.tone ?? "plain", wordsOf(workshop)];
   return {
     subject: subjectOf(assessments, trade, { words, areaUnit: workshop.areaUnit ?? "m2" }),
-    pieces: runs(places).flatMap((run) => (run[0]?.of === "letter" ? [letter] : rugs).flatMap((s) => inOrder(run, s).flatMap((place) => piecesAt(place, s, library, tone)))),
+    pieces: onceAhead(runs(places).flatMap((run) => (run[0]?.of === "letter" ? [letter] : rugs).flatMap((s) => inOrder(run, s).flatMap((place) => piecesAt(place, s, library, tone))))),
     leadOf: (id, of) => {
       const sharers = sharersIn(of, { rugs: assessments.length, words });
       return PLACES.filter((p) => p.id === id).flatMap((place) => piecesAt(place, { ...letter, slots: { ...letter.slots, sharers } }, library, tone))[0] ?? null;

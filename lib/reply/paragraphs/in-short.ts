@@ -7,6 +7,7 @@ const MORE_FIRST = "Of rug {number} we need to know more first.";
 
 /** The answer of each of several rugs in one sentence, before any of them is spoken of at length: who writes about two rugs reads of both at once. In the order of what comes first. */
 export const IN_SHORT: readonly ParagraphRow[] = [
+  { ...OURS, id: "in-short-wet-several", version: 1, place: "in-short", when: { is: { has: ["first-aid", "aid-known"] } }, text: "For each of {sharers} what stands above comes first." },
   { ...OURS, id: "in-short-wet", version: 1, place: "in-short", when: { is: { has: ["first-aid", "aid-known"] } }, text: "For rug {number} what stands above comes first." },
   { ...OURS, id: "in-short-said-wet", version: 1, place: "in-short", when: { is: { has: ["said-wet"] } }, text: "Of rug {number} we first need to know whether it is wet." },
   { ...OURS, id: "in-short-flood", version: 1, place: "in-short", when: { is: { incidents: ["flood"] } }, text: "Rug {number} had flood or waste water: please let nobody touch it yet." },

@@ -89,6 +89,14 @@ describe("a letter about several rugs", () => {
     expect([times(text, /Please do this first/), times(text, /within a day or two/)]).toEqual([1, 1]);
     expect(times(about(urgent, urgent).text, /Please do this first/)).toBe(1);
   });
+  it("says once of all that are urgent that first aid comes first, and of one alone by its number", () => {
+    const urgent = (fibre: "wool" | "silk", title: string) => rug({ fibres: { [fibre]: 0.93 }, rest: { firstAid: FIRST_AID_SAID, advice: action("first-aid"), urgency: { level: "two-days", why: "" } } }, { enquiry: { wetNow: "wet" }, title });
+    const [wool, silk] = [urgent("wool", "Red, 80 × 150"), urgent("silk", "Green, 60 × 90")];
+    const firstOf = (...rugs: Parameters<typeof about>) => about(...rugs).text.match(/[^.\n]+ what stands above comes first\./gu)?.map((s) => s.trim());
+    expect(firstOf(wool, silk)).toEqual(["For each of the two rugs what stands above comes first."]);
+    expect(firstOf(wool, JUTE, silk)).toEqual(["For each of rugs 1 and 3 what stands above comes first."]);
+    expect(firstOf(JUTE, silk)).toEqual(["For rug 2 what stands above comes first."]);
+  });
   it("puts a caution that both need before their answers", () => {
     const mould = (fibre: "wool" | "silk") => rug({ fibres: { [fibre]: 0.93 }, mechanisms: { mould: 0.9 } });
     const { text } = about(mould("wool"), mould("silk"));
