@@ -1,6 +1,8 @@
 import type { EnquiryAnswers } from "../trade/questions";
 import type { Assessment } from "../triage/assessment";
 import { SPOILT_PHOTO } from "../triage/finding";
+import { readTold } from "../triage/told";
+import { holdsIn } from "../triage/urgency";
 
 type Findings = Pick<Assessment, "findings">;
 /** What was answered to a question; none where it was not. */
@@ -46,9 +48,12 @@ export function isNothingSeen(assessment: Findings): boolean {
   const changes = answersTo(assessment, "changes");
   return !isMeasured(assessment) && changes.length > 0 && changes.every((a) => UNSEEN.includes(a));
 }
-/** Whether a smell is all that they told: of what cannot be seen no share comes back. What got on it leaves a mark, seen or not. */
+/** What leaves a mark, seen or not: something got on it, or it was wetted. */
+const LEAVES_A_MARK = ["spilt:yes", "incidents:flood", "incidents:spotted", "incidents:washed-professional", "incidents:washed-home"];
+const isMarked = ({ findings }: Findings): boolean => LEAVES_A_MARK.some((condition) => holdsIn(readTold(findings), condition));
+/** Whether a smell is all that they told: of what cannot be seen no share comes back. */
 export const isOnlySmellTold = (assessment: Findings): boolean =>
-  isNothingSeen(assessment) && answersTo(assessment, "changes").includes("smell") && !hasSomethingHappened(assessment);
+  isNothingSeen(assessment) && answersTo(assessment, "changes").includes("smell") && !isMarked(assessment);
 
 /** That a photo is there, or will not do: of a letter that nobody has asked anything about yet there is no more. */
 const OF_PHOTOS: readonly string[] = ["photo", SPOILT_PHOTO];

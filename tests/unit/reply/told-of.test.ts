@@ -3,6 +3,7 @@ import { COLUMNS } from "../../../lib/trade/columns";
 import { IMPROVEMENT } from "../../../lib/trade/improvement";
 import type { RugAnswers } from "../../../lib/trade/questions";
 import { asksOf } from "../../../lib/reply/asks";
+import { isOnlySmellTold } from "../../../lib/reply/damage-told";
 import { composeDraft } from "../../../lib/reply/draft";
 import type { Assessment, MechanismId } from "../../../lib/triage/assessment";
 import { action, inputOf, range, type Sketch } from "./make";
@@ -56,6 +57,16 @@ describe("composeDraft, where a smell is all that was told", () => {
     const text = says({ top: "urine-old", changes: ["smell", "ring"] });
     expect(text).toMatch(/of the mark\./);
     expect(text).toContain("The smell is another matter");
+  });
+  const smelling = (what: "incidents" | "liquid", value: string) => inputFor({ changes: ["smell"], top: "soil-only", sketch: { evidence: [{ what: "changes", value: ["smell"], strength: "told" }, { what, value: what === "liquid" ? value : [value], strength: "told" }] } });
+  it.each([
+    ["incidents", "stored", true], ["incidents", "damp", true], ["incidents", "sun", true], ["incidents", "wear", true], ["incidents", "insects", true], ["incidents", "nothing", true],
+    ["incidents", "spill", false], ["incidents", "pet-urine", false], ["incidents", "vomit", false], ["incidents", "spotted", false], ["incidents", "water", false], ["incidents", "flood", false],
+    ["incidents", "washed-home", false], ["incidents", "washed-professional", false], ["liquid", "milk", false],
+  ] as const)("holds that something is to be seen only beside what leaves a mark (%s: %s)", (what, value, isAll) => {
+    const input = smelling(what, value);
+    expect(isOnlySmellTold(input.assessments[0]!.assessment)).toBe(isAll);
+    if (isAll) expect(composeDraft(input).text).toMatch(/^(?![^]*soil)[^]*How far cleaning would take the smell we cannot tell/u);
   });
   it.each([[["smell"], false], [["none"], false], [["smell", "ring"], true]] as const)("asks for a photo of the trouble only where there is something to see (%s)", (changes, asked) => {
     const photo = { id: "trouble", kind: "photo" as const, ask: "A photo of the trouble", why: "" };
