@@ -3,6 +3,7 @@ import { ACTIONS } from "../trade/losses";
 import type { ActionId, Assessment, MechanismId } from "../triage/assessment";
 import { capital } from "../words/capital";
 import type { Words } from "../words/words";
+import { isOnlySmellTold } from "./damage-told";
 import { isFibreOpen, likelyMechanisms } from "./facts";
 import { actionSeen, verdictIn } from "./inspected";
 import { actionOf } from "./kept-whole";
@@ -33,10 +34,11 @@ const answered = ({ findings }: Assessment, what: string): string[] =>
 const howLikely = (a: Assessment, mechanism: MechanismId, words: Words): string =>
   `${mechanismIn(a, mechanism, words)} is ${likelihood(a.mechanisms.find((m) => m.mechanism === mechanism)?.probability ?? 0)}`;
 
-/** The trouble that is spoken of first; where there is none, soil. */
+/** The trouble that is spoken of first; where there is none, soil, or the smell that is all that was told. */
 const trouble = (a: Assessment, { words }: Known): string | null => {
   const [top] = likelyMechanisms(a);
-  return top === undefined ? null : top === "soil-only" ? howLikely(a, top, words).replace("soil only", "ordinary soil") : howLikely(a, top, words);
+  if (top !== "soil-only") return top === undefined ? null : howLikely(a, top, words);
+  return isOnlySmellTold(a) ? "nothing but a smell was told" : howLikely(a, top, words).replace("soil only", "ordinary soil");
 };
 
 /** What of the rug a share may mend. */

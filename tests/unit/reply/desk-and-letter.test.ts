@@ -263,6 +263,12 @@ describe("headlineOf", () => {
     const rug = rugOf({ advice: action("quote-with-limits"), improvement: range(20, 40, 60) }, {}, { [mechanism]: 0.98 });
     expect(plain(headlineOf(rug.assessment, { letter: { ...toldOf(rug), comesBackOpen: null }, words: WORDS }).why)).toBe(expected);
   });
+  it("calls a rug of which nothing but a smell was told no soiled one, as the letter does not", () => {
+    const told = (value: readonly string[]): Sketch => ({ ...WOOL, evidence: [{ what: "changes", value, strength: "told" }], mechanisms: { "soil-only": 0.98 }, rest: { advice: action("inspect-and-test"), improvement: range(20, 40, 60) } });
+    const why = (value: readonly string[]) => plain(headline({ title: "Grey", answers: {}, assessment: assessmentOf(told(value)) }).why);
+    expect(why(["smell"])).toBe("Nothing but a smell was told. How far the smell goes cannot be told from here.");
+    expect(why(["smell", "dirty"])).toBe("Ordinary soil is very likely. By cleaning 20–60 % of the soil may come out.");
+  });
   it("names the first ask of the letter where more is asked for", () => {
     const rug = rugOf({ advice: action("ask-for-more"), nextQuestions: [{ id: "microscopy", kind: "bench-test", ask: "Bench test: fibre", why: "" }, { id: "label", kind: "photo", ask: "Photo: the label", why: "" }] });
     expect(headline(rug).why).toBe("Nobody has said what happened to it. Ask first: “Photo: the label”.");
