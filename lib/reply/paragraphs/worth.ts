@@ -14,8 +14,10 @@ const INSTEAD = "advise-claim-or-replacement";
 const VALUED_ELSEWHERE: Condition["not"] = { age: ["antique"] };
 /** Nothing is known of it: even odds would be those of any rug. */
 const EVEN_ODDS: Pick<Condition, "atLeast" | "below" | "not"> = { atLeast: PERHAPS_NOT_WORTH, below: HARDLY_WORTH, not: { age: ["antique"], certainty: ["unknown"] } };
-/** Nobody asks for a price here, or somebody else has to see it first. */
-const COST_UNASKED: Condition["not"] = { age: ["antique"], certainty: ["unknown"], advice: ["leave-alone", "ask-for-more"], incidents: ["flood"], who: ["trade"] };
+/** Nobody asks what the work costs here, or somebody else has to see it first. */
+const UNWEIGHED: Condition["not"] = { age: ["antique"], certainty: ["unknown"], advice: ["leave-alone", "ask-for-more"], incidents: ["flood"] };
+/** The same, and a cleaner asks, who is told no price of ours. */
+const COST_UNASKED: Condition["not"] = { ...UNWEIGHED, who: ["trade"] };
 /** Who inspected it does not judge it beyond repair; what the work costs speaks against it all the same. */
 const COST_SEEN: Condition["is"] = { inspection: ["not-beyond"], has: ["costs-more"] };
 const THEIRS_TO_DECIDE = "whether it is worth that to you is for you to decide.";
@@ -56,7 +58,7 @@ export const WORTH: readonly ParagraphRow[] = [
     text: `It is {beyond} that in money alone saving it is not worth its cost: cleaning may bring back too little. ${PROVISIONAL}` },
   { ...OURS, id: "not-worth-cleaning-dear-priced", version: 1, place: "worth", against: "cost", when: { is: { has: ["costs-more"] }, not: COST_UNASKED, atLeast: HARDLY_WORTH },
     text: `It is {beyond} that cleaning it is not worth the money: ${COST_BESIDE_WORTH} ${PROVISIONAL}` },
-  { ...OURS, id: "not-worth-cleaning-dear", version: 1, place: "worth", against: "cost", when: { is: { has: ["costs-more"] }, not: COST_UNASKED, atLeast: HARDLY_WORTH },
+  { ...OURS, id: "not-worth-cleaning-dear", version: 2, place: "worth", against: "cost", when: { is: { has: ["costs-more"] }, not: UNWEIGHED, atLeast: HARDLY_WORTH },
     text: `It is {beyond} that cleaning it is not worth the money: it may well cost more than the rug is worth today. ${PROVISIONAL}` },
   { ...OURS, id: "not-worth-cleaning", version: 2, place: "worth", against: "gain", when: { is: { has: ["falls-short"] }, not: VALUED_ELSEWHERE, atLeast: HARDLY_WORTH },
     text: `It is {beyond} that cleaning it is not worth the money: it may not gain enough. ${PROVISIONAL}` },
@@ -73,7 +75,7 @@ export const WORTH: readonly ParagraphRow[] = [
     text: "It is {beyond} that saving it is not worth the cost, set against what it may be worth today. That is provisional: nobody here has inspected it." },
   { ...OURS, id: "perhaps-not-worth-it-dear-priced", version: 1, place: "beyond", against: "cost", when: { ...EVEN_ODDS, is: { has: ["costs-more"] }, not: COST_UNASKED },
     text: `Cleaning it may not be worth the money: ${COST_BESIDE_WORTH}` },
-  { ...OURS, id: "perhaps-not-worth-it-dear", version: 1, place: "beyond", against: "cost", when: { ...EVEN_ODDS, is: { has: ["costs-more"] }, not: COST_UNASKED },
+  { ...OURS, id: "perhaps-not-worth-it-dear", version: 2, place: "beyond", against: "cost", when: { ...EVEN_ODDS, is: { has: ["costs-more"] }, not: UNWEIGHED },
     text: "Cleaning it may not be worth the money: it may well cost more than the rug is worth today." },
   { ...OURS, id: "perhaps-not-worth-it-smell", version: 1, place: "beyond", against: "gain", when: { ...EVEN_ODDS, is: { has: ["only-smell"] } },
     text: "Cleaning it may not be worth the money: that hangs on how far the smell goes, and only an inspection could tell." },

@@ -151,6 +151,11 @@ describe("composeDraft, worth", () => {
     expect(trade).toMatch(/saving it is not worth the cost, set against what it may be worth today;/);
     expect(trade).not.toMatch(/£150|very roughly £80/);
   });
+  it.each([[0.8, /is likely that cleaning it is not worth the money: it may well cost more than the rug is worth today\./], [0.5, /Cleaning it may not be worth the money: it may well cost more than the rug is worth today\./]] as const)("tells another cleaner that the cost speaks against it, though not by how much, where there is no harm to save it from (%s)", (beyondRepair, said) => {
+    const { text } = composeDraft({ ...worthless({ beyondRepair, advice: action("quote-with-limits") }, "soil-only"), client: { name: "Ana Example", isTrade: true } });
+    expect(text).toMatch(said);
+    expect(text).not.toMatch(/cannot tell well|hangs on|£150|very roughly £80/);
+  });
   it.each<[MechanismId, RugAnswers, string]>([
     ["backing-failure", {}, "repair of its back"], ["shrinkage", {}, "repair that eases it back into shape"],
     ["insects", {}, "repair where insects may have eaten it"], ["insects", { changes: ["bare"] }, "repair of the eaten or bare patches"],
