@@ -70,7 +70,7 @@ const QUOTED = "It stands in the letter as a quotation: only the seller’s own 
 function SellerLetter({ soldAs }: { soldAs: string | null }) {
   return (
     <>
-      <p className={css.note}>What is left empty is left out. The client reads it, changes what they like and signs it themselves.</p>
+      <p className={css.note}>The seller’s name has to be there; what else is left empty is left out. The client reads it, changes what they like and signs it themselves.</p>
       <TextArea name="clientAddress" label="The client’s address" rows={3} />
       <TextField name="sellerName" label="The seller’s name" autoComplete="off" />
       <TextArea name="sellerAddress" label="The seller’s address" rows={3} />
