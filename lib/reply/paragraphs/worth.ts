@@ -20,6 +20,8 @@ const UNWEIGHED: Condition["not"] = { age: ["antique"], certainty: ["unknown"], 
 const COST_UNASKED: Condition["not"] = { ...UNWEIGHED, who: ["trade"] };
 /** Who inspected it does not judge it beyond repair; what the work costs speaks against it all the same. */
 const COST_SEEN: Condition["is"] = { inspection: ["not-beyond"], has: ["costs-more"] };
+/** They ask whether it is worth it, and nothing else answers that. Of which of several rugs they ask it nobody has read. */
+const WORTH_OPEN: Condition = { is: { has: ["asked-worth"] }, not: { has: ["hardly-worth"], inspection: INSPECTED, advice: ["not-our-work", "leave-alone"] } };
 const THEIRS_TO_DECIDE = "whether it is worth that to you is for you to decide.";
 /** Something else comes first, little is gained, or cleaning is not what they ask about. */
 const NO_PLAIN_YES: Condition["not"] = {
@@ -93,6 +95,8 @@ export const WORTH: readonly ParagraphRow[] = [
     text: "Cleaning may well cost more than the rug is worth today." },
   { ...OURS, id: "likely-worth-it", version: 1, place: "beyond", when: LIKELY_WORTH,
     text: "It is likely that cleaning it is worth its cost; that is provisional: nobody here has inspected it." },
-  { ...OURS, id: "worth-asked-open", version: 1, place: "beyond", when: { is: { has: ["asked-worth"] }, not: { has: ["hardly-worth"], inspection: INSPECTED, advice: ["not-our-work", "leave-alone"] } },
+  { ...OURS, id: "worth-asked-open-several", version: 1, place: "beyond", when: { ...WORTH_OPEN, is: { ...WORTH_OPEN.is, rugs: ["several"] } },
+    text: "Whether it is worth it we cannot tell from here, and only an inspection could." },
+  { ...OURS, id: "worth-asked-open", version: 1, place: "beyond", when: WORTH_OPEN,
     text: "You ask whether it is worth it: from here we cannot tell, and only an inspection could." },
 ];

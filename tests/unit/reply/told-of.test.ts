@@ -83,6 +83,12 @@ describe("composeDraft, asked whether it is worth saving", () => {
     expect(eaten("Moths have been at it.")).not.toContain(OPEN);
     expect(eaten("Is it worth saving?", { beyondRepair: 0.7, improvement: range(20, 45, 70) })).not.toContain(OPEN);
   });
+  it("answers of each of several rugs, of none of which it is known that they ask it of that one", () => {
+    const { assessments: [rug], ...input } = inputFor({ top: "insects", changes: ["bare"], answers: { story: "Moths have been at the long one. Is it worth saving?" }, rest: { improvement: null, beyondRepair: null } });
+    const { text } = composeDraft({ ...input, assessments: [rug!, { ...rug!, title: "Blue, 60 × 300" }] });
+    expect(text).toContain("Whether it is worth it we cannot tell from here, and only an inspection could.");
+    expect(text).not.toContain("You ask whether");
+  });
   it("says who is to see to it while insects or mould may spread", () => {
     const urgency = { level: "a-week" as const, why: "" };
     expect(eaten("", { urgency })).toContain("seen to within a week, if you can: what is in it can spread. This is for a pest control firm or a workshop that treats rugs for insects.");
