@@ -1,3 +1,4 @@
+import { BEYOND_REPAIR_MEANS } from "../../words/beyond-repair";
 import type { Condition } from "../condition";
 import type { ParagraphRow } from "./row";
 import { OURS } from "./sources";
@@ -47,8 +48,8 @@ export const LIKELY_WORTH: Condition = { is: { advice: OFFERED, offered: CLEANIN
 export const WORTH: readonly ParagraphRow[] = [
   { ...OURS, id: "inspected-not-beyond", version: 1, place: "worth", when: { is: { inspection: ["not-beyond"] } },
     text: "{inspector}, who inspected it on {inspectedOn}, does not judge it beyond economic repair." },
-  { ...OURS, id: "inspected-beyond", version: 1, place: "worth", when: { is: { inspection: ["beyond"] } },
-    text: "{inspector}, who inspected it on {inspectedOn}, judges it beyond economic repair: putting it right would cost more than it is worth." },
+  { ...OURS, id: "inspected-beyond", version: 2, place: "worth", when: { is: { inspection: ["beyond"] } },
+    text: `{inspector}, who inspected it on {inspectedOn}, judges it beyond economic repair: ${BEYOND_REPAIR_MEANS}.` },
 
   { ...OURS, id: "little-gain", version: 2, place: "worth", against: "little", when: { is: { has: ["little-hope"] }, not: { ...VALUED_ELSEWHERE, top: ["soil-only"] }, atLeast: HARDLY_WORTH },
     text: "It is {beyond} that cleaning would bring back too little to be worth its cost; that is provisional: nobody here has inspected it, and an inspection could change it." },

@@ -1,3 +1,5 @@
+import { BEYOND_REPAIR_MEANS } from "../beyond-repair";
+
 /** Printed documents: the condition report, the client's letter to a seller, the cut-down plan and the care card. */
 export const DOCUMENTS = {
   "print.page": "{title}, page {page, number} of {pages, number}",
@@ -100,7 +102,7 @@ export const DOCUMENTS = {
   "report.beyond-no-damage": "Provisional, not inspected: whether it is beyond economic repair was not judged, for {change, select, unanswered {what has changed was left open, and no damage was measured} other {no damage was told of or measured}}.",
   "report.beyond-chance": "Provisional, not inspected: {change, select, told {} other {by what was weighed, and not by a change that was told of or measured, }}it is {likely} that it is beyond economic repair; the chance is about {chance}.",
   "report.work-chance": "Provisional, not inspected: {change, select, told {nothing but soil was told of} unanswered {what has changed was left open, and no damage was measured} other {no damage was told of or measured}}. It is {likely} that the work would cost more than the rug is worth, or bring back too little for its cost; the chance is about {chance}.",
-  "report.beyond-means": "“Beyond economic repair” means here that putting it right would cost more than the rug is worth when it is done, or that no work brings back enough to be worth its cost. The term is used so by common practice; no published standard defines it.",
+  "report.beyond-means": `“Beyond economic repair” means here that ${BEYOND_REPAIR_MEANS}. The term is used so by common practice; no published standard defines it.`,
   "report.money": "Cost and value",
   "report.no-money": "No costs can be stated.",
   "report.money-caption": "Ranges: estimates, not an offer",

@@ -15,6 +15,8 @@ import { action, range, worthless } from "./make";
 const IVO: Inspected = { by: "Ivo Castellane", on: "24 November 2026", isBeyondRepair: false };
 const inspected = (input: DraftInput, inspection: Inspected | null): DraftInput => ({ ...input, assessments: input.assessments.map((rug) => ({ ...rug, inspection })) });
 const [NOT_BEYOND, BEYOND] = [IVO, { ...IVO, isBeyondRepair: true }];
+/** The verdict with both that the term can mean: they give no reason of their own. */
+const JUDGED_BEYOND = "judges it beyond economic repair: putting it right would cost more than the rug is worth when it is done, or would bring back too little to be worth its cost.";
 const ACTIONS = ["leave-alone", "routine-clean", "first-aid", "ask-for-more", "inspect-and-test", "quote-with-limits", "advise-cut-down", "advise-claim-or-replacement", "refer", "not-our-work"] as const;
 /** That nobody has seen it, or an invitation to have it seen; not the firm that has to see to a flood. */
 const DENIES = /\binspection\b|nobody here|would like one|inspected and tested|provisional|look at it,|we have seen it|someone has seen it|an inspection/i;
@@ -22,12 +24,12 @@ const FLOODED = (input: DraftInput) => input.assessments.some(({ answers }) => a
 
 describe("a letter about a rug that somebody here has inspected", () => {
   it.each(ACTIONS)("says who looked at it, when, and what they judge, and neither denies it nor asks the rug in for another (%s)", (id) => {
-    for (const [inspection, says] of [[NOT_BEYOND, "does not judge it beyond economic repair."], [BEYOND, "judges it beyond economic repair: putting it right would cost more than it is worth."]] as const) {
+    for (const [inspection, says] of [[NOT_BEYOND, "does not judge it beyond economic repair."], [BEYOND, JUDGED_BEYOND]] as const) {
       for (const beyondRepair of [0.1, 0.5, 0.8]) {
         const { text } = composeDraft(inspected(worthless({ beyondRepair, advice: action(id) }), inspection));
         expect(text).toContain(`Ivo Castellane, who inspected it on 24 November 2026, ${says}`);
         expect(text).not.toMatch(DENIES);
-        expect(text).not.toMatch(/may not be worth|worth (?:the|its) (?:money|cost)|bring back too little/);
+        expect(text.replace(says, "")).not.toMatch(/may not be worth|worth (?:the|its) (?:money|cost)|bring back too little/);
       }
     }
   });
