@@ -182,11 +182,12 @@ function given({ rug, enquiry, hasTelephone, hasName, hasPage, came }: FactsInpu
   const inTheirWords = toldOfChange(rug.answers);
   const { assessment: a, wetByWords } = rug;
   const aid = isAidDue(rug);
+  const isFlooded = rug.answers.incidents?.includes("flood");
   const isWetOpen = isWetUnknown(a) && !a.firstAid && !wetByWords;
   const asks = asksOf(rug, likelyMechanisms(a));
   const stories = [rug.answers.story, ...(rug.messages ?? [])];
   const has = {
-    improvement: a.improvement, "first-aid": aid && !isAidKnown(rug, came), "aid-known": aid && isAidKnown(rug, came), "aid-said-dry": aid && rug.saidOfWater === "dry", "said-wet": wetByWords, "said-flood": wetByWords === "hands-off",
+    improvement: a.improvement, "first-aid": aid && !isAidKnown(rug, came), "aid-known": aid && isAidKnown(rug, came), "aid-said-dry": aid && rug.saidOfWater === "dry", "said-wet": wetByWords, "said-flood": wetByWords === "hands-off", "flood-unseen": isFlooded && !rug.inspection, "flood-seen": isFlooded && rug.inspection,
     "clean-price": a.money?.clean, "cut-down-price": a.money?.cutDown, "cut-down-way": a.money?.cutDown && plannedCut(a), "replace-price": replacePrice(a),
     "sent-photos": sawPhotos(a), photos: asks.photos.length, questions: asks.questions.length, "one-ask": asks.one, "lone-ask": asks.photos.length + asks.questions.length === 1,
     "costs-more": costsMore(a), "price-beside-worth": isPriceBesideWorth(a), "worth-overlaps": isWorthOverlapping(a), "falls-short": fallsShort(a), "price-against-silk": speaksAgainstSilk(a), "wet-unknown": isWetOpen && !isSaidDry(rug), "dry-said": (isWetOpen || isAidOver(rug)) && isSaidDry(rug),

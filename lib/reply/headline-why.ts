@@ -25,6 +25,7 @@ const IS_OPEN: Partial<Record<ActionId, string>> = {
 const NOT_CUT_DOWN = "By its judgement alone we would propose cutting it down; somebody here decided otherwise on its plan.";
 const NO_TIME = "The letter sets no time: haste would gain too little.";
 const FLOODED = "Flood or waste water got into it: nobody touches it before the flood firm has seen it.";
+const FLOOD_SEEN = "Flood or waste water got into it, and that can make people ill.";
 
 const sentence = (text: string): string => `${capital(text)}${/[.?]”$/.test(text) ? "" : "."}`;
 const answered = ({ findings }: Assessment, what: string): string[] =>
@@ -113,9 +114,9 @@ export function reasonOf(a: Assessment, known: Known, { isHardlyWorth, isOpen }:
   const { inspection } = known.letter;
   const action = actionSeen({ assessment: a, inspection });
   const isFlooded = known.letter.isHeldBack === "flood";
-  if (isFlooded && action !== "first-aid") return FLOODED;
-  const parts = [...REASONS[action](a, known), ...(isHardlyWorth ? against(a, known) : [])];
   const verdict = inspection ? [verdictIn(inspection, known.words)] : [];
+  if (isFlooded && action !== "first-aid") return [...verdict, inspection ? FLOOD_SEEN : FLOODED].join(" ");
+  const parts = [...REASONS[action](a, known), ...(isHardlyWorth ? against(a, known) : [])];
   const said = [...verdict, ...new Set(parts.flatMap((part) => (part ? sentence(part) : [])))];
   const after = [(isHardlyWorth ? ONLY_INSPECTION : isOpen ? IS_OPEN[action] : null) ?? [], actionOf(a) === a.advice.action ? [] : NOT_CUT_DOWN, known.letter.setsNoTime ? NO_TIME : []].flat();
   return [...(said.length > 0 ? said : [(action === a.advice.action && a.advice.why) || ACTIONS[action].why]), ...after].join(" ");

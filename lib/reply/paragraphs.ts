@@ -20,6 +20,11 @@ const UNSEEN: Condition = { not: { has: ["said-wet"], inspection: INSPECTED } };
 /** Nobody may touch it after flood or waste water: what comes back, what it costs and how long it serves are for later. */
 const ALLOWED_TO_TOUCH: Condition = { not: { has: ["said-wet"], incidents: ["flood"] } };
 
+/** What a named person judged of it is told after a flood too; what no inspection has judged waits as the rest does. */
+const WORTH_TELLABLE: Condition = { not: { has: ["said-wet", "flood-unseen"] } };
+/** Beside what a person judged of it after a flood no figure stands; before that, nobody can say what may be done for it. */
+const GAIN_TELLABLE: Condition = { not: { has: ["said-wet", "flood-seen"] } };
+
 /** They asked whether it is worth it: that is answered in the first two sentences. From likely not worth it on, the place before it has done so. */
 const WORTH_ASKED: Condition = { is: { has: ["asked-worth"] }, not: { has: ["hardly-worth"] } };
 
@@ -35,9 +40,9 @@ export const PLACES: readonly Place[] = [
   { id: "shared-first", name: "Heading of what several rugs have in common, before each of them", of: "letter", take: 1, joins: false, leads: true },
   { id: "heading", name: "Heading of one of several rugs", of: "rug", take: 1, joins: false },
   { id: "fibre", name: "What it is, and how sure", of: "rug", take: 1, joins: false },
-  { id: "worth", name: "Whether saving it is worth it", of: "rug", take: 1, joins: true, when: ALLOWED_TO_TOUCH },
+  { id: "worth", name: "Whether saving it is worth it", of: "rug", take: 1, joins: true, when: WORTH_TELLABLE },
   { id: "cut-down", name: "Cutting it down", of: "rug", take: 1, joins: true, when: ALLOWED_TO_TOUCH },
-  { id: "outlook", name: "How far it may come back", of: "rug", take: 1, joins: true, when: WATER_FIRST },
+  { id: "outlook", name: "How far it may come back", of: "rug", take: 1, joins: true, when: GAIN_TELLABLE },
   { id: "soil", name: "Soil beside other trouble", of: "rug", take: 1, joins: true, when: ALLOWED_TO_TOUCH },
   { id: "beyond", name: "What it costs against its worth", of: "rug", take: 1, joins: true, when: ALLOWED_TO_TOUCH, sooner: { before: "cut-down", when: WORTH_ASKED } },
   { id: "evidence", name: "What the evidence is worth", of: "rug", take: 1, joins: true },

@@ -16,7 +16,7 @@ import { ONCE_TREATED, treatedFirst } from "./treated-first";
  * What a letter of this assessment says of one rug, for whoever reads the judgement beside it. `comesBackOpen` and `lifeOpen`:
  * why the letter gives no range, in a few words; null where it gives one, or there is none to give. `lifeOnce`: what has to hold before
  * the years that it gives count; null where nothing has to, or it gives none. `isHeldBack`: of gain, harm, worth and
- * years nothing is told, since flood or waste water got into it, or before it is known whether it is wet. `isWorthTold`: the letter says of worth what there is to say. `against`: what the letter says that speaks against the work; null where it says nothing. `setsNoTime`: waiting costs something, and the letter hurries nobody all the same, since haste would gain too little. `hasClaim`: it speaks of a claim. `inspection`: what stands in place of its chance of being beyond repair. `asks`: what to ask, the
+ * years nothing of the program’s is told, since flood or waste water got into it, or before it is known whether it is wet. `isWorthTold`: the letter says of worth what there is to say. `against`: what the letter says that speaks against the work; null where it says nothing. `setsNoTime`: waiting costs something, and the letter hurries nobody all the same, since haste would gain too little. `hasClaim`: it speaks of a claim. `inspection`: what stands in place of its chance of being beyond repair. `asks`: what to ask, the
  * letter's own first ask first.
  */
 export interface ToldByLetter {
@@ -55,8 +55,8 @@ const isUnhurried = (a: Assessment, facts: Facts, isTrade: boolean): boolean => 
 
 /** What comes before anything is said of it; null where nothing does. */
 const heldBackBy = ({ answers, wetByWords }: RugForDraft): ToldByLetter["isHeldBack"] => (wetByWords ? "wet" : answers.incidents?.includes("flood") ? "flood" : null);
-const UNTIL = { wet: "open until we know whether it is wet", flood: "open until the flood firm has seen it" } as const;
-const heldBack = (rug: RugForDraft): string | null => { const by = heldBackBy(rug); return by && UNTIL[by]; };
+const OPEN = { wet: "open until we know whether it is wet", flood: "open until the flood firm has seen it", "flood-seen": "open after flood or waste water" } as const;
+const heldBack = (rug: RugForDraft): string | null => { const by = heldBackBy(rug); return by && OPEN[by === "flood" && rug.inspection ? "flood-seen" : by]; };
 const onceTreated = ({ assessment: a }: RugForDraft): string | null => { const first = treatedFirst(likelyMechanisms(a)); return first && ONCE_TREATED[first]; };
 const untilTreated = (rug: RugForDraft): string | null => { const once = onceTreated(rug); return once && `open until ${once}`; };
 

@@ -21,7 +21,8 @@ import css from "./judgement.module.css";
 /** What comes back, what may get worse, and whether it is beyond repair, where the letter tells of it; where it tells nothing, or there is no figure, why. */
 export function Expected({ assessment: a, letter, words }: { assessment: Assessment; letter: ToldByLetter; words: Words }) {
   const { inspection } = letter;
-  if (letter.isHeldBack && letter.comesBackOpen) return <p className={css.plain}>{sentenceCase(letter.comesBackOpen)}: the letter tells nothing yet of gain, harm, worth or years.</p>;
+  const verdict = inspection && <p className={css.plain}><bdi>{verdictIn(inspection, words)}</bdi></p>;
+  if (letter.isHeldBack && letter.comesBackOpen) return <><p className={css.plain}>{sentenceCase(letter.comesBackOpen)}: the letter tells nothing yet of gain, harm{verdict ? "" : ", worth"} or years.</p>{verdict}</>;
   return (
     <>
       <Measures>
@@ -32,7 +33,7 @@ export function Expected({ assessment: a, letter, words }: { assessment: Assessm
         <Chance name={isHarmTold(a) ? "Beyond economic repair" : "Work not worth its cost"} share={inspection ? null : beyondTold(a)} note="provisional, not inspected" />
       </Measures>
       {letter.comesBackOpen && <p className={css.plain}>{sentenceCase(letter.comesBackOpen)}.</p>}
-      {inspection && <p className={css.plain}><bdi>{verdictIn(inspection, words)}</bdi></p>}
+      {verdict}
       {!inspection && a.beyondRepair !== null && !isWorthAsked(a) && <p className={css.plain}>{UNASKED}</p>}
       {whyUnstated(a.why, inspection !== null).map((why) => <p key={why} className={css.plain}>{why}</p>)}
     </>

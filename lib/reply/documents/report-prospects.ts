@@ -17,7 +17,7 @@ interface Judged { readonly assessment: Assessment; readonly inspection: Inspect
 export function prospectBlocks({ assessment: a, inspection }: Judged, words: Words): Block[] {
   const { say } = words;
   return [
-    ...list(isFlooded(a) ? [say("report.flooded")] : [
+    ...list(isFlooded(a) ? [say(inspection ? "report.flooded-seen" : "report.flooded")] : [
       improvement(a, words),
       ...(a.worse === null ? [] : [say("report.worse", { chance: rangeInHundred(harmRange(a.worse), words) })]),
       ...smell(a, words),

@@ -17,6 +17,8 @@ const NOT_CLEANED_YET: Condition["not"] = { mechanisms: ["mould", "insects", "dy
 /** Where it can only be advised against, hardly be worth it, or wait. */
 const AT_ALL = "If it is cleaned at all, then {methods}, and only after a test in a hidden corner.";
 const ALL_THE_SAME = "If it is cleaned all the same, then {methods}, and only after a test in a hidden corner.";
+const OPEN_UNTIL_TESTED = "How it could be cleaned stays open until a test in a hidden corner.";
+const IF_ANYBODY_CLEANS = "If anybody cleans it, then only after a test in a hidden corner.";
 const WHEN_NEEDED = "When it needs a clean, then {methods}, and only after a test in a hidden corner.";
 /** A way of cleaning is named for a dry rug: one that is told to be wet dries first. */
 const WET: Condition["is"] = { offered: CLEANING, wet: ["wet", "damp"] };
@@ -52,24 +54,28 @@ export const CARE: readonly ParagraphRow[] = [
 
   { ...TRADE, id: "care-antique", version: 1, place: "care", when: { is: { age: ["antique"] } },
     text: "Please have a textile conservator see it before anyone cleans, mends or cuts it. If it is cleaned at all, then only after a test in a hidden corner." },
-  { ...TRADE, id: "care-flood", version: 1, place: "care", when: { is: { incidents: ["flood"], offered: CLEANING } },
+  { ...TRADE, id: "care-flood", version: 1, place: "care", when: { is: { has: ["flood-unseen"], offered: CLEANING } },
     text: "Whether it can be cleaned at all, the firm that sees to the flood has to say first; then only after a test in a hidden corner." },
   { ...TRADE, id: "care-mould", version: 1, place: "care", when: { is: { mechanisms: ["mould"], offered: CLEANING } },
     text: "Whether it can be cleaned at all, a firm equipped to treat mould in textiles has to say first; then only after a test in a hidden corner." },
   { ...TRADE, id: "care-insects", version: 2, place: "care", when: { is: { mechanisms: ["insects"], offered: CLEANING } },
     text: "Whether and how it could be cleaned is a matter for later, once no insects live in it, and only after a test in a hidden corner." },
+  { ...TRADE, id: "care-flood-beyond", version: 1, place: "care", when: { is: { has: ["flood-seen"], inspection: ["beyond"], offered: CLEANING } },
+    text: IF_ANYBODY_CLEANS },
+  { ...TRADE, id: "care-flood-seen", version: 1, place: "care", when: { is: { has: ["flood-seen"], offered: CLEANING } },
+    text: OPEN_UNTIL_TESTED },
   { ...TRADE, id: "care-dye", version: 1, place: "care", when: { is: { mechanisms: ["dye-bleed"], offered: CLEANING } },
-    text: "How it could be cleaned stays open until a test in a hidden corner." },
+    text: OPEN_UNTIL_TESTED },
   { ...TRADE, id: "care-trade-wet", version: 1, place: "care", when: { is: { offered: CLEANING, who: ["trade"], wet: ["wet", "damp"] } },
     text: "How it could be cleaned stays open until it is dry, and then until a test in a hidden corner." },
   { ...TRADE, id: "care-trade", version: 1, place: "care", when: { is: { offered: CLEANING, who: ["trade"] } },
-    text: "How it could be cleaned stays open until a test in a hidden corner." },
+    text: OPEN_UNTIL_TESTED },
   { ...OURS, id: "care-unjudged", version: 1, place: "care", when: { is: { has: ["trouble-unjudged"], offered: CLEANING }, not: { top: DAMAGE_IDS } },
     text: "How it could be cleaned stays open until we know more, and then until a test in a hidden corner." },
   { ...TRADE, id: "care-unknown", version: 1, place: "care", when: { is: { offered: CLEANING, certainty: ["unknown"] } },
     text: "Whatever it turns out to be, we clean nothing before a test in a hidden corner." },
   { ...TRADE, id: "care-not-ours", version: 1, place: "care", when: { is: { offered: CLEANING, advice: ["not-our-work"] } },
-    text: "If anybody cleans it, then only after a test in a hidden corner." },
+    text: IF_ANYBODY_CLEANS },
   { ...TRADE, id: "care-reluctant-wet", version: 1, place: "care", when: { is: { ...WET, advice: ["advise-cut-down", "advise-claim-or-replacement", "refer"] } },
     text: AT_ALL_DRY },
   { ...TRADE, id: "care-reluctant", version: 2, place: "care", when: { is: { offered: CLEANING, advice: ["advise-cut-down", "advise-claim-or-replacement", "refer"] } },

@@ -14,6 +14,8 @@ const NO_PRICE: Condition["not"] = { age: ["antique"], incidents: ["flood"], cer
 const UNSEEN: Condition["not"] = { inspection: INSPECTED };
 /** Of every rug of the letter an inspection stands. */
 const ALL_SEEN: Condition["not"] = { inspection: ["none"] };
+/** Who inspected it after the flood has said what comes of it: nobody waits for the firm to hear that. */
+const FLOOD_SEEN: Condition["not"] = { has: ["flood-seen"] };
 /** Where an inspection has to find first that there is something to clean. */
 const IF_WORTH_CLEANING = "If an inspection finds it worth cleaning, we estimate {clean}; price and limits are agreed with you first.";
 
@@ -143,17 +145,13 @@ export const ENDS: readonly ParagraphRow[] = [
     text: "Only an inspection and tests settle the rest." },
   { ...OURS, id: "next-step-said-wet", version: 1, place: "next-step", when: { is: { has: ["said-wet"] } },
     text: "If it is still wet, please ring us on {telephone}: that is quicker than a letter. Or answer this letter, in a line or two." },
-  { ...OURS, id: "next-step-flood-seen-call", version: 1, place: "next-step", when: { is: { incidents: ["flood"] }, not: ALL_SEEN },
-    text: "Once the firm has been, {reach}: tests then tell what can be done." },
-  { ...OURS, id: "next-step-flood-seen", version: 1, place: "next-step", when: { is: { incidents: ["flood"] }, not: ALL_SEEN },
-    text: "Once the firm has been, answer this letter: tests then tell what can be done." },
-  { ...OURS, id: "next-step-flood-call", version: 2, place: "next-step", when: { is: { incidents: ["flood"], has: ["telephone"], rugs: ["one"] } },
+  { ...OURS, id: "next-step-flood-call", version: 2, place: "next-step", when: { is: { incidents: ["flood"], has: ["telephone"], rugs: ["one"] }, not: FLOOD_SEEN },
     text: "Once the firm has been, {reach}: an inspection and tests then tell what can be done." },
-  { ...OURS, id: "next-step-flood", version: 1, place: "next-step", when: { is: { incidents: ["flood"], rugs: ["one"] } },
+  { ...OURS, id: "next-step-flood", version: 1, place: "next-step", when: { is: { incidents: ["flood"], rugs: ["one"] }, not: FLOOD_SEEN },
     text: "Once the firm has been, answer this letter: an inspection and tests then tell what can be done." },
-  { ...OURS, id: "next-step-flood-several-call", version: 3, place: "next-step", when: { is: { incidents: ["flood"], has: ["telephone"], rugs: ["several"] } },
+  { ...OURS, id: "next-step-flood-several-call", version: 3, place: "next-step", when: { is: { incidents: ["flood"], has: ["telephone"], rugs: ["several"] }, not: FLOOD_SEEN },
     text: "For a rug that the flood got into, {reach} once the firm has been. For any other, an inspection and tests decide, so ask us for one." },
-  { ...OURS, id: "next-step-flood-several", version: 2, place: "next-step", when: { is: { incidents: ["flood"], rugs: ["several"] } },
+  { ...OURS, id: "next-step-flood-several", version: 2, place: "next-step", when: { is: { incidents: ["flood"], rugs: ["several"] }, not: FLOOD_SEEN },
     text: "For a rug that the flood got into, answer this letter once the firm has been. For any other, an inspection and tests decide, so ask us for one." },
   { ...OURS, id: "next-step-ask-call", version: 2, place: "next-step", when: { is: { has: ["photos", "questions"], advice: ["ask-for-more"] }, not: { has: ["no-page"] } },
     text: "The link in our first letter opens your own page, where you can add photos. Or answer this letter, or ring us on {telephone}." },

@@ -94,6 +94,7 @@ export const DOCUMENTS = {
   "report.life-guess": "Until its fibre is known, the years it has left are an open guess: {years} in ordinary use{once, select, mould {, once the mould is treated and the rug is dry} insects {, once no insects live in it} both {, once the mould is treated, the rug is dry and no insects live in it} other {}}.",
   "report.life-open": "How many years it has left hangs on its fibre, which is open, so no number is told.",
   "report.flooded": "What could be done for it, what that would cost and how many years it has left cannot be said before a firm that deals with flood damage has seen to it.",
+  "report.flooded-seen": "What could be done for it, what that would cost and how many years it has left are not stated, since flood or waste water reached it.",
   "report.life-too-wide": "How many years it has left cannot be told from this: the range is too wide.",
   "report.no-life": "No life can be stated.",
   "report.beyond": "Beyond economic repair, in the judgement of {by}, who inspected it on {day}.",

@@ -147,6 +147,7 @@ describe("toldByLetter", () => {
     const judged = { improvement: range(20, 30, 40), lifeYears: range(2, 4, 6) };
     expect(toldOf(rugOf(judged))).toMatchObject({ comesBackOpen: null, lifeOpen: null, isHeldBack: null });
     expect(toldOf(rugOf(judged, { incidents: ["flood"] }))).toMatchObject({ comesBackOpen: "open until the flood firm has seen it", lifeOpen: "open until the flood firm has seen it", isHeldBack: "flood", isWorthTold: false });
+    expect(toldOf({ ...rugOf(judged, { incidents: ["flood"] }), inspection: { by: "Ivo Castellane", on: "24 November 2026", isBeyondRepair: true } })).toMatchObject({ comesBackOpen: "open after flood or waste water", lifeOpen: "open after flood or waste water", isHeldBack: "flood" });
     expect(toldOf({ ...rugOf(judged), wetByWords: "whole" })).toMatchObject({ comesBackOpen: "open until we know whether it is wet", isHeldBack: "wet" });
   });
   it("tells the years beside mould and insects, once the rug is rid of them, since the letter does, and none where the range is wide", () => {

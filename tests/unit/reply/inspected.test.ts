@@ -17,10 +17,11 @@ const inspected = (input: DraftInput, inspection: Inspected | null): DraftInput 
 const [NOT_BEYOND, BEYOND] = [IVO, { ...IVO, isBeyondRepair: true }];
 /** The verdict with both that the term can mean: they give no reason of their own. */
 const JUDGED_BEYOND = "judges it beyond economic repair: putting it right would cost more than the rug is worth when it is done, or would bring back too little to be worth its cost.";
+/** A rug that flood water got into, and that is dry. */
+const flooded = (): DraftInput => { const input = worthless({ advice: action("refer"), improvement: range(5, 20, 40), lifeYears: range(1, 3, 6) }); return { ...input, assessments: input.assessments.map((rug) => ({ ...rug, answers: { ...rug.answers, incidents: ["flood"] } })) }; };
 const ACTIONS = ["leave-alone", "routine-clean", "first-aid", "ask-for-more", "inspect-and-test", "quote-with-limits", "advise-cut-down", "advise-claim-or-replacement", "refer", "not-our-work"] as const;
 /** That nobody has seen it, or an invitation to have it seen; not the firm that has to see to a flood. */
 const DENIES = /\binspection\b|nobody here|would like one|inspected and tested|provisional|look at it,|we have seen it|someone has seen it|an inspection/i;
-const FLOODED = (input: DraftInput) => input.assessments.some(({ answers }) => answers.incidents?.includes("flood"));
 
 describe("a letter about a rug that somebody here has inspected", () => {
   it.each(ACTIONS)("says who looked at it, when, and what they judge, and neither denies it nor asks the rug in for another (%s)", (id) => {
@@ -32,6 +33,24 @@ describe("a letter about a rug that somebody here has inspected", () => {
         expect(text.replace(says, "")).not.toMatch(/may not be worth|worth (?:the|its) (?:money|cost)|bring back too little/);
       }
     }
+  });
+  it.each([[NOT_BEYOND, "does not judge it beyond economic repair."], [BEYOND, JUDGED_BEYOND]] as const)("is told their verdict after a flood too, waits for no firm to say what comes of it, and keeps the caution and no figure (%#)", (inspection, says) => {
+    const of = (seen: Inspected | null) => composeDraft(inspected(flooded(), seen)).text;
+    const WAITS = /before a flood-damage firm has seen|the firm that sees to the flood has to say|Once the firm has been/;
+    expect(of(null)).toMatch(WAITS);
+    expect(of(null)).not.toContain("who inspected it");
+    expect(of(inspection)).toContain(`Ivo Castellane, who inspected it on 24 November 2026, ${says}`);
+    expect(of(inspection)).not.toMatch(WAITS);
+    expect(of(inspection)).toContain("Flood and waste water can make you ill. Please let nobody touch the rug");
+    expect(of(inspection)).toMatch(/only after a test in a hidden corner|until a test in a hidden corner/);
+    expect(of(inspection)).not.toMatch(/\d\u00a0%|£\d|\d\u00a0(?:more )?(?:years?|months?)/);
+  });
+  it("has the one of two rugs that the flood got into and nobody inspected wait for the firm", () => {
+    const [rug] = flooded().assessments;
+    const two = (second: Inspected | null) => composeDraft({ ...flooded(), assessments: [{ ...rug!, inspection: null }, { ...rug!, title: "Red, 90 × 160", inspection: second }] }).text;
+    expect(two(BEYOND).match(/before a flood-damage firm has seen/g)).toHaveLength(1);
+    expect(two(BEYOND)).toContain("Rug 2 was judged beyond economic repair when it was inspected.");
+    expect(two(NOT_BEYOND)).toContain("Rug 2 had flood or waste water: please let nobody touch it yet.");
   });
   it("says the program's chance and asks it in once that inspection is withdrawn", () => {
     const { text } = composeDraft(inspected(worthless({ advice: action("inspect-and-test") }), null));
@@ -110,14 +129,15 @@ describe("a letter about a rug that somebody here has inspected", () => {
       expect(text).not.toMatch(DENIES);
       expect(text).not.toMatch(/[{}]|undefined|\bnull\b/);
       expect(checkLetter(text, knownOf(input.assessments.map(({ assessment, inspection }) => ({ assessment, inspection: inspection ?? null }))))).toEqual([]);
-      if (!FLOODED(input)) expect(text).toMatch(/who inspected it on/);
+      expect(text).toMatch(/who inspected it on/);
     }), { numRuns: 300 });
   }, 120_000);
 });
 
 describe("the desk, of a rug that somebody here has inspected", () => {
-  const desk = (rest: Partial<Assessment>, inspection: Inspected) => {
-    const [rug] = inspected(worthless(rest), inspection).assessments;
+  const desk = (rest: Partial<Assessment>, inspection: Inspected) => deskOf(worthless(rest), inspection);
+  const deskOf = (input: DraftInput, inspection: Inspected | null) => {
+    const [rug] = inspected(input, inspection).assessments;
     return headlineOf(rug!.assessment, { letter: toldByLetter(rug!, { enquiry: {}, isTrade: false }), words: wordsIn("en-GB") });
   };
   it.each(ACTIONS)("says what the letter says, by their name, and no longer that it is provisional (%s)", (id) => {
@@ -126,6 +146,11 @@ describe("the desk, of a rug that somebody here has inspected", () => {
       expect(why).toMatch(new RegExp(`^${says} economic repair, in the judgement of Ivo Castellane, who inspected it on 24 November 2026\\.`));
       expect(`${headline} ${why}`).not.toMatch(/provisional|inspection|has been seen|inspect it|unseen|likely not worth/i);
     }
+  });
+  it("tells it after a flood too, and no longer that nobody touches it before the firm has seen it", () => {
+    expect(deskOf(flooded(), null).why).toBe("Flood or waste water got into it: nobody touches it before the flood firm has seen it.");
+    expect(deskOf(flooded(), BEYOND).why).toBe("Beyond economic repair, in the judgement of Ivo Castellane, who inspected it on 24 November 2026. Flood or waste water got into it, and that can make people ill.");
+    expect(deskOf(flooded(), NOT_BEYOND).why).toMatch(/^Not beyond economic repair, in the judgement of Ivo Castellane/);
   });
   it("advises against the work where they found it beyond economic repair, and to quote where they did not", () => {
     expect(desk({ advice: action("inspect-and-test") }, BEYOND).says).toBe("Advise against cleaning: keep it or replace it");

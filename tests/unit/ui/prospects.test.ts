@@ -49,6 +49,14 @@ describe("the years at the desk", () => {
 });
 
 describe("what is to be expected, at the desk", () => {
+  it.each([[true, "Open after flood or waste water: the letter tells nothing yet of gain, harm or years. Beyond economic repair, in the judgement of Nell Harrow"], [false, "harm or years. Not beyond economic repair, in the judgement of Nell Harrow"], [null, "harm, worth or years."]] as const)("tells after a flood the verdict of an inspection, where there is one (%s)", (isBeyondRepair, says) => {
+    const assessment = assessmentOf({ fibres: { wool: 0.9 }, rest: { improvement: range(5, 20, 40) } });
+    const inspection = isBeyondRepair === null ? null : { by: "Nell Harrow", on: "29 November 2026", isBeyondRepair };
+    const letter = toldByLetter({ title: "A rug", answers: { incidents: ["flood"] }, assessment, inspection }, { enquiry: {}, isTrade: false });
+    const shown = renderToStaticMarkup(createElement(Expected, { assessment, letter, words: wordsIn("en-GB") })).replace(/<[^>]*>/gu, " ").replace(/\s+/gu, " ");
+    expect(shown).toContain(says);
+    expect(shown.includes("in the judgement of")).toBe(inspection !== null);
+  });
   it("shows the chance that it is beyond economic repair, and where no damage was told and no cleaning is asked for says why not", () => {
     const shown = (reason: string, change = "none") => {
       const assessment = assessmentOf({ fibres: { wool: 0.9 }, evidence: [{ what: "reason", value: reason, strength: "told" }, { what: "changes", value: [change], strength: "told" }], rest: { beyondRepair: 0.38 } });

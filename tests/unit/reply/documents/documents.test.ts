@@ -318,6 +318,14 @@ describe("the condition report", () => {
     expect(text).toMatch(/\nA new one like it\n/u);
     expect(text).not.toMatch(/makes it worse|\nCleaning\n|New edges|years left\.|of the change that was told/u);
   });
+  it("of a rug that flood water reached gives the verdict of who inspected it, with the caution, and nothing that waits for the firm", () => {
+    const findings = [told("incidents", ["flood"]), told("changes", ["ring"])];
+    const text = textOf(conditionReport({ ...REPORT, inspection: INSPECTION, assessment: { ...REPORT.assessment, findings } }));
+    expect(text).toContain("Beyond economic repair, in the judgement of Ivo Castellane");
+    expect(text).toContain("That can make people ill, once it is dry too");
+    expect(text).toContain("are not stated, since flood or waste water reached it.");
+    expect(text).not.toMatch(/cannot be said before|makes it worse|years left\.|of the change that was told/u);
+  });
   it("says of a rug that was told to be wet that how it could be cleaned waits until it is dry", () => {
     const wet = (answer: "wet" | "damp" | "no" | "unsure") => textOf(conditionReport({ ...REPORT, told: { ...TOLD, wet: { answer, toldOn: "27 November 2026", before: [] } } })).includes("how it could be cleaned stays open until it is dry");
     expect((["wet", "damp", "no", "unsure"] as const).map(wet)).toEqual([true, true, false, false]);
