@@ -86,7 +86,7 @@ export const VERDICT_LIMITS = { ruledOutFrom: 0.2, suitableBelow: 0.02, how: "el
 
 /** What is found on the rug itself and asks for a stricter verdict, from that chance on. */
 export interface CautionRow extends Source {
-  readonly when: "backing-failure" | "dye-bleed" | "mould" | "insects" | "antique" | "wet-now" | "latex-back" | "dye-moved" | "dye-doubtful";
+  readonly when: "flood" | "backing-failure" | "dye-bleed" | "mould" | "insects" | "antique" | "wet-now" | "latex-back" | "dye-moved" | "dye-doubtful";
   readonly methods: readonly MethodId[];
   readonly atMost: Verdict;
   readonly from: number;
@@ -110,6 +110,8 @@ export const CAUTIONS: readonly CautionRow[] = [
   { when: "antique", methods: ["immersion-wash", "wet-hand-clean", "low-moisture", "solvent-dry", "dusting"], atMost: "needs-testing-first", from: 0.5, why: "an antique is seen by a conservator first, and may carry old pesticide", ...practice },
   { when: "latex-back", methods: ["immersion-wash", "wet-hand-clean", "solvent-dry"], atMost: "needs-testing-first", from: LATEX_BACK_FROM, why: "latex seems to hold the back; it weakens with age, in water and in solvents, and has to be found sound first", ...practice },
   { when: "wet-now", methods: ["dusting", "low-moisture", "wet-hand-clean", "immersion-wash", "solvent-dry"], atMost: "needs-testing-first", from: 0.5, why: "it has to be dry and seen before anything is tried", ...practice },
+  { when: "flood", methods: ["dusting"], atMost: "ruled-out", from: 0.5, why: "dusting spreads what flood or waste water left in it, so not before a flood-damage firm has cleared it", ...practice },
+  { when: "flood", methods: ["low-moisture", "wet-hand-clean", "immersion-wash", "solvent-dry"], atMost: "needs-testing-first", from: 0.5, why: "flood or waste water can make people ill, so a flood-damage firm sees it first", ...practice },
 ];
 
 /** How the judgement of a method is said. `why` stands after its opening; `chance` in per cent. */
@@ -129,7 +131,7 @@ export const METHOD_SENTENCES = {
  * trouble harms people, spreads, or is wet; what only sets or smells is theirs to live with.
  */
 export interface LeftRow extends Source {
-  readonly when: CautionRow["when"] | "flood" | "urine-fresh" | "urine-old" | "food-fresh";
+  readonly when: CautionRow["when"] | "urine-fresh" | "urine-old" | "food-fresh";
   readonly from: number;
   readonly verdict: Extract<Verdict, "ruled-out" | "suitable">;
   readonly say: string;

@@ -59,6 +59,15 @@ describe("judgeMethods", () => {
     for (const wetNow of ["wet", "damp"]) expect(verdict("dusting", { wool: 1 }, { wetNow }), wetNow).toBe("needs-testing-first");
     for (const wetNow of ["no", "unsure"]) expect(verdict("dusting", { wool: 1 }, { wetNow }), wetNow).toBe("suitable");
   });
+  it("dusts nothing that flood or waste water got into before a flood-damage firm has cleared it, and has every other way wait until one has seen it", () => {
+    const judged = (incidents: string[]) => judgeMethods(told({ incidents }), belief({ polyester: 1 }), nothing);
+    const dusting = (incidents: string[]) => judged(incidents).find((m) => m.method === "dusting");
+    expect([["flood"], ["water", "flood"], ["water"]].map((incidents) => dusting(incidents)?.verdict)).toEqual(["ruled-out", "ruled-out", "suitable"]);
+    expect(dusting(["flood"])?.why).toMatch(/^Ruled out: dusting spreads what flood or waste water left in it/);
+    expect(judged(["water"]).find((m) => m.method === "low-moisture")?.verdict).toBe("suitable");
+    expect(judged(["flood"]).find((m) => m.method === "low-moisture")).toMatchObject({ verdict: "needs-testing-first", why: expect.stringMatching(/^Only after it was seen: flood or waste water can make people ill/) });
+    expect(judged(["flood"]).filter((m) => m.verdict === "suitable")).toEqual([]);
+  });
   it("has a back that latex seems to hold seen before water or a solvent: by its look, or by the label in whatever language", () => {
     const labelled = (text: string) => judgeMethods(readTold([{ what: "label", value: { says: null, pile: null, text }, strength: "label-typed", from: "client" }]), belief({ polyester: 1 }), nothing).find((m) => m.method === "immersion-wash")?.verdict;
     expect(verdict("immersion-wash", { polyester: 1 }, { back: "cloth" })).toBe("needs-testing-first");
