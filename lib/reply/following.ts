@@ -4,12 +4,13 @@ import { isTold, type Told } from "./changes";
 import { inToneThatFits, partedBy, shortEnough, type ComposedDraft } from "./draft";
 import type { Came, Moved } from "./facts";
 import { isGasTold } from "./happened";
-import { isJudged, isSameJudgement, movedSince, placesOf, tellsNothingYet, TOPICS } from "./moved";
+import { isJudged, isSameJudgement, movedSince, speaksOf, tellsNothingYet, TOPICS } from "./moved";
 import type { PlaceId } from "./paragraphs/row";
 import { blocks, piecesOf, type DraftInput, type Piece, type Pieces } from "./pieces";
 import { answersIn } from "./questions-asked";
 import { saidOnce } from "./said-once";
 import { wordsOf } from "./slots";
+import { heldBackBy } from "./told-by-letter";
 
 /** What stands in every letter where there is something to say. First aid is never left to an earlier letter. */
 const ALWAYS: readonly PlaceId[] = ["greeting", "first-aid", "first-aid-list", "thanks", "signature"];
@@ -40,7 +41,7 @@ interface NewOf {
 
 type AllMoved = ReturnType<typeof movedSince>;
 /** It speaks of what the letter replaces: that stands whole, and no length takes it out. */
-const isReplaced = (p: Piece, moved: AllMoved): boolean => moved.some(({ rug, topic, how }) => how === "changed" && rug === p.rug && placesOf(topic).includes(p.place.id));
+const isReplaced = (p: Piece, moved: AllMoved): boolean => moved.some(({ rug, topic, how }) => how === "changed" && rug === p.rug && speaksOf(topic, p.used));
 
 /** Which pieces stand in a letter to somebody who was told all the others. */
 function standingOf(pieces: readonly Piece[], { isNew, isNews, isAnswer }: NewOf, moved: AllMoved): Piece[] {
@@ -100,7 +101,8 @@ export function composeFollowing(input: DraftInput, { told, came: since }: Since
   const { readsToday, waits, pieces: unmoved } = piecesOf(input, came);
   const said = saidOf(told);
   const [isNew, isNews] = [newBeside(said, readsToday), newBeside(told, readsToday)];
-  const moved = movedSince(unmoved, said, { isNew: isNews, waits });
+  const isFlooded = (rug: number | null) => { const of = input.assessments[rug ?? -1]; return of !== undefined && heldBackBy(of) === "flood"; };
+  const moved = movedSince(unmoved, said, { isNew: isNews, waits, readsToday: (t) => (isFlooded(t.rug) ? null : readsToday(t)) });
   const of = (how: keyof Moved) => TOPICS.map(({ id }) => id).filter((id) => moved.some((m) => m.how === how && m.topic === id));
   const inspected = unmoved.find((p) => p.place.id === "worth" && p.rug !== null && input.assessments[p.rug]?.inspection && isNews(p))?.rug ?? undefined;
   const { subject, pieces: all, ...leads } = piecesOf(input, { ...came, ...(inspected === undefined ? {} : { inspected }), moved: { changed: of("changed"), gone: of("gone"), waits: of("waits") } });

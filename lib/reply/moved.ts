@@ -1,11 +1,13 @@
 import type { Told } from "./changes";
 import type { Moved, TopicId } from "./facts";
 import type { PlaceId } from "./paragraphs/row";
-import type { Piece } from "./pieces";
+import type { Piece, SaidParagraph } from "./pieces";
 import type { SlotName } from "./slot-words";
 
+/** `figure`: what it comes down to, wherever a paragraph tells it. */
+interface Topic { readonly id: TopicId; readonly places: readonly PlaceId[]; readonly figure?: SlotName }
 /** What a letter judges, in the order in which a later one takes it back, and the places that speak of it. Elicited. */
-export const TOPICS: readonly { readonly id: TopicId; readonly places: readonly PlaceId[] }[] = [
+export const TOPICS: readonly Topic[] = [
   { id: "fibre", places: ["fibre"] },
   { id: "outlook", places: ["outlook", "soil"] },
   { id: "worth", places: ["worth", "beyond"] },
@@ -13,11 +15,12 @@ export const TOPICS: readonly { readonly id: TopicId; readonly places: readonly 
   { id: "life", places: ["life"] },
   { id: "cause", places: ["safety", "cause"] },
   { id: "care", places: ["care", "back-first", "dye-test", "refuse", "worse"] },
-  { id: "price", places: ["price"] },
+  { id: "price", places: ["price"], figure: "clean" },
 ];
 
-/** The places that speak of a topic. */
-export const placesOf = (topic: TopicId): readonly PlaceId[] => TOPICS.find(({ id }) => id === topic)?.places ?? [];
+const isOfTopic = ({ places, figure }: Topic, { place, text }: Pick<Said, "place" | "text">): boolean => places.includes(place) || (figure !== undefined && text.includes(`{${figure}}`));
+/** Whether a paragraph speaks of a topic: at one of its places, or by its figure at another. */
+export const speaksOf = (id: TopicId, p: Pick<Said, "place" | "text">): boolean => TOPICS.some((topic) => topic.id === id && isOfTopic(topic, p));
 
 /** Paragraphs that say no more than that we cannot tell yet: nothing of them can be taken back. */
 const TELLS_NOTHING_YET: readonly string[] = [
@@ -41,8 +44,7 @@ function filledIn({ text, said }: Said, slot: SlotName): string | null {
   return new RegExp(`^${pattern.join("")}$`, "s").exec(said)?.[1] ?? null;
 }
 /** What a paragraph judges, as it was said; null where it has none of those figures. */
-function judged(p: Said): string | null {
-  const slot = JUDGED[p.place];
+function judged(p: Said, slot = JUDGED[p.place]): string | null {
   return slot ? filledIn(p, slot) : null;
 }
 
@@ -63,26 +65,40 @@ export function isSameJudgement({ used, besideEvidence }: Piece, { paragraphs }:
 }
 
 /**
- * How one topic of one rug moved: it reads otherwise, nothing is said of it any more, or nothing yet (`waits`, by place); null where it stands
- * as it was told, or nothing was told.
+ * How one topic of one rug moved: it reads otherwise, nothing is said of it any more and it is no longer so, or nothing yet (`waits`, by
+ * place); null where it stands as it was told, in whichever place, or nothing was told.
  */
-function movedOf(all: readonly Said[], now: readonly Piece[], { isNew, waits }: Compare): keyof Moved | null {
+function movedOf({ figure }: Topic, { all, now }: { all: readonly SaidParagraph[]; now: readonly Piece[] }, { isNew, waits, readsToday }: Compare): keyof Moved | null {
   const told = all.filter((t) => !waits(t));
   if (told.length === 0) return all.length > 0 ? "waits" : null;
-  if (now.length === 0) return "gone";
-  const isSaidToday = (t: Said) => now.some(({ used }) => used.id === t.id || used.said === t.said || isDryNow(t, used) || (judged(t) !== null && judged(t) === judged(used)));
-  return now.some(isNew) || !told.every(isSaidToday) ? "changed" : null;
+  const isSame = (a: Said, b: Said) => judged(a, figure) !== null && judged(a, figure) === judged(b, figure);
+  const isSoToday = (t: SaidParagraph) => {
+    const slot = figure ?? JUDGED[t.place];
+    return slot !== undefined && judged(t, slot) !== null && judged(t, slot) === readsToday({ ...t, text: `{${slot}}` });
+  };
+  if (now.length === 0) return told.every(isSoToday) ? null : "gone";
+  const isSaidToday = (t: Said) => now.some(({ used }) => used.id === t.id || used.said === t.said || isDryNow(t, used) || isSame(t, used));
+  const isNewOf = (p: Piece) => (figure && judged(p.used, figure) !== null ? !told.some((t) => isSame(t, p.used)) : isNew(p));
+  return now.some(isNewOf) || !told.every(isSaidToday) ? "changed" : null;
 }
 
-/** `isNew`: whether a piece was not told yet. `waits`: whether nothing is said there before we know whether the rug is wet. */
-interface Compare { readonly isNew: (piece: Piece) => boolean; readonly waits: (told: Pick<Said, "rug" | "place">) => boolean }
+/**
+ * `isNew`: whether a piece was not told yet. `waits`: whether nothing is said there before we know whether the rug is wet. `readsToday`: what the
+ * text of a paragraph that was told would say now; null where nothing of the kind is said of its rug.
+ */
+interface Compare {
+  readonly isNew: (piece: Piece) => boolean;
+  readonly waits: (told: Pick<Said, "rug" | "place">) => boolean;
+  readonly readsToday: (told: SaidParagraph) => string | null;
+}
 
 /** What the last letter said that no longer stands, rug by rug. */
 export function movedSince(pieces: readonly Piece[], { paragraphs }: Told, compare: Compare): { rug: number; topic: TopicId; how: keyof Moved }[] {
   const rugs = [...new Set(pieces.flatMap(({ rug }) => (rug === null ? [] : [rug])))];
-  return rugs.flatMap((rug) => TOPICS.flatMap(({ id, places }) => {
-    const of = (p: Pick<Said, "rug" | "place">) => p.rug === rug && places.includes(p.place);
-    const how = movedOf(paragraphs.filter((p) => of(p) && p.said !== null && !TELLS_NOTHING_YET.includes(p.id)), pieces.filter((p) => of(p.used)), compare);
-    return how ? [{ rug, topic: id, how }] : [];
+  return rugs.flatMap((rug) => TOPICS.flatMap((topic) => {
+    const of = (p: Said) => p.rug === rug && isOfTopic(topic, p);
+    const all = paragraphs.filter((p) => of(p) && p.said !== null && !TELLS_NOTHING_YET.includes(p.id));
+    const how = movedOf(topic, { all, now: pieces.filter((p) => of(p.used)) }, compare);
+    return how ? [{ rug, topic: topic.id, how }] : [];
   }));
 }

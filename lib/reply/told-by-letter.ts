@@ -54,7 +54,7 @@ const DAYS: readonly UrgencyLevel[] = ["two-days", "a-week"];
 const isUnhurried = (a: Assessment, facts: Facts, isTrade: boolean): boolean => DAYS.includes(a.urgency.level) && a.firstAid === null && !isTrade && standsIn("haste", facts) === undefined;
 
 /** What comes before anything is said of it; null where nothing does. */
-const heldBackBy = ({ answers, wetByWords }: RugForDraft): ToldByLetter["isHeldBack"] => (wetByWords ? "wet" : answers.incidents?.includes("flood") ? "flood" : null);
+export const heldBackBy = ({ answers, wetByWords }: RugForDraft): ToldByLetter["isHeldBack"] => (wetByWords ? "wet" : answers.incidents?.includes("flood") ? "flood" : null);
 const OPEN = { wet: "open until we know whether it is wet", flood: "open until the flood firm has seen it", "flood-seen": "open after flood or waste water" } as const;
 const heldBack = (rug: RugForDraft): string | null => { const by = heldBackBy(rug); return by && OPEN[by === "flood" && rug.inspection ? "flood-seen" : by]; };
 const onceTreated = ({ assessment: a }: RugForDraft): string | null => { const first = treatedFirst(likelyMechanisms(a)); return first && ONCE_TREATED[first]; };

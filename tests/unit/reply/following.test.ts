@@ -14,12 +14,12 @@ import { checkLetter, checkSentences, knownOf, WORDS_AND_PHOTOS } from "../../..
 import { anyInput } from "./any-input";
 import { CASES } from "./cases";
 import type { RugAnswers } from "../../../lib/trade/questions";
-import type { Assessment } from "../../../lib/triage/assessment";
+import type { Assessment, Range } from "../../../lib/triage/assessment";
 import { findingsFromAnswers } from "../../../lib/triage/findings-from-answers";
 import { readTold } from "../../../lib/triage/told";
 import { needsFirstAid } from "../../../lib/triage/urgency";
 import { wordsIn } from "../../../lib/words/words";
-import { FIRST_AID_SAID, inputOf, range, type Sketch } from "./make";
+import { action, FIRST_AID_SAID, inputOf, range, worthless, type Sketch } from "./make";
 
 const MESSAGE: Came = { message: true, answers: false, photos: 0, tested: false };
 const toldBy = ({ text, paragraphs, leftOut }: ComposedDraft): Told => ({ text, paragraphs: [...paragraphs, ...leftOut] });
@@ -294,6 +294,32 @@ describe("composeFollowing", () => {
       for (const { text } of [composeFollowing(b, { told: toldBy(composeDraft(b)), came: MESSAGE })]) expect(text).not.toMatch(/our answer has changed|can say more|replaces|no longer holds|Going by/);
     }), { numRuns: 500 });
   }, 240_000);
+});
+
+describe("what a following letter takes back of a price", () => {
+  const rug = (id: "quote-with-limits" | "advise-claim-or-replacement", rest: Partial<Assessment> = {}) => worthless({ advice: action(id), beyondRepair: 0.5, ...rest }, "food-old");
+  const costing = (clean: Range | null) => ({ money: { currency: "GBP" as const, clean, cutDown: null, replace: null, valueToday: range(80, 150, 220) } });
+  const next = (before: typeof first, after: typeof first) => composeFollowing(after, { told: toldBy(composeDraft(before)), came: { ...MESSAGE, answers: true } }).text;
+  const COSTS = /(?:no longer holds|replaces)/;
+  const since = (text: string) => text.split("\n\n").filter((block) => COSTS.test(block) && block.includes("what cleaning costs"));
+
+  it("is nothing where it is the same and its paragraph alone left", () => {
+    expect(composeDraft(rug("quote-with-limits")).text).toContain("£150 to £250");
+    expect(composeDraft(rug("advise-claim-or-replacement")).paragraphs.map((p) => p.place)).not.toContain("price");
+    expect(since(next(rug("quote-with-limits"), rug("advise-claim-or-replacement")))).toEqual([]);
+    const beyond = { by: "Ivo Castellane", on: "24 November 2026", isBeyondRepair: true };
+    expect(since(next(rug("quote-with-limits"), { ...rug("quote-with-limits"), assessments: rug("quote-with-limits").assessments.map((r) => ({ ...r, inspection: beyond })) }))).toEqual([]);
+  });
+  it("is replaced where another sentence tells another one, though no more of its worth has changed", () => {
+    const text = next(rug("quote-with-limits"), rug("advise-claim-or-replacement", costing(range(300, 400, 500))));
+    expect(since(text)).toEqual([expect.stringMatching(/replaces what we wrote before about [^.]*what cleaning costs/)]);
+    expect(text).toContain("£300 to £500");
+  });
+  it("is all of it where it is not known any more, or a flood comes first", () => {
+    expect(since(next(rug("quote-with-limits"), rug("advise-claim-or-replacement", costing(null))))).toEqual([expect.stringMatching(/what cleaning costs no longer holds/)]);
+    const flooded = { ...rug("quote-with-limits"), assessments: rug("quote-with-limits").assessments.map((r) => ({ ...r, answers: { incidents: ["flood" as const] } })) };
+    expect(since(next(rug("quote-with-limits"), flooded))).toEqual([expect.stringMatching(/what cleaning costs no longer holds/)]);
+  });
 });
 
 describe("openPlaces", () => {
