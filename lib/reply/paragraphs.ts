@@ -35,7 +35,7 @@ export const PLACES: readonly Place[] = [
   { id: "first-aid-list", name: "Where the whole first aid stands", of: "letter", take: 1, joins: false, spare: { rank: 1, from: 0 } },
   { id: "thanks", name: "Thanks, in a letter that follows", of: "letter", take: 1, joins: false, follows: true },
   { id: "trade-call", name: "To another cleaner", of: "letter", take: 1, joins: false },
-  { id: "since", name: "What changed, in a letter that follows", of: "letter", take: 4, joins: true, follows: true },
+  { id: "since", name: "What changed, in a letter that follows", of: "letter", take: 4, joins: false, follows: true },
   { id: "in-short", name: "The answer of each of several rugs, in short", of: "rug", take: 1, joins: true, ahead: true, when: { is: { rugs: ["several"] } } },
   { id: "shared-first", name: "Heading of what several rugs have in common, before each of them", of: "letter", take: 1, joins: false, leads: true },
   { id: "heading", name: "Heading of one of several rugs", of: "rug", take: 1, joins: false },

@@ -83,7 +83,7 @@ describe("a letter about a rug that somebody here has inspected", () => {
     const first = composeDraft(asked);
     const told = { text: first.text, paragraphs: [...first.paragraphs, ...first.leftOut] };
     const { text } = composeFollowing(inspected(asked, NOT_BEYOND), { told, came: { message: false, answers: false, photos: 0, tested: false } });
-    expect(text).toMatch(/Since Ivo Castellane’s inspection on 24 November 2026, our answer has changed\. This replaces what we wrote before about [^.]*whether[^.]*\./);
+    expect(text).toMatch(/^Since Ivo Castellane’s inspection on 24 November 2026, our answer has changed\. This replaces what we wrote before about [^.]*whether[^.]*\.$/m);
     expect(text).toContain("Ivo Castellane, who inspected it on 24 November 2026, does not judge it beyond economic repair.");
   });
   it("names in a letter that follows the inspection of the one of several that was inspected, once, and as more to say where nothing was said of worth", () => {
