@@ -75,12 +75,16 @@ function toldAid({ paragraphs }: Told, { assessments, workshop }: DraftInput): b
   const gas = assessments.some((rug) => isGasTold(rug.answers)) ? gasIn(wordsOf(workshop), workshop.emergencyNumber) : "";
   return paragraphs.some((p) => p.place === "first-aid" && p.stands && (gas === "" || p.said?.includes(gas)));
 }
+/** They wrote in words of their own, which only a person can answer. */
+const haveWritten = ({ message, words = [] }: Came): boolean => message || words.length > 0;
+/** They sent something, which a person may want to answer where it is all told once more. */
+const haveSent = (came: Came): boolean => haveWritten(came) || came.answers || came.photos > 0;
 /** These speak of a change, and a letter that is whole changes nothing: it is read by itself. */
 const OF_CHANGES: readonly PlaceId[] = ["since"];
 
 /**
- * The whole letter once more, for somebody who has had one: thanks for what came, no first aid that they were told, and a place for the
- * answer that only a person can write.
+ * The whole letter once more, for somebody who has had one: thanks for what came, no first aid that they were told, and where
+ * they sent anything a place for the answer that only a person can write.
  * @throws Error where there is no rug to write about.
  */
 export const composeWholeAgain = (asked: DraftInput, { told, came }: Since): ComposedDraft => inToneThatFits(asked, (input) => {
@@ -88,12 +92,12 @@ export const composeWholeAgain = (asked: DraftInput, { told, came }: Since): Com
   const whole = pieces.filter((p) => !OF_CHANGES.includes(p.place.id));
   const standing = shortEnough(whole, input.assessments.length, leads);
   const laid = saidOnce(standing, leads);
-  return { subject, text: blocks(withAnswerPlace(laid.lines)), ...partedBy(whole, standing, { laid, isNew: newBeside(saidOf(told), readsToday) }) };
+  return { subject, text: blocks(haveSent(came) ? withAnswerPlace(laid.lines) : laid.lines), ...partedBy(whole, standing, { laid, isNew: newBeside(saidOf(told), readsToday) }) };
 });
 
 /**
- * The letter that follows one that was sent: thanks for what came, a place for the answer that only a person can write, what of the last
- * letter no longer holds, what we think now of that, and the closing. The same input gives the same letter.
+ * The letter that follows one that was sent: thanks for what came, where they wrote a place for the answer that only a person can write, what of the
+ * last letter no longer holds, what we think now of that, and the closing. The same input gives the same letter.
  * @throws Error where there is no rug to write about.
  */
 export function composeFollowing(input: DraftInput, { told, came: since }: Since): ComposedDraft {
@@ -110,5 +114,5 @@ export function composeFollowing(input: DraftInput, { told, came: since }: Since
   const isAsked = answersIn(since.words ?? []);
   const standing = shortEnough(standingOf(pieces, { isNew, isNews, isAnswer: ({ used }) => isAsked(used) }, moved), input.assessments.length, leads);
   const laid = saidOnce(joined(pieces, standing), leads);
-  return { subject, text: blocks(withAnswerPlace(laid.lines)), ...partedBy(pieces, standing, { laid, isNew }) };
+  return { subject, text: blocks(haveWritten(since) ? withAnswerPlace(laid.lines) : laid.lines), ...partedBy(pieces, standing, { laid, isNew }) };
 }

@@ -38,7 +38,15 @@ describe("composeFollowing", () => {
     expect(thanks({ photos: 1 })).toBe("Thank you for the new photo.");
     expect(thanks({ message: true, times: 3 })).toBe("Thank you for your messages.");
     expect(thanks({ message: true, answers: true, photos: 2 })).toBe("Thank you for your message, your answers and the new photos.");
-    expect(thanks({})).toBe(ANSWER_HERE);
+    expect(thanks({})).toMatch(/^With kind regards,/);
+  });
+
+  it("leaves an answer open where they wrote, in whichever way it is known, and not for answers, photos or nothing at all; the whole letter does for whatever they sent", () => {
+    const since = (came: Partial<Came>) => ({ told: toldBy(composeDraft(first)), came: { ...MESSAGE, message: false, ...came } });
+    const open = (came: Partial<Came>) => [composeFollowing, composeWholeAgain].map((compose) => openPlaces(compose(first, since(came)).text).length);
+    expect([open({ message: true }), open({ words: ["Do you collect?"] })]).toEqual([[1, 1], [1, 1]]);
+    expect([open({ answers: true }), open({ photos: 1 })]).toEqual([[0, 1], [0, 1]]);
+    expect([open({}), open({ words: [], tested: true })]).toEqual([[0, 0], [0, 0]]);
   });
 
   it("says a price that moved as a change, and nothing else again", () => {
