@@ -19,11 +19,12 @@ const BREATHS: readonly { readonly of: readonly PlaceId[]; readonly limits: read
   { of: ["fibre"], limits: ["evidence"] },
   { of: ["outlook"], limits: ["soil", "evidence", "care", "refuse", "worse"] },
   { of: ["evidence"], limits: ["fibre"] },
+  { of: ["paid"], limits: ["fibre", "evidence"] },
   { of: ["care"], limits: ["back-first", "refuse", "worse"] },
   { of: ["beyond", "repair"], limits: ["beyond", "repair"] },
 ];
-/** Paragraphs that lean on what stands in another place of their rug ("all the same" on a doubt of its worth, or on little that comes back): they never stand without it. */
-const LEANS_ON: Readonly<Record<string, PlaceId>> = { "care-doubtful": "worth", "care-doubtful-wet": "worth", "care-little": "outlook", "care-little-wet": "outlook" };
+/** Paragraphs that lean on what stands in another place of their rug ("all the same" on a doubt of its worth, or on little that comes back, "which" on what it may be): they never stand without it. */
+const LEANS_ON: Readonly<Record<string, PlaceId>> = { "care-doubtful": "worth", "care-doubtful-wet": "worth", "care-little": "outlook", "care-little-wet": "outlook", "outlook-open": "fibre" };
 /** Beside these, a change of what is said of a rug is a change of the answer. */
 const NO_ANSWER: readonly PlaceId[] = ["heading", "asks"];
 

@@ -330,6 +330,28 @@ describe("what a following letter takes back of a price", () => {
   });
 });
 
+describe("what leans on the fibre in a following letter", () => {
+  const open = (rest: Partial<Assessment>, more: Sketch["evidence"] = []) => inputOf({
+    sketch: { fibres: { viscose: 0.5, wool: 0.4 }, words: "about as likely as not", evidence: [{ what: "touch", value: "cool-slippery", strength: "told" }, ...more], mechanisms: { "food-old": 0.8 }, rest: { improvement: range(20, 40, 60), ...rest } },
+    answers: { sellerSaid: "silk" }, enquiry: { reason: "stain" },
+  });
+  const next = (after: typeof first, told: Told) => composeFollowing(after, { told, came: MESSAGE });
+
+  it("stands beside it: “until we know which” where only how much comes back moved", () => {
+    const { text, paragraphs } = next(open({ improvement: range(5, 20, 40) }), toldBy(composeDraft(open({}))));
+    expect(paragraphs.map((p) => p.place)).toEqual(expect.arrayContaining(["fibre", "evidence"]));
+    expect(text).toMatch(/what your grey rug is made of[^\n]* Until we know which,|whether your grey rug is silk[^\n]* Until we know which,/);
+  });
+  it("stands beside it: what was paid, where nothing else is new", () => {
+    const price = { what: "price-per-m2", value: { amount: 25, priceTotal: 25, currency: "GBP", year: 2024, place: null }, strength: "told" as const };
+    const rug = open({}, [price]);
+    const before = toldBy(composeDraft(rug));
+    expect(before.paragraphs.map((p) => p.place)).toContain("paid");
+    const { paragraphs } = next(rug, { text: "", paragraphs: before.paragraphs.filter((p) => p.place !== "paid") });
+    expect(paragraphs.map((p) => p.place)).toEqual(["greeting", "thanks", "fibre", "evidence", "paid", "signature"]);
+  });
+});
+
 describe("openPlaces", () => {
   it("are whatever stands in braces on one line", () => {
     expect(openPlaces("Dear Ana,\n{Your answer} and {telephone}.")).toEqual(["{Your answer}", "{telephone}"]);
