@@ -333,7 +333,7 @@ describe("what a following letter takes back of a price", () => {
 describe("what leans on the fibre in a following letter", () => {
   const open = (rest: Partial<Assessment>, more: Sketch["evidence"] = []) => inputOf({
     sketch: { fibres: { viscose: 0.5, wool: 0.4 }, words: "about as likely as not", evidence: [{ what: "touch", value: "cool-slippery", strength: "told" }, ...more], mechanisms: { "food-old": 0.8 }, rest: { improvement: range(20, 40, 60), ...rest } },
-    answers: { sellerSaid: "silk" }, enquiry: { reason: "stain" },
+    answers: { sellerSaid: "silk" }, enquiry: { reason: "older-trouble" },
   });
   const next = (after: typeof first, told: Told) => composeFollowing(after, { told, came: MESSAGE });
 
