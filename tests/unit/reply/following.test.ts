@@ -333,7 +333,7 @@ describe("what a following letter takes back of a price", () => {
 describe("what leans on the fibre in a following letter", () => {
   const open = (rest: Partial<Assessment>, more: Sketch["evidence"] = []) => inputOf({
     sketch: { fibres: { viscose: 0.5, wool: 0.4 }, words: "about as likely as not", evidence: [{ what: "touch", value: "cool-slippery", strength: "told" }, ...more], mechanisms: { "food-old": 0.8 }, rest: { improvement: range(20, 40, 60), ...rest } },
-    answers: { sellerSaid: "silk" }, enquiry: { reason: "older-trouble" },
+    answers: { sellerSaid: "silk" },
   });
   const next = (after: typeof first, told: Told) => composeFollowing(after, { told, came: MESSAGE });
 
@@ -348,7 +348,7 @@ describe("what leans on the fibre in a following letter", () => {
     const before = toldBy(composeDraft(rug));
     expect(before.paragraphs.map((p) => p.place)).toContain("paid");
     const { paragraphs } = next(rug, { text: "", paragraphs: before.paragraphs.filter((p) => p.place !== "paid") });
-    expect(paragraphs.map((p) => p.place)).toEqual(["greeting", "thanks", "fibre", "evidence", "paid", "signature"]);
+    expect(paragraphs.map((p) => p.place)).toEqual(["greeting", "thanks", "since", "fibre", "evidence", "paid", "signature"]);
   });
 });
 
