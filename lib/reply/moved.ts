@@ -13,7 +13,7 @@ export const TOPICS: readonly Topic[] = [
   { id: "worth", places: ["worth", "beyond"] },
   { id: "repair", places: ["cut-down", "repair"] },
   { id: "life", places: ["life"] },
-  { id: "cause", places: ["safety", "cause"] },
+  { id: "cause", places: ["cause"] },
   { id: "care", places: ["care", "back-first", "dye-test", "refuse", "worse"] },
   { id: "price", places: ["price"], figure: "clean" },
 ];
@@ -50,12 +50,14 @@ function judged(p: Said, slot = JUDGED[p.place]): string | null {
 
 /** Paragraphs that offer the ways of cleaning which they name, at once or for when it needs it, and those that advise against it. */
 const OFFERS = ["care", "care-later", "care-unasked"], ADVISES_AGAINST = ["care-reluctant", "care-repair", "care-doubtful", "care-little"];
-/** Ways of cleaning as they are told of a wet rug, and which say the same of it once it is dry: "once it is dry" is moot then, and no change. */
+/** Ways of cleaning, and a dye that has run, as they are told of a wet rug, and which say the same of it once it is dry: "once it is dry" is moot then, and no change. */
 export const ONCE_DRY: Readonly<Record<string, readonly string[]>> = {
   "care-wet": OFFERS, "care-later-wet": OFFERS, "care-trade-wet": ["care-trade"],
   "care-reluctant-wet": ADVISES_AGAINST, "care-repair-wet": ADVISES_AGAINST, "care-doubtful-wet": ADVISES_AGAINST, "care-little-wet": ADVISES_AGAINST,
+  "cause-dye-bleed-wet": ["cause-dye-bleed"],
 };
-const isDryNow = (told: Said, now: Said): boolean => ONCE_DRY[told.id]?.includes(now.id) === true && filledIn(told, "methods") === filledIn(now, "methods");
+const SAME_ONCE_DRY: readonly SlotName[] = ["methods", "chance"];
+const isDryNow = (told: Said, now: Said): boolean => ONCE_DRY[told.id]?.includes(now.id) === true && SAME_ONCE_DRY.every((slot) => filledIn(told, slot) === filledIn(now, slot));
 
 /** Whether a judgement was told already, by other evidence, in other words, or of the rug while it was wet. */
 export function isSameJudgement({ used, besideEvidence }: Piece, { paragraphs }: Told): boolean {

@@ -6,7 +6,7 @@ import { PARAGRAPHS } from "../../../lib/reply/paragraphs";
 import type { DraftInput } from "../../../lib/reply/pieces";
 import type { MethodId, Verdict } from "../../../lib/triage/assessment";
 import type { Sketch } from "./make";
-import { action, inputOf, range, WOOL_METHODS } from "./make";
+import { action, FIRST_AID_SAID, inputOf, range, WOOL_METHODS } from "./make";
 
 const WOOL: Sketch = {
   fibres: { wool: 0.9 }, evidence: [{ what: "touch", value: "warm-springy", strength: "told" }], mechanisms: { "food-old": 0.8 }, methods: WOOL_METHODS,
@@ -32,10 +32,23 @@ describe("a following letter, once what was damp is dry", () => {
   it("says of a rug that was dry and is damp now that it dries first", () => {
     expect(following(rug("no"), rug("damp"))).toMatch(/Once it is dry, we would clean it/);
   });
-  it("knows each way of cleaning that is told of a wet rug, and nothing that is no paragraph", () => {
+  it("knows each way of cleaning that is told of a wet rug, and nothing that is no paragraph of the same place", () => {
+    const placeOf = (id: string) => PARAGRAPHS.find((p) => p.id === id)?.place;
     const told = PARAGRAPHS.filter(({ place, text }) => place === "care" && /\bit is dry\b/.test(text)).map(({ id }) => id);
-    expect(Object.keys(ONCE_DRY).sort()).toEqual(told.sort());
-    for (const id of Object.values(ONCE_DRY).flat()) expect(PARAGRAPHS.find((p) => p.id === id)?.place).toBe("care");
+    expect(Object.keys(ONCE_DRY).filter((id) => placeOf(id) === "care").sort()).toEqual(told.sort());
+    for (const [wet, dry] of Object.entries(ONCE_DRY)) expect([...new Set(dry.map(placeOf))]).toEqual([placeOf(wet)]);
+  });
+  it("says nothing of a change of what happened where a dye has run as likely as before, and does where that is likelier", () => {
+    const ran = (wetNow: "damp" | "no", chance: number) => inputOf({ sketch: { ...WOOL, mechanisms: { "dye-bleed": chance } }, enquiry: { wetNow } });
+    expect(composeDraft(ran("damp", 0.8)).text).toMatch(/While the rug is wet the dye may run on/);
+    expect(following(ran("damp", 0.8), ran("no", 0.8))).not.toMatch(/has changed|replaces|can say more|a dye has run/);
+    expect(following(ran("damp", 0.8), ran("no", 0.95))).toMatch(/replaces what we wrote before about what has happened to it[^]*a dye has run/);
+  });
+  it("says what nobody may touch as no change where first aid said it before", () => {
+    const flooded = (firstAid: typeof FIRST_AID_SAID | null) => inputOf({ sketch: { ...WOOL, rest: { ...WOOL.rest, firstAid } }, answers: { incidents: ["flood"] }, enquiry: { wetNow: firstAid ? "damp" : "no" } });
+    const text = following(flooded(FIRST_AID_SAID), flooded(null));
+    expect(text).toMatch(/let nobody touch the rug/);
+    expect(text).not.toMatch(/has changed|replaces|can say more/);
   });
 });
 
