@@ -4,8 +4,9 @@ import { isTold, type Told } from "./changes";
 import { inToneThatFits, partedBy, shortEnough, type ComposedDraft } from "./draft";
 import type { Came, Moved } from "./facts";
 import { isGasTold } from "./happened";
-import { isJudged, isSameJudgement, movedSince, speaksOf, tellsNothingYet, TOPICS } from "./moved";
+import { costSaid, isJudged, isSameJudgement, isYearsUntold, movedSince, speaksOf, tellsNothingYet, TOPICS } from "./moved";
 import type { PlaceId } from "./paragraphs/row";
+import { joinedParts } from "./parts";
 import { blocks, piecesOf, type DraftInput, type Piece, type Pieces } from "./pieces";
 import { answersIn } from "./questions-asked";
 import { saidOnce } from "./said-once";
@@ -46,7 +47,7 @@ const isReplaced = (p: Piece, moved: AllMoved): boolean => moved.some(({ rug, to
 
 /** Which pieces stand in a letter to somebody who was told all the others. */
 function standingOf(pieces: readonly Piece[], { isNew, isNews, isAnswer }: NewOf, moved: AllMoved): Piece[] {
-  const changed = pieces.filter((p) => (isNew(p) || isReplaced(p, moved) || isAnswer(p)) && !ALWAYS.includes(p.place.id) && !p.place.follows);
+  const changed = pieces.filter((p) => ((isNew(p) && !isYearsUntold(p)) || isReplaced(p, moved) || isAnswer(p)) && !ALWAYS.includes(p.place.id) && !p.place.follows);
   const isChanged = (rug: number | null, places: readonly PlaceId[]) => changed.some((p) => p.rug === rug && places.includes(p.place.id));
   const isThere = (p: Piece): boolean => ALWAYS.includes(p.place.id) || changed.includes(p) || BREATHS.some(({ of, limits }) => limits.includes(p.place.id) && isChanged(p.rug, of));
   const leaning = pieces.filter((p) => Object.hasOwn(LEANS_ON, p.used.id) && isThere(p));
@@ -57,6 +58,15 @@ function standingOf(pieces: readonly Piece[], { isNew, isNews, isAnswer }: NewOf
     if (p.place.id === "heading") return pieces.some((o) => o.rug === p.rug && isOfRug(o) && stands(o));
     return stands(p);
   });
+}
+
+/** What cleaning costs is said once of a rug: beside a sentence on its worth that tells it, the price keeps what else it says; null where that is nothing. */
+function besideCost(p: Piece, standing: readonly Piece[]): Piece | null {
+  const cost = p.place.id === "price" ? costSaid(p.used) : null;
+  if (cost === null || !standing.some((o) => o.place !== p.place && o.rug === p.rug && costSaid(o.used) === cost)) return p;
+  const parts = p.parts.filter(({ text }) => !text.includes(cost));
+  const text = joinedParts(parts);
+  return parts.length > 0 ? { ...p, parts, text, used: { ...p.used, here: text } } : null;
 }
 
 /** A piece joins the one before it where that one stands too, or where what is left out between them belongs into the same block. */
@@ -103,7 +113,10 @@ export const composeWholeAgain = (asked: DraftInput, { told, came }: Since): Com
  */
 export function composeFollowing(input: DraftInput, { told, came: since }: Since): ComposedDraft {
   const came = { ...since, aidTold: toldAid(told, input) };
-  const { readsToday, waits, pieces: unmoved } = piecesOf(input, came);
+  const { readsToday, waits, pieces: unjudged } = piecesOf(input, came);
+  // Of what was found beyond economic repair nobody waits for the years.
+  const isFitting = (p: Piece) => !isYearsUntold(p) || p.rug === null || !input.assessments[p.rug]?.inspection?.isBeyondRepair;
+  const unmoved = unjudged.filter(isFitting);
   const said = saidOf(told);
   const [isNew, isNews] = [newBeside(said, readsToday), newBeside(told, readsToday)];
   const isFlooded = (rug: number | null) => { const of = input.assessments[rug ?? -1]; return of !== undefined && heldBackBy(of) === "flood"; };
@@ -111,9 +124,10 @@ export function composeFollowing(input: DraftInput, { told, came: since }: Since
   const of = (how: keyof Moved) => TOPICS.map(({ id }) => id).filter((id) => moved.some((m) => m.how === how && m.topic === id));
   const inspected = unmoved.find((p) => p.place.id === "worth" && p.rug !== null && input.assessments[p.rug]?.inspection && isNews(p))?.rug ?? undefined;
   const { subject, pieces: all, ...leads } = piecesOf(input, { ...came, ...(inspected === undefined ? {} : { inspected }), moved: { changed: of("changed"), gone: of("gone"), waits: of("waits") } });
-  const pieces = all.map((p) => (isReplaced(p, moved) ? { ...p, spare: null } : p));
+  const pieces = all.filter(isFitting).map((p) => (isReplaced(p, moved) ? { ...p, spare: null } : p));
   const isAsked = answersIn(since.words ?? []);
-  const standing = shortEnough(standingOf(pieces, { isNew, isNews, isAnswer: ({ used }) => isAsked(used) }, moved), input.assessments.length, leads);
-  const laid = saidOnce(joined(pieces, standing), leads);
-  return { subject, text: blocks(haveWritten(since) ? withAnswerPlace(laid.lines) : laid.lines), ...partedBy(pieces, standing, { laid, isNew }) };
+  const calledFor = standingOf(pieces, { isNew, isNews, isAnswer: ({ used }) => isAsked(used) }, moved);
+  const standing = shortEnough(calledFor.filter((p) => besideCost(p, calledFor) !== null), input.assessments.length, leads);
+  const laid = saidOnce(joined(pieces, standing).flatMap((p) => besideCost(p, standing) ?? []), leads);
+  return { subject, text: blocks(haveWritten(since) ? withAnswerPlace(laid.lines) : laid.lines), ...partedBy(pieces, standing, { laid, isNew: (p) => isNew(p) && !isYearsUntold(p) && besideCost(p, calledFor) !== null }) };
 }

@@ -30,6 +30,10 @@ const TELLS_NOTHING_YET: readonly string[] = [
 
 type Judging = Pick<Piece, "place" | "used">;
 export const tellsNothingYet = ({ used }: Judging): boolean => TELLS_NOTHING_YET.includes(used.id);
+/** Whether a piece says of the years left no more than that we cannot tell them: news to nobody, but in place of a number. */
+export const isYearsUntold = (p: Judging): boolean => p.place.id === "life" && tellsNothingYet(p);
+/** What a paragraph says that cleaning costs, as it was said; null where it says nothing of it. */
+export const costSaid = (p: Said): string | null => filledIn(p, "clean");
 /** Whether a piece judges something of a rug: not where it says that we cannot tell yet, nor where it limits, asks or advises. */
 export const isJudged = (p: Judging): boolean => TOPICS.some(({ places }) => places.includes(p.place.id)) && !tellsNothingYet(p);
 

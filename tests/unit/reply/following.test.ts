@@ -352,6 +352,30 @@ describe("what leans on the fibre in a following letter", () => {
   });
 });
 
+describe("what a following letter says once, or not at all", () => {
+  const seen = (input: typeof first, isBeyondRepair: boolean) => ({ ...input, assessments: input.assessments.map((r) => ({ ...r, inspection: { by: "Ivo Castellane", on: "24 November 2026", isBeyondRepair } })) });
+  const next = (before: typeof first, after: typeof first) => composeFollowing(after, { told: toldBy(composeDraft(before)), came: { ...MESSAGE, message: false } });
+
+  it("is what cleaning costs: beside a sentence on the worth that tells it, the price keeps its limits", () => {
+    const { text, paragraphs } = next(worthless(), seen(worthless(), false));
+    expect(text.match(/£150 to £250/g)).toHaveLength(1);
+    expect(text).toMatch(/At about £150 to £250, cleaning may still cost more[^]* The price is an estimate; we agree price and limits with you before we begin\./);
+    expect(paragraphs.filter((p) => p.place === "price")).toEqual([expect.objectContaining({ said: expect.stringContaining("£150") as string, here: "The price is an estimate; we agree price and limits with you before we begin." })]);
+    const dear = { money: { currency: "GBP" as const, clean: range(150, 200, 250), cutDown: null, replace: null, valueToday: range(800, 900, 1000) } };
+    expect(next(worthless(dear), seen(worthless(dear), false)).text).toMatch(/Cleaning would cost about £150 to £250\. The price/);
+  });
+  it("is that no number of years can be given: in place of one that was, and of nothing else nor beyond repair", () => {
+    const years = (lifeYears: Range | null) => worthless({ lifeYears, beyondRepair: 0.1, advice: action("quote-with-limits"), money: null });
+    const [none, some, wide] = [years(null), years(range(4, 8, 16)), years(range(0.5, 6, 40))];
+    const UNTOLD = /How many years it has left we cannot tell/;
+    expect(next(none, wide).text).not.toMatch(UNTOLD);
+    expect(next(some, wide).text).toMatch(/replaces what we wrote before about how long it may serve[^]*How many years it has left we cannot tell/);
+    const beyond = next(some, seen(wide, true)).text;
+    expect(beyond).not.toMatch(UNTOLD);
+    expect(beyond).toMatch(/how long it may serve[^.]* no longer holds/);
+  });
+});
+
 describe("openPlaces", () => {
   it("are whatever stands in braces on one line", () => {
     expect(openPlaces("Dear Ana,\n{Your answer} and {telephone}.")).toEqual(["{Your answer}", "{telephone}"]);
