@@ -23,7 +23,7 @@ const IS_OPEN: Partial<Record<ActionId, string>> = {
   "advise-claim-or-replacement": "Whether cleaning would be worth its cost is open from here: no money should be spent on it unseen.",
 };
 const NOT_CUT_DOWN = "By its judgement alone we would propose cutting it down; somebody here decided otherwise on its plan.";
-const NO_TIME = "The letter sets no time: haste would gain too little.";
+const NO_TIME = { little: "The letter sets no time: haste would gain too little.", worth: "The letter sets no time: the work is likely not worth its cost.", untold: "The letter sets no time." } as const;
 const FLOODED = "Flood or waste water got into it: nobody touches it before the flood firm has seen it.";
 const FLOOD_SEEN = "Flood or waste water got into it, and that can make people ill.";
 
@@ -118,6 +118,6 @@ export function reasonOf(a: Assessment, known: Known, { isHardlyWorth, isOpen }:
   if (isFlooded && action !== "first-aid") return [...verdict, inspection ? FLOOD_SEEN : FLOODED].join(" ");
   const parts = [...REASONS[action](a, known), ...(isHardlyWorth ? against(a, known) : [])];
   const said = [...verdict, ...new Set(parts.flatMap((part) => (part ? sentence(part) : [])))];
-  const after = [(isHardlyWorth ? ONLY_INSPECTION : isOpen ? IS_OPEN[action] : null) ?? [], actionOf(a) === a.advice.action ? [] : NOT_CUT_DOWN, known.letter.setsNoTime ? NO_TIME : []].flat();
+  const after = [(isHardlyWorth ? ONLY_INSPECTION : isOpen ? IS_OPEN[action] : null) ?? [], actionOf(a) === a.advice.action ? [] : NOT_CUT_DOWN, known.letter.setsNoTime ? NO_TIME[known.letter.setsNoTime] : []].flat();
   return [...(said.length > 0 ? said : [(action === a.advice.action && a.advice.why) || ACTIONS[action].why]), ...after].join(" ");
 }

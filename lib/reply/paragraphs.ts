@@ -8,15 +8,12 @@ import { IN_SHORT } from "./paragraphs/in-short";
 import { OPENINGS } from "./paragraphs/openings";
 import { OUTLOOKS } from "./paragraphs/outlooks";
 import type { ParagraphRow, Place, PlaceId } from "./paragraphs/row";
-import { INSPECTED } from "./paragraphs/troubles";
 import { WORTH } from "./paragraphs/worth";
 
 /** They write of water that nobody has asked them about yet. */
 export const SAID_WET: Condition = { is: { has: ["said-wet"] } };
 /** Somebody with water in the house is told what to do and asked how it stands; what may come of it is for the letter after. */
 const WATER_FIRST: Condition = { not: { has: ["said-wet"] } };
-/** Who had it in hand has told them how soon. */
-const UNSEEN: Condition = { not: { has: ["said-wet"], inspection: INSPECTED } };
 /** Nobody may touch it after flood or waste water: what comes back, what it costs and how long it serves are for later. */
 const ALLOWED_TO_TOUCH: Condition = { not: { has: ["said-wet"], incidents: ["flood"] } };
 
@@ -51,7 +48,7 @@ export const PLACES: readonly Place[] = [
   { id: "safety", name: "Cautions for people", of: "rug", take: 2, joins: false },
   { id: "refer", name: "Who else should see it", of: "rug", take: 1, joins: false },
   { id: "cause", name: "What happened", of: "rug", take: 2, joins: false, likeliestFirst: true, spare: { rank: 7, from: 1 } },
-  { id: "haste", name: "How soon", of: "rug", take: 1, joins: true, when: UNSEEN },
+  { id: "haste", name: "How soon", of: "rug", take: 1, joins: true, when: WATER_FIRST },
   { id: "back-first", name: "A back of latex, before any cleaning is offered", of: "rug", take: 1, joins: false },
   { id: "care", name: "What can be done", of: "rug", take: 1, joins: false },
   { id: "dye-test", name: "The dye test", of: "rug", take: 1, joins: true },

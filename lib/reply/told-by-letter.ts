@@ -16,7 +16,7 @@ import { ONCE_TREATED, treatedFirst } from "./treated-first";
  * What a letter of this assessment says of one rug, for whoever reads the judgement beside it. `comesBackOpen` and `lifeOpen`:
  * why the letter gives no range, in a few words; null where it gives one, or there is none to give. `lifeOnce`: what has to hold before
  * the years that it gives count; null where nothing has to, or it gives none. `isHeldBack`: of gain, harm, worth and
- * years nothing of the program’s is told, since flood or waste water got into it, or before it is known whether it is wet. `isWorthTold`: the letter says of worth what there is to say. `against`: what the letter says that speaks against the work; null where it says nothing. `setsNoTime`: waiting costs something, and the letter hurries nobody all the same, since haste would gain too little. `hasClaim`: it speaks of a claim. `inspection`: what stands in place of its chance of being beyond repair. `asks`: what to ask, the
+ * years nothing of the program’s is told, since flood or waste water got into it, or before it is known whether it is wet. `isWorthTold`: the letter says of worth what there is to say. `against`: what the letter says that speaks against the work; null where it says nothing. `setsNoTime`: waiting costs something, and the letter hurries nobody all the same: haste would gain too little, or the work is likely not worth its cost, which is `untold` where the letter says nothing of worth; null too once an inspection has told them how soon. `hasClaim`: it speaks of a claim. `inspection`: what stands in place of its chance of being beyond repair. `asks`: what to ask, the
  * letter's own first ask first.
  */
 export interface ToldByLetter {
@@ -26,7 +26,7 @@ export interface ToldByLetter {
   readonly isHeldBack: "flood" | "wet" | null;
   readonly isWorthTold: boolean;
   readonly against: Against | null;
-  readonly setsNoTime: boolean;
+  readonly setsNoTime: "little" | "worth" | "untold" | null;
   readonly hasClaim: boolean;
   readonly inspection: Inspected | null;
   readonly asks: Assessment["nextQuestions"];
@@ -49,9 +49,11 @@ const tells = ({ place, slots }: Figure, facts: Facts): boolean => slots.some((s
 const AGAINST = ["worth", "beyond"] as const satisfies readonly PlaceId[];
 const againstIn = (facts: Facts): Against | null => AGAINST.flatMap((place) => standsIn(place, facts)?.against ?? [])[0] ?? null;
 
-/** Where waiting costs days, a letter to an owner says how soon, or sets no time since nothing would be gained by it. */
+/** Where waiting costs days, a letter to an owner says how soon, or sets no time since nothing would be gained by it. Who inspected it has told them. */
 const DAYS: readonly UrgencyLevel[] = ["two-days", "a-week"];
-const isUnhurried = (a: Assessment, facts: Facts, isTrade: boolean): boolean => DAYS.includes(a.urgency.level) && a.firstAid === null && !isTrade && standsIn("haste", facts) === undefined;
+const isUnhurried = ({ assessment: a, inspection }: RugForDraft, facts: Facts, isTrade: boolean): boolean => DAYS.includes(a.urgency.level) && a.firstAid === null && !isTrade && !inspection && standsIn("haste", facts) === undefined;
+/** What keeps a paragraph of haste away: by how much comes back, else by what the work is worth. */
+const whyNoTime = (facts: Facts, isWorthTold: boolean): ToldByLetter["setsNoTime"] => (facts.words.has.includes("little-hope") ? "little" : isWorthTold ? "worth" : "untold");
 
 /** What comes before anything is said of it; null where nothing does. */
 export const heldBackBy = ({ answers, wetByWords }: RugForDraft): ToldByLetter["isHeldBack"] => (wetByWords ? "wet" : answers.incidents?.includes("flood") ? "flood" : null);
@@ -71,15 +73,16 @@ const whyNoYears = (rug: RugForDraft): string =>
 export function toldByLetter(rug: RugForDraft, { enquiry, isTrade }: { enquiry: EnquiryAnswers; isTrade: boolean }): ToldByLetter {
   const a = rug.assessment;
   const facts = factsOf({ rug, enquiry, isTrade, rugs: 1, hasTelephone: true, hasName: true, hasPage: true, came: null });
+  const isWorthTold = heldBackBy(rug) === null && rug.answers.age !== "antique" && isWorthAsked(a);
   const givesLife = a.lifeYears !== null && tells(LIFE, facts);
   return {
     comesBackOpen: a.improvement && !tells(COMES_BACK, facts) ? whyNoRange(rug, a.improvement) : null,
     lifeOpen: a.lifeYears && !givesLife ? whyNoYears(rug) : null,
     lifeOnce: givesLife ? onceTreated(rug) : null,
     isHeldBack: heldBackBy(rug),
-    isWorthTold: heldBackBy(rug) === null && rug.answers.age !== "antique" && isWorthAsked(a),
+    isWorthTold,
     against: againstIn(facts),
-    setsNoTime: isUnhurried(a, facts, isTrade),
+    setsNoTime: isUnhurried(rug, facts, isTrade) ? whyNoTime(facts, isWorthTold) : null,
     hasClaim: standsIn("claim", facts) !== undefined,
     inspection: rug.inspection ?? null,
     asks: asksAtDesk(rug, likelyMechanisms(a)),

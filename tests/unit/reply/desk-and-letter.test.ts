@@ -143,6 +143,16 @@ describe("toldByLetter", () => {
     const open = (low: number, high: number) => toldOf(rugOf({ improvement: range(low, 50, high) })).comesBackOpen;
     expect([open(10, 89.9), open(10, 90)]).toEqual([null, "how much comes back cannot be told from here"]);
   });
+  it("says why a letter sets no time: how little comes back, else what the work is worth where that is told; and nothing once it was inspected", () => {
+    const soon = { urgency: { level: "two-days", why: "" } } as const;
+    const why = (beyondRepair: number, high: number, answers: RugAnswers = {}) => toldOf(rugOf({ ...soon, beyondRepair, improvement: range(2, 10, high) }, answers, { "dye-bleed": 0.9 })).setsNoTime;
+    expect([why(0.65, 25), why(0.66, 25), why(0.65, 24.9), why(0.66, 24.9)]).toEqual([null, "worth", "little", "little"]);
+    expect(why(0.66, 25, { age: "antique" })).toBe("untold");
+    for (const isBeyondRepair of [true, false]) expect(toldOf({ ...rugOf({ ...soon, improvement: range(2, 10, 24) }), inspection: { by: "Ivo Castellane", on: "24 November 2026", isBeyondRepair } }).setsNoTime).toBeNull();
+    const says = (beyondRepair: number, high: number) => headlineOf(rugOf({ ...soon, beyondRepair, improvement: range(2, 10, high) }).assessment, { letter: toldOf(rugOf({ ...soon, beyondRepair, improvement: range(2, 10, high) })), words: WORDS }).why;
+    expect(says(0.8, 60)).toMatch(/The letter sets no time: the work is likely not worth its cost\.$/);
+    expect(says(0.8, 20)).toMatch(/The letter sets no time: haste would gain too little\.$/);
+  });
   it("leaves all of it open after a flood, and while words of water are not asked about", () => {
     const judged = { improvement: range(20, 30, 40), lifeYears: range(2, 4, 6) };
     expect(toldOf(rugOf(judged))).toMatchObject({ comesBackOpen: null, lifeOpen: null, isHeldBack: null });

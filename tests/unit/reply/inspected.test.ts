@@ -63,7 +63,12 @@ describe("a letter about a rug that somebody here has inspected", () => {
     expect(faded(BEYOND)).not.toMatch(/looks and not use|keep it as it is/);
     const eaten = (inspection: Parameters<typeof inspected>[1]) => composeDraft(inspected(worthless({ beyondRepair: 0.1, advice: action("quote-with-limits"), urgency: { level: "a-week", why: "" } }, "insects"), inspection)).text;
     expect(eaten(null)).toMatch(/seen to within a week/);
-    expect(eaten(NOT_BEYOND)).not.toMatch(/seen to within/);
+    for (const inspection of [NOT_BEYOND, BEYOND]) {
+      expect(eaten(inspection)).not.toMatch(/seen to within/);
+      expect(eaten(inspection)).toContain("Whatever you decide about it, what is in it can spread and has to be treated first. This is for a pest control firm or a workshop that treats rugs for insects.");
+    }
+    expect(eaten(null)).not.toMatch(/has to be treated first/);
+    expect(faded(NOT_BEYOND)).not.toMatch(/can spread/);
   });
   it("advises no work on what was found beyond economic repair, and quotes for what was not", () => {
     const of = (id: (typeof ACTIONS)[number], inspection: Inspected) => composeDraft(inspected(worthless({ advice: action(id) }), inspection)).text;
@@ -146,6 +151,9 @@ describe("the desk, of a rug that somebody here has inspected", () => {
       expect(why).toMatch(new RegExp(`^${says} economic repair, in the judgement of Ivo Castellane, who inspected it on 24 November 2026\\.`));
       expect(`${headline} ${why}`).not.toMatch(/provisional|inspection|has been seen|inspect it|unseen|likely not worth/i);
     }
+  });
+  it("gives no reason why the letter sets no time, which whoever inspected it has told them", () => {
+    for (const inspection of [NOT_BEYOND, BEYOND]) expect(desk({ improvement: range(2, 8, 14), urgency: { level: "a-week", why: "" }, advice: action("quote-with-limits") }, inspection).why).not.toMatch(/sets no time/);
   });
   it("tells it after a flood too, and no longer that nobody touches it before the firm has seen it", () => {
     expect(deskOf(flooded(), null).why).toBe("Flood or waste water got into it: nobody touches it before the flood firm has seen it.");
