@@ -6,6 +6,9 @@ import { COLOUR_LOST, HARDLY_WORTH, INSPECTED, LITTLE, PILE_TROUBLE, REPAIRS, TE
 /** Of what nobody sees, no share comes back. */
 const SMELL = "How far cleaning would take the smell we cannot tell: it may still come back in damp weather.";
 
+/** Whether it is cleaned is open: it may not be worth it, or others have to say first whether it can be. */
+const WERE_IT_CLEANED = "Were it cleaned, that might {mends}.";
+
 /** How far it may come back: the second half of the answer. Always the range of the assessment. */
 export const OUTLOOKS: readonly ParagraphRow[] = [
   { ...TRADE, id: "outlook-flood", version: 1, place: "outlook", when: { is: { incidents: ["flood"] } },
@@ -58,7 +61,9 @@ export const OUTLOOKS: readonly ParagraphRow[] = [
   { ...OURS, id: "outlook-pile", version: 2, place: "outlook", when: { is: { has: ["improvement"], top: PILE_TROUBLE } },
     text: "With careful cleaning its surface may regain {improvement} of what it has lost." },
   { ...OURS, id: "outlook-doubtful", version: 2, place: "outlook", when: { is: { has: ["improvement"] }, atLeast: HARDLY_WORTH },
-    text: "Were it cleaned, that might {mends}." },
+    text: WERE_IT_CLEANED },
+  { ...TRADE, id: "outlook-treated-first", version: 1, place: "outlook", when: { is: { has: ["improvement"], mechanisms: ["mould", "insects"] } },
+    text: WERE_IT_CLEANED },
   { ...OURS, id: "outlook", version: 3, place: "outlook", when: { is: { has: ["improvement"] } },
     text: "We would expect careful cleaning to {mends}." },
   { ...TRADE, id: "outlook-repair-seen", version: 1, place: "outlook", when: { is: { top: REPAIRS, inspection: INSPECTED } },

@@ -110,6 +110,13 @@ describe("a letter about a rug that somebody here has inspected", () => {
     expect(of(NOT_BEYOND, range(80, 200, 220))).toMatch(/may still cost more/);
     expect(of(NOT_BEYOND, range(80, 201, 220))).not.toMatch(/may still cost more/);
     expect(of(BEYOND)).not.toMatch(/may still cost more/);
+    expect(of(NOT_BEYOND, range(80, 120, 150))).toMatch(/may still cost more/);
+    expect(of(NOT_BEYOND, range(80, 120, 149))).toContain("At about £150 to £250, cleaning costs more than the rug is worth today, very roughly £80 to £150: whether it is worth that to you is for you to decide.");
+  });
+  it.each(["mould", "insects"] as const)("says what comes back as of a cleaning that is not settled where others have to treat it first (%s)", (mechanism) => {
+    const of = (probability: number) => { const input = inspected(worthless({ advice: action("quote-with-limits") }, "food-old"), NOT_BEYOND); return composeDraft({ ...input, assessments: input.assessments.map((rug) => ({ ...rug, assessment: { ...rug.assessment, mechanisms: [...rug.assessment.mechanisms, { ...rug.assessment.mechanisms[0]!, mechanism, probability }] } })) }).text; };
+    expect(of(0.33)).toMatch(/Were it cleaned, that might [^.]*\(10–60\u00a0%\)/);
+    expect(of(0.32)).toMatch(/We would expect careful cleaning to [^.]*\(10–60\u00a0%\)/);
   });
   it.each([["a wide outlook", { improvement: range(5, 40, 95) }], ["a wide life", { lifeYears: range(0.5, 6, 40) }], ["a life of at least some years", { lifeYears: range(8, 20, 60) }]] as const)("tells nothing “from here” of it (%s)", (_, rest) => {
     const of = (inspection: Inspected | null) => composeDraft(inspected(worthless({ advice: action("quote-with-limits"), beyondRepair: 0.1, ...rest }), inspection)).text;
