@@ -134,6 +134,9 @@ const costsMore = ({ money }: Assessment): boolean => {
   return Boolean(money?.clean && worth && money.clean.median >= worth.median);
 };
 
+/** Whether cleaning costs more than the rug may be worth today, range against range: the least of the one is over the most of the other. */
+const costsClearlyMore = ({ money }: Assessment): boolean => Boolean(money?.clean && money.valueToday && money.clean.low > money.valueToday.high);
+
 /** Whether there is a price for cleaning, and something to set it against: what the rug may be worth today or, where that is not known, what a new one costs. */
 const isPriceBesideWorth = ({ money }: Assessment): boolean => Boolean(money?.clean && (money.valueToday ?? money.replace));
 
@@ -190,7 +193,7 @@ function given({ rug, enquiry, hasTelephone, hasName, hasPage, came }: FactsInpu
     improvement: a.improvement, "first-aid": aid && !isAidKnown(rug, came), "aid-known": aid && isAidKnown(rug, came), "aid-said-dry": aid && rug.saidOfWater === "dry", "said-wet": wetByWords, "said-flood": wetByWords === "hands-off", "flood-unseen": isFlooded && !rug.inspection, "flood-seen": isFlooded && rug.inspection,
     "clean-price": a.money?.clean, "cut-down-price": a.money?.cutDown, "cut-down-way": a.money?.cutDown && plannedCut(a), "replace-price": replacePrice(a),
     "sent-photos": sawPhotos(a), photos: asks.photos.length, questions: asks.questions.length, "one-ask": asks.one, "lone-ask": asks.photos.length + asks.questions.length === 1,
-    "costs-more": costsMore(a), "price-beside-worth": isPriceBesideWorth(a), "worth-overlaps": isWorthOverlapping(a), "falls-short": fallsShort(a), "price-against-silk": speaksAgainstSilk(a), "wet-unknown": isWetOpen && !isSaidDry(rug), "dry-said": (isWetOpen || isAidOver(rug)) && isSaidDry(rug),
+    "costs-more": costsMore(a), "costs-clearly-more": costsClearlyMore(a), "price-beside-worth": isPriceBesideWorth(a), "worth-overlaps": isWorthOverlapping(a), "falls-short": fallsShort(a), "price-against-silk": speaksAgainstSilk(a), "wet-unknown": isWetOpen && !isSaidDry(rug), "dry-said": (isWetOpen || isAidOver(rug)) && isSaidDry(rug),
     referral: a.advice.referTo, telephone: hasTelephone, name: hasName, "no-page": !hasPage,
     ...cameSaid(came),
     "urine-told-fresh": isFreshUrineTold(rug.answers), "urine-told-little": isFreshUrineTold(rug.answers) && isLittle(a), "silk-said": wasCalledSilk(a), "silk-asked": isSilkAsked(rug), "latex-back": latexBackChance(readTold(a.findings)) >= LATEX_BACK_FROM, "latex-named": isLatexNamed(readTold(a.findings)),

@@ -86,6 +86,8 @@ export const WORTH: readonly ParagraphRow[] = [
     text: "Cleaning it may not be worth the money: that hangs on how much comes back and on what the rug is worth today." },
   { ...OURS, id: "perhaps-not-worth-it", version: 3, place: "beyond", against: "gain", when: EVEN_ODDS,
     text: "Cleaning it may not be worth the money: that hangs on how much comes back, and only an inspection could tell." },
+  { ...OURS, id: "costs-more-seen-clearly", version: 1, place: "beyond", against: "cost", when: { is: { inspection: ["not-beyond"], has: ["costs-clearly-more"] }, not: COST_UNASKED },
+    text: `At about {clean}, cleaning costs more than the rug is worth today, very roughly {worthToday}: ${THEIRS_TO_DECIDE}` },
   { ...OURS, id: "costs-more-seen-priced", version: 1, place: "beyond", against: "cost", when: { is: COST_SEEN, not: COST_UNASKED },
     text: `At about {clean}, cleaning may still cost more than the rug is worth today, very roughly {worthToday}: ${THEIRS_TO_DECIDE}` },
   { ...OURS, id: "costs-more-seen", version: 1, place: "beyond", against: "cost", when: { is: COST_SEEN, not: COST_UNASKED },
