@@ -16,7 +16,7 @@ const IVO: Inspected = { by: "Ivo Castellane", on: "24 November 2026", isBeyondR
 const inspected = (input: DraftInput, inspection: Inspected | null): DraftInput => ({ ...input, assessments: input.assessments.map((rug) => ({ ...rug, inspection })) });
 const [NOT_BEYOND, BEYOND] = [IVO, { ...IVO, isBeyondRepair: true }];
 /** The verdict with both that the term can mean: they give no reason of their own. */
-const JUDGED_BEYOND = "judges it beyond economic repair: putting it right would cost more than the rug is worth when it is done, or would bring back too little to be worth its cost.";
+const JUDGED_BEYOND = "judges it beyond economic repair: putting it right would cost more than the rug is then worth, or bring back too little to be worth its cost.";
 /** A rug that flood water got into, and that is dry. */
 const flooded = (): DraftInput => { const input = worthless({ advice: action("refer"), improvement: range(5, 20, 40), lifeYears: range(1, 3, 6) }); return { ...input, assessments: input.assessments.map((rug) => ({ ...rug, answers: { ...rug.answers, incidents: ["flood"] } })) }; };
 const ACTIONS = ["leave-alone", "routine-clean", "first-aid", "ask-for-more", "inspect-and-test", "quote-with-limits", "advise-cut-down", "advise-claim-or-replacement", "refer", "not-our-work"] as const;

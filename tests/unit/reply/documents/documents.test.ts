@@ -429,7 +429,7 @@ describe("the condition report", () => {
     ["a change beside soil", [told("changes", ["dirty", "stiff"])]], ["a change that was measured", [told("changes", ["none"]), told("colour-change", { direction: "none", deltaE: 6, uncertainty: 0 }, "photo")]],
     ["something that happened, where nobody said what has changed", [told("incidents", ["pet-urine"])]],
   ])("of %s states the chance that it is beyond economic repair, and what that means", (_, findings) => {
-    expect(withFindings(...findings)).toMatch(/it is about as likely as not that it is beyond economic repair; the chance is about 60 in 100\.\n“Beyond economic repair” means here that putting it right would cost more than the rug is worth when it is done, or would bring back too little to be worth its cost\./);
+    expect(withFindings(...findings)).toMatch(/it is about as likely as not that it is beyond economic repair; the chance is about 60 in 100\.\n“Beyond economic repair” means here that putting it right would cost more than the rug is then worth, or bring back too little to be worth its cost\./);
   });
   it("of a letter of which nothing was asked yet judges nothing, photos or none, and says why", () => {
     for (const findings of [[], [told("photo", ["whole"])], [told("photo", ["whole"]), told(SPOILT_PHOTO, ["pile"])]]) expect(withFindings(...findings)).toContain("whether it is beyond economic repair was not judged, for what has changed was left open, and no damage was measured.");
