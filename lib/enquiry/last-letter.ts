@@ -81,5 +81,5 @@ export async function cameSince(db: Db | Tx, enquiryId: string, from: Date): Pro
   const messages = messagesIn(answers, { posts, audit: owned });
   const addedByUs = new Set(ours.map((a) => addedSchema.safeParse(a.detail).data?.photoId));
   const words = messages.filter((m) => m.other === null).map((m) => m.text);
-  return { messages, words, message: words.length > 0, times: words.length, answers: answers.some((a) => a.question !== MESSAGE), photos: photos.filter((p) => !addedByUs.has(p.id)).length, tested: tests > 0 };
+  return { messages, words, message: words.length > 0, byOthers: messages.length > words.length, times: words.length, answers: answers.some((a) => a.question !== MESSAGE), photos: photos.filter((p) => !addedByUs.has(p.id)).length, tested: tests > 0 };
 }

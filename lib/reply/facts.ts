@@ -53,8 +53,8 @@ export interface Moved {
 
 /** What came since a letter of ours. */
 export interface Came {
-  /** The client wrote, by mail or on their own page. */
-  message: boolean;
+  /** The client wrote, by mail or on their own page. `byOthers`: somebody did from an address of which nobody has said that it is the client's; absent: nobody. */
+  message: boolean; byOthers?: boolean;
   /** How many times they did; absent: once. */
   times?: number;
   /** What they wrote, in their own words, oldest first; absent: nothing. */

@@ -86,8 +86,8 @@ function toldAid({ paragraphs }: Told, { assessments, workshop }: DraftInput): b
   const gas = assessments.some((rug) => isGasTold(rug.answers)) ? gasIn(wordsOf(workshop), workshop.emergencyNumber) : "";
   return paragraphs.some((p) => p.place === "first-aid" && p.stands && (gas === "" || p.said?.includes(gas)));
 }
-/** They wrote in words of their own, which only a person can answer. */
-const haveWritten = ({ message, words = [] }: Came): boolean => message || words.length > 0;
+/** They, or somebody from another address, wrote in words of their own, which only a person can answer. */
+const haveWritten = ({ message, words = [], byOthers = false }: Came): boolean => message || words.length > 0 || byOthers;
 /** They sent something, which a person may want to answer where it is all told once more. */
 const haveSent = (came: Came): boolean => haveWritten(came) || came.answers || came.photos > 0;
 /** These speak of a change, and a letter that is whole changes nothing: it is read by itself. */
