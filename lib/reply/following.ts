@@ -19,6 +19,7 @@ const ALWAYS: readonly PlaceId[] = ["greeting", "first-aid", "first-aid-list", "
 const BREATHS: readonly { readonly of: readonly PlaceId[]; readonly limits: readonly PlaceId[] }[] = [
   { of: ["fibre"], limits: ["evidence"] },
   { of: ["outlook"], limits: ["soil", "evidence", "care", "refuse", "worse"] },
+  { of: ["cause"], limits: ["evidence"] },
   { of: ["evidence"], limits: ["fibre"] },
   { of: ["paid"], limits: ["fibre", "evidence"] },
   { of: ["care"], limits: ["back-first", "refuse", "worse"] },

@@ -24,7 +24,7 @@ export const speaksOf = (id: TopicId, p: Pick<Said, "place" | "text">): boolean 
 
 /** Paragraphs that say no more than that we cannot tell yet: nothing of them can be taken back. */
 const TELLS_NOTHING_YET: readonly string[] = [
-  "fibre-said-wet", "fibre-unknown-photos", "fibre-unknown-nothing", "fibre-unknown", "outlook-flood", "outlook-antique-wide", "outlook-wet-wide", "outlook-wide-unsure", "outlook-wide-seen", "outlook-wide", "outlook-none", "outlook-smell", "outlook-smell-antique", "soil-beside",
+  "fibre-said-wet", "fibre-unknown-photos", "fibre-unknown-nothing", "fibre-unknown", "outlook-flood", "outlook-antique-wide", "outlook-wet-wide", "outlook-wide-unsure", "outlook-wide-seen", "outlook-wide", "outlook-none", "outlook-smell", "outlook-smell-antique", "soil-beside", "worth-asked-open", "worth-asked-open-several",
   "care-unknown", "life-unknown-wide", "life-wide",
 ];
 
@@ -60,14 +60,16 @@ export const ONCE_DRY: Readonly<Record<string, readonly string[]>> = {
   "care-reluctant-wet": ADVISES_AGAINST, "care-repair-wet": ADVISES_AGAINST, "care-doubtful-wet": ADVISES_AGAINST, "care-little-wet": ADVISES_AGAINST,
   "cause-dye-bleed-wet": ["cause-dye-bleed"],
 };
-const SAME_ONCE_DRY: readonly SlotName[] = ["methods", "chance"];
-const isDryNow = (told: Said, now: Said): boolean => ONCE_DRY[told.id]?.includes(now.id) === true && SAME_ONCE_DRY.every((slot) => filledIn(told, slot) === filledIn(now, slot));
+/** What waited for somebody to see it says the same without that once somebody has. */
+const ONCE_SEEN: typeof ONCE_DRY = { "outlook-repair": ["outlook-repair-seen"] };
+const SAME_SINCE: readonly SlotName[] = ["methods", "chance", "repair"];
+const isMoot = (told: Said, now: Said): boolean => [ONCE_DRY, ONCE_SEEN].some((once) => once[told.id]?.includes(now.id)) && SAME_SINCE.every((slot) => filledIn(told, slot) === filledIn(now, slot));
 
-/** Whether a judgement was told already, by other evidence, in other words, or of the rug while it was wet. */
+/** Whether a judgement was told already, by other evidence, in other words, of the rug while it was wet, or before anybody here saw it. */
 export function isSameJudgement({ used, besideEvidence }: Piece, { paragraphs }: Told): boolean {
   const now = judged(used);
   const isOnOther = (p: Said) => besideEvidence !== null && p.id === used.id && p.said !== null && p.said.startsWith(besideEvidence.before) && p.said.endsWith(besideEvidence.after);
-  return paragraphs.some((p) => p.rug === used.rug && (isOnOther(p) || isDryNow(p, used) || (now !== null && p.place === used.place && judged(p) === now)));
+  return paragraphs.some((p) => p.rug === used.rug && (isOnOther(p) || isMoot(p, used) || (now !== null && p.place === used.place && judged(p) === now)));
 }
 
 /**
@@ -83,7 +85,7 @@ function movedOf({ figure }: Topic, { all, now }: { all: readonly SaidParagraph[
     return slot !== undefined && judged(t, slot) !== null && judged(t, slot) === readsToday({ ...t, text: `{${slot}}` });
   };
   if (now.length === 0) return told.every(isSoToday) ? null : "gone";
-  const isSaidToday = (t: Said) => now.some(({ used }) => used.id === t.id || used.said === t.said || isDryNow(t, used) || isSame(t, used));
+  const isSaidToday = (t: Said) => now.some(({ used }) => used.id === t.id || used.said === t.said || isMoot(t, used) || isSame(t, used));
   const isNewOf = (p: Piece) => (figure && judged(p.used, figure) !== null ? !told.some((t) => isSame(t, p.used)) : isNew(p));
   return now.some(isNewOf) || !told.every(isSaidToday) ? "changed" : null;
 }

@@ -22,7 +22,7 @@ const COST_UNASKED: Condition["not"] = { ...UNWEIGHED, who: ["trade"] };
 /** Who inspected it does not judge it beyond repair; what the work costs speaks against it all the same. */
 const COST_SEEN: Condition["is"] = { inspection: ["not-beyond"], has: ["costs-more"] };
 /** They ask whether it is worth it, and nothing else answers that. Of which of several rugs they ask it nobody has read. */
-const WORTH_OPEN: Condition = { is: { has: ["asked-worth"] }, not: { has: ["hardly-worth"], inspection: INSPECTED, advice: ["not-our-work", "leave-alone"] } };
+const WORTH_OPEN: Condition = { is: { has: ["asked-worth"] }, not: { ...VALUED_ELSEWHERE, has: ["hardly-worth"], inspection: INSPECTED, advice: ["not-our-work", "leave-alone"] } };
 const THEIRS_TO_DECIDE = "whether it is worth that to you is for you to decide.";
 /** Something else comes first, little is gained, or cleaning is not what they ask about. */
 const NO_PLAIN_YES: Condition["not"] = {

@@ -12,7 +12,7 @@ const withoutTradeNames = (letter: string): string => letter.replace(/\b(?:is|ar
 const JUDGES = /\b(?:likely|probably|very likely|about as likely|we (?:think|believe)|fits?|going by)\b/u;
 /** A judgement without any edge: what may not be said has its rule, and what is left out is told besides. */
 const ASSERTS = /\b(?:it|this|that|your rug) is (?:\w+ ){0,2}(?:silk|viscose|wool|cotton|rayon|linen|jute)\b|\b(?:will (?:all )?(?:come out|come up|look like new)|as good as new|guarantee\w*)\b/u;
-const OFFERS = /\b(?:we (?:would|can|could|will|shall|are going to) (?:clean|wash|try)|if it is cleaned|cleaning (?:should|would|may|might) (?!cost))/u;
+const OFFERS = /\b(?:we (?:would|can|could|will|shall|are going to) (?:clean|wash|try)|if it is cleaned|cleaning (?:should|would|may|might) (?!(?:still |well )*cost|be about [£$€]|bring back too little))/u;
 
 const CLEANED = "(?:wash|clean|shampoo|bathe|soak|steam)";
 const ITS = "(?:it|them|the (?:rug|carpet|runner|pile|fringe)|your (?:rug|carpet|runner))";

@@ -3,6 +3,7 @@ import { composeDraft } from "../../../lib/reply/draft";
 import type { Came } from "../../../lib/reply/facts";
 import { composeFollowing } from "../../../lib/reply/following";
 import type { DraftInput } from "../../../lib/reply/pieces";
+import { offersCleaning } from "../../../lib/reply/promises/must-say";
 import type { Assessment } from "../../../lib/triage/assessment";
 import { action, range, worthless } from "./make";
 
@@ -23,6 +24,16 @@ describe("a following letter, where what was answered is asked again", () => {
     expect(asking(doubtful(0.8), "And what would it cost?")).toMatch(/If an inspection finds it worth cleaning, we estimate £150 to £250/);
     for (const words of ["It was worth every penny to us.", "Are you open on Saturday?"]) expect(asking(doubtful(0.8), words)).not.toMatch(/£150|worth the money/);
   });
+  it("says that we cannot tell whether it is worth it, and not that we can say more", () => {
+    const input = worthless({ beyondRepair: 0.2, money: null, improvement: range(10, 30, 50), advice: action("inspect-and-test") }, "bleaching");
+    const writing = (more: object) => ({ ...input, assessments: input.assessments.map((rug) => ({ ...rug, answers: { ...rug.answers, ...more }, messages: ["Is it worth cleaning?"] })) });
+    const asked = (more: object) => following({ ...input, assessments: input.assessments.map((rug) => ({ ...rug, answers: { ...rug.answers, ...more } })) }, writing(more), { words: ["Is it worth cleaning?"] });
+    expect(asked({})).toContain("You ask whether it is worth it: from here we cannot tell, and only an inspection could.");
+    expect(asked({})).not.toMatch(/can say more|has changed/);
+    expect(asked({ age: "antique" })).not.toContain("only an inspection could");
+  });
+  it.each(["cleaning would bring back too little to be worth its cost.", "cleaning may still cost more than the rug is worth today.", "cleaning would be about £170 to £270."])("takes for no offer to clean what speaks against it: %s", (sentence) => expect(offersCleaning(sentence)).toBe(false));
+  it.each(["cleaning may bring back a third of it.", "cleaning would be best done in spring."])("takes for one what promises work: %s", (sentence) => expect(offersCleaning(sentence)).toBe(true));
   it("says nothing again that was asked before that letter alone", () => {
     const asked = doubtful(0.8);
     const input = { ...asked, assessments: asked.assessments.map((rug) => ({ ...rug, messages: ["Is it worth cleaning?"] })) };
