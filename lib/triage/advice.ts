@@ -187,10 +187,12 @@ export function referTo(holds: (when: ReferralId) => number): string | null {
   return REFERRALS.find((r) => holds(r.when) >= r.from)?.to ?? null;
 }
 
+/** The least loss. `to`: who it goes to; where there is nobody, it is no referral. */
 export function advise(weighed: readonly Weighed[], to: string | null): Assessment["advice"] {
-  const best = weighed[0] as Weighed;
+  const open = weighed.filter(({ action }) => action !== "refer" || to !== null);
+  const best = open[0] as Weighed;
   return {
     action: best.action, why: ACTIONS[best.action].why, referTo: best.action === "refer" ? to : null,
-    losses: weighed.map(({ action, loss }) => ({ action, loss })),
+    losses: open.map(({ action, loss }) => ({ action, loss })),
   };
 }

@@ -133,6 +133,11 @@ describe("advise", () => {
     expect(advise([{ action: "refer", loss: 0 }], "a valuer").referTo).toBe("a valuer");
     expect(advise([{ action: "routine-clean", loss: 0 }], "a valuer").referTo).toBeNull();
   });
+  it("refers to nobody where there is nobody to refer to: the next best is advised, and no referral is weighed", () => {
+    const weighed = [{ action: "refer" as const, loss: 1 }, { action: "inspect-and-test" as const, loss: 2 }];
+    expect(advise(weighed, null)).toMatchObject({ action: "inspect-and-test", referTo: null, losses: [{ action: "inspect-and-test", loss: 2 }] });
+    expect(advise(weighed, "a valuer")).toMatchObject({ action: "refer", referTo: "a valuer", losses: weighed });
+  });
 });
 
 describe("referTo", () => {
