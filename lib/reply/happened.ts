@@ -81,6 +81,10 @@ export const isAidDue = ({ assessment, saidOfWater }: Waters): boolean => assess
 /** First aid was told by a letter of ours, or they have written that it is dry: a line of it is enough, unless their newest words speak of water again. */
 export const isAidKnown = ({ saidOfWater }: Pick<RugForDraft, "saidOfWater">, came: Came | null): boolean => saidOfWater === "dry" || (saidOfWater !== "wet" && Boolean(came?.aidTold));
 
+/** Nobody is to handle it yet, by the answers: it is wet, flood water got into it, or it shows spots that may be mould. */
+export const isNotHandled = ({ incidents, changes }: RugAnswers, { wetNow }: EnquiryAnswers): boolean =>
+  wetNow === "wet" || wetNow === "damp" || incidents?.includes("flood") === true || changes?.includes("spots") === true;
+
 /** Which lines of first aid fit: what fits everywhere, and what was told; all but that of products where nothing was. */
 export function aidFits(answers: RugAnswers): readonly ShortLine[] {
   const { fits: told, inShort } = FIRST_AID;

@@ -45,7 +45,7 @@ export const PLACES: readonly Place[] = [
   { id: "evidence", name: "What the evidence is worth", of: "rug", take: 1, joins: true },
   { id: "paid", name: "What the price says", of: "rug", take: 1, joins: true, spare: { rank: 2, from: 0 } },
   { id: "sold-as", name: "What it was sold as", of: "rug", take: 1, joins: false, spare: { rank: 5, from: 0 } },
-  { id: "safety", name: "Cautions for people", of: "rug", take: 2, joins: false },
+  { id: "safety", name: "Cautions for people", of: "rug", take: 3, joins: false },
   { id: "refer", name: "Who else should see it", of: "rug", take: 1, joins: false },
   { id: "cause", name: "What happened", of: "rug", take: 2, joins: false, likeliestFirst: true, spare: { rank: 7, from: 1 } },
   { id: "haste", name: "How soon", of: "rug", take: 1, joins: true, when: WATER_FIRST },

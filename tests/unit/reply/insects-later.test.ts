@@ -1,0 +1,44 @@
+import { describe, expect, it } from "vitest";
+import { composeDraft } from "../../../lib/reply/draft";
+import { composeFollowing } from "../../../lib/reply/following";
+import type { DraftInput } from "../../../lib/reply/pieces";
+import { FIRST_AID_SAID, inputOf } from "./make";
+
+const eaten = (rest: Partial<Parameters<typeof inputOf>[0]> = {}, mould = 0): DraftInput =>
+  inputOf({ sketch: { fibres: { wool: 0.9 }, mechanisms: { insects: 0.9, ...(mould > 0 ? { mould } : {}) }, rest: { improvement: null } }, answers: { incidents: ["insects"], changes: ["bare"] }, ...rest });
+const letter = (input: DraftInput) => composeDraft(input).text;
+const AT_ONCE = "Keep the rug dry and apart from other wool, in a closed bag";
+const LATER = "Once it is dry and may be handled, keep it apart from other wool, in a closed bag";
+
+describe("a rug that insects have fed on", () => {
+  it("goes into a closed bag where it is dry and nothing else is in it", () => {
+    expect(letter(eaten())).toContain(AT_ONCE);
+    expect(letter(eaten())).not.toContain(LATER);
+  });
+  it.each([
+    ["flood water got into it", eaten({ answers: { incidents: ["flood", "insects"] } })],
+    ["spots of mould were told", eaten({ answers: { incidents: ["insects"], changes: ["spots"] } })],
+    ["mould is likely", eaten({}, 0.5)],
+    ["it is damp", eaten({ enquiry: { wetNow: "damp" } })],
+    ["first aid is due", eaten({ sketch: { fibres: { wool: 0.9 }, mechanisms: { insects: 0.9 }, rest: { firstAid: FIRST_AID_SAID } } })],
+  ])("goes into none before it may be handled: %s", (_, input) => {
+    expect(letter(input)).toContain(LATER);
+    expect(letter(input)).not.toContain(AT_ONCE);
+    expect(letter(input).match(/insects have fed on it/g)).toHaveLength(1);
+  });
+  it("is a matter for repair as before once somebody has seen it: that is no change of the answer", () => {
+    const before = eaten();
+    const { text, paragraphs, leftOut } = composeDraft(before);
+    expect(text).toMatch(/a matter for repair of [^.]*, not for cleaning, and we would need to see it/);
+    const seen = { ...before, assessments: before.assessments.map((rug) => ({ ...rug, inspection: { by: "Nell Harrow", on: "24 November 2026", isBeyondRepair: false } })) };
+    const next = composeFollowing(seen, { told: { text, paragraphs: [...paragraphs, ...leftOut] }, came: { message: false, answers: false, photos: 0, tested: false, inspected: 0 } });
+    expect(next.text).toContain("Nell Harrow, who inspected it on 24 November 2026, does not judge it beyond economic repair.");
+    expect(next.text).not.toMatch(/replaces what we wrote before about how far it may come back/);
+  });
+  it("is told of beside flood water and mould both", () => {
+    const text = letter(eaten({ answers: { incidents: ["flood", "insects"], changes: ["spots"] } }, 0.6));
+    expect(text).toMatch(/Flood and waste water can make you ill/);
+    expect(text).toMatch(/that the spots are mould/);
+    expect(text).toContain(LATER);
+  });
+});
