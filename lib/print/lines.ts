@@ -10,6 +10,19 @@ interface Piece extends Run { readonly isRightToLeft: boolean }
 export interface Line { readonly pieces: readonly Piece[]; readonly isRightToLeft: boolean }
 interface Type { readonly weight: Weight; /** Points. */ readonly size: number }
 
+/** Of a document, what was found for it, kept as long as it is: a text is asked for its height many times before it is drawn, and words come again. */
+function keptOf<T extends Type & { width?: number }, V>(find: (pdf: PDFKit.PDFDocument, text: string, type: T) => V): typeof find {
+  const documents = new WeakMap<PDFKit.PDFDocument, Map<string, V>>();
+  return (pdf, text, type) => {
+    const kept = documents.get(pdf) ?? new Map<string, V>();
+    documents.set(pdf, kept);
+    const key = `${type.weight} ${type.size} ${type.width} ${text}`;
+    const found = kept.get(key) ?? find(pdf, text, type);
+    kept.set(key, found);
+    return found;
+  };
+}
+
 const bidi = bidiFactory();
 const clusters = new Intl.Segmenter("en", { granularity: "grapheme" });
 const isOdd = (level: number) => level % 2 === 1;
@@ -22,14 +35,13 @@ export const runsRightToLeft = (text: string): boolean => bidi.getEmbeddingLevel
  * paragraph runs the way of its first letter that has one. Lines end where Unicode Standard Annex 14 lets them; a word wider
  * than a line is parted between letters.
  */
-export function linesOf(pdf: PDFKit.PDFDocument, text: string, { width, ...type }: Type & { width: number }): Line[] {
-  return text.split(/\r\n?|[\n\u2028\u2029]/u).flatMap((paragraph) => {
+export const linesOf = keptOf((pdf, text, { width, ...type }: Type & { width: number }): readonly Line[] =>
+  text.split(/\r\n?|[\n\u2028\u2029]/u).flatMap((paragraph) => {
     const whole = unbroken(paragraph);
     const levels = bidi.getEmbeddingLevels(whole, "auto");
     const isRightToLeft = isOdd(levels.paragraphs[0]?.level ?? 0);
     return brokenAt(pdf, whole, { width, ...type }).map(([from, to]) => ({ isRightToLeft, pieces: inOrder(whole, levels, { from, to, weight: type.weight }) }));
-  });
-}
+  }));
 
 /** The one line of a text that is not broken. */
 export function lineOf(text: string, weight: Weight): Line {
@@ -56,7 +68,7 @@ function brokenAt(pdf: PDFKit.PDFDocument, text: string, type: Type & { width: n
   return [...lines.slice(0, -2), [above[0], from], [from, last[1]]];
 }
 
-const wide = (pdf: PDFKit.PDFDocument, part: string, { weight, size }: Type): number => runsOf(part, weight).reduce((sum, run) => sum + pieceWidth(pdf, run, size), 0);
+const wide = keptOf((pdf, part, { weight, size }: Type): number => runsOf(part, weight).reduce((sum, run) => sum + pieceWidth(pdf, run, size), 0));
 
 /** Each line as full as can be; its spaces at an end of a line need no room. */
 function filledLines(pdf: PDFKit.PDFDocument, text: string, { width, ...type }: Type & { width: number }): [number, number][] {
