@@ -1,7 +1,7 @@
 import { withAnswerPlace } from "./answer-place";
 import { mostWords, shortened } from "./length";
 import { blocks, piecesOf, type DraftInput, type Piece, type Pieces, type SaidParagraph } from "./pieces";
-import { readingOf } from "./reading";
+import { wordsIn } from "./reading";
 import { saidOnce, type Laid } from "./said-once";
 
 export interface ComposedDraft {
@@ -22,7 +22,7 @@ export const partedBy = (pieces: readonly Piece[], standing: readonly Piece[], {
 
 /** The pieces without what can wait, so that the letter they make is no longer than people read. */
 export const shortEnough = (pieces: readonly Piece[], rugs: number, leads: Pick<Pieces, "leadOf" | "lineOfRug">): Piece[] =>
-  shortened(pieces, mostWords(rugs), (kept) => readingOf(blocks(saidOnce(kept, leads).lines)).words);
+  shortened(pieces, mostWords(rugs), (kept) => wordsIn(blocks(saidOnce(kept, leads).lines)).length);
 
 /**
  * The letter that the assessments call for. The same input gives the same letter. It states no fibre without the

@@ -1,4 +1,4 @@
-import { readingOf } from "./reading";
+import { wordsIn } from "./reading";
 
 /** A letter about one rug is this long at most, and this much longer for each further rug. Words; elicited: what people read to the end. */
 const MOST_WORDS = { oneRug: 350, eachFurther: 175 } as const;
@@ -7,12 +7,12 @@ export const mostWords = (rugs: number): number => MOST_WORDS.oneRug + MOST_WORD
 /** A letter with more words than people read to the end; null where it has not. `rugs`: how many it is about, at least one. */
 export function overlong(text: string, rugs: number): { readonly words: number; readonly most: number } | null {
   const most = mostWords(Math.max(1, rugs));
-  const { words } = readingOf(text);
+  const words = wordsIn(text).length;
   return words > most ? { words, most } : null;
 }
 
 interface Spared { text: string; spare: number | null }
-const wordsApart = (pieces: readonly Spared[]): number => pieces.reduce((sum, p) => sum + readingOf(p.text).words, 0);
+const wordsApart = (pieces: readonly Spared[]): number => pieces.reduce((sum, p) => sum + wordsIn(p.text).length, 0);
 
 /**
  * Leaves out what can wait, the least needed first and of that the last first, until the letter is short enough or nothing

@@ -22,9 +22,11 @@ export function syllables(word: string): number {
   return Math.max(1, core.match(/[aeiouy]+/g)?.length ?? 1);
 }
 
+/** The words of a text, in their order; a figure by itself is none. */
+export const wordsIn = (text: string): string[] => (text.match(WORD) ?? []).filter((w) => hasLetter.test(w));
+
 /** Words, sentences and grade of a text. A line break ends a sentence too: list lines are read one by one. */
 export function readingOf(text: string): Reading {
-  const wordsIn = (s: string) => (s.match(WORD) ?? []).filter((w) => hasLetter.test(w));
   const sentences = text.split(/[.!?…]+(?=\s|$)|\n+/u).filter((s) => wordsIn(s).length > 0).length;
   const words = wordsIn(text);
   if (words.length === 0) return { words: 0, sentences: 0, grade: 0 };

@@ -46,7 +46,7 @@ export function rulesBroken(sentence: string): Broken[] {
 }
 /** Sentences judged before: while a letter is written, all but one stay as they were. */
 const JUDGED = new Map<string, Broken[]>();
-const MOST_JUDGED = 2_000;
+const MOST_JUDGED = 10_000;
 
 function judge(sentence: string): Broken[] {
   const sureness = surenessOf(sentence);
