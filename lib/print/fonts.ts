@@ -82,7 +82,9 @@ const UNSEEN = /[\u00ad\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069\ufeff]|(?!\t
 const BOX = { text: "◻", font: "emoji" } as const satisfies { text: string; font: FontName };
 
 const clusters = new Intl.Segmenter("en", { granularity: "grapheme" });
-const clustersOf = (text: string): string[] => Array.from(clusters.segment(text), (s) => s.segment);
+const clustersOf = (text: string): string[] => (ONE_BY_ONE.test(text) ? [...text] : Array.from(clusters.segment(text), (s) => s.segment));
+/** Of these every one is drawn by itself, which needs no segmenter. */
+const ONE_BY_ONE = /^[ -~]*$/u;
 /** What of a cluster is drawn, as code points. */
 const drawnOf = (cluster: string): number[] => Array.from(asTyped(cluster).replace(JOINS, ""), (c) => c.codePointAt(0) as number);
 const hasAll = (name: FontName, codes: readonly number[]): boolean => codes.every((code) => load(name).hasGlyphForCodePoint(code));
