@@ -12,7 +12,7 @@ const withoutTradeNames = (letter: string): string => letter.replace(/\b(?:is|ar
 const JUDGES = /\b(?:likely|probably|very likely|about as likely|we (?:think|believe)|fits?|going by)\b/u;
 /** A judgement without any edge: what may not be said has its rule, and what is left out is told besides. */
 const ASSERTS = /\b(?:it|this|that|your rug) is (?:\w+ ){0,2}(?:silk|viscose|wool|cotton|rayon|linen|jute)\b|\b(?:will (?:all )?(?:come out|come up|look like new)|as good as new|guarantee\w*)\b/u;
-const OFFERS = /\b(?:we (?:would|can|could|will|shall|are going to) (?:clean|wash|try)|if it is cleaned|cleaning (?:should|would|may|might) (?!(?:still |well )*cost|be about [£$€]|bring back too little))/u;
+const OFFERS = /\b(?:we (?:would|can|could|will|shall|are going to) (?:clean|wash|try)|if it is cleaned|cleaning (?:should|would|may|might) (?!(?:still |well )*cost|be about (?:[^\s\d]{1,4}\s?)?\d|bring back too little))/u;
 
 const CLEANED = "(?:wash|clean|shampoo|bathe|soak|steam)";
 const ITS = "(?:it|them|the (?:rug|carpet|runner|pile|fringe)|your (?:rug|carpet|runner))";
@@ -20,7 +20,8 @@ const A_CLEAN = "(?:wash|clean|cleaning|bath|shampoo)";
 /** A plan to clean told as what comes next: "we pick it up and wash it", "your rug is booked in for cleaning". */
 const PLANS = new RegExp([
   `\\b(?:we|i)\\b.*\\b${CLEANED} ${ITS}\\b`, `\\b(?:we|i) (?:\\w+ )?(?:propose|plan|intend) to ${CLEANED}\\b`, `\\b(?:plan|next step) is\\b.*\\b(?:${CLEANED}|${A_CLEAN})\\b`,
-  `\\b(?:it|rug|carpet|runner|pile) (?:will be|is to be|is|gets|goes to be)\\b(?: \\w+,?){0,4} (?:washed|cleaned|shampooed)\\b`, "\\b(?:goes|go|straight) (?:\\w+ )?into the (?:wash|bath)\\b",
+  `\\b(?:it|rug|carpet|runner|pile) (?:will be|is to be|is|gets|goes to be)\\b(?: \\w+,?){0,4} (?:washed|cleaned|shampooed)\\b`, "\\b(?:goes|go|straight) (?:\\w+ )?in(?:to)? the (?:wash|bath)\\b",
+  "\\bwe (?:\\w+ )?(?:start|begin) (?:on|next|this|today|tomorrow|straight|right|at once)\\b",
   `\\bgive ${ITS} an? (?:\\w+ )?${A_CLEAN}\\b`, `\\bbooked (?:it )?in for (?:an? )?(?:\\w+ )?${A_CLEAN}\\b`, `\\b(?:have|get) ${ITS} (?:washed|cleaned)\\b`, `\\bit (?:then |also )?gets an? (?:\\w+ )?${A_CLEAN}\\b`, `\\b${A_CLEAN} and return\\b`,
 ].join("|"), "u");
 /** Denied, left open, or somebody else's washing. */

@@ -32,8 +32,8 @@ describe("a following letter, where what was answered is asked again", () => {
     expect(asked({})).not.toMatch(/can say more|has changed/);
     expect(asked({ age: "antique" })).not.toContain("only an inspection could");
   });
-  it.each(["cleaning would bring back too little to be worth its cost.", "cleaning may still cost more than the rug is worth today.", "cleaning would be about £170 to £270."])("takes for no offer to clean what speaks against it: %s", (sentence) => expect(offersCleaning(sentence)).toBe(false));
-  it.each(["cleaning may bring back a third of it.", "cleaning would be best done in spring."])("takes for one what promises work: %s", (sentence) => expect(offersCleaning(sentence)).toBe(true));
+  it.each(["cleaning would bring back too little to be worth its cost.", "cleaning may still cost more than the rug is worth today.", "cleaning would be about £170 to £270.", "cleaning would be about a$150 to a$250, and as it looks we advise against spending that.", "cleaning would be about 150 to 250 €."])("takes for no offer to clean what speaks against it: %s", (sentence) => expect(offersCleaning(sentence)).toBe(false));
+  it.each(["cleaning may bring back a third of it.", "cleaning would be best done in spring.", "cleaning should be about £90, so drop it off and it goes in the bath.", "cleaning would be about £150, and we start on monday."])("takes for one what promises work: %s", (sentence) => expect(offersCleaning(sentence)).toBe(true));
   it("says nothing again that was asked before that letter alone", () => {
     const asked = doubtful(0.8);
     const input = { ...asked, assessments: asked.assessments.map((rug) => ({ ...rug, messages: ["Is it worth cleaning?"] })) };
