@@ -2,7 +2,7 @@ import { gasIn } from "../words/first-aid";
 import { withAnswerPlace } from "./answer-place";
 import { isTold, type Told } from "./changes";
 import { inToneThatFits, partedBy, shortEnough, type ComposedDraft } from "./draft";
-import type { Came, Moved } from "./facts";
+import { likelyMechanisms, type Came, type Moved, type RugForDraft } from "./facts";
 import { isGasTold } from "./happened";
 import { costSaid, isJudged, isSameJudgement, isYearsUntold, movedSince, speaksOf, tellsNothingYet, TOPICS } from "./moved";
 import type { PlaceId } from "./paragraphs/row";
@@ -12,6 +12,7 @@ import { answersIn } from "./questions-asked";
 import { saidOnce } from "./said-once";
 import { wordsOf } from "./slots";
 import { heldBackBy } from "./told-by-letter";
+import { treatedFirst } from "./treated-first";
 
 /** What stands in every letter where there is something to say. First aid is never left to an earlier letter. */
 const ALWAYS: readonly PlaceId[] = ["greeting", "first-aid", "first-aid-list", "thanks", "signature"];
@@ -120,8 +121,13 @@ export function composeFollowing(input: DraftInput, { told, came: since }: Since
   const unmoved = unjudged.filter(isFitting);
   const said = saidOf(told);
   const [isNew, isNews] = [newBeside(said, readsToday), newBeside(told, readsToday)];
-  const isFlooded = (rug: number | null) => { const of = input.assessments[rug ?? -1]; return of !== undefined && heldBackBy(of) === "flood"; };
-  const moved = movedSince(unmoved, said, { isNew: isNews, waits, readsToday: (t) => (isFlooded(t.rug) ? null : readsToday(t)) });
+  const isRug = (is: (rug: RugForDraft) => boolean) => (rug: number | null) => { const of = input.assessments[rug ?? -1]; return of !== undefined && is(of); };
+  const isFlooded = isRug((rug) => heldBackBy(rug) === "flood");
+  const moved = movedSince(unmoved, said, {
+    waits, readsToday: (t) => (isFlooded(t.rug) ? null : readsToday(t)),
+    isAidFirst: isRug(({ assessment }) => assessment.advice.action === "first-aid"),
+    isKeepable: isRug((rug) => heldBackBy(rug) === null && treatedFirst(likelyMechanisms(rug.assessment)) === null),
+  });
   const of = (how: keyof Moved) => TOPICS.map(({ id }) => id).filter((id) => moved.some((m) => m.how === how && m.topic === id));
   const inspected = unmoved.find((p) => p.place.id === "worth" && p.rug !== null && input.assessments[p.rug]?.inspection && isNews(p))?.rug ?? undefined;
   const { subject, pieces: all, ...leads } = piecesOf(input, { ...came, ...(inspected === undefined ? {} : { inspected }), moved: { changed: of("changed"), gone: of("gone"), waits: of("waits") } });

@@ -1,7 +1,7 @@
 import type { Told } from "./changes";
 import type { Moved, TopicId } from "./facts";
 import type { PlaceId } from "./paragraphs/row";
-import type { Piece, SaidParagraph } from "./pieces";
+import type { Piece, Pieces, SaidParagraph } from "./pieces";
 import type { SlotName } from "./slot-words";
 
 /** `figure`: what it comes down to, wherever a paragraph tells it. */
@@ -25,7 +25,7 @@ export const speaksOf = (id: TopicId, p: Pick<Said, "place" | "text">): boolean 
 /** Paragraphs that say no more than that we cannot tell yet: nothing of them can be taken back. */
 const TELLS_NOTHING_YET: readonly string[] = [
   "fibre-said-wet", "fibre-unknown-photos", "fibre-unknown-nothing", "fibre-unknown", "outlook-flood", "outlook-antique-wide", "outlook-wet-wide", "outlook-wide-unsure", "outlook-wide-seen", "outlook-wide", "outlook-none", "outlook-smell", "outlook-smell-antique", "soil-beside", "worth-asked-open", "worth-asked-open-several",
-  "care-unknown", "life-unknown-wide", "life-wide",
+  "care-unknown", "life-unknown-wide", "life-wide", "replace-doubtful",
 ];
 
 type Judging = Pick<Piece, "place" | "used">;
@@ -39,17 +39,24 @@ export const isJudged = (p: Judging): boolean => TOPICS.some(({ places }) => pla
 
 type Said = Pick<Piece["used"], "id" | "rug" | "place" | "said" | "text">;
 
-/** What a place judges, by the slot of its figure or of its chance: in whichever words, the same there is the same judgement. */
-const JUDGED: Partial<Record<PlaceId, SlotName>> = { outlook: "improvement", worth: "beyond", life: "life", price: "clean" };
+/** What a place judges, by the slots of its figure or of its chance: in whichever words, the same there is the same judgement. */
+const JUDGED: Partial<Record<PlaceId, readonly SlotName[]>> = { outlook: ["improvement", "mends"], worth: ["beyond"], life: ["life"], price: ["clean"] };
 /** What fills a slot of a paragraph, as it was said; null where it has none. */
 function filledIn({ text, said }: Said, slot: SlotName): string | null {
   if (said === null || !text.includes(`{${slot}}`)) return null;
   const pattern = text.split(/(\{[\w-]+\})/).map((part) => (part === `{${slot}}` ? "(.+?)" : part.startsWith("{") ? ".+?" : part.replace(/[.*+?^$()|[\]\\]/g, "\\$&")));
   return new RegExp(`^${pattern.join("")}$`, "s").exec(said)?.[1] ?? null;
 }
-/** What a paragraph judges, as it was said; null where it has none of those figures. */
-function judged(p: Said, slot = JUDGED[p.place]): string | null {
-  return slot ? filledIn(p, slot) : null;
+/** What a paragraph judges, as it was said, with the slot that it fills; null where it has none of those figures. */
+function judged(p: Said, slots = JUDGED[p.place] ?? []): { slot: SlotName; is: string } | null {
+  return slots.flatMap((slot) => { const is = filledIn(p, slot); return is === null ? [] : [{ slot, is }]; })[0] ?? null;
+}
+const isSame = (a: ReturnType<typeof judged>, b: ReturnType<typeof judged>): boolean => a !== null && a.slot === b?.slot && a.is === b.is;
+
+/** Whether a figure that was told still reads so; so where it was not told. */
+function isSoStill(told: SaidParagraph, slot: SlotName, readsToday: Pieces["readsToday"]): boolean {
+  const was = filledIn(told, slot);
+  return was === null || was === readsToday({ ...told, text: `{${slot}}` });
 }
 
 /** Paragraphs that offer the ways of cleaning which they name, at once or for when it needs it, and those that advise against it. */
@@ -60,44 +67,60 @@ export const ONCE_DRY: Readonly<Record<string, readonly string[]>> = {
   "care-reluctant-wet": ADVISES_AGAINST, "care-repair-wet": ADVISES_AGAINST, "care-doubtful-wet": ADVISES_AGAINST, "care-little-wet": ADVISES_AGAINST,
   "cause-dye-bleed-wet": ["cause-dye-bleed"],
 };
-/** What waited for somebody to see it says the same without that once somebody has. */
-const ONCE_SEEN: typeof ONCE_DRY = { "outlook-repair": ["outlook-repair-seen"] };
+/** Paragraphs that say more than others which judge the same: that it dries first, that somebody has to see it, that sooner is better. What more they say may come or go; the judgement stands. */
+export const SAYS_MORE: typeof ONCE_DRY = {
+  ...ONCE_DRY, "outlook-repair": ["outlook-repair-seen"],
+  "cause-browning-cleaning": ["cause-browning-cleaning-unhurried"], "cause-urine-fresh": ["cause-urine-fresh-unhurried"], "cause-food-fresh": ["cause-food-fresh-unhurried"], "cause-food-set-or-not": ["cause-food-old"],
+};
 const SAME_SINCE: readonly SlotName[] = ["methods", "chance", "repair"];
-const isMoot = (told: Said, now: Said): boolean => [ONCE_DRY, ONCE_SEEN].some((once) => once[told.id]?.includes(now.id)) && SAME_SINCE.every((slot) => filledIn(told, slot) === filledIn(now, slot));
+const thingOf = (id: string): readonly string[] | undefined => SAYS_MORE[id] ?? Object.values(SAYS_MORE).find((ids) => ids.includes(id));
+/** Whether two paragraphs judge the same, though one may say more. */
+const isAlike = (a: Said, b: Said): boolean => thingOf(a.id) !== undefined && thingOf(a.id) === thingOf(b.id) && SAME_SINCE.every((slot) => filledIn(a, slot) === filledIn(b, slot));
+/** Whether what was told says all that is said now. */
+const isMoot = (told: Said, now: Said): boolean => isAlike(told, now) && (SAYS_MORE[now.id] === undefined || SAYS_MORE[told.id] !== undefined);
+
+/** Whether a paragraph was told already, and of other evidence alone. */
+const isOnOther = (told: Said, { used, besideEvidence }: Piece): boolean =>
+  besideEvidence !== null && told.id === used.id && told.said !== null && told.said.startsWith(besideEvidence.before) && told.said.endsWith(besideEvidence.after);
+/** Whether both judge the same by their figure or chance. */
+const isJudgedSo = (told: Said, now: Said): boolean => told.place === now.place && isSame(judged(told), judged(now));
 
 /** Whether a judgement was told already, by other evidence, in other words, of the rug while it was wet, or before anybody here saw it. */
-export function isSameJudgement({ used, besideEvidence }: Piece, { paragraphs }: Told): boolean {
-  const now = judged(used);
-  const isOnOther = (p: Said) => besideEvidence !== null && p.id === used.id && p.said !== null && p.said.startsWith(besideEvidence.before) && p.said.endsWith(besideEvidence.after);
-  return paragraphs.some((p) => p.rug === used.rug && (isOnOther(p) || isMoot(p, used) || (now !== null && p.place === used.place && judged(p) === now)));
-}
+export const isSameJudgement = (p: Piece, { paragraphs }: Told): boolean =>
+  paragraphs.some((t) => t.rug === p.rug && (isOnOther(t, p) || isMoot(t, p.used) || isJudgedSo(t, p.used)));
+
+/** What was proposed, and that the work is worth its cost, are for after first aid: nothing is said of them while that is due, and neither is taken back. */
+const AFTER_AID: readonly PlaceId[] = ["cut-down"], AFTER_AID_ROWS: readonly string[] = ["likely-worth-it"];
 
 /**
- * How one topic of one rug moved: it reads otherwise, nothing is said of it any more and it is no longer so, or nothing yet (`waits`, by
- * place); null where it stands as it was told, in whichever place, or nothing was told.
+ * How one topic of one rug moved: something of it reads otherwise, nothing is said of it any more and it is no longer so, or nothing yet
+ * (`waits`, by place); null where all of it stands as it was told, in whichever place or words, or nothing was told. What only comes to it moves nothing.
  */
-function movedOf({ figure }: Topic, { all, now }: { all: readonly SaidParagraph[]; now: readonly Piece[] }, { isNew, waits, readsToday }: Compare): keyof Moved | null {
+function movedOf({ figure }: Topic, { all, now }: { all: readonly SaidParagraph[]; now: readonly Piece[] }, { waits, readsToday, isAidFirst, isKeepable }: Compare): keyof Moved | null {
   const told = all.filter((t) => !waits(t));
   if (told.length === 0) return all.length > 0 ? "waits" : null;
-  const isSame = (a: Said, b: Said) => judged(a, figure) !== null && judged(a, figure) === judged(b, figure);
-  const isSoToday = (t: SaidParagraph) => {
-    const slot = figure ?? JUDGED[t.place];
-    return slot !== undefined && judged(t, slot) !== null && judged(t, slot) === readsToday({ ...t, text: `{${slot}}` });
-  };
-  if (now.length === 0) return told.every(isSoToday) ? null : "gone";
-  const isSaidToday = (t: Said) => now.some(({ used }) => used.id === t.id || used.said === t.said || isMoot(t, used) || isSame(t, used));
-  const isNewOf = (p: Piece) => (figure && judged(p.used, figure) !== null ? !told.some((t) => isSame(t, p.used)) : isNew(p));
-  return now.some(isNewOf) || !told.every(isSaidToday) ? "changed" : null;
+  const slots = figure ? [figure] : undefined;
+  const isSaid = (t: SaidParagraph) => now.some((p) =>
+    (t.said !== null && p.text.includes(t.said)) || (p.used.id === t.id && readsToday(t) === t.said) || isOnOther(t, p) || isAlike(t, p.used)
+    || (figure ? isSame(judged(t, slots), judged(p.used, slots)) : isJudgedSo(t, p.used)));
+  const isSoToday = (t: SaidParagraph) => { const was = judged(t, slots); return was !== null && isSoStill(t, was.slot, readsToday); };
+  const isLeft = (t: SaidParagraph) => isAidFirst(t.rug) && (AFTER_AID.includes(t.place) || AFTER_AID_ROWS.includes(t.id));
+  // What the owner may do with it stays open to them: of that only what a new one costs can read otherwise.
+  const isOpen = (t: SaidParagraph) => t.place === "repair" && isKeepable(t.rug) && isSoStill(t, "replace", readsToday);
+  if (told.every((t) => isSaid(t) || isOpen(t) || (now.length === 0 && (isSoToday(t) || isLeft(t))))) return null;
+  return now.length === 0 ? "gone" : "changed";
 }
 
 /**
- * `isNew`: whether a piece was not told yet. `waits`: whether nothing is said there before we know whether the rug is wet. `readsToday`: what the
- * text of a paragraph that was told would say now; null where nothing of the kind is said of its rug.
+ * `waits`: whether nothing is said there before we know whether the rug is wet. `readsToday`: what the text of a paragraph that was told
+ * would say now; null where nothing of the kind is said of its rug. `isAidFirst`: whether first aid comes before anything that we would
+ * propose. `isKeepable`: whether the owner may use it as it is: nothing in it has to be seen to or treated first.
  */
 interface Compare {
-  readonly isNew: (piece: Piece) => boolean;
   readonly waits: (told: Pick<Said, "rug" | "place">) => boolean;
-  readonly readsToday: (told: SaidParagraph) => string | null;
+  readonly readsToday: Pieces["readsToday"];
+  readonly isAidFirst: (rug: number | null) => boolean;
+  readonly isKeepable: (rug: number | null) => boolean;
 }
 
 /** What the last letter said that no longer stands, rug by rug. */

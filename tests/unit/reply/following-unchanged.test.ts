@@ -1,0 +1,116 @@
+import { describe, expect, it } from "vitest";
+import { composeDraft } from "../../../lib/reply/draft";
+import { composeFollowing } from "../../../lib/reply/following";
+import { SAYS_MORE } from "../../../lib/reply/moved";
+import { PARAGRAPHS } from "../../../lib/reply/paragraphs";
+import { checkLetter, knownOf } from "../../../lib/reply/promises/check";
+import type { DraftInput } from "../../../lib/reply/pieces";
+import type { RugAnswers } from "../../../lib/trade/questions";
+import type { ActionId, Assessment, MechanismId, Range } from "../../../lib/triage/assessment";
+import { CASES } from "./cases";
+import { action, FIRST_AID_SAID, inputOf, range, type OneRug } from "./make";
+
+const WINE = CASES["wool with an old coffee stain"]!;
+const wine = (rest: Partial<Assessment>, mechanisms = WINE.sketch.mechanisms) => inputOf({ ...WINE, sketch: { ...WINE.sketch, ...(mechanisms ? { mechanisms } : {}), rest: { ...WINE.sketch.rest, ...rest } } });
+/** The letter to somebody who had the first one and has answered a question since; it passes the check as it is. */
+function letter(before: DraftInput, after: DraftInput): string {
+  const { text, paragraphs, leftOut } = composeDraft(before);
+  const next = composeFollowing(after, { told: { text, paragraphs: [...paragraphs, ...leftOut] }, came: { message: false, answers: true, photos: 0, tested: false } }).text;
+  expect(checkLetter(next, knownOf(after.assessments), [text])).toEqual([]);
+  return next.replaceAll("\u00a0", " ");
+}
+const REPLACES = (topic: string) => new RegExp(`replaces what we wrote before about [^.]*${topic}`);
+const HOLDS_NO_MORE = (topic: string) => new RegExp(`What we wrote before about [^.]*${topic}[^.]* no longer holds`);
+const CHANGES = /replaces|no longer holds|has changed/;
+const [WORTH, OUTLOOK, CAUSE, CARE, INSTEAD] = ["whether it is worth its cost", "how far it may come back", "what has happened to it", "how it may be cleaned", "what could be done instead of cleaning"] as const;
+
+describe("what a following letter does not call another thing", () => {
+  it("is how far it comes back, in whichever words, while the figures are the same", () => {
+    const text = letter(wine({}), wine({ beyondRepair: 0.8 }));
+    expect(composeDraft(wine({ beyondRepair: 0.8 })).text).toMatch(/Were it cleaned, that might/);
+    expect(text).not.toMatch(REPLACES(OUTLOOK));
+    expect(text).not.toMatch(/15–75 %/);
+    expect(letter(wine({}), wine({ beyondRepair: 0.8, improvement: range(15, 45, 74) }))).toMatch(REPLACES(OUTLOOK));
+  });
+
+  describe("is what has happened, while it is as likely and haste alone came or went", () => {
+    const urine = (haste: boolean, chance = 0.95, mechanism: MechanismId = "urine-fresh") =>
+      wine({ improvement: range(40, 60, 80), urgency: { level: haste ? "two-days" : "can-wait", why: "" } }, { [mechanism]: chance });
+    it("is not where haste went, and is said again where it came", () => {
+      expect(composeDraft(urine(false)).text).not.toMatch(/sooner is better/);
+      expect(letter(urine(true), urine(false))).not.toMatch(/replaces|holds|fresh enough/);
+      const hurried = letter(urine(false), urine(true));
+      expect(hurried).toMatch(/It sets within days, so sooner is better\./);
+      expect(hurried).not.toMatch(CHANGES);
+    });
+    it("is another thing where it is less likely, or something else", () => {
+      expect(letter(urine(true), urine(false, 0.7))).toMatch(REPLACES(CAUSE));
+      expect(letter(urine(true), urine(false, 0.95, "food-old"))).toMatch(REPLACES(CAUSE));
+    });
+  });
+
+  it("is how it may be cleaned, where a chance of harm only comes to it", () => {
+    const text = letter(wine({}), wine({ worse: 0.2 }));
+    expect(text).toMatch(/can say more[^]*There is a real chance/);
+    expect(text).not.toMatch(CHANGES);
+    expect(letter(wine({ worse: 0.2 }), wine({ worse: 0.4 }))).toMatch(REPLACES(CARE));
+  });
+  it.each(Object.entries(SAYS_MORE))("is %s beside others of the same place", (id, others) => {
+    const placeOf = (of: string) => PARAGRAPHS.find((p) => p.id === of)?.place;
+    expect(placeOf(id)).toBeDefined();
+    expect(others.map(placeOf)).toEqual(others.map(() => placeOf(id)));
+  });
+});
+
+describe("what a following letter takes back of what could be done instead of cleaning", () => {
+  const rug = (id: ActionId, rest: Partial<Assessment> = {}, more: Partial<OneRug> = {}, mechanism: MechanismId = "matting") => inputOf({
+    sketch: { fibres: { viscose: 0.9 }, evidence: [{ what: "touch", value: "cool-slippery", strength: "told" }], mechanisms: { [mechanism]: 0.9 },
+      rest: { beyondRepair: 0.8, improvement: range(0, 9, 23), lifeYears: range(2, 6, 11), advice: action(id), money: { currency: "GBP", clean: range(150, 200, 250), cutDown: range(60, 120, 300), replace: range(300, 400, 500), valueToday: range(300, 400, 500) }, ...rest } },
+    ...more,
+  });
+  const KEEP = rug("advise-claim-or-replacement"), CUT = rug("advise-cut-down");
+  const aid = { firstAid: FIRST_AID_SAID, advice: action("first-aid") };
+  const wet = (answers: RugAnswers = { incidents: ["water"] }): Partial<OneRug> => ({ answers, enquiry: { wetNow: "wet" } });
+
+  it("is nothing of keeping it or a new one where the advice alone is another, first aid comes first, or a proposal comes to it", () => {
+    expect(composeDraft(KEEP).text).toMatch(/keep it as it is and spend nothing\. If that will not do, a new rug like it costs very roughly £300 to £500/);
+    for (const after of [rug("quote-with-limits", { beyondRepair: 0.2 }), rug("first-aid", aid, wet())]) expect(letter(KEEP, after)).not.toMatch(new RegExp(INSTEAD));
+    const cut = letter(KEEP, CUT);
+    expect(cut).toMatch(/can say more[^]*We would propose cutting it down/);
+    expect(cut).not.toMatch(CHANGES);
+  });
+  it("is not what we would rather not clean, said beside the same price of a new one", () => {
+    const gone = rug("advise-claim-or-replacement", { improvement: range(0, 10, 40), money: { currency: "GBP", clean: range(350, 450, 550), cutDown: null, replace: range(300, 400, 500), valueToday: range(300, 400, 500) } }, {}, "urine-old");
+    expect(composeDraft(gone).text).toMatch(/We would rather not take your money for cleaning it\. Should you think of replacing it[^.]*£300 to £500/);
+    expect(letter(KEEP, gone)).not.toMatch(new RegExp(INSTEAD));
+  });
+  it("is what a new one costs where that is another, or not known any more", () => {
+    const priced = (replace: Range | null) => rug("advise-claim-or-replacement", { money: { currency: "GBP", clean: range(150, 200, 250), cutDown: null, replace, valueToday: range(300, 400, 500) } });
+    expect(letter(KEEP, priced(range(100, 150, 200)))).toMatch(/replaces what we wrote before about what could be done instead of cleaning\.[^]*£100 to £200/);
+    expect(letter(KEEP, priced(null))).toMatch(REPLACES(INSTEAD));
+    expect(letter(priced(null), KEEP)).not.toMatch(CHANGES);
+  });
+  it("is that it may be used as it is, once something in it has to be treated or seen to first", () => {
+    for (const after of [rug("refer", {}, {}, "mould"), rug("refer", {}, {}, "insects"), rug("refer", {}, { answers: { incidents: ["flood"] } })]) expect(letter(KEEP, after)).toMatch(HOLDS_NO_MORE(INSTEAD));
+  });
+  it("is not that no money be spent before somebody has seen it, which is said as no more to say either", () => {
+    const doubtful = rug("advise-claim-or-replacement", { beyondRepair: 0.2 }, {}, "urine-old");
+    expect(composeDraft(doubtful).text).toMatch(/do not spend money on cleaning before someone has seen it/);
+    expect(letter(doubtful, rug("refer", { beyondRepair: 0.2 }, {}, "mould"))).not.toMatch(new RegExp(INSTEAD));
+    const before = rug("inspect-and-test", { beyondRepair: 0.2 }, {}, "urine-old");
+    const text = letter(before, doubtful);
+    expect(text).toMatch(/do not spend money/);
+    expect(text).not.toMatch(/can say more/);
+  });
+  it("is nothing of cutting it down while first aid comes first, and all of it where something else is proposed or nothing is", () => {
+    expect(letter(CUT, rug("first-aid", aid, wet()))).not.toMatch(new RegExp(INSTEAD));
+    expect(letter(CUT, rug("quote-with-limits"))).toMatch(HOLDS_NO_MORE(INSTEAD));
+    expect(letter(CUT, KEEP)).toMatch(REPLACES(INSTEAD));
+  });
+  it("is nothing of its being worth its cost while first aid comes first, and is once that is in doubt", () => {
+    const good = (rest: Partial<Assessment> = {}, more: Partial<OneRug> = {}) => rug("quote-with-limits", { beyondRepair: 0.1, improvement: range(50, 70, 90), ...rest }, more, "food-old");
+    expect(composeDraft(good()).text).toMatch(/likely that cleaning it is worth its cost/);
+    expect(letter(good(), good(aid, wet()))).not.toMatch(new RegExp(WORTH));
+    expect(letter(good(), good({ ...aid, beyondRepair: 0.5 }, wet()))).toMatch(REPLACES(WORTH));
+  });
+});
