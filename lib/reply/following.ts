@@ -34,7 +34,7 @@ const NO_ANSWER: readonly PlaceId[] = ["heading", "asks"];
 /** What of it a client has read: what was left out for length was never written. */
 const saidOf = (told: Told): Told => ({ ...told, paragraphs: told.paragraphs.filter((p) => !p.unsaid) });
 /** Whether a piece says something else than what was told. */
-const newBeside = (told: Told, readsToday: Pieces["readsToday"]) => (p: Piece): boolean => !isTold(p.used, told, readsToday) && !isSameJudgement(p, told);
+const newBeside = (told: Told, readsToday: Pieces["readsToday"]) => (p: Piece): boolean => !isTold(p.used, told, readsToday) && !isSameJudgement(p, told, readsToday);
 /** `isNew`: whether the client has not read it yet. `isNews`: whether the last letter, or what length took out of it, did not say it either. */
 interface NewOf {
   readonly isNew: (piece: Piece) => boolean;

@@ -82,12 +82,13 @@ const isMoot = (told: Said, now: Said): boolean => isAlike(told, now) && (SAYS_M
 /** Whether a paragraph was told already, and of other evidence alone. */
 const isOnOther = (told: Said, { used, besideEvidence }: Piece): boolean =>
   besideEvidence !== null && told.id === used.id && told.said !== null && told.said.startsWith(besideEvidence.before) && told.said.endsWith(besideEvidence.after);
-/** Whether both judge the same by their figure or chance. */
-const isJudgedSo = (told: Said, now: Said): boolean => told.place === now.place && isSame(judged(told), judged(now));
+/** Whether both judge the same by their figure or chance; of worth, what the rug may be worth today is part of it where it was told. */
+const isJudgedSo = (told: SaidParagraph, now: Said, readsToday: Pieces["readsToday"]): boolean =>
+  told.place === now.place && isSame(judged(told), judged(now)) && isSoStill(told, "worthToday", readsToday);
 
 /** Whether a judgement was told already, by other evidence, in other words, of the rug while it was wet, or before anybody here saw it. */
-export const isSameJudgement = (p: Piece, { paragraphs }: Told): boolean =>
-  paragraphs.some((t) => t.rug === p.rug && (isOnOther(t, p) || isMoot(t, p.used) || isJudgedSo(t, p.used)));
+export const isSameJudgement = (p: Piece, { paragraphs }: Told, readsToday: Pieces["readsToday"]): boolean =>
+  paragraphs.some((t) => t.rug === p.rug && (isOnOther(t, p) || isMoot(t, p.used) || isJudgedSo(t, p.used, readsToday)));
 
 /** What was proposed, and that the work is worth its cost, are for after first aid: nothing is said of them while that is due, and neither is taken back. */
 const AFTER_AID: readonly PlaceId[] = ["cut-down"], AFTER_AID_ROWS: readonly string[] = ["likely-worth-it"];
@@ -102,8 +103,8 @@ function movedOf({ figure }: Topic, { all, now }: { all: readonly SaidParagraph[
   const slots = figure ? [figure] : undefined;
   const isSaid = (t: SaidParagraph) => now.some((p) =>
     (t.said !== null && p.text.includes(t.said)) || (p.used.id === t.id && readsToday(t) === t.said) || isOnOther(t, p) || isAlike(t, p.used)
-    || (figure ? isSame(judged(t, slots), judged(p.used, slots)) : isJudgedSo(t, p.used)));
-  const isSoToday = (t: SaidParagraph) => { const was = judged(t, slots); return was !== null && isSoStill(t, was.slot, readsToday); };
+    || (figure ? isSame(judged(t, slots), judged(p.used, slots)) : isJudgedSo(t, p.used, readsToday)));
+  const isSoToday = (t: SaidParagraph) => { const was = judged(t, slots); return was !== null && [was.slot, "worthToday" as const].every((slot) => isSoStill(t, slot, readsToday)); };
   const isLeft = (t: SaidParagraph) => isAidFirst(t.rug) && (AFTER_AID.includes(t.place) || AFTER_AID_ROWS.includes(t.id));
   // What the owner may do with it stays open to them: of that only what a new one costs can read otherwise.
   const isOpen = (t: SaidParagraph) => t.place === "repair" && isKeepable(t.rug) && isSoStill(t, "replace", readsToday);

@@ -8,7 +8,7 @@ import type { DraftInput } from "../../../lib/reply/pieces";
 import type { RugAnswers } from "../../../lib/trade/questions";
 import type { ActionId, Assessment, MechanismId, Range } from "../../../lib/triage/assessment";
 import { CASES } from "./cases";
-import { action, FIRST_AID_SAID, inputOf, range, type OneRug } from "./make";
+import { action, FIRST_AID_SAID, inputOf, range, worthless, type OneRug } from "./make";
 
 const WINE = CASES["wool with an old coffee stain"]!;
 const wine = (rest: Partial<Assessment>, mechanisms = WINE.sketch.mechanisms) => inputOf({ ...WINE, sketch: { ...WINE.sketch, ...(mechanisms ? { mechanisms } : {}), rest: { ...WINE.sketch.rest, ...rest } } });
@@ -23,6 +23,35 @@ const REPLACES = (topic: string) => new RegExp(`replaces what we wrote before ab
 const HOLDS_NO_MORE = (topic: string) => new RegExp(`What we wrote before about [^.]*${topic}[^.]* no longer holds`);
 const CHANGES = /replaces|no longer holds|has changed/;
 const [WORTH, OUTLOOK, CAUSE, CARE, INSTEAD] = ["whether it is worth its cost", "how far it may come back", "what has happened to it", "how it may be cleaned", "what could be done instead of cleaning"] as const;
+
+describe("what a following letter says of what the rug may be worth today", () => {
+  const worth = (valueToday: Range, rest: Partial<Assessment> = {}) =>
+    worthless({ money: { currency: "GBP", clean: range(150, 200, 250), cutDown: null, replace: range(300, 400, 500), valueToday }, ...rest });
+  const told = worth(range(80, 150, 220));
+
+  it("is the new amount where it told another one and the chance is the same, in place of the old one", () => {
+    const text = letter(told, worth(range(40, 90, 140)));
+    expect(text).toMatch(REPLACES(WORTH));
+    expect(text).toMatch(/It is likely that saving it is not worth the cost[^.]*very roughly £40 to £140\./);
+  });
+  it("is nothing where that reads the same, though it was worked out otherwise", () => {
+    expect(letter(told, worth(range(80, 160, 220)))).not.toMatch(/replaces|holds|worth|£/);
+  });
+  it("is nothing where it told no amount, whatever the rug may be worth", () => {
+    const years = (valueToday: Range) => worth(valueToday, { lifeYears: range(0.5, 1, 2), improvement: range(40, 60, 80) });
+    expect(composeDraft(years(range(200, 300, 400))).text).toMatch(/not worth the money, set against how long it may still serve/);
+    expect(letter(years(range(200, 300, 400)), years(range(80, 150, 220)))).not.toMatch(REPLACES(WORTH));
+  });
+  it("is what else speaks against the work, where an amount was told that is another one now and that no longer does", () => {
+    const text = letter(told, worth(range(300, 450, 600), { improvement: range(10, 30, 60) }));
+    expect(text).toMatch(REPLACES(WORTH));
+    expect(text).toMatch(/cleaning may bring back too little/);
+  });
+  it("is that it no longer holds, where nothing is told of its worth any more and that is another", () => {
+    const antique = (input: DraftInput): DraftInput => ({ ...input, assessments: input.assessments.map((rug) => ({ ...rug, answers: { age: "antique" as const } })) });
+    expect(letter(told, antique(worth(range(40, 90, 140))))).toMatch(HOLDS_NO_MORE(WORTH));
+  });
+});
 
 describe("what a following letter does not call another thing", () => {
   it("is how far it comes back, in whichever words, while the figures are the same", () => {
