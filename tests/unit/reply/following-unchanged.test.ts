@@ -78,6 +78,19 @@ describe("what a following letter does not call another thing", () => {
     });
   });
 
+  describe("is a back of latex, while it is looked at first", () => {
+    const latex = (text: string) => inputOf({ ...WINE, sketch: { ...WINE.sketch, evidence: [{ what: "label", value: { text, says: "wool", pile: null }, strength: "label-typed", decibans: 3 }, { what: "back", value: "cloth", strength: "told" }] } });
+    const [named, unnamed] = [latex("Wool, latex back"), latex("Wool")];
+    it("is said no more where the label alone no longer names it, and said as more where it does now", () => {
+      expect(composeDraft(named).text).toMatch(/By its label latex holds its back/);
+      expect(composeDraft(unnamed).text).toMatch(/Latex seems to hold its back/);
+      expect(letter(named, unnamed)).not.toMatch(/replaces|holds|seems/);
+      const more = letter(unnamed, named);
+      expect(more).toMatch(/can say more[^]*By its label latex holds its back/);
+      expect(more).not.toMatch(CHANGES);
+    });
+  });
+
   it("is how it may be cleaned, where a chance of harm only comes to it", () => {
     const text = letter(wine({}), wine({ worse: 0.2 }));
     expect(text).toMatch(/can say more[^]*There is a real chance/);
