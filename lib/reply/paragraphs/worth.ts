@@ -7,8 +7,10 @@ import { CLEANING, HARDLY_WORTH, HARM, INSPECTED, LOOKS, OFFERED, PERHAPS_NOT_WO
 /** Harm after which it no longer serves: of any other a letter speaks of cleaning, not of saving. */
 const HARM_TO_USE = HARM.filter((m) => !LOOKS.includes(m));
 const PROVISIONAL = "That is provisional: nobody here has inspected it, and an inspection could change it.";
-/** What the work costs beside what the rug may be worth, where both are known: whoever reads that the one may be more than the other sees by how much. */
-const COST_BESIDE_WORTH = "at about {clean} it may well cost more than the rug is worth today, very roughly {worthToday}.";
+/** What the work costs beside what the rug may be worth, where both are known: whoever reads that the one may be more than the other sees by how much. Where the two ranges do not meet, "may well" would be less than they say; nobody has seen it, so that they stay estimates. */
+const MORE_THAN_WORTH = "more than the rug is worth today, very roughly {worthToday}.";
+const COST_BESIDE_WORTH = `at about {clean} it may well cost ${MORE_THAN_WORTH}`;
+const COST_OVER_WORTH = `at about {clean} it would by our estimates cost ${MORE_THAN_WORTH}`;
 const SAVING_BESIDE_WORTH = "that saving it is not worth the cost, for cleaning alone about {clean}, set against what it may be worth today, very roughly {worthToday}.";
 const INSTEAD = "advise-claim-or-replacement";
 /** What an old piece is worth is a question for a valuer. */
@@ -59,6 +61,8 @@ export const WORTH: readonly ParagraphRow[] = [
     text: "It is {beyond} that saving it is not worth the cost, set against what it may be worth today; that is provisional: nobody here has inspected it, and an inspection could change it." },
   { ...OURS, id: "not-worth-saving", version: 3, place: "worth", against: "gain", when: { is: { has: ["falls-short"], top: HARM_TO_USE }, not: { ...VALUED_ELSEWHERE, advice: ["advise-cut-down"] }, atLeast: HARDLY_WORTH },
     text: `It is {beyond} that in money alone saving it is not worth its cost: cleaning may bring back too little. ${PROVISIONAL}` },
+  { ...OURS, id: "not-worth-cleaning-dear-clearly", version: 1, place: "worth", against: "cost", when: { is: { has: ["costs-clearly-more"] }, not: COST_UNASKED, atLeast: HARDLY_WORTH },
+    text: `It is {beyond} that cleaning it is not worth the money: ${COST_OVER_WORTH} ${PROVISIONAL}` },
   { ...OURS, id: "not-worth-cleaning-dear-priced", version: 1, place: "worth", against: "cost", when: { is: { has: ["costs-more"] }, not: COST_UNASKED, atLeast: HARDLY_WORTH },
     text: `It is {beyond} that cleaning it is not worth the money: ${COST_BESIDE_WORTH} ${PROVISIONAL}` },
   { ...OURS, id: "not-worth-cleaning-dear", version: 2, place: "worth", against: "cost", when: { is: { has: ["costs-more"] }, not: UNWEIGHED, atLeast: HARDLY_WORTH },
@@ -76,6 +80,8 @@ export const WORTH: readonly ParagraphRow[] = [
     text: `It is {beyond} ${SAVING_BESIDE_WORTH} That is provisional: nobody here has inspected it.` },
   { ...OURS, id: "beyond-repair", version: 5, place: "beyond", against: "cost", when: { ...EVEN_ODDS, is: { has: ["costs-more"], top: HARM_TO_USE } },
     text: "It is {beyond} that saving it is not worth the cost, set against what it may be worth today. That is provisional: nobody here has inspected it." },
+  { ...OURS, id: "perhaps-not-worth-it-dear-clearly", version: 1, place: "beyond", against: "cost", when: { ...EVEN_ODDS, is: { has: ["costs-clearly-more"] }, not: COST_UNASKED },
+    text: `Cleaning it may not be worth the money: ${COST_OVER_WORTH}` },
   { ...OURS, id: "perhaps-not-worth-it-dear-priced", version: 1, place: "beyond", against: "cost", when: { ...EVEN_ODDS, is: { has: ["costs-more"] }, not: COST_UNASKED },
     text: `Cleaning it may not be worth the money: ${COST_BESIDE_WORTH}` },
   { ...OURS, id: "perhaps-not-worth-it-dear", version: 2, place: "beyond", against: "cost", when: { ...EVEN_ODDS, is: { has: ["costs-more"] }, not: UNWEIGHED },
@@ -92,8 +98,10 @@ export const WORTH: readonly ParagraphRow[] = [
     text: `At about {clean}, cleaning may still cost more than the rug is worth today, very roughly {worthToday}: ${THEIRS_TO_DECIDE}` },
   { ...OURS, id: "costs-more-seen", version: 1, place: "beyond", against: "cost", when: { is: COST_SEEN, not: COST_UNASKED },
     text: `Cleaning may still cost more than the rug is worth today: ${THEIRS_TO_DECIDE}` },
+  { ...OURS, id: "costs-more-clearly", version: 1, place: "beyond", against: "cost", when: { is: { has: ["costs-clearly-more"] }, not: { ...COST_UNASKED, top: HARM_TO_USE }, below: HARDLY_WORTH },
+    text: `At about {clean}, cleaning would by our estimates cost ${MORE_THAN_WORTH}` },
   { ...OURS, id: "costs-more-priced", version: 1, place: "beyond", against: "cost", when: { is: { has: ["costs-more"] }, not: { ...COST_UNASKED, top: HARM_TO_USE }, below: HARDLY_WORTH },
-    text: "At about {clean}, cleaning may well cost more than the rug is worth today, very roughly {worthToday}." },
+    text: `At about {clean}, cleaning may well cost ${MORE_THAN_WORTH}` },
   { ...OURS, id: "costs-more", version: 3, place: "beyond", against: "cost", when: { is: { has: ["costs-more"] }, not: { ...COST_UNASKED, top: HARM_TO_USE }, below: HARDLY_WORTH },
     text: "Cleaning may well cost more than the rug is worth today." },
   { ...OURS, id: "likely-worth-it", version: 1, place: "beyond", when: LIKELY_WORTH,

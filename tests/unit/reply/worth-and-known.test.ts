@@ -54,6 +54,14 @@ describe("composeDraft, worth", () => {
     expect(says({}, mechanism)).not.toMatch(/worth the cost/);
     expect(says({}, mechanism)).toMatch(/cleaning it is not worth the money: at about £150 to £250 it may well cost more than the rug is worth today, very roughly £80 to £220\. That is provisional/);
   });
+  it.each([
+    ["where it is likely not worth it", 0.8, "at about £150 to £250 it"], ["where that is open", 0.5, "at about £150 to £250 it"], ["where it is not in doubt but for the cost", 0.1, "At about £150 to £250, cleaning"],
+  ] as const)("says that it would cost more only where the least of the cost is over the most of the worth, not where they meet, %s", (_, beyondRepair, begins) => {
+    const until = (most: number) => says({ beyondRepair, advice: action("quote-with-limits"), money: { currency: "GBP", clean: range(150, 200, 250), cutDown: null, replace: range(300, 400, 500), valueToday: range(40, 90, most) } }, "food-fresh");
+    expect(until(149)).toContain(`${begins} would by our estimates cost more than the rug is worth today, very roughly £40 to £`);
+    expect(until(149)).not.toMatch(/may well cost/);
+    expect(until(150)).toContain(`${begins} may well cost more than the rug is worth today, very roughly £40 to £150.`);
+  });
   it.each(["advise-claim-or-replacement", "advise-cut-down", "refer", "leave-alone", ...OFFERS] as const)("says in the second sentence that it is likely not worth it, and what could change that, from .66 on (%s)", (id) => {
     const second = (beyondRepair: number) => /Going by [^.]*\.( It is likely that (?:in money alone saving it is not worth its cost: cleaning may bring back too little|cleaning it is not worth the money: it may not gain enough)\. That is provisional: nobody here has inspected it, and an inspection could change it\.)?/.exec(says({ ...money(5000), beyondRepair, advice: action(id) }))?.[1];
     expect(second(0.67)).toBeDefined();
