@@ -14,7 +14,7 @@ export interface Fault { readonly field: TextField | "when" | "off" | "about"; r
 export const MOST_PARAGRAPH_CHARS = 1_500;
 
 /** What keeps a letter honest: a text that shipped with one of these keeps it. */
-const HONEST: readonly string[] = ["evidence", "likely", "improvement", "mends", "life", "lifeLow", "lifeHigh", "worse", "beyond", "chance", "firstAidInShort", "emergency"];
+const HONEST: readonly string[] = ["evidence", "likely", "improvement", "mends", "life", "lifeLow", "lifeHigh", "worse", "beyond", "chance", "firstAidInShort", "ownAid", "emergency"];
 
 /** Without these a letter would greet nobody, say nothing of the rug, lead nowhere, or keep a caution to itself. */
 export const isNeeded = (row: Pick<ParagraphRow, "place" | "when">): boolean =>

@@ -15,7 +15,7 @@ import { heldBackBy } from "./told-by-letter";
 import { treatedFirst } from "./treated-first";
 
 /** What stands in every letter where there is something to say. First aid is never left to an earlier letter. */
-const ALWAYS: readonly PlaceId[] = ["greeting", "first-aid", "first-aid-list", "thanks", "signature"];
+const ALWAYS: readonly PlaceId[] = ["greeting", "first-aid", "own-aid", "first-aid-list", "thanks", "signature"];
 /** Where one of `of` changed, `limits` stand again beside it, so that no judgement stands without its limits, nor a sentence without what it speaks of. Source: elicited. */
 const BREATHS: readonly { readonly of: readonly PlaceId[]; readonly limits: readonly PlaceId[] }[] = [
   { of: ["fibre"], limits: ["evidence"] },

@@ -85,21 +85,27 @@ export const isAidKnown = ({ saidOfWater }: Pick<RugForDraft, "saidOfWater">, ca
 export const isNotHandled = ({ incidents, changes }: RugAnswers, { wetNow }: EnquiryAnswers): boolean =>
   wetNow === "wet" || wetNow === "damp" || incidents?.includes("flood") === true || changes?.includes("spots") === true;
 
-/** Which lines of first aid fit: what fits everywhere, and what was told; all but that of products where nothing was. */
-export function aidFits(answers: RugAnswers): readonly ShortLine[] {
-  const { fits: told, inShort } = FIRST_AID;
-  const isGas = isGasTold(answers);
-  return inShort.filter(({ fits }) => {
-    if (fits === "always") return true;
-    if (fits === "may-stay") return !isGas;
-    if (fits === "may-touch") return !isGas && !isAnswered(answers, told.foul);
-    return isAnswered(answers, told[fits]) || (fits !== "product" && isUntold(answers));
-  });
+/** Whether a line fits one rug: what fits everywhere, and what was told; all but that of products where nothing was. */
+function isFitting({ fits }: ShortLine, answers: RugAnswers): boolean {
+  if (fits === "always") return true;
+  if (fits === "may-stay") return !isGasTold(answers);
+  if (fits === "may-touch") return !isGasTold(answers) && !isAnswered(answers, FIRST_AID.fits.foul);
+  return isAnswered(answers, FIRST_AID.fits[fits]) || (fits !== "product" && isUntold(answers));
 }
-/** Whether somebody may have to be called for: something told can hurt by itself, there is much water near what is electric, or nobody knows; first where it can hurt. */
-export function emergencyStands(answers: RugAnswers): "first" | "last" | null {
-  if (isAnswered(answers, FIRST_AID.harmful)) return "first";
-  return isUntold(answers) || isAnswered(answers, FIRST_AID.fits["much-water"]) ? "last" : null;
+/** What may be done to each of several rugs has to be allowed of all; what any of them warns of holds beside all. */
+const IS_ALLOWED: readonly ShortLine["fits"][] = ["may-touch", "may-stay"];
+/** Which lines of first aid fit all of these rugs at once. */
+export const aidFits = (rugs: readonly RugAnswers[]): readonly ShortLine[] =>
+  FIRST_AID.inShort.filter((line) => (IS_ALLOWED.includes(line.fits) ? rugs.every((r) => isFitting(line, r)) : rugs.some((r) => isFitting(line, r))));
+/** Nobody may touch it, not even to blot it. */
+export const isHandsOff = (answers: RugAnswers): boolean => !aidFits([answers]).some(({ fits }) => fits === "may-touch");
+/** Which of the rugs that first aid is due for have one of their own, since another of them may not be touched: those that may be, by what was told of them. */
+export const ownAidOf = <R extends { readonly answers: RugAnswers }>(due: readonly R[]): R[] =>
+  (due.some(({ answers }) => isHandsOff(answers)) ? due.filter(({ answers }) => !isHandsOff(answers) && !isUntold(answers)) : []);
+/** Whether somebody may have to be called for: something told of one of them can hurt by itself, there is much water near what is electric, or nobody knows; first where it can hurt. */
+export function emergencyStands(rugs: readonly RugAnswers[]): "first" | "last" | null {
+  if (rugs.some((r) => isAnswered(r, FIRST_AID.harmful))) return "first";
+  return rugs.some((r) => isUntold(r) || isAnswered(r, FIRST_AID.fits["much-water"])) ? "last" : null;
 }
 /** When they say it was, for as long as urine is fresh: within the week. *elicited* */
 const FRESH_SINCE: readonly RugAnswers["since"][] = ["hour", "day", "two-days", "week"];

@@ -29,6 +29,7 @@ const WORTH_ASKED: Condition = { is: { has: ["asked-worth"] }, not: { has: ["har
 export const PLACES: readonly Place[] = [
   { id: "greeting", name: "Greeting", of: "letter", take: 1, joins: false },
   { id: "first-aid", name: "First aid", of: "letter", take: 1, joins: false },
+  { id: "own-aid", name: "First aid of one of several rugs, where another may not be touched", of: "rug", take: 1, joins: false, ahead: true, when: { is: { rugs: ["several"] } } },
   { id: "first-aid-list", name: "Where the whole first aid stands", of: "letter", take: 1, joins: false, spare: { rank: 1, from: 0 } },
   { id: "thanks", name: "Thanks, in a letter that follows", of: "letter", take: 1, joins: false, follows: true },
   { id: "trade-call", name: "To another cleaner", of: "letter", take: 1, joins: false },

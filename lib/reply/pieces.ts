@@ -7,13 +7,13 @@ import type { Words } from "../words/words";
 import { holds, type Facts } from "./condition";
 import { factsOf, mergedFacts, type Came, type RugForDraft } from "./facts";
 import { greetingName } from "./greeting-name";
-import { isGasTold } from "./happened";
+import { isGasTold, isHandsOff, ownAidOf } from "./happened";
 import { SHIPPED, textIn, type LibraryRow } from "./library";
 import { PLACES, SAID_WET } from "./paragraphs";
 import { partsOf, type Part } from "./parts";
 import type { Place, PlaceId } from "./paragraphs/row";
 import { colourIn, colourName, plain, sidesIn } from "./rug-title";
-import { chanceOf, filled, seenIn, sharersIn, slotsOf, wordsOf, type Slots, type WorkshopForDraft } from "./slots";
+import { aidInShort, ownAidIn, chanceOf, filled, seenIn, sharersIn, slotsOf, wordsOf, type Slots, type WorkshopForDraft } from "./slots";
 import { isTradeAsking } from "./who-asks";
 
 export interface DraftInput {
@@ -138,27 +138,46 @@ function subjectOf(rugs: readonly RugForDraft[], trade: boolean, { words, areaUn
   return [colour ? say("letter.subject", { whose, colour: colourName(colour, words) }) : say("letter.subject-plain", { whose }), ...title.split(", ").slice(1).map((part) => sidesIn(part, words, areaUnit))].join(", ");
 }
 
-/** Of what stands before the rugs are spoken of at length, what is said of several in the same words stands once. */
-const onceAhead = (pieces: readonly Piece[]): Piece[] => pieces.filter((p, at) => !p.place.ahead || pieces.findIndex((o) => o.place === p.place && o.text === p.text) === at);
+/** Of what stands before the rugs are spoken of at length, what is said of several in the same words stands once; and a rug whose own first aid has said what comes first is not answered so once more. */
+const onceAhead = (pieces: readonly Piece[]): Piece[] => {
+  const isAnswered = ({ place, rug }: Piece) => place.id === "in-short" && pieces.some((o) => o.place.id === "own-aid" && o.rug === rug);
+  return pieces.filter((p, at) => !p.place.ahead || (!isAnswered(p) && pieces.findIndex((o) => o.place === p.place && o.text === p.text) === at));
+};
 
 /** First aid is due for it. */
 const AID = ["first-aid", "aid-known"] as const;
 
-/** What is read of each rug, and of the letter as a whole: its facts are those of any of its rugs, its words those of the first that is wet, else of the first; among these one that may give off gas leads. */
-function subjectsOf({ assessments, client, workshop, enquiry }: DraftInput, trade: boolean, came: Came | null): { letter: Subject; rugs: Subject[] } {
+/** What first aid says of single rugs: one that may be touched where another may not has lines of its own. `wet`: those that it is due for. */
+function aidOfEach(wet: readonly Subject[], { assessments, workshop }: DraftInput): (at: number | null) => Partial<Slots> {
+  const words = wordsOf(workshop);
+  const due = wet.flatMap(({ rug }) => (rug === null ? [] : { at: rug, answers: assessments[rug]?.answers ?? {} }));
+  const named = (of: typeof due) => sharersIn(of.map(({ at }) => at), { rugs: assessments.length, words });
+  const own = ownAidOf(due);
+  const shares = { sharers: due.length > 1 ? named(due) : null, untouched: own.length > 0 ? named(due.filter((r) => !own.includes(r))) : null };
+  return (at) => {
+    const rug = due.find((r) => r.at === at);
+    return rug && own.includes(rug) ? { ...shares, untouched: null, ownAid: ownAidIn(rug.answers, due.map(({ answers }) => answers), words) } : rug ? shares : {};
+  };
+}
+
+/** What is read of each rug, and of the letter as a whole: its facts are those of any of its rugs, its first aid that of all that are wet, its other words those of the first that is wet, else of the first; among these one that may give off gas leads, then one that nobody may touch. */
+function subjectsOf(input: DraftInput, trade: boolean, came: Came | null): { letter: Subject; rugs: Subject[] } {
+  const { assessments, client, workshop, enquiry } = input;
   const photosCame = (came?.photos ?? 0) > 0;
-  const rugs = assessments.map((told) => ({ ...told, photosCame })).map((rug, at): Subject => ({
+  const read = assessments.map((told) => ({ ...told, photosCame })).map((rug, at): Subject => ({
     slots: slotsOf({ rug, number: at + 1, rugs: assessments.length, client: { ...client, isTrade: trade }, workshop, came }), assessment: rug.assessment, words: wordsOf(workshop), rug: at,
     facts: factsOf({ rug, enquiry, isTrade: trade, rugs: assessments.length, hasTelephone: workshop.telephone !== "", hasName: greetingName(client.name) !== null, hasPage: client.email !== null, came }),
   }));
-  const wet = rugs.filter(({ facts }) => AID.some((due) => facts.words.has.includes(due)));
-  const sharers = wet.length > 1 ? sharersIn(wet.flatMap((r) => r.rug ?? []), { rugs: assessments.length, words: wordsOf(workshop) }) : null;
-  const leads = wet.length > 0 ? wet : rugs;
-  const first = leads.find((r) => isGasTold(assessments[r.rug ?? 0]?.answers ?? {})) ?? leads[0];
-  if (!first) throw new Error("Expected at least one assessment to write about but received none");
+  const wet = read.filter(({ facts }) => AID.some((due) => facts.words.has.includes(due)));
+  const aidOf = aidOfEach(wet, input);
+  const rugs = read.map((r) => ({ ...r, slots: { ...r.slots, ...aidOf(r.rug) } }));
+  const leads = (wet.length > 0 ? wet : read).flatMap(({ rug }) => (rug === null ? [] : { at: rug, told: assessments[rug] as RugForDraft }));
+  const first = (leads.find(({ told }) => isGasTold(told.answers)) ?? leads.find(({ told }) => isHandsOff(told.answers)) ?? leads[0])?.at ?? 0;
+  const leading = rugs[first];
+  if (!leading) throw new Error("Expected at least one assessment to write about but received none");
   // The letter names the inspection that it did not know before.
-  const seen = seenIn(assessments[came?.inspected ?? first.rug ?? 0] ?? {});
-  return { rugs: rugs.map((r) => (wet.includes(r) ? { ...r, slots: { ...r.slots, sharers } } : r)), letter: { ...first, rug: null, slots: { ...first.slots, ...seen }, facts: mergedFacts(rugs.map((r) => r.facts)) } };
+  const seen = seenIn(assessments[came?.inspected ?? first] ?? {});
+  return { rugs, letter: { ...leading, rug: null, slots: { ...leading.slots, ...seen, firstAidInShort: aidInShort(leads.map(({ told }) => told), workshop) }, facts: mergedFacts(rugs.map((r) => r.facts)) } };
 }
 
 /**

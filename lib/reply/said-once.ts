@@ -15,6 +15,8 @@ const LEANS_ON_NEXT = /^Thank you /u;
 const ANSWER: readonly PlaceId[] = ["fibre", "worth", "cut-down", "outlook", "beyond"];
 /** They limit what is said of the fibre, and stand beside it. */
 const BESIDE_FIBRE: readonly PlaceId[] = ["evidence", "paid"];
+/** Rugs that need different first aid are not the same in everything. */
+const OWN_AID: PlaceId = "own-aid";
 /** Cautions wait for no answer. */
 const CAUTIONS: readonly PlaceId[] = ["safety", "refer"];
 /** Of several rugs it is one list. */
@@ -142,7 +144,7 @@ export function saidOnce(standing: readonly Piece[], leads: Leads): Laid {
   const ofRugs = standing.filter(isOfRug);
   const rugsOf = rugsBy(ofRugs);
   const shared = sharedIn(ofRugs, rugsOf, leads);
-  const isAllShared = ofRugs.every((p) => unitsOf(p).every((unit) => rugsOf(p, unit).length > 1));
+  const isAllShared = !standing.some((p) => p.place.id === OWN_AID) && ofRugs.every((p) => unitsOf(p).every((unit) => rugsOf(p, unit).length > 1));
   const before = isAllShared ? [] : shared.filter((s) => isBefore(s, shared));
   const [start, end] = [standing.findIndex(isAtRug), standing.findLastIndex(isAtRug) + 1];
   const unsaid = unsaidAfter(standing.slice(0, start));

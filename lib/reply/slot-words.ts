@@ -45,6 +45,8 @@ export const SLOTS = {
   ask: where("the one thing we ask for", "– A photo of the label."),
   firstAid: where("the whole first aid, where something is wet", "– Press a plain white cloth straight down."),
   firstAidInShort: always("first aid in a few lines, those that fit", "– Press a plain white cloth straight down."),
+  untouched: where("the rugs that nobody may touch, where another rug has first aid of its own", "rug 1"),
+  ownAid: where("the first aid of one of several rugs, where another of them may not be touched and this one may", "– Press a plain white cloth straight down."),
   emergency: always("what to do where somebody is hurt", "If somebody is hurt, call 112 now."),
   referTo: where("who else should see it", "a textile conservator"),
   came: where("what came since our last letter", "your message and the new photos"),

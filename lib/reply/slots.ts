@@ -1,5 +1,6 @@
 import type { FibreId } from "../trade/fibres";
-import { FIRST_AID, firstAidSentences } from "../trade/first-aid";
+import { FIRST_AID, firstAidSentences, type ShortLine } from "../trade/first-aid";
+import type { RugAnswers } from "../trade/questions";
 import type { Tone } from "../trade/tones";
 import type { Assessment, MethodId } from "../triage/assessment";
 import type { Strength } from "../triage/finding";
@@ -148,10 +149,22 @@ function cutWay(a: Assessment, words: Words): string | null {
 
 const lines = (sentences: readonly string[]) => sentences.map((s) => `– ${s}`).join("\n");
 
-/** First aid in a few lines, those that fit what was told: whom to call stands first where something told can hurt, or nobody has been asked yet, and nowhere where nothing can. */
-function aidInShort({ answers, wetByWords }: RugForDraft, words: Words, emergency: string): string {
-  const short = aidFits(answers).map((line) => words.table(`first-aid.short.${FIRST_AID.inShort.indexOf(line)}`));
-  const call = wetByWords ? "first" : emergencyStands(answers);
+/** Whom to call, by what was told of any of these rugs. */
+const emergencyOf = (rugs: readonly RugForDraft[], workshop: WorkshopForDraft): string => (rugs.some(({ answers }) => isGasTold(answers)) ? gasIn : emergencyIn)(wordsOf(workshop), workshop.emergencyNumber);
+
+const shortIn = (line: ShortLine, words: Words): string => words.table(`first-aid.short.${FIRST_AID.inShort.indexOf(line)}`);
+/** What may be done to one of the rugs that first aid is due for, and not to all of them. */
+export const ownAidIn = (answers: RugAnswers, due: readonly RugAnswers[], words: Words): string => {
+  const all = aidFits(due);
+  return lines(aidFits([answers]).filter((line) => !all.includes(line)).map((line) => shortIn(line, words)));
+};
+/** First aid in a few lines, those that fit what was told of all of these rugs: whom to call stands first where something told can hurt, or nobody has been asked yet, and nowhere where nothing can. */
+export function aidInShort(rugs: readonly RugForDraft[], workshop: WorkshopForDraft): string {
+  const words = wordsOf(workshop);
+  const told = rugs.map(({ answers }) => answers);
+  const short = aidFits(told).map((line) => shortIn(line, words));
+  const call = rugs.some(({ wetByWords }) => wetByWords) ? "first" : emergencyStands(told);
+  const emergency = emergencyOf(rugs, workshop);
   return lines([...(call === "first" ? [emergency] : []), ...short, ...(call === "last" ? [emergency] : [])]);
 }
 
@@ -171,11 +184,10 @@ export function slotsOf(input: SlotsInput): Slots {
   };
   const offered = offeredMethods(a);
   const isGas = isGasTold(rug.answers);
-  const emergency = (isGas ? gasIn : emergencyIn)(words, workshop.emergencyNumber);
   const asks = asksOf(rug, likelyMechanisms(a));
   const asked = { words, hasPage: client.email !== null };
   return {
-    name: greetingName(client.name), title: titleIn(plain(rug.title), words, workshop.areaUnit ?? "m2"), number: String(number), sharers: null, rug: rugPhrase(input, words),
+    name: greetingName(client.name), title: titleIn(plain(rug.title), words, workshop.areaUnit ?? "m2"), number: String(number), sharers: null, untouched: null, rug: rugPhrase(input, words),
     fibre: fibre(leading, words), rival: fibre(rival, words), fit: fitIn(a, words, false), fitBetter: fitIn(a, words, true), likely: chanceWord(cappedWord(a.fibres.find((f) => f.fibre === leading)?.words ?? ""), words),
     labelSays: labelFibre(a) && fibre(labelFibre(a) ?? undefined, words),
     evidence: evidence(rug, words), soldAs: sold ? words.say(`sold.${sold}`) : null,
@@ -186,8 +198,8 @@ export function slotsOf(input: SlotsInput): Slots {
     methods: offered.length ? listed(offered.map((m) => words.say(`method.${m}`)), "or", words) : null,
     clean: money("clean"), cutDown: a.money && cutDownPhrase(a, a.money.currency, words), cutWay: cutWay(a, words), replace: replacePrice(a) && money("replace"), worthToday: money("valueToday"), repair: repairNamed(a, rug.answers, words),
     asks: asks.listed.map((q) => askLine(q, a, asked)).join("\n") || null, ask: asks.one && askLine(asks.one, a, asked),
-    firstAid: a.firstAid && lines(firstAidIn(words, isGas ? firstAidSentences(workshop.emergencyNumber, true, true) : a.firstAid, workshop.emergencyNumber)), firstAidInShort: aidInShort(rug, words, emergency),
-    emergency,
+    firstAid: a.firstAid && lines(firstAidIn(words, isGas ? firstAidSentences(workshop.emergencyNumber, true, true) : a.firstAid, workshop.emergencyNumber)), firstAidInShort: aidInShort([rug], workshop), ownAid: null,
+    emergency: emergencyOf([rug], workshop),
     referTo: a.advice.referTo && referralIn(words, a.advice.referTo), came: came ? cameIn(came, words) : null,
     changed: topicsIn(came?.moved?.changed, { words, most: MOST_TOPICS }), gone: topicsIn(came?.moved?.gone, { words, most: Infinity }), waits: topicsIn(came?.moved?.waits, { words, most: MOST_TOPICS }), telephone: workshop.telephone || null, reach: workshop.telephone === "" ? null : words.say(client.email === null ? "letter.ring" : "letter.ring-or-answer", { telephone: workshop.telephone }),
     collecting: workshop.collecting || null, weeks: workshop.workWeeks ? weeksPhrase(workshop.workWeeks, words) : null,
@@ -205,9 +217,9 @@ function beyondIn({ assessment, inspection }: RugForDraft, words: Words): string
   return chance === null ? null : beyondLikely(chance, words);
 }
 
-/** {sharers}: "the two rugs", or "rugs 1 and 3" of more. `which`: counted from 0. */
+/** {sharers}: "the two rugs", or "rugs 1 and 3" of more, or "rug 1". `which`: counted from 0. */
 export const sharersIn = (which: readonly number[], { rugs, words }: { rugs: number; words: Words }): string =>
-  which.length === rugs ? words.say("letter.all-rugs", { n: rugs }) : words.say("letter.some-rugs", { numbers: listed(which.map((at) => String(at + 1)), "and", words) });
+  which.length === rugs ? words.say("letter.all-rugs", { n: rugs }) : words.say("letter.some-rugs", { n: which.length, numbers: listed(which.map((at) => String(at + 1)), "and", words) });
 
 /** {chance}: how probable the mechanism is that a paragraph speaks about; null where it speaks about none. */
 export function chanceOf(a: Assessment, row: ParagraphRow, words: Words): string | null {

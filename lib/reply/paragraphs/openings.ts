@@ -40,6 +40,11 @@ export const OPENINGS: readonly ParagraphRow[] = [
   { ...TRADE, id: "first-aid-day", version: 1, place: "first-aid", when: { is: { has: ["first-aid"] } },
     text: "Please do this first, if you have not yet:\n{firstAidInShort}" },
 
+  { ...TRADE, id: "own-aid", version: 1, place: "own-aid", when: { is: { has: ["first-aid", "aid-known"] } },
+    text: "Only if rug {number} lies in a room that no flood water, mould or fumes reached:\n{ownAid}" },
+  { ...TRADE, id: "own-aid-untouched", version: 1, place: "own-aid", when: { is: { has: ["first-aid", "aid-known"] } },
+    text: "Please let nobody touch {untouched}." },
+
   { ...OURS, id: "first-aid-list", version: 1, place: "first-aid-list", when: { is: { has: ["first-aid", "said-wet"] }, not: { has: ["no-page"] } },
     text: "The whole list, “First aid for a wet rug”, stands on your own page: the link is in our first letter." },
 

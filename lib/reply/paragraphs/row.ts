@@ -29,7 +29,7 @@ export interface Place {
   readonly when?: Condition;
 }
 export type PlaceId =
-  | "greeting" | "first-aid" | "first-aid-list" | "thanks" | "trade-call" | "since" | "in-short" | "shared-first" | "heading" | "fibre" | "worth" | "cut-down" | "outlook" | "soil" | "evidence" | "paid" | "sold-as" | "safety" | "refer" | "cause" | "haste" | "care" | "back-first" | "dye-test"
+  | "greeting" | "first-aid" | "own-aid" | "first-aid-list" | "thanks" | "trade-call" | "since" | "in-short" | "shared-first" | "heading" | "fibre" | "worth" | "cut-down" | "outlook" | "soil" | "evidence" | "paid" | "sold-as" | "safety" | "refer" | "cause" | "haste" | "care" | "back-first" | "dye-test"
   | "refuse" | "worse" | "beyond" | "repair" | "living" | "life" | "special" | "price" | "asks" | "shared" | "wet-unknown" | "next-step" | "claim" | "customer" | "notes" | "takes" | "visit" | "closing" | "signature";
 
 /** What speaks against work on a rug: little comes back, it costs as much as the rug is worth, not enough comes back, few years are left, or what the rug is worth decides and is known only roughly. */

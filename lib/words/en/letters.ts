@@ -6,7 +6,7 @@ export const LETTERS = {
   "letter.subject-several": "{whose, select, trade {Your customer’s} other {Your}} {n, plural, one {# rug} other {# rugs}}",
   "letter.this-rug": "this rug",
   "letter.all-rugs": "the {n, plural, =2 {two} =3 {three} =4 {four} =5 {five} other {#}} rugs",
-  "letter.some-rugs": "rugs {numbers}",
+  "letter.some-rugs": "{n, plural, one {rug} other {rugs}} {numbers}",
   "letter.line-of-rug": "Rug {number}: {line}",
   "letter.customers-rug": "your customer’s rug",
   "letter.coloured-rug": "your {colour} rug",
