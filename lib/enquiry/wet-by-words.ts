@@ -10,19 +10,20 @@ import { readTold } from "../triage/told";
 export type FirstAidKind = NonNullable<LetterSign["firstAid"]>;
 type Judged = Pick<Assessment, "firstAid">;
 
-const answeredAid = (assessments: readonly Judged[]) => assessments.find((a) => a.firstAid !== null)?.firstAid ?? null;
+/** The first aid of every rug that it was answered for. */
+const answeredAid = (assessments: readonly Judged[]) => assessments.flatMap((a) => (a.firstAid === null ? [] : [a.firstAid]));
 
 /** What first aid words call for that nobody has asked about yet; null where something wet was answered, and where they speak of none. */
 export function wetByWords(assessments: readonly Judged[], byWords: readonly LetterUrgency[]): FirstAidKind | null {
-  const said = answeredAid(assessments) ? [] : byWords.flatMap((u) => (u.firstAid === null || u.firstAid === "unread" ? [] : u.firstAid));
+  const said = answeredAid(assessments).length > 0 ? [] : byWords.flatMap((u) => (u.firstAid === null || u.firstAid === "unread" ? [] : u.firstAid));
   return said.includes("hands-off") ? "hands-off" : (said[0] ?? null);
 }
 
-/** Which first aid is for this enquiry: by what was answered, else by words nobody has read; null where nothing is wet by either. */
+/** Which first aid is for this enquiry: by what was answered, else by words nobody has read; null where nothing is wet by either. Said of all its rugs at once, it lets nobody touch any where one may not be touched. */
 export function firstAidOf(assessments: readonly Judged[], byWords: readonly LetterUrgency[]): FirstAidKind | null {
   const answered = answeredAid(assessments);
-  if (!answered) return wetByWords(assessments, byWords);
-  return FIRST_AID.handsOff.every((s) => answered.includes(s)) ? "hands-off" : "whole";
+  if (answered.length === 0) return wetByWords(assessments, byWords);
+  return answered.some((aid) => FIRST_AID.handsOff.every((s) => aid.includes(s))) ? "hands-off" : "whole";
 }
 
 /** What the newest of a client's messages that speaks of water says of it; null where none does. `messages`: in any order. */

@@ -7,6 +7,8 @@ import { sayLetter } from "../../../lib/enquiry/letter-words";
 import { READ_OUT } from "../../../lib/mail/last-word";
 import { newReference, REFERENCE_LETTERS, REFERENCE_PATTERN } from "../../../lib/enquiry/reference";
 import { mergeAnswers } from "../../../lib/enquiry/save-intake";
+import { firstAidOf } from "../../../lib/enquiry/wet-by-words";
+import { firstAidSentences } from "../../../lib/trade/first-aid";
 import { STATES } from "../../../lib/enquiry/states";
 import { MESSAGE, messagesOf, rugAnswersOf } from "../../../lib/enquiry/stored";
 import type { LetterStateId } from "../../../lib/enquiry/views";
@@ -144,5 +146,14 @@ describe("rugAnswersOf", () => {
     const rows = [row(MESSAGE, "second", 9), row(MESSAGE, "first", 3), row("shine", "satin", 1)];
     expect(rugAnswersOf(rows)).toEqual({ shine: "satin" });
     expect(messagesOf(rows).map((m) => m.text)).toEqual(["first", "second"]);
+  });
+});
+
+describe("the first aid of an enquiry about several rugs, as it goes out at once", () => {
+  const [whole, handsOff, dry] = [firstAidSentences("112"), firstAidSentences("112", true), null].map((firstAid) => ({ firstAid }));
+  const kindOf = (...assessments: { firstAid: string[] | null }[]) => firstAidOf(assessments, []);
+  it("lets nobody touch any where one of them may not be touched, in whatever order they were told of", () => {
+    expect([kindOf(whole!, handsOff!), kindOf(handsOff!, whole!), kindOf(dry!, whole!, handsOff!)]).toEqual(["hands-off", "hands-off", "hands-off"]);
+    expect([kindOf(whole!, whole!), kindOf(dry!, whole!), kindOf(dry!)]).toEqual(["whole", "whole", null]);
   });
 });
