@@ -6,7 +6,7 @@ import { holdsIn } from "../triage/urgency";
 
 type Findings = Pick<Assessment, "findings">;
 /** What was answered to a question; none where it was not. */
-export const answersTo = ({ findings }: Findings, question: "changes" | "incidents" | "liquid" | "reason") => findings.filter((f) => f.what === question).flatMap((f) => f.value);
+export const answersTo = ({ findings }: Findings, question: "changes" | "incidents" | "liquid" | "reason" | "wetNow") => findings.filter((f) => f.what === question).flatMap((f) => f.value);
 
 /**
  * What may be called a change: one that was told in answer to our questions or measured; else a patch seen from one side
@@ -24,6 +24,12 @@ export function changeIn(assessment: Findings): Change {
 /** Answers by which nothing is known to have happened to it. */
 const NOTHING_HAPPENED: readonly unknown[] = ["nothing", "unknown"];
 const hasSomethingHappened = (assessment: Findings): boolean => answersTo(assessment, "incidents").some((a) => !NOTHING_HAPPENED.includes(a));
+/** Of what soil is a share where soil is what most likely shows: of the soil, where it was told or nothing else was; else of whatever is to be seen, and of what is wet only once it is dry. */
+export function soilIn(assessment: Findings): "soil" | "dried" | "seen" {
+  if (answersTo(assessment, "changes").includes("dirty")) return "soil";
+  if (answersTo(assessment, "wetNow").some((a) => a === "wet" || a === "damp")) return "dried";
+  return hasSomethingHappened(assessment) || answersTo(assessment, "liquid").length > 0 ? "seen" : "soil";
+}
 /** Whether there is damage to judge: a change, or something that happened to it. */
 const isDamageTold = (assessment: Findings): boolean => changeIn(assessment) === "told" || hasSomethingHappened(assessment);
 

@@ -13,7 +13,7 @@ import { askLine, asksOf } from "./asks";
 import { cleaning, labelTextOf, keptByCut, likelyMechanisms, plannedCut, replacePrice, sawPhotos, strengthsOf, type Came, type RugForDraft, type TopicId } from "./facts";
 import { beyondTold } from "./damage-told";
 import { aidFits, emergencyStands, isGasTold, wasCleanedAtHome } from "./happened";
-import { mendsPhrase } from "./mended";
+import { mendsPhrase, shareOf } from "./mended";
 import { greetingName } from "./greeting-name";
 import { labelFibre, namedFibres } from "./label-said";
 import type { ParagraphRow } from "./paragraphs/row";
@@ -191,7 +191,7 @@ export function slotsOf(input: SlotsInput): Slots {
     fibre: fibre(leading, words), rival: fibre(rival, words), fit: fitIn(a, words, false), fitBetter: fitIn(a, words, true), likely: chanceWord(cappedWord(a.fibres.find((f) => f.fibre === leading)?.words ?? ""), words),
     labelSays: labelFibre(a) && fibre(labelFibre(a) ?? undefined, words),
     evidence: evidence(rug, words), soldAs: sold ? words.say(`sold.${sold}`) : null,
-    improvement: a.improvement && improvementPhrase(a.improvement, words), mends: mendsPhrase(a, words), life: a.lifeYears && lifePhrase(a.lifeYears, words),
+    improvement: a.improvement && improvementPhrase(a.improvement, words), mends: mendsPhrase(a, words), ofWhat: a.improvement && shareOf(a, words), life: a.lifeYears && lifePhrase(a.lifeYears, words),
     lifeLow: a.lifeYears && yearsEnd(a.lifeYears.low, words), lifeHigh: a.lifeYears && yearsEnd(a.lifeYears.high, words),
     worse: a.worse === null ? null : rangeInHundred(harmRange(a.worse), words), beyond: beyondIn(rug, words), ...seenIn(rug),
     atHome: words.say(wasCleanedAtHome(rug.answers) ? "letter.at-home-again" : "letter.at-home"),

@@ -5,8 +5,12 @@ import type { RugAnswers } from "../../../lib/trade/questions";
 import { asksOf } from "../../../lib/reply/asks";
 import { isOnlySmellTold } from "../../../lib/reply/damage-told";
 import { composeDraft } from "../../../lib/reply/draft";
+import { reasonOf } from "../../../lib/reply/headline-why";
+import { toldByLetter } from "../../../lib/reply/told-by-letter";
+import { wordsIn } from "../../../lib/words/words";
 import type { Assessment, MechanismId } from "../../../lib/triage/assessment";
 import { action, inputOf, range, type Sketch } from "./make";
+import { letterOf } from "./must-say/letter-of";
 
 interface Told { changes: NonNullable<RugAnswers["changes"]>; top: MechanismId | null; answers?: RugAnswers; sketch?: Partial<Sketch>; rest?: Partial<Assessment> }
 const inputFor = ({ changes, top, answers = {}, sketch = {}, rest = {} }: Told) => inputOf({
@@ -34,6 +38,25 @@ describe("composeDraft, of what a share comes back", () => {
     expect(says({ top: null, changes: ["dirty", "shaded"] })).toMatch(/of the soil\./);
     expect(says({ top: null, changes: ["dirty", "ring"] })).toMatch(/of the trouble\./);
   });
+
+  const clean = (answers: RugAnswers, wetNow: "wet" | "damp" | "no") => letterOf({ answers: { labelText: "100% wool", since: "day", ...answers }, enquiry: { wetNow, reason: "just-happened" } });
+  const WATER: RugAnswers = { incidents: ["water"], liquid: "water" };
+  /** What it is a share of, by the letter and by the desk. */
+  const bothSay = (...told: Parameters<typeof clean>) => {
+    const { draft, rugs } = clean(...told);
+    const { assessment } = rugs[0]!;
+    const letter = toldByLetter({ title: "A rug", answers: told[0], assessment }, { enquiry: { wetNow: told[1] }, isTrade: false });
+    const why = reasonOf({ ...assessment, advice: action("quote-with-limits") }, { letter, words: wordsIn("en-GB") }, { isHardlyWorth: false, isOpen: false });
+    return { letter: draft.text.match(/\bof (?:the soil|whatever is to be seen(?: once it is dry)?|the mark|the trouble)/iu)?.[0].toLowerCase(), desk: why.match(/\bof (?:the soil|whatever is to be seen(?: once it is dry)?|the mark|the trouble)/iu)?.[0] };
+  };
+  it.each<[string, RugAnswers, "wet" | "damp" | "no", string]>([
+    ["damp, and nothing else was told", { labelText: "100% viscose" }, "damp", "of whatever is to be seen once it is dry"],
+    ["wet with clean water", WATER, "wet", "of whatever is to be seen once it is dry"],
+    ["dry after clean water", WATER, "no", "of whatever is to be seen"],
+    ["dry after clean water, and dirty", { ...WATER, changes: ["dirty"] }, "no", "of the soil"],
+    ["wet with clean water, and dirty", { ...WATER, changes: ["dirty"] }, "wet", "of the soil"],
+    ["dry and dirty", { changes: ["dirty"] }, "no", "of the soil"],
+  ])("names soil only where it was told or nothing else was, in the letter and at the desk alike: %s", (_, answers, wetNow, share) => expect(bothSay(answers, wetNow)).toEqual({ letter: share, desk: share }));
 
   it("tells of soil beside a flat pile, and not where no soil was told or a mark leads", () => {
     const SOIL = /of what it has lost\. Of the soil in it more may come out/;
