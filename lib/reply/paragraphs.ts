@@ -49,7 +49,7 @@ export const PLACES: readonly Place[] = [
   { id: "safety", name: "Cautions for people", of: "rug", take: 3, joins: false },
   { id: "refer", name: "Who else should see it", of: "rug", take: 1, joins: false },
   { id: "cause", name: "What happened", of: "rug", take: 2, joins: false, likeliestFirst: true, spare: { rank: 7, from: 1 } },
-  { id: "haste", name: "How soon", of: "rug", take: 1, joins: true, when: WATER_FIRST },
+  { id: "haste", name: "How soon", of: "rug", take: 1, joins: true, joinsOnly: ["safety", "refer", "cause"], when: WATER_FIRST },
   { id: "back-first", name: "A back of latex, before any cleaning is offered", of: "rug", take: 1, joins: false },
   { id: "care", name: "What can be done", of: "rug", take: 1, joins: false },
   { id: "dye-test", name: "The dye test", of: "rug", take: 1, joins: true },

@@ -107,6 +107,12 @@ function piecesAt(place: Place, subject: Subject, library: readonly LibraryRow[]
   }));
 }
 
+/** The pieces, where one that joins only some places begins a block after any other. */
+const besideItsOwn = (pieces: readonly Piece[]): Piece[] => pieces.map((p, at) => {
+  const before = pieces[at - 1]?.place.id;
+  return p.place.joinsOnly && before !== p.place.id && !p.place.joinsOnly.some((id) => id === before) ? { ...p, joins: false } : p;
+});
+
 /** Places that stand together: those of the letter alone, those ahead of the rugs alone, those of the rugs as one run a rug. */
 function runs(places: readonly Place[]): Place[][] {
   return places.reduce<Place[][]>((all, place) => {
@@ -192,7 +198,7 @@ export function piecesOf(input: DraftInput, came: Came | null = null): Pieces {
   const [tone, words] = [workshop.tone ?? "plain", wordsOf(workshop)];
   return {
     subject: subjectOf(assessments, trade, { words, areaUnit: workshop.areaUnit ?? "m2" }),
-    pieces: onceAhead(runs(places).flatMap((run) => (run[0]?.of === "letter" ? [letter] : rugs).flatMap((s) => inOrder(run, s).flatMap((place) => piecesAt(place, s, library, tone))))),
+    pieces: besideItsOwn(onceAhead(runs(places).flatMap((run) => (run[0]?.of === "letter" ? [letter] : rugs).flatMap((s) => inOrder(run, s).flatMap((place) => piecesAt(place, s, library, tone)))))),
     leadOf: (id, of) => {
       const sharers = sharersIn(of, { rugs: assessments.length, words });
       return PLACES.filter((p) => p.id === id).flatMap((place) => piecesAt(place, { ...letter, slots: { ...letter.slots, sharers } }, library, tone))[0] ?? null;

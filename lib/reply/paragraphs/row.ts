@@ -13,6 +13,8 @@ export interface Place {
   readonly take: number;
   /** Stands in the same block as what goes before it. */
   readonly joins: boolean;
+  /** What it joins; after any other it begins a block. Absent: whatever stands before it. */
+  readonly joinsOnly?: readonly PlaceId[];
   /** The rows are tried by the probability of the mechanism they speak of, not in their order. */
   readonly likeliestFirst?: true;
   /** Can wait where a letter grows too long: the rows from `from` on (counted from 0), those of the lowest rank first. */

@@ -57,6 +57,11 @@ describe("composeDraft, of what a share comes back", () => {
     ["wet with clean water, and dirty", { ...WATER, changes: ["dirty"] }, "wet", "of the soil"],
     ["dry and dirty", { changes: ["dirty"] }, "no", "of the soil"],
   ])("names soil only where it was told or nothing else was, in the letter and at the desk alike: %s", (_, answers, wetNow, share) => expect(bothSay(answers, wetNow)).toEqual({ letter: share, desk: share }));
+  it("begins a paragraph of its own with how soon, where nothing of what happened stands before it", () => {
+    const soon = (answers: RugAnswers) => clean(answers, "no").draft.text.split("\n\n").find((block) => block.includes("Please have your rug seen to")) ?? "";
+    expect(soon(WATER)).toMatch(/^Please have your rug seen to within a day or two/u);
+    expect(soon({ incidents: ["water"], liquid: "water", changes: ["ring"] })).toMatch(/^It is [^]*\. Please have your rug seen to within/u);
+  });
 
   it("tells of soil beside a flat pile, and not where no soil was told or a mark leads", () => {
     const SOIL = /of what it has lost\. Of the soil in it more may come out/;
