@@ -82,7 +82,7 @@ function whatIsWet(a: Assessment): string {
 }
 
 /** Whose hands it first belongs in, by what. */
-function whyElsewhere(a: Assessment, { words }: Known): string[] {
+export function whyElsewhere(a: Assessment, { words }: Known): string[] {
   if (answered(a, "age").includes("antique")) return ["it is an old piece, and that is for a conservator to judge"];
   const grave = (["mould", "insects"] as const).filter((m) => likelyMechanisms(a).includes(m));
   return grave.map((m) => howLikely(a, m, words));
@@ -115,7 +115,7 @@ export function reasonOf(a: Assessment, known: Known, { isHardlyWorth, isOpen }:
   const action = actionSeen({ assessment: a, inspection });
   const isFlooded = known.letter.isHeldBack === "flood";
   const verdict = inspection ? [verdictIn(inspection, known.words)] : [];
-  if (isFlooded && action !== "first-aid") return [...verdict, inspection ? FLOOD_SEEN : FLOODED].join(" ");
+  if (isFlooded && action !== "first-aid") return [...verdict, inspection ? FLOOD_SEEN : FLOODED, ...(inspection ? whyElsewhere(a, known).map(sentence) : [])].join(" ");
   const parts = [...REASONS[action](a, known), ...(isHardlyWorth ? against(a, known) : [])];
   const said = [...verdict, ...new Set(parts.flatMap((part) => (part ? sentence(part) : [])))];
   const after = [(isHardlyWorth ? ONLY_INSPECTION : isOpen ? IS_OPEN[action] : null) ?? [], actionOf(a) === a.advice.action ? [] : NOT_CUT_DOWN, known.letter.setsNoTime ? NO_TIME[known.letter.setsNoTime] : []].flat();

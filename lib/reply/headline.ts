@@ -1,6 +1,6 @@
 import type { ActionId, Assessment } from "../triage/assessment";
-import { WORDS_TOLD, reasonOf, type Known } from "./headline-why";
-import { actionSeen } from "./inspected";
+import { WORDS_TOLD, reasonOf, whyElsewhere, type Known } from "./headline-why";
+import { actionSeen, type Inspected } from "./inspected";
 import { HARDLY_WORTH, PERHAPS_NOT_WORTH } from "./paragraphs/troubles";
 import { beyondLikely } from "./phrases";
 
@@ -32,13 +32,22 @@ const CLAIM = { "advise-claim-or-replacement": "Advise against cleaning: keep it
 /** Where somebody here has inspected it. */
 const SEEN: Table = { "advise-cut-down": "Propose cutting it down, where its ground is sound" };
 
+/** The same after a flood: nobody waits for the firm to say what comes of it, and how it could be cleaned is open until a test. */
+const FLOOD_SEEN = { beyond: "Tell them that it is beyond economic repair", notBeyond: "Test it before any cleaning is offered" };
+/** The verdict of who inspected it, as what there is to do. Where something else of it is for other hands, it still goes there. */
+function saysSeen(a: Assessment, { isBeyondRepair }: Inspected, { known, plain }: { known: Known; plain: Readonly<Record<ActionId, string>> }): string {
+  const action = actionSeen({ assessment: a, inspection: known.letter.inspection });
+  const isOfFlood = known.letter.isHeldBack === "flood" && action !== "first-aid" && whyElsewhere(a, known).length === 0;
+  return isOfFlood ? FLOOD_SEEN[isBeyondRepair ? "beyond" : "notBeyond"] : (SEEN[action] ?? plain[action]);
+}
+
 /** The headline of one rug: it says of the rug's worth what the letter of the same assessment says, and of how far it comes back no range that the letter does not give. */
 export function headlineOf(a: Assessment, known: Known): Headline {
   if (known.letter.isHeldBack === "wet") return { says: "Ask first whether it is wet", why: WORDS_TOLD };
   const { inspection, hasClaim } = known.letter;
   const plain = hasClaim ? { ...SAYS, ...CLAIM } : SAYS;
   const action = actionSeen({ assessment: a, inspection });
-  if (inspection) return { says: SEEN[action] ?? plain[action], why: reasonOf(a, known, { isHardlyWorth: false, isOpen: false }) };
+  if (inspection) return { says: saysSeen(a, inspection, { known, plain }), why: reasonOf(a, known, { isHardlyWorth: false, isOpen: false }) };
   const beyond = known.letter.isWorthTold ? (a.beyondRepair ?? 0) : 0;
   const isHardly = beyond >= HARDLY_WORTH.beyondRepair;
   const table = isHardly ? hardly(beyondLikely(beyond, known.words)) : beyond >= PERHAPS_NOT_WORTH.beyondRepair ? EVEN : OPEN;

@@ -111,7 +111,7 @@ export const CAUTIONS: readonly CautionRow[] = [
   { when: "latex-back", methods: ["immersion-wash", "wet-hand-clean", "solvent-dry"], atMost: "needs-testing-first", from: LATEX_BACK_FROM, why: "latex seems to hold the back; it weakens with age, in water and in solvents, and has to be found sound first", ...practice },
   { when: "wet-now", methods: ["dusting", "low-moisture", "wet-hand-clean", "immersion-wash", "solvent-dry"], atMost: "needs-testing-first", from: 0.5, why: "it has to be dry and seen before anything is tried", ...practice },
   { when: "flood", methods: ["dusting"], atMost: "ruled-out", from: 0.5, why: "dusting spreads what flood or waste water left in it, so not before a flood-damage firm has cleared it", ...practice },
-  { when: "flood", methods: ["low-moisture", "wet-hand-clean", "immersion-wash", "solvent-dry"], atMost: "needs-testing-first", from: 0.5, why: "flood or waste water can make people ill, so a flood-damage firm sees it first", ...practice },
+  { when: "flood", methods: ["low-moisture", "wet-hand-clean", "immersion-wash", "solvent-dry"], atMost: "needs-testing-first", from: 0.5, why: "flood or waste water can make people ill, so a flood-damage firm clears it first", ...practice },
 ];
 
 /** How the judgement of a method is said. `why` stands after its opening; `chance` in per cent. */
@@ -138,7 +138,7 @@ export interface LeftRow extends Source {
 }
 const mouldSoon: Source = { how: "memory", source: "EPA and FEMA flood guidance: dry within 24 to 48 hours" };
 export const LEFT_AS_IT_IS: readonly LeftRow[] = [
-  { when: "flood", from: 0.5, verdict: "ruled-out", say: "flood or waste water can make people ill, so nobody touches it before the flood firm has seen it", ...practice },
+  { when: "flood", from: 0.5, verdict: "ruled-out", say: "flood or waste water can make people ill, and what it left in the rug does not go by itself", ...practice },
   { when: "wet-now", from: 0.5, verdict: "ruled-out", say: "it has to dry first, since mould can start within two days and what forms while it dries may stay", ...mouldSoon },
   { when: "insects", from: 0.33, verdict: "ruled-out", say: "insects go on eating and spread to other wool, so they are dealt with first", ...practice },
   { when: "mould", from: 0.33, verdict: "ruled-out", say: "mould can harm people and goes on while it is damp, so it is dried and seen first", ...practice },

@@ -10,7 +10,9 @@ import { toldByLetter } from "../../../lib/reply/told-by-letter";
 import type { Assessment } from "../../../lib/triage/assessment";
 import { wordsIn } from "../../../lib/words/words";
 import { anyInput, anyWorth, seen } from "./any-input";
+import type { RugAnswers } from "../../../lib/trade/questions";
 import { action, range, worthless } from "./make";
+import { letterOf } from "./must-say/letter-of";
 
 const IVO: Inspected = { by: "Ivo Castellane", on: "24 November 2026", isBeyondRepair: false };
 const inspected = (input: DraftInput, inspection: Inspected | null): DraftInput => ({ ...input, assessments: input.assessments.map((rug) => ({ ...rug, inspection })) });
@@ -166,6 +168,19 @@ describe("the desk, of a rug that somebody here has inspected", () => {
     expect(deskOf(flooded(), null).why).toBe("Flood or waste water got into it: nobody touches it before the flood firm has seen it.");
     expect(deskOf(flooded(), BEYOND).why).toBe("Beyond economic repair, in the judgement of Ivo Castellane, who inspected it on 24 November 2026. Flood or waste water got into it, and that can make people ill.");
     expect(deskOf(flooded(), NOT_BEYOND).why).toMatch(/^Not beyond economic repair, in the judgement of Ivo Castellane/);
+  });
+  it("heads after a flood with what they found, and sends it to nobody who was to say that first; with mould in it, it still goes to who treats that", () => {
+    expect(deskOf(flooded(), null).says).toBe("Refer to somebody else");
+    expect(deskOf(flooded(), NOT_BEYOND).says).toBe("Test it before any cleaning is offered");
+    expect(deskOf(flooded(), BEYOND).says).toBe("Tell them that it is beyond economic repair");
+    const mouldy = flooded();
+    const withMould = { ...mouldy, assessments: mouldy.assessments.map((rug) => ({ ...rug, assessment: { ...rug.assessment, mechanisms: [{ mechanism: "mould" as const, probability: 0.98 }] } })) };
+    for (const inspection of [NOT_BEYOND, BEYOND]) expect(deskOf(withMould, inspection)).toMatchObject({ says: "Refer to somebody else", why: expect.stringMatching(/make people ill\. Mould is very likely\.$/) });
+  });
+  it("says in no reason of a method that anybody has yet to see it", () => {
+    const methods = (told: RugAnswers) => letterOf({ answers: { incidents: ["flood"], ...told }, enquiry: { wetNow: "no" } }).rugs[0]!.assessment.methods.map(({ why }) => why);
+    for (const labelText of ["100% wool", "100% polypropylene"]) for (const why of methods({ labelText })) expect(why).not.toMatch(/firm (?:has seen|sees)/);
+    expect(methods({ labelText: "100% wool" })).toContain("Not suitable: flood or waste water can make people ill, and what it left in the rug does not go by itself.");
   });
   it("advises against the work where they found it beyond economic repair, and to quote where they did not", () => {
     expect(desk({ advice: action("inspect-and-test") }, BEYOND).says).toBe("Advise against cleaning: keep it or replace it");

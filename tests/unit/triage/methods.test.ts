@@ -144,7 +144,7 @@ describe("judgeMethods and tests of places", () => {
       expect(none({}, likely(mechanism, 0.9)), mechanism).toMatchObject({ verdict: "suitable", why: expect.stringMatching(new RegExp(`^It costs nothing, but .*${says}\\.$`)) });
   });
   it.each<[string, Record<string, Finding["value"]>, (m: string) => number, RegExp]>([
-    ["flood or waste water", { incidents: ["flood"] }, nothing, /^Not suitable: .*flood firm has seen it\.$/],
+    ["flood or waste water", { incidents: ["flood"] }, nothing, /^Not suitable: .*make people ill, and what it left in the rug does not go by itself\.$/],
     ["flood water, dry by now", { incidents: ["flood"], wetNow: "no" }, nothing, /^Not suitable: .*make people ill/],
     ["a wet rug", { wetNow: "wet" }, nothing, /^Not suitable: it has to dry first/],
     ["a damp rug", { wetNow: "damp" }, nothing, /^Not suitable: it has to dry first/],
