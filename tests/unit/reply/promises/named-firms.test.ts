@@ -15,6 +15,14 @@ describe("a firm that is named", () => {
     "Halloway must pay for this.",
     "Ferrant made a poor job of the edge.",
     "Brightmoor never asked what it is made of.",
+    "The back was soaked by Ferrant.",
+    "It was soaked by Ferrant in May.",
+    "In the end the pile was ruined by Brightmoor.",
+    "The border was scorched by Brightmoor’s people.",
+    "It was scrubbed too hard by Ferrant.",
+    "Ferrant scrubbed too hard.",
+    "Brightmoor brushed it far too hard.",
+    "Halloway cut it too small.",
   ])("is blamed: %s", (sentence) => expect(broken(sentence)).toContain("blame"));
 
   it.each([
@@ -25,6 +33,22 @@ describe("a firm that is named", () => {
     "You told us that Ferrant used too much water.",
     "Whether Ferrant used too much water we cannot say.",
     "Ferrant may have used too much water.",
+    "The back may have been soaked by Ferrant.",
+    "You wrote that it was soaked by Ferrant.",
+    "Whether it was soaked by Ferrant we cannot say.",
+    "It was inspected by Mira Quill on Monday.",
+    "The back was soaked by rain.",
+    "It was soaked by accident.",
+    "The dye was bleached by daylight.",
+    "The edge was burnt by embers.",
+    "The back was damaged by old glue.",
+    "It was flooded by a burst pipe.",
+    "The pile was felted by washing.",
+    "The back was ruined by Friday.",
+    "Wool scrubbed too hard felts.",
+    "Anything rubbed too hard goes rough.",
+    "Please do not let anybody rub it too hard.",
+    "We scrubbed the test spot too hard ourselves.",
     "Water soaked the back.",
     "Moths ruined the border with their grazing.",
     "Bleach used too strong takes the colour out.",
@@ -41,4 +65,13 @@ describe("a firm that is named", () => {
     "The fault lies in the weave.",
     "A previous cleaning may have shrunk the foundation.",
   ])("is not, nor is anything else: %s", (sentence) => expect(broken(sentence)).not.toContain("blame"));
+});
+
+describe("somebody of a trade", () => {
+  it.each([
+    "The fitters cut it too short.", "Your fitter cut the rug too short.", "The restorer trimmed the fringe too close.", "Your cleaner scrubbed too hard.", "They rubbed the pile too roughly.", "Somebody scrubbed it too hard.", "Whoever treated it scrubbed too hard.", "It was scrubbed too hard by the cleaner.",
+  ])("is blamed for what was done too hard or too short: %s", (sentence) => expect(broken(sentence)).toContain("blame"));
+  it.each([
+    "The fitters may have cut it too short.", "You told us that the fitters cut it too short.", "Did the fitters cut it too short?", "The fringe was cut too short before we saw it.", "Fringes cut too short cannot be knotted again.", "Whether the cleaner scrubbed too hard we cannot say.",
+  ])("is not: %s", (sentence) => expect(broken(sentence)).not.toContain("blame"));
 });
