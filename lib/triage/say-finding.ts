@@ -49,10 +49,12 @@ const PLAIN: Tells = {
 };
 
 const currencyIn = ({ currency }: Record<string, unknown>) => (typeof currency === "string" ? currency : null);
-function priceClause(value: Record<string, unknown>, { perM2 }: Tells): Told {
+/** A price for a square metre; what was paid for a gift, somebody else paid. */
+function priceClause(value: Record<string, unknown>, { perM2 }: Tells, isGift: boolean): Told {
   const [amount, currency] = [Number(value["amount"]), currencyIn(value)];
   const year = typeof value["year"] === "number" ? ` in ${value["year"]}` : "";
-  return { staff: `the price was ${perM2(amount, currency)}${year}`, client: `you paid about ${sum(amount, currency)} a square metre${year}` };
+  const each = `about ${sum(amount, currency)} a square metre`;
+  return { staff: `the price was ${perM2(amount, currency)}${year}`, client: isGift ? `as far as you know, ${each} was paid for it${year}` : `you paid ${each}${year}` };
 }
 
 const percentOf = (share: unknown) => `${number(100 * Number(share))} %`;
@@ -67,7 +69,7 @@ function changeClause(v: Record<string, unknown>): Told {
 }
 
 /** The findings that are no answers to a question, by their `what`. */
-const CLAUSES: Readonly<Record<string, (fields: Record<string, unknown>, tells: Tells) => Told>> = {
+const CLAUSES: Readonly<Record<string, (fields: Record<string, unknown>, tells: Tells, isGift: boolean) => Told>> = {
   label: labelClause,
   "price-per-m2": priceClause,
   price: (v, { total }) => both(`the price was ${total(Number(v["priceTotal"]), currencyIn(v))}`),
@@ -89,7 +91,7 @@ export function tellFinding(finding: Finding, tells: Tells = PLAIN, isGift = fal
   if (tested) return tested;
   const fields = record(finding.value);
   const clause = Object.hasOwn(CLAUSES, finding.what) ? CLAUSES[finding.what] : undefined;
-  if (clause && fields) return clause(fields, tells);
+  if (clause && fields) return clause(fields, tells, isGift);
   if (finding.what === "boughtYear") return both(`it was bought in ${finding.value}`);
   if (finding.what === "sellerSaid") return calledClause(finding.value, isGift);
   if (isQuestion(finding.what)) {

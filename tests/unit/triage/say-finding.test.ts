@@ -26,6 +26,11 @@ describe("sayFinding", () => {
     expect(passedOn("silk")).toBe("It was passed on as “Silk”.");
     expect(passedOn("nothing")).toBe("Nothing was passed on of what it is made of.");
   });
+  it("says of a gift’s price that it was paid, and by the client only of what they bought", () => {
+    const price = (isGift: boolean) => sayFinding(told("price-per-m2", { amount: 192, currency: "GBP", year: 2018 }), { decibans: 0.5, yearNow: 2026, isGift }, pair).client;
+    expect(price(false)).toBe("You paid about £192 a square metre in 2018.");
+    expect(price(true)).toBe("As far as you know, about £192 a square metre was paid for it in 2018.");
+  });
   it("says to staff, not to the client, that a finding is not weighed", () => {
     const said = say(told("boughtYear", 2020), null);
     expect(said).toEqual({ staff: "It was bought in 2020. Not weighed for the fibre.", client: "It was bought in 2020." });
