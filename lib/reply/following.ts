@@ -20,16 +20,16 @@ const ALWAYS: readonly PlaceId[] = ["greeting", "first-aid", "own-aid", "first-a
 const BREATHS: readonly { readonly of: readonly PlaceId[]; readonly limits: readonly PlaceId[] }[] = [
   { of: ["fibre"], limits: ["evidence"] },
   { of: ["outlook"], limits: ["soil", "evidence", "care", "refuse", "worse"] },
-  { of: ["cause"], limits: ["evidence"] },
+  { of: ["cause", "safety"], limits: ["fibre", "evidence"] },
   { of: ["evidence"], limits: ["fibre"] },
   { of: ["paid"], limits: ["fibre", "evidence"] },
   { of: ["care"], limits: ["back-first", "refuse", "worse"] },
   { of: ["beyond", "repair"], limits: ["beyond", "repair"] },
 ];
-/** Paragraphs that lean on what stands in another place of their rug ("all the same" on a doubt of its worth, or on little that comes back, "which" on what it may be): they never stand without it. */
-const LEANS_ON: Readonly<Record<string, PlaceId>> = { "care-doubtful": "worth", "care-doubtful-wet": "worth", "care-little": "outlook", "care-little-wet": "outlook", "outlook-open": "fibre" };
+/** Paragraphs that lean on what stands in another place of their rug ("all the same" on a doubt of its worth, or on little that comes back, "which" on what it may be, "the limits below"): they never stand without it. */
+const LEANS_ON: Readonly<Record<string, PlaceId>> = { "care-doubtful": "worth", "care-doubtful-wet": "worth", "care-little": "outlook", "care-little-wet": "outlook", "outlook-open": "fibre", "in-short-cleans": "care" };
 /** Beside these, a change of what is said of a rug is a change of the answer. */
-const NO_ANSWER: readonly PlaceId[] = ["heading", "asks"];
+const NO_ANSWER: readonly PlaceId[] = ["heading", "asks", "safety"];
 
 /** What of it a client has read: what was left out for length was never written. */
 const saidOf = (told: Told): Told => ({ ...told, paragraphs: told.paragraphs.filter((p) => !p.unsaid) });
@@ -47,13 +47,17 @@ type AllMoved = ReturnType<typeof movedSince>;
 /** It speaks of what the letter replaces: that stands whole, and no length takes it out. */
 const isReplaced = (p: Piece, moved: AllMoved): boolean => moved.some(({ rug, topic, how }) => how === "changed" && rug === p.rug && speaksOf(topic, p.used));
 
+const leansOn = (leaning: Piece, p: Piece): boolean => leaning.rug === p.rug && Object.hasOwn(LEANS_ON, leaning.used.id) && LEANS_ON[leaning.used.id] === p.place.id;
+/** What points to limits further down brings them along, as if they were new too. */
+const withLimits = (pieces: readonly Piece[], changed: readonly Piece[]): Piece[] => pieces.filter((p) => changed.includes(p) || changed.some((c) => leansOn(c, p)));
+
 /** Which pieces stand in a letter to somebody who was told all the others. */
 function standingOf(pieces: readonly Piece[], { isNew, isNews, isAnswer }: NewOf, moved: AllMoved): Piece[] {
-  const changed = pieces.filter((p) => ((isNew(p) && !isYearsUntold(p)) || isReplaced(p, moved) || isAnswer(p)) && !ALWAYS.includes(p.place.id) && !p.place.follows);
+  const changed = withLimits(pieces, pieces.filter((p) => ((isNew(p) && !isYearsUntold(p)) || isReplaced(p, moved) || isAnswer(p)) && !ALWAYS.includes(p.place.id) && !p.place.follows));
   const isChanged = (rug: number | null, places: readonly PlaceId[]) => changed.some((p) => p.rug === rug && places.includes(p.place.id));
   const isThere = (p: Piece): boolean => ALWAYS.includes(p.place.id) || changed.includes(p) || BREATHS.some(({ of, limits }) => limits.includes(p.place.id) && isChanged(p.rug, of));
-  const leaning = pieces.filter((p) => Object.hasOwn(LEANS_ON, p.used.id) && isThere(p));
-  const stands = (p: Piece): boolean => isThere(p) || leaning.some((l) => l.rug === p.rug && LEANS_ON[l.used.id] === p.place.id);
+  const there = pieces.filter(isThere);
+  const stands = (p: Piece): boolean => there.includes(p) || there.some((l) => leansOn(l, p));
   const isOfRug = (p: Piece) => p.place.of === "rug" && p.place.id !== "heading" && !p.place.ahead;
   return pieces.filter((p) => {
     if (p.place.id === "since") return moved.length > 0 || (changed.some((c) => isOfRug(c) && !NO_ANSWER.includes(c.place.id) && !tellsNothingYet(c) && isNews(c)) && pieces.some((o) => isJudged(o) && stands(o)));

@@ -2,8 +2,9 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { composeDraft } from "../../../lib/reply/draft";
 import { METHODS, WASHING, type MethodId } from "../../../lib/trade/care";
-import { QUESTIONS, type EnquiryAnswers, type QuestionId, type RugAnswers } from "../../../lib/trade/questions";
+import type { EnquiryAnswers, RugAnswers } from "../../../lib/trade/questions";
 import type { Assessment, MechanismId } from "../../../lib/triage/assessment";
+import { anyReason, anyRug } from "./any-answers";
 import { anyInput, anyWorth } from "./any-input";
 import { action, inputOf, range, WOOL_METHODS } from "./make";
 import { answersOf, DEMO_CLIENTS, lettersTo, reasonOf } from "./must-say/demo-letters";
@@ -32,14 +33,6 @@ const contradictions = (a: Assessment, letter: string): string[] => {
 const goesOn = (a: Assessment, { incidents, changes }: RugAnswers, { wetNow }: EnquiryAnswers): boolean =>
   wetNow === "wet" || wetNow === "damp" || incidents?.includes("flood") === true || changes?.includes("spots") === true
   || a.mechanisms.some((m) => (m.mechanism === "mould" || m.mechanism === "insects") && m.probability >= 0.33);
-
-const one = (q: QuestionId) => fc.option(fc.constantFrom(...Object.keys(QUESTIONS[q].answers), "unsure"), { nil: undefined });
-const many = (q: QuestionId) => fc.option(fc.uniqueArray(fc.constantFrom(...Object.keys(QUESTIONS[q].answers)), { maxLength: 3 }), { nil: undefined });
-const anyRug = fc.record({
-  labelText: fc.constantFrom(undefined, "100% viscose", "80% wool 20% viscose", "100% wool", "100% silk", "100% polypropylene", "jute"), back: one("back"), age: one("age"), liquid: one("liquid"), since: one("since"),
-  incidents: many("incidents"), treatments: many("treatments"), changes: many("changes"), household: many("household"),
-}) as fc.Arbitrary<RugAnswers>;
-const anyReason = fc.record({ wetNow: one("wetNow"), reason: one("reason") }) as fc.Arbitrary<EnquiryAnswers>;
 
 describe("the methods at the desk and the letter", () => {
   it.each([["any", anyInput], ["evenly drawn", anyWorth]] as const)("say the same of water, and of leaving it as it is, over %s made-up assessments of one rug", (_, any) => {
