@@ -133,8 +133,9 @@ export function composeFollowing(input: DraftInput, { told, came: since }: Since
     isKeepable: isRug((rug) => heldBackBy(rug) === null && treatedFirst(likelyMechanisms(rug.assessment)) === null),
   });
   const of = (how: keyof Moved) => TOPICS.map(({ id }) => id).filter((id) => moved.some((m) => m.how === how && m.topic === id));
+  const goneOf = Object.fromEntries(of("gone").filter((id) => of("changed").includes(id)).map((id) => [id, moved.flatMap((m) => (m.how === "gone" && m.topic === id ? [m.rug] : []))]));
   const inspected = unmoved.find((p) => p.place.id === "worth" && p.rug !== null && input.assessments[p.rug]?.inspection && isNews(p))?.rug ?? undefined;
-  const { subject, pieces: all, ...leads } = piecesOf(input, { ...came, ...(inspected === undefined ? {} : { inspected }), moved: { changed: of("changed"), gone: of("gone"), waits: of("waits") } });
+  const { subject, pieces: all, ...leads } = piecesOf(input, { ...came, ...(inspected === undefined ? {} : { inspected }), moved: { changed: of("changed"), gone: of("gone"), goneOf, waits: of("waits") } });
   const pieces = all.filter(isFitting).map((p) => (isReplaced(p, moved) ? { ...p, spare: null } : p));
   const isAsked = answersIn(since.words ?? []);
   const calledFor = standingOf(pieces, { isNew, isNews, isAnswer: ({ used }) => isAsked(used) }, moved);
