@@ -1,4 +1,5 @@
 import { LATEX_BACK_FROM, type MethodId } from "../trade/care";
+import { WORTH_SAYING } from "../trade/damage";
 import { BROUGHT_BACK } from "../trade/improvement";
 import type { LetterSign } from "../trade/letter-signs";
 import type { Assessment, Range } from "../triage/assessment";
@@ -111,9 +112,6 @@ export function labelTextOf({ findings }: Assessment): string | null {
   const value = labels[0]?.value;
   return typeof value === "object" && "text" in value && typeof value.text === "string" ? value.text : null;
 }
-
-/** A mechanism is spoken of from here on. Source: elicited; the lower end of "about as likely as not" (IPCC). */
-const WORTH_SAYING = 0.33;
 
 const isLittle = ({ improvement }: Assessment): boolean => improvement !== null && improvement.high < LITTLE.improvementHigh;
 

@@ -4,7 +4,7 @@ import type { Assessment } from "../triage/assessment";
 import { findingsFromAnswers } from "../triage/findings-from-answers";
 import { storyDetails, storyHasTrouble } from "../triage/story-tells";
 import { readTold } from "../triage/told";
-import { isGasTold as isGasIn, wasWet } from "../triage/urgency";
+import { isFoul as isFoulIn, isGasTold as isGasIn, wasWet } from "../triage/urgency";
 import type { Came, RugForDraft } from "./facts";
 
 type Words<Q extends QuestionId> = readonly (readonly [AnswerOf<Q>, string])[];
@@ -85,23 +85,30 @@ export const isAidKnown = ({ saidOfWater }: Pick<RugForDraft, "saidOfWater">, ca
 export const isNotHandled = ({ incidents, changes }: RugAnswers, { wetNow }: EnquiryAnswers): boolean =>
   wetNow === "wet" || wetNow === "damp" || incidents?.includes("flood") === true || changes?.includes("spots") === true;
 
+/** A rug that first aid is for, by its answers and by what has probably happened to it. */
+export interface Aided { readonly answers: RugAnswers; readonly assessment: Pick<Assessment, "mechanisms"> }
+/** The judgement's own rule of what nobody may touch. */
+const isFoul = ({ answers, assessment: { mechanisms } }: Aided): boolean =>
+  isFoulIn(readTold(findingsFromAnswers(answers, {})), (id) => mechanisms.find(({ mechanism }) => mechanism === id)?.probability ?? 0);
+
 /** Whether a line fits one rug: what fits everywhere, and what was told; all but that of products where nothing was. */
-function isFitting({ fits }: ShortLine, answers: RugAnswers): boolean {
+function isFitting({ fits }: ShortLine, rug: Aided): boolean {
+  const { answers } = rug;
   if (fits === "always") return true;
   if (fits === "may-stay") return !isGasTold(answers);
-  if (fits === "may-touch") return !isGasTold(answers) && !isAnswered(answers, FIRST_AID.fits.foul);
-  return isAnswered(answers, FIRST_AID.fits[fits]) || (fits !== "product" && isUntold(answers));
+  if (fits === "may-touch") return !isGasTold(answers) && !isFoul(rug);
+  return (fits === "foul" ? isFoul(rug) : isAnswered(answers, FIRST_AID.fits[fits])) || (fits !== "product" && isUntold(answers));
 }
 /** What may be done to each of several rugs has to be allowed of all; what any of them warns of holds beside all. */
 const IS_ALLOWED: readonly ShortLine["fits"][] = ["may-touch", "may-stay"];
 /** Which lines of first aid fit all of these rugs at once. */
-export const aidFits = (rugs: readonly RugAnswers[]): readonly ShortLine[] =>
+export const aidFits = (rugs: readonly Aided[]): readonly ShortLine[] =>
   FIRST_AID.inShort.filter((line) => (IS_ALLOWED.includes(line.fits) ? rugs.every((r) => isFitting(line, r)) : rugs.some((r) => isFitting(line, r))));
 /** Nobody may touch it, not even to blot it. */
-export const isHandsOff = (answers: RugAnswers): boolean => !aidFits([answers]).some(({ fits }) => fits === "may-touch");
+export const isHandsOff = (rug: Aided): boolean => !aidFits([rug]).some(({ fits }) => fits === "may-touch");
 /** Which of the rugs that first aid is due for have one of their own, since another of them may not be touched: those that may be, by what was told of them. */
-export const ownAidOf = <R extends { readonly answers: RugAnswers }>(due: readonly R[]): R[] =>
-  (due.some(({ answers }) => isHandsOff(answers)) ? due.filter(({ answers }) => !isHandsOff(answers) && !isUntold(answers)) : []);
+export const ownAidOf = <R extends Aided>(due: readonly R[]): R[] =>
+  (due.some(isHandsOff) ? due.filter((rug) => !isHandsOff(rug) && !isUntold(rug.answers)) : []);
 /** Whether somebody may have to be called for: something told of one of them can hurt by itself, there is much water near what is electric, or nobody knows; first where it can hurt. */
 export function emergencyStands(rugs: readonly RugAnswers[]): "first" | "last" | null {
   if (rugs.some((r) => isAnswered(r, FIRST_AID.harmful))) return "first";

@@ -156,13 +156,13 @@ const AID = ["first-aid", "aid-known"] as const;
 /** What first aid says of single rugs: one that may be touched where another may not has lines of its own. `wet`: those that it is due for. */
 function aidOfEach(wet: readonly Subject[], { assessments, workshop }: DraftInput): (at: number | null) => Partial<Slots> {
   const words = wordsOf(workshop);
-  const due = wet.flatMap(({ rug }) => (rug === null ? [] : { at: rug, answers: assessments[rug]?.answers ?? {} }));
+  const due = wet.flatMap(({ rug, assessment }) => (rug === null ? [] : { at: rug, answers: assessments[rug]?.answers ?? {}, assessment }));
   const named = (of: typeof due) => sharersIn(of.map(({ at }) => at), { rugs: assessments.length, words });
   const own = ownAidOf(due);
   const shares = { sharers: due.length > 1 ? named(due) : null, untouched: own.length > 0 ? named(due.filter((r) => !own.includes(r))) : null };
   return (at) => {
     const rug = due.find((r) => r.at === at);
-    return rug && own.includes(rug) ? { ...shares, untouched: null, ownAid: ownAidIn(rug.answers, due.map(({ answers }) => answers), words) } : rug ? shares : {};
+    return rug && own.includes(rug) ? { ...shares, untouched: null, ownAid: ownAidIn(rug, due, words) } : rug ? shares : {};
   };
 }
 
@@ -178,7 +178,7 @@ function subjectsOf(input: DraftInput, trade: boolean, came: Came | null): { let
   const aidOf = aidOfEach(wet, input);
   const rugs = read.map((r) => ({ ...r, slots: { ...r.slots, ...aidOf(r.rug) } }));
   const leads = (wet.length > 0 ? wet : read).flatMap(({ rug }) => (rug === null ? [] : { at: rug, told: assessments[rug] as RugForDraft }));
-  const first = (leads.find(({ told }) => isGasTold(told.answers)) ?? leads.find(({ told }) => isHandsOff(told.answers)) ?? leads[0])?.at ?? 0;
+  const first = (leads.find(({ told }) => isGasTold(told.answers)) ?? leads.find(({ told }) => isHandsOff(told)) ?? leads[0])?.at ?? 0;
   const leading = rugs[first];
   if (!leading) throw new Error("Expected at least one assessment to write about but received none");
   // The letter names the inspection that it did not know before.

@@ -1,6 +1,5 @@
 import type { FibreId } from "../trade/fibres";
 import { FIRST_AID, firstAidSentences, type ShortLine } from "../trade/first-aid";
-import type { RugAnswers } from "../trade/questions";
 import type { Tone } from "../trade/tones";
 import type { Assessment, MethodId } from "../triage/assessment";
 import type { Strength } from "../triage/finding";
@@ -12,7 +11,7 @@ import { wordsIn, type Words } from "../words/words";
 import { askLine, asksOf } from "./asks";
 import { cleaning, labelTextOf, keptByCut, likelyMechanisms, plannedCut, replacePrice, sawPhotos, strengthsOf, type Came, type Moved, type RugForDraft, type TopicId } from "./facts";
 import { beyondTold } from "./damage-told";
-import { aidFits, emergencyStands, isGasTold, wasCleanedAtHome } from "./happened";
+import { aidFits, emergencyStands, isGasTold, wasCleanedAtHome, type Aided } from "./happened";
 import { mendsPhrase, shareOf } from "./mended";
 import { greetingName } from "./greeting-name";
 import { labelFibre, namedFibres } from "./label-said";
@@ -155,16 +154,15 @@ const emergencyOf = (rugs: readonly RugForDraft[], workshop: WorkshopForDraft): 
 
 const shortIn = (line: ShortLine, words: Words): string => words.table(`first-aid.short.${FIRST_AID.inShort.indexOf(line)}`);
 /** What may be done to one of the rugs that first aid is due for, and not to all of them. */
-export const ownAidIn = (answers: RugAnswers, due: readonly RugAnswers[], words: Words): string => {
+export const ownAidIn = (rug: Aided, due: readonly Aided[], words: Words): string => {
   const all = aidFits(due);
-  return lines(aidFits([answers]).filter((line) => !all.includes(line)).map((line) => shortIn(line, words)));
+  return lines(aidFits([rug]).filter((line) => !all.includes(line)).map((line) => shortIn(line, words)));
 };
 /** First aid in a few lines, those that fit what was told of all of these rugs: whom to call stands first where something told can hurt, or nobody has been asked yet, and nowhere where nothing can. */
 export function aidInShort(rugs: readonly RugForDraft[], workshop: WorkshopForDraft): string {
   const words = wordsOf(workshop);
-  const told = rugs.map(({ answers }) => answers);
-  const short = aidFits(told).map((line) => shortIn(line, words));
-  const call = rugs.some(({ wetByWords }) => wetByWords) ? "first" : emergencyStands(told);
+  const short = aidFits(rugs).map((line) => shortIn(line, words));
+  const call = rugs.some(({ wetByWords }) => wetByWords) ? "first" : emergencyStands(rugs.map(({ answers }) => answers));
   const emergency = emergencyOf(rugs, workshop);
   return lines([...(call === "first" ? [emergency] : []), ...short, ...(call === "last" ? [emergency] : [])]);
 }

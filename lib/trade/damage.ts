@@ -51,6 +51,9 @@ export type DamageId = keyof typeof MECHANISMS | FreshId;
 export type MechanismId = DamageId | "soil-only";
 /** In the order of the table, what is fresh before what is old. */
 export const DAMAGE_IDS: readonly DamageId[] = (Object.keys(MECHANISMS) as (keyof typeof MECHANISMS)[]).flatMap((id) => [...FRESH_IDS.filter((f) => FRESH_OF[f].old === id), id]);
+/** A mechanism is spoken of, and warned of, from here on. Source: elicited; the lower end of "about as likely as not" (IPCC). */
+export const WORTH_SAYING = 0.33;
+
 export const mechanismName = (id: MechanismId): string => (id === "soil-only" ? "soil only" : isFresh(id) ? FRESH_OF[id].name : MECHANISMS[id].name);
 /** Where the chance of a mechanism stands: of a fresh one under the old of its kind, and freshness splits it. */
 export const standsUnder = (id: DamageId): keyof typeof MECHANISMS => (isFresh(id) ? FRESH_OF[id].old : id);

@@ -21,7 +21,7 @@ import { marginals, whatHappened, type WhatHappened } from "./what-happened";
 import { bestMethod, meanOf, worseOnceTested } from "./worse";
 
 /** Stored with every assessment: the same findings, settings, instant and version give the same assessment. */
-export const MODEL_VERSION = "2026.11-15";
+export const MODEL_VERSION = "2026.11-16";
 
 /** Prices in pounds and everything else where a workshop has set nothing. Elicited. */
 const DEFAULTS: TriageSettings = {
@@ -129,7 +129,7 @@ export function assess(findings: readonly Finding[], settings: TriageSettings, a
   const { c, mechanisms } = caseOf(known, settings, asOf);
   const { belief, fibres, chance } = c;
   const o = outlookOf(c);
-  const firstAid = judgeFirstAid(c.told, settings.emergencyNumber, c.needsAid);
+  const firstAid = judgeFirstAid(c.told, { chance, emergencyNumber: settings.emergencyNumber, needsAid: c.needsAid });
   const specialist = specialistChances(c.told, chance);
   return {
     modelVersion: MODEL_VERSION, asOf,

@@ -1,3 +1,4 @@
+import { WORTH_SAYING, type MechanismId } from "../trade/damage";
 import { CONDITIONS, URGENCY } from "../trade/urgency";
 import { FIRST_AID, firstAidSentences, type AnyAnswer } from "../trade/first-aid";
 import type { Assessment } from "./assessment";
@@ -22,12 +23,14 @@ export function judgeUrgency(told: Told, chance: (mechanism: string) => number, 
 export const wasWet = (told: Told): boolean =>
   told.has("wetNow:wet") || told.has("wetNow:damp") || (holdsIn(told, "today:yes") && holdsIn(told, "spilt:yes"));
 
+/** Whether one of these answers was told. */
+const hasAny = (told: Told, any: AnyAnswer): boolean => Object.entries(any).some(([question, ids]) => ids.some((id) => told.has(`${question}:${id}`)));
+
 /** Bleach and something it can give off gas with were told together: an acid, ammonia, a cleaner that may hold one, or urine not said to be old. */
 export function isGasTold(told: Told): boolean {
   const { bleach, beside, urine, notFresh } = FIRST_AID.gas;
-  const hasAny = (any: AnyAnswer): boolean => Object.entries(any).some(([question, ids]) => ids.some((id) => told.has(`${question}:${id}`)));
-  const isUrine = hasAny(urine) && !notFresh.some((since) => told.has(`since:${since}`));
-  return hasAny(bleach) && (isUrine || hasAny(beside));
+  const isUrine = hasAny(told, urine) && !notFresh.some((since) => told.has(`since:${since}`));
+  return hasAny(told, bleach) && (isUrine || hasAny(told, beside));
 }
 
 /**
@@ -40,11 +43,13 @@ const isDry = (told: Told, isLater: boolean): boolean =>
 /** Whether first aid is due, for letter, desk and decision alike: it was wet within the day and nobody has answered since that it is dry; what may be gas outlasts that. `isLater`: as of being dry. */
 export const needsFirstAid = (told: Told, isLater = false): boolean => wasWet(told) && (!isDry(told, isLater) || isGasTold(told));
 
-/** What nobody may touch, not even to blot it: flood or waste water, or growth that is seen. */
-const handsOff = (told: Told): boolean => told.has("incidents:flood") || told.has("changes:spots");
+/** What nobody may touch, not even to blot it: flood or waste water, or mould that is seen, or likely enough to be warned of. `chance` gives the marginal chance of a mechanism. */
+export const isFoul = (told: Told, chance: (mechanism: MechanismId) => number): boolean => hasAny(told, FIRST_AID.fits.foul) || chance("mould") >= WORTH_SAYING;
 
-/** The one set of first aid, the same for every fibre, or null. `emergencyNumber` is the workshop's; `needsAid`: whether first aid is due. */
-export function judgeFirstAid(told: Told, emergencyNumber: string | undefined, needsAid = needsFirstAid(told)): string[] | null {
-  if (!needsAid) return null;
-  return firstAidSentences(emergencyNumber, handsOff(told));
+/** What first aid goes by: `chance` gives the marginal chance of a mechanism, `emergencyNumber` is the workshop's, `needsAid` whether first aid is due. */
+interface Aid { readonly chance: (mechanism: MechanismId) => number; readonly emergencyNumber: string | undefined; readonly needsAid?: boolean }
+
+/** The one set of first aid, the same for every fibre, or null. */
+export function judgeFirstAid(told: Told, { chance, emergencyNumber, needsAid = needsFirstAid(told) }: Aid): string[] | null {
+  return needsAid ? firstAidSentences(emergencyNumber, isFoul(told, chance)) : null;
 }

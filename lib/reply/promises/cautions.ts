@@ -57,7 +57,7 @@ const CAUTIONS: readonly Caution[] = [
   },
   {
     isDue: isLikely("mould"), needs: [ILL, KEPT_OFF], why: "Mould is likely, and the letter leaves out that it can harm people’s health, or to keep off it.", suggestion: CAUTION_WORDS.mould,
-    harms: { acts: new RegExp(STIRS, "u"), why: "Mould is likely, and this spreads it in the room, where people breathe it in." },
+    harms: { acts: new RegExp(`${STIRS}|${HANDLES}`, "u"), why: "Mould is likely: nobody is to touch the rug, not even to blot it, and what stirs it up spreads it in the room, where people breathe it in." },
   },
   {
     isDue: isLikely("insects"), needs: [/\b(?:no|not|never|nor|without|leave|rather than)\b[^.!?]{0,60}\b(?:insecticides?|pesticides?|poison|sprays?|powders?|moth ?balls?|moth killer)\b/u, /\b(?:apart|away|separate\w*|isolat\w*|quarantin\w*|(?:closed|sealed) bag)\b/u],

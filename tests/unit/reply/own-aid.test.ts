@@ -4,7 +4,7 @@ import { composeFollowing } from "../../../lib/reply/following";
 import { aidFits, isHandsOff, ownAidOf } from "../../../lib/reply/happened";
 import type { DraftInput } from "../../../lib/reply/pieces";
 import type { RugAnswers } from "../../../lib/trade/questions";
-import { FIRST_AID_SAID, inputOf } from "./make";
+import { assessmentOf, FIRST_AID_SAID, inputOf } from "./make";
 
 const FLOODED: RugAnswers = { incidents: ["flood"], since: "hour" };
 const MOULDY: RugAnswers = { liquid: "coffee-tea", changes: ["spots"] };
@@ -12,11 +12,18 @@ const GAS: RugAnswers = { liquid: "wine", since: "hour", treatments: ["bleach", 
 const WINE: RugAnswers = { incidents: ["spill"], liquid: "wine", since: "hour" };
 const SOAKED: RugAnswers = { incidents: ["water"], liquid: "water", since: "hour" };
 
-/** All of them wet now. */
-function inputAbout(...rugs: RugAnswers[]): DraftInput {
-  const all = rugs.map((answers) => inputOf({ sketch: { fibres: { wool: 0.93 }, rest: { firstAid: FIRST_AID_SAID } }, answers, enquiry: { wetNow: "wet", reason: "just-happened" } }));
+const sketchOf = (mould: number) => ({ fibres: { wool: 0.93 }, mechanisms: { mould }, rest: { firstAid: FIRST_AID_SAID } });
+const aided = (answers: RugAnswers, mould = 0) => ({ answers, assessment: assessmentOf(sketchOf(mould)) });
+/** From where a letter warns of mould that nobody has told of, and just below. */
+const [LIKELY, UNLIKELY] = [0.33, 0.32];
+const MUSTY: RugAnswers = { incidents: ["damp"], changes: ["smell"] };
+
+/** All of them wet now. `mould`: how likely it is in the first. */
+function inputOfMould(mould: number, ...rugs: RugAnswers[]): DraftInput {
+  const all = rugs.map((answers, at) => inputOf({ sketch: sketchOf(at === 0 ? mould : 0), answers, enquiry: { wetNow: "wet", reason: "just-happened" } }));
   return { ...(all[0] as DraftInput), assessments: all.flatMap((i) => i.assessments) };
 }
+const inputAbout = (...rugs: RugAnswers[]): DraftInput => inputOfMould(0, ...rugs);
 const letterTo = (...rugs: RugAnswers[]) => composeDraft(inputAbout(...rugs)).text;
 /** What stands before anything is said of the rugs at length. */
 const top = (letter: string) => letter.split(/\n\n(?:First, for each|Rug 1:)/u)[0] ?? "";
@@ -54,8 +61,26 @@ describe("first aid of several rugs, one of which nobody may touch", () => {
   });
 });
 
+describe("first aid for a rug in which mould is likely, though nobody told of any", () => {
+  const letter = (mould: number, ...rugs: RugAnswers[]) => composeDraft(inputOfMould(mould, ...rugs)).text;
+  it("lets nobody press a cloth on what the same letter says not to touch", () => {
+    expect(letter(LIKELY, MUSTY)).toMatch(/– Sewage, chemicals or mould: do not touch it[^]*that mould grows in it[^]*please do not touch/u);
+    expect(letter(LIKELY, MUSTY)).not.toMatch(PRESS);
+    expect(letter(UNLIKELY, MUSTY)).toMatch(PRESS);
+    expect(letter(UNLIKELY, MUSTY)).not.toContain("do not touch");
+  });
+  it("tells how to blot wine on another beside it, and of this one that nobody touches it", () => {
+    expect(pressing(letter(LIKELY, MUSTY, WINE))).toEqual([expect.stringMatching(/^Only if rug 2 lies in a room/u)]);
+    expect(top(letter(LIKELY, MUSTY, WINE)).split("\n\n")).toContain("Please let nobody touch rug 1.");
+    expect(pressing(letter(UNLIKELY, MUSTY, WINE))).toEqual([expect.not.stringMatching(/Only if/u)]);
+  });
+  it("is not to be touched from where the letter warns of it", () => {
+    expect([isHandsOff(aided(MUSTY, LIKELY)), isHandsOff(aided(MUSTY, UNLIKELY))]).toEqual([true, false]);
+  });
+});
+
 describe("the list of first aid for several rugs", () => {
-  const fits = (...rugs: RugAnswers[]) => aidFits(rugs).map((line) => line.fits);
+  const fits = (...rugs: RugAnswers[]) => aidFits(rugs.map((answers) => aided(answers))).map((line) => line.fits);
   it("warns of what any of them calls for, whichever comes first", () => {
     expect(fits(WINE)).not.toContain("much-water");
     expect(fits(WINE, SOAKED)).toContain("much-water");
@@ -67,9 +92,9 @@ describe("the list of first aid for several rugs", () => {
 });
 
 describe("ownAidOf", () => {
-  const own = (...rugs: RugAnswers[]) => ownAidOf(rugs.map((answers, at) => ({ answers, at }))).map(({ at }) => at);
+  const own = (...rugs: RugAnswers[]) => ownAidOf(rugs.map((answers, at) => ({ ...aided(answers), at }))).map(({ at }) => at);
   it("is of what may be touched beside what may not, and of nothing else", () => {
-    expect([isHandsOff(FLOODED), isHandsOff(MOULDY), isHandsOff(GAS), isHandsOff(WINE), isHandsOff({})]).toEqual([true, true, true, false, false]);
+    expect([FLOODED, MOULDY, GAS, WINE, {}].map((answers) => isHandsOff(aided(answers)))).toEqual([true, true, true, false, false]);
     expect([own(FLOODED, WINE, {}, MOULDY, SOAKED), own(WINE, SOAKED), own(FLOODED, GAS), own()]).toEqual([[1, 4], [], [], []]);
   });
 });

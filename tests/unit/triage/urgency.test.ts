@@ -72,22 +72,27 @@ describe("needsFirstAid", () => {
 });
 
 describe("judgeFirstAid", () => {
+  const AID = { chance: () => 0, emergencyNumber: "112" };
   it("is one set, whatever the label, the shine and the seller say", () => {
-    const sets = [{}, { sellerSaid: "silk" }, { shine: "two-tone" }, { touch: "plastic" }].map((a) => JSON.stringify(judgeFirstAid(told({ wetNow: "wet", ...a }), "112")));
+    const sets = [{}, { sellerSaid: "silk" }, { shine: "two-tone" }, { touch: "plastic" }].map((a) => JSON.stringify(judgeFirstAid(told({ wetNow: "wet", ...a }), AID)));
     expect(new Set(sets).size).toBe(1);
   });
   it("begins with the workshop's emergency number, or without a number where none is set", () => {
-    expect(judgeFirstAid(told({ wetNow: "wet" }), "112")?.[0]).toContain("112");
-    expect(judgeFirstAid(told({ wetNow: "wet" }), undefined)?.[0]).toContain("your emergency number");
+    expect(judgeFirstAid(told({ wetNow: "wet" }), AID)?.[0]).toContain("112");
+    expect(judgeFirstAid(told({ wetNow: "wet" }), { ...AID, emergencyNumber: undefined })?.[0]).toContain("your emergency number");
   });
   it("tells nobody to press a cloth on flood water or on what may be mould", () => {
     for (const grave of [{ incidents: ["flood"] }, { changes: ["spots"] }]) {
-      const said = judgeFirstAid(told({ wetNow: "wet", ...grave }), "112")?.join(" ");
+      const said = judgeFirstAid(told({ wetNow: "wet", ...grave }), AID)?.join(" ");
       expect(said).not.toMatch(/press|white cloth|before and after you blot/);
       expect(said).toMatch(/children.*Do not blot it/);
     }
   });
-  it("is null where nothing is wet", () => expect(judgeFirstAid(told({ wetNow: "no" }), "112")).toBeNull());
+  it.each([[0.32, true], [0.33, false]] as const)("tells nobody to press one from where a letter warns of mould: at %d %s", (mould, isPressed) => {
+    const said = judgeFirstAid(told({ wetNow: "damp", incidents: ["damp"], changes: ["smell"] }), { ...AID, chance: (m) => (m === "mould" ? mould : 0) })?.join(" ") ?? "";
+    expect([/white cloth/.test(said), !/Do not blot it/.test(said)]).toEqual([isPressed, isPressed]);
+  });
+  it("is null where nothing is wet", () => expect(judgeFirstAid(told({ wetNow: "no" }), AID)).toBeNull());
 });
 
 describe("firstAidSentences", () => {

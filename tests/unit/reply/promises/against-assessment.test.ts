@@ -250,9 +250,9 @@ describe("advice against a caution", () => {
     expect(checkSentence(say, harmed("mould", 0.32)).filter((o) => o.why.includes("Mould"))).toEqual([]);
   });
   it.each(LEFT_ALONE)("is none: %s", (say) => { for (const due of [harmed("mould", 0.9), flooded("flood")]) expect(broken(say, due)).not.toContain("harm"); });
-  it.each(PRESSED)("is first aid elsewhere, and not for flood water: %s", (say) => {
-    expect(broken(say, flooded("flood"))).toContain("harm");
-    expect(checkSentence(say, flooded("spill")).filter((o) => o.why.includes("flood"))).toEqual([]);
+  it.each(PRESSED)("is first aid elsewhere, and not for flood water or mould: %s", (say) => {
+    for (const due of [harmed("mould", 0.33), flooded("flood")]) expect(broken(say, due)).toContain("harm");
+    for (const due of [harmed("mould", 0.32), flooded("spill")]) expect(checkSentence(say, due).filter((o) => /flood|Mould/u.test(o.why))).toEqual([]);
   });
 });
 
