@@ -6,6 +6,7 @@ import type { Assessment, Range } from "../triage/assessment";
 import { KEPT_WHOLE, SPOILT_PHOTO, type Strength } from "../triage/finding";
 import type { EnquiryAnswers, QuestionId, RugAnswers } from "../trade/questions";
 import { isLatexNamed, latexBackChance } from "../triage/construction";
+import { findingsFromAnswers } from "../triage/findings-from-answers";
 import { readTold } from "../triage/told";
 import { speaksAgainstSilk } from "../triage/price-evidence";
 import { cutKey, type CutKey } from "../words/judged";
@@ -197,7 +198,7 @@ function given({ rug, enquiry, hasTelephone, hasName, hasPage, came }: FactsInpu
     "urine-told-fresh": isFreshUrineTold(rug.answers), "urine-told-little": isFreshUrineTold(rug.answers) && isLittle(a), "silk-said": wasCalledSilk(a), "silk-asked": isSilkAsked(rug), "latex-back": latexBackChance(readTold(a.findings)) >= LATEX_BACK_FROM, "latex-named": isLatexNamed(readTold(a.findings)),
     "asked-collecting": asksOfKind(stories, "collecting"), "asked-worth": asksOfKind(stories, "worth-it"), "asked-cost": asksOfKind(stories, "cost"), "asked-how-long": asksOfKind(stories, "how-long-it-takes"), "asked-remedy": asksOfKind(stories, "remedy"), "asked-flame": asksOfKind(stories, "flame"),
     "trouble-unjudged": isTroubleUnjudged(rug.answers, enquiry), "cleaned-home": wasCleanedAtHome(rug.answers),
-    "brown-washed-said": inTheirWords.includes("brown-washed"), "brown-said": inTheirWords.includes("brown"), "stiff-washed-said": inTheirWords.includes("stiff-washed"), "pot-said": isPotTold(rug), "not-handled": aid || wetByWords || isNotHandled(rug.answers, enquiry) || likelyMechanisms(a).includes("mould"), "mould-and-insects": treatedFirst(likelyMechanisms(a)) === "both",
+    "brown-washed-said": inTheirWords.includes("brown-washed"), "brown-said": inTheirWords.includes("brown"), "stiff-washed-said": inTheirWords.includes("stiff-washed"), "pot-said": isPotTold(rug), "not-handled": aid || wetByWords || isNotHandled(readTold(findingsFromAnswers(rug.answers, enquiry)), a), "mould-and-insects": treatedFirst(likelyMechanisms(a)) === "both",
     "doubtful-worth": (beyondSeen(rug) ?? 0) >= PERHAPS_NOT_WORTH.beyondRepair, "hardly-worth": isHardlyWorth(rug), "no-haste": hasNoHaste(rug), "set-or-not": isSetOrNot(rug), "little-hope": isLittle(a), "only-smell": isOnlySmellTold(a), "short-life": a.lifeYears && givesYears(a) && isLifeShort(a.lifeYears), "months-or-years": a.lifeYears && givesYears(a) && isLifeMonthsOrYears(a.lifeYears),
   };
   return Object.entries(has).filter(([, value]) => Boolean(value)).map(([name]) => name);

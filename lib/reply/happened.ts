@@ -3,7 +3,7 @@ import type { AnswerOf, EnquiryAnswers, QuestionId, RugAnswers } from "../trade/
 import type { Assessment } from "../triage/assessment";
 import { findingsFromAnswers } from "../triage/findings-from-answers";
 import { storyDetails, storyHasTrouble } from "../triage/story-tells";
-import { readTold } from "../triage/told";
+import { readTold, type Told } from "../triage/told";
 import { isFoul as isFoulIn, isGasTold as isGasIn, wasWet } from "../triage/urgency";
 import type { Came, RugForDraft } from "./facts";
 
@@ -36,8 +36,8 @@ const SOLD_AS: Words<"sellerSaid"> = [
   ["silk", "silk"], ["wool-and-silk", "wool and silk"], ["art-silk", "art silk"], ["viscose", "viscose"], ["silk-look", "“silk look”"], ["wool", "wool"], ["cotton", "cotton"],
 ];
 
-type Told = readonly string[] | string | undefined;
-const told = (table: readonly (readonly [string, string])[], answer: Told): string[] =>
+type Answered = readonly string[] | string | undefined;
+const told = (table: readonly (readonly [string, string])[], answer: Answered): string[] =>
   table.filter(([id]) => (Array.isArray(answer) ? answer.includes(id) : answer === id)).map(([, words]) => words);
 
 /** What the seller called it, to stand after "sold as"; null where that says nothing. */
@@ -81,15 +81,15 @@ export const isAidDue = ({ assessment, saidOfWater }: Waters): boolean => assess
 /** First aid was told by a letter of ours, or they have written that it is dry: a line of it is enough, unless their newest words speak of water again. */
 export const isAidKnown = ({ saidOfWater }: Pick<RugForDraft, "saidOfWater">, came: Came | null): boolean => saidOfWater === "dry" || (saidOfWater !== "wet" && Boolean(came?.aidTold));
 
-/** Nobody is to handle it yet, by the answers: it is wet, flood water got into it, or it shows spots that may be mould. */
-export const isNotHandled = ({ incidents, changes }: RugAnswers, { wetNow }: EnquiryAnswers): boolean =>
-  wetNow === "wet" || wetNow === "damp" || incidents?.includes("flood") === true || changes?.includes("spots") === true;
-
 /** A rug that first aid is for, by its answers and by what has probably happened to it. */
 export interface Aided { readonly answers: RugAnswers; readonly assessment: Pick<Assessment, "mechanisms"> }
+const isFoulBy = (told: Told, { mechanisms }: Aided["assessment"]): boolean =>
+  isFoulIn(told, (id) => mechanisms.find(({ mechanism }) => mechanism === id)?.probability ?? 0);
 /** The judgement's own rule of what nobody may touch. */
-const isFoul = ({ answers, assessment: { mechanisms } }: Aided): boolean =>
-  isFoulIn(readTold(findingsFromAnswers(answers, {})), (id) => mechanisms.find(({ mechanism }) => mechanism === id)?.probability ?? 0);
+const isFoul = ({ answers, assessment }: Aided): boolean => isFoulBy(readTold(findingsFromAnswers(answers, {})), assessment);
+/** Nobody is to handle it yet, by what was told and judged: it is wet, first aid is due, or nobody may touch it. */
+export const isNotHandled = (told: Told, a: Assessment): boolean =>
+  a.firstAid !== null || told.has("wetNow:wet") || told.has("wetNow:damp") || isFoulBy(told, a);
 
 /** Whether a line fits one rug: what fits everywhere, and what was told; all but that of products where nothing was. */
 function isFitting({ fits }: ShortLine, rug: Aided): boolean {

@@ -1,7 +1,9 @@
 import type { MechanismId } from "../../trade/damage";
 import type { Assessment } from "../../triage/assessment";
 import { readTold } from "../../triage/told";
+import { isWetUnknown } from "../asks";
 import { likelyMechanisms } from "../facts";
+import { isNotHandled } from "../happened";
 import { CAUTION_WORDS } from "../paragraphs/causes";
 import type { Beyond } from "./beyond";
 import { offersCleaning } from "./must-say";
@@ -24,6 +26,8 @@ interface Caution extends LeftOut {
 }
 
 const isLikely = (id: MechanismId) => (a: Assessment): boolean => likelyMechanisms(a).includes(id);
+/** As in our own letters: it may be wet, or nobody is to handle it. */
+const hasNoBagYet = (a: Assessment): boolean => isNotHandled(readTold(a.findings), a) || isWetUnknown(a);
 const isFlooded = ({ findings }: Assessment): boolean => readTold(findings).has("incidents:flood");
 const isWetRuledOut = ({ methods }: Assessment): boolean => methods.some((m) => m.method === "wet-hand-clean" && m.verdict === "ruled-out");
 
@@ -50,6 +54,12 @@ const HANDLES = [`${TOLD_TO}(?:press|blot|dab|mop|pat|lift|roll|drag|carry|hang)
 const HELD_OFF_BEFORE = /\b(?:not|never|no|nobody|nor|neither|without|rather than|instead of|avoid\w*|against|whether|(?:we|i) (?!(?:\w+ ){0,2}(?:recommend|suggest|advise|ask)\b))\b/u;
 const HELD_OFF = /\b(?:once(?! (?:an?|every|daily|weekly)\b)|after|you (?:wrote|told|said|say|asked|mentioned))\b/u;
 
+/** What is said of insects, whenever the rug may go into a bag. */
+const INSECTS = {
+  needs: [/\b(?:no|not|never|nor|without|leave|rather than)\b[^.!?]{0,60}\b(?:insecticides?|pesticides?|poison|sprays?|powders?|moth ?balls?|moth killer)\b/u, /\b(?:apart|away|separate\w*|isolat\w*|quarantin\w*|(?:closed|sealed) bag)\b/u],
+  unless: /\bnobody touch/u, why: "It is likely that insects have fed on it, and the letter leaves out to use no insecticide, or to keep the rug apart.",
+} as const;
+
 const CAUTIONS: readonly Caution[] = [
   {
     isDue: isFlooded, needs: [ILL, UNTOUCHED], why: "It was in flood or waste water, and the letter leaves out that this can make people ill and that nobody is to touch the rug.", suggestion: CAUTION_WORDS.flood,
@@ -59,10 +69,8 @@ const CAUTIONS: readonly Caution[] = [
     isDue: isLikely("mould"), needs: [ILL, KEPT_OFF], why: "Mould is likely, and the letter leaves out that it can harm people’s health, or to keep off it.", suggestion: CAUTION_WORDS.mould,
     harms: { acts: new RegExp(`${STIRS}|${HANDLES}`, "u"), why: "Mould is likely: nobody is to touch the rug, not even to blot it, and what stirs it up spreads it in the room, where people breathe it in." },
   },
-  {
-    isDue: isLikely("insects"), needs: [/\b(?:no|not|never|nor|without|leave|rather than)\b[^.!?]{0,60}\b(?:insecticides?|pesticides?|poison|sprays?|powders?|moth ?balls?|moth killer)\b/u, /\b(?:apart|away|separate\w*|isolat\w*|quarantin\w*|(?:closed|sealed) bag)\b/u],
-    unless: /\bnobody touch/u, why: "It is likely that insects have fed on it, and the letter leaves out to use no insecticide, or to keep the rug apart.", suggestion: CAUTION_WORDS.insects,
-  },
+  { ...INSECTS, isDue: (a) => isLikely("insects")(a) && !hasNoBagYet(a), suggestion: CAUTION_WORDS.insects },
+  { ...INSECTS, isDue: (a) => isLikely("insects")(a) && hasNoBagYet(a), suggestion: CAUTION_WORDS.insectsLater },
   {
     isDue: (a, letter) => isWetRuledOut(a) && offersCleaning(letter), needs: [/\b(?:not|nobody|never|no|keep)\b[^.!?]*\b(?:home|water|wash|wet)\b/u], isRepeated: true,
     why: "Wet cleaning is ruled out for what this pile may be, and the letter does not warn of water at home.", suggestion: "Please do not clean it at home and let nobody use water on it.",

@@ -4,6 +4,8 @@ import { composeFollowing } from "../../../lib/reply/following";
 import type { DraftInput } from "../../../lib/reply/pieces";
 import { FIRST_AID_SAID, inputOf } from "./make";
 
+const EATEN = { fibres: { wool: 0.9 }, mechanisms: { insects: 0.9 } } as const;
+const WET_ASKED = { id: "wetNow", kind: "question", ask: "Is any part of the rug wet right now?", why: "" } as const;
 const eaten = (rest: Partial<Parameters<typeof inputOf>[0]> = {}, mould = 0): DraftInput =>
   inputOf({ sketch: { fibres: { wool: 0.9 }, mechanisms: { insects: 0.9, ...(mould > 0 ? { mould } : {}) }, rest: { improvement: null } }, answers: { incidents: ["insects"], changes: ["bare"] }, ...rest });
 const letter = (input: DraftInput) => composeDraft(input).text;
@@ -20,11 +22,15 @@ describe("a rug that insects have fed on", () => {
     ["spots of mould were told", eaten({ answers: { incidents: ["insects"], changes: ["spots"] } })],
     ["mould is likely", eaten({}, 0.5)],
     ["it is damp", eaten({ enquiry: { wetNow: "damp" } })],
+    ["nobody knows whether it is wet", eaten({ sketch: { ...EATEN, rest: { nextQuestions: [WET_ASKED] } }, enquiry: { wetNow: "unsure" } })],
     ["first aid is due", eaten({ sketch: { fibres: { wool: 0.9 }, mechanisms: { insects: 0.9 }, rest: { firstAid: FIRST_AID_SAID } } })],
   ])("goes into none before it may be handled: %s", (_, input) => {
     expect(letter(input)).toContain(LATER);
     expect(letter(input)).not.toContain(AT_ONCE);
     expect(letter(input).match(/insects have fed on it/g)).toHaveLength(1);
+  });
+  it("goes into one at once where its owner writes in their own words that it is dry", () => {
+    expect(letter(eaten({ sketch: { ...EATEN, rest: { nextQuestions: [WET_ASKED] } }, answers: { incidents: ["insects"], changes: ["bare"], story: "It is dry now." } }))).toContain(AT_ONCE);
   });
   it("is a matter for repair as before once somebody has seen it: that is no change of the answer", () => {
     const before = eaten();

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { CAUTION_WORDS } from "../../../../lib/reply/paragraphs/causes";
+import type { Assessment } from "../../../../lib/triage/assessment";
 import { checkLetter, checkSentence, WORDS_AND_PHOTOS, type Known } from "../../../../lib/reply/promises/check";
 import { FIRST_AID_SAID, WOOL_METHODS, assessmentOf, range } from "../make";
 import { AGAINST_CLASSES } from "./against-classes";
@@ -231,6 +232,19 @@ describe.each(CALLED_FOR)("the caution $caution", ({ due, not, words, enough, to
     expect(after(tooLittle[0])).toEqual([words]);
     expect(after(`> ${words}`)).toEqual([words]);
   });
+});
+
+describe("the caution of insects for a rug that goes into no bag yet", () => {
+  const eaten = (rest: Partial<Assessment>, mould = 0): Known => ({ assessment: assessmentOf({ fibres: { wool: 0.9 }, mechanisms: { insects: 0.9, mould }, rest }) });
+  const told = (what: string, value: string | string[]): Partial<Assessment> => ({ findings: [{ what, value, strength: "told", from: "client", decibans: 0, staff: "", client: "" }] });
+  it.each([
+    ["flooded", eaten(told("incidents", ["flood"]))], ["with spots", eaten(told("changes", ["spots"]))], ["damp", eaten(told("wetNow", "damp"))], ["with mould likely", eaten({}, 0.33)],
+    ["of which nobody knows whether it is wet", eaten({ nextQuestions: [{ id: "wetNow", kind: "question", ask: "", why: "" }] })], ["that first aid is due for", eaten({ firstAid: FIRST_AID_SAID })],
+  ])("has it kept in one only once it is dry and may be handled: one %s", (_, due) => {
+    expect(missing("Good day.", due)).toContain(CAUTION_WORDS.insectsLater);
+    expect(missing("Good day.", due)).not.toContain(CAUTION_WORDS.insects);
+  });
+  it.each([["dry", eaten(told("wetNow", "no"))], ["with mould unlikely", eaten({}, 0.32)]])("has it kept in one at once elsewhere: one %s", (_, due) => expect(missing("Good day.", due)).toEqual([CAUTION_WORDS.insects]));
 });
 
 describe("first aid and water at home", () => {
