@@ -22,6 +22,11 @@ const hardly = (likely: string): Table => ({
   "first-aid": `Answer with first aid; it is ${likely} not worth its cost after that`,
   "ask-for-more": `Ask for more; as it looks now, it is ${likely} not worth its cost`,
 });
+/** Where the letter asks it in only once a firm that treats mould has seen it. `likely`: how likely it is not worth its cost, as the letter says; null where the letter does not begin with that. */
+function mouldFirst(likely: string | null): Table {
+  const says = likely ? `Say that it is ${likely} not worth its cost; if they wish to keep it, a firm that treats mould sees it first` : "Have a firm that treats mould see it first; then inspect and test it";
+  return { "routine-clean": says, "quote-with-limits": says, "inspect-and-test": says };
+}
 /** Where the letter leaves open whether it is worth the cost. */
 const OPEN: Table = { "advise-claim-or-replacement": "Advise against cleaning until it has been seen" };
 const EVEN: Table = { ...OPEN, "routine-clean": "Clean it as usual, if it turns out worth its cost" };
@@ -50,6 +55,8 @@ export function headlineOf(a: Assessment, known: Known): Headline {
   if (inspection) return { says: saysSeen(a, inspection, { known, plain }), why: reasonOf(a, known, { isHardlyWorth: false, isOpen: false }) };
   const beyond = known.letter.isWorthTold ? (a.beyondRepair ?? 0) : 0;
   const isHardly = beyond >= HARDLY_WORTH.beyondRepair;
-  const table = isHardly ? hardly(beyondLikely(beyond, known.words)) : beyond >= PERHAPS_NOT_WORTH.beyondRepair ? EVEN : OPEN;
-  return { says: table[action] ?? plain[action], why: reasonOf(a, known, { isHardlyWorth: isHardly && action in table, isOpen: !isHardly && action in table }) };
+  const likely = isHardly ? beyondLikely(beyond, known.words) : null;
+  const worth = likely ? hardly(likely) : beyond >= PERHAPS_NOT_WORTH.beyondRepair ? EVEN : OPEN;
+  const table = known.letter.firstTo.includes("mould") ? { ...worth, ...mouldFirst(likely) } : worth;
+  return { says: table[action] ?? plain[action], why: reasonOf(a, known, { isHardlyWorth: isHardly && action in worth, isOpen: !isHardly && action in worth }) };
 }

@@ -10,13 +10,13 @@ import { PARAGRAPHS, PLACES } from "./paragraphs";
 import type { Against, ParagraphRow, PlaceId } from "./paragraphs/row";
 import { improvementTells } from "./phrases";
 import type { SlotName } from "./slot-words";
-import { ONCE_TREATED, treatedFirst } from "./treated-first";
+import { BY_FIRM, ONCE_TREATED, TREATED, treatedFirst, type Treated } from "./treated-first";
 
 /**
  * What a letter of this assessment says of one rug, for whoever reads the judgement beside it. `comesBackOpen` and `lifeOpen`:
  * why the letter gives no range, in a few words; null where it gives one, or there is none to give. `lifeOnce`: what has to hold before
  * the years that it gives count; null where nothing has to, or it gives none. `isHeldBack`: of gain, harm, worth and
- * years nothing of the program’s is told, since flood or waste water got into it, or before it is known whether it is wet. `isWorthTold`: the letter says of worth what there is to say. `against`: what the letter says that speaks against the work; null where it says nothing. `setsNoTime`: waiting costs something, and the letter hurries nobody all the same: haste would gain too little, or the work is likely not worth its cost, which is `untold` where the letter says nothing of worth; null too once an inspection has told them how soon. `hasClaim`: it speaks of a claim. `inspection`: what stands in place of its chance of being beyond repair. `asks`: what to ask, the
+ * years nothing of the program’s is told, since flood or waste water got into it, or before it is known whether it is wet. `isWorthTold`: the letter says of worth what there is to say. `against`: what the letter says that speaks against the work; null where it says nothing. `setsNoTime`: waiting costs something, and the letter hurries nobody all the same: haste would gain too little, or the work is likely not worth its cost, which is `untold` where the letter says nothing of worth; null too once an inspection has told them how soon. `hasClaim`: it speaks of a claim. `firstTo`: what it names a firm for, which sees to it before us. `inspection`: what stands in place of its chance of being beyond repair. `asks`: what to ask, the
  * letter's own first ask first.
  */
 export interface ToldByLetter {
@@ -28,6 +28,7 @@ export interface ToldByLetter {
   readonly against: Against | null;
   readonly setsNoTime: "little" | "worth" | "untold" | null;
   readonly hasClaim: boolean;
+  readonly firstTo: readonly Treated[];
   readonly inspection: Inspected | null;
   readonly asks: Assessment["nextQuestions"];
 }
@@ -48,6 +49,9 @@ const tells = ({ place, slots }: Figure, facts: Facts): boolean => slots.some((s
 /** Where a letter says what speaks against the work: with its verdict, else beside its doubt. */
 const AGAINST = ["worth", "beyond"] as const satisfies readonly PlaceId[];
 const againstIn = (facts: Facts): Against | null => AGAINST.flatMap((place) => standsIn(place, facts)?.against ?? [])[0] ?? null;
+
+/** Where a letter names who sees to what lives in the rug. */
+const FIRST_SEEN = ["haste", "care"] as const satisfies readonly PlaceId[];
 
 /** Where waiting costs days, a letter to an owner says how soon, or sets no time since nothing would be gained by it. Who inspected it has told them. */
 const DAYS: readonly UrgencyLevel[] = ["two-days", "a-week"];
@@ -84,6 +88,7 @@ export function toldByLetter(rug: RugForDraft, { enquiry, isTrade }: { enquiry: 
     against: againstIn(facts),
     setsNoTime: isUnhurried(rug, facts, isTrade) ? whyNoTime(facts, isWorthTold) : null,
     hasClaim: standsIn("claim", facts) !== undefined,
+    firstTo: TREATED.filter((what) => FIRST_SEEN.some((place) => standsIn(place, facts)?.text.includes(BY_FIRM[what]))),
     inspection: rug.inspection ?? null,
     asks: asksAtDesk(rug, likelyMechanisms(a)),
   };

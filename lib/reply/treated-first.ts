@@ -1,5 +1,11 @@
 import type { MechanismId } from "../triage/assessment";
 
+/** Who sees to what lives in a rug, as a letter names them. */
+export const BY_FIRM = { mould: "a firm equipped to treat mould in textiles", insects: "a pest control firm or a workshop that treats rugs for insects" } as const;
+export type Treated = keyof typeof BY_FIRM;
+/** What harms people first. */
+export const TREATED: readonly Treated[] = ["mould", "insects"];
+
 /** What spoils a rug further as long as it is in it, and what has to hold before the years left count. */
 export type TreatedFirst = "mould" | "insects" | "both";
 export const ONCE_TREATED: Readonly<Record<TreatedFirst, string>> = {

@@ -1,7 +1,7 @@
 import { WASHING } from "../../trade/care";
 import { DAMAGE_IDS } from "../../trade/damage";
 import type { Condition } from "../condition";
-import { ONCE_TREATED } from "../treated-first";
+import { BY_FIRM, ONCE_TREATED } from "../treated-first";
 import { VISCOSE_LIKE, WATER_SHY } from "../viscose-like";
 import type { ParagraphRow } from "./row";
 import { OURS, TRADE, WET_LYOCELL, WET_VISCOSE } from "./sources";
@@ -57,7 +57,7 @@ export const CARE: readonly ParagraphRow[] = [
   { ...TRADE, id: "care-flood", version: 1, place: "care", when: { is: { has: ["flood-unseen"], offered: CLEANING } },
     text: "Whether it can be cleaned at all, the firm that sees to the flood has to say first; then only after a test in a hidden corner." },
   { ...TRADE, id: "care-mould", version: 1, place: "care", when: { is: { mechanisms: ["mould"], offered: CLEANING } },
-    text: "Whether it can be cleaned at all, a firm equipped to treat mould in textiles has to say first; then only after a test in a hidden corner." },
+    text: `Whether it can be cleaned at all, ${BY_FIRM.mould} has to say first; then only after a test in a hidden corner.` },
   { ...TRADE, id: "care-insects", version: 2, place: "care", when: { is: { mechanisms: ["insects"], offered: CLEANING } },
     text: "Whether and how it could be cleaned is a matter for later, once no insects live in it, and only after a test in a hidden corner." },
   { ...TRADE, id: "care-flood-beyond", version: 1, place: "care", when: { is: { has: ["flood-seen"], inspection: ["beyond"], offered: CLEANING } },

@@ -8,7 +8,7 @@ import { CLEANING, HARDLY_WORTH, HARM, INSPECTED, OFFERED, REPAIRS } from "./tro
 const VISITED = ["routine-clean", "inspect-and-test", "quote-with-limits", "advise-cut-down"];
 const UNDECIDED = [...OFFERED, "advise-cut-down"];
 /** Where a letter names no price for cleaning. */
-const NO_PRICE: Condition["not"] = { age: ["antique"], incidents: ["flood"], certainty: ["unknown"], who: ["trade"], reason: ["what-is-it", "mis-sold"] };
+const NO_PRICE: Condition["not"] = { mechanisms: ["mould"], age: ["antique"], incidents: ["flood"], certainty: ["unknown"], who: ["trade"], reason: ["what-is-it", "mis-sold"] };
 
 /** Nobody here has had it in hand: where they have, a letter asks it in for no inspection. */
 const UNSEEN: Condition["not"] = { inspection: INSPECTED };
@@ -29,6 +29,9 @@ const WHAT_WE_ASK = "It would help us most to know or see this. Pass over what y
 const REFERRED: Condition["is"] = { advice: ["refer"], has: ["referral"] };
 const SAID_ELSEWHERE: Condition["not"] = { age: ["antique"], incidents: ["flood"] };
 const IN_OTHER_HANDS = "This first belongs in the hands of {referTo}.";
+
+/** Nothing in which mould is likely is asked into a workshop before somebody who treats it has seen it. */
+const MOULD_FIRST: Condition["is"] = { mechanisms: ["mould"], advice: [...UNDECIDED, "advise-claim-or-replacement"] };
 
 /** What we do not take on is neither asked about nor asked in. */
 const NOT_OURS = { advice: ["not-our-work"] };
@@ -161,6 +164,14 @@ export const ENDS: readonly ParagraphRow[] = [
     text: "To tell us more, ring us on {telephone} or write to us, whichever is easier." },
   { ...OURS, id: "next-step-ask-no-page", version: 1, place: "next-step", when: { is: { has: ["photos", "questions"], advice: ["ask-for-more"] } },
     text: "To tell us more, write to us." },
+  { ...OURS, id: "next-step-mould-call", version: 1, place: "next-step", when: { is: { ...MOULD_FIRST, has: ["telephone"], rugs: ["one"] }, not: UNSEEN },
+    text: "We would inspect and test it only once a firm that treats mould has seen it: then {reach}." },
+  { ...OURS, id: "next-step-mould", version: 1, place: "next-step", when: { is: { ...MOULD_FIRST, rugs: ["one"] }, not: UNSEEN },
+    text: "We would inspect and test it only once a firm that treats mould has seen it: then answer this letter." },
+  { ...OURS, id: "next-step-mould-several-call", version: 1, place: "next-step", when: { is: { ...MOULD_FIRST, has: ["telephone"], rugs: ["several"] }, not: UNSEEN },
+    text: "For a rug that mould may grow in, {reach} once a firm that treats mould has seen it. For any other, an inspection and tests decide, so ask us for one." },
+  { ...OURS, id: "next-step-mould-several", version: 1, place: "next-step", when: { is: { ...MOULD_FIRST, rugs: ["several"] }, not: UNSEEN },
+    text: "For a rug that mould may grow in, answer this letter once a firm that treats mould has seen it. For any other, an inspection and tests decide, so ask us for one." },
   { ...OURS, id: "next-step-seen-call", version: 1, place: "next-step", when: { is: { advice: UNDECIDED, inspection: ["not-beyond"] }, not: ALL_SEEN },
     text: "Only tests settle the rest. If you would like us to go on, {reach}." },
   { ...OURS, id: "next-step-seen", version: 1, place: "next-step", when: { is: { advice: UNDECIDED, inspection: ["not-beyond"] }, not: ALL_SEEN },

@@ -1,6 +1,7 @@
 import type { UrgencyLevel } from "../../trade/urgency";
 import type { Condition } from "../condition";
 import type { ParagraphRow } from "./row";
+import { BY_FIRM } from "../treated-first";
 import { MOULD_SOON, OURS, TRADE } from "./sources";
 import { INSPECTED } from "./troubles";
 
@@ -15,7 +16,6 @@ const GAINS = (urgency: UrgencyLevel): Condition => ({ is: { urgency: [urgency] 
 
 const DAY_OR_TWO = "Please have {rug} seen to within a day or two, if you can.";
 const A_WEEK = "Please have {rug} seen to within a week, if you can.";
-const BY_FIRM = { insects: "a pest control firm or a workshop that treats rugs for insects", mould: "a firm equipped to treat mould in textiles" } as const;
 /** Haste has its own reason there, whatever the letter says of worth. */
 const BEFORE_IT_SPREADS = (within: string, by: keyof typeof BY_FIRM) => `Whatever you decide about it, please have {rug} seen to within ${within}, if you can: what is in it can spread. This is for ${BY_FIRM[by]}.`;
 /** Who inspected it has told them how soon; what lives in it is not theirs to leave there. */

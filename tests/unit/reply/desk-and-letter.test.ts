@@ -12,7 +12,7 @@ import { PHOTO_KINDS, type PhotoKind, type RugAnswers } from "../../../lib/trade
 import type { Assessment, MechanismId } from "../../../lib/triage/assessment";
 import { wordsIn } from "../../../lib/words/words";
 import { anyInput, anyWorth } from "./any-input";
-import { action, assessmentOf, range, worthless, type Sketch } from "./make";
+import { action, assessmentOf, inputOf, range, worthless, type Sketch } from "./make";
 import { answersOf, DEMO_CLIENTS, lettersTo, reasonOf } from "./must-say/demo-letters";
 
 const WORDS = wordsIn("en-GB");
@@ -279,6 +279,25 @@ describe("headlineOf", () => {
     const why = (value: readonly string[]) => plain(headline({ title: "Grey", answers: {}, assessment: assessmentOf(told(value)) }).why);
     expect(why(["smell"])).toBe("Nothing but a smell was told. How far the smell goes cannot be told from here.");
     expect(why(["smell", "dirty"])).toBe("Ordinary soil is very likely. By cleaning 20–60 % of the soil may come out.");
+  });
+  it.each(["inspect-and-test", "quote-with-limits", "routine-clean"] as const)("asks nobody to bring in a rug that mould may grow in before a firm has seen it, nor does the letter, of %s", (id) => {
+    const rug = (mould: number, beyondRepair: number) => rugOf({ advice: action(id), beyondRepair, money: money(120, 900) }, {}, { mould, "food-old": 0.9 });
+    const letter = (mould: number) => composeDraft({ ...inputOf({ sketch: WOOL }), assessments: [rug(mould, 0.2)] }).text;
+    expect(headline(rug(0.33, 0.2)).says).toBe("Have a firm that treats mould see it first; then inspect and test it");
+    expect(headline(rug(0.33, 0.7)).says).toBe("Say that it is likely not worth its cost; if they wish to keep it, a firm that treats mould sees it first");
+    expect(headline(rug(0.32, 0.2)).says).not.toMatch(/mould/);
+    expect(letter(0.33)).toMatch(/We would inspect and test it only once a firm that treats mould has seen it: then ring us/);
+    expect(letter(0.33)).not.toMatch(/To arrange one|Cleaning would cost|We collect|roll it/);
+    expect(letter(0.32)).toMatch(/Cleaning would cost[^]*To arrange one/);
+  });
+  it.each([["mould", "a firm equipped to treat mould in textiles"], ["insects", "a pest control firm or a workshop that treats rugs for insects"]] as const)("names whom the letter names for %s, whatever is advised", (mechanism, firm) => {
+    const rug = (chance: number, id: Assessment["advice"]["action"]) => rugOf({ advice: action(id), urgency: { level: chance < 0.33 ? "can-wait" : "a-week", why: "" } }, {}, { [mechanism]: chance });
+    for (const id of ["ask-for-more", "inspect-and-test", "advise-claim-or-replacement"] as const) {
+      expect(headline(rug(0.33, id)).why).toContain(`The letter says that this is for ${firm}.`);
+      expect(composeDraft({ ...inputOf({ sketch: WOOL }), assessments: [rug(0.33, id)] }).text).toContain(`This is for ${firm}.`);
+      expect(headline(rug(0.32, id)).why).not.toContain("The letter says");
+    }
+    expect(headline(rug(0.98, "refer")).why).not.toContain("The letter says");
   });
   it("names the first ask of the letter where more is asked for", () => {
     const rug = rugOf({ advice: action("ask-for-more"), nextQuestions: [{ id: "microscopy", kind: "bench-test", ask: "Bench test: fibre", why: "" }, { id: "label", kind: "photo", ask: "Photo: the label", why: "" }] });
