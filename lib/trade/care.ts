@@ -1,3 +1,4 @@
+import { WORTH_SAYING } from "./damage";
 import type { FibreId, Source } from "./fibres";
 
 /**
@@ -97,9 +98,9 @@ export const LATEX_BACK_FROM = 0.5;
 /** How a label names it, in the languages that write it so. Common practice, no published source. */
 export const LATEX_WORD = /(?<!\p{L})l[aá]tex(?!\p{L})/iu;
 export const CAUTIONS: readonly CautionRow[] = [
-  { when: "backing-failure", methods: ["immersion-wash"], atMost: "ruled-out", from: 0.5, why: "the back may come away in a bath", ...practice },
-  { when: "backing-failure", methods: ["wet-hand-clean"], atMost: "ruled-out", from: 0.5, why: "water may loosen what still holds the back", ...practice },
-  { when: "backing-failure", methods: ["solvent-dry"], atMost: "ruled-out", from: 0.5, why: "a solvent may soften what is left of the latex in the back", ...practice },
+  { when: "backing-failure", methods: ["immersion-wash"], atMost: "ruled-out", from: WORTH_SAYING, why: "the back may come away in a bath", ...practice },
+  { when: "backing-failure", methods: ["wet-hand-clean"], atMost: "ruled-out", from: WORTH_SAYING, why: "water may loosen what still holds the back", ...practice },
+  { when: "backing-failure", methods: ["solvent-dry"], atMost: "ruled-out", from: WORTH_SAYING, why: "a solvent may soften what is left of the latex in the back", ...practice },
   { when: "backing-failure", methods: ["wet-hand-clean", "low-moisture", "solvent-dry", "dusting"], atMost: "needs-testing-first", from: 0.2, why: "the back has to be seen before anything is done", ...practice },
   { when: "dye-moved", methods: ["immersion-wash", "wet-hand-clean"], atMost: "ruled-out", from: 1, why: "a colour moved in the dye test", ...practice },
   { when: "dye-moved", methods: ["low-moisture", "solvent-dry"], atMost: "needs-testing-first", from: 1, why: "a colour moved in the dye test; with less moisture it is tried again in a hidden corner", ...practice },

@@ -66,6 +66,8 @@ export const CARE: readonly ParagraphRow[] = [
     text: OPEN_UNTIL_TESTED },
   { ...TRADE, id: "care-dye", version: 1, place: "care", when: { is: { mechanisms: ["dye-bleed"], offered: CLEANING } },
     text: OPEN_UNTIL_TESTED },
+  { ...TRADE, id: "care-shrunk", version: 1, place: "care", when: { is: { mechanisms: ["shrinkage"], offered: WASHING } },
+    text: OPEN_UNTIL_TESTED },
   { ...TRADE, id: "care-trade-wet", version: 1, place: "care", when: { is: { offered: CLEANING, who: ["trade"], wet: ["wet", "damp"] } },
     text: "How it could be cleaned stays open until it is dry, and then until a test in a hidden corner." },
   { ...TRADE, id: "care-trade", version: 1, place: "care", when: { is: { offered: CLEANING, who: ["trade"] } },

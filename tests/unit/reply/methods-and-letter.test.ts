@@ -78,7 +78,7 @@ describe("the ways of cleaning that a letter names", () => {
     ["it is offered", { advice: action("quote-with-limits") }],
     ["it comes after first aid", { advice: action("first-aid") }],
     ["it would rather be left", { advice: action("advise-claim-or-replacement") }], ["somebody else sees it first", { advice: action("refer") }],
-    ["it is a matter for repair", { advice: action("quote-with-limits"), improvement: null }, "shrinkage"],
+    ["it is a matter for repair", { advice: action("quote-with-limits"), improvement: null }, "backing-failure"],
     ["it is likely not worth its cost", { advice: action("quote-with-limits"), beyondRepair: 0.7 }], ["little comes back", { advice: action("quote-with-limits"), ...little }],
     ["it can wait", { advice: action("leave-alone") }], ["more is asked for", { advice: action("ask-for-more") }],
   ])("wait until a wet or damp rug is dry where %s, and are the same ways as of a dry one", (_, rest, mechanism) => {
@@ -90,6 +90,13 @@ describe("the ways of cleaning that a letter names", () => {
       expect(wet).toMatch(/^Once it is dry/);
       expect(wet?.slice(wet.indexOf("nearly dry"))).toBe(dry?.slice(dry.indexOf("nearly dry")));
     }
+  });
+  it("are none yet where it has likely shrunk: water can draw it in further", () => {
+    for (const rest of [{ advice: action("quote-with-limits") }, { advice: action("first-aid") }, { advice: action("quote-with-limits"), improvement: null }]) expect(careOf("no", rest, "shrinkage")).toBeUndefined();
+    const at = (shrinkage: number) => composeDraft(inputOf({ sketch: { fibres: { wool: 0.93 }, evidence: [{ what: "label", value: "wool", strength: "label-typed" }], methods: WOOL_METHODS, mechanisms: { "soil-only": 0.6, shrinkage }, rest: { advice: action("quote-with-limits") } } })).text;
+    expect(at(0.33)).toContain("How it could be cleaned stays open until a test in a hidden corner.");
+    expect(at(0.33)).not.toContain("full wash");
+    expect(at(0.32)).toContain("full wash");
   });
   it("are told to Henrike Aldous, whose rug is wet, for when it is dry", () => {
     for (const { letter: { draft } } of lettersTo("Henrike Aldous")) expect(draft.text).toContain("Once it is dry, we would clean it by a full wash in our workshop or by hand with little water, and only after a test in a hidden corner.");

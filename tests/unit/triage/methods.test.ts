@@ -46,14 +46,14 @@ describe("judgeMethods", () => {
     expect(verdict("at-home", { other: 1 })).toBe("ruled-out");
     expect(verdict("at-home", { wool: 1 })).toBe("ruled-out");
   });
-  it("does not put an antique, a failing back or mould to any method unseen", () => {
+  it("does not put an antique or mould to any method unseen", () => {
     expect(verdict("dusting", { wool: 1 }, { age: "antique" })).toBe("needs-testing-first");
     expect(verdict("dusting", { wool: 1 }, {}, (m) => (m === "mould" ? 0.5 : 0))).toBe("needs-testing-first");
-    expect(verdict("immersion-wash", { polyester: 1 }, {}, (m) => (m === "backing-failure" ? 0.5 : 0))).toBe("ruled-out");
-    expect(verdict("solvent-dry", { polyester: 1 }, {}, (m) => (m === "backing-failure" ? 0.5 : 0))).toBe("ruled-out");
-    expect([0.49, 0.5].map((p) => verdict("wet-hand-clean", { polyester: 1 }, {}, (m) => (m === "backing-failure" ? p : 0)))).toEqual(["needs-testing-first", "ruled-out"]);
-    expect(verdict("solvent-dry", { polyester: 1 }, {}, (m) => (m === "backing-failure" ? 0.49 : 0))).toBe("needs-testing-first");
-    expect(verdict("immersion-wash", { polyester: 1 }, {}, (m) => (m === "backing-failure" ? 0.49 : 0))).toBe("suitable");
+  });
+  it("wets no back from where a letter says that water would loosen it more, nor puts a solvent to it", () => {
+    const at = (method: Parameters<typeof verdict>[0]) => [0.32, 0.33].map((p) => verdict(method, { polyester: 1 }, {}, (m) => (m === "backing-failure" ? p : 0)));
+    expect(at("immersion-wash")).toEqual(["suitable", "ruled-out"]);
+    for (const method of ["wet-hand-clean", "solvent-dry"] as const) expect(at(method), method).toEqual(["needs-testing-first", "ruled-out"]);
   });
   it("touches nothing that is still wet, not even to dust it", () => {
     for (const wetNow of ["wet", "damp"]) expect(verdict("dusting", { wool: 1 }, { wetNow }), wetNow).toBe("needs-testing-first");
