@@ -100,6 +100,8 @@ export const CARE: readonly ParagraphRow[] = [
     text: ALL_THE_SAME },
   { ...TRADE, id: "care-later-wet", version: 1, place: "care", when: { is: { ...WET, advice: ["leave-alone", "ask-for-more"] } },
     text: "Once it is dry and needs a clean, then {methods}, and only after a test in a hidden corner." },
+  { ...TRADE, id: "care-asked", version: 1, place: "care", when: { is: { offered: CLEANING, advice: ["ask-for-more"] }, not: { urgency: ["can-wait"] } },
+    text: "If we clean it, then {methods}, and only after a test in a hidden corner." },
   { ...TRADE, id: "care-later", version: 1, place: "care", when: { is: { offered: CLEANING, advice: ["leave-alone", "ask-for-more"] } },
     text: WHEN_NEEDED },
   { ...TRADE, id: "care-unasked", version: 1, place: "care", when: { is: { offered: CLEANING, top: ["soil-only"], reason: ["what-is-it", "mis-sold"], urgency: ["can-wait"] } },

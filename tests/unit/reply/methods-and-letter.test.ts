@@ -98,6 +98,11 @@ describe("the ways of cleaning that a letter names", () => {
     expect(at(0.33)).not.toContain("full wash");
     expect(at(0.32)).toContain("full wash");
   });
+  it("wait for no later need where a stain should be seen to soon", () => {
+    const at = (level: Assessment["urgency"]["level"], id: Assessment["advice"]["action"]) => careOf("no", { advice: action(id), urgency: { level, why: "" } }, "food-fresh");
+    for (const level of ["a-week", "two-days"] as const) expect(at(level, "ask-for-more")).toMatch(/^If we clean it, then /);
+    for (const [level, id] of [["can-wait", "ask-for-more"], ["a-week", "leave-alone"]] as const) expect(at(level, id)).toMatch(/^When it needs a clean, then /);
+  });
   it("are told to Henrike Aldous, whose rug is wet, for when it is dry", () => {
     for (const { letter: { draft } } of lettersTo("Henrike Aldous")) expect(draft.text).toContain("Once it is dry, we would clean it by a full wash in our workshop or by hand with little water, and only after a test in a hidden corner.");
   });
