@@ -1,3 +1,4 @@
+import { WORTH_SAYING } from "./damage";
 import type { Source } from "./fibres";
 
 /**
@@ -44,9 +45,9 @@ export const URGENCY: readonly UrgencyRow[] = [
   { level: "two-days", all: ["liquid:milk", "recent:yes"], why: "Milk turns and smells within days.", ...practice },
   { level: "two-days", likely: { mechanism: "urine-fresh", from: 0.5 }, why: "It is probably fresh urine, which sets and turns alkaline within days.", how: "read", source: "Udert et al., Water Research 37 (2003) 2571–2582: a few days are needed for complete urea breakdown" },
   { level: "two-days", likely: { mechanism: "mould", from: 0.5 }, why: "It may be growing mould; keep off it and keep it apart.", ...DRY_SOON },
-  { level: "a-week", likely: { mechanism: "mould", from: 0.33 }, why: "Mould may be growing in it; keep off it until somebody has looked.", how: "elicited", source: "Elicited for this project: from where a letter speaks of mould, as of insects" },
+  { level: "a-week", likely: { mechanism: "mould", from: WORTH_SAYING }, why: "Mould may be growing in it; keep off it until somebody has looked.", how: "elicited", source: "Elicited for this project: from where a letter speaks of mould, as of insects" },
   { level: "a-week", all: ["changes:spots"], why: "Furry or black spots were told of, which may be mould; keep off it until somebody has looked.", how: "elicited", source: "Elicited for this project: a letter warns of them as of mould" },
-  { level: "a-week", likely: { mechanism: "insects", from: 0.33 }, why: "Insects go on eating, and spread to other wool.", ...practice },
+  { level: "a-week", likely: { mechanism: "insects", from: WORTH_SAYING }, why: "Insects go on eating, and spread to other wool.", ...practice },
   { level: "a-week", all: ["spilt:yes", "recent:yes"], why: "The mark is only a few days old; marks set with time.", ...practice },
   { level: "a-week", all: ["spilt:yes", "since:week"], why: "The mark is only a few days old; marks set with time.", ...practice },
   { level: "a-week", all: ["fresh-wash:yes"], why: "It was cleaned a short while ago, and what that left behind is new.", ...practice },

@@ -45,7 +45,7 @@ const WILL_NOT_DO = "If it will not do as it is, we would think about replacing 
 
 /** What has to be looked at first; what can be done and only after which test; what we will not do, and why; repair, cutting down, life left. */
 export const CARE: readonly ParagraphRow[] = [
-  { ...TRADE, id: "back-first-failing", version: 1, place: "back-first", when: { is: { mechanisms: ["backing-failure"], offered: HARMS_LATEX }, not: NOT_CLEANED_YET },
+  { ...TRADE, id: "back-first-failing", version: 2, place: "back-first", when: { is: { mechanisms: ["backing-failure"], offered: CLEANING }, not: NOT_CLEANED_YET },
     text: "Before anything else we would look at its back: it may not stand cleaning." },
   { ...TRADE, id: "back-first-named", version: 1, place: "back-first", when: { is: { has: ["latex-named"], offered: HARMS_LATEX }, not: NOT_CLEANED_YET },
     text: `By its label latex holds its back. ${LATEX_WEAKENS}` },

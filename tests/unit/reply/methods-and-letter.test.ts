@@ -98,6 +98,12 @@ describe("the ways of cleaning that a letter names", () => {
     expect(at(0.33)).not.toContain("full wash");
     expect(at(0.32)).toContain("full wash");
   });
+  it("come after a look at a back that is likely failing, where what harms latex is ruled out", () => {
+    const methods = { ...WOOL_METHODS, "immersion-wash": "ruled-out", "wet-hand-clean": "ruled-out", "solvent-dry": "ruled-out" } as const;
+    const at = (chance: number) => composeDraft(inputOf({ sketch: { fibres: { polypropylene: 0.93 }, evidence: [{ what: "label", value: "polypropylene", strength: "label-typed" }], methods, mechanisms: { "backing-failure": chance }, rest: { advice: action("quote-with-limits") } } })).text;
+    expect(at(0.33)).toMatch(/Before anything else we would look at its back[^]*nearly dry/u);
+    expect(at(0.32)).not.toContain("look at its back");
+  });
   it("wait for no later need where a stain should be seen to soon", () => {
     const at = (level: Assessment["urgency"]["level"], id: Assessment["advice"]["action"]) => careOf("no", { advice: action(id), urgency: { level, why: "" } }, "food-fresh");
     for (const level of ["a-week", "two-days"] as const) expect(at(level, "ask-for-more")).toMatch(/^If we clean it, then /);
