@@ -7,7 +7,7 @@ import { storyTells } from "../triage/story-tells";
 import type { Words } from "../words/words";
 import { isNothingSeen } from "./damage-told";
 import type { RugForDraft } from "./facts";
-import { isAidDue } from "./happened";
+import { isAidDue, isFoul } from "./happened";
 import { labelStands } from "./label-said";
 
 type Next = Assessment["nextQuestions"][number];
@@ -63,8 +63,8 @@ const isForCare = ({ id }: Next, { wetByWords = null }: AskedRug): boolean => FO
 /** Whether a client may be asked for it at all, as things stand. */
 function fitsALetter({ assessment: a, answers, wetByWords = null, photosCame = false, labelHeard = false, messages = [], saidOfWater: newest, inspection = null }: AskedRug, likely: readonly MechanismId[]): (q: Next) => boolean {
   const trouble = likely.some((m) => m !== "soil-only") && !isNothingSeen(a);
-  const handsOff = isAidDue({ assessment: a, saidOfWater: newest ?? null }) || wetByWords !== null || likely.includes("mould");
-  const barred = [...(answers.incidents?.includes("flood") ? NOBODY_ENTERS : wetByWords === "hands-off" ? NOBODY_TOUCHES : handsOff ? HANDS_ON : []), ...(photosCame && hasUnsaid(a) ? LIKELY_SHOWN : []), ...(labelHeard && labelStands(a) === "agrees" ? [LABEL] : []), ...(inspection ? SEEN_IN_HAND : [])];
+  const handsOff = isAidDue({ assessment: a, saidOfWater: newest ?? null }) || wetByWords !== null;
+  const barred = [...(answers.incidents?.includes("flood") ? NOBODY_ENTERS : wetByWords === "hands-off" || isFoul({ answers, assessment: a }) ? NOBODY_TOUCHES : handsOff ? HANDS_ON : []), ...(photosCame && hasUnsaid(a) ? LIKELY_SHOWN : []), ...(labelHeard && labelStands(a) === "agrees" ? [LABEL] : []), ...(inspection ? SEEN_IN_HAND : [])];
   const isDry = isSaidDry({ answers, ...(newest === undefined ? {} : { saidOfWater: newest }) });
   const inTheirWords: readonly string[] = [answers.story ?? "", ...messages].flatMap(storyTells);
   const isJudged = (id: string) => inspection?.isBeyondRepair === true && id !== WET;

@@ -86,7 +86,7 @@ export interface Aided { readonly answers: RugAnswers; readonly assessment: Pick
 const isFoulBy = (told: Told, { mechanisms }: Aided["assessment"]): boolean =>
   isFoulIn(told, (id) => mechanisms.find(({ mechanism }) => mechanism === id)?.probability ?? 0);
 /** The judgement's own rule of what nobody may touch. */
-const isFoul = ({ answers, assessment }: Aided): boolean => isFoulBy(readTold(findingsFromAnswers(answers, {})), assessment);
+export const isFoul = ({ answers, assessment }: Aided): boolean => isFoulBy(readTold(findingsFromAnswers(answers, {})), assessment);
 /** Nobody is to handle it yet, by what was told and judged: it is wet, first aid is due, or nobody may touch it. */
 export const isNotHandled = (told: Told, a: Assessment): boolean =>
   a.firstAid !== null || told.has("wetNow:wet") || told.has("wetNow:damp") || isFoulBy(told, a);

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { asksOf } from "../../../lib/reply/asks";
 import { composeDraft } from "../../../lib/reply/draft";
 import { composeFollowing } from "../../../lib/reply/following";
 import { aidFits, isHandsOff, ownAidOf } from "../../../lib/reply/happened";
@@ -73,6 +74,11 @@ describe("first aid for a rug in which mould is likely, though nobody told of an
     expect(pressing(letter(LIKELY, MUSTY, WINE))).toEqual([expect.stringMatching(/^Only if rug 2 lies in a room/u)]);
     expect(top(letter(LIKELY, MUSTY, WINE)).split("\n\n")).toContain("Please let nobody touch rug 1.");
     expect(pressing(letter(UNLIKELY, MUSTY, WINE))).toEqual([expect.not.stringMatching(/Only if/u)]);
+  });
+  it("has nobody turn up its corner for the label", () => {
+    const LABEL = { id: "label", kind: "photo", ask: "Photo: the label", why: "" } as const;
+    const asks = (mould: number) => { const rug = aided(MUSTY, mould); return asksOf({ ...rug, assessment: { ...rug.assessment, nextQuestions: [LABEL] } }, []).photos; };
+    expect([asks(LIKELY), asks(UNLIKELY)]).toEqual([[], [LABEL]]);
   });
   it("is not to be touched from where the letter warns of it", () => {
     expect([isHandsOff(aided(MUSTY, LIKELY)), isHandsOff(aided(MUSTY, UNLIKELY))]).toEqual([true, false]);
