@@ -40,7 +40,7 @@ const FOR_CARE: readonly string[] = ["household", "age", WET] satisfies Question
 /**
  * What a letter asks for, in the assessment's order: questions and photos. No photo of the trouble where there is none or none to be seen,
  * nothing that means handling a wet or mouldy rug, nor what an inspection of ours has seen, and after one that found it beyond economic repair nothing at all, nor what photos that came since our last letter may show, not what they told in their own words, and not what they were asked and are not sure of; spoilt photos first. `likely`: what has probably happened. `listed`: all of it in the order of a letter, whether it is wet first, then photos. `one`: the one thing that would
- * tell most, a photo if there is one; null where nothing left to ask would tell anything. `wetByWords`: by what the client
+ * tell most, the first of them; null where nothing left to ask would tell anything. `wetByWords`: by what the client
  * wrote, before anybody asked. A label that was read out to us and leaves nothing open is not asked for.
  */
 export function asksOf(rug: AskedRug, likely: readonly MechanismId[]): { questions: Next[]; photos: Next[]; listed: Next[]; one: Next | null } {
@@ -51,7 +51,7 @@ export function asksOf(rug: AskedRug, likely: readonly MechanismId[]): { questio
   const fresh = a.nextQuestions.filter((q) => !spoilt.some((s) => s.id === q.id));
   const [questions, photos] = [of(fresh, "question"), [...of(spoilt, "photo"), ...of(fresh, "photo")]];
   const listed = [...questions.filter(isWet), ...photos, ...questions.filter((q) => !isWet(q))];
-  return { questions, photos, listed, one: photos[0] ?? questions[0] ?? null };
+  return { questions, photos, listed, one: listed[0] ?? null };
 }
 
 /** They were asked just that, and are not sure: to ask it once more tells nothing. */

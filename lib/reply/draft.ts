@@ -17,7 +17,7 @@ export interface ComposedDraft {
 /** Which of the pieces stand in the letter as it is laid out, and which do not. `isNew`: whether a piece was not told yet. */
 export const partedBy = (pieces: readonly Piece[], standing: readonly Piece[], { laid: { used }, isNew = () => true }: { laid: Laid; isNew?: (piece: Piece) => boolean }): Pick<ComposedDraft, "paragraphs" | "leftOut"> => ({
   paragraphs: used.map((paragraph) => ({ ...paragraph, stands: true })),
-  leftOut: pieces.filter((p) => !standing.includes(p)).map((p) => ({ ...p.used, stands: false, ...(!p.place.follows && isNew(p) ? { unsaid: true } : {}) })),
+  leftOut: pieces.filter((p) => !standing.some((s) => s === p || s === p.least)).map((p) => ({ ...p.used, stands: false, ...(!p.place.follows && isNew(p) ? { unsaid: true } : {}) })),
 });
 
 /** The pieces without what can wait, so that the letter they make is no longer than people read. */

@@ -180,7 +180,7 @@ export function keptByCut({ findings }: Assessment): number | null {
   return value && typeof value === "object" && "shareKept" in value && typeof value.shareKept === "number" ? value.shareKept : null;
 }
 
-function given({ rug, enquiry, hasTelephone, hasName, hasPage, came }: FactsInput): string[] {
+function given({ rug, rugs, enquiry, hasTelephone, hasName, hasPage, came }: FactsInput): string[] {
   const inTheirWords = toldOfChange(rug.answers);
   const { assessment: a, wetByWords } = rug;
   const aid = isAidDue(rug);
@@ -191,7 +191,7 @@ function given({ rug, enquiry, hasTelephone, hasName, hasPage, came }: FactsInpu
   const has = {
     improvement: a.improvement, "first-aid": aid && !isAidKnown(rug, came), "aid-known": aid && isAidKnown(rug, came), "aid-said-dry": aid && rug.saidOfWater === "dry", "said-wet": wetByWords, "said-flood": wetByWords === "hands-off", "flood-unseen": isFlooded && !rug.inspection, "flood-seen": isFlooded && rug.inspection,
     "clean-price": a.money?.clean, "cut-down-price": a.money?.cutDown, "cut-down-way": a.money?.cutDown && plannedCut(a), "replace-price": replacePrice(a),
-    "sent-photos": sawPhotos(a), photos: asks.photos.length, questions: asks.questions.length, "one-ask": asks.one, "lone-ask": asks.photos.length + asks.questions.length === 1,
+    "sent-photos": sawPhotos(a), photos: asks.photos.length, questions: asks.questions.length, "one-ask": asks.one, "lone-ask": asks.photos.length + asks.questions.length === 1, "needs-more": asks.one && (wetByWords || actionSeen(rug) === "ask-for-more" || (rugs > 1 && certainty(a) === "unknown" && actionSeen(rug) !== "not-our-work")),
     "costs-more": costsMore(a), "costs-clearly-more": costsClearlyMore(a), "price-beside-worth": isPriceBesideWorth(a), "worth-overlaps": isWorthOverlapping(a), "falls-short": fallsShort(a), "price-against-silk": speaksAgainstSilk(a), "wet-unknown": isWetOpen && !isSaidDry(rug), "dry-said": (isWetOpen || isAidOver(rug)) && isSaidDry(rug),
     referral: a.advice.referTo, telephone: hasTelephone, name: hasName, "no-page": !hasPage,
     ...cameSaid(came),

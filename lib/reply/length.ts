@@ -11,19 +11,21 @@ export function overlong(text: string, rugs: number): { readonly words: number; 
   return words > most ? { words, most } : null;
 }
 
-interface Spared { text: string; spare: number | null }
-const wordsApart = (pieces: readonly Spared[]): number => pieces.reduce((sum, p) => sum + wordsIn(p.text).length, 0);
+interface Counted { text: string }
+interface Spared<P> extends Counted { spare: number | null; least?: P | null }
+const wordsApart = (pieces: readonly Counted[]): number => pieces.reduce((sum, p) => sum + wordsIn(p.text).length, 0);
 
 /**
  * Leaves out what can wait, the least needed first and of that the last first, until the letter is short enough or nothing
- * in it can wait. `spare`: 1 goes first; null stays. `wordsOf`: how many words they make in the letter.
+ * in it can wait. `spare`: 1 goes first; null stays. `least`: what stands in its stead once its turn has come; absent or null: nothing.
+ * `wordsOf`: how many words they make in the letter.
  */
-export function shortened<P extends Spared>(pieces: readonly P[], most: number, wordsOf: (kept: readonly P[]) => number = wordsApart): P[] {
+export function shortened<P extends Spared<P>>(pieces: readonly P[], most: number, wordsOf: (kept: readonly P[]) => number = wordsApart): P[] {
   const kept = [...pieces];
   const order = pieces.filter((p) => p.spare !== null).reverse().sort((a, b) => (a.spare as number) - (b.spare as number));
   for (const piece of order) {
     if (wordsOf(kept) <= most) break;
-    kept.splice(kept.indexOf(piece), 1);
+    kept.splice(kept.indexOf(piece), 1, ...(piece.least ? [piece.least] : []));
   }
   return kept;
 }

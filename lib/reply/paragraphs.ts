@@ -25,6 +25,9 @@ const GAIN_TELLABLE: Condition = { not: { has: ["said-wet", "flood-seen"] } };
 /** They asked whether it is worth it: that is answered in the first two sentences. From likely not worth it on, the place before it has done so. */
 const WORTH_ASKED: Condition = { is: { has: ["asked-worth"] }, not: { has: ["hardly-worth"] } };
 
+/** A letter says that we need to hear from them, or to know more: then it says of what, whatever its length; but first aid comes before that. */
+const NEEDS_MORE: Condition = { is: { has: ["needs-more"] }, not: { has: ["first-aid"] } };
+
 /** The places of a letter, in order. */
 export const PLACES: readonly Place[] = [
   { id: "greeting", name: "Greeting", of: "letter", take: 1, joins: false },
@@ -60,7 +63,7 @@ export const PLACES: readonly Place[] = [
   { id: "life", name: "Life left", of: "rug", take: 1, joins: false, spare: { rank: 3, from: 0 }, when: ALLOWED_TO_TOUCH },
   { id: "special", name: "What they ask to do, smell, age and other matters", of: "rug", take: 2, joins: false },
   { id: "price", name: "Price", of: "rug", take: 1, joins: true, spare: { rank: 4, from: 0 } },
-  { id: "asks", name: "What we ask for", of: "rug", take: 1, joins: false, spare: { rank: 6, from: 0 } },
+  { id: "asks", name: "What we ask for", of: "rug", take: 1, joins: false, spare: { rank: 6, from: 0, least: NEEDS_MORE } },
   { id: "shared", name: "Heading of what several rugs have in common", of: "letter", take: 1, joins: false, leads: true },
   { id: "wet-unknown", name: "Whether it is wet", of: "letter", take: 1, joins: false, when: WATER_FIRST },
   { id: "claim", name: "Insurance and claims", of: "letter", take: 1, joins: false, spare: { rank: 8, from: 0 } },
@@ -69,7 +72,7 @@ export const PLACES: readonly Place[] = [
   { id: "takes", name: "How long the work takes", of: "letter", take: 1, joins: false },
   { id: "next-step", name: "The next step", of: "letter", take: 1, joins: false },
   { id: "visit", name: "Bringing it, or having it collected", of: "letter", take: 1, joins: true, spare: { rank: 1, from: 0 } },
-  { id: "closing", name: "Closing", of: "letter", take: 1, joins: false },
+  { id: "closing", name: "Closing", of: "letter", take: 1, joins: false, spare: { rank: 5, from: 0 } },
   { id: "signature", name: "Signature", of: "letter", take: 1, joins: false },
 ];
 

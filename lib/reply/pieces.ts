@@ -42,9 +42,9 @@ export interface SaidParagraph {
   /** It was left out for length, and no letter before says it either: it waits for one with room. Absent of all else. */
   unsaid?: true;
 }
-/** `joins`: it stands in the block of the piece before it. `spare`: 1 goes first where a letter grows too long; null stays. */
+/** `joins`: it stands in the block of the piece before it. `spare`: 1 goes first where a letter grows too long; null stays. `least`: what stands of it then; null: nothing. */
 export interface Piece {
-  text: string; parts: readonly Part[]; joins: boolean; spare: number | null; place: Place; rug: number | null; used: Omit<SaidParagraph, "stands">;
+  text: string; parts: readonly Part[]; joins: boolean; spare: number | null; least: Piece | null; place: Place; rug: number | null; used: Omit<SaidParagraph, "stands">;
   /** What it says before and after what it goes by; null where it names nothing that it goes by. */
   besideEvidence: { before: string; after: string } | null;
 }
@@ -70,15 +70,26 @@ const textOf = (row: LibraryRow, template: string, { slots, assessment, words }:
 /** A paragraph that could stand here: its condition holds and everything it leaves open has a value. */
 interface Fit { row: LibraryRow; template: string; text: string; parts: readonly Part[]; chance: number; isTold: boolean }
 
+// What fills a sentence ends none: a label may be quoted with its full stops.
+const filledParts = (row: LibraryRow, template: string, subject: Subject): Part[] =>
+  partsOf(template).flatMap(({ text: part, glue }) => (textOf(row, part, subject) ?? "").split("\n").map((line, at): Part => ({ text: line, glue: at > 0 ? "\n" : glue })));
+
 function fits(row: LibraryRow, subject: Subject, tone: Tone): Fit[] {
   const { facts, assessment, words } = subject;
   if (row.off || !holds(row.when, facts)) return [];
   const template = words.mark(textIn(row, tone));
   const text = textOf(row, template, subject);
   const chance = assessment.mechanisms.find((m) => m.mechanism === row.about)?.probability ?? 0;
-  // What fills a sentence ends none: a label may be quoted with its full stops.
-  const parts = partsOf(template).flatMap(({ text: part, glue }) => (textOf(row, part, subject) ?? "").split("\n").map((line, at): Part => ({ text: line, glue: at > 0 ? "\n" : glue })));
-  return text === null ? [] : [{ row, template, text, parts, chance, isTold: row.told !== undefined && holds(row.told, facts) }];
+  return text === null ? [] : [{ row, template, text, parts: filledParts(row, template, subject), chance, isTold: row.told !== undefined && holds(row.told, facts) }];
+}
+
+/** A piece with what stands of it where the letter grows too long: of a list of what is asked for its first sentence and line, where its place wants that. */
+function withLeast(piece: Piece, row: LibraryRow, subject: Subject): Piece {
+  const { least } = piece.place.spare ?? {};
+  const template = `${partsOf(piece.used.text)[0]?.text ?? ""}\n{ask}`;
+  const text = least && holds(least, subject.facts) ? textOf(row, template, subject) : null;
+  if (text === null) return piece;
+  return { ...piece, least: { ...piece, text, parts: filledParts(row, template, subject), spare: null, used: { ...piece.used, text: template, said: text } } };
 }
 
 /** What else speaks of something that they told, of each thing one row; nothing of what is spoken of already. */
@@ -101,10 +112,10 @@ function piecesAt(place: Place, subject: Subject, library: readonly LibraryRow[]
     const [before, after] = template.split("{evidence}").map((part) => textOf(row, part, subject));
     return before && after ? { before, after } : null;
   };
-  return [...taken, ...(place.spare ? unsaid : unsaid.slice(0, stands))].map(({ row, row: { language, id, version, from }, template, text, parts, isTold }, at) => ({
-    text, parts, joins: (place.joins && !(place.ahead && rug === 0)) || at > 0, spare: place.spare && at >= place.spare.from && !(isTold && at < taken.length + stands) ? place.spare.rank : null, place, rug,
+  return [...taken, ...(place.spare ? unsaid : unsaid.slice(0, stands))].map(({ row, row: { language, id, version, from }, template, text, parts, isTold }, at) => withLeast({
+    text, parts, joins: (place.joins && !(place.ahead && rug === 0)) || at > 0, spare: place.spare && at >= place.spare.from && !(isTold && at < taken.length + stands) ? place.spare.rank : null, least: null, place, rug,
     besideEvidence: besideEvidence(row, template), used: { language, id, version, from, text: template, place: place.id, rug, said: text },
-  }));
+  }, row, subject));
 }
 
 /** The pieces, where one that joins only some places begins a block after any other. */

@@ -17,8 +17,8 @@ export interface Place {
   readonly joinsOnly?: readonly PlaceId[];
   /** The rows are tried by the probability of the mechanism they speak of, not in their order. */
   readonly likeliestFirst?: true;
-  /** Can wait where a letter grows too long: the rows from `from` on (counted from 0), those of the lowest rank first. */
-  readonly spare?: { readonly rank: number; readonly from: number };
+  /** Can wait where a letter grows too long: the rows from `from` on (counted from 0), those of the lowest rank first. `least`: where this holds, the first of a list of what we ask for stands all the same. */
+  readonly spare?: { readonly rank: number; readonly from: number; readonly least?: Condition };
   /** It stands before another place of the same rug where this holds: the client asked just that. */
   readonly sooner?: { readonly before: PlaceId; readonly when: Condition };
   /** It stands only in a letter that follows one of ours. */

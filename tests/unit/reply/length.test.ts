@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { mostWords, overlong, shortened } from "../../../lib/reply/length";
 
-const piece = (text: string, spare: number | null) => ({ text, spare });
+interface Spared { text: string; spare: number | null; least?: Spared }
+const piece = (text: string, spare: number | null): Spared => ({ text, spare });
 const ALL = [piece("one two three.", null), piece("four five.", 2), piece("six seven.", 1), piece("eight nine ten.", 2)];
 const texts = (most: number) => shortened(ALL, most).map((p) => p.text);
 
@@ -9,6 +10,10 @@ describe("shortened", () => {
   it("leaves a letter alone that is just long enough", () => expect(texts(10)).toEqual(ALL.map((p) => p.text)));
   it("leaves out the least needed first", () => expect(texts(9)).toEqual(["one two three.", "four five.", "eight nine ten."]));
   it("leaves out the last of equals first, and no more than it must", () => expect(texts(5)).toEqual(["one two three.", "four five."]));
+  it("puts the least of a piece in its stead once its turn has come, and keeps that", () => {
+    const most = (words: number) => shortened([{ ...piece("one two three.", 1), least: piece("one.", null) }, piece("four five.", 2)], words).map((p) => p.text);
+    expect([most(5), most(4), most(0)]).toEqual([["one two three.", "four five."], ["one.", "four five."], ["one."]]);
+  });
   it("keeps what cannot wait however long it is", () => expect(texts(0)).toEqual(["one two three."]));
 });
 
