@@ -1,3 +1,4 @@
+import { CHANGE_IDS, CHANGES, type ChangeId, type MechanismId } from "../trade/damage";
 import type { EnquiryAnswers } from "../trade/questions";
 import type { Assessment } from "../triage/assessment";
 import { SPOILT_PHOTO } from "../triage/finding";
@@ -24,17 +25,27 @@ export function changeIn(assessment: Findings): Change {
 /** Answers by which nothing is known to have happened to it. */
 const NOTHING_HAPPENED: readonly unknown[] = ["nothing", "unknown"];
 const hasSomethingHappened = (assessment: Findings): boolean => answersTo(assessment, "incidents").some((a) => !NOTHING_HAPPENED.includes(a));
-/** Of what soil is a share where soil is what most likely shows: of the soil, where it was told or nothing else was; else of whatever is to be seen, and of what is wet only once it is dry. */
-export function soilIn(assessment: Findings): "soil" | "dried" | "seen" {
-  if (answersTo(assessment, "changes").includes("dirty")) return "soil";
+/** Answers by which nothing has changed but soil, which is no damage, or how the pile lies. */
+const NO_HARM: readonly unknown[] = ["dirty", "shaded", "none"];
+/** Changes that are mended, and no cleaning takes out. */
+const MENDED: readonly unknown[] = ["bare", "wavy", "crumbles"] satisfies ChangeId[];
+const SPOKEN_OF = ["dirty", "shaded", "smell", "spots", "bare"] as const satisfies readonly ChangeId[];
+type Unspoken = Exclude<ChangeId, (typeof SPOKEN_OF)[number]>;
+const UNSPOKEN = CHANGE_IDS.filter((id): id is Unspoken => !SPOKEN_OF.some((s) => s === id));
+/** Of what soil is a share where soil is what most likely shows: of the soil, where it was told or nothing else was; beside what is mended, of the rest; else of whatever is to be seen, and of what is wet only once it is dry. */
+export function soilIn(assessment: Findings): "soil" | "rest" | "dried" | "seen" {
+  const changes = answersTo(assessment, "changes");
+  if (changes.includes("dirty")) return "soil";
+  if (changes.some((c) => MENDED.includes(c))) return "rest";
   if (answersTo(assessment, "wetNow").some((a) => a === "wet" || a === "damp")) return "dried";
-  return hasSomethingHappened(assessment) || answersTo(assessment, "liquid").length > 0 ? "seen" : "soil";
+  return hasSomethingHappened(assessment) || answersTo(assessment, "liquid").length > 0 || changes.some((c) => !NO_HARM.includes(c)) ? "seen" : "soil";
 }
+/** What they saw of it that nothing which probably happened explains, by the table of what people see: soil explains none of it. Smell, spots, bare patches and how the pile lies have words of their own. `likely`: what probably happened. */
+export const unexplainedChanges = (assessment: Findings, likely: readonly MechanismId[]): Unspoken[] =>
+  UNSPOKEN.filter((id) => answersTo(assessment, "changes").includes(id) && !likely.some((m) => m !== "soil-only" && m in CHANGES[id].by));
 /** Whether there is damage to judge: a change, or something that happened to it. */
 const isDamageTold = (assessment: Findings): boolean => changeIn(assessment) === "told" || hasSomethingHappened(assessment);
 
-/** Answers by which nothing has changed but soil, which is no damage, or how the pile lies. */
-const NO_HARM: readonly unknown[] = ["dirty", "shaded", "none"];
 /** Whether there is harm of which to say that it is, or is not, beyond economic repair: one that was told or measured, or where nobody said what has changed, something that happened. */
 export function isHarmTold(assessment: Findings): boolean {
   const changes = answersTo(assessment, "changes");

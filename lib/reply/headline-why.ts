@@ -45,7 +45,7 @@ const trouble = (a: Assessment, { words }: Known): string | null => {
 
 /** What of the rug a share may mend. */
 const MENDED: Readonly<Record<Mended, string>> = {
-  soil: "of the soil may come out", dried: "of whatever is to be seen once it is dry may come out", seen: "of whatever is to be seen may come out", pile: "of what its surface has lost may come back", colour: "of the change may go", rest: "of the rest may come out", mark: "of the mark may go", trouble: "of the trouble may go",
+  soil: "of the soil may come out", dried: "of whatever is to be seen once it is dry may come out", seen: "of whatever is to be seen may come out", pile: "of what its surface has lost may come back", colour: "of the change may go", rest: "of what is no matter for repair may come out", mark: "of the mark may go", trouble: "of the trouble may go",
 };
 /** How far it comes back, where the letter tells it, and of what, as it does; else why not. */
 function back(a: Assessment, { letter }: Known): string | null {

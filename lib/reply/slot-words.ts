@@ -26,6 +26,7 @@ export const SLOTS = {
   soldAs: where("silk, or wool and silk, where it was sold so", "silk"),
   improvement: where("how far it may come back, as a range", "between a tenth and a third (10–35 %)"),
   mends: where("the same with what it is a share of: soil, what its surface has lost, or the mark", "take out between a tenth and a third (10–35 %) of the mark"),
+  unexplained: where("what they told us of that nothing likely explains; bare patches apart", "the rough pile"),
   ofWhat: where("what that is a share of", "of the mark"),
   life: where("the years left, as a range", "between 2 and 6 years"),
   lifeLow: where("the years left, the lower end", "2 years"),

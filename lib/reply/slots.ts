@@ -10,7 +10,7 @@ import { referralIn } from "../words/referral";
 import { wordsIn, type Words } from "../words/words";
 import { askLine, asksOf } from "./asks";
 import { cleaning, labelTextOf, keptByCut, likelyMechanisms, plannedCut, replacePrice, sawPhotos, strengthsOf, type Came, type Moved, type RugForDraft, type TopicId } from "./facts";
-import { beyondTold } from "./damage-told";
+import { beyondTold, unexplainedChanges } from "./damage-told";
 import { aidFits, emergencyStands, isGasTold, wasCleanedAtHome, type Aided } from "./happened";
 import { mendsPhrase, shareOf } from "./mended";
 import { greetingName } from "./greeting-name";
@@ -190,7 +190,7 @@ export function slotsOf(input: SlotsInput): Slots {
     fibre: fibre(leading, words), rival: fibre(rival, words), fit: fitIn(a, words, false), fitBetter: fitIn(a, words, true), likely: chanceWord(cappedWord(a.fibres.find((f) => f.fibre === leading)?.words ?? ""), words),
     labelSays: labelFibre(a) && fibre(labelFibre(a) ?? undefined, words),
     evidence: evidence(rug, words), soldAs: sold ? words.say(`sold.${sold}`) : null,
-    improvement: a.improvement && improvementPhrase(a.improvement, words), mends: mendsPhrase(a, words), ofWhat: a.improvement && shareOf(a, words), life: a.lifeYears && lifePhrase(a.lifeYears, words),
+    improvement: a.improvement && improvementPhrase(a.improvement, words), mends: mendsPhrase(a, words), ofWhat: a.improvement && shareOf(a, words), unexplained: unexplainedIn(a, words), life: a.lifeYears && lifePhrase(a.lifeYears, words),
     lifeLow: a.lifeYears && yearsEnd(a.lifeYears.low, words), lifeHigh: a.lifeYears && yearsEnd(a.lifeYears.high, words),
     worse: a.worse === null ? null : rangeInHundred(harmRange(a.worse), words), beyond: beyondIn(rug, words), ...seenIn(rug),
     atHome: words.say(wasCleanedAtHome(rug.answers) ? "letter.at-home-again" : "letter.at-home"),
@@ -209,6 +209,12 @@ export function slotsOf(input: SlotsInput): Slots {
 /** Who inspected it, and when; null where nobody did. */
 export const seenIn = ({ inspection }: Pick<RugForDraft, "inspection">): Pick<Slots, "inspector" | "inspectedOn"> =>
   ({ inspector: inspection ? plain(inspection.by) : null, inspectedOn: inspection?.on ?? null });
+
+/** {unexplained}: null where there is none. */
+function unexplainedIn(a: Assessment, words: Words): string | null {
+  const changes = unexplainedChanges(a, likelyMechanisms(a));
+  return changes.length > 0 ? listed(changes.map((id) => words.say(`change.${id}`)), "and", words) : null;
+}
 
 /** {beyond}: null where nothing is told of it, and once a person has judged it. */
 function beyondIn({ assessment, inspection }: RugForDraft, words: Words): string | null {

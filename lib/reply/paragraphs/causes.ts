@@ -10,6 +10,9 @@ const BROWNINGS: readonly MechanismId[] = ["browning-cleaning", "browning-use"];
 const TOLD_FRESH: Condition = { is: { has: ["urine-told-fresh"] } };
 /** How an owner says it changed: the first thing they ask about is not left out for what is likelier, nor for length. */
 const toldBy = (change: ChangeId): Condition => ({ is: { changes: [change] }, not: { who: ["trade"] } });
+/** They told us of a change that nothing likely explains: it is not passed over for length; beside first aid it waits for the next letter. */
+const TOLD_OTHER = { is: { has: ["change-unexplained"] }, not: { who: ["trade"] } } satisfies Condition;
+const TOLD_BARE = { is: { changes: ["bare"] }, not: { who: ["trade"] } } satisfies Condition;
 /** Changes of the colour or the pile that somebody has seen. */
 const SEEN_CHANGES = ["browner", "ring", "paler", "faded", "ran", "stiff", "rough", "spots", "bare", "flat"] as const satisfies readonly ChangeId[];
 /** Said where no paragraph with its chance is: it is small, or too little comes back for “sooner is better”. */
@@ -95,8 +98,12 @@ export const CAUSES: readonly ParagraphRow[] = [
     text: "It is {chance} that the rug has drawn in or gone out of shape. Whether it can be eased back shows only on the bench." },
   { ...TRADE, id: "cause-backing", version: 1, place: "cause", when: { is: { mechanisms: ["backing-failure"] } }, about: "backing-failure",
     text: "It is {chance} that the latex that holds the backing is breaking up. It sheds dust, and water would loosen it more." },
-  { ...OURS, id: "cause-soil", version: 6, place: "cause", when: { is: { top: ["soil-only"], has: ["improvement"], urgency: ["can-wait"] }, not: { mechanisms: DAMAGE_IDS, certainty: ["unknown"], wet: ["wet", "damp"], reason: ["what-is-it", "mis-sold"], has: ["trouble-unjudged", "only-smell"] } }, about: "soil-only",
+  { ...OURS, id: "cause-soil", version: 7, place: "cause", when: { is: { top: ["soil-only"], has: ["improvement"], urgency: ["can-wait"] }, not: { mechanisms: DAMAGE_IDS, certainty: ["unknown"], wet: ["wet", "damp"], reason: ["what-is-it", "mis-sold"], has: ["trouble-unjudged", "only-smell", "change-unexplained"], changes: ["bare", "spots", "none"] } }, about: "soil-only",
     text: "It is {chance} that what you see is soil and nothing worse." },
+  { ...TRADE, id: "cause-told-bare", version: 1, place: "cause", told: TOLD_BARE, when: { is: TOLD_BARE.is, not: { mechanisms: ["insects"], incidents: ["flood"], has: ["first-aid"] } },
+    text: "The bare patches may be eaten by moths or beetles, or worn through: we cannot tell which. Please keep the rug apart from other wool until somebody has looked." },
+  { ...OURS, id: "cause-told", version: 1, place: "cause", told: TOLD_OTHER, when: { is: TOLD_OTHER.is, not: { incidents: ["flood"], has: ["first-aid"] } },
+    text: "You told us of {unexplained}: what that comes from we cannot tell from here." },
   { ...BROWN_LINES, id: "cause-said-brown-washed", version: 1, place: "cause", when: { is: { has: ["brown-washed-said"] }, not: { mechanisms: BROWNINGS } },
     text: "The brown you write of may have come as the rug dried: from plant fibres, in the pile or in the back, water draws brown matter up." },
   { ...BROWN_LINES, id: "cause-said-brown", version: 2, place: "cause", when: { is: { has: ["brown-said"] }, not: { mechanisms: BROWNINGS } },

@@ -268,7 +268,7 @@ describe("headlineOf", () => {
     ["urine-fresh", "Fresh urine is very likely. By cleaning 20–60 % of the mark may go."],
     ["matting", "Matting from traffic or furniture is very likely. By cleaning 20–60 % of what its surface has lost may come back."],
     ["fading", "Fading is very likely. By cleaning 20–60 % of the change may go."],
-    ["insects", "Insect damage is very likely. By cleaning 20–60 % of the rest may come out."],
+    ["insects", "Insect damage is very likely. By cleaning 20–60 % of what is no matter for repair may come out."],
     ["soil-only", "Ordinary soil is very likely. By cleaning 20–60 % of the soil may come out."],
   ] as const)("says of what a share may go after %s, so that nobody reads that the trouble returns", (mechanism, expected) => {
     const rug = rugOf({ advice: action("quote-with-limits"), improvement: range(20, 40, 60) }, {}, { [mechanism]: 0.98 });

@@ -1,0 +1,51 @@
+import { describe, expect, it } from "vitest";
+import { unexplainedChanges } from "../../../lib/reply/damage-told";
+import { composeDraft } from "../../../lib/reply/draft";
+import { CHANGE_IDS, CHANGES, type ChangeId } from "../../../lib/trade/damage";
+import type { MechanismId } from "../../../lib/triage/assessment";
+import { inputOf, range, type Sketch } from "./make";
+import { letterOf } from "./must-say/letter-of";
+
+const SOIL_ONLY = /what you see is soil and nothing worse|of the soil/u;
+const letter = (changes: ("none" | ChangeId)[], mechanisms: Partial<Record<MechanismId, number>> = { "soil-only": 0.5 }, sketch: Partial<Sketch> = {}) => composeDraft(inputOf({
+  answers: { changes }, sketch: { fibres: { wool: 0.9 }, evidence: [{ what: "touch", value: "dry", strength: "told" }, { what: "changes", value: changes, strength: "told", decibans: 0 }], mechanisms, rest: { improvement: range(20, 30, 60) }, ...sketch },
+})).text;
+
+describe("a change that was told", () => {
+  const NAMES: Partial<Record<ChangeId, RegExp>> = {
+    browner: /the brown in it/u, ring: /the ring/u, paler: /the paler place/u, faded: /the faded colour/u, ran: /the colour that ran/u, stiff: /the stiff pile/u, rough: /the rough pile/u,
+    bare: /bare patches may be eaten by moths or beetles, or worn through/u, flat: /the pile that lies flat/u, wavy: /its shape/u, crumbles: /the back that crumbles/u, spots: /Furry or black spots/u, smell: /smell/u, shaded: /lighter from one side/u, dirty: /of the soil/u,
+  };
+  it.each(CHANGE_IDS)("is taken up where nothing likely explains it: %s", (change) => expect(letter([change])).toMatch(NAMES[change] ?? /^$/u));
+  it.each(CHANGE_IDS.filter((id) => !["dirty", "shaded", "smell"].includes(id)))("is not called soil: %s", (change) => expect(letter([change])).not.toMatch(SOIL_ONLY));
+  it("is called soil where that is what was told, and not where nothing was", () => {
+    expect(letter(["dirty"])).toMatch(/what you see is soil and nothing worse/u);
+    expect(letter(["none"])).not.toMatch(/what you see is soil/u);
+  });
+  it("is not passed over where a likely cause explains another change, and is said once where one explains it", () => {
+    expect(letter(["rough", "faded"], { fading: 0.7 })).toMatch(/told us of the rough pile: what that comes from/u);
+    expect(letter(["faded"], { fading: 0.33 })).not.toMatch(/told us of/u);
+    expect(letter(["faded"], { fading: 0.32 })).toMatch(/told us of the faded colour/u);
+  });
+  it("is explained by what the table of what people see gives for it, and by soil never", () => {
+    const findings = (changes: ChangeId[]) => inputOf({ sketch: { fibres: {}, evidence: [{ what: "changes", value: changes, strength: "told" }] } }).assessments[0]!.assessment;
+    for (const id of ["browner", "paler", "rough", "wavy"] as const) {
+      expect(unexplainedChanges(findings([id]), ["soil-only"])).toEqual([id]);
+      for (const by of Object.keys(CHANGES[id].by) as MechanismId[]) expect(unexplainedChanges(findings([id]), [by])).toEqual([]);
+    }
+  });
+  it("of bare patches alone, without a likely cause, says by a whole judgement that they may be eaten, and not that they are soil", () => {
+    const { text } = letterOf({ answers: { changes: ["bare"], since: "month", treatments: ["nothing"], labelText: "60% bamboo viscose 40% wool", footprints: "stay", room: "busy", age: "5-10", price: 200, household: ["pets"] }, enquiry: { wetNow: "no" }, photos: [] }).draft;
+    expect(text).toMatch(/may be eaten by moths or beetles/u);
+    expect(text).not.toMatch(SOIL_ONLY);
+  });
+});
+
+describe("of what a share comes back beside a repair", () => {
+  const OPEN = { fibres: { viscose: 0.5, "wool-viscose": 0.4 }, words: "about as likely as not" } as const;
+  it.each([["insects", "bare"], ["shrinkage", "wavy"], ["backing-failure", "crumbles"]] as const)("takes out none of what %s did, where the fibre is open", (mechanism, change) => {
+    const text = letter([change], { [mechanism]: 0.7 }, OPEN);
+    expect(text).toMatch(/cleaning might take out [^.]* of what is no matter for repair\./u);
+    expect(text).not.toMatch(/of the trouble|of the mark/u);
+  });
+});
