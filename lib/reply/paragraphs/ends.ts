@@ -41,6 +41,8 @@ const ASKED_COLLECTING: Condition["is"] = { has: ["asked-collecting"] };
 const ASKED_COST: Condition = { is: { has: ["asked-cost"] } };
 /** What cleaning costs is told to who asks it where nobody has to know more first, and where no sentence on its worth has told it. */
 const COST_ASKED: Condition = { ...ASKED_COST, not: { age: ["antique"], incidents: ["flood"], certainty: ["unknown"], who: ["trade"], has: ["costs-more", "said-wet"] } };
+/** They ask, and we can name no price yet. */
+const COST_UNKNOWN: Condition = { ...ASKED_COST, not: { ...UNSEEN, age: ["antique"], incidents: ["flood"], who: ["trade"], ...NOT_OURS, has: ["clean-price", "said-wet", "first-aid"] } };
 const ASKED_REMEDY: Condition = { is: { has: ["asked-remedy"] } };
 const ASKED_FLAME: Condition = { is: { has: ["asked-flame"] } };
 /** News of a rug that somebody hoped to save; from “very likely” not worth it on it is hard, below that it is open. */
@@ -102,6 +104,8 @@ export const ENDS: readonly ParagraphRow[] = [
     text: "You ask what it costs: cleaning would be about {clean}, and as it looks we advise against spending that." },
   { ...OURS, id: "price-asked", version: 1, place: "price", told: ASKED_COST, when: COST_ASKED,
     text: "You ask what it costs: if it can be cleaned, we estimate about {clean}. Price and limits are agreed with you first." },
+  { ...OURS, id: "price-asked-unknown", version: 1, place: "price", told: ASKED_COST, when: COST_UNKNOWN,
+    text: "You ask what it costs: that goes by its size, and by what an inspection finds. Its length and width would help us." },
 
   { ...OURS, id: "asks-said-wet", version: 1, place: "asks", when: { is: { has: ["said-wet"] } },
     text: "To help you well, we need to know, even where your letter has said it:\n{asks}" },

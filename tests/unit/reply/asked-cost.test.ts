@@ -14,6 +14,13 @@ const PRICE = range(150, 200, 250);
 const priced = (rest: Parameters<typeof worthless>[0]) => worthless({ money: { currency: "GBP", clean: PRICE, cutDown: null, replace: range(900, 1200, 1500), valueToday: range(500, 700, 900) }, improvement: range(30, 60, 80), ...rest });
 
 describe("a letter to somebody who asks what it costs", () => {
+  it("says what a price goes by where there is none yet, and nothing of it where there is one or nobody asks", () => {
+    const WHY = /You ask what it costs: that goes by its size/u;
+    const told = (input: DraftInput) => composeDraft(input).text;
+    const unpriced = priced({ money: null, advice: { action: "inspect-and-test", why: "", referTo: null, losses: [] } });
+    expect(told(asking(unpriced))).toMatch(WHY);
+    expect([told(unpriced), told(asking(priced({ advice: { action: "inspect-and-test", why: "", referTo: null, losses: [] } })))].filter((text) => WHY.test(text))).toEqual([]);
+  });
   it.each(["leave-alone", "advise-claim-or-replacement", "advise-cut-down", "refer", "quote-with-limits"] as const)("tells them where we advise %s, worth it or not", (id) => {
     for (const beyondRepair of [0.1, 0.5, 0.9]) {
       const input = asking(priced({ beyondRepair, advice: { action: id, why: "", referTo: id === "refer" ? "a conservator" : null, losses: [] } }));
