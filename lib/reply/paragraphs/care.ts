@@ -25,7 +25,7 @@ const WET: Condition["is"] = { offered: CLEANING, wet: ["wet", "damp"] };
 const AT_ALL_DRY = "Once it is dry, if it is cleaned at all, then {methods}, and only after a test in a hidden corner.";
 const ALL_THE_SAME_DRY = "Once it is dry, if it is cleaned all the same, then {methods}, and only after a test in a hidden corner.";
 /** What it lost is looks alone: nothing that takes its use, and no bare patch. */
-const KEEPS_USE: Condition["not"] = { age: ["antique"], changes: ["bare", "spots"], mechanisms: LOST_USE, inspection: ["beyond"] };
+const KEEPS_USE: Condition["not"] = { age: ["antique"], changes: ["bare", "spots"], incidents: ["vomit"], mechanisms: LOST_USE, inspection: ["beyond"] };
 const KEPT: Condition["is"] = { advice: ["advise-claim-or-replacement"], top: LOOKS };
 /** The years of a rug that something still lives in count only from when nothing does. */
 const guessOnce = (once: string) => `Until we know the fibre, the life it has left is an open guess: {life} in ordinary use, once ${once}.`;
@@ -165,17 +165,17 @@ export const CARE: readonly ParagraphRow[] = [
     text: `${WE_PROPOSE}: ${AT_ONE_SIDE}, for about {cutDown}.` },
   { ...TRADE, id: "cut-down", version: 4, place: "cut-down", when: { is: { advice: ["advise-cut-down"] }, not: { age: ["antique"] } },
     text: `${WE_PROPOSE}: ${AT_ONE_SIDE}.` },
-  { ...OURS, id: "keep-months-or-years-priced", version: 2, place: "repair", when: { is: { ...KEPT, has: ["months-or-years"] }, not: KEEPS_USE },
+  { ...OURS, id: "keep-months-or-years-priced", version: 3, place: "repair", when: { is: { ...KEPT, has: ["months-or-years"] }, not: KEEPS_USE },
     text: `${MONTHS_OR_YEARS} ${A_NEW_ONE}` },
-  { ...OURS, id: "keep-months-or-years", version: 2, place: "repair", when: { is: { ...KEPT, has: ["months-or-years"] }, not: KEEPS_USE },
+  { ...OURS, id: "keep-months-or-years", version: 3, place: "repair", when: { is: { ...KEPT, has: ["months-or-years"] }, not: KEEPS_USE },
     text: MONTHS_OR_YEARS },
-  { ...OURS, id: "keep-short-priced", version: 1, place: "repair", when: { is: { ...KEPT, has: ["short-life"] }, not: KEEPS_USE },
+  { ...OURS, id: "keep-short-priced", version: 2, place: "repair", when: { is: { ...KEPT, has: ["short-life"] }, not: KEEPS_USE },
     text: `${USED_UP} ${A_NEW_ONE}` },
-  { ...OURS, id: "keep-short", version: 1, place: "repair", when: { is: { ...KEPT, has: ["short-life"] }, not: KEEPS_USE },
+  { ...OURS, id: "keep-short", version: 2, place: "repair", when: { is: { ...KEPT, has: ["short-life"] }, not: KEEPS_USE },
     text: USED_UP },
-  { ...OURS, id: "keep-priced", version: 3, place: "repair", when: { is: { ...KEPT, has: ["replace-price"] }, not: KEEPS_USE },
+  { ...OURS, id: "keep-priced", version: 4, place: "repair", when: { is: { ...KEPT, has: ["replace-price"] }, not: KEEPS_USE },
     text: `${LOOKS_GONE} If that will not do, a new rug like it costs very roughly {replace}.` },
-  { ...OURS, id: "keep", version: 3, place: "repair", when: { is: KEPT, not: KEEPS_USE },
+  { ...OURS, id: "keep", version: 4, place: "repair", when: { is: KEPT, not: KEEPS_USE },
     text: LOOKS_GONE },
   { ...OURS, id: "replace-priced", version: 6, place: "repair", when: { is: { advice: ["advise-claim-or-replacement"], has: ["little-hope"] }, not: { age: ["antique"] }, atLeast: HARDLY_WORTH },
     text: A_NEW_ONE },

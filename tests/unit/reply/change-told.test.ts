@@ -3,7 +3,7 @@ import { unexplainedChanges } from "../../../lib/reply/damage-told";
 import { composeDraft } from "../../../lib/reply/draft";
 import { CHANGE_IDS, CHANGES, type ChangeId } from "../../../lib/trade/damage";
 import type { MechanismId } from "../../../lib/triage/assessment";
-import { inputOf, range, type Sketch } from "./make";
+import { action, inputOf, range, worthless, type Sketch } from "./make";
 import { letterOf } from "./must-say/letter-of";
 
 const SOIL_ONLY = /what you see is soil and nothing worse|of the soil/u;
@@ -47,5 +47,16 @@ describe("of what a share comes back beside a repair", () => {
     const text = letter([change], { [mechanism]: 0.7 }, OPEN);
     expect(text).toMatch(/cleaning might take out [^.]* of what is no matter for repair\./u);
     expect(text).not.toMatch(/of the trouble|of the mark/u);
+  });
+});
+
+describe("a rug that somebody was sick on", () => {
+  it("is not said to have lost its looks alone", () => {
+    const after = (incidents: ("vomit" | "spill")[]) => {
+      const input = worthless({ improvement: range(5, 10, 20), advice: action("advise-claim-or-replacement"), lifeYears: range(10, 12, 15) }, "food-old");
+      return composeDraft({ ...input, assessments: input.assessments.map((rug) => ({ ...rug, answers: { ...rug.answers, incidents } })) }).text;
+    };
+    expect(after(["spill"])).toMatch(/looks and not use/u);
+    expect(after(["vomit"])).not.toMatch(/looks and not use|keep it as it is/u);
   });
 });
