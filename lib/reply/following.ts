@@ -67,9 +67,9 @@ function standingOf(pieces: readonly Piece[], { isNew, isNews, isAnswer }: NewOf
 }
 
 /** What cleaning costs is said once of a rug: beside a sentence on its worth that tells it, the price keeps what else it says; null where that is nothing. */
-function besideCost(p: Piece, standing: readonly Piece[]): Piece | null {
-  const cost = p.place.id === "price" ? costSaid(p.used) : null;
-  if (cost === null || !standing.some((o) => o.place !== p.place && o.rug === p.rug && costSaid(o.used) === cost)) return p;
+function besideCost(p: Piece, standing: readonly Piece[], readsToday: Pieces["readsToday"]): Piece | null {
+  const cost = p.place.id === "price" ? costSaid(p.used, readsToday) : null;
+  if (cost === null || !standing.some((o) => o.place !== p.place && o.rug === p.rug && costSaid(o.used, readsToday) === cost)) return p;
   const parts = p.parts.filter(({ text }) => !text.includes(cost));
   const text = joinedParts(parts);
   return parts.length > 0 ? { ...p, parts, text, used: { ...p.used, here: text } } : null;
@@ -128,7 +128,7 @@ export function composeFollowing(input: DraftInput, { told, came: since }: Since
   const isRug = (is: (rug: RugForDraft) => boolean) => (rug: number | null) => { const of = input.assessments[rug ?? -1]; return of !== undefined && is(of); };
   const isFlooded = isRug((rug) => heldBackBy(rug) === "flood");
   const moved = movedSince(unmoved, said, {
-    waits, readsToday: (t) => (isFlooded(t.rug) ? null : readsToday(t)),
+    waits, readsToday, tellsToday: (t) => (isFlooded(t.rug) ? null : readsToday(t)),
     isAidFirst: isRug(({ assessment }) => assessment.advice.action === "first-aid"),
     isKeepable: isRug((rug) => heldBackBy(rug) === null && treatedFirst(likelyMechanisms(rug.assessment)) === null),
   });
@@ -139,7 +139,7 @@ export function composeFollowing(input: DraftInput, { told, came: since }: Since
   const pieces = all.filter(isFitting).map((p) => (isReplaced(p, moved) ? { ...p, spare: null } : p));
   const isAsked = answersIn(since.words ?? []);
   const calledFor = standingOf(pieces, { isNew, isNews, isAnswer: ({ used }) => isAsked(used) }, moved);
-  const standing = shortEnough(calledFor.filter((p) => besideCost(p, calledFor) !== null), input.assessments.length, leads);
-  const laid = saidOnce(joined(pieces, standing).flatMap((p) => besideCost(p, standing) ?? []), leads);
-  return { subject, text: blocks(haveWritten(since) ? withAnswerPlace(laid.lines) : laid.lines), ...partedBy(pieces, standing, { laid, isNew: (p) => isNew(p) && !isYearsUntold(p) && besideCost(p, calledFor) !== null }) };
+  const standing = shortEnough(calledFor.filter((p) => besideCost(p, calledFor, readsToday) !== null), input.assessments.length, leads);
+  const laid = saidOnce(joined(pieces, standing).flatMap((p) => besideCost(p, standing, readsToday) ?? []), leads);
+  return { subject, text: blocks(haveWritten(since) ? withAnswerPlace(laid.lines) : laid.lines), ...partedBy(pieces, standing, { laid, isNew: (p) => isNew(p) && !isYearsUntold(p) && besideCost(p, calledFor, readsToday) !== null }) };
 }

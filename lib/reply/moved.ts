@@ -32,8 +32,6 @@ type Judging = Pick<Piece, "place" | "used">;
 export const tellsNothingYet = ({ used }: Judging): boolean => TELLS_NOTHING_YET.includes(used.id);
 /** Whether a piece says of the years left no more than that we cannot tell them: news to nobody, but in place of a number. */
 export const isYearsUntold = (p: Judging): boolean => p.place.id === "life" && tellsNothingYet(p);
-/** What a paragraph says that cleaning costs, as it was said; null where it says nothing of it. */
-export const costSaid = (p: Said): string | null => filledIn(p, "clean");
 /** Whether a piece judges something of a rug: not where it says that we cannot tell yet, nor where it limits, asks or advises. */
 export const isJudged = (p: Judging): boolean => TOPICS.some(({ places }) => places.includes(p.place.id)) && !tellsNothingYet(p);
 
@@ -41,22 +39,29 @@ type Said = Pick<Piece["used"], "id" | "rug" | "place" | "said" | "text">;
 
 /** What a place judges, by the slots of its figure or of its chance: in whichever words, the same there is the same judgement. */
 const JUDGED: Partial<Record<PlaceId, readonly SlotName[]>> = { outlook: ["improvement", "mends"], worth: ["beyond"], life: ["life"], price: ["clean"] };
-/** What fills a slot of a paragraph, as it was said; null where it has none. */
-function filledIn({ text, said }: Said, slot: SlotName): string | null {
-  if (said === null || !text.includes(`{${slot}}`)) return null;
-  const pattern = text.split(/(\{[\w-]+\})/).map((part) => (part === `{${slot}}` ? "(.+?)" : part.startsWith("{") ? ".+?" : part.replace(/[.*+?^$()|[\]\\]/g, "\\$&")));
-  return new RegExp(`^${pattern.join("")}$`, "s").exec(said)?.[1] ?? null;
+const leavesOpen = ({ said, text }: Said, slot: SlotName): boolean => said !== null && text.includes(`{${slot}}`);
+/** Whether a paragraph was said with `value` in a slot, whatever filled the others; null: without that slot. Slots may stand side by side, so that what was said does not tell where one ends: the value does. */
+export function wasFilledWith(p: Said, slot: SlotName, value: string | null): boolean {
+  if (!leavesOpen(p, slot) || value === null) return value === null && !leavesOpen(p, slot);
+  const pattern = p.text.split(/(\{[\w-]+\})/).map((part) => (part.startsWith("{") && part !== `{${slot}}` ? ".+?" : (part === `{${slot}}` ? value : part).replace(/[.*+?^$()|[\]\\]/g, "\\$&")));
+  return new RegExp(`^${pattern.join("")}$`, "s").test(p.said ?? "");
 }
-/** What a paragraph judges, as it was said, with the slot that it fills; null where it has none of those figures. */
-function judged(p: Said, slots = JUDGED[p.place] ?? []): { slot: SlotName; is: string } | null {
-  return slots.flatMap((slot) => { const is = filledIn(p, slot); return is === null ? [] : [{ slot, is }]; })[0] ?? null;
-}
-const isSame = (a: ReturnType<typeof judged>, b: ReturnType<typeof judged>): boolean => a !== null && a.slot === b?.slot && a.is === b.is;
-
+/** What a slot of a paragraph reads today; null where it has none. */
+const today = (p: Said, slot: SlotName, readsToday: Pieces["readsToday"]): string | null => (leavesOpen(p, slot) ? readsToday({ ...p, text: `{${slot}}` }) : null);
+/** What a paragraph of today says that cleaning costs; null where it says nothing of it. */
+export const costSaid = (p: Said, readsToday: Pieces["readsToday"]): string | null => today(p, "clean", readsToday);
 /** Whether a figure that was told still reads so; so where it was not told. */
-function isSoStill(told: SaidParagraph, slot: SlotName, readsToday: Pieces["readsToday"]): boolean {
-  const was = filledIn(told, slot);
-  return was === null || was === readsToday({ ...told, text: `{${slot}}` });
+const isSoStill = (told: Said, slot: SlotName, readsToday: Pieces["readsToday"]): boolean => {
+  const value = today(told, slot, readsToday);
+  return !leavesOpen(told, slot) || (value !== null && wasFilledWith(told, slot, value));
+};
+
+/** By which of those figures a paragraph judges; undefined where it has none of them. */
+const figureIn = (p: Said, slots = JUDGED[p.place] ?? []): SlotName | undefined => slots.find((slot) => leavesOpen(p, slot));
+/** Whether what was told judges by the same figure as what is said now, and that read the same. */
+function isSame(told: Said, now: Said, readsToday: Pieces["readsToday"], slots?: readonly SlotName[]): boolean {
+  const slot = figureIn(now, slots);
+  return slot !== undefined && slot === figureIn(told, slots) && wasFilledWith(told, slot, today(now, slot, readsToday));
 }
 
 /** Paragraphs that offer the ways of cleaning which they name, at once or for when it needs it, and those that advise against it. */
@@ -75,20 +80,20 @@ export const SAYS_MORE: typeof ONCE_DRY = {
 const SAME_SINCE: readonly SlotName[] = ["methods", "chance", "repair"];
 const thingOf = (id: string): readonly string[] | undefined => SAYS_MORE[id] ?? Object.values(SAYS_MORE).find((ids) => ids.includes(id));
 /** Whether two paragraphs judge the same, though one may say more. */
-const isAlike = (a: Said, b: Said): boolean => thingOf(a.id) !== undefined && thingOf(a.id) === thingOf(b.id) && SAME_SINCE.every((slot) => filledIn(a, slot) === filledIn(b, slot));
+const isAlike = (told: Said, now: Said, readsToday: Pieces["readsToday"]): boolean => thingOf(told.id) !== undefined && thingOf(told.id) === thingOf(now.id) && SAME_SINCE.every((slot) => wasFilledWith(told, slot, today(now, slot, readsToday)));
 /** Whether what was told says all that is said now. */
-const isMoot = (told: Said, now: Said): boolean => isAlike(told, now) && (SAYS_MORE[now.id] === undefined || SAYS_MORE[told.id] !== undefined);
+const isMoot = (told: Said, now: Said, readsToday: Pieces["readsToday"]): boolean => isAlike(told, now, readsToday) && (SAYS_MORE[now.id] === undefined || SAYS_MORE[told.id] !== undefined);
 
 /** Whether a paragraph was told already, and of other evidence alone. */
 const isOnOther = (told: Said, { used, besideEvidence }: Piece): boolean =>
   besideEvidence !== null && told.id === used.id && told.said !== null && told.said.startsWith(besideEvidence.before) && told.said.endsWith(besideEvidence.after);
 /** Whether both judge the same by their figure or chance; of worth, what the rug may be worth today is part of it where it was told. */
-const isJudgedSo = (told: SaidParagraph, now: Said, readsToday: Pieces["readsToday"]): boolean =>
-  told.place === now.place && isSame(judged(told), judged(now)) && isSoStill(told, "worthToday", readsToday);
+const isJudgedSo = (told: Said, now: Said, readsToday: Pieces["readsToday"]): boolean =>
+  told.place === now.place && isSame(told, now, readsToday) && isSoStill(told, "worthToday", readsToday);
 
 /** Whether a judgement was told already, by other evidence, in other words, of the rug while it was wet, or before anybody here saw it. */
 export const isSameJudgement = (p: Piece, { paragraphs }: Told, readsToday: Pieces["readsToday"]): boolean =>
-  paragraphs.some((t) => t.rug === p.rug && (isOnOther(t, p) || isMoot(t, p.used) || isJudgedSo(t, p.used, readsToday)));
+  paragraphs.some((t) => t.rug === p.rug && (isOnOther(t, p) || isMoot(t, p.used, readsToday) || isJudgedSo(t, p.used, readsToday)));
 
 /** What was proposed, and that the work is worth its cost, are for after first aid: nothing is said of them while that is due, and neither is taken back. */
 const AFTER_AID: readonly PlaceId[] = ["cut-down"], AFTER_AID_ROWS: readonly string[] = ["likely-worth-it"];
@@ -97,29 +102,30 @@ const AFTER_AID: readonly PlaceId[] = ["cut-down"], AFTER_AID_ROWS: readonly str
  * How one topic of one rug moved: something of it reads otherwise, nothing is said of it any more and it is no longer so, or nothing yet
  * (`waits`, by place); null where all of it stands as it was told, in whichever place or words, or nothing was told. What only comes to it moves nothing.
  */
-function movedOf({ figure }: Topic, { all, now }: { all: readonly SaidParagraph[]; now: readonly Piece[] }, { waits, readsToday, isAidFirst, isKeepable }: Compare): keyof Moved | null {
+function movedOf({ figure }: Topic, { all, now }: { all: readonly SaidParagraph[]; now: readonly Piece[] }, { waits, readsToday, tellsToday, isAidFirst, isKeepable }: Compare): keyof Moved | null {
   const told = all.filter((t) => !waits(t));
   if (told.length === 0) return all.length > 0 ? "waits" : null;
   const slots = figure ? [figure] : undefined;
   const isSaid = (t: SaidParagraph) => now.some((p) =>
-    (t.said !== null && p.text.includes(t.said)) || (p.used.id === t.id && readsToday(t) === t.said) || isOnOther(t, p) || isAlike(t, p.used)
-    || (figure ? isSame(judged(t, slots), judged(p.used, slots)) : isJudgedSo(t, p.used, readsToday)));
-  const isSoToday = (t: SaidParagraph) => { const was = judged(t, slots); return was !== null && [was.slot, "worthToday" as const].every((slot) => isSoStill(t, slot, readsToday)); };
+    (t.said !== null && p.text.includes(t.said)) || (p.used.id === t.id && readsToday(t) === t.said) || isOnOther(t, p) || isAlike(t, p.used, readsToday)
+    || (figure ? isSame(t, p.used, readsToday, slots) : isJudgedSo(t, p.used, readsToday)));
+  const isSoToday = (t: SaidParagraph) => { const was = figureIn(t, slots); return was !== undefined && [was, "worthToday" as const].every((slot) => isSoStill(t, slot, tellsToday)); };
   const isLeft = (t: SaidParagraph) => isAidFirst(t.rug) && (AFTER_AID.includes(t.place) || AFTER_AID_ROWS.includes(t.id));
   // What the owner may do with it stays open to them: of that only what a new one costs can read otherwise.
-  const isOpen = (t: SaidParagraph) => t.place === "repair" && isKeepable(t.rug) && isSoStill(t, "replace", readsToday);
+  const isOpen = (t: SaidParagraph) => t.place === "repair" && isKeepable(t.rug) && isSoStill(t, "replace", tellsToday);
   if (told.every((t) => isSaid(t) || isOpen(t) || (now.length === 0 && (isSoToday(t) || isLeft(t))))) return null;
   return now.length === 0 ? "gone" : "changed";
 }
 
 /**
  * `waits`: whether nothing is said there before we know whether the rug is wet. `readsToday`: what the text of a paragraph that was told
- * would say now; null where nothing of the kind is said of its rug. `isAidFirst`: whether first aid comes before anything that we would
+ * would say now. `tellsToday`: the same; null where nothing of the kind is told of its rug. `isAidFirst`: whether first aid comes before anything that we would
  * propose. `isKeepable`: whether the owner may use it as it is: nothing in it has to be seen to or treated first.
  */
 interface Compare {
   readonly waits: (told: Pick<Said, "rug" | "place">) => boolean;
   readonly readsToday: Pieces["readsToday"];
+  readonly tellsToday: Pieces["readsToday"];
   readonly isAidFirst: (rug: number | null) => boolean;
   readonly isKeepable: (rug: number | null) => boolean;
 }

@@ -56,7 +56,7 @@ export interface Pieces {
   subject: string;
   pieces: Piece[];
   /** What a paragraph that was said would say with the facts of today; null where it would have nothing to say. */
-  readsToday: (told: SaidParagraph) => string | null;
+  readsToday: (told: Pick<SaidParagraph, "id" | "rug" | "text">) => string | null;
   /** The heading of what is said once of several rugs, counted from 0; null where the workshop has none. */
   leadOf: (place: "shared-first" | "shared", of: readonly number[]) => Piece | null;
   /** A line of a list, with the rug it is of. */
