@@ -3,9 +3,10 @@ import type { Moved, TopicId } from "./facts";
 import type { PlaceId } from "./paragraphs/row";
 import type { Piece, Pieces, SaidParagraph } from "./pieces";
 import type { SlotName } from "./slot-words";
+import type { Treated } from "./treated-first";
 
-/** `figure`: what it comes down to, wherever a paragraph tells it. */
-interface Topic { readonly id: TopicId; readonly places: readonly PlaceId[]; readonly figure?: SlotName }
+/** `figure`: what it comes down to, wherever a paragraph tells it. `caution`: the paragraphs that warn of it, and of what: in whichever words, any of them is that caution. */
+interface Topic { readonly id: TopicId; readonly places: readonly PlaceId[]; readonly figure?: SlotName; readonly caution?: { readonly of: Treated; readonly rows: readonly string[] } }
 /** What a letter judges, in the order in which a later one takes it back, and the places that speak of it. Elicited. */
 export const TOPICS: readonly Topic[] = [
   { id: "fibre", places: ["fibre"] },
@@ -14,13 +15,15 @@ export const TOPICS: readonly Topic[] = [
   { id: "repair", places: ["cut-down", "repair"] },
   { id: "life", places: ["life"] },
   { id: "cause", places: ["cause"] },
+  { id: "mould", places: [], caution: { of: "mould", rows: ["cause-mould", "cause-mould-told", "cause-mould-unseen"] } },
+  { id: "insects", places: [], caution: { of: "insects", rows: ["cause-insects", "cause-insects-later"] } },
   { id: "care", places: ["care", "back-first", "dye-test", "refuse", "worse"] },
   { id: "price", places: ["price"], figure: "clean" },
 ];
 
-const isOfTopic = ({ places, figure }: Topic, { place, text }: Pick<Said, "place" | "text">): boolean => places.includes(place) || (figure !== undefined && text.includes(`{${figure}}`));
+const isOfTopic = ({ places, figure, caution }: Topic, { id, place, text }: Pick<Said, "id" | "place" | "text">): boolean => places.includes(place) || caution?.rows.includes(id) || (figure !== undefined && text.includes(`{${figure}}`));
 /** Whether a paragraph speaks of a topic: at one of its places, or by its figure at another. */
-export const speaksOf = (id: TopicId, p: Pick<Said, "place" | "text">): boolean => TOPICS.some((topic) => topic.id === id && isOfTopic(topic, p));
+export const speaksOf = (id: TopicId, p: Pick<Said, "id" | "place" | "text">): boolean => TOPICS.some((topic) => topic.id === id && isOfTopic(topic, p));
 
 /** Paragraphs that say no more than that we cannot tell yet: nothing of them can be taken back. */
 const TELLS_NOTHING_YET: readonly string[] = [
@@ -102,9 +105,10 @@ const AFTER_AID: readonly PlaceId[] = ["cut-down"], AFTER_AID_ROWS: readonly str
  * How one topic of one rug moved: something of it reads otherwise, nothing is said of it any more and it is no longer so, or nothing yet
  * (`waits`, by place); null where all of it stands as it was told, in whichever place or words, or nothing was told. What only comes to it moves nothing.
  */
-function movedOf({ figure }: Topic, { all, now }: { all: readonly SaidParagraph[]; now: readonly Piece[] }, { waits, readsToday, tellsToday, isAidFirst, isKeepable }: Compare): keyof Moved | null {
+function movedOf({ figure, caution }: Topic, { all, now }: { all: readonly SaidParagraph[]; now: readonly Piece[] }, { waits, readsToday, tellsToday, isAidFirst, isKeepable, isFeared }: Compare): keyof Moved | null {
   const told = all.filter((t) => !waits(t));
   if (told.length === 0) return all.length > 0 ? "waits" : null;
+  if (caution) return now.length > 0 || told.some((t) => isFeared(t.rug, caution.of)) ? null : "gone";
   const slots = figure ? [figure] : undefined;
   const isSaid = (t: SaidParagraph) => now.some((p) =>
     (t.said !== null && p.text.includes(t.said)) || (p.used.id === t.id && readsToday(t) === t.said) || isOnOther(t, p) || isAlike(t, p.used, readsToday)
@@ -121,6 +125,7 @@ function movedOf({ figure }: Topic, { all, now }: { all: readonly SaidParagraph[
  * `waits`: whether nothing is said there before we know whether the rug is wet. `readsToday`: what the text of a paragraph that was told
  * would say now. `tellsToday`: the same; null where nothing of the kind is told of its rug. `isAidFirst`: whether first aid comes before anything that we would
  * propose. `isKeepable`: whether the owner may use it as it is: nothing in it has to be seen to or treated first.
+ * `isFeared`: whether what a caution is of may be in it, or first aid, flood or whether it is wet comes before anybody could say that it is not.
  */
 interface Compare {
   readonly waits: (told: Pick<Said, "rug" | "place">) => boolean;
@@ -128,6 +133,7 @@ interface Compare {
   readonly tellsToday: Pieces["readsToday"];
   readonly isAidFirst: (rug: number | null) => boolean;
   readonly isKeepable: (rug: number | null) => boolean;
+  readonly isFeared: (rug: number | null, what: Treated) => boolean;
 }
 
 /** What the last letter said that no longer stands, rug by rug. */

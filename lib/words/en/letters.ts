@@ -89,6 +89,8 @@ export const LETTERS = {
   "topic.outlook": "how far it may come back",
   "topic.worth": "whether it is worth its cost",
   "topic.cause": "what has happened to it",
+  "topic.mould": "mould in it",
+  "topic.insects": "insects in it",
   "topic.care": "how it may be cleaned",
   "topic.repair": "what could be done instead of cleaning",
   "topic.life": "how long it may serve",

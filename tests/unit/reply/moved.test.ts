@@ -1,13 +1,14 @@
 import { describe, expect, it } from "vitest";
 import { composeDraft } from "../../../lib/reply/draft";
 import { composeFollowing } from "../../../lib/reply/following";
+import { SHIPPED } from "../../../lib/reply/library";
 import { wasFilledWith } from "../../../lib/reply/moved";
 import { PARAGRAPHS } from "../../../lib/reply/paragraphs";
 import type { DraftInput } from "../../../lib/reply/pieces";
 import { fillWith, SLOTS, slotsIn, type SlotName } from "../../../lib/reply/slot-words";
 import type { EnquiryAnswers, RugAnswers } from "../../../lib/trade/questions";
-import type { Assessment } from "../../../lib/triage/assessment";
-import { action, inputOf, range } from "./make";
+import type { Assessment, MechanismId } from "../../../lib/triage/assessment";
+import { action, FIRST_AID_SAID, inputOf, range } from "./make";
 
 /** The letter to somebody who had the first one and has answered a question since. */
 function letter(before: DraftInput, after: DraftInput): string {
@@ -53,5 +54,33 @@ describe("a range whose words begin as they did, with what it is a share of besi
   it("stands where another paragraph tells the same", () => {
     const doubted = soiled(28, 97, { beyondRepair: 0.8 });
     expect(letter(soiled(28, 97), doubted)).not.toMatch(/replaces what we wrote before about [^.]*how far it may come back|28–97/);
+  });
+});
+
+describe("a caution of a letter before", () => {
+  const WET_ASKED = { id: "wetNow", kind: "question", ask: "Is any part of the rug wet right now?", why: "" } as const;
+  const feared = (mechanisms: Partial<Record<MechanismId, number>>, answers: RugAnswers = {}, rest: Partial<Assessment> = {}) =>
+    inputOf({ sketch: { fibres: { wool: 0.9 }, evidence: [{ what: "label", value: { text: "100% wool", says: null, pile: "wool" }, strength: "told" }], mechanisms: { "soil-only": 0.5, ...mechanisms }, rest }, answers });
+  const [spotted, eaten] = [feared({ mould: 0.82 }, { changes: ["spots"] }), feared({ insects: 0.9 }, { incidents: ["insects"] })];
+  const none = feared({ mould: 0.3, insects: 0.3 }, { changes: ["smell"] });
+  const TAKEN_BACK = /What we wrote before about [^.]*(mould|insects) in it[^.]* no longer holds\./;
+
+  it("is taken back once nobody has to fear it", () => {
+    expect(composeDraft(spotted).text).toMatch(/keep everybody out of the room/);
+    expect(letter(spotted, none).match(TAKEN_BACK)?.[1]).toBe("mould");
+    expect(letter(eaten, none).match(TAKEN_BACK)?.[1]).toBe("insects");
+    expect(letter(feared({ mould: 0.6 }), none).match(TAKEN_BACK)?.[1]).toBe("mould");
+  });
+  it("is neither taken back nor replaced while it is as likely, more likely or less, or only worded otherwise", () => {
+    for (const [told, now] of [[spotted, feared({ mould: 0.95 }, { changes: ["spots"] })], [spotted, feared({ mould: 0.3 }, { changes: ["spots"] })], [spotted, feared({ mould: 0.5 }, { changes: ["smell"] })], [eaten, feared({ insects: 0.9 }, { incidents: ["insects"] }, { nextQuestions: [WET_ASKED] })]] as const)
+      expect(letter(told, now)).not.toMatch(/(replaces|wrote before)[^.]*(mould|insects) in it/);
+  });
+  it("stands while first aid, flood water or whether it is wet comes first, or the workshop writes no caution of its own any more", () => {
+    const wetOpen = feared({}, { changes: ["smell"] }, { nextQuestions: [WET_ASKED] });
+    const flooded = feared({}, { incidents: ["flood"], changes: ["smell"] });
+    const aid = feared({}, { changes: ["smell"] }, { firstAid: FIRST_AID_SAID, advice: action("first-aid") });
+    const saidWet = { ...none, assessments: none.assessments.map((rug) => ({ ...rug, wetByWords: "whole" as const })) };
+    const off = { ...spotted, library: SHIPPED.map((row) => (row.place === "safety" ? { ...row, off: true } : row)) };
+    for (const now of [wetOpen, flooded, aid, saidWet, off]) expect(letter(spotted, now)).not.toMatch(TAKEN_BACK);
   });
 });
