@@ -216,9 +216,9 @@ function unexplainedIn(a: Assessment, words: Words): string | null {
   return changes.length > 0 ? listed(changes.map((id) => words.say(`change.${id}`)), "and", words) : null;
 }
 
-/** {beyond}: null where nothing is told of it, and once a person has judged it. */
-function beyondIn({ assessment, inspection }: RugForDraft, words: Words): string | null {
-  const chance = inspection ? null : beyondTold(assessment);
+/** {beyond}: null where nothing is told of it, as of an old piece, whose worth is a question for a valuer, and once a person has judged it. */
+function beyondIn({ assessment, inspection, answers }: RugForDraft, words: Words): string | null {
+  const chance = inspection || answers.age === "antique" ? null : beyondTold(assessment);
   return chance === null ? null : beyondLikely(chance, words);
 }
 

@@ -8,7 +8,7 @@ import type { DraftInput } from "../../../lib/reply/pieces";
 import { fillWith, SLOTS, slotsIn, type SlotName } from "../../../lib/reply/slot-words";
 import type { EnquiryAnswers, RugAnswers } from "../../../lib/trade/questions";
 import type { Assessment, MechanismId } from "../../../lib/triage/assessment";
-import { action, FIRST_AID_SAID, inputOf, range } from "./make";
+import { action, FIRST_AID_SAID, inputOf, range, worthless } from "./make";
 
 /** The letter to somebody who had the first one and has answered a question since. */
 function letter(before: DraftInput, after: DraftInput): string {
@@ -82,5 +82,15 @@ describe("a caution of a letter before", () => {
     const saidWet = { ...none, assessments: none.assessments.map((rug) => ({ ...rug, wetByWords: "whole" as const })) };
     const off = { ...spotted, library: SHIPPED.map((row) => (row.place === "safety" ? { ...row, off: true } : row)) };
     for (const now of [wetOpen, flooded, aid, saidWet, off]) expect(letter(spotted, now)).not.toMatch(TAKEN_BACK);
+  });
+});
+
+describe("what was told of the worth of a rug", () => {
+  it("no longer holds once they tell us that it is an antique, though the chance is the same", () => {
+    const told = worthless();
+    const antique = { ...told, assessments: told.assessments.map((rug) => ({ ...rug, answers: { age: "antique" as const } })) };
+    expect(composeDraft(told).text).toMatch(/not worth the cost/);
+    expect(letter(told, antique)).toMatch(/What we wrote before about [^.]*whether it is worth its cost[^.]* no longer holds\./);
+    expect(letter(told, told)).not.toMatch(/no longer holds/);
   });
 });
