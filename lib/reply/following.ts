@@ -27,8 +27,8 @@ const BREATHS: readonly { readonly of: readonly PlaceId[]; readonly limits: read
   { of: ["care"], limits: ["back-first", "refuse", "worse"] },
   { of: ["beyond", "repair"], limits: ["beyond", "repair"] },
 ];
-/** Paragraphs that lean on what stands in another place of their rug ("all the same" on a doubt of its worth, or on little that comes back, "which" on what it may be, "the limits below"): they never stand without it. */
-const LEANS_ON: Readonly<Record<string, PlaceId>> = { "care-doubtful": "worth", "care-doubtful-wet": "worth", "care-little": "outlook", "care-little-wet": "outlook", "outlook-open": "fibre", "in-short-cleans": "care" };
+/** Paragraphs that lean on what stands in another place of their rug, or of any rug where they speak of the whole letter ("all the same" on a doubt of its worth, or on little that comes back, "which" on what it may be, "the limits below", "once we have heard from you" on what we ask): they never stand without it. */
+const LEANS_ON: Readonly<Record<string, PlaceId>> = { "care-doubtful": "worth", "care-doubtful-wet": "worth", "care-little": "outlook", "care-little-wet": "outlook", "outlook-open": "fibre", "in-short-cleans": "care", "closing-asked": "asks" };
 /** Beside these, a change of what is said of a rug is a change of the answer. */
 const NO_ANSWER: readonly PlaceId[] = ["heading", "asks", "safety"];
 
@@ -48,7 +48,7 @@ type AllMoved = ReturnType<typeof movedSince>;
 /** It speaks of what the letter replaces: that stands whole, and no length takes it out. */
 const isReplaced = (p: Piece, moved: AllMoved): boolean => moved.some(({ rug, topic, how }) => how === "changed" && rug === p.rug && speaksOf(topic, p.used));
 
-const leansOn = (leaning: Piece, p: Piece): boolean => leaning.rug === p.rug && Object.hasOwn(LEANS_ON, leaning.used.id) && LEANS_ON[leaning.used.id] === p.place.id;
+const leansOn = (leaning: Piece, p: Piece): boolean => (leaning.rug === null || leaning.rug === p.rug) && Object.hasOwn(LEANS_ON, leaning.used.id) && LEANS_ON[leaning.used.id] === p.place.id;
 /** What points to limits further down brings them along, as if they were new too. */
 const withLimits = (pieces: readonly Piece[], changed: readonly Piece[]): Piece[] => pieces.filter((p) => changed.includes(p) || changed.some((c) => leansOn(c, p)));
 

@@ -7,7 +7,7 @@ import { PARAGRAPHS } from "../../../lib/reply/paragraphs";
 import type { DraftInput } from "../../../lib/reply/pieces";
 import { fillWith, SLOTS, slotsIn, type SlotName } from "../../../lib/reply/slot-words";
 import type { EnquiryAnswers, RugAnswers } from "../../../lib/trade/questions";
-import type { Assessment, MechanismId } from "../../../lib/triage/assessment";
+import type { ActionId, Assessment, MechanismId } from "../../../lib/triage/assessment";
 import { action, FIRST_AID_SAID, inputOf, range, worthless } from "./make";
 
 /** The letter to somebody who had the first one and has answered a question since. */
@@ -92,5 +92,15 @@ describe("what was told of the worth of a rug", () => {
     expect(composeDraft(told).text).toMatch(/not worth the cost/);
     expect(letter(told, antique)).toMatch(/What we wrote before about [^.]*whether it is worth its cost[^.]* no longer holds\./);
     expect(letter(told, told)).not.toMatch(/no longer holds/);
+  });
+});
+
+describe("a letter that says we can tell more once we have heard from them", () => {
+  it("asks for something, though a letter before asked it too", () => {
+    const asking = (id: ActionId) => inputOf({ sketch: { fibres: { wool: 0.5, viscose: 0.4 }, words: "about as likely as not", mechanisms: { "food-old": 0.8 }, rest: { advice: action(id), nextQuestions: [{ kind: "photo", id: "back", ask: "A photo of the back", why: "" }] } } });
+    const [told, now] = [asking("inspect-and-test"), asking("ask-for-more")];
+    expect(composeDraft(told).text).toMatch(/^– /m);
+    expect(letter(told, now)).toMatch(/^– [^]*Once we have heard from you, we can tell you more\./m);
+    expect(letter(now, now)).not.toMatch(/^– |Once we have heard/m);
   });
 });
