@@ -3,7 +3,8 @@ import { database, type Prisma } from "../store/database";
 import { NEWEST_FIRST, OLDEST_FIRST } from "../store/row-order";
 import { likelyMechanisms } from "../reply/facts";
 import { isGasTold } from "../reply/happened";
-import { treatedFirst } from "../reply/treated-first";
+import { isMouldyAsJudged } from "../reply/happened";
+import { treatedFirst, treatedOf } from "../reply/treated-first";
 import { DECADES, lifePhrase } from "../reply/phrases";
 import { titleIn } from "../reply/rug-title";
 import { longDate } from "../words/measures";
@@ -101,6 +102,6 @@ function rugForClient(rug: Row["rugs"][number], { at: replied, texts, words, wor
     colours: rugColours(rug.photos),
     // Years that no letter has told, as after a flood or for want of room, and those it tells as decades, have no band on the page.
     lifeYears: life && life.high < DECADES && texts.some((text) => plainly(text).includes(plainly(lifePhrase(life, words)))) ? life : null,
-    lifeOnce: judged && treatedFirst(likelyMechanisms(judged)),
+    lifeOnce: judged && treatedFirst(treatedOf({ isMouldy: isMouldyAsJudged(judged), likely: likelyMechanisms(judged) })),
   };
 }

@@ -17,6 +17,7 @@ const answers = (q: QuestionId): FactValue[] => Object.entries(QUESTIONS[q].answ
 /** What every fact can be: the whole vocabulary of a condition. */
 export const FACT_VALUES: Readonly<Record<WordFact, readonly FactValue[]>> = {
   leading: fibres, rival: fibres, mechanisms, top: mechanisms, offered: methods, ruledOut: methods,
+  treated: values({ mould: "mould, likely or seen as spots", insects: "insects that have likely fed on it" }),
   certainty: values({ firm: "firm (very likely or more)", likely: "likely", open: "open between two", unknown: "unknown" }),
   label: values({ agrees: "the same", differs: "something else", "art-silk": "a trade word for imitation silk", none: "nothing that was read" }),
   strongest: values({ told: "what was told", photo: "photos", "label-typed": "a label as typed", "label-photo": "a label in a photo", bench: "a bench test", laboratory: "a laboratory report" }),

@@ -20,6 +20,7 @@ export const WORD_FACTS = {
   urgency: "What waiting costs",
   mechanisms: "What may have happened",
   top: "The most probable of what happened",
+  treated: "What somebody treats before any work on it",
   offered: "Cleaning that may be done",
   ruledOut: "Cleaning that is ruled out",
   incidents: "What the client says happened",

@@ -14,14 +14,14 @@ import { asksOf, isSaidDry, isWetUnknown } from "./asks";
 import { cameSaid } from "./came-said";
 import type { Facts, NumberFact, WordFact } from "./condition";
 import { isOnlySmellTold, unexplainedChanges } from "./damage-told";
-import { isAidDue, isAidKnown, isAidOver, isFreshUrineTold, isNotHandled, isPotTold, isTroubleUnjudged, toldOfChange, wasCleanedAtHome } from "./happened";
+import { isAidDue, isAidKnown, isAidOver, isFreshUrineTold, isMouldy, isNotHandled, isPotTold, isTroubleUnjudged, toldOfChange, wasCleanedAtHome } from "./happened";
 import { HARDLY_WORTH, LITTLE, PERHAPS_NOT_WORTH } from "./paragraphs/troubles";
 import { actionSeen, beyondSeen, foundBy, type PerhapsSeen } from "./inspected";
 import { asksOfKind } from "./questions-asked";
 import { labelStands, namedFibres } from "./label-said";
 import { isLifeMonthsOrYears, isLifeShort, isTellingPrice, lifeTold } from "./phrases";
 import { isSilkAsked, wasCalledSilk } from "./called-silk";
-import { treatedFirst } from "./treated-first";
+import { treatedFirst, treatedOf, type Treated } from "./treated-first";
 import { WATER_SHY } from "./viscose-like";
 
 /** One rug as a draft sees it. */
@@ -198,7 +198,7 @@ function given({ rug, rugs, enquiry, hasTelephone, hasName, hasPage, came }: Fac
     "urine-told-fresh": isFreshUrineTold(rug.answers), "urine-told-little": isFreshUrineTold(rug.answers) && isLittle(a), "silk-said": wasCalledSilk(a), "silk-asked": isSilkAsked(rug), "latex-back": latexBackChance(readTold(a.findings)) >= LATEX_BACK_FROM, "latex-named": isLatexNamed(readTold(a.findings)),
     "asked-collecting": asksOfKind(stories, "collecting"), "asked-worth": asksOfKind(stories, "worth-it"), "asked-cost": asksOfKind(stories, "cost"), "asked-how-long": asksOfKind(stories, "how-long-it-takes"), "asked-remedy": asksOfKind(stories, "remedy"), "asked-flame": asksOfKind(stories, "flame"),
     "trouble-unjudged": isTroubleUnjudged(rug.answers, enquiry), "change-unexplained": unexplainedChanges(a, likelyMechanisms(a)).length, "cleaned-home": wasCleanedAtHome(rug.answers),
-    "brown-washed-said": inTheirWords.includes("brown-washed"), "brown-said": inTheirWords.includes("brown"), "stiff-washed-said": inTheirWords.includes("stiff-washed"), "pot-said": isPotTold(rug), "not-handled": aid || wetByWords || isNotHandled(readTold(findingsFromAnswers(rug.answers, enquiry)), a), "mould-and-insects": treatedFirst(likelyMechanisms(a)) === "both",
+    "brown-washed-said": inTheirWords.includes("brown-washed"), "brown-said": inTheirWords.includes("brown"), "stiff-washed-said": inTheirWords.includes("stiff-washed"), "pot-said": isPotTold(rug), "not-handled": aid || wetByWords || isNotHandled(readTold(findingsFromAnswers(rug.answers, enquiry)), a), "mould-and-insects": treatedFirst(treatedIn(rug)) === "both",
     "doubtful-worth": (beyondSeen(rug) ?? 0) >= PERHAPS_NOT_WORTH.beyondRepair, "hardly-worth": isHardlyWorth(rug), "no-haste": hasNoHaste(rug), "set-or-not": isSetOrNot(rug), "little-hope": isLittle(a), "only-smell": isOnlySmellTold(a), "short-life": a.lifeYears && givesYears(a) && isLifeShort(a.lifeYears), "months-or-years": a.lifeYears && givesYears(a) && isLifeMonthsOrYears(a.lifeYears),
   };
   return Object.entries(has).filter(([, value]) => Boolean(value)).map(([name]) => name);
@@ -207,6 +207,8 @@ function given({ rug, rugs, enquiry, hasTelephone, hasName, hasPage, came }: Fac
 const one = (value: string | null | undefined) => (value && value !== "unsure" ? [value] : []);
 /** What has probably happened, most probable first. */
 export const likelyMechanisms = (a: Assessment) => a.mechanisms.filter((m) => m.probability >= WORTH_SAYING).map((m) => m.mechanism);
+/** What somebody treats before any work on a rug, by its answers and its judgement. */
+export const treatedIn = ({ answers, assessment }: Pick<RugForDraft, "answers" | "assessment">): readonly Treated[] => treatedOf({ isMouldy: isMouldy({ answers, assessment }), likely: likelyMechanisms(assessment) });
 
 /** What the paragraphs' conditions are read against, for one rug of an enquiry. */
 export function factsOf(input: FactsInput): Facts {
@@ -223,7 +225,7 @@ export function factsOf(input: FactsInput): Facts {
       soldAs: one(answers.sellerSaid), cameFrom: one(answers.boughtWhere), reason: one(enquiry.reason), wet: one(enquiry.wetNow),
       who: [isTrade || enquiry.reason === "trade" ? "trade" : "owner"],
       advice: [actionSeen(rug)], inspection: [foundBy(rug)], urgency: [a.urgency.level],
-      mechanisms: likelyMechanisms(a), top: one(likelyMechanisms(a)[0]),
+      mechanisms: likelyMechanisms(a), top: one(likelyMechanisms(a)[0]), treated: treatedIn(rug),
       offered: cleaning(a).filter((m) => m.verdict !== "ruled-out").map((m) => m.method),
       ruledOut: a.methods.filter((m) => m.verdict === "ruled-out").map((m) => m.method),
       incidents: answers.incidents ?? [], changes: answers.changes ?? [], matters: answers.matters ?? [], age: one(answers.age),

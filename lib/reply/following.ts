@@ -3,7 +3,7 @@ import { withAnswerPlace } from "./answer-place";
 import { isSaidDry, isWetUnknown } from "./asks";
 import { isTold, type Told } from "./changes";
 import { inToneThatFits, partedBy, shortEnough, type ComposedDraft } from "./draft";
-import { likelyMechanisms, type Came, type Moved, type RugForDraft } from "./facts";
+import { treatedIn, type Came, type Moved, type RugForDraft } from "./facts";
 import { isGasTold } from "./happened";
 import { costSaid, isJudged, isSameJudgement, isYearsUntold, movedSince, speaksOf, tellsNothingYet, TOPICS } from "./moved";
 import type { PlaceId } from "./paragraphs/row";
@@ -13,7 +13,7 @@ import { answersIn } from "./questions-asked";
 import { saidOnce } from "./said-once";
 import { wordsOf } from "./slots";
 import { heldBackBy } from "./told-by-letter";
-import { treatedFirst, type Treated } from "./treated-first";
+import type { Treated } from "./treated-first";
 
 /** What stands in every letter where there is something to say. First aid is never left to an earlier letter. */
 const ALWAYS: readonly PlaceId[] = ["greeting", "first-aid", "own-aid", "first-aid-list", "thanks", "signature"];
@@ -128,14 +128,14 @@ export function composeFollowing(input: DraftInput, { told, came: since }: Since
   const [isNew, isNews] = [newBeside(said, readsToday), newBeside(told, readsToday)];
   const isRug = (is: (rug: RugForDraft) => boolean) => (rug: number | null) => { const of = input.assessments[rug ?? -1]; return of !== undefined && is(of); };
   const isFeared = (what: Treated) => isRug((rug) => {
-    const { assessment: a, answers } = rug;
-    return heldBackBy(rug) !== null || a.firstAid !== null || (isWetUnknown(a) && !isSaidDry(rug)) || likelyMechanisms(a).includes(what) || (what === "mould" && answers.changes?.includes("spots") === true);
+    const { assessment: a } = rug;
+    return heldBackBy(rug) !== null || a.firstAid !== null || (isWetUnknown(a) && !isSaidDry(rug)) || treatedIn(rug).includes(what);
   });
   const isFlooded = isRug((rug) => heldBackBy(rug) === "flood");
   const moved = movedSince(unmoved, said, {
     waits, readsToday, tellsToday: (t) => (isFlooded(t.rug) ? null : readsToday(t)),
     isAidFirst: isRug(({ assessment }) => assessment.advice.action === "first-aid"),
-    isKeepable: isRug((rug) => heldBackBy(rug) === null && treatedFirst(likelyMechanisms(rug.assessment)) === null),
+    isKeepable: isRug((rug) => heldBackBy(rug) === null && treatedIn(rug).length === 0),
     isFeared: (rug, what) => isFeared(what)(rug),
   });
   const of = (how: keyof Moved) => TOPICS.map(({ id }) => id).filter((id) => moved.some((m) => m.how === how && m.topic === id));

@@ -1,10 +1,10 @@
 import { FIRST_AID, type AnyAnswer, type ShortLine } from "../trade/first-aid";
 import type { AnswerOf, EnquiryAnswers, QuestionId, RugAnswers } from "../trade/questions";
-import type { Assessment } from "../triage/assessment";
+import type { Assessment, MechanismId } from "../triage/assessment";
 import { findingsFromAnswers } from "../triage/findings-from-answers";
 import { storyDetails, storyHasTrouble } from "../triage/story-tells";
 import { readTold, type Told } from "../triage/told";
-import { isFoul as isFoulIn, isGasTold as isGasIn, wasWet } from "../triage/urgency";
+import { isFoul as isFoulIn, isGasTold as isGasIn, isMouldy as isMouldyIn, wasWet } from "../triage/urgency";
 import type { Came, RugForDraft } from "./facts";
 
 type Words<Q extends QuestionId> = readonly (readonly [AnswerOf<Q>, string])[];
@@ -83,10 +83,14 @@ export const isAidKnown = ({ saidOfWater }: Pick<RugForDraft, "saidOfWater">, ca
 
 /** A rug that first aid is for, by its answers and by what has probably happened to it. */
 export interface Aided { readonly answers: RugAnswers; readonly assessment: Pick<Assessment, "mechanisms"> }
-const isFoulBy = (told: Told, { mechanisms }: Aided["assessment"]): boolean =>
-  isFoulIn(told, (id) => mechanisms.find(({ mechanism }) => mechanism === id)?.probability ?? 0);
+const chanceIn = ({ mechanisms }: Aided["assessment"]) => (id: MechanismId): number => mechanisms.find(({ mechanism }) => mechanism === id)?.probability ?? 0;
+const isFoulBy = (told: Told, a: Aided["assessment"]): boolean => isFoulIn(told, chanceIn(a));
 /** The judgement's own rule of what nobody may touch. */
 export const isFoul = ({ answers, assessment }: Aided): boolean => isFoulBy(readTold(findingsFromAnswers(answers, {})), assessment);
+/** Its own rule of mould: seen by what was told, or likely enough to be warned of. */
+export const isMouldy = ({ answers, assessment }: Aided): boolean => isMouldyIn(readTold(findingsFromAnswers(answers, {})), chanceIn(assessment));
+/** The same of a judgement alone, for whoever has no answers beside it. */
+export const isMouldyAsJudged = (a: Assessment): boolean => isMouldyIn(readTold(a.findings), chanceIn(a));
 /** Nobody is to handle it yet, by what was told and judged: it is wet, first aid is due, or nobody may touch it. */
 export const isNotHandled = (told: Told, a: Assessment): boolean =>
   a.firstAid !== null || told.has("wetNow:wet") || told.has("wetNow:damp") || isFoulBy(told, a);

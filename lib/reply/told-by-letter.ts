@@ -5,7 +5,7 @@ import { asksAtDesk } from "./asks";
 import { holds, type Facts } from "./condition";
 import { isOnlySmellTold, isWorthAsked } from "./damage-told";
 import type { Inspected } from "./inspected";
-import { factsOf, givesYears, isFibreOpen, likelyMechanisms, type RugForDraft } from "./facts";
+import { factsOf, givesYears, isFibreOpen, likelyMechanisms, treatedIn, type RugForDraft } from "./facts";
 import { PARAGRAPHS, PLACES } from "./paragraphs";
 import type { Against, ParagraphRow, PlaceId } from "./paragraphs/row";
 import { improvementTells } from "./phrases";
@@ -63,7 +63,7 @@ const whyNoTime = (facts: Facts, isWorthTold: boolean): ToldByLetter["setsNoTime
 export const heldBackBy = ({ answers, wetByWords }: RugForDraft): ToldByLetter["isHeldBack"] => (wetByWords ? "wet" : answers.incidents?.includes("flood") ? "flood" : null);
 const OPEN = { wet: "open until we know whether it is wet", flood: "open until the flood firm has seen it", "flood-seen": "open after flood or waste water" } as const;
 const heldBack = (rug: RugForDraft): string | null => { const by = heldBackBy(rug); return by && OPEN[by === "flood" && rug.inspection ? "flood-seen" : by]; };
-const onceTreated = ({ assessment: a }: RugForDraft): string | null => { const first = treatedFirst(likelyMechanisms(a)); return first && ONCE_TREATED[first]; };
+const onceTreated = (rug: RugForDraft): string | null => { const first = treatedFirst(treatedIn(rug)); return first && ONCE_TREATED[first]; };
 const untilTreated = (rug: RugForDraft): string | null => { const once = onceTreated(rug); return once && `open until ${once}`; };
 
 /** Once somebody here has had it in hand, nothing is told "from here". */

@@ -12,8 +12,9 @@ export const ONCE_TREATED: Readonly<Record<TreatedFirst, string>> = {
   mould: "the mould is treated and the rug is dry", insects: "no insects live in it", both: "the mould is treated, the rug is dry and no insects live in it",
 };
 
-/** Before what the years left do not count, of all that is likely enough to be spoken of; null where nothing stands before them. */
-export function treatedFirst(likely: readonly MechanismId[]): TreatedFirst | null {
-  const [mould, insects] = [likely.includes("mould"), likely.includes("insects")];
-  return mould && insects ? "both" : mould ? "mould" : insects ? "insects" : null;
-}
+/** What has to be treated before any work: mould, seen or likely, and insects that are likely. `isMouldy`: the judgement's own rule; `likely`: what has probably happened. */
+export const treatedOf = ({ isMouldy, likely }: { isMouldy: boolean; likely: readonly MechanismId[] }): readonly Treated[] =>
+  TREATED.filter((what) => (what === "mould" ? isMouldy : likely.includes(what)));
+
+/** Before what the years left do not count; null where nothing stands before them. */
+export const treatedFirst = (treated: readonly Treated[]): TreatedFirst | null => (treated.length > 1 ? "both" : treated[0] ?? null);

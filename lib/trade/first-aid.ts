@@ -48,6 +48,9 @@ export interface FirstAid extends Source {
   readonly emergency: (number: string) => string;
 }
 
+/** What is seen that may be mould. */
+export const MOULD_SEEN = { changes: ["spots"] } as const satisfies AnyAnswer;
+
 export const FIRST_AID: FirstAid = {
   how: "common practice",
   source:
@@ -88,7 +91,7 @@ export const FIRST_AID: FirstAid = {
       incidents: ["water", "flood", "washed-home", "washed-professional", "unknown"], liquid: ["water"], treatments: ["machine", "professional-wet", "plain-water"], household: ["floor-heating"],
     },
     product: { liquid: ["cleaner"], treatments: ["household-cleaner", "bleach", "solvent", "vinegar-soda"] },
-    foul: { incidents: ["flood"], changes: ["spots"] },
+    foul: { incidents: ["flood"], ...MOULD_SEEN },
   },
   gas: {
     how: "common practice",

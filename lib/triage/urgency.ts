@@ -1,6 +1,6 @@
 import { WORTH_SAYING, type MechanismId } from "../trade/damage";
 import { CONDITIONS, URGENCY } from "../trade/urgency";
-import { FIRST_AID, firstAidSentences, type AnyAnswer } from "../trade/first-aid";
+import { FIRST_AID, firstAidSentences, MOULD_SEEN, type AnyAnswer } from "../trade/first-aid";
 import type { Assessment } from "./assessment";
 import type { Told } from "./told";
 
@@ -43,8 +43,10 @@ const isDry = (told: Told, isLater: boolean): boolean =>
 /** Whether first aid is due, for letter, desk and decision alike: it was wet within the day and nobody has answered since that it is dry; what may be gas outlasts that. `isLater`: as of being dry. */
 export const needsFirstAid = (told: Told, isLater = false): boolean => wasWet(told) && (!isDry(told, isLater) || isGasTold(told));
 
-/** What nobody may touch, not even to blot it: flood or waste water, or mould that is seen, or likely enough to be warned of. `chance` gives the marginal chance of a mechanism. */
-export const isFoul = (told: Told, chance: (mechanism: MechanismId) => number): boolean => hasAny(told, FIRST_AID.fits.foul) || chance("mould") >= WORTH_SAYING;
+/** Mould that is seen, or likely enough to be warned of: a firm that treats it comes before any work. `chance` gives the marginal chance of a mechanism. */
+export const isMouldy = (told: Told, chance: (mechanism: MechanismId) => number): boolean => hasAny(told, MOULD_SEEN) || chance("mould") >= WORTH_SAYING;
+/** What nobody may touch, not even to blot it: flood or waste water, or mould. `chance` as of `isMouldy`. */
+export const isFoul = (told: Told, chance: (mechanism: MechanismId) => number): boolean => hasAny(told, FIRST_AID.fits.foul) || isMouldy(told, chance);
 
 /** What first aid goes by: `chance` gives the marginal chance of a mechanism, `emergencyNumber` is the workshop's, `needsAid` whether first aid is due. */
 interface Aid { readonly chance: (mechanism: MechanismId) => number; readonly emergencyNumber: string | undefined; readonly needsAid?: boolean }

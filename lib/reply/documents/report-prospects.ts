@@ -3,9 +3,10 @@ import { notStatedIn } from "../../words/judged";
 import type { Words } from "../../words/words";
 import { answersTo, beyondTold, changeIn, isHarmTold, isWorthAsked } from "../damage-told";
 import { givesYears, isFibreOpen, likelyMechanisms } from "../facts";
+import { isMouldyAsJudged } from "../happened";
 import { verdictIn } from "../inspected";
 import { harmRange, lifePhrase, likelihood } from "../phrases";
-import { treatedFirst } from "../treated-first";
+import { treatedFirst, treatedOf } from "../treated-first";
 import { list, paragraph, small, type Block } from "./blocks";
 import { inHundred, rangeInHundred } from "./chances";
 import { isFlooded } from "./report-cautions";
@@ -29,7 +30,7 @@ export function prospectBlocks({ assessment: a, inspection }: Judged, words: Wor
 
 /** As the letters tell it: while the fibre is open a narrow range alone, and as a guess; where the range tells nothing at all, that. */
 function life(a: Assessment, range: Range, words: Words): string {
-  const years = { years: lifePhrase(range, words), once: treatedFirst(likelyMechanisms(a)) ?? "nothing" };
+  const years = { years: lifePhrase(range, words), once: treatedFirst(treatedOf({ isMouldy: isMouldyAsJudged(a), likely: likelyMechanisms(a) })) ?? "nothing" };
   if (isFibreOpen(a)) return givesYears(a) ? words.say("report.life-guess", years) : words.say("report.life-open");
   return givesYears(a) ? words.say("report.life", years) : words.say("report.life-too-wide");
 }

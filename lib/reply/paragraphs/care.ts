@@ -1,7 +1,7 @@
 import { WASHING } from "../../trade/care";
 import { DAMAGE_IDS } from "../../trade/damage";
 import type { Condition } from "../condition";
-import { BY_FIRM, ONCE_TREATED } from "../treated-first";
+import { BY_FIRM, ONCE_TREATED, TREATED } from "../treated-first";
 import { VISCOSE_LIKE, WATER_SHY } from "../viscose-like";
 import type { ParagraphRow } from "./row";
 import { OURS, TRADE, WET_LYOCELL, WET_VISCOSE } from "./sources";
@@ -11,9 +11,9 @@ import { CLEANING, HARDLY_WORTH, INSPECTED, LITTLE, LOOKS, LOST_USE, MARKS, REPA
 const HARMS_LATEX = [...WASHING, "solvent-dry"];
 const LATEX_WEAKENS = "It weakens with age, in water and in solvents, so we would look at the back before anything else.";
 /** To others in the trade, and where nobody is to vacuum or touch it, nothing is said of living with it. */
-const NOT_LIVED_WITH: Condition["not"] = { who: ["trade"], mechanisms: ["mould"], changes: ["spots"], incidents: ["flood"] };
+const NOT_LIVED_WITH: Condition["not"] = { who: ["trade"], treated: ["mould"], incidents: ["flood"] };
 /** Where a letter names no way of cleaning yet. */
-const NOT_CLEANED_YET: Condition["not"] = { mechanisms: ["mould", "insects", "dye-bleed"], age: ["antique"], incidents: ["flood"], who: ["trade"] };
+const NOT_CLEANED_YET: Condition["not"] = { treated: TREATED, mechanisms: ["dye-bleed"], age: ["antique"], incidents: ["flood"], who: ["trade"] };
 /** Where it can only be advised against, hardly be worth it, or wait. */
 const AT_ALL = "If it is cleaned at all, then {methods}, and only after a test in a hidden corner.";
 const ALL_THE_SAME = "If it is cleaned all the same, then {methods}, and only after a test in a hidden corner.";
@@ -56,7 +56,7 @@ export const CARE: readonly ParagraphRow[] = [
     text: "Please have a textile conservator see it before anyone cleans, mends or cuts it. If it is cleaned at all, then only after a test in a hidden corner." },
   { ...TRADE, id: "care-flood", version: 1, place: "care", when: { is: { has: ["flood-unseen"], offered: CLEANING } },
     text: "Whether it can be cleaned at all, the firm that sees to the flood has to say first; then only after a test in a hidden corner." },
-  { ...TRADE, id: "care-mould", version: 1, place: "care", when: { is: { mechanisms: ["mould"], offered: CLEANING } },
+  { ...TRADE, id: "care-mould", version: 1, place: "care", when: { is: { treated: ["mould"], offered: CLEANING } },
     text: `Whether it can be cleaned at all, ${BY_FIRM.mould} has to say first; then only after a test in a hidden corner.` },
   { ...TRADE, id: "care-insects", version: 2, place: "care", when: { is: { mechanisms: ["insects"], offered: CLEANING } },
     text: "Whether and how it could be cleaned is a matter for later, once no insects live in it, and only after a test in a hidden corner." },
@@ -144,10 +144,10 @@ export const CARE: readonly ParagraphRow[] = [
     text: "Please do not clean it again at home: that sets more marks than it takes out." },
   { ...TRADE, id: "refuse-home", version: 3, place: "refuse", when: { is: { ruledOut: ["at-home"] }, not: { who: ["trade"], incidents: ["flood"] } },
     text: "Please do not clean it at home: a machine, a hose or a spray is how most harm is done." },
-  { ...TRADE, id: "refuse-home-label", version: 2, place: "refuse", when: { not: { ruledOut: ["at-home"], who: ["trade"], certainty: ["unknown", "open"], mechanisms: ["mould", "insects", "dye-bleed", "bleaching"], wet: ["wet", "damp"], incidents: ["flood"] }, atLeast: LITTLE },
+  { ...TRADE, id: "refuse-home-label", version: 2, place: "refuse", when: { not: { ruledOut: ["at-home"], who: ["trade"], certainty: ["unknown", "open"], treated: TREATED, mechanisms: ["dye-bleed", "bleaching"], wet: ["wet", "damp"], incidents: ["flood"] }, atLeast: LITTLE },
     text: "At home, do only what the maker’s own care label allows, and try it in a corner first." },
 
-  { ...TRADE, id: "refuse-home-mark", version: 2, place: "refuse", when: { is: { mechanisms: MARKS }, not: { who: ["trade"], mechanisms: ["mould"], wet: ["wet", "damp"], incidents: ["flood"] } },
+  { ...TRADE, id: "refuse-home-mark", version: 2, place: "refuse", when: { is: { mechanisms: MARKS }, not: { who: ["trade"], treated: ["mould"], wet: ["wet", "damp"], incidents: ["flood"] } },
     text: "Please do not clean it {atHome}: what is put on a mark can set it, or take the colour out." },
 
   { ...OURS, id: "worse", version: 2, place: "worse", when: { is: { offered: CLEANING }, not: { age: ["antique"], certainty: ["unknown"] }, atLeast: { worse: 0.1 } },
@@ -199,7 +199,7 @@ export const CARE: readonly ParagraphRow[] = [
 
   { ...TRADE, id: "life-mould-insects-unknown", version: 1, place: "life", when: { is: { life: ["both"], has: ["mould-and-insects"], certainty: ["unknown", "open"] }, not: { age: ["antique"] } },
     text: guessOnce(ONCE_TREATED.both) },
-  { ...TRADE, id: "life-mould-unknown", version: 1, place: "life", when: { is: { life: ["both"], mechanisms: ["mould"], certainty: ["unknown", "open"] }, not: { age: ["antique"] } },
+  { ...TRADE, id: "life-mould-unknown", version: 1, place: "life", when: { is: { life: ["both"], treated: ["mould"], certainty: ["unknown", "open"] }, not: { age: ["antique"] } },
     text: guessOnce(ONCE_TREATED.mould) },
   { ...TRADE, id: "life-insects-unknown", version: 1, place: "life", when: { is: { life: ["both"], mechanisms: ["insects"], certainty: ["unknown", "open"] }, not: { age: ["antique"] } },
     text: guessOnce(ONCE_TREATED.insects) },
@@ -211,7 +211,7 @@ export const CARE: readonly ParagraphRow[] = [
     text: "How many years it has left we cannot tell: it could be few or many." },
   { ...TRADE, id: "life-mould-insects", version: 1, place: "life", when: { is: { has: ["mould-and-insects"] }, not: { age: ["antique"] } },
     text: onlyOnce(ONCE_TREATED.both) },
-  { ...TRADE, id: "life-mould", version: 1, place: "life", when: { is: { mechanisms: ["mould"] }, not: { age: ["antique"] } },
+  { ...TRADE, id: "life-mould", version: 1, place: "life", when: { is: { treated: ["mould"] }, not: { age: ["antique"] } },
     text: onlyOnce(ONCE_TREATED.mould) },
   { ...TRADE, id: "life-insects", version: 1, place: "life", when: { is: { mechanisms: ["insects"] }, not: { age: ["antique"] } },
     text: onlyOnce(ONCE_TREATED.insects) },

@@ -1,5 +1,6 @@
 import type { AnswerOf } from "../../trade/questions";
 import type { Condition } from "../condition";
+import { TREATED } from "../treated-first";
 import { VISCOSE_LIKE } from "../viscose-like";
 import type { ParagraphRow } from "./row";
 import { OURS, TRADE } from "./sources";
@@ -8,7 +9,7 @@ import { CLEANING, HARDLY_WORTH, HARM, INSPECTED, OFFERED, REPAIRS } from "./tro
 const VISITED = ["routine-clean", "inspect-and-test", "quote-with-limits", "advise-cut-down"];
 const UNDECIDED = [...OFFERED, "advise-cut-down"];
 /** Where a letter names no price for cleaning. */
-const NO_PRICE: Condition["not"] = { mechanisms: ["mould"], age: ["antique"], incidents: ["flood"], certainty: ["unknown"], who: ["trade"], reason: ["what-is-it", "mis-sold"] };
+const NO_PRICE: Condition["not"] = { treated: ["mould"], age: ["antique"], incidents: ["flood"], certainty: ["unknown"], who: ["trade"], reason: ["what-is-it", "mis-sold"] };
 
 /** Nobody here has had it in hand: where they have, a letter asks it in for no inspection. */
 const UNSEEN: Condition["not"] = { inspection: INSPECTED };
@@ -30,13 +31,13 @@ const REFERRED: Condition["is"] = { advice: ["refer"], has: ["referral"] };
 const SAID_ELSEWHERE: Condition["not"] = { age: ["antique"], incidents: ["flood"] };
 const IN_OTHER_HANDS = "This first belongs in the hands of {referTo}.";
 
-/** Nothing in which mould is likely is asked into a workshop before somebody who treats it has seen it. */
-const MOULD_FIRST: Condition["is"] = { mechanisms: ["mould"], advice: [...UNDECIDED, "advise-claim-or-replacement"] };
+/** Nothing in which mould is likely, or seen, is asked into a workshop before somebody who treats it has seen it. */
+const MOULD_FIRST: Condition["is"] = { treated: ["mould"], advice: [...UNDECIDED, "advise-claim-or-replacement", "refer", "leave-alone", "ask-for-more"] };
 
 /** What we do not take on is neither asked about nor asked in. */
 const NOT_OURS = { advice: ["not-our-work"] };
 /** The rug comes to us next. */
-const TO_BE_BROUGHT: Condition = { is: { advice: VISITED }, not: { ...UNSEEN, has: ["said-wet"], who: ["trade"], wet: ["wet", "damp"], mechanisms: ["mould", "insects"], incidents: ["flood"] } };
+const TO_BE_BROUGHT: Condition = { is: { advice: VISITED }, not: { ...UNSEEN, has: ["said-wet"], who: ["trade"], wet: ["wet", "damp"], treated: TREATED, incidents: ["flood"] } };
 const ASKED_COLLECTING: Condition["is"] = { has: ["asked-collecting"] };
 const ASKED_COST: Condition = { is: { has: ["asked-cost"] } };
 /** What cleaning costs is told to who asks it where nobody has to know more first, and where no sentence on its worth has told it. */
@@ -83,7 +84,7 @@ export const ENDS: readonly ParagraphRow[] = [
   { ...OURS, id: "special-refer-mould", version: 1, place: "refer", when: { is: { ...REFERRED, mechanisms: ["mould"] }, not: { mechanisms: ["insects"], offered: CLEANING, ...SAID_ELSEWHERE } }, text: IN_OTHER_HANDS },
   { ...OURS, id: "special-not-ours", version: 2, place: "special", when: { is: { advice: ["not-our-work"] } },
     text: "This is not work that we take on: we think it would cost you more than it is worth." },
-  { ...TRADE, id: "special-pot", version: 1, place: "special", when: { is: { has: ["pot-said"] }, not: { who: ["trade"], incidents: ["flood"], changes: ["spots"], mechanisms: ["mould"], has: ["said-flood"] } },
+  { ...TRADE, id: "special-pot", version: 1, place: "special", when: { is: { has: ["pot-said"] }, not: { who: ["trade"], incidents: ["flood"], treated: ["mould"], has: ["said-flood"] } },
     text: "If a plant pot still stands on it, please lift it off and put none back: damp gathers under pots." },
   { ...TRADE, id: "special-shading", version: 1, place: "special", when: { is: { changes: ["shaded"] }, not: { wet: ["wet", "damp"], who: ["trade"] } },
     text: "Where it is lighter from one side only, the pile may simply lie another way: cleaning does not change that for good." },
@@ -224,7 +225,7 @@ export const ENDS: readonly ParagraphRow[] = [
 
   { ...OURS, id: "visit-told", version: 2, place: "visit", when: TO_BE_BROUGHT, told: { is: ASKED_COLLECTING },
     text: "{collecting} If you bring it, roll it and do not fold it.", tones: { warm: "{collecting} If you bring it, please roll it and do not fold it." } },
-  { ...OURS, id: "visit-asked", version: 2, place: "visit", when: { is: ASKED_COLLECTING, not: { has: ["said-wet"], ...NOT_OURS, mechanisms: ["mould"], incidents: ["flood"] } }, told: { is: ASKED_COLLECTING },
+  { ...OURS, id: "visit-asked", version: 2, place: "visit", when: { is: ASKED_COLLECTING, not: { has: ["said-wet"], ...NOT_OURS, treated: ["mould"], incidents: ["flood"] } }, told: { is: ASKED_COLLECTING },
     text: "{collecting}" },
   { ...TRADE, id: "visit", version: 3, place: "visit", when: TO_BE_BROUGHT,
     text: "Bring it rolled and not folded, or ask us whether we can collect it.",

@@ -1,15 +1,16 @@
 import type { Condition } from "../condition";
+import { TREATED } from "../treated-first";
 import { VISCOSE_LIKE, WATER_SHY } from "../viscose-like";
 import type { ParagraphRow } from "./row";
 import { MOULD_SOON, OURS, TRADE, WET_VISCOSE } from "./sources";
 import { TELLS_NOTHING } from "./troubles";
 
-/** Trouble beside which a good fibre is no good news. */
-const GRAVE = ["mould", "insects", "dye-bleed", "pile-distortion", "backing-failure", "shrinkage"];
+/** Trouble beside which a good fibre is no good news, as beside what is treated first. */
+const GRAVE = ["dye-bleed", "pile-distortion", "backing-failure", "shrinkage"];
 
 /** What stands beside no good news: doubt of its worth, few years left, or advice against the work. */
 const NO_GOOD_NEWS: Condition["not"] = {
-  age: ["antique"], incidents: ["flood"], mechanisms: GRAVE, has: ["doubtful-worth", "short-life"], advice: ["advise-cut-down", "advise-claim-or-replacement", "refer", "not-our-work"],
+  age: ["antique"], incidents: ["flood"], mechanisms: GRAVE, treated: TREATED, has: ["doubtful-worth", "short-life"], advice: ["advise-cut-down", "advise-claim-or-replacement", "refer", "not-our-work"],
 };
 
 /** What silk, or some of it, is sold as, and the piles that hold some. */

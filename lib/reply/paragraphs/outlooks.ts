@@ -1,4 +1,5 @@
 import { DAMAGE_IDS } from "../../trade/damage";
+import { TREATED } from "../treated-first";
 import type { ParagraphRow } from "./row";
 import { OURS, TRADE } from "./sources";
 import { COLOUR_LOST, HARDLY_WORTH, INSPECTED, LITTLE, PILE_TROUBLE, REPAIRS, TELLS_NOTHING } from "./troubles";
@@ -48,11 +49,11 @@ export const OUTLOOKS: readonly ParagraphRow[] = [
     text: "Until we know more of what happened, cleaning might take out {improvement} of the trouble." },
   { ...OURS, id: "outlook-soil-doubtful", version: 2, place: "outlook", when: { is: { has: ["improvement"], top: ["soil-only"] }, not: { reason: ["what-is-it", "mis-sold"] }, atLeast: HARDLY_WORTH },
     text: "Were it cleaned, {improvement} {ofWhat} might come out." },
-  { ...OURS, id: "outlook-soil", version: 3, place: "outlook", when: { is: { has: ["improvement"], top: ["soil-only"] }, not: { reason: ["what-is-it", "mis-sold"] } },
+  { ...OURS, id: "outlook-soil", version: 3, place: "outlook", when: { is: { has: ["improvement"], top: ["soil-only"] }, not: { reason: ["what-is-it", "mis-sold"], treated: TREATED } },
     text: "With cleaning we would expect {improvement} {ofWhat} to come out." },
   { ...OURS, id: "outlook-later", version: 3, place: "outlook", when: { is: { has: ["improvement"], advice: ["leave-alone"], reason: ["what-is-it", "mis-sold"], urgency: ["can-wait"] } },
     text: "Nothing you have told us calls for cleaning now; when it does, we would expect {improvement} {ofWhat} to come out." },
-  { ...OURS, id: "outlook-no-trouble", version: 3, place: "outlook", when: { is: { has: ["improvement"], reason: ["what-is-it", "routine", "mis-sold"] }, not: { top: DAMAGE_IDS, mechanisms: ["bleaching", "dye-bleed", "pile-distortion", "mould"] } },
+  { ...OURS, id: "outlook-no-trouble", version: 3, place: "outlook", when: { is: { has: ["improvement"], reason: ["what-is-it", "routine", "mis-sold"] }, not: { top: DAMAGE_IDS, mechanisms: ["bleaching", "dye-bleed", "pile-distortion"], treated: ["mould"] } },
     text: "If it needs a clean, we would expect {improvement} {ofWhat} to come out." },
   { ...OURS, id: "outlook-open", version: 3, place: "outlook", when: { is: { has: ["improvement"], certainty: ["open"] } },
     text: "Until we know which, cleaning might {mends}." },
@@ -62,7 +63,7 @@ export const OUTLOOKS: readonly ParagraphRow[] = [
     text: "With careful cleaning its surface may regain {improvement} of what it has lost." },
   { ...OURS, id: "outlook-doubtful", version: 2, place: "outlook", when: { is: { has: ["improvement"] }, atLeast: HARDLY_WORTH },
     text: WERE_IT_CLEANED },
-  { ...TRADE, id: "outlook-treated-first", version: 1, place: "outlook", when: { is: { has: ["improvement"], mechanisms: ["mould", "insects"] } },
+  { ...TRADE, id: "outlook-treated-first", version: 1, place: "outlook", when: { is: { has: ["improvement"], treated: TREATED } },
     text: WERE_IT_CLEANED },
   { ...OURS, id: "outlook", version: 3, place: "outlook", when: { is: { has: ["improvement"] } },
     text: "We would expect careful cleaning to {mends}." },

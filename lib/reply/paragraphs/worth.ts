@@ -1,5 +1,6 @@
 import { BEYOND_REPAIR_MEANS } from "../../words/beyond-repair";
 import type { Condition } from "../condition";
+import { TREATED } from "../treated-first";
 import type { ParagraphRow } from "./row";
 import { OURS } from "./sources";
 import { CLEANING, HARDLY_WORTH, HARM, INSPECTED, LOOKS, OFFERED, PERHAPS_NOT_WORTH, REPAIRS, TELLS_NOTHING } from "./troubles";
@@ -28,7 +29,7 @@ const WORTH_OPEN: Condition = { is: { has: ["asked-worth"] }, not: { ...VALUED_E
 const THEIRS_TO_DECIDE = "whether it is worth that to you is for you to decide.";
 /** Something else comes first, little is gained, or cleaning is not what they ask about. */
 const NO_PLAIN_YES: Condition["not"] = {
-  age: ["antique"], certainty: ["unknown"], who: ["trade"], reason: ["what-is-it", "mis-sold"], wet: ["wet", "damp"], mechanisms: ["mould", "insects"], top: REPAIRS,
+  age: ["antique"], certainty: ["unknown"], who: ["trade"], reason: ["what-is-it", "mis-sold"], wet: ["wet", "damp"], treated: TREATED, top: REPAIRS,
   has: ["costs-more", "little-hope", "short-life", "first-aid", "aid-known", "said-wet", "trouble-unjudged"],
 };
 
