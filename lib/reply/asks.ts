@@ -7,7 +7,7 @@ import { storyTells } from "../triage/story-tells";
 import type { Words } from "../words/words";
 import { isNothingSeen } from "./damage-told";
 import type { RugForDraft } from "./facts";
-import { isAidDue, isFoul } from "./happened";
+import { isAidDue, isFoul, isGasTold } from "./happened";
 import { labelStands } from "./label-said";
 
 type Next = Assessment["nextQuestions"][number];
@@ -23,11 +23,13 @@ const LABEL = "label" satisfies PhotoKind;
 
 /** A label under a corner is not looked for where nobody may touch the rug. */
 const NOBODY_TOUCHES: readonly string[] = [...HANDS_ON, LABEL];
-/** Nor is any photo taken in a room that everybody is kept out of. */
-const NOBODY_ENTERS: readonly string[] = [...NOBODY_TOUCHES, ...Object.keys(PHOTO_KINDS)];
+/** What few can tell of a rug without a look at it. */
+const LOOKED_AT = ["shine", "fringe"] as const satisfies readonly QuestionId[];
+/** Nor is any photo taken, or the rug gone and looked at, in a room that everybody is kept out of. */
+const NOBODY_ENTERS: readonly string[] = [...NOBODY_TOUCHES, ...Object.keys(PHOTO_KINDS), ...LOOKED_AT];
 
 /** What whoever had it in hand has seen and felt: asked of nobody after an inspection of ours. */
-const SEEN_IN_HAND: readonly string[] = [...HANDS_ON, ...Object.keys(PHOTO_KINDS), ...(["shine", "fringe", "changes"] satisfies QuestionId[])];
+const SEEN_IN_HAND: readonly string[] = [...HANDS_ON, ...Object.keys(PHOTO_KINDS), ...LOOKED_AT, "changes" satisfies QuestionId];
 
 /** What photos show of which nobody has said yet what it is, more likely than anything else. Elicited. */
 const LIKELY_SHOWN: readonly string[] = ["trouble", "whole"] satisfies PhotoKind[];
@@ -39,7 +41,7 @@ const FOR_CARE: readonly string[] = ["household", "age", WET] satisfies Question
 
 /**
  * What a letter asks for, in the assessment's order: questions and photos. No photo of the trouble where there is none or none to be seen,
- * nothing that means handling a wet or mouldy rug, nor what an inspection of ours has seen, and after one that found it beyond economic repair nothing at all, nor what photos that came since our last letter may show, not what they told in their own words, and not what they were asked and are not sure of; spoilt photos first. `likely`: what has probably happened. `listed`: all of it in the order of a letter, whether it is wet first, then photos. `one`: the one thing that would
+ * nothing that means handling a wet rug or entering a room that everybody is kept out of, for flood water, mould or what may be gas, nor what an inspection of ours has seen, and after one that found it beyond economic repair nothing at all, nor what photos that came since our last letter may show, not what they told in their own words, and not what they were asked and are not sure of; spoilt photos first. `likely`: what has probably happened. `listed`: all of it in the order of a letter, whether it is wet first, then photos. `one`: the one thing that would
  * tell most, the first of them; null where nothing left to ask would tell anything. `wetByWords`: by what the client
  * wrote, before anybody asked. A label that was read out to us and leaves nothing open is not asked for.
  */
@@ -64,7 +66,8 @@ const isForCare = ({ id }: Next, { wetByWords = null }: AskedRug): boolean => FO
 function fitsALetter({ assessment: a, answers, wetByWords = null, photosCame = false, labelHeard = false, messages = [], saidOfWater: newest, inspection = null }: AskedRug, likely: readonly MechanismId[]): (q: Next) => boolean {
   const trouble = likely.some((m) => m !== "soil-only") && !isNothingSeen(a);
   const handsOff = isAidDue({ assessment: a, saidOfWater: newest ?? null }) || wetByWords !== null;
-  const barred = [...(answers.incidents?.includes("flood") ? NOBODY_ENTERS : wetByWords === "hands-off" || isFoul({ answers, assessment: a }) ? NOBODY_TOUCHES : handsOff ? HANDS_ON : []), ...(photosCame && hasUnsaid(a) ? LIKELY_SHOWN : []), ...(labelHeard && labelStands(a) === "agrees" ? [LABEL] : []), ...(inspection ? SEEN_IN_HAND : [])];
+  const isKeptOut = isFoul({ answers, assessment: a }) || (handsOff && isGasTold(answers));
+  const barred = [...(isKeptOut ? NOBODY_ENTERS : wetByWords === "hands-off" ? NOBODY_TOUCHES : handsOff ? HANDS_ON : []), ...(photosCame && hasUnsaid(a) ? LIKELY_SHOWN : []), ...(labelHeard && labelStands(a) === "agrees" ? [LABEL] : []), ...(inspection ? SEEN_IN_HAND : [])];
   const isDry = isSaidDry({ answers, ...(newest === undefined ? {} : { saidOfWater: newest }) });
   const inTheirWords: readonly string[] = [answers.story ?? "", ...messages].flatMap(storyTells);
   const isJudged = (id: string) => inspection?.isBeyondRepair === true && id !== WET;

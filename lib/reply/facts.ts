@@ -14,7 +14,7 @@ import { asksOf, isSaidDry, isWetUnknown } from "./asks";
 import { cameSaid } from "./came-said";
 import type { Facts, NumberFact, WordFact } from "./condition";
 import { isOnlySmellTold, unexplainedChanges } from "./damage-told";
-import { isAidDue, isAidKnown, isAidOver, isFreshUrineTold, isMouldy, isNotHandled, isPotTold, isTroubleUnjudged, toldOfChange, wasCleanedAtHome } from "./happened";
+import { isAidDue, isAidKnown, isAidOver, isFreshUrineTold, isGasTold, isMouldy, isNotHandled, isPotTold, isTroubleUnjudged, toldOfChange, wasCleanedAtHome } from "./happened";
 import { HARDLY_WORTH, LITTLE, PERHAPS_NOT_WORTH } from "./paragraphs/troubles";
 import { actionSeen, beyondSeen, foundBy, type PerhapsSeen } from "./inspected";
 import { asksOfKind } from "./questions-asked";
@@ -198,7 +198,7 @@ function given({ rug, rugs, enquiry, hasTelephone, hasName, hasPage, came }: Fac
     "urine-told-fresh": isFreshUrineTold(rug.answers), "urine-told-little": isFreshUrineTold(rug.answers) && isLittle(a), "silk-said": wasCalledSilk(a), "silk-asked": isSilkAsked(rug), "latex-back": latexBackChance(readTold(a.findings)) >= LATEX_BACK_FROM, "latex-named": isLatexNamed(readTold(a.findings)),
     "asked-collecting": asksOfKind(stories, "collecting"), "asked-worth": asksOfKind(stories, "worth-it"), "asked-cost": asksOfKind(stories, "cost"), "asked-how-long": asksOfKind(stories, "how-long-it-takes"), "asked-remedy": asksOfKind(stories, "remedy"), "asked-flame": asksOfKind(stories, "flame"),
     "trouble-unjudged": isTroubleUnjudged(rug.answers, enquiry), "change-unexplained": unexplainedChanges(a, likelyMechanisms(a)).length, "cleaned-home": wasCleanedAtHome(rug.answers),
-    "brown-washed-said": inTheirWords.includes("brown-washed"), "brown-said": inTheirWords.includes("brown"), "stiff-washed-said": inTheirWords.includes("stiff-washed"), "pot-said": isPotTold(rug), "not-handled": aid || wetByWords || isNotHandled(readTold(findingsFromAnswers(rug.answers, enquiry)), a), "mould-and-insects": treatedFirst(treatedIn(rug)) === "both",
+    "brown-washed-said": inTheirWords.includes("brown-washed"), "brown-said": inTheirWords.includes("brown"), "stiff-washed-said": inTheirWords.includes("stiff-washed"), "pot-said": isPotTold(rug) && !(aid && isGasTold(rug.answers)), "not-handled": aid || wetByWords || isNotHandled(readTold(findingsFromAnswers(rug.answers, enquiry)), a), "mould-and-insects": treatedFirst(treatedIn(rug)) === "both",
     "doubtful-worth": (beyondSeen(rug) ?? 0) >= PERHAPS_NOT_WORTH.beyondRepair, "hardly-worth": isHardlyWorth(rug), "no-haste": hasNoHaste(rug), "set-or-not": isSetOrNot(rug), "little-hope": isLittle(a), "only-smell": isOnlySmellTold(a), "short-life": a.lifeYears && givesYears(a) && isLifeShort(a.lifeYears), "months-or-years": a.lifeYears && givesYears(a) && isLifeMonthsOrYears(a.lifeYears),
   };
   return Object.entries(has).filter(([, value]) => Boolean(value)).map(([name]) => name);
