@@ -4,14 +4,14 @@ import { isSaidDry, isWetUnknown } from "./asks";
 import { isTold, type Told } from "./changes";
 import { inToneThatFits, partedBy, shortEnough, type ComposedDraft } from "./draft";
 import { treatedIn, type Came, type Moved, type RugForDraft } from "./facts";
-import { isGasTold } from "./happened";
+import { isAidDue, isGasTold, isHandsOff } from "./happened";
 import { costSaid, isJudged, isSameJudgement, isYearsUntold, movedSince, speaksOf, tellsNothingYet, TOPICS } from "./moved";
 import type { PlaceId } from "./paragraphs/row";
 import { joinedParts } from "./parts";
-import { blocks, piecesOf, type DraftInput, type Piece, type Pieces } from "./pieces";
+import { blocks, piecesOf, type DraftInput, type Piece, type Pieces, type SaidParagraph } from "./pieces";
 import { answersIn } from "./questions-asked";
 import { saidOnce } from "./said-once";
-import { wordsOf } from "./slots";
+import { mayTouchIn, wordsOf } from "./slots";
 import { heldBackBy } from "./told-by-letter";
 import type { Treated } from "./treated-first";
 
@@ -88,10 +88,14 @@ function joined(pieces: readonly Piece[], standing: readonly Piece[]): Piece[] {
 
 /** What the letter before said, and what came since. */
 interface Since { told: Told; came: Came }
-/** Whether that letter told first aid, and of the gas too where we now know of one. */
+/** Whether that letter told first aid, and of the gas too where we now know of one beside what is wet; and told nobody to press a cloth on what by now nobody may touch. */
 function toldAid({ paragraphs }: Told, { assessments, workshop }: DraftInput): boolean {
-  const gas = assessments.some((rug) => isGasTold(rug.answers)) ? gasIn(wordsOf(workshop), workshop.emergencyNumber) : "";
-  return paragraphs.some((p) => p.place === "first-aid" && p.stands && (gas === "" || p.said?.includes(gas)));
+  const words = wordsOf(workshop);
+  const gas = assessments.some((rug) => isAidDue(rug) && isGasTold(rug.answers)) ? gasIn(words, workshop.emergencyNumber) : "";
+  const handsOff = assessments.map((rug) => isAidDue(rug) && isHandsOff(rug));
+  const isUndone = ({ place, rug, stands, said }: SaidParagraph) =>
+    stands && mayTouchIn(words).some((line) => said?.includes(line)) && (place === "first-aid" ? handsOff.includes(true) : place === "own-aid" && rug !== null && handsOff[rug]);
+  return !paragraphs.some(isUndone) && paragraphs.some((p) => p.place === "first-aid" && p.stands && (gas === "" || p.said?.includes(gas)));
 }
 /** They, or somebody from another address, wrote in words of their own, which only a person can answer. */
 const haveWritten = ({ message, words = [], byOthers = false }: Came): boolean => message || words.length > 0 || byOthers;

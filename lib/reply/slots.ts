@@ -153,6 +153,8 @@ const lines = (sentences: readonly string[]) => sentences.map((s) => `– ${s}`)
 const emergencyOf = (rugs: readonly RugForDraft[], workshop: WorkshopForDraft): string => (rugs.some(({ answers }) => isGasTold(answers)) ? gasIn : emergencyIn)(wordsOf(workshop), workshop.emergencyNumber);
 
 const shortIn = (line: ShortLine, words: Words): string => words.table(`first-aid.short.${FIRST_AID.inShort.indexOf(line)}`);
+/** The lines of first aid that let somebody touch the rug. */
+export const mayTouchIn = (words: Words): string[] => FIRST_AID.inShort.filter(({ fits }) => fits === "may-touch").map((line) => shortIn(line, words));
 /** What may be done to one of the rugs that first aid is due for, and not to all of them. */
 export const ownAidIn = (rug: Aided, due: readonly Aided[], words: Words): string => {
   const all = aidFits(due);
