@@ -17,19 +17,17 @@ const MOST_ASKS = 2;
 /** Questions that only make sense on their page, worded for a letter. */
 const IN_A_LETTER = ["household", "fringe", "fringeKind", "since", "treatedBy", "shine", "touch", "boughtWhere"] as const satisfies readonly QuestionId[];
 
-/** Questions and photos for which the rug has to be handled: not while it is wet, and not where mould is likely. */
+/** Questions and photos for which the rug has to be handled: not while it is wet. */
 const HANDS_ON: readonly string[] = ["back", "pile", "touch", "footprints", "fringeKind"] satisfies (QuestionId | PhotoKind)[];
 const LABEL = "label" satisfies PhotoKind;
 
-/** A label under a corner is not looked for where nobody may touch the rug. */
-const NOBODY_TOUCHES: readonly string[] = [...HANDS_ON, LABEL];
 /** What few can tell of a rug without a look at it. */
 const LOOKED_AT = ["shine", "fringe"] as const satisfies readonly QuestionId[];
-/** Nor is any photo taken, or the rug gone and looked at, in a room that everybody is kept out of. */
-const NOBODY_ENTERS: readonly string[] = [...NOBODY_TOUCHES, ...Object.keys(PHOTO_KINDS), ...LOOKED_AT];
+/** No photo is taken of it, nor is it felt or looked at, in a room that everybody is kept out of. */
+const NOBODY_ENTERS: readonly string[] = [...HANDS_ON, ...Object.keys(PHOTO_KINDS), ...LOOKED_AT];
 
 /** What whoever had it in hand has seen and felt: asked of nobody after an inspection of ours. */
-const SEEN_IN_HAND: readonly string[] = [...HANDS_ON, ...Object.keys(PHOTO_KINDS), ...LOOKED_AT, "changes" satisfies QuestionId];
+const SEEN_IN_HAND: readonly string[] = [...NOBODY_ENTERS, "changes" satisfies QuestionId];
 
 /** What photos show of which nobody has said yet what it is, more likely than anything else. Elicited. */
 const LIKELY_SHOWN: readonly string[] = ["trouble", "whole"] satisfies PhotoKind[];
@@ -66,8 +64,8 @@ const isForCare = ({ id }: Next, { wetByWords = null }: AskedRug): boolean => FO
 function fitsALetter({ assessment: a, answers, wetByWords = null, photosCame = false, labelHeard = false, messages = [], saidOfWater: newest, inspection = null }: AskedRug, likely: readonly MechanismId[]): (q: Next) => boolean {
   const trouble = likely.some((m) => m !== "soil-only") && !isNothingSeen(a);
   const handsOff = isAidDue({ assessment: a, saidOfWater: newest ?? null }) || wetByWords !== null;
-  const isKeptOut = isFoul({ answers, assessment: a }) || (handsOff && isGasTold(answers));
-  const barred = [...(isKeptOut ? NOBODY_ENTERS : wetByWords === "hands-off" ? NOBODY_TOUCHES : handsOff ? HANDS_ON : []), ...(photosCame && hasUnsaid(a) ? LIKELY_SHOWN : []), ...(labelHeard && labelStands(a) === "agrees" ? [LABEL] : []), ...(inspection ? SEEN_IN_HAND : [])];
+  const isKeptOut = wetByWords === "hands-off" || isFoul({ answers, assessment: a }) || (handsOff && isGasTold(answers));
+  const barred = [...(isKeptOut ? NOBODY_ENTERS : handsOff ? HANDS_ON : []), ...(photosCame && hasUnsaid(a) ? LIKELY_SHOWN : []), ...(labelHeard && labelStands(a) === "agrees" ? [LABEL] : []), ...(inspection ? SEEN_IN_HAND : [])];
   const isDry = isSaidDry({ answers, ...(newest === undefined ? {} : { saidOfWater: newest }) });
   const inTheirWords: readonly string[] = [answers.story ?? "", ...messages].flatMap(storyTells);
   const isJudged = (id: string) => inspection?.isBeyondRepair === true && id !== WET;
