@@ -19,6 +19,7 @@ export const WORD_FACTS = {
   inspection: "What an inspection of ours found",
   urgency: "What waiting costs",
   mechanisms: "What may have happened",
+  handled: "What it is handled as: that, or a change that was told",
   top: "The most probable of what happened",
   treated: "What somebody treats before any work on it",
   offered: "Cleaning that may be done",

@@ -7,6 +7,7 @@ import { KEPT_WHOLE, SPOILT_PHOTO, type Strength } from "../triage/finding";
 import type { EnquiryAnswers, QuestionId, RugAnswers } from "../trade/questions";
 import { isLatexNamed, latexBackChance } from "../triage/construction";
 import { findingsFromAnswers } from "../triage/findings-from-answers";
+import { handledAs } from "../triage/methods";
 import { readTold } from "../triage/told";
 import { speaksAgainstSilk } from "../triage/price-evidence";
 import { cutKey, type CutKey } from "../words/judged";
@@ -225,7 +226,7 @@ export function factsOf(input: FactsInput): Facts {
       soldAs: one(answers.sellerSaid), cameFrom: one(answers.boughtWhere), reason: one(enquiry.reason), wet: one(enquiry.wetNow),
       who: [isTrade || enquiry.reason === "trade" ? "trade" : "owner"],
       advice: [actionSeen(rug)], inspection: [foundBy(rug)], urgency: [a.urgency.level],
-      mechanisms: likelyMechanisms(a), top: one(likelyMechanisms(a)[0]), treated: treatedIn(rug),
+      mechanisms: likelyMechanisms(a), handled: [...new Set([...likelyMechanisms(a), ...handledAs(readTold(a.findings))])], top: one(likelyMechanisms(a)[0]), treated: treatedIn(rug),
       offered: cleaning(a).filter((m) => m.verdict !== "ruled-out").map((m) => m.method),
       ruledOut: a.methods.filter((m) => m.verdict === "ruled-out").map((m) => m.method),
       incidents: answers.incidents ?? [], changes: answers.changes ?? [], matters: answers.matters ?? [], age: one(answers.age),

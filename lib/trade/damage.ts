@@ -89,6 +89,8 @@ export const CHANGES: Readonly<Record<ChangeId, ChangeRow>> = {
   dirty: seen(0.35, { matting: 0.2, "food-fresh": 0.2, "food-old": 0.25 }, "soil needs no other cause"),
 };
 export const CHANGE_IDS = Object.keys(CHANGES) as readonly ChangeId[];
+/** What a change that was told is handled as, however likely that is: water or a solvent on such a rug may not be undone. Common practice, no published source. */
+export const HANDLED_AS: Readonly<Partial<Record<ChangeId, DamageId>>> = { spots: "mould", crumbles: "backing-failure", ran: "dye-bleed", wavy: "shrinkage" };
 export const SILENCE_COUNTS = { value: 0.5, ...elicited("half weight for a change that was not named") };
 
 /**

@@ -2,6 +2,7 @@ import {
   CARE_COLUMNS_OF, CAUTIONS, LEFT_AS_IT_IS, METHODS, METHOD_IDS, METHOD_SENTENCES, VERDICT_LIMITS, VERDICTS_STRICT_FIRST, type CareColumn, type MethodId, type Verdict,
 } from "../trade/care";
 import { CARE_WORDS, MAY_BE_FROM } from "../trade/care-words";
+import { CHANGE_IDS, HANDLED_AS, type DamageId } from "../trade/damage";
 import { FIBRE_IDS, fibreName, type FibreId } from "../trade/fibres";
 import type { Assessment } from "./assessment";
 import { constructionShares, latexBackChance } from "./construction";
@@ -62,17 +63,22 @@ function whyOf(method: MethodId, verdict: Verdict, fibres: Fibres, forbidden: nu
   return METHOD_SENTENCES["ruled-out-pile"](row.forbidden, fibreName(likeliestForbidden(method, fibres)), percent(forbidden));
 }
 
-/** How far what a caution or a note names holds, 0–1. Spots that were told are handled as mould, however likely that is. */
+/** What the told changes are handled as, however likely that is; a colour that ran no more once every colour has held in a dye test. */
+export const handledAs = (told: Told): DamageId[] =>
+  CHANGE_IDS.flatMap((id) => (told.has(`changes:${id}`) ? (HANDLED_AS[id] ?? []) : [])).filter((id) => id !== "dye-bleed" || told.signs.dyes !== "held");
+
+/** How far what a caution or a note names holds, 0–1. */
 function holdsBy(told: Told, chance: Chance): (when: string) => number {
   const known: Readonly<Record<string, number>> = {
     antique: Number(told.has("age:antique")), flood: Number(told.has("incidents:flood")), "latex-back": latexBackChance(told),
     "wet-now": Number(told.has("wetNow:wet") || told.has("wetNow:damp") || told.has("sign:still-wet")),
     "dye-moved": Number(told.signs.dyes === "moved"), "dye-doubtful": Number(told.signs.dyes === "doubt"),
   };
+  const handled: readonly string[] = handledAs(told);
   return (when) => {
     const share = known[when];
     if (share !== undefined) return share;
-    if (when === "mould" && told.has("changes:spots")) return 1;
+    if (handled.includes(when)) return 1;
     return when === "dye-bleed" && told.signs.dyes === "held" ? 0 : chance(when);
   };
 }

@@ -13,7 +13,7 @@ const LATEX_WEAKENS = "It weakens with age, in water and in solvents, so we woul
 /** To others in the trade, and where nobody is to vacuum or touch it, nothing is said of living with it. */
 const NOT_LIVED_WITH: Condition["not"] = { who: ["trade"], treated: ["mould"], incidents: ["flood"] };
 /** Where a letter names no way of cleaning yet. */
-const NOT_CLEANED_YET: Condition["not"] = { treated: TREATED, mechanisms: ["dye-bleed"], age: ["antique"], incidents: ["flood"], who: ["trade"] };
+const NOT_CLEANED_YET: Condition["not"] = { treated: TREATED, handled: ["dye-bleed"], age: ["antique"], incidents: ["flood"], who: ["trade"] };
 /** Where it can only be advised against, hardly be worth it, or wait. */
 const AT_ALL = "If it is cleaned at all, then {methods}, and only after a test in a hidden corner.";
 const ALL_THE_SAME = "If it is cleaned all the same, then {methods}, and only after a test in a hidden corner.";
@@ -45,11 +45,11 @@ const WILL_NOT_DO = "If it will not do as it is, we would think about replacing 
 
 /** What has to be looked at first; what can be done and only after which test; what we will not do, and why; repair, cutting down, life left. */
 export const CARE: readonly ParagraphRow[] = [
-  { ...TRADE, id: "back-first-failing", version: 2, place: "back-first", when: { is: { mechanisms: ["backing-failure"], offered: CLEANING }, not: NOT_CLEANED_YET },
+  { ...TRADE, id: "back-first-failing", version: 3, place: "back-first", when: { is: { handled: ["backing-failure"], offered: CLEANING }, not: NOT_CLEANED_YET },
     text: "Before anything else we would look at its back: it may not stand cleaning." },
-  { ...TRADE, id: "back-first-named", version: 1, place: "back-first", when: { is: { has: ["latex-named"], offered: HARMS_LATEX }, not: NOT_CLEANED_YET },
+  { ...TRADE, id: "back-first-named", version: 2, place: "back-first", when: { is: { has: ["latex-named"], offered: HARMS_LATEX }, not: NOT_CLEANED_YET },
     text: `By its label latex holds its back. ${LATEX_WEAKENS}` },
-  { ...TRADE, id: "back-first", version: 2, place: "back-first", when: { is: { has: ["latex-back"], offered: HARMS_LATEX }, not: NOT_CLEANED_YET },
+  { ...TRADE, id: "back-first", version: 3, place: "back-first", when: { is: { has: ["latex-back"], offered: HARMS_LATEX }, not: NOT_CLEANED_YET },
     text: `Latex seems to hold its back. ${LATEX_WEAKENS}` },
 
   { ...TRADE, id: "care-antique", version: 1, place: "care", when: { is: { age: ["antique"] } },
@@ -64,9 +64,9 @@ export const CARE: readonly ParagraphRow[] = [
     text: IF_ANYBODY_CLEANS },
   { ...TRADE, id: "care-flood-seen", version: 1, place: "care", when: { is: { has: ["flood-seen"], offered: CLEANING } },
     text: OPEN_UNTIL_TESTED },
-  { ...TRADE, id: "care-dye", version: 1, place: "care", when: { is: { mechanisms: ["dye-bleed"], offered: CLEANING } },
+  { ...TRADE, id: "care-dye", version: 2, place: "care", when: { is: { handled: ["dye-bleed"], offered: CLEANING } },
     text: OPEN_UNTIL_TESTED },
-  { ...TRADE, id: "care-shrunk", version: 1, place: "care", when: { is: { mechanisms: ["shrinkage"], offered: WASHING } },
+  { ...TRADE, id: "care-shrunk", version: 2, place: "care", when: { is: { handled: ["shrinkage"], offered: WASHING } },
     text: OPEN_UNTIL_TESTED },
   { ...TRADE, id: "care-trade-wet", version: 1, place: "care", when: { is: { offered: CLEANING, who: ["trade"], wet: ["wet", "damp"] } },
     text: "How it could be cleaned stays open until it is dry, and then until a test in a hidden corner." },
@@ -113,7 +113,7 @@ export const CARE: readonly ParagraphRow[] = [
   { ...TRADE, id: "care-none", version: 1, place: "care", when: { is: { ruledOut: CLEANING } },
     text: "There is no way of cleaning it that we would put our name to." },
 
-  { ...TRADE, id: "dye-test", version: 1, place: "dye-test", when: { is: { mechanisms: ["dye-bleed"], offered: WASHING } },
+  { ...TRADE, id: "dye-test", version: 2, place: "dye-test", when: { is: { handled: ["dye-bleed"], offered: WASHING } },
     text: "Where a dye has run, that is a dye test of each colour: if any comes off on a damp white cloth, no water goes on the rug." },
 
   { ...WET_LYOCELL, id: "refuse-wet-lyocell", version: 2, place: "refuse", when: { is: { ruledOut: WASHING, leading: ["lyocell"] }, not: { certainty: ["unknown", "open"], who: ["trade"] } },
@@ -144,7 +144,7 @@ export const CARE: readonly ParagraphRow[] = [
     text: "Please do not clean it again at home: that sets more marks than it takes out." },
   { ...TRADE, id: "refuse-home", version: 3, place: "refuse", when: { is: { ruledOut: ["at-home"] }, not: { who: ["trade"], incidents: ["flood"] } },
     text: "Please do not clean it at home: a machine, a hose or a spray is how most harm is done." },
-  { ...TRADE, id: "refuse-home-label", version: 2, place: "refuse", when: { not: { ruledOut: ["at-home"], who: ["trade"], certainty: ["unknown", "open"], treated: TREATED, mechanisms: ["dye-bleed", "bleaching"], wet: ["wet", "damp"], incidents: ["flood"] }, atLeast: LITTLE },
+  { ...TRADE, id: "refuse-home-label", version: 3, place: "refuse", when: { not: { ruledOut: ["at-home"], who: ["trade"], certainty: ["unknown", "open"], treated: TREATED, mechanisms: ["bleaching"], handled: ["dye-bleed", "backing-failure"], wet: ["wet", "damp"], incidents: ["flood"] }, atLeast: LITTLE },
     text: "At home, do only what the maker’s own care label allows, and try it in a corner first." },
 
   { ...TRADE, id: "refuse-home-mark", version: 2, place: "refuse", when: { is: { mechanisms: MARKS }, not: { who: ["trade"], treated: ["mould"], wet: ["wet", "damp"], incidents: ["flood"] } },

@@ -104,6 +104,25 @@ describe("the ways of cleaning that a letter names", () => {
     expect(at(0.33)).toMatch(/Before anything else we would look at its back[^]*nearly dry/u);
     expect(at(0.32)).not.toContain("look at its back");
   });
+  const toldOf = (answers: RugAnswers) => letterOf({ answers, enquiry: { wetNow: "no" } });
+  const SPOTTED: RugAnswers = { labelText: "100% polypropylene", age: "under-2", liquid: "cleaner", since: "longer", treatments: ["vinegar-soda"] };
+  it("come after a look at a back that they say crumbles, by what was told as by a judgement", () => {
+    const { rugs, draft: { text } } = toldOf({ ...SPOTTED, changes: ["crumbles"] });
+    expect(rugs[0]!.assessment.mechanisms.find((m) => m.mechanism === "backing-failure")?.probability).toBeLessThan(0.33);
+    expect(text).toMatch(/You told us of the back that crumbles: the latex[^]*Before anything else we would look at its back[^]*nearly dry/u);
+    expect(text).not.toMatch(/what that comes from we cannot tell|care label allows/u);
+    expect(toldOf({ ...SPOTTED, changes: ["dirty"] }).draft.text).not.toMatch(/look at its back|back that crumbles/u);
+  });
+  it.each<[string, RugAnswers, MechanismId]>([
+    ["ran", { labelText: "100% silk", liquid: "wine", since: "week", changes: ["ran"] }, "dye-bleed"], ["wavy", { labelText: "100% wool", incidents: ["washed-professional"], changes: ["wavy"] }, "shrinkage"],
+  ])("are none yet where they told of it, likely or not: %s", (change, answers, mechanism) => {
+    const { rugs, draft: { text } } = toldOf(answers);
+    expect(rugs[0]!.assessment.mechanisms.find((m) => m.mechanism === mechanism)?.probability).toBeLessThan(0.33);
+    expect(text).toContain("How it could be cleaned stays open until a test in a hidden corner.");
+    expect(text).not.toMatch(/nearly dry|full wash|little water|dry solvent/u);
+    expect(text.includes("a dye test of each colour")).toBe(change === "ran");
+    expect(toldOf({ ...answers, changes: ["dirty"] }).draft.text).toMatch(/nearly dry|full wash|little water|dry solvent/u);
+  });
   it("wait for no later need where a stain should be seen to soon", () => {
     const at = (level: Assessment["urgency"]["level"], id: Assessment["advice"]["action"]) => careOf("no", { advice: action(id), urgency: { level, why: "" } }, "food-fresh");
     for (const level of ["a-week", "two-days"] as const) expect(at(level, "ask-for-more")).toMatch(/^If we clean it, then /);

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { METHODS, METHOD_IDS, type MethodId } from "../../../lib/trade/care";
 import { FIBRE_IDS, type FibreId } from "../../../lib/trade/fibres";
 import type { Finding } from "../../../lib/triage/finding";
-import { forbiddenChance, judgeMethods, verdictByFibre } from "../../../lib/triage/methods";
+import { forbiddenChance, handledAs, judgeMethods, verdictByFibre } from "../../../lib/triage/methods";
 import { readTold } from "../../../lib/triage/told";
 import { bestMethod, meanOf, worseOnceTested } from "../../../lib/triage/worse";
 import { belief, findings, told } from "./told";
@@ -227,5 +227,19 @@ describe("spots that were told", () => {
     const dusting = (answers: Record<string, Finding["value"]>) => judgeMethods(told(answers), belief({ wool: 1 }), () => 0).find((m) => m.method === "dusting");
     expect(dusting({ changes: ["dirty"] })?.verdict).toBe("suitable");
     expect(dusting({ changes: ["spots"] })).toMatchObject({ verdict: "needs-testing-first", why: expect.stringContaining("mould") as string });
+  });
+});
+
+describe("a change that was told", () => {
+  const of = (change: string, method: MethodId, tests: Finding[] = []) => judgeMethods(readTold([...findings({ back: "machine", changes: [change] }), ...tests]), belief({ polyester: 1 }), () => 0.04).find((m) => m.method === method)?.verdict;
+  it("of the back rules out water and solvents, however unlikely a failing back is", () => {
+    for (const method of ["immersion-wash", "wet-hand-clean", "solvent-dry"] as const) expect(of("crumbles", method), method).toBe("ruled-out");
+    expect(of("crumbles", "low-moisture")).toBe("needs-testing-first");
+    expect(of("dirty", "immersion-wash")).toBe("suitable");
+  });
+  it("of a colour that ran asks for a dye test, until every colour has held in one", () => {
+    expect(of("ran", "immersion-wash")).toBe("needs-testing-first");
+    expect(of("ran", "immersion-wash", HELD)).toBe("suitable");
+    expect([["ran"], ["wavy"], ["crumbles"], ["spots"], ["dirty", "none"]].map((changes) => handledAs(told({ changes })))).toEqual([["dye-bleed"], ["shrinkage"], ["backing-failure"], ["mould"], []]);
   });
 });
