@@ -25,7 +25,7 @@ export const IN_SHORT: readonly ParagraphRow[] = [
   { ...OURS, id: "in-short-even", version: 1, place: "in-short", when: { not: { age: ["antique"] }, atLeast: PERHAPS_NOT_WORTH }, text: "Whether rug {number} is worth cleaning is open from here." },
   { ...TRADE, id: "in-short-repair", version: 1, place: "in-short", when: { is: { top: REPAIRS }, not: { age: ["antique"] } }, text: "Rug {number} calls for {repair}, more than for cleaning." },
   { ...TRADE, id: "in-short-treated-first", version: 1, place: "in-short", when: { is: { offered: CLEANING, treated: TREATED }, not: { age: ["antique"] } }, text: "Whether and how rug {number} could be cleaned is a matter for later." },
-  { ...OURS, id: "in-short-cleans", version: 1, place: "in-short", when: { is: { offered: CLEANING }, not: { age: ["antique"] } }, text: "Rug {number} we would clean, within the limits below." },
+  { ...OURS, id: "in-short-cleans", version: 2, place: "in-short", when: { is: { offered: CLEANING }, not: { age: ["antique"], advice: ["advise-claim-or-replacement"] } }, text: "Rug {number} we would clean, within the limits below." },
   { ...OURS, id: "in-short-seen", version: 1, place: "in-short", when: { is: { inspection: ["not-beyond"] } }, text: "Rug {number} was inspected, and is not judged beyond economic repair." },
   { ...OURS, id: "in-short", version: 1, place: "in-short", when: {}, text: "Rug {number} should be seen before anybody decides." },
 ];

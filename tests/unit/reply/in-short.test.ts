@@ -20,3 +20,18 @@ describe("the short answer of each of several rugs", () => {
   ])("of %s offers cleaning only where the letter below does", (mechanism, answers, says) => expect(letter(mechanism, answers)).toContain(says));
   it("offers cleaning where a repair is not likely enough to speak of", () => expect(letter("backing-failure", { changes: ["crumbles"] }, 0.32)).toContain("Rug 2 we would clean"));
 });
+
+describe("the short answer of a rug that no money is to be spent on before it was seen", () => {
+  const second = (advice: "advise-claim-or-replacement" | "quote-with-limits") => {
+    const rug = (mechanism: MechanismId, says: typeof advice) => inputOf({ sketch: { fibres: { wool: 0.9 }, evidence: [{ what: "touch", value: "dry", strength: "told" }], mechanisms: { [mechanism]: 0.8 }, rest: { advice: action(says) } } });
+    const first = rug("dye-bleed", "quote-with-limits");
+    return composeDraft({ ...first, assessments: [...first.assessments, ...rug("soil-only", advice).assessments] }).text;
+  };
+  it("is that it should be seen, and not that we would clean it", () => {
+    const text = second("advise-claim-or-replacement");
+    expect(text).toContain("Rug 2 should be seen before anybody decides.");
+    expect(text).toContain("Please do not spend money on cleaning before someone has seen it");
+    expect(text).not.toContain("Rug 2 we would clean");
+    expect(second("quote-with-limits")).toContain("Rug 2 we would clean, within the limits below.");
+  });
+});
