@@ -2,11 +2,13 @@ import { describe, expect, it } from "vitest";
 import { unexplainedChanges } from "../../../lib/reply/damage-told";
 import { composeDraft } from "../../../lib/reply/draft";
 import { CHANGE_IDS, CHANGES, type ChangeId } from "../../../lib/trade/damage";
+import type { RugAnswers } from "../../../lib/trade/questions";
 import type { MechanismId } from "../../../lib/triage/assessment";
 import { action, inputOf, range, worthless, type Sketch } from "./make";
 import { letterOf } from "./must-say/letter-of";
 
 const SOIL_ONLY = /what you see is soil and nothing worse|of the soil/u;
+const SOIL_ONLY_CAUSE = /what you see is soil and nothing worse/u;
 const letter = (changes: ("none" | ChangeId)[], mechanisms: Partial<Record<MechanismId, number>> = { "soil-only": 0.5 }, sketch: Partial<Sketch> = {}) => composeDraft(inputOf({
   answers: { changes }, sketch: { fibres: { wool: 0.9 }, evidence: [{ what: "touch", value: "dry", strength: "told" }, { what: "changes", value: changes, strength: "told", decibans: 0 }], mechanisms, rest: { improvement: range(20, 30, 60) }, ...sketch },
 })).text;
@@ -58,5 +60,23 @@ describe("a rug that somebody was sick on", () => {
     };
     expect(after(["spill"])).toMatch(/looks and not use/u);
     expect(after(["vomit"])).not.toMatch(/looks and not use|keep it as it is/u);
+  });
+});
+
+describe("moths or beetles that were told of a pile they hardly eat", () => {
+  const of = (answers: RugAnswers) => letterOf({ answers: { labelText: "100% polypropylene", ...answers }, enquiry: { wetNow: "no" } }).draft.text;
+  it("are taken up, and what is seen is not called soil alone", () => {
+    for (const answers of [{ incidents: ["insects"] }, { incidents: ["insects"], changes: ["dirty"] }] as const satisfies readonly RugAnswers[]) {
+      expect(of(answers)).toMatch(/You told us of moths or beetles: please use no insecticide/u);
+      expect(of(answers)).not.toMatch(SOIL_ONLY_CAUSE);
+    }
+    expect(of({ incidents: ["unknown"], changes: ["dirty"] })).toMatch(SOIL_ONLY_CAUSE);
+  });
+  it("are named once, beside bare patches and where they have likely fed on it too", () => {
+    const bare = of({ incidents: ["insects"], changes: ["bare"] });
+    expect(bare).toMatch(/moths or beetles|insects have fed on it/u);
+    const wool = of({ labelText: "100% wool", incidents: ["insects"] });
+    expect(wool).toMatch(/insects have fed on it/u);
+    for (const text of [bare, wool]) expect(text).not.toMatch(/You told us of moths or beetles/u);
   });
 });
