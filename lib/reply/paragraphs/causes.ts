@@ -26,9 +26,10 @@ const URINE_CHANGED = "It is {chance} that urine has changed the dye or the fibr
 export const CAUTION_WORDS = {
   flood: "Flood and waste water can make you ill. Please let nobody touch the rug, not even to blot it, and ask a flood-damage firm to see to the room first.",
   mould: "Mould can harm your health: please do not touch, brush or vacuum it, and keep everybody out of the room, children and anyone with weak lungs above all.",
-  insects: "Please use no insecticide. Keep the rug dry and apart from other wool, in a closed bag, and have a pest control firm look at the room; we see to the holes afterwards.",
+  /** Who mends the holes is left open: it may be no work of ours. */
+  insects: "Please use no insecticide. Keep the rug dry and apart from other wool, in a closed bag, and have a pest control firm look at the room; the holes come after that.",
   /** Nobody puts a rug into a bag that may be wet, or that nobody is to handle: that comes later. */
-  insectsLater: "Please use no insecticide. Once it is dry and may be handled, keep it apart from other wool, in a closed bag; a pest control firm sees to the room, and we see to the holes afterwards.",
+  insectsLater: "Please use no insecticide. Once it is dry and may be handled, keep it apart from other wool, in a closed bag; a pest control firm sees to the room, and the holes come after that.",
 } as const;
 
 /** It may be wet, or nobody is to handle it: it goes into no closed bag before. */
@@ -44,9 +45,9 @@ export const CAUSES: readonly ParagraphRow[] = [
     text: "Furry or black spots may be mould, which can harm your health: please do not touch, brush or vacuum them, and keep everybody out of the room, children and anyone with weak lungs above all." },
   { ...TRADE, id: "cause-mould-unseen", version: 2, place: "safety", when: { is: { mechanisms: ["mould"] }, not: { changes: ["spots"] } }, about: "mould",
     text: `It is {chance} that mould grows in it. ${CAUTION_WORDS.mould}` },
-  { ...TRADE, id: "cause-insects-later", version: 2, place: "safety", when: { is: { mechanisms: ["insects"], has: NO_BAG_YET } }, about: "insects",
+  { ...TRADE, id: "cause-insects-later", version: 3, place: "safety", when: { is: { mechanisms: ["insects"], has: NO_BAG_YET } }, about: "insects",
     text: `It is {chance} that insects have fed on it. ${CAUTION_WORDS.insectsLater}` },
-  { ...TRADE, id: "cause-insects", version: 3, place: "safety", when: { is: { mechanisms: ["insects"] }, not: { has: NO_BAG_YET } }, about: "insects",
+  { ...TRADE, id: "cause-insects", version: 4, place: "safety", when: { is: { mechanisms: ["insects"] }, not: { has: NO_BAG_YET } }, about: "insects",
     text: `It is {chance} that insects have fed on it. ${CAUTION_WORDS.insects}` },
   { ...TRADE, id: "cause-bleaching", version: 1, place: "cause", when: { is: { mechanisms: ["bleaching"] } }, about: "bleaching",
     text: "It is {chance} that something put on it took the colour out. Lost colour rarely comes back, whatever is done." },

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { composeDraft } from "../../../lib/reply/draft";
 import { composeFollowing } from "../../../lib/reply/following";
 import type { DraftInput } from "../../../lib/reply/pieces";
-import { FIRST_AID_SAID, inputOf } from "./make";
+import { action, FIRST_AID_SAID, inputOf } from "./make";
 
 const EATEN = { fibres: { wool: 0.9 }, mechanisms: { insects: 0.9 } } as const;
 const WET_ASKED = { id: "wetNow", kind: "question", ask: "Is any part of the rug wet right now?", why: "" } as const;
@@ -46,5 +46,14 @@ describe("a rug that insects have fed on", () => {
     expect(text).toMatch(/Flood and waste water can make you ill/);
     expect(text).toMatch(/that the spots are mould/);
     expect(text).toContain(LATER);
+  });
+});
+
+describe("what is said of the holes", () => {
+  it.each([["not-our-work", "no"], ["not-our-work", "damp"], ["quote-with-limits", "no"]] as const)("promises no work of ours: %s, wet %s", (id, wetNow) => {
+    const text = letter(eaten({ sketch: { ...EATEN, rest: { improvement: null, advice: action(id) } }, enquiry: { wetNow } }));
+    expect(text).toMatch(/the holes come after that/u);
+    expect(text).not.toMatch(/\bwe see to\b/u);
+    expect(text.includes("This is not work that we take on")).toBe(id === "not-our-work");
   });
 });
