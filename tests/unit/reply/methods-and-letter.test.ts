@@ -123,6 +123,15 @@ describe("the ways of cleaning that a letter names", () => {
     expect(text.includes("a dye test of each colour")).toBe(change === "ran");
     expect(toldOf({ ...answers, changes: ["dirty"] }).draft.text).toMatch(/nearly dry|full wash|little water|dry solvent/u);
   });
+  it("leave what may be done at home unsaid beside first aid, which puts nothing on it", () => {
+    const home = (wetNow: EnquiryAnswers["wetNow"], since: RugAnswers["since"]) => letterOf({ answers: { labelText: "100% polypropylene", liquid: "coffee-tea", since }, enquiry: wetNow === undefined ? {} : { wetNow } }).draft.text;
+    const AT_HOME = "do only what the maker’s own care label allows";
+    for (const wetNow of ["wet", "unsure", undefined] as const) {
+      expect(home(wetNow, "hour")).toContain("Put nothing on it");
+      expect(home(wetNow, "hour")).not.toContain(AT_HOME);
+    }
+    expect(home("no", "week")).toContain(AT_HOME);
+  });
   it("wait for no later need where a stain should be seen to soon", () => {
     const at = (level: Assessment["urgency"]["level"], id: Assessment["advice"]["action"]) => careOf("no", { advice: action(id), urgency: { level, why: "" } }, "food-fresh");
     for (const level of ["a-week", "two-days"] as const) expect(at(level, "ask-for-more")).toMatch(/^If we clean it, then /);
