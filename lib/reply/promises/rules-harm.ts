@@ -50,6 +50,8 @@ export const HARM: Rule = {
     p("^(?=.*\\b(?:bleach|chlorine|hypochlorite)\\b).*\\b(?:ammonia|vinegar|acid|toilet cleaner|limescale remover|descaler|acetone|surgical spirit|lemon juice)\\b", { also: ["warned", "undecided", "disowned"], except: ["hedged", "softened", "ours"] }),
     p("\\b(?:AGENT|cleaners|products)\\b.*\\b(?:brings? (?:the \\w+|it|them) (?:back|up)|(?:is|are) what (?:takes?|lifts?|cleans?|whitens?|shifts?))\\b"),
     p("(?<!\\bnot )\\blet (?:it|them|(?:the )?AGENT(?: and AGENT)?) (?:do (?:the|its|their) )?work\\b", { except: ["negated"] }),
+    // Mould that is touched: it is spread in the room, where people breathe it in (EPA, mould in the home, from memory)
+    p("(?:^|, |\\band |\\bthen |: |\\bor )LEADIN(?:blot|dab|wipe|brush|press|pat|vacuum|hoover|sweep|shake|scrape|touch|lift|rub|pick)(?: (?:off|up|out|away|at))? (?:(?:the|any|all|those|these|that|your|spots?|patch(?:es)?|bits|black|furry|dry|loose|of) )*(?:mould|mold|mildew|spores)\\b", { also: ["ours"] }),
     // A gas made light of, and help put off
     own("\\b(?:gas|fumes|chlorine)\\b.{0,40}\\b(?:is|are|will|does|do|can) not (?:\\w+ ){0,2}(?:danger\\w*|harm\\w*|poison\\w*|toxic|hurt)\\b"),
     own("\\b(?:no (?:need|reason|cause)|need not|nobody (?:needs|has)|not (?:need|have))(?: \\w+)? (?:leave (?:the|that) (?:room|house)|keep out|go out(?:side)?|air the room|open (?:the|a) windows?|(?:ring|call) (?:999|112|911|any(?:body|one)|for help|an ambulance))\\b"),

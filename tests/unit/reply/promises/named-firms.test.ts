@@ -23,6 +23,11 @@ describe("a firm that is named", () => {
     "Ferrant scrubbed too hard.",
     "Brightmoor brushed it far too hard.",
     "Halloway cut it too small.",
+    "It was not rinsed long enough by Brightmoor.",
+    "It was dried too slowly by the cleaners at Halloway Carpets.",
+    "The pile was not thoroughly rinsed by Ferrant.",
+    "It was not properly dried by your cleaner.",
+    "It was badly stored by Ferrant.",
   ])("is blamed: %s", (sentence) => expect(broken(sentence)).toContain("blame"));
 
   it.each([
@@ -38,6 +43,13 @@ describe("a firm that is named", () => {
     "Whether it was soaked by Ferrant we cannot say.",
     "It was inspected by Mira Quill on Monday.",
     "The back was soaked by rain.",
+    "It was not rinsed long enough by us.",
+    "It may not have been rinsed long enough by Ferrant.",
+    "You told us that it was dried too slowly by Ferrant.",
+    "It was dried too slowly by half.",
+    "It was dried too fast by sunlight.",
+    "It was not rinsed long enough.",
+    "Whether it was dried too slowly by the cleaners we cannot say.",
     "It was soaked by accident.",
     "The dye was bleached by daylight.",
     "The edge was burnt by embers.",
@@ -74,4 +86,13 @@ describe("somebody of a trade", () => {
   it.each([
     "The fitters may have cut it too short.", "You told us that the fitters cut it too short.", "Did the fitters cut it too short?", "The fringe was cut too short before we saw it.", "Fringes cut too short cannot be knotted again.", "Whether the cleaner scrubbed too hard we cannot say.",
   ])("is not: %s", (sentence) => expect(broken(sentence)).not.toContain("blame"));
+});
+
+describe("mould", () => {
+  it.each([
+    "You may blot the spots of mould with a dry cloth.", "Please brush off the mould.", "Just wipe any black mould away.",
+  ])("is not to be touched: %s", (sentence) => expect(broken(sentence)).toContain("harm"));
+  it.each([
+    "Please do not touch the mould.", "We lift the mould with a filtered vacuum.", "A firm equipped to treat mould has to see it first.", "It may be mould, which can harm your health.", "Please blot the wine with a dry white cloth.",
+  ])("is what else may be said of: %s", (sentence) => expect(broken(sentence)).not.toContain("harm"));
 });
