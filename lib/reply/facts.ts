@@ -230,8 +230,7 @@ export function factsOf(input: FactsInput): Facts {
       offered: cleaning(a).filter((m) => m.verdict !== "ruled-out").map((m) => m.method),
       ruledOut: a.methods.filter((m) => m.verdict === "ruled-out").map((m) => m.method),
       incidents: answers.incidents ?? [], changes: answers.changes ?? [], matters: answers.matters ?? [], age: one(answers.age),
-      life: a.lifeYears ? [lifeTold(a.lifeYears)] : [],
-      has: given(input), rugs: [rugs > 1 ? "several" : "one"],
+      life: a.lifeYears ? [lifeTold(a.lifeYears)] : [], has: given(input), rugs: [rugs > 1 ? "several" : "one"],
     },
     numbers: Object.fromEntries(Object.entries(numbers).filter(([, v]) => typeof v === "number")) as Facts["numbers"],
   };
