@@ -1,10 +1,7 @@
-import { existsSync } from "node:fs";
 import { defineConfig, devices } from "@playwright/test";
+import { browserLaunch } from "./lib/commands/browser";
 import type { Options } from "./tests/browser/fixtures";
 
-const DEBIANS = "/usr/bin/chromium";
-const executablePath = process.env.CHROMIUM_PATH ?? (existsSync(DEBIANS) ? DEBIANS : undefined);
-const isRoot = process.getuid?.() === 0;
 /** The main way through the program, run on both databases by changing only DATABASE_URL. */
 const MAIN_WAY = /a homeowner asks, the workshop answers/;
 
@@ -23,10 +20,7 @@ export default defineConfig<Options, Options>({
     screenshot: "only-on-failure",
     // Recording every page takes an eighth of the time; `npx playwright test --trace on` does where one fails.
     trace: "off",
-    launchOptions: {
-      ...(executablePath ? { executablePath } : {}),
-      args: [...(isRoot ? ["--no-sandbox"] : []), "--disable-background-networking", "--disable-component-update", "--disable-sync"],
-    },
+    launchOptions: browserLaunch(),
   },
   projects: [
     { name: "sqlite", use: { database: "sqlite" } },

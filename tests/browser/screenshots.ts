@@ -1,17 +1,16 @@
 import { spawn } from "node:child_process";
 import { once } from "node:events";
-import { existsSync } from "node:fs";
 import { mkdir, readdir, readFile } from "node:fs/promises";
 import path from "node:path";
 import { chromium, type Browser, type BrowserContextOptions, type Page } from "@playwright/test";
 import { simpleParser } from "mailparser";
+import { browserLaunch } from "../../lib/commands/browser";
 import { CommandError, runCommand, step } from "../../lib/commands/command";
 import type { DemoPerson } from "../../prisma/demo/seed";
 
 const OUT = path.resolve("tests/browser/screenshots");
 const PORT = process.env.PORT ?? "3000";
 const BASE = `http://127.0.0.1:${PORT}`;
-const DEBIANS = "/usr/bin/chromium";
 const POLL_MS = 250;
 const GIVE_UP_MS = 10 * 60_000;
 const PHONE: BrowserContextOptions = { viewport: { width: 390, height: 844 }, deviceScaleFactor: 2, isMobile: true, hasTouch: true };
@@ -95,10 +94,7 @@ async function main(): Promise<void> {
     const people = JSON.parse(await readFile("demo-data/access.json", "utf8")) as DemoPerson[];
     const owner = people.find((p) => p.role === "owner");
     if (!owner) throw new Error("Expected an owner among the people of the demo but found none");
-    const isRoot = process.getuid?.() === 0;
-    const browser = await chromium.launch({
-      ...(existsSync(DEBIANS) ? { executablePath: DEBIANS } : {}), args: ["--disable-background-networking", ...(isRoot ? ["--no-sandbox"] : [])],
-    });
+    const browser = await chromium.launch(browserLaunch());
     await step("Taking pictures", () => shootAll(browser, owner));
     await browser.close();
   } finally {
