@@ -21,10 +21,18 @@ function watch(context: BrowserContext, errors: string[]): void {
   context.on("weberror", (error) => errors.push(String(error.error())));
 }
 
+/** `frontDoor` is a built server that tests share which only come to its door: they ask nothing of what stands on the desk, nor of its people. */
+interface Shared { frontDoor: Desk }
+
 /** `desk` is a built server of its own, begun from nothing for each test. A console error in any page fails the test. */
-export const test = base.extend<Fixtures & { desk: Desk } & Pick<Options, "expectedErrors">, Pick<Options, "database">>({
+export const test = base.extend<Fixtures & { desk: Desk } & Pick<Options, "expectedErrors">, Shared & Pick<Options, "database">>({
   database: ["sqlite", { option: true, scope: "worker" }],
   expectedErrors: [null, { option: true }],
+  frontDoor: [async ({ database }, provide) => {
+    const desk = await startDesk(database);
+    await provide(desk);
+    await desk.stop();
+  }, { scope: "worker", timeout: 120_000 }],
   desk: [async ({ database, context }, provide) => {
     const desk = await startDesk(database);
     await provide(desk);

@@ -5,6 +5,7 @@ import { cp, mkdtemp, rm } from "node:fs/promises";
 import net from "node:net";
 import os from "node:os";
 import path from "node:path";
+import Database from "better-sqlite3";
 import { simpleParser, type ParsedMail } from "mailparser";
 import { SMTPServer } from "smtp-server";
 import { POSTGRES_SERVER, postgresql, type Kind } from "../scratch";
@@ -134,27 +135,33 @@ interface MadeReady { folder: string; invitation: string }
 const DATABASE_FILE = "plainpile.db";
 const fileIn = (folder: string) => `file:${path.join(folder, DATABASE_FILE)}`;
 
-async function makeReady(): Promise<MadeReady> {
+/** Where `global-setup` tells the workers what it made ready. */
+const READY = "PLAINPILE_MADE_READY";
+
+/** Makes it ready, once for all tests; what throws it away again. */
+export async function makeReady(): Promise<() => void> {
   const folder = await mkdtemp(path.join(os.tmpdir(), "plainpile-ready-"));
-  process.once("exit", () => rmSync(folder, { recursive: true, force: true }));
   const port = await freePort();
   const server = await serving(NPM_START, surroundings(fileIn(folder), folder, port, { SMTP_URL: "" }), `http://${HOST}:${port}`);
   await server.end();
-  return { folder, invitation: invitationIn(server.log()) };
+  process.env[READY] = JSON.stringify({ folder, invitation: invitationIn(server.log()) } satisfies MadeReady);
+  return () => rmSync(folder, { recursive: true, force: true });
 }
-/** The owner's link opens for ten minutes only (`INVITATION_MS` in lib/staff/invitations.ts): for half of them a copy may be begun with it, and the other half is the test's. */
-const COPIED_FOR_MS = 5 * 60_000;
-let ready: { readonly at: number; readonly made: Promise<MadeReady> } | undefined;
-function readyNow(): Promise<MadeReady> {
-  if (ready === undefined || Date.now() - ready.at > COPIED_FOR_MS) ready = { at: Date.now(), made: makeReady() };
-  return ready.made;
+
+/** The owner's link opens for ten minutes only (`INVITATION_MS` in lib/staff/invitations.ts): in a copy they begin anew. */
+function renewLink(file: string): void {
+  const database = new Database(file);
+  const { changes } = database.prepare("UPDATE Invitation SET expiresAt = strftime('%Y-%m-%dT%H:%M:%fZ', 'now', '+10 minutes') WHERE usedAt IS NULL").run();
+  database.close();
+  if (changes !== 1) throw new Error(`Expected the link of the owner alone, found ${changes}`);
 }
 
 /** A copy of what was made ready once, served as `npm start` serves it: making it ready takes longer than serving. */
 async function startCopy(port: number, env: Record<string, string>) {
-  const { folder, invitation } = await readyNow();
+  const { folder, invitation } = JSON.parse(process.env[READY] ?? "") as MadeReady;
   const dataDir = await mkdtemp(path.join(os.tmpdir(), "plainpile-desk-"));
   await cp(folder, dataDir, { recursive: true });
+  renewLink(path.join(dataDir, DATABASE_FILE));
   const databaseUrl = fileIn(dataDir);
   const server = await serving(NEXT_START(port), surroundings(databaseUrl, dataDir, port, env), `http://${HOST}:${port}`);
   return { server, databaseUrl, dataDir, invitation, drop: () => rm(dataDir, { recursive: true, force: true }) };

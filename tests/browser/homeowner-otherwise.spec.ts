@@ -11,7 +11,7 @@ async function tabTo(page: Page, control: Locator): Promise<void> {
   await expect(control).toBeFocused();
 }
 
-test("a homeowner without a mouse comes from the front page to a sent enquiry by keyboard only", async ({ desk, person }) => {
+test("a homeowner without a mouse comes from the front page to a sent enquiry by keyboard only", async ({ frontDoor: desk, person }) => {
   const page = await person();
   const press = async (control: Locator, key = "Enter") => {
     await tabTo(page, control);
@@ -44,7 +44,7 @@ test("a homeowner without a mouse comes from the front page to a sent enquiry by
   await expect(page.getByRole("heading", { level: 1 })).toHaveText("It is with us");
 });
 
-test("a homeowner whose label gives the size finds it on the page that asks for it, says where it comes from, and may change it", async ({ desk, person }, info) => {
+test("a homeowner whose label gives the size finds it on the page that asks for it, says where it comes from, and may change it", async ({ frontDoor: desk, person }, info) => {
   const phone = await person(PHONE);
   await begin(phone, desk);
   await phone.goto(`${desk.url}/ask/size`);
@@ -66,7 +66,7 @@ test("a homeowner whose label gives the size finds it on the page that asks for 
   await expect(phone.getByText("The label says")).toHaveCount(0);
 });
 
-test("a homeowner whose browser runs no script is told about mistakes and can send", async ({ desk, person }) => {
+test("a homeowner whose browser runs no script is told about mistakes and can send", async ({ frontDoor: desk, person }) => {
   const phone = await person({ ...PHONE, javaScriptEnabled: false });
   await begin(phone, desk);
   await expect(phone.getByText(/^Sending photos needs JavaScript/)).toBeVisible();
@@ -82,7 +82,7 @@ test("a homeowner whose browser runs no script is told about mistakes and can se
   await expect(phone).toHaveURL(`${desk.url}/your-enquiry`);
 });
 
-test("nothing runs over the edge of a small phone", async ({ desk, person }) => {
+test("nothing runs over the edge of a small phone", async ({ frontDoor: desk, person }) => {
   const phone = await person({ ...PHONE, viewport: { width: 320, height: 640 }, colorScheme: "dark" });
   await begin(phone, desk);
   for (const at of ["", "first-aid", "privacy", "ask/wet-now", "ask/photos", "ask/price", "ask/size", "ask/shine", "ask/happened", "ask/contact", "ask/send"]) {
@@ -91,7 +91,7 @@ test("nothing runs over the edge of a small phone", async ({ desk, person }) => 
   }
 });
 
-test("a homeowner who sees, hears or moves otherwise finds the same pages", async ({ desk, person }) => {
+test("a homeowner who sees, hears or moves otherwise finds the same pages", async ({ frontDoor: desk, person }) => {
   const phone = await person(PHONE);
   await begin(phone, desk);
   const inBothLights = async () => {

@@ -12,7 +12,7 @@ test.use({ expectedErrors: /415 \(Unsupported Media Type\)|429 \(Too Many Reques
 const TAKEN = 'img[src^="/photos/"]';
 const lettersTo = (desk: Desk, address: string) => desk.mails.filter((m) => m.to.includes(address));
 
-test("a homeowner who mistypes is told what to mend and loses nothing", async ({ desk, person }, info) => {
+test("a homeowner who mistypes is told what to mend and loses nothing", async ({ frontDoor: desk, person }, info) => {
   const phone = await person(PHONE);
   await begin(phone, desk);
   const flat = await sharp({ create: { width: 900, height: 700, channels: 3, background: "#7d2e38" } }).jpeg().toBuffer();
@@ -87,7 +87,7 @@ test("a homeowner who mistypes is told what to mend and loses nothing", async ({
   });
 });
 
-test("a homeowner with two rugs sends both, is asked nothing twice, and finds both on one page with one number", async ({ desk, person }, info) => {
+test("a homeowner with two rugs sends both, is asked nothing twice, and finds both on one page with one number", async ({ frontDoor: desk, person }, info) => {
   const phone = await person(PHONE);
   const number = phone.getByText("Your enquiry", { exact: true }).locator("..").getByRole("strong");
   await begin(phone, desk);
@@ -120,7 +120,7 @@ test("a homeowner with two rugs sends both, is asked nothing twice, and finds bo
   await expect.poll(() => lettersTo(desk, "marlis@mail.example").map(({ mail }) => mail.subject)).toEqual([`We have your enquiry ${first}`, `We have your enquiry ${first}`]);
 });
 
-test("a homeowner who does not know says so on every page and can still send", async ({ desk, person }) => {
+test("a homeowner who does not know says so on every page and can still send", async ({ frontDoor: desk, person }) => {
   const phone = await person(PHONE);
   const unsure = async (step: string) => {
     await expect(phone).toHaveURL(`${desk.url}/ask/${step}`);

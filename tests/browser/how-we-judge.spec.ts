@@ -2,7 +2,7 @@ import { expectAccessible } from "./axe";
 import { expect, test } from "./fixtures";
 import { PHONE } from "./people";
 
-test("a homeowner whose browser runs no script reads how rugs are judged, and finds each number with how it is known", async ({ desk, person }) => {
+test("a homeowner whose browser runs no script reads how rugs are judged, and finds each number with how it is known", async ({ frontDoor: desk, person }) => {
   const phone = await person({ ...PHONE, javaScriptEnabled: false });
   await phone.goto(desk.url);
   await phone.getByRole("link", { name: "How we judge" }).click();
@@ -21,7 +21,7 @@ const CHAPTERS = ["fibre", "labels", "tests", "happened", "cleaning", "life", "m
 /** A page for a telephone on a slow line. */
 const MOST_KIB = 500;
 
-test("a homeowner on a slow line reads chapter by chapter, and misses no table", async ({ desk, page }) => {
+test("a homeowner on a slow line reads chapter by chapter, and misses no table", async ({ frontDoor: desk, page }) => {
   await page.goto(`${desk.url}/how-we-judge`);
   const named = await page.locator("details li a").evaluateAll((all) => all.map((a) => new URL((a as HTMLAnchorElement).href).hash));
   const found: string[] = [];
@@ -35,7 +35,7 @@ test("a homeowner on a slow line reads chapter by chapter, and misses no table",
   expect([...found].sort()).toEqual([...named].sort());
 });
 
-test("how rugs are judged breaks no rule of WCAG 2.2 that a program can check, with every table open, and stays on a small screen", async ({ desk, person }) => {
+test("how rugs are judged breaks no rule of WCAG 2.2 that a program can check, with every table open, and stays on a small screen", async ({ frontDoor: desk, person }) => {
   const phone = await person({ ...PHONE, viewport: { width: 320, height: 640 } });
   await phone.emulateMedia({ colorScheme: "dark", reducedMotion: "reduce" });
   for (const chapter of ["", ...CHAPTERS.map((c) => `/${c}`)]) {

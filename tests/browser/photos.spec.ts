@@ -14,7 +14,7 @@ const idsOn = (page: Page) => page.locator(TAKEN).evaluateAll((all) => all.map((
 const fileOf = async (page: Page, url: string) => Buffer.from(await (await page.request.get(url)).body());
 const shown = (page: Page, name: string) => page.screenshot({ path: path.resolve("test-results/looked-at", `${name}.png`), fullPage: true });
 
-test("a homeowner hears that a photo is too dark while it is still being sent", async ({ desk, person }) => {
+test("a homeowner hears that a photo is too dark while it is still being sent", async ({ frontDoor: desk, person }) => {
   const phone = await person(PHONE);
   await begin(phone, desk);
   let letGo = () => {};
@@ -32,7 +32,7 @@ test("a homeowner hears that a photo is too dark while it is still being sent", 
   await expect(phone.getByText("Kept. This photo is rather dark.")).toBeVisible();
 });
 
-test("a homeowner who would leave the page while a photo is on its way is asked first, and afterwards is not", async ({ desk, person }) => {
+test("a homeowner who would leave the page while a photo is on its way is asked first, and afterwards is not", async ({ frontDoor: desk, person }) => {
   const phone = await person(PHONE);
   await begin(phone, desk);
   await phone.getByRole("heading", { level: 1 }).click(); // browsers ask only those who have touched the page
@@ -52,7 +52,7 @@ test("a homeowner who would leave the page while a photo is on its way is asked 
   expect(asked).toEqual(["beforeunload"]);
 });
 
-test("a homeowner who thinks better of a photo leaves it out while it is sent, or takes it away afterwards", async ({ desk, person }) => {
+test("a homeowner who thinks better of a photo leaves it out while it is sent, or takes it away afterwards", async ({ frontDoor: desk, person }) => {
   const phone = await person(PHONE);
   await begin(phone, desk);
   const photo = { name: "rug.jpg", mimeType: "image/jpeg", buffer: await drawRug({ ...RUG, kind: "whole" }, 1000, 750) };
@@ -70,7 +70,7 @@ test("a homeowner who thinks better of a photo leaves it out while it is sent, o
   await expect(phone.locator(TAKEN)).toHaveCount(0);
 });
 
-test("a homeowner who sent a photo twice and takes the first away no longer hears that the other is there already", async ({ desk, person }) => {
+test("a homeowner who sent a photo twice and takes the first away no longer hears that the other is there already", async ({ frontDoor: desk, person }) => {
   const phone = await person(PHONE);
   await begin(phone, desk);
   const photo = { name: "rug.jpg", mimeType: "image/jpeg", buffer: await drawRug({ ...RUG, kind: "whole" }, 1000, 750) };
@@ -87,7 +87,7 @@ test("a homeowner who sent a photo twice and takes the first away no longer hear
 
 test.describe("on a bad line", () => {
   test.use({ expectedErrors: /net::ERR_/ });
-  test("a homeowner who cannot take a photo away reads that it is still there, and takes it away a moment later", async ({ desk, person }) => {
+  test("a homeowner who cannot take a photo away reads that it is still there, and takes it away a moment later", async ({ frontDoor: desk, person }) => {
     const phone = await person(PHONE);
     await begin(phone, desk);
     await phone.locator("#gallery-whole").setInputFiles({ name: "rug.jpg", mimeType: "image/jpeg", buffer: await drawRug({ ...RUG, kind: "whole" }, 1000, 750) });
@@ -104,7 +104,7 @@ test.describe("on a bad line", () => {
     await expect(phone.locator(TAKEN)).toHaveCount(0);
     await expect(why).toHaveCount(0);
   });
-  test("a homeowner sends twelve photos over a slow line that breaks, and each arrives once and in order", async ({ desk, person }) => {
+  test("a homeowner sends twelve photos over a slow line that breaks, and each arrives once and in order", async ({ frontDoor: desk, person }) => {
     const line = await badLine(Number(new URL(desk.url).port), ["pass", "cut", "pass", "lose-answer", "pass"]);
     const phone = await person(PHONE);
     await begin(phone, { ...desk, url: `http://127.0.0.1:${line.port}` });
