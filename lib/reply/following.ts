@@ -1,6 +1,5 @@
 import { gasIn } from "../words/first-aid";
 import { withAnswerPlace } from "./answer-place";
-import { isSaidDry, isWetUnknown } from "./asks";
 import { isTold, type Told } from "./changes";
 import { inToneThatFits, partedBy, shortEnough, type ComposedDraft } from "./draft";
 import { treatedIn, type Came, type Moved, type RugForDraft } from "./facts";
@@ -132,8 +131,7 @@ export function composeFollowing(input: DraftInput, { told, came: since }: Since
   const [isNew, isNews] = [newBeside(said, readsToday), newBeside(told, readsToday)];
   const isRug = (is: (rug: RugForDraft) => boolean) => (rug: number | null) => { const of = input.assessments[rug ?? -1]; return of !== undefined && is(of); };
   const isFeared = (what: Treated) => isRug((rug) => {
-    const { assessment: a } = rug;
-    return heldBackBy(rug) !== null || a.firstAid !== null || (isWetUnknown(a) && !isSaidDry(rug)) || treatedIn(rug).includes(what);
+    return heldBackBy(rug) !== null || rug.assessment.firstAid !== null || treatedIn(rug).includes(what);
   });
   const isFlooded = isRug((rug) => heldBackBy(rug) === "flood");
   const moved = movedSince(unmoved, said, {
