@@ -41,6 +41,8 @@ interface NewOf {
   readonly isNews: (piece: Piece) => boolean;
   /** Whether it answers what they have asked since: asked again, an answer stands again. */
   readonly isAnswer: (piece: Piece) => boolean;
+  /** Had they asked nothing since, these would be called for: what only answers a question is no more than we could say before. */
+  readonly unasked: readonly Piece[];
 }
 
 type AllMoved = ReturnType<typeof movedSince>;
@@ -52,15 +54,16 @@ const leansOn = (leaning: Piece, p: Piece): boolean => (leaning.rug === null || 
 const withLimits = (pieces: readonly Piece[], changed: readonly Piece[]): Piece[] => pieces.filter((p) => changed.includes(p) || changed.some((c) => leansOn(c, p)));
 
 /** Which pieces stand in a letter to somebody who was told all the others. */
-function standingOf(pieces: readonly Piece[], { isNew, isNews, isAnswer }: NewOf, moved: AllMoved): Piece[] {
+function standingOf(pieces: readonly Piece[], { isNew, isNews, isAnswer, unasked }: NewOf, moved: AllMoved): Piece[] {
   const changed = withLimits(pieces, pieces.filter((p) => ((isNew(p) && !isYearsUntold(p)) || isReplaced(p, moved) || isAnswer(p)) && !ALWAYS.includes(p.place.id) && !p.place.follows));
   const isChanged = (rug: number | null, places: readonly PlaceId[]) => changed.some((p) => p.rug === rug && places.includes(p.place.id));
   const isThere = (p: Piece): boolean => ALWAYS.includes(p.place.id) || changed.includes(p) || BREATHS.some(({ of, limits }) => limits.includes(p.place.id) && isChanged(p.rug, of));
   const there = pieces.filter(isThere);
   const stands = (p: Piece): boolean => there.includes(p) || there.some((l) => leansOn(l, p));
   const isOfRug = (p: Piece) => p.place.of === "rug" && p.place.id !== "heading" && !p.place.ahead;
+  const isMore = (p: Piece): boolean => isOfRug(p) && !NO_ANSWER.includes(p.place.id) && !tellsNothingYet(p) && isNews(p);
   return pieces.filter((p) => {
-    if (p.place.id === "since") return moved.length > 0 || (changed.some((c) => isOfRug(c) && !NO_ANSWER.includes(c.place.id) && !tellsNothingYet(c) && isNews(c)) && pieces.some((o) => isJudged(o) && stands(o)));
+    if (p.place.id === "since") return moved.length > 0 || (changed.some(isMore) && unasked.some(isMore) && pieces.some((o) => isJudged(o) && stands(o)));
     if (p.place.id === "heading") return pieces.some((o) => o.rug === p.rug && isOfRug(o) && stands(o));
     return stands(p);
   });
@@ -100,6 +103,9 @@ function toldAid({ paragraphs }: Told, { assessments, workshop }: DraftInput): b
 const haveWritten = ({ message, words = [], byOthers = false }: Came): boolean => message || words.length > 0 || byOthers;
 /** They sent something, which a person may want to answer where it is all told once more. */
 const haveSent = (came: Came): boolean => haveWritten(came) || came.answers || came.photos > 0;
+/** As if they had not written these words. */
+const without = (words: readonly string[], input: DraftInput): DraftInput =>
+  ({ ...input, assessments: input.assessments.map((rug) => ({ ...rug, messages: (rug.messages ?? []).filter((text) => !words.includes(text)) })) });
 /** These speak of a change, and a letter that is whole changes nothing: it is read by itself. */
 const OF_CHANGES: readonly PlaceId[] = ["since"];
 
@@ -145,8 +151,10 @@ export function composeFollowing(input: DraftInput, { told, came: since }: Since
   const inspected = unmoved.find((p) => p.place.id === "worth" && p.rug !== null && input.assessments[p.rug]?.inspection && isNews(p))?.rug ?? undefined;
   const { subject, pieces: all, ...leads } = piecesOf(input, { ...came, ...(inspected === undefined ? {} : { inspected }), moved: { changed: of("changed"), gone: of("gone"), goneOf, waits: of("waits") } });
   const pieces = all.filter(isFitting).map((p) => (isReplaced(p, moved) ? { ...p, spare: null } : p));
-  const isAsked = answersIn(since.words ?? []);
-  const calledFor = standingOf(pieces, { isNew, isNews, isAnswer: ({ used }) => isAsked(used) }, moved);
+  const words = since.words ?? [];
+  const isAsked = answersIn(words);
+  const unasked = words.length > 0 ? piecesOf(without(words, input), came).pieces.filter(isFitting) : pieces;
+  const calledFor = standingOf(pieces, { isNew, isNews, isAnswer: ({ used }) => isAsked(used), unasked }, moved);
   const standing = shortEnough(calledFor.filter((p) => besideCost(p, calledFor, readsToday) !== null), input.assessments.length, leads);
   const laid = saidOnce(joined(pieces, standing).flatMap((p) => besideCost(p, standing, readsToday) ?? []), leads);
   return { subject, text: blocks(haveWritten(since) ? withAnswerPlace(laid.lines) : laid.lines), ...partedBy(pieces, standing, { laid, isNew: (p) => isNew(p) && !isYearsUntold(p) && besideCost(p, calledFor, readsToday) !== null }) };

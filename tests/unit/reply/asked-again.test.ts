@@ -32,6 +32,32 @@ describe("a following letter, where what was answered is asked again", () => {
     expect(asked({})).not.toMatch(/can say more|has changed/);
     expect(asked({ age: "antique" })).not.toContain("only an inspection could");
   });
+  describe("that costs something nobody has told yet", () => {
+    const cost = "What would it cost?";
+    const priced = (clean: Assessment["money"], rest: Partial<Assessment> = {}) => worthless({ beyondRepair: 0.2, money: clean, improvement: range(40, 60, 80), advice: action("routine-clean"), ...rest }, "food-old");
+    const [open, estimated] = [priced(null), priced({ currency: "GBP", clean: range(100, 150, 200), cutDown: null, replace: null, valueToday: null })];
+    const writing = (input: DraftInput, ...messages: string[]) => ({ ...input, assessments: input.assessments.map((rug) => ({ ...rug, messages })) });
+    const asksIt = (before: DraftInput, after: DraftInput, ...words: string[]) => following(before, writing(after, ...words), { words });
+    const MORE = /Since our last letter we can say more\./;
+
+    it("says of what it hangs, and neither that we can say more nor later that the price replaces it", () => {
+      const text = asksIt(open, open, cost);
+      expect(text).toMatch(/Thank you for your message\.\n\n[^\n]*\n\nYou ask what it costs: that goes by its size/);
+      expect(text).not.toMatch(MORE);
+      expect(following(writing(open, cost), writing(estimated, cost), { words: [] })).toMatch(/can say more\.[^]*Cleaning would cost about £100 to £200/);
+      expect(following(writing(open, cost), writing(estimated, cost), { words: [] })).not.toMatch(/replaces|no longer holds/);
+    });
+    it("says that we can say more where there is a price by now, asked for or not", () => {
+      for (const words of [[cost], []]) expect(asksIt(open, estimated, ...words)).toMatch(/can say more\.[^]*£100 to £200/);
+    });
+    it("only answers with a price that we could have told before, and says more beside it where something else is new", () => {
+      const cut = (rest: Partial<Assessment> = {}) => priced({ currency: "GBP", clean: range(100, 150, 200), cutDown: null, replace: null, valueToday: null }, { advice: action("leave-alone"), ...rest });
+      expect(composeDraft(cut()).text).not.toContain("£");
+      expect(asksIt(cut(), cut(), cost)).toMatch(/You ask what it costs[^]*£100 to £200/);
+      expect(asksIt(cut(), cut(), cost)).not.toMatch(MORE);
+      expect(asksIt(cut(), cut({ lifeYears: range(4, 8, 16) }), cost)).toMatch(/can say more\.[^]*£100 to £200/);
+    });
+  });
   it.each(["cleaning would bring back too little to be worth its cost.", "cleaning may still cost more than the rug is worth today.", "cleaning would be about £170 to £270.", "cleaning would be about a$150 to a$250, and as it looks we advise against spending that.", "cleaning would be about 150 to 250 €."])("takes for no offer to clean what speaks against it: %s", (sentence) => expect(offersCleaning(sentence)).toBe(false));
   it.each(["cleaning may bring back a third of it.", "cleaning would be best done in spring.", "cleaning should be about £90, so drop it off and it goes in the bath.", "cleaning would be about £150, and we start on monday."])("takes for one what promises work: %s", (sentence) => expect(offersCleaning(sentence)).toBe(true));
   it("says nothing again that was asked before that letter alone", () => {
