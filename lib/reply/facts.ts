@@ -49,7 +49,7 @@ export type TopicId = "fibre" | "outlook" | "worth" | "cause" | "mould" | "insec
 /** What our last letter said that reads otherwise today, and what of it no longer holds with nothing in its place. */
 export interface Moved {
   readonly changed: readonly TopicId[];
-  readonly gone: readonly TopicId[]; /** Of a topic that changed too, of another rug: the rugs, counted from 0, of which it is gone. */ readonly goneOf?: Partial<Record<TopicId, readonly number[]>>;
+  readonly gone: readonly TopicId[]; /** Where it is not gone of every rug: the rugs, counted from 0, of which it is. */ readonly goneOf?: Partial<Record<TopicId, readonly number[]>>;
   /** What it said of a dry rug and nothing is said of before we know whether it is wet. */
   readonly waits: readonly TopicId[];
 }

@@ -2,7 +2,7 @@ import { gasIn } from "../words/first-aid";
 import { withAnswerPlace } from "./answer-place";
 import { isTold, type Told } from "./changes";
 import { inToneThatFits, partedBy, shortEnough, type ComposedDraft } from "./draft";
-import { treatedIn, type Came, type Moved, type RugForDraft } from "./facts";
+import { treatedIn, type Came, type Moved, type RugForDraft, type TopicId } from "./facts";
 import { isAidDue, isGasTold, isHandsOff } from "./happened";
 import { costSaid, isJudged, isSameJudgement, isYearsUntold, movedSince, speaksOf, tellsNothingYet, TOPICS } from "./moved";
 import type { PlaceId } from "./paragraphs/row";
@@ -147,7 +147,8 @@ export function composeFollowing(input: DraftInput, { told, came: since }: Since
     isFeared: (rug, what) => isFeared(what)(rug),
   });
   const of = (how: keyof Moved) => TOPICS.map(({ id }) => id).filter((id) => moved.some((m) => m.how === how && m.topic === id));
-  const goneOf = Object.fromEntries(of("gone").filter((id) => of("changed").includes(id)).map((id) => [id, moved.flatMap((m) => (m.how === "gone" && m.topic === id ? [m.rug] : []))]));
+  const goneFor = (id: TopicId) => moved.flatMap((m) => (m.how === "gone" && m.topic === id ? [m.rug] : []));
+  const goneOf = Object.fromEntries(of("gone").map((id) => [id, goneFor(id)] as const).filter(([, rugs]) => rugs.length < input.assessments.length));
   const inspected = unmoved.find((p) => p.place.id === "worth" && p.rug !== null && input.assessments[p.rug]?.inspection && isNews(p))?.rug ?? undefined;
   const { subject, pieces: all, ...leads } = piecesOf(input, { ...came, ...(inspected === undefined ? {} : { inspected }), moved: { changed: of("changed"), gone: of("gone"), goneOf, waits: of("waits") } });
   const pieces = all.filter(isFitting).map((p) => (isReplaced(p, moved) ? { ...p, spare: null } : p));

@@ -75,6 +75,13 @@ describe("a caution of a letter before", () => {
     for (const [told, now] of [[spotted, feared({ mould: 0.95 }, { changes: ["spots"] })], [spotted, feared({ mould: 0.3 }, { changes: ["spots"] })], [spotted, feared({ mould: 0.5 }, { changes: ["smell"] })], [eaten, feared({ insects: 0.9 }, { incidents: ["insects"] }, { nextQuestions: [WET_ASKED] })]] as const)
       expect(letter(told, now)).not.toMatch(/(replaces|wrote before)[^.]*(mould|insects) in it/);
   });
+  it("is taken back by the number of its rug, where it is not taken back of every rug: of another it may stand", () => {
+    const both = (first: DraftInput, second: DraftInput): DraftInput => ({ ...first, assessments: [...first.assessments, ...second.assessments.map((rug) => ({ ...rug, title: "Red, 100 × 150" }))] });
+    const gone = (before: DraftInput, after: DraftInput) => /What we wrote before about ([^.]*) no longer holds\./.exec(letter(before, after))?.[1];
+    expect(gone(both(spotted, spotted), both(spotted, none))).toBe("mould in it (rug 2)");
+    expect(gone(both(spotted, none), both(none, none))).toBe("mould in it (rug 1)");
+    expect(gone(both(spotted, spotted), both(none, none))).toBe("mould in it");
+  });
   it("is taken back though nobody has said whether it is wet: such a letter offers a wash and a way here, and asks whether it is wet", () => {
     const wetOpen = feared({}, { changes: ["smell"] }, { nextQuestions: [WET_ASKED] });
     const text = letter(spotted, wetOpen);
