@@ -44,8 +44,8 @@ export interface RugForDraft extends PerhapsSeen {
   /** The label was read in a photo too, and says what was typed of it. */
   labelShown?: boolean;
 }
-/** What a letter judges: the fibre, how far it comes back, whether it is worth it, what happened, what is feared to be in it, how it is cleaned, what could be done instead, the years, the price. */
-export type TopicId = "fibre" | "outlook" | "worth" | "cause" | "mould" | "insects" | "care" | "repair" | "life" | "price";
+/** What a letter judges: the fibre, how far it comes back, whether it is worth it, what happened, what is feared to be in it, how soon it is seen to, how it is cleaned, what could be done instead, the years, the price. */
+export type TopicId = "fibre" | "outlook" | "worth" | "cause" | "flood" | "mould" | "insects" | "haste" | "care" | "repair" | "life" | "price";
 /** What our last letter said that reads otherwise today, and what of it no longer holds with nothing in its place. */
 export interface Moved {
   readonly changed: readonly TopicId[];

@@ -4,7 +4,7 @@ import { isTold, type Told } from "./changes";
 import { inToneThatFits, partedBy, shortEnough, type ComposedDraft } from "./draft";
 import { treatedIn, type Came, type Moved, type RugForDraft, type TopicId } from "./facts";
 import { isAidDue, isGasTold, isHandsOff } from "./happened";
-import { costSaid, isJudged, isSameJudgement, isYearsUntold, movedSince, speaksOf, tellsNothingYet, TOPICS } from "./moved";
+import { costSaid, isJudged, isSameJudgement, isYearsUntold, movedSince, speaksOf, tellsNothingYet, TOPICS, type Feared } from "./moved";
 import type { PlaceId } from "./paragraphs/row";
 import { joinedParts } from "./parts";
 import { blocks, piecesOf, type DraftInput, type Piece, type Pieces, type SaidParagraph } from "./pieces";
@@ -12,7 +12,6 @@ import { answersIn } from "./questions-asked";
 import { saidOnce } from "./said-once";
 import { mayTouchIn, wordsOf } from "./slots";
 import { heldBackBy } from "./told-by-letter";
-import type { Treated } from "./treated-first";
 
 /** What stands in every letter where there is something to say. First aid is never left to an earlier letter. */
 const ALWAYS: readonly PlaceId[] = ["greeting", "first-aid", "own-aid", "first-aid-list", "thanks", "signature"];
@@ -136,15 +135,15 @@ export function composeFollowing(input: DraftInput, { told, came: since }: Since
   const said = saidOf(told);
   const [isNew, isNews] = [newBeside(said, readsToday), newBeside(told, readsToday)];
   const isRug = (is: (rug: RugForDraft) => boolean) => (rug: number | null) => { const of = input.assessments[rug ?? -1]; return of !== undefined && is(of); };
-  const isFeared = (what: Treated) => isRug((rug) => {
-    return heldBackBy(rug) !== null || rug.assessment.firstAid !== null || treatedIn(rug).includes(what);
-  });
+  const isFeared = (what: Feared) => isRug((rug) => heldBackBy(rug) !== null
+    || (what === "flood" ? isAidDue(rug) && isHandsOff(rug) : rug.assessment.firstAid !== null || treatedIn(rug).includes(what)));
   const isFlooded = isRug((rug) => heldBackBy(rug) === "flood");
   const moved = movedSince(unmoved, said, {
     waits, readsToday, tellsToday: (t) => (isFlooded(t.rug) ? null : readsToday(t)),
     isAidFirst: isRug(({ assessment }) => assessment.advice.action === "first-aid"),
     isKeepable: isRug((rug) => heldBackBy(rug) === null && treatedIn(rug).length === 0),
-    isFeared: (rug, what) => isFeared(what)(rug),
+    isFeared: (rug, what) => (rug === null ? input.assessments.some((_, at) => isFeared(what)(at)) : isFeared(what)(rug)),
+    isTimeSaid: isRug((rug) => isAidDue(rug) || rug.assessment.urgency.level === "hours" || Boolean(rug.inspection)),
   });
   const of = (how: keyof Moved) => TOPICS.map(({ id }) => id).filter((id) => moved.some((m) => m.how === how && m.topic === id));
   const goneFor = (id: TopicId) => moved.flatMap((m) => (m.how === "gone" && m.topic === id ? [m.rug] : []));

@@ -6,7 +6,9 @@ import type { SlotName } from "./slot-words";
 import type { Treated } from "./treated-first";
 
 /** `figure`: what it comes down to, wherever a paragraph tells it. `caution`: the paragraphs that warn of it, and of what: in whichever words, any of them is that caution. */
-interface Topic { readonly id: TopicId; readonly places: readonly PlaceId[]; readonly figure?: SlotName; readonly caution?: { readonly of: Treated; readonly rows: readonly string[] } }
+interface Topic { readonly id: TopicId; readonly places: readonly PlaceId[]; readonly figure?: SlotName; readonly caution?: { readonly of: Feared; readonly rows: readonly string[] } }
+/** What may be in a rug that harms people or spreads. */
+export type Feared = Treated | "flood";
 /** What a letter judges, in the order in which a later one takes it back, and the places that speak of it. Elicited. */
 export const TOPICS: readonly Topic[] = [
   { id: "fibre", places: ["fibre"] },
@@ -15,8 +17,10 @@ export const TOPICS: readonly Topic[] = [
   { id: "repair", places: ["cut-down", "repair"] },
   { id: "life", places: ["life"] },
   { id: "cause", places: ["cause"] },
+  { id: "flood", places: [], caution: { of: "flood", rows: ["cause-flood", "first-aid-flood", "first-aid-known-flood", "first-aid-said-flood"] } },
   { id: "mould", places: [], caution: { of: "mould", rows: ["cause-mould", "cause-mould-told", "cause-mould-unseen"] } },
   { id: "insects", places: [], caution: { of: "insects", rows: ["cause-insects", "cause-insects-later"] } },
+  { id: "haste", places: ["haste"] },
   { id: "care", places: ["care", "back-first", "dye-test", "refuse", "worse"] },
   { id: "price", places: ["price"], figure: "clean" },
 ];
@@ -105,7 +109,7 @@ const AFTER_AID: readonly PlaceId[] = ["cut-down"], AFTER_AID_ROWS: readonly str
  * How one topic of one rug moved: something of it reads otherwise, nothing is said of it any more and it is no longer so, or nothing yet
  * (`waits`, by place); null where all of it stands as it was told, in whichever place or words, or nothing was told. What only comes to it moves nothing.
  */
-function movedOf({ figure, caution }: Topic, { all, now }: { all: readonly SaidParagraph[]; now: readonly Piece[] }, { waits, readsToday, tellsToday, isAidFirst, isKeepable, isFeared }: Compare): keyof Moved | null {
+function movedOf({ figure, caution }: Topic, { all, now }: { all: readonly SaidParagraph[]; now: readonly Piece[] }, { waits, readsToday, tellsToday, isAidFirst, isKeepable, isFeared, isTimeSaid }: Compare): keyof Moved | null {
   const told = all.filter((t) => !waits(t));
   if (told.length === 0) return all.length > 0 ? "waits" : null;
   if (caution) return now.length > 0 || told.some((t) => isFeared(t.rug, caution.of)) ? null : "gone";
@@ -114,7 +118,7 @@ function movedOf({ figure, caution }: Topic, { all, now }: { all: readonly SaidP
     (t.said !== null && p.text.includes(t.said)) || (p.used.id === t.id && readsToday(t) === t.said) || isOnOther(t, p) || isAlike(t, p.used, readsToday)
     || (figure ? isSame(t, p.used, readsToday, slots) : isJudgedSo(t, p.used, readsToday)));
   const isSoToday = (t: SaidParagraph) => { const was = figureIn(t, slots); return was !== undefined && [was, "worthToday" as const].every((slot) => isSoStill(t, slot, tellsToday)); };
-  const isLeft = (t: SaidParagraph) => isAidFirst(t.rug) && (AFTER_AID.includes(t.place) || AFTER_AID_ROWS.includes(t.id));
+  const isLeft = (t: SaidParagraph) => (isAidFirst(t.rug) && (AFTER_AID.includes(t.place) || AFTER_AID_ROWS.includes(t.id))) || (t.place === "haste" && isTimeSaid(t.rug));
   // What the owner may do with it stays open to them: of that only what a new one costs can read otherwise.
   const isOpen = (t: SaidParagraph) => t.place === "repair" && isKeepable(t.rug) && isSoStill(t, "replace", tellsToday);
   if (told.every((t) => isSaid(t) || isOpen(t) || (now.length === 0 && (isSoToday(t) || isLeft(t))))) return null;
@@ -133,14 +137,17 @@ interface Compare {
   readonly tellsToday: Pieces["readsToday"];
   readonly isAidFirst: (rug: number | null) => boolean;
   readonly isKeepable: (rug: number | null) => boolean;
-  readonly isFeared: (rug: number | null, what: Treated) => boolean;
+  readonly isFeared: (rug: number | null, what: Feared) => boolean;
+  /** Whether how soon it is seen to is said otherwise than by a paragraph of haste: by first aid, or by who inspected it. */
+  readonly isTimeSaid: (rug: number | null) => boolean;
 }
 
 /** What the last letter said that no longer stands, rug by rug. */
 export function movedSince(pieces: readonly Piece[], { paragraphs }: Told, compare: Compare): { rug: number; topic: TopicId; how: keyof Moved }[] {
   const rugs = [...new Set(pieces.flatMap(({ rug }) => (rug === null ? [] : [rug])))];
   return rugs.flatMap((rug) => TOPICS.flatMap((topic) => {
-    const of = (p: Said) => p.rug === rug && isOfTopic(topic, p);
+    // First aid warns in a letter's own name of what may be in any of its rugs.
+    const of = (p: Said) => (p.rug === rug || (p.rug === null && topic.caution !== undefined)) && isOfTopic(topic, p);
     const all = paragraphs.filter((p) => of(p) && p.said !== null && !TELLS_NOTHING_YET.includes(p.id));
     const how = movedOf(topic, { all, now: pieces.filter((p) => of(p.used)) }, compare);
     return how ? [{ rug, topic: topic.id, how }] : [];

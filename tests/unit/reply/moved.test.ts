@@ -99,6 +99,58 @@ describe("a caution of a letter before", () => {
   });
 });
 
+describe("a caution of flood water of a letter before", () => {
+  const wet = { firstAid: FIRST_AID_SAID, advice: action("first-aid"), urgency: { level: "hours", why: "" } } as const;
+  const told = (incidents: RugAnswers["incidents"], rest: Partial<Assessment> = {}, wetNow: EnquiryAnswers["wetNow"] = "no") => inputOf({ sketch: { fibres: { wool: 0.9 }, mechanisms: { "soil-only": 0.5 }, rest }, answers: { incidents: incidents ?? [] }, enquiry: { wetNow } });
+  const [dry, now] = [told(["flood"]), told(["water"])];
+  const TAKEN_BACK = /What we wrote before about flood water in it( \(rug \d\))? no longer holds\./;
+  const both = (first: DraftInput, second: DraftInput): DraftInput => ({ ...first, assessments: [...first.assessments, ...second.assessments.map((rug) => ({ ...rug, title: "Red, 100 × 150" }))] });
+
+  it("is taken back once they say that it was no flood, whether it stood among the cautions or in first aid", () => {
+    for (const before of [dry, told(["flood"], wet, "wet")]) {
+      expect(composeDraft(before).text).toMatch(/Flood and waste water can make you ill/);
+      expect(letter(before, now)).toMatch(TAKEN_BACK);
+    }
+  });
+  it("is taken back too where it is wet with other water, which may be blotted", () => {
+    expect(letter(dry, told(["water"], wet, "wet"))).toMatch(TAKEN_BACK);
+  });
+  it("stands while the flood does, in whichever words, or while they write of such water", () => {
+    const saidFoul = { ...now, assessments: now.assessments.map((rug) => ({ ...rug, wetByWords: "hands-off" as const })) };
+    for (const after of [dry, told(["flood", "water"]), told(["flood"], wet, "wet"), saidFoul]) expect(letter(dry, after)).not.toMatch(TAKEN_BACK);
+    expect(letter(told(["flood"], wet, "wet"), dry)).not.toMatch(TAKEN_BACK);
+  });
+  it("is taken back of the rug it was said of, and what first aid said of the whole letter once it is so of none", () => {
+    expect(letter(both(dry, dry), both(dry, now)).match(TAKEN_BACK)?.[1]).toBe(" (rug 2)");
+    const aid = both(told(["flood"], wet, "wet"), now);
+    expect(letter(aid, both(dry, now))).not.toMatch(TAKEN_BACK);
+    expect(letter(aid, both(now, now))).toMatch(TAKEN_BACK);
+  });
+});
+
+describe("how soon a letter before asked to have it seen to", () => {
+  const due = (level: Assessment["urgency"]["level"], rest: Partial<Assessment> = {}, mechanisms: Partial<Record<MechanismId, number>> = { "food-fresh": 0.8 }) =>
+    inputOf({ sketch: { fibres: { wool: 0.9 }, mechanisms, rest: { improvement: range(40, 60, 80), urgency: { level, why: "" }, ...rest } } });
+  const [week, waiting] = [due("a-week"), due("can-wait")];
+  const TAKEN_BACK = /What we wrote before about [^.]*having it seen to soon no longer holds\./, REPLACED = /This replaces what we wrote before about having it seen to soon\./;
+
+  it("is taken back once it can wait, or once haste would gain too little", () => {
+    expect(composeDraft(week).text).toMatch(/seen to within a week/);
+    for (const after of [waiting, due("a-week", { improvement: range(0, 5, 10) })]) expect(letter(week, after)).toMatch(TAKEN_BACK);
+    expect(letter(due("two-days"), waiting)).toMatch(TAKEN_BACK);
+  });
+  it("is replaced where it is sooner or later, and neither where it is as soon nor where none was told", () => {
+    expect(letter(week, due("two-days"))).toMatch(/This replaces what we wrote before about having it seen to soon\.[^]*within a day or two/);
+    expect(letter(due("two-days"), week)).toMatch(/This replaces what we wrote before about having it seen to soon\.[^]*within a week/);
+    for (const [before, after] of [[week, week], [waiting, week], [waiting, waiting]] as const) for (const moved of [TAKEN_BACK, REPLACED]) expect(letter(before, after)).not.toMatch(moved);
+  });
+  it("stands where first aid or whoever inspected it says how soon", () => {
+    const aid = due("hours", { firstAid: FIRST_AID_SAID, advice: action("first-aid") });
+    const inspected = { ...waiting, assessments: waiting.assessments.map((rug) => ({ ...rug, inspection: { by: "Ivo Castellane", on: "24 November 2026", isBeyondRepair: false } })) };
+    for (const after of [aid, inspected]) expect(letter(week, after)).not.toMatch(TAKEN_BACK);
+  });
+});
+
 describe("what was told of the worth of a rug", () => {
   it("no longer holds once they tell us that it is an antique, though the chance is the same", () => {
     const told = worthless();
