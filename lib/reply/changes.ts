@@ -38,9 +38,12 @@ const nameOf = (id: PlaceId) => PLACES.find((p) => p.id === id)?.name ?? id;
 interface Pair { readonly place: PlaceId; readonly was: SaidParagraph | null; readonly now: SaidParagraph | null }
 
 /** What a draft would say otherwise today, by the assessment or by the paragraphs, in the order of a letter. `before`: what the program wrote it from; `now`: what it would write. */
-export function changesBetween(before: Told, now: Pick<ComposedDraft, "paragraphs" | "leftOut">, readsToday: Pieces["readsToday"]): Change[] {
+export function changesBetween({ text, paragraphs }: Told, now: Pick<ComposedDraft, "paragraphs" | "leftOut">, readsToday: Pieces["readsToday"]): Change[] {
   const counts = (p: SaidParagraph) => !NEVER.includes(p.place);
-  const all = [...now.paragraphs, ...now.leftOut];
+  // Of what only a letter before said neither draft says anything.
+  const isOfDraft = (p: SaidParagraph) => !p.earlier;
+  const before: Told = { text, paragraphs: paragraphs.filter(isOfDraft) };
+  const all = [...now.paragraphs, ...now.leftOut].filter(isOfDraft);
   const today = all.filter(counts);
   const gone = before.paragraphs.filter((p) => counts(p) && p.said !== null && !today.some((n) => isOf(n, p) || n.said === p.said));
   const pair = (n: SaidParagraph): SaidParagraph | null => {

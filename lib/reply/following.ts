@@ -11,6 +11,7 @@ import { blocks, piecesOf, type DraftInput, type Piece, type Pieces, type SaidPa
 import { answersIn } from "./questions-asked";
 import { saidOnce } from "./said-once";
 import { mayTouchIn, wordsOf } from "./slots";
+import { withToldBefore } from "./told-before";
 import { heldBackBy } from "./told-by-letter";
 
 /** What stands in every letter where there is something to say. First aid is never left to an earlier letter. */
@@ -32,6 +33,8 @@ const NO_ANSWER: readonly PlaceId[] = ["heading", "asks", "safety"];
 
 /** What of it a client has read: what was left out for length was never written. */
 const saidOf = (told: Told): Told => ({ ...told, paragraphs: told.paragraphs.filter((p) => !p.unsaid) });
+/** The same of the last letter alone: what it was silent on is told again. */
+const lastOf = (told: Told): Told => ({ ...told, paragraphs: told.paragraphs.filter((p) => !p.earlier) });
 /** Whether a piece says something else than what was told. */
 const newBeside = (told: Told, readsToday: Pieces["readsToday"]) => (p: Piece): boolean => !isTold(p.used, told, readsToday) && !isSameJudgement(p, told, readsToday);
 /** `isNew`: whether the client has not read it yet. `isNews`: whether the last letter, or what length took out of it, did not say it either. */
@@ -118,7 +121,7 @@ export const composeWholeAgain = (asked: DraftInput, { told, came }: Since): Com
   const whole = pieces.filter((p) => !OF_CHANGES.includes(p.place.id));
   const standing = shortEnough(whole, input.assessments.length, leads);
   const laid = saidOnce(standing, leads);
-  return { subject, text: blocks(haveSent(came) ? withAnswerPlace(laid.lines) : laid.lines), ...partedBy(whole, standing, { laid, isNew: newBeside(saidOf(told), readsToday) }) };
+  return { subject, text: blocks(haveSent(came) ? withAnswerPlace(laid.lines) : laid.lines), ...withToldBefore(partedBy(whole, standing, { laid, isNew: newBeside(lastOf(saidOf(told)), readsToday) }), told, (rug, topic) => standing.some((p) => p.rug === rug && speaksOf(topic, p.used))) };
 });
 
 /**
@@ -133,7 +136,7 @@ export function composeFollowing(input: DraftInput, { told, came: since }: Since
   const isFitting = (p: Piece) => !isYearsUntold(p) || p.rug === null || !input.assessments[p.rug]?.inspection?.isBeyondRepair;
   const unmoved = unjudged.filter(isFitting);
   const said = saidOf(told);
-  const [isNew, isNews] = [newBeside(said, readsToday), newBeside(told, readsToday)];
+  const [isNew, isNews] = [newBeside(lastOf(said), readsToday), newBeside(lastOf(told), readsToday)];
   const isRug = (is: (rug: RugForDraft) => boolean) => (rug: number | null) => { const of = input.assessments[rug ?? -1]; return of !== undefined && is(of); };
   const isFeared = (what: Feared) => isRug((rug) => heldBackBy(rug) !== null
     || (what === "flood" ? isAidDue(rug) && isHandsOff(rug) : rug.assessment.firstAid !== null || treatedIn(rug).includes(what)));
@@ -157,5 +160,7 @@ export function composeFollowing(input: DraftInput, { told, came: since }: Since
   const calledFor = standingOf(pieces, { isNew, isNews, isAnswer: ({ used }) => isAsked(used), unasked }, moved);
   const standing = shortEnough(calledFor.filter((p) => besideCost(p, calledFor, readsToday) !== null), input.assessments.length, leads);
   const laid = saidOnce(joined(pieces, standing).flatMap((p) => besideCost(p, standing, readsToday) ?? []), leads);
-  return { subject, text: blocks(haveWritten(since) ? withAnswerPlace(laid.lines) : laid.lines), ...partedBy(pieces, standing, { laid, isNew: (p) => isNew(p) && !isYearsUntold(p) && besideCost(p, calledFor, readsToday) !== null }) };
+  const parted = partedBy(pieces, standing, { laid, isNew: (p) => isNew(p) && !isYearsUntold(p) && besideCost(p, calledFor, readsToday) !== null });
+  const isOver = (rug: number | null, topic: TopicId) => moved.some((m) => m.how !== "waits" && m.topic === topic && (rug === null || m.rug === rug));
+  return { subject, text: blocks(haveWritten(since) ? withAnswerPlace(laid.lines) : laid.lines), ...withToldBefore(parted, told, isOver) };
 }

@@ -27,7 +27,9 @@ export const TOPICS: readonly Topic[] = [
 
 const isOfTopic = ({ places, figure, caution }: Topic, { id, place, text }: Pick<Said, "id" | "place" | "text">): boolean => places.includes(place) || caution?.rows.includes(id) || (figure !== undefined && text.includes(`{${figure}}`));
 /** Whether a paragraph speaks of a topic: at one of its places, or by its figure at another. */
-export const speaksOf = (id: TopicId, p: Pick<Said, "id" | "place" | "text">): boolean => TOPICS.some((topic) => topic.id === id && isOfTopic(topic, p));
+export const speaksOf = (id: TopicId, p: Pick<Said, "id" | "place" | "text">): boolean => topicsOf(p).includes(id);
+/** The topics that a paragraph speaks of. */
+export const topicsOf = (p: Pick<Said, "id" | "place" | "text">): TopicId[] => TOPICS.filter((topic) => isOfTopic(topic, p)).map(({ id }) => id);
 
 /** Paragraphs that say no more than that we cannot tell yet: nothing of them can be taken back. */
 const TELLS_NOTHING_YET: readonly string[] = [
@@ -43,6 +45,8 @@ export const isYearsUntold = (p: Judging): boolean => p.place.id === "life" && t
 export const isJudged = (p: Judging): boolean => TOPICS.some(({ places }) => places.includes(p.place.id)) && !tellsNothingYet(p);
 
 type Said = Pick<Piece["used"], "id" | "rug" | "place" | "said" | "text">;
+/** Whether a paragraph that was told judged something, which a later letter can replace or take back. */
+export const isTakeable = (p: Said): boolean => p.said !== null && !TELLS_NOTHING_YET.includes(p.id) && topicsOf(p).length > 0;
 
 /** What a place judges, by the slots of its figure or of its chance: in whichever words, the same there is the same judgement. */
 const JUDGED: Partial<Record<PlaceId, readonly SlotName[]>> = { outlook: ["improvement", "mends"], worth: ["beyond"], life: ["life"], price: ["clean"] };
@@ -111,7 +115,7 @@ const AFTER_AID: readonly PlaceId[] = ["cut-down"], AFTER_AID_ROWS: readonly str
  */
 function movedOf({ figure, caution }: Topic, { all, now }: { all: readonly SaidParagraph[]; now: readonly Piece[] }, { waits, readsToday, tellsToday, isAidFirst, isKeepable, isFeared, isTimeSaid }: Compare): keyof Moved | null {
   const told = all.filter((t) => !waits(t));
-  if (told.length === 0) return all.length > 0 ? "waits" : null;
+  if (told.length === 0) return all.some((t) => !t.earlier) ? "waits" : null;
   if (caution) return now.length > 0 || told.some((t) => isFeared(t.rug, caution.of)) ? null : "gone";
   const slots = figure ? [figure] : undefined;
   const isSaid = (t: SaidParagraph) => now.some((p) =>
@@ -142,13 +146,13 @@ interface Compare {
   readonly isTimeSaid: (rug: number | null) => boolean;
 }
 
-/** What the last letter said that no longer stands, rug by rug. */
+/** What the last letter, or one before it of which the last was silent, said that no longer stands, rug by rug. */
 export function movedSince(pieces: readonly Piece[], { paragraphs }: Told, compare: Compare): { rug: number; topic: TopicId; how: keyof Moved }[] {
   const rugs = [...new Set(pieces.flatMap(({ rug }) => (rug === null ? [] : [rug])))];
   return rugs.flatMap((rug) => TOPICS.flatMap((topic) => {
     // First aid warns in a letter's own name of what may be in any of its rugs.
     const of = (p: Said) => (p.rug === rug || (p.rug === null && topic.caution !== undefined)) && isOfTopic(topic, p);
-    const all = paragraphs.filter((p) => of(p) && p.said !== null && !TELLS_NOTHING_YET.includes(p.id));
+    const all = paragraphs.filter((p) => of(p) && isTakeable(p));
     const how = movedOf(topic, { all, now: pieces.filter((p) => of(p.used)) }, compare);
     return how ? [{ rug, topic: topic.id, how }] : [];
   }));

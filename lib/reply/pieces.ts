@@ -41,6 +41,8 @@ export interface SaidParagraph {
   stands: boolean;
   /** It was left out for length, and no letter before says it either: it waits for one with room. Absent of all else. */
   unsaid?: true;
+  /** A letter before said it, and this one is silent on it: it neither says it again nor takes it back. Absent of all else. */
+  earlier?: true;
 }
 /** `joins`: it stands in the block of the piece before it. `spare`: 1 goes first where a letter grows too long; null stays. `least`: what stands of it then; null: nothing. */
 export interface Piece {
