@@ -27,6 +27,17 @@ describe("first aid in a letter that follows", () => {
     expect(after(rugOf(SPOTS), rugOf(SPOTS))).toContain(KNOWN);
     expect(after(rugOf(WINE), rugOf(WINE))).toContain(KNOWN);
   });
+  it("is told anew where it was flood water by what they had told, and is other water that may be blotted; while any of them had a flood it is not", () => {
+    const [flood, water]: RugAnswers[] = [{ incidents: ["flood"], since: "hour" }, { incidents: ["water"], since: "hour" }];
+    expect(composeDraft(rugOf(flood!)).text).toMatch(/not even to blot it/u);
+    const text = after(rugOf(flood!), rugOf(water!));
+    expect(text).toMatch(PRESS);
+    expect(text).toMatch(/flood water in it no longer holds/u);
+    expect(text).not.toContain(KNOWN);
+    expect(after(rugOf(water!), rugOf(water!))).toContain(KNOWN);
+    expect(after(rugOf(flood!), rugOf(flood!))).not.toMatch(PRESS);
+    expect(after(about(rugOf(flood!), rugOf(flood!)), about(rugOf(flood!), rugOf(water!)))).toMatch(/once it is dry too: please let nobody touch the rug/u);
+  });
   it("is told anew where the cloth was pressed on one of several, by lines of its own", () => {
     expect(after(about(rugOf(SPOTS), rugOf(WINE)), about(rugOf(SPOTS), rugOf(SPOTS)))).not.toContain(KNOWN);
     expect(after(about(rugOf(SPOTS), rugOf(WINE)), about(rugOf(SPOTS), rugOf(WINE)))).toContain(KNOWN);
