@@ -95,8 +95,8 @@ type Judged = Omit<Words, "rugs"> & { client: { isTrade: boolean }; rugs: readon
 /** What the letter of a rug's assessment tells, by everything that was answered and by words nobody has read yet. */
 export function toldOf(row: Judged, rug: Pick<SlipRow["rugs"][number], "title" | "answers"> & { assessment: Assessment; inspection?: Inspected | null }): ToldByLetter {
   const enquiry = enquiryAnswersOf(row.answers).answers;
-  const judged = row.rugs.flatMap((r) => (r.assessments[0] ? [assessmentOf(r.assessments[0].result)] : []));
-  const told = { title: rug.title, assessment: rug.assessment, answers: rugAnswersOf(rug.answers), inspection: rug.inspection ?? null, wetByWords: wetByWords(judged, urgenciesOfWords(row)) };
+  const among = row.rugs.flatMap((r) => (r.assessments[0] ? [{ answers: rugAnswersOf(r.answers), assessment: assessmentOf(r.assessments[0].result) }] : []));
+  const told = { title: rug.title, assessment: rug.assessment, answers: rugAnswersOf(rug.answers), inspection: rug.inspection ?? null, among, wetByWords: wetByWords(among.map((r) => r.assessment), urgenciesOfWords(row)) };
   return toldByLetter(told, { enquiry, isTrade: isTradeAsking(row.client, enquiry) });
 }
 

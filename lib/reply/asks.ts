@@ -7,7 +7,7 @@ import { storyTells } from "../triage/story-tells";
 import type { Words } from "../words/words";
 import { isNothingSeen } from "./damage-told";
 import type { RugForDraft } from "./facts";
-import { isAidDue, isFoul, isGasTold } from "./happened";
+import { isAidDue, isKeptOut } from "./happened";
 import { labelStands } from "./label-said";
 
 type Next = Assessment["nextQuestions"][number];
@@ -39,7 +39,7 @@ const FOR_CARE: readonly string[] = ["household", "age", WET] satisfies Question
 
 /**
  * What a letter asks for, in the assessment's order: questions and photos. No photo of the trouble where there is none or none to be seen,
- * nothing that means handling a wet rug or entering a room that everybody is kept out of, for flood water, mould or what may be gas, nor what an inspection of ours has seen, and after one that found it beyond economic repair nothing at all, nor what photos that came since our last letter may show, not what they told in their own words, and not what they were asked and are not sure of; spoilt photos first. `likely`: what has probably happened. `listed`: all of it in the order of a letter, whether it is wet first, then photos. `one`: the one thing that would
+ * nothing that means handling a wet rug or entering a room that everybody is kept out of, for flood water, mould or what may be gas, its own or, of a rug of which nobody has said what happened, that of another of its enquiry (`among`), nor what an inspection of ours has seen, and after one that found it beyond economic repair nothing at all, nor what photos that came since our last letter may show, not what they told in their own words, and not what they were asked and are not sure of; spoilt photos first. `likely`: what has probably happened. `listed`: all of it in the order of a letter, whether it is wet first, then photos. `one`: the one thing that would
  * tell most, the first of them; null where nothing left to ask would tell anything. `wetByWords`: by what the client
  * wrote, before anybody asked. A label that was read out to us and leaves nothing open is not asked for.
  */
@@ -57,15 +57,14 @@ export function asksOf(rug: AskedRug, likely: readonly MechanismId[]): { questio
 /** They were asked just that, and are not sure: to ask it once more tells nothing. */
 const isUnsure = (answers: RugAnswers, id: string): boolean => Object.entries(answers).some(([question, answer]) => question === id && [answer].flat().includes("unsure"));
 
-type AskedRug = Pick<RugForDraft, "assessment" | "answers" | "wetByWords" | "photosCame" | "labelHeard" | "messages" | "saidOfWater" | "inspection">;
+type AskedRug = Pick<RugForDraft, "assessment" | "answers" | "wetByWords" | "photosCame" | "labelHeard" | "messages" | "saidOfWater" | "inspection" | "among">;
 const isForCare = ({ id }: Next, { wetByWords = null }: AskedRug): boolean => FOR_CARE.includes(id) && !(id === WET && wetByWords !== null);
 
 /** Whether a client may be asked for it at all, as things stand. */
-function fitsALetter({ assessment: a, answers, wetByWords = null, photosCame = false, labelHeard = false, messages = [], saidOfWater: newest, inspection = null }: AskedRug, likely: readonly MechanismId[]): (q: Next) => boolean {
+function fitsALetter({ assessment: a, answers, wetByWords = null, photosCame = false, labelHeard = false, messages = [], saidOfWater: newest, inspection = null, among = [] }: AskedRug, likely: readonly MechanismId[]): (q: Next) => boolean {
   const trouble = likely.some((m) => m !== "soil-only") && !isNothingSeen(a);
   const handsOff = isAidDue({ assessment: a, saidOfWater: newest ?? null }) || wetByWords !== null;
-  const isKeptOut = wetByWords === "hands-off" || isFoul({ answers, assessment: a }) || (handsOff && isGasTold(answers));
-  const barred = [...(isKeptOut ? NOBODY_ENTERS : handsOff ? HANDS_ON : []), ...(photosCame && hasUnsaid(a) ? LIKELY_SHOWN : []), ...(labelHeard && labelStands(a) === "agrees" ? [LABEL] : []), ...(inspection ? SEEN_IN_HAND : [])];
+  const barred = [...(isKeptOut({ assessment: a, answers, wetByWords, saidOfWater: newest ?? null }, among) ? NOBODY_ENTERS : handsOff ? HANDS_ON : []), ...(photosCame && hasUnsaid(a) ? LIKELY_SHOWN : []), ...(labelHeard && labelStands(a) === "agrees" ? [LABEL] : []), ...(inspection ? SEEN_IN_HAND : [])];
   const isDry = isSaidDry({ answers, ...(newest === undefined ? {} : { saidOfWater: newest }) });
   const inTheirWords: readonly string[] = [answers.story ?? "", ...messages].flatMap(storyTells);
   const isJudged = (id: string) => inspection?.isBeyondRepair === true && id !== WET;

@@ -15,7 +15,7 @@ import { asksOf, isSaidDry, isWetUnknown } from "./asks";
 import { cameSaid } from "./came-said";
 import type { Facts, NumberFact, WordFact } from "./condition";
 import { isOnlySmellTold, unexplainedChanges } from "./damage-told";
-import { isAidDue, isAidKnown, isAidOver, isFreshUrineTold, isGasTold, isMouldy, isNotHandled, isPotTold, isTroubleUnjudged, toldOfChange, wasCleanedAtHome } from "./happened";
+import { isAidDue, isAidKnown, isAidOver, isFreshUrineTold, isGasTold, isMouldy, isNotHandled, isPotTold, isTroubleUnjudged, toldOfChange, wasCleanedAtHome, type Roomed } from "./happened";
 import { HARDLY_WORTH, LITTLE, PERHAPS_NOT_WORTH } from "./paragraphs/troubles";
 import { actionSeen, beyondSeen, foundBy, type PerhapsSeen } from "./inspected";
 import { asksOfKind } from "./questions-asked";
@@ -38,7 +38,7 @@ export interface RugForDraft extends PerhapsSeen {
   /** How many photos of it there are; absent: nobody counted. */
   photos?: number;
   /** Photos of any rug came since our last letter. */
-  photosCame?: boolean;
+  photosCame?: boolean; /** The rugs of its enquiry, itself among them; absent: it is the only one. */ among?: readonly Roomed[];
   /** The label was read to us on the telephone, and typed here. */
   labelHeard?: boolean;
   /** The label was read in a photo too, and says what was typed of it. */

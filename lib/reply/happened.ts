@@ -95,6 +95,14 @@ export const isMouldyAsJudged = (a: Assessment): boolean => isMouldyIn(readTold(
 export const isNotHandled = (told: Told, a: Assessment): boolean =>
   a.firstAid !== null || told.has("wetNow:wet") || told.has("wetNow:damp") || isFoulBy(told, a);
 
+/** A rug by what tells whether anybody may go into its room. */
+export interface Roomed extends Waters, Pick<RugForDraft, "answers" | "wetByWords"> { }
+/** Everybody is kept out of the room that it lies in: for flood water, mould, or what may be gas while first aid is due. */
+const isRoomShut = (rug: Roomed): boolean =>
+  rug.wetByWords === "hands-off" || isFoul(rug) || ((isAidDue(rug) || Boolean(rug.wetByWords)) && isGasTold(rug.answers));
+/** Nobody is to go near it: its own room is shut or, where nobody has said what happened to it, that of another rug of its enquiry (`among`), for it may lie in there too. */
+export const isKeptOut = (rug: Roomed, among: readonly Roomed[] = []): boolean => isRoomShut(rug) || (isUntold(rug.answers) && among.some(isRoomShut));
+
 /** Whether a line fits one rug: what fits everywhere, and what was told; all but that of products where nothing was. */
 function isFitting({ fits }: ShortLine, rug: Aided): boolean {
   const { answers } = rug;

@@ -183,7 +183,7 @@ function aidOfEach(wet: readonly Subject[], { assessments, workshop }: DraftInpu
 function subjectsOf(input: DraftInput, trade: boolean, came: Came | null): { letter: Subject; rugs: Subject[] } {
   const { assessments, client, workshop, enquiry } = input;
   const photosCame = (came?.photos ?? 0) > 0;
-  const read = assessments.map((told) => ({ ...told, photosCame })).map((rug, at): Subject => ({
+  const read = assessments.map((told) => ({ ...told, photosCame, among: assessments })).map((rug, at): Subject => ({
     slots: slotsOf({ rug, number: at + 1, rugs: assessments.length, client: { ...client, isTrade: trade }, workshop, came }), assessment: rug.assessment, words: wordsOf(workshop), rug: at,
     facts: factsOf({ rug, enquiry, isTrade: trade, rugs: assessments.length, hasTelephone: workshop.telephone !== "", hasName: greetingName(client.name) !== null, hasPage: client.email !== null, came }),
   }));

@@ -1,7 +1,9 @@
 import { describe, expect, it } from "vitest";
 import type { EnquiryAnswers, RugAnswers } from "../../../lib/trade/questions";
+import { toldOf } from "../../../lib/enquiry/slip";
 import { asksAtDesk, asksOf } from "../../../lib/reply/asks";
-import { assessmentOf, FIRST_AID_SAID } from "./make";
+import { composeDraft } from "../../../lib/reply/draft";
+import { assessmentOf, FIRST_AID_SAID, inputOf } from "./make";
 import { letterOf } from "./must-say/letter-of";
 
 const PHOTO = { id: "trouble", kind: "photo", ask: "Trouble", why: "" } as const;
@@ -36,4 +38,30 @@ describe("asksOf, of a rug in a room that everybody is kept out of", () => {
     expect(text).toMatch(keptOut);
     expect(text).not.toMatch(/\bphoto of\b|fringe|lift it off/iu);
   });
+});
+
+const OTHER: RugAnswers = { incidents: ["wear"], changes: ["flat"] };
+const MUSTY: RugAnswers = { incidents: ["damp"], changes: ["smell"] };
+const SPILT: RugAnswers = { incidents: ["spill"], liquid: "wine" };
+/** The second of two rugs of one enquiry: what its letter and the desk ask for of it. `mould`: how likely it is in the first. */
+function askedBeside(first: RugAnswers, second: RugAnswers, { mould = 0, isWet = false }: How = {}) {
+  const rest = { firstAid: isWet ? FIRST_AID_SAID : null, nextQuestions: [PHOTO, FRINGE, WHERE] };
+  const rug = (answers: RugAnswers, likely: number) => ({ title: "Grey", answers, assessment: assessmentOf({ fibres: { wool: 0.5 }, mechanisms: { "food-old": 0.9, mould: likely }, rest }) });
+  const [one, two] = [rug(first, mould), rug(second, 0)];
+  const { text } = composeDraft({ ...inputOf({ sketch: { fibres: { wool: 0.5 } } }), assessments: [one, two] });
+  const row = { answers: {}, letters: [], client: { isTrade: false }, rugs: [one, two].map(({ answers, assessment }) => ({
+    answers: Object.entries(answers).map(([question, value]) => ({ id: question, rugId: "", question, value, at: new Date(0), from: "client" })), assessments: [{ result: assessment }],
+  })) };
+  return { letter: /^– (?:Rug 2: )?A photo of/mu.test(text), desk: toldOf(row, { title: two.title, answers: row.rugs[1]!.answers, assessment: two.assessment }).asks.map(({ id }) => id).includes("trouble") };
+}
+
+describe("what is asked of a rug beside one in a room that everybody is kept out of", () => {
+  const [NO, YES] = [{ letter: false, desk: false }, { letter: true, desk: true }];
+  it.each<[string, RugAnswers, RugAnswers, How]>([
+    ["flood water, and nothing told of it", { incidents: ["flood"] }, {}, {}], ["spots", { changes: ["spots"] }, { changes: ["dirty"] }, {}], ["mould as likely as is spoken of", MUSTY, { incidents: ["unknown"] }, { mould: 0.33 }], ["what may be gas, and first aid is due", GAS, {}, { isWet: true }],
+  ])("is no photo of it where nobody has said what happened to it, for it may lie in there too: %s", (_, first, second, how) => expect(askedBeside(first, second, how)).toEqual(NO));
+  it.each<[string, RugAnswers, RugAnswers, How]>([
+    ["something else was told of it", { incidents: ["flood"] }, SPILT, {}], ["nothing happened to it, by their answer", { incidents: ["flood"] }, { incidents: ["nothing"] }, {}],
+    ["mould just below what is spoken of", MUSTY, {}, { mould: 0.32 }], ["no room is shut", OTHER, {}, {}],
+  ])("is a photo as ever: %s", (_, first, second, how) => expect(askedBeside(first, second, how)).toEqual(YES));
 });
