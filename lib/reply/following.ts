@@ -5,6 +5,7 @@ import { inToneThatFits, partedBy, shortEnough, type ComposedDraft } from "./dra
 import { treatedIn, type Came, type Moved, type RugForDraft, type TopicId } from "./facts";
 import { isAidDue, isGasTold, isHandsOff } from "./happened";
 import { costSaid, isJudged, isSameJudgement, isYearsUntold, movedSince, speaksOf, tellsNothingYet, TOPICS, type Feared } from "./moved";
+import { PARAGRAPHS } from "./paragraphs";
 import type { PlaceId } from "./paragraphs/row";
 import { joinedParts } from "./parts";
 import { blocks, piecesOf, type DraftInput, type Piece, type Pieces, type SaidParagraph } from "./pieces";
@@ -26,8 +27,10 @@ const BREATHS: readonly { readonly of: readonly PlaceId[]; readonly limits: read
   { of: ["care"], limits: ["back-first", "refuse", "worse"] },
   { of: ["beyond", "repair"], limits: ["beyond", "repair"] },
 ];
-/** Paragraphs that lean on what stands in another place of their rug, or of any rug where they speak of the whole letter ("all the same" on a doubt of its worth, or on little that comes back, "which" on what it may be, "the limits below", "once we have heard from you" on what we ask): they never stand without it. */
-const LEANS_ON: Readonly<Record<string, PlaceId>> = { "care-doubtful": "worth", "care-doubtful-wet": "worth", "care-little": "outlook", "care-little-wet": "outlook", "outlook-open": "fibre", "in-short-cleans": "care", "closing-asked": "asks" };
+/** Whatever says that we need to know more, or to hear from them, leans on what we ask. */
+const SAY_NEED = Object.fromEntries(PARAGRAPHS.filter(({ when }) => when.is?.has?.includes("needs-more")).map(({ id }): [string, PlaceId] => [id, "asks"]));
+/** Paragraphs that lean on what stands in another place of their rug, or of any rug where they speak of the whole letter ("all the same" on a doubt of its worth, or on little that comes back, "which" on what it may be, "the limits below"): they never stand without it. */
+const LEANS_ON: Readonly<Record<string, PlaceId>> = { "care-doubtful": "worth", "care-doubtful-wet": "worth", "care-little": "outlook", "care-little-wet": "outlook", "outlook-open": "fibre", "in-short-cleans": "care", ...SAY_NEED };
 /** Beside these, a change of what is said of a rug is a change of the answer. */
 const NO_ANSWER: readonly PlaceId[] = ["heading", "asks", "safety"];
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { DraftInput } from "../../../lib/reply/pieces";
 import { composeDraft } from "../../../lib/reply/draft";
+import { composeFollowing } from "../../../lib/reply/following";
 import { assessAnswers } from "../../../lib/enquiry/assess-answers";
 import type { RugAnswers } from "../../../lib/trade/questions";
 import { DEFAULT_SETTINGS } from "../../../lib/workshop/settings-schema";
@@ -36,5 +37,29 @@ describe("composeDraft, of what it asks for in a long letter", () => {
     const MORE = /we need to know more first|Once we have heard from you/u;
     expect(open([{ id: "room", kind: "question", ask: "How much is it walked on?", why: "" }])).toMatch(MORE);
     expect(open([])).not.toMatch(MORE);
+  });
+});
+
+describe("composeFollowing, of what it asks for", () => {
+  const ROOM = [{ id: "room", kind: "question", ask: "How much is it walked on?", why: "" }] as const;
+  type Told = "quote-with-limits" | "ask-for-more" | "nothing";
+  /** Two rugs; of the first, of which there is something to ask, a letter says this now, or said it before. */
+  const about = (told: Told): DraftInput => {
+    const rug = (first: Told, asks: typeof ROOM | []) => inputOf({ sketch: { fibres: { wool: 0.5 }, words: "about as likely as not", evidence: first === "nothing" ? [] : [{ what: "touch", value: "dry", strength: "told" }], rest: { advice: action(first === "nothing" ? "inspect-and-test" : first), nextQuestions: [...asks] } } });
+    return { ...rug(told, ROOM), assessments: [...rug(told, ROOM).assessments, ...rug("quote-with-limits", []).assessments] };
+  };
+  const following = (before: Told, now: Told) => {
+    const { text, paragraphs, leftOut } = composeDraft(about(before));
+    return composeFollowing(about(now), { told: { text, paragraphs: [...paragraphs, ...leftOut] }, came: { message: false, answers: true, photos: 0, tested: false } }).text;
+  };
+  it.each<Told>(["ask-for-more", "nothing"])("asks it again, told before or not, of a rug of which it says that we need to know more: %s", (now) => {
+    const text = following("quote-with-limits", now);
+    expect(text).toContain("Of rug 1 we need to know more first.");
+    expect(asksIn(text)).toEqual(["– How much is it walked on?"]);
+  });
+  it.each<[Told, Told]>([["quote-with-limits", "quote-with-limits"], ["ask-for-more", "ask-for-more"], ["ask-for-more", "quote-with-limits"]])("does not where it says nothing of the kind: %s, then %s", (before, now) => {
+    const text = following(before, now);
+    expect(text).not.toContain("we need to know more");
+    expect(asksIn(text)).toEqual([]);
   });
 });
