@@ -1,7 +1,8 @@
-import { CHANGE_IDS, CHANGES, type ChangeId, type MechanismId } from "../trade/damage";
+import { CHANGE_IDS, CHANGES, HANDLED_AS, type ChangeId, type MechanismId } from "../trade/damage";
 import type { EnquiryAnswers } from "../trade/questions";
 import type { Assessment } from "../triage/assessment";
 import { SPOILT_PHOTO } from "../triage/finding";
+import { handledAs } from "../triage/methods";
 import { readTold } from "../triage/told";
 import { holdsIn } from "../triage/urgency";
 
@@ -29,7 +30,7 @@ const hasSomethingHappened = (assessment: Findings): boolean => answersTo(assess
 const NO_HARM: readonly unknown[] = ["dirty", "shaded", "none"];
 /** Changes that are mended, and no cleaning takes out. */
 const MENDED: readonly unknown[] = ["bare", "wavy", "crumbles"] satisfies ChangeId[];
-const SPOKEN_OF = ["dirty", "shaded", "smell", "spots", "bare", "crumbles"] as const satisfies readonly ChangeId[];
+const SPOKEN_OF = ["dirty", "shaded", "smell", "spots", "bare", "crumbles", "wavy"] as const satisfies readonly ChangeId[];
 type Unspoken = Exclude<ChangeId, (typeof SPOKEN_OF)[number]>;
 const UNSPOKEN = CHANGE_IDS.filter((id): id is Unspoken => !SPOKEN_OF.some((s) => s === id));
 /** Of what soil is a share where soil is what most likely shows: of the soil, where it was told or nothing else was; beside what is mended, of the rest; else of whatever is to be seen, and of what is wet only once it is dry. */
@@ -40,9 +41,11 @@ export function soilIn(assessment: Findings): "soil" | "rest" | "dried" | "seen"
   if (answersTo(assessment, "wetNow").some((a) => a === "wet" || a === "damp")) return "dried";
   return hasSomethingHappened(assessment) || answersTo(assessment, "liquid").length > 0 || changes.some((c) => !NO_HARM.includes(c)) ? "seen" : "soil";
 }
-/** What they saw of it that nothing which probably happened explains, by the table of what people see: soil explains none of it. Smell, spots, bare patches, a back that crumbles and how the pile lies have words of their own. `likely`: what probably happened. */
-export const unexplainedChanges = (assessment: Findings, likely: readonly MechanismId[]): Unspoken[] =>
-  UNSPOKEN.filter((id) => answersTo(assessment, "changes").includes(id) && !likely.some((m) => m !== "soil-only" && m in CHANGES[id].by));
+/** What they saw of it that nothing which probably happened explains, by the table of what people see: soil explains none of it. Smell, spots, bare patches, a back that crumbles, its shape, how the pile lies and whatever is handled as the work of one cause have words of their own. `likely`: what probably happened. */
+export function unexplainedChanges(assessment: Findings, likely: readonly MechanismId[]): Unspoken[] {
+  const handled: readonly (MechanismId | undefined)[] = handledAs(readTold(assessment.findings));
+  return UNSPOKEN.filter((id) => answersTo(assessment, "changes").includes(id) && !handled.includes(HANDLED_AS[id]) && !likely.some((m) => m !== "soil-only" && m in CHANGES[id].by));
+}
 /** Whether there is damage to judge: a change, or something that happened to it. */
 const isDamageTold = (assessment: Findings): boolean => changeIn(assessment) === "told" || hasSomethingHappened(assessment);
 

@@ -144,7 +144,7 @@ export const CARE: readonly ParagraphRow[] = [
     text: "Please do not clean it again at home: that sets more marks than it takes out." },
   { ...TRADE, id: "refuse-home", version: 3, place: "refuse", when: { is: { ruledOut: ["at-home"] }, not: { who: ["trade"], incidents: ["flood"] } },
     text: "Please do not clean it at home: a machine, a hose or a spray is how most harm is done." },
-  { ...TRADE, id: "refuse-home-label", version: 3, place: "refuse", when: { not: { ruledOut: ["at-home"], who: ["trade"], certainty: ["unknown", "open"], treated: TREATED, mechanisms: ["bleaching"], handled: ["dye-bleed", "backing-failure"], wet: ["wet", "damp"], incidents: ["flood"], has: ["first-aid", "aid-known"] }, atLeast: LITTLE },
+  { ...TRADE, id: "refuse-home-label", version: 4, place: "refuse", when: { not: { ruledOut: ["at-home"], who: ["trade"], certainty: ["unknown", "open"], treated: TREATED, mechanisms: ["bleaching"], handled: ["dye-bleed", "backing-failure", "shrinkage"], wet: ["wet", "damp"], incidents: ["flood"], has: ["first-aid", "aid-known"] }, atLeast: LITTLE },
     text: "At home, do only what the maker’s own care label allows, and try it in a corner first." },
 
   { ...TRADE, id: "refuse-home-mark", version: 2, place: "refuse", when: { is: { mechanisms: MARKS }, not: { who: ["trade"], treated: ["mould"], wet: ["wet", "damp"], incidents: ["flood"] } },

@@ -1,4 +1,4 @@
-import { DAMAGE_IDS, type ChangeId, type MechanismId } from "../../trade/damage";
+import { CHANGE_IDS, DAMAGE_IDS, HANDLED_AS, type ChangeId, type MechanismId } from "../../trade/damage";
 import type { Condition } from "../condition";
 import { WATER_SHY } from "../viscose-like";
 import type { ParagraphRow } from "./row";
@@ -15,6 +15,8 @@ const TOLD_OTHER = { is: { has: ["change-unexplained"] }, not: { who: ["trade"] 
 const TOLD_BARE = { is: { changes: ["bare"] }, not: { who: ["trade"] } } satisfies Condition;
 /** They told us of moths or beetles, which do not eat every pile: beside bare patches, or where they have likely fed on it, that is said otherwise. */
 const TOLD_INSECTS = { is: { incidents: ["insects"] }, not: { who: ["trade"] } } satisfies Condition;
+/** What is handled as the work of one cause, once told, is not called soil beside that. */
+const HANDLED = CHANGE_IDS.filter((id) => Object.hasOwn(HANDLED_AS, id));
 /** Changes of the colour or the pile that somebody has seen. */
 const SEEN_CHANGES = ["browner", "ring", "paler", "faded", "ran", "stiff", "rough", "spots", "bare", "flat"] as const satisfies readonly ChangeId[];
 /** Said where no paragraph with its chance is: it is small, or too little comes back for “sooner is better”. */
@@ -101,7 +103,7 @@ export const CAUSES: readonly ParagraphRow[] = [
     text: "It is {chance} that the rug has drawn in or gone out of shape. Whether it can be eased back shows only on the bench." },
   { ...TRADE, id: "cause-backing", version: 1, place: "cause", when: { is: { mechanisms: ["backing-failure"] } }, about: "backing-failure",
     text: "It is {chance} that the latex that holds the backing is breaking up. It sheds dust, and water would loosen it more." },
-  { ...OURS, id: "cause-soil", version: 9, place: "cause", when: { is: { top: ["soil-only"], has: ["improvement"], urgency: ["can-wait"] }, not: { mechanisms: DAMAGE_IDS, incidents: ["insects"], certainty: ["unknown"], wet: ["wet", "damp"], reason: ["what-is-it", "mis-sold"], has: ["trouble-unjudged", "only-smell", "change-unexplained"], changes: ["bare", "spots", "crumbles", "none"] } }, about: "soil-only",
+  { ...OURS, id: "cause-soil", version: 10, place: "cause", when: { is: { top: ["soil-only"], has: ["improvement"], urgency: ["can-wait"] }, not: { mechanisms: DAMAGE_IDS, incidents: ["insects"], certainty: ["unknown"], wet: ["wet", "damp"], reason: ["what-is-it", "mis-sold"], has: ["trouble-unjudged", "only-smell", "change-unexplained"], changes: ["bare", ...HANDLED, "none"] } }, about: "soil-only",
     text: "It is {chance} that what you see is soil and nothing worse." },
   { ...TRADE, id: "cause-told-bare", version: 1, place: "cause", told: TOLD_BARE, when: { is: TOLD_BARE.is, not: { mechanisms: ["insects"], incidents: ["flood"], has: ["first-aid", "aid-known"] } },
     text: "The bare patches may be eaten by moths or beetles, or worn through: we cannot tell which. Please keep the rug apart from other wool until somebody has looked." },
@@ -109,6 +111,10 @@ export const CAUSES: readonly ParagraphRow[] = [
     text: "You told us of moths or beetles: please use no insecticide, and keep the rug apart from other wool until somebody has looked." },
   { ...TRADE, id: "cause-told-back", version: 1, place: "cause", told: toldBy("crumbles"), when: { is: { changes: ["crumbles"] }, not: { mechanisms: ["backing-failure"], incidents: ["flood"], has: ["first-aid", "aid-known"] } },
     text: "You told us of the back that crumbles: the latex that holds it may be breaking up, and water would loosen it more." },
+  { ...TRADE, id: "cause-told-ran", version: 1, place: "cause", told: toldBy("ran"), when: { is: { changes: ["ran"], handled: ["dye-bleed"] }, not: { mechanisms: ["dye-bleed"], incidents: ["flood"], has: ["first-aid", "aid-known"] } },
+    text: "You told us of the colour that ran: a dye may not hold, and water could let it run further. Please keep it dry." },
+  { ...TRADE, id: "cause-told-shape", version: 1, place: "cause", told: toldBy("wavy"), when: { is: { changes: ["wavy"] }, not: { mechanisms: ["shrinkage", "backing-failure"], incidents: ["flood"], has: ["first-aid", "aid-known"] } },
+    text: "You told us of its shape: the rug may have drawn in, and water could draw it in further." },
   { ...OURS, id: "cause-told", version: 1, place: "cause", told: TOLD_OTHER, when: { is: TOLD_OTHER.is, not: { incidents: ["flood"], has: ["first-aid", "aid-known"] } },
     text: "You told us of {unexplained}: what that comes from we cannot tell from here." },
   { ...BROWN_LINES, id: "cause-said-brown-washed", version: 1, place: "cause", when: { is: { has: ["brown-washed-said"] }, not: { mechanisms: BROWNINGS } },

@@ -83,8 +83,6 @@ export const LETTERS = {
   "change.stiff": "the stiff pile",
   "change.rough": "the rough pile",
   "change.flat": "the pile that lies flat",
-  "change.wavy": "its shape",
-  "change.crumbles": "the back that crumbles",
   "topic.fibre": "what it is made of",
   "topic.outlook": "how far it may come back",
   "topic.worth": "whether it is worth its cost",

@@ -31,10 +31,36 @@ describe("a change that was told", () => {
   });
   it("is explained by what the table of what people see gives for it, and by soil never", () => {
     const findings = (changes: ChangeId[]) => inputOf({ sketch: { fibres: {}, evidence: [{ what: "changes", value: changes, strength: "told" }] } }).assessments[0]!.assessment;
-    for (const id of ["browner", "paler", "rough", "wavy"] as const) {
+    for (const id of ["browner", "paler", "rough"] as const) {
       expect(unexplainedChanges(findings([id]), ["soil-only"])).toEqual([id]);
       for (const by of Object.keys(CHANGES[id].by) as MechanismId[]) expect(unexplainedChanges(findings([id]), [by])).toEqual([]);
     }
+  });
+  it.each<[ChangeId, MechanismId, RegExp]>([["ran", "dye-bleed", /a dye may not hold, and water could let it run further/u], ["wavy", "shrinkage", /the rug may have drawn in, and water could draw it in further/u]])("that is handled as one cause is said to come of that, however unlikely it is: %s", (change, by, says) => {
+    const at = (chance: number) => letter([change], { [by]: chance });
+    expect(at(0.32)).toMatch(says);
+    expect(at(0.33)).not.toMatch(says);
+    expect(at(0.33)).toMatch(new RegExp(`about as likely as not that ${by === "shrinkage" ? "the rug has drawn in" : "a dye has run"}`, "u"));
+    for (const text of [at(0.32), at(0.33)]) expect(text).not.toMatch(/what that comes from|soil and nothing worse/u);
+    expect(letter([change, "faded"])).toMatch(/You told us of the faded colour: what that comes from/u);
+  });
+  it("is said to come of what we cannot tell where every colour has held in a dye test, so that none of them ran", () => {
+    const held: Partial<Sketch> = { evidence: [
+      { what: "touch", value: "dry", strength: "told" }, { what: "changes", value: ["ran"], strength: "told", decibans: 0 },
+      { what: "test:dye-bleed", value: { place: "affected", colour: "red", water: "none", acid: "none", alkali: "none" }, strength: "bench", decibans: 0 },
+    ] };
+    expect(letter(["ran"], {}, held)).toMatch(/You told us of the colour that ran: what that comes from we cannot tell from here/u);
+    expect(letter(["ran"], {}, held)).not.toMatch(/a dye may not hold/u);
+  });
+  it("of its shape leaves nothing at home to a care label, which may allow water", () => {
+    const of = (changes: RugAnswers["changes"]) => letterOf({ answers: { labelText: "100% polypropylene", incidents: ["wear"], changes }, enquiry: { wetNow: "no" } }).draft.text;
+    expect(of(["wavy"])).toMatch(/water could draw it in further/u);
+    expect(of(["wavy"])).not.toContain("care label allows");
+    expect(of(["flat"])).toContain("care label allows");
+  });
+  it("of a shape that a failing back explains is not said to be drawn in", () => {
+    expect(letter(["wavy"], { "backing-failure": 0.33 })).not.toMatch(/drawn in|draw it in/u);
+    expect(letter(["wavy"], { "backing-failure": 0.32 })).toMatch(/may have drawn in/u);
   });
   it("of bare patches alone, without a likely cause, says by a whole judgement that they may be eaten, and not that they are soil", () => {
     const { text } = letterOf({ answers: { changes: ["bare"], since: "month", treatments: ["nothing"], labelText: "60% bamboo viscose 40% wool", footprints: "stay", room: "busy", age: "5-10", price: 200, household: ["pets"] }, enquiry: { wetNow: "no" }, photos: [] }).draft;
