@@ -4,7 +4,7 @@ import {
 } from "./care";
 import { CARE_WORDS as OF_FIBRES, MAY_BE_FROM, type CareWords } from "./care-words";
 import { COLUMNS } from "./columns";
-import { mechanismName, type DamageId } from "./damage";
+import { HANDLED_AS, mechanismName, type DamageId } from "./damage";
 import { DEPRECIATION_CLASS, HEAVY_WEAR, TABLES_END, USEFUL_LIVES, type DepreciationClass } from "./depreciation";
 import { FIBRE_IDS, fibreName, type FibreId, type Source } from "./fibres";
 import { BROUGHT_BACK, IMPROVEMENT, ROWS_OF, WORSE, WORSE_AFTER_TEST, WORSE_OLD_LATEX, type RowId, type WorseRow } from "./improvement";
@@ -74,6 +74,10 @@ const methods: FactTable[] = [
   factTable<CautionRow>({
     id: "cautions", part: "prospects", name: "What asks for more care", about: "What was found on the rug itself, and what it makes of a method from that chance on.",
     columns: [text("methods"), text("at most"), chance("from")], rows: placesIn(CAUTIONS, (_, r) => whenWords(r.when)), cells: (r) => [methodNames(r.methods), VERDICT_WORDS[r.atMost], r.from],
+  }),
+  factTable<DamageId>({
+    id: "handled-as", part: "prospects", name: "What a change is handled as", about: "A change that was told, as the work of this cause however unlikely it is, since water or a solvent may do what cannot be undone; a colour that ran no more once every colour has held in a dye test.",
+    columns: [text("cause")], rows: placesIn(HANDLED_AS as Readonly<Record<string, DamageId>>, (change) => answerInWords(`changes:${change}`)), cells: (cause) => [mechanismName(cause)], source: PRACTICE,
   }),
   factTable<CareWords>({
     id: "care-words", part: "prospects", name: "What some fibres ask for", about: "What is said of a method where each of these may be in the pile.",

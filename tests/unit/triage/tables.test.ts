@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { CARE_COLUMNS, CARE_COLUMNS_OF, CONSTRUCTION_BY_BACK, METHODS } from "../../../lib/trade/care";
 import { COLUMNS, COLUMNS_OF } from "../../../lib/trade/columns";
-import { BY_MAKE, CHANGES, CHANGE_IDS, DAMAGE_IDS, MECHANISMS, WICKING_BY_GROUND } from "../../../lib/trade/damage";
+import { BY_MAKE, CHANGES, CHANGE_IDS, DAMAGE_IDS, MECHANISMS, WICKING_BY_GROUND, mechanismName } from "../../../lib/trade/damage";
 import { FIBRE_IDS } from "../../../lib/trade/fibres";
 import { IMPROVEMENT, ROW_IDS, ROWS_OF, WORSE } from "../../../lib/trade/improvement";
 import { LIFE, LIFE_FACTORS, WEAR_LEFT } from "../../../lib/trade/life";
@@ -12,7 +12,12 @@ import { ASKED_AFTER } from "../../../lib/trade/questions-value";
 import { DEPRECIATION_CLASS, HEAVY_WEAR, USEFUL_LIVES } from "../../../lib/trade/depreciation";
 import { SIGNS } from "../../../lib/trade/signs";
 import { FRESH, TAKES_TIME, TRIGGERS, WHO, WHO_BEARS_ON } from "../../../lib/trade/triggers";
+import { answerInWords } from "../../../lib/trade/answer-words";
+import { publicTables } from "../../../lib/trade/tables";
 import { CONDITIONS, URGENCY } from "../../../lib/trade/urgency";
+import { findingsFromAnswers } from "../../../lib/triage/findings-from-answers";
+import { handledAs } from "../../../lib/triage/methods";
+import { readTold } from "../../../lib/triage/told";
 
 /** An answer written as `question:answer` that a person can really give. */
 function isAnswer(text: string): boolean {
@@ -120,5 +125,16 @@ describe("tables of damage and prospects", () => {
     const last = URGENCY[URGENCY.length - 1];
     expect(last).toMatchObject({ level: "can-wait" });
     expect(last?.all ?? last?.likely).toBeUndefined();
+  });
+});
+
+describe("the printed table of what a change is handled as", () => {
+  it("tells everybody, of every change, what judgements and letters handle it as, and that no source is published for it", () => {
+    const rows = publicTables("prospects").find((t) => t.id === "handled-as")?.rows ?? [];
+    const printed = Object.fromEntries(rows.map((r) => [r.name, r.cells]));
+    const handled = CHANGE_IDS.map((id) => [answerInWords(`changes:${id}`), handledAs(readTold(findingsFromAnswers({ changes: [id] }, {}))).map(mechanismName)] as const);
+    expect(printed).toEqual(Object.fromEntries(handled.filter(([, causes]) => causes.length > 0)));
+    expect(rows).toHaveLength(4);
+    for (const { how, source } of rows) expect([how, source]).toEqual(["common practice", "Common practice, no published source"]);
   });
 });
