@@ -13,6 +13,7 @@ import { cleaning, labelTextOf, keptByCut, likelyMechanisms, plannedCut, replace
 import { beyondTold, unexplainedChanges } from "./damage-told";
 import { aidFits, emergencyStands, isGasTold, wasCleanedAtHome, type Aided } from "./happened";
 import { mendsPhrase, shareOf } from "./mended";
+import { fibreInLetter } from "./greater-first";
 import { greetingName } from "./greeting-name";
 import { labelFibre, namedFibres } from "./label-said";
 import type { ParagraphRow } from "./paragraphs/row";
@@ -61,8 +62,7 @@ const SOLD_AS = ["silk", "wool-and-silk"] as const;
 /** How many methods a letter names. Elicited. */
 const MOST_METHODS = 2;
 
-
-const fibre = (id: FibreId | undefined, words: Words) => (id ? words.table(`fibre.${id}.short`) : words.say("letter.something-else"));
+const fibre = (id: FibreId | undefined, a: Assessment, words: Words) => (id ? fibreInLetter(id, a, { words }) : words.say("letter.something-else"));
 
 /** A fibre this many times as probable as the one that comes next fits best, and both do not fit alike. Elicited. */
 const FAR_AHEAD = 2;
@@ -71,7 +71,7 @@ function fitIn(a: Assessment, words: Words, beside: boolean): string {
   const [leading, rival] = namedFibres(a);
   const chance = (id: FibreId | undefined) => a.fibres.find((f) => f.fibre === id)?.probability ?? 0;
   const isAhead = chance(leading) >= FAR_AHEAD * chance(rival);
-  return words.say("letter.fits", { fibre: fibre(leading, words), rival: fibre(rival, words), ahead: isAhead ? "yes" : "no", better: beside ? "yes" : "no" });
+  return words.say("letter.fits", { fibre: fibre(leading, a, words), rival: fibre(rival, a, words), ahead: isAhead ? "yes" : "no", better: beside ? "yes" : "no" });
 }
 
 /** What a label is quoted with: where it is short and nothing but words and shares, as it stands; else nothing. */
@@ -179,6 +179,7 @@ export function slotsOf(input: SlotsInput): Slots {
   const words = wordsOf(workshop);
   const sold = SOLD_AS.find((id) => id === rug.answers.sellerSaid);
   const [leading, rival] = namedFibres(a);
+  const says = labelFibre(a);
   const money = (amount: keyof typeof AMOUNT_PHRASES) => {
     const value = a.money?.[amount];
     return value ? AMOUNT_PHRASES[amount](value, a.money?.currency ?? workshop.currency, words) : null;
@@ -189,8 +190,8 @@ export function slotsOf(input: SlotsInput): Slots {
   const asked = { words, hasPage: client.email !== null };
   return {
     name: greetingName(client.name), title: titleIn(plain(rug.title), words, workshop.areaUnit ?? "m2"), number: String(number), sharers: null, untouched: null, rug: rugPhrase(input, words),
-    fibre: fibre(leading, words), rival: fibre(rival, words), fit: fitIn(a, words, false), fitBetter: fitIn(a, words, true), likely: chanceWord(cappedWord(a.fibres.find((f) => f.fibre === leading)?.words ?? ""), words),
-    labelSays: labelFibre(a) && fibre(labelFibre(a) ?? undefined, words),
+    fibre: fibre(leading, a, words), rival: fibre(rival, a, words), fit: fitIn(a, words, false), fitBetter: fitIn(a, words, true), likely: chanceWord(cappedWord(a.fibres.find((f) => f.fibre === leading)?.words ?? ""), words),
+    labelSays: says && fibreInLetter(says, a, { words, by: "label" }),
     evidence: evidence(rug, words), soldAs: sold ? words.say(`sold.${sold}`) : null,
     improvement: a.improvement && improvementPhrase(a.improvement, words), mends: mendsPhrase(a, words), ofWhat: a.improvement && shareOf(a, words), unexplained: unexplainedIn(a, words), life: a.lifeYears && lifePhrase(a.lifeYears, words),
     lifeLow: a.lifeYears && yearsEnd(a.lifeYears.low, words), lifeHigh: a.lifeYears && yearsEnd(a.lifeYears.high, words),

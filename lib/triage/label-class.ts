@@ -26,6 +26,9 @@ function classes(fibres: readonly LabelFibre[]): Map<LabelSays, number> {
   return new Map([...shares].filter(([, share]) => share / total >= BLEND_PERCENT / 100));
 }
 
+/** How much of the pile each class is by a label's wording, in one unit; none where it names no fibre of the pile. */
+export const labelShares = (reading: LabelReading): ReadonlyMap<LabelSays, number> => classes(pileOf(reading)?.fibres ?? []);
+
 /** The class of one fibre alone or of a blend that has a class of its own; null for any other mixture. */
 function blendName(shares: ReadonlyMap<LabelSays, number>): LabelSays | null {
   const names = [...shares.keys()];

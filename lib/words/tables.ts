@@ -5,7 +5,7 @@ import { CAUTIONS, LEFT_AS_IT_IS, METHOD_IDS, METHOD_SENTENCES, METHODS, type Me
 import { CARE_WORDS } from "../trade/care-words";
 import { COMPARED, type Compared } from "../trade/compared";
 import { DAMAGE_IDS, mechanismName, type MechanismId } from "../trade/damage";
-import { FIBRES, type FibreId } from "../trade/fibres";
+import { FIBRES, type BlendId, type FibreId } from "../trade/fibres";
 import { FIRST_AID } from "../trade/first-aid";
 import { ONLY_INSPECTION } from "../trade/inspection";
 import { ACTIONS, REFERRALS, type ActionId, type ReferralId } from "../trade/losses";
@@ -22,7 +22,7 @@ import { WORDING_FOR_TRADE, type TradeWording } from "../trade/wording-for-trade
  */
 type PhotoTexts = "not-a-photo" | "not-taken" | "not-compared" | "remark";
 type Asked = "ask" | "hint" | `answer.${string}` | `answer.${string}.hint`;
-export type TableKey = `question.${QuestionId}.${Asked}` | `trade.question.${QuestionId}.${Asked}` | `photo.${PhotoKind}.${"ask" | "hint"}` | `photo.${typeof UNSAID_PHOTO}.ask` | `first-aid.${string}` | `${PhotoTexts}.${string}` | `fibre.${FibreId}.${"short" | "name"}`
+export type TableKey = `question.${QuestionId}.${Asked}` | `trade.question.${QuestionId}.${Asked}` | `photo.${PhotoKind}.${"ask" | "hint"}` | `photo.${typeof UNSAID_PHOTO}.ask` | `first-aid.${string}` | `${PhotoTexts}.${string}` | `fibre.${FibreId}.${"short" | "name"}` | `fibre.${BlendId}.turned`
   | `action.${ActionId}.why` | `referral.${ReferralId}` | `urgency.${number}.why` | "urgency.said-dry" | `inspection.${number}` | OfDocuments;
 /** What documents take from the tables. `why`: why a method may or may not be used, the sentence and what stands in it. */
 type OfDocuments =
@@ -62,7 +62,7 @@ const ofDocuments: Entry[] = [
 ];
 
 const entries: Entry[] = [
-  ...FIBRES.flatMap(({ id, short, name }): Entry[] => [[`fibre.${id}.short`, short], [`fibre.${id}.name`, name]]),
+  ...FIBRES.flatMap((f): Entry[] => [[`fibre.${f.id}.short`, f.short], [`fibre.${f.id}.name`, f.name], ...("turned" in f ? [[`fibre.${f.id}.turned`, f.turned] as Entry] : [])]),
   ...ofDocuments,
   ...(Object.keys(QUESTIONS) as QuestionId[]).flatMap((id) => [
     ...ofQuestion(`question.${id}`, QUESTIONS[id]), ...ofQuestion(`trade.question.${id}`, WORDING_FOR_TRADE[id] ?? {}),

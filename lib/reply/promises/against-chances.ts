@@ -1,5 +1,5 @@
 import type { MechanismId } from "../../trade/damage";
-import { FIBRES, type FibreId } from "../../trade/fibres";
+import { FIBRES, shortNames, type FibreId } from "../../trade/fibres";
 import type { Assessment } from "../../triage/assessment";
 import { likelihood } from "../phrases";
 import { VISCOSE_LIKE } from "../viscose-like";
@@ -25,7 +25,7 @@ const WORD_SLACK = 0.02;
 const NO_DOUBT = /\bnot (?:very |at all )?(?:unlikely|improbable)\b|\b(?:not|never|no) (?:really )?doubt\b|\bas likely as not\b/u;
 
 const FIBRE = expression("FIBRE");
-const namesOf = (f: (typeof FIBRES)[number]): readonly string[] => [f.name.replace(/ \(.*/, ""), f.short];
+const namesOf = (f: (typeof FIBRES)[number]): readonly string[] => [f.name.replace(/ \(.*/, ""), ...shortNames(f)];
 const ALIASES: Readonly<Record<string, FibreId>> = { rayon: "viscose", "art silk": "viscose", "artificial silk": "viscose", "bamboo silk": "viscose", "bamboo viscose": "viscose", "pure silk": "silk", "real silk": "silk", "pure wool": "wool", nylon: "polyamide" };
 const fibreNamed = (name: string): FibreId | null => ALIASES[name] ?? FIBRES.find((f) => namesOf(f).includes(name))?.id ?? null;
 

@@ -1,4 +1,4 @@
-import { FIBRES } from "../../trade/fibres";
+import { FIBRES, shortNames } from "../../trade/fibres";
 import { list, nouns, words } from "./words";
 
 /** Names of fibres as letters use them, beside those of the table; the longer first, so that "art silk" is not read as silk. */
@@ -6,7 +6,7 @@ const OTHER_NAMES = [
   "art silk", "artificial silk", "bamboo silk", "banana silk", "faux silk", "vegan silk", "bamboo viscose", "rayon", "modal", "cupro", "linen", "hemp", "ramie", "jute", "sisal", "coir", "nylon",
   "hand-spun wool", "real silk", "pure silk", "pure wool", "lyocell", "bamboo", "mohair", "cashmere", "goat hair", "camel hair", "synthetic", "man-made", "chenille",
 ];
-const names = [...new Set([...OTHER_NAMES, ...FIBRES.filter((f) => f.id !== "other").flatMap((f) => [f.name.replace(/ \(.*/, ""), f.short])])].sort((a, b) => b.length - a.length);
+const names = [...new Set([...OTHER_NAMES, ...FIBRES.filter((f) => f.id !== "other").flatMap((f) => [f.name.replace(/ \(.*/, ""), ...shortNames(f)])])].sort((a, b) => b.length - a.length);
 
 const RUG_PARTS = "rug, carpet, runner, mat, kilim, hearthrug, piece, item, article, textile, pile, nap, fibre, fiber, wool, silk, viscose, yarn, fringe, tassel, edge, edging, binding, border, back, backing, underside, latex, foundation, warp, weft, knot, weave, ground, field, structure, medallion, pattern, design, colour, color, colouring, dye, red, blue, green, pink, white, ivory, cream, lustre, luster, sheen, shine, gloss, softness, texture, surface, corner, selvedge, selvage, repair, patch, reweave, reweaving, reknotting, replacement, tuft, loop";
 const TROUBLES = "mark, stain, staining, spot, spill, spillage, ring, tidemark, tide mark, tide line, waterline, halo, browning, yellowing, greying, discolouration, discoloration, bleed, bleeding, migration, fading, fade, smell, odour, odor, pong, whiff, stink, scent, urine, wee, pee, puddle, accident, mould, mold, mildew, moth, larva*, grub, egg, infestation, beetle, shrinkage, curl, curling, buckle, buckling, wrinkle, ripple, dent, crease, creasing, fold, fold line, fold mark, flattening, flattened bit, crush mark, indentation, hole, tear, rip, burn, scorch, damp, dampness, stiffness, dust, dirt, soil, soiling, grime, mud, soot, smoke, wax, ink, wine, red wine, coffee, tea, curry, turmeric, gravy, beer, juice, milk, oil, grease, polish, paint, emulsion, rust, gum, chewing gum, glue, tar, blood, vomit, sick, toothpaste, nail varnish, lipstick, damage, trouble, problem, contamination, bacteria, germ, allergen, mite, residue, shadow, fuzz, fluff, shedding, wear, rot, dry rot, bald patch, streak, blotch, cloud, bloom, pink, brown, yellow, grey";
