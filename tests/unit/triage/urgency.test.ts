@@ -52,6 +52,14 @@ describe("judgeUrgency", () => {
     expect(why({ incidents: ["sun"], wetNow: "no" })).toBe("Nothing is lost by waiting.");
     for (const unknown of [{}, { incidents: ["sun"] }, { reason: "what-is-it" }]) expect(why(unknown)).toBe("Nobody has said whether it is wet; nothing else in it is lost by waiting.");
   });
+  it.each([
+    ["out of shape after a leak this week", { incidents: ["water"], since: "week", changes: ["wavy"], wetNow: "no" }], ["the same, of which they only say that it just happened", { incidents: ["water"], reason: "just-happened", changes: ["wavy"], wetNow: "no" }],
+    ["no change was told of a spill", { incidents: ["spill"], since: "two-days", changes: ["none"], wetNow: "no" }], ["no change was asked after", { liquid: "wine", since: "week", wetNow: "no" }],
+  ] as const)("tells of what got on it, and of no mark that nobody has told of: %s", (_, answers) => {
+    const { level: of, why } = judgeUrgency(told(answers as never), () => 0);
+    expect([of, why]).toEqual(["a-week", expect.stringMatching(/^Something got on it only days ago/u)]);
+    expect(why).not.toMatch(/\b(?:the|its|this) mark\b/iu);
+  });
   it("tells what may be lost, and not that haste gains: beside that the desk says where a letter sets no time since it would gain too little", () => { for (const r of URGENCY) expect(r.why).not.toMatch(/sooner|easier|\bbest\b|better/); });
   it("says why in a sentence in every row", () => { for (const r of URGENCY) expect(r.why).toMatch(/^[A-Z].{20,}\.$/); });
 });
