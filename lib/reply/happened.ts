@@ -64,8 +64,15 @@ const isAnswered = (answers: RugAnswers, any: AnyAnswer): boolean =>
 /** Nobody has said what happened. */
 const isUntold = ({ incidents = [], liquid }: RugAnswers): boolean => liquid === undefined && incidents.every((id) => id === "unknown" || id === "unsure");
 
+const TOLD = new WeakMap<RugAnswers, Told>();
+/** What a rug's answers tell. Read once of each: a letter asks for it often, and reading a label takes its time. */
+function toldBy(answers: RugAnswers): Told {
+  const told = TOLD.get(answers) ?? readTold(findingsFromAnswers(answers, {}));
+  TOLD.set(answers, told);
+  return told;
+}
 /** The judgement's own rule of bleach and what it can give off gas with, of answers alone. */
-export const isGasTold = (answers: RugAnswers): boolean => isGasIn(readTold(findingsFromAnswers(answers, {})));
+export const isGasTold = (answers: RugAnswers): boolean => isGasIn(toldBy(answers));
 /** The same while it is wet, or where it was today. */
 export const isGasNow = (answers: RugAnswers, { wetNow }: EnquiryAnswers): boolean =>
   isGasTold(answers) && (wetNow === "wet" || wetNow === "damp" || answers.since === "hour" || answers.since === "day");
@@ -86,9 +93,9 @@ export interface Aided { readonly answers: RugAnswers; readonly assessment: Pick
 const chanceIn = ({ mechanisms }: Aided["assessment"]) => (id: MechanismId): number => mechanisms.find(({ mechanism }) => mechanism === id)?.probability ?? 0;
 const isFoulBy = (told: Told, a: Aided["assessment"]): boolean => isFoulIn(told, chanceIn(a));
 /** The judgement's own rule of what nobody may touch. */
-export const isFoul = ({ answers, assessment }: Aided): boolean => isFoulBy(readTold(findingsFromAnswers(answers, {})), assessment);
+export const isFoul = ({ answers, assessment }: Aided): boolean => isFoulBy(toldBy(answers), assessment);
 /** Its own rule of mould: seen by what was told, or likely enough to be warned of. */
-export const isMouldy = ({ answers, assessment }: Aided): boolean => isMouldyIn(readTold(findingsFromAnswers(answers, {})), chanceIn(assessment));
+export const isMouldy = ({ answers, assessment }: Aided): boolean => isMouldyIn(toldBy(answers), chanceIn(assessment));
 /** The same of a judgement alone, for whoever has no answers beside it. */
 export const isMouldyAsJudged = (a: Assessment): boolean => isMouldyIn(readTold(a.findings), chanceIn(a));
 /** Nobody is to handle it yet, by what was told and judged: it is wet, first aid is due, or nobody may touch it. */

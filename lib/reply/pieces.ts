@@ -13,7 +13,8 @@ import { PLACES, SAID_WET } from "./paragraphs";
 import { partsOf, type Part } from "./parts";
 import type { Place, PlaceId } from "./paragraphs/row";
 import { colourIn, colourName, plain, sidesIn } from "./rug-title";
-import { aidInShort, ownAidIn, chanceOf, filled, seenIn, sharersIn, slotsOf, wordsOf, type Slots, type WorkshopForDraft } from "./slots";
+import { aidInShort, ownAidIn, chanceOf, seenIn, sharersIn, slotsOf, wordsOf, type Slots, type WorkshopForDraft } from "./slots";
+import { filled } from "./slot-words";
 import { isTradeAsking } from "./who-asks";
 
 export interface DraftInput {
@@ -67,7 +68,14 @@ export interface Pieces {
   waits: (at: Pick<SaidParagraph, "rug" | "place">) => boolean;
 }
 
-const textOf = (row: LibraryRow, template: string, { slots, assessment, words }: Subject) => filled(template, { ...slots, chance: chanceOf(assessment, row, words) });
+const textOf = (row: LibraryRow, template: string, { slots, assessment, words }: Subject) => filled(template, (name) => (name === "chance" ? chanceOf(assessment, row, words) : slots[name]));
+
+/** The rows of a library by their place, each in its order. */
+function byPlace(library: readonly LibraryRow[]): (id: PlaceId) => readonly LibraryRow[] {
+  const rows = new Map<PlaceId, LibraryRow[]>();
+  for (const row of library) rows.set(row.place, [...(rows.get(row.place) ?? []), row]);
+  return (id) => rows.get(id) ?? [];
+}
 
 /** A paragraph that could stand here: its condition holds and everything it leaves open has a value. */
 interface Fit { row: LibraryRow; template: string; text: string; parts: readonly Part[]; chance: number; isTold: boolean }
@@ -102,9 +110,9 @@ function toldBeside(taken: readonly Fit[], all: readonly Fit[]): Fit[] {
   return more.filter((f, at) => more.findIndex((o) => keyOf(o) === keyOf(f)) === at);
 }
 
-function piecesAt(place: Place, subject: Subject, library: readonly LibraryRow[], tone: Tone): Piece[] {
+function piecesAt(place: Place, subject: Subject, rowsOf: ReturnType<typeof byPlace>, tone: Tone): Piece[] {
   if (place.when && !holds(place.when, subject.facts)) return [];
-  const all = library.filter((row) => row.place === place.id).flatMap((row) => fits(row, subject, tone));
+  const all = rowsOf(place.id).flatMap((row) => fits(row, subject, tone));
   const taken = (place.likeliestFirst ? all.sort((a, b) => b.chance - a.chance) : all).slice(0, place.take);
   const unsaid = toldBeside(taken, all);
   // Of what they told one row stands whatever the length, and the rest where there is room.
@@ -208,13 +216,13 @@ export function piecesOf(input: DraftInput, came: Came | null = null): Pieces {
   const trade = isTradeAsking(client, enquiry);
   const { letter, rugs } = subjectsOf(input, trade, came);
   const places = PLACES.filter((p) => !p.leads && (came || !p.follows));
-  const [tone, words] = [workshop.tone ?? "plain", wordsOf(workshop)];
+  const [tone, words, rowsOf] = [workshop.tone ?? "plain", wordsOf(workshop), byPlace(library)];
   return {
     subject: subjectOf(assessments, trade, { words, areaUnit: workshop.areaUnit ?? "m2" }),
-    pieces: besideItsOwn(onceAhead(runs(places).flatMap((run) => (run[0]?.of === "letter" ? [letter] : rugs).flatMap((s) => inOrder(run, s).flatMap((place) => piecesAt(place, s, library, tone)))))),
+    pieces: besideItsOwn(onceAhead(runs(places).flatMap((run) => (run[0]?.of === "letter" ? [letter] : rugs).flatMap((s) => inOrder(run, s).flatMap((place) => piecesAt(place, s, rowsOf, tone)))))),
     leadOf: (id, of) => {
       const sharers = sharersIn(of, { rugs: assessments.length, words });
-      return PLACES.filter((p) => p.id === id).flatMap((place) => piecesAt(place, { ...letter, slots: { ...letter.slots, sharers } }, library, tone))[0] ?? null;
+      return PLACES.filter((p) => p.id === id).flatMap((place) => piecesAt(place, { ...letter, slots: { ...letter.slots, sharers } }, rowsOf, tone))[0] ?? null;
     },
     lineOfRug: (rug, line) => words.say("letter.line-of-rug", { number: rug + 1, line }),
     readsToday: (told) => {

@@ -73,5 +73,16 @@ export const isSlot = (name: string): name is SlotName => Object.hasOwn(SLOTS, n
 export const fillWith = (text: string, valueOf: (name: SlotName) => string | null): string =>
   text.replace(OPEN, (whole, name: string) => (isSlot(name) ? (valueOf(name) ?? whole) : whole));
 
+/** A paragraph's text with its slots filled; null where one of them has no value here, or is none. */
+export function filled(text: string, valueOf: (name: SlotName) => string | null): string | null {
+  const missing = new Set<string>();
+  const all = text.replace(OPEN, (whole, name: string) => {
+    const value = isSlot(name) ? valueOf(name) : null;
+    if (value === null) missing.add(name);
+    return value ?? whole;
+  });
+  return missing.size === 0 ? all : null;
+}
+
 /** The text with every known slot read as its example. */
 export const withExamples = (text: string): string => fillWith(text, (name) => SLOTS[name].example);

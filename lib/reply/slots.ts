@@ -17,7 +17,7 @@ import { fibreInLetter } from "./greater-first";
 import { greetingName } from "./greeting-name";
 import { labelFibre, namedFibres } from "./label-said";
 import type { ParagraphRow } from "./paragraphs/row";
-import { fillWith, isSlot, slotsIn, type SlotName } from "./slot-words";
+import { type SlotName } from "./slot-words";
 import { colourIn, colourName, plain, titleIn } from "./rug-title";
 import { cutDownPhrase } from "./cut-down-price";
 import { repairNamed } from "./repair-named";
@@ -233,9 +233,4 @@ export const sharersIn = (which: readonly number[], { rugs, words }: { rugs: num
 export function chanceOf(a: Assessment, row: ParagraphRow, words: Words): string | null {
   const chance = a.mechanisms.find((m) => m.mechanism === row.about)?.probability;
   return chance === undefined ? null : likelihood(chance, words);
-}
-
-/** A paragraph's text with its slots filled; null where one of them has no value here. */
-export function filled(text: string, values: Record<SlotName, string | null>): string | null {
-  return slotsIn(text).every((name) => isSlot(name) && values[name] !== null) ? fillWith(text, (name) => values[name]) : null;
 }
