@@ -101,6 +101,11 @@ export default defineConfig([
       "@typescript-eslint/consistent-type-imports": "error",
     },
   },
+  {
+    files: ["app/**/*.tsx", "lib/ui/**/*.tsx"],
+    ignores: ["lib/ui/link.tsx"],
+    rules: { "no-restricted-imports": ["error", { paths: [{ name: "next/link", message: "Link of lib/ui/link.tsx fetches nothing ahead." }] }] },
+  },
   // A table of facts is as long as its facts.
   { files: ["lib/trade/**/*.ts"], rules: { "max-lines": "off" } },
   { files: SERVER_FILES, rules: { "house/server-only-first": "error" } },

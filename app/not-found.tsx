@@ -1,5 +1,5 @@
 import type { Metadata } from "next";
-import Link from "next/link";
+import { Link } from "@/lib/ui/link";
 import { Shell } from "./(client)/_parts/shell";
 import styles from "./error.module.css";
 import { clientWords } from "./_server/client-words";

@@ -1,5 +1,5 @@
 import type { Metadata } from "next";
-import Link from "next/link";
+import { Link } from "@/lib/ui/link";
 import type { ReactNode } from "react";
 import { inPage } from "@/lib/ui/in-page";
 import { Swatch } from "@/lib/ui/swatch";
@@ -28,7 +28,7 @@ export default async function Front() {
           <h1>{say("front.title")}</h1>
           <p className={styles.lead}>{say("front.lead")}</p>
           <p className={styles.start}>
-            <Link className="button" href="/ask" prefetch={false}>{say(isUnderWay ? "front.go-on" : "front.begin")}</Link>
+            <Link className="button" href="/ask">{say(isUnderWay ? "front.go-on" : "front.begin")}</Link>
             <span className="small">{say("front.no-account")}</span>
           </p>
           <aside className={styles.wet} aria-labelledby="wet">
@@ -44,7 +44,7 @@ export default async function Front() {
             <h2>{say("front.trade")}</h2>
             <p>{say("front.trade-ring")} {settings.telephone && <Telephone number={settings.telephone} />}</p>
           </section>
-          <p className={`small ${styles.staff}`}><Link href="/sign-in" prefetch={false}>{say("front.staff")}</Link></p>
+          <p className={`small ${styles.staff}`}><Link href="/sign-in">{say("front.staff")}</Link></p>
         </div>
         <div className={styles.swatch}><Swatch /></div>
       </div>

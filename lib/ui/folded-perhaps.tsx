@@ -1,4 +1,4 @@
-import Link from "next/link";
+import { Link } from "./link";
 
 /** That words of a message's writer may be among what was folded, and where that is open. `of`: its subject, for those who hear the link alone; null where it stands beside its words. */
 export function FoldedPerhaps({ postId, of }: { postId: string; of: string | null }) {

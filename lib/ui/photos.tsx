@@ -1,5 +1,5 @@
 "use client";
-import Link from "next/link";
+import { Link } from "./link";
 import { useRef, useState } from "react";
 import type { MeasurementView } from "../enquiry/measured-views";
 import type { PhotoView, UnopenedView } from "../enquiry/views";

@@ -1,4 +1,4 @@
-import Link from "next/link";
+import { Link } from "./link";
 import { cutDownPhrase } from "../reply/cut-down-price";
 import { beyondTold, isHarmTold, isWorthAsked } from "../reply/damage-told";
 import { verdictIn } from "../reply/inspected";

@@ -1,4 +1,4 @@
-import Link from "next/link";
+import { Link } from "./link";
 import type { QueueView, Slip as SlipView, UrgencyId } from "../enquiry/views";
 import { countInWords, sentenceCase } from "./figures";
 import { Slips } from "./slip";

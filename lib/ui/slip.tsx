@@ -1,4 +1,4 @@
-import Link from "next/link";
+import { Link } from "./link";
 import type { Slip as SlipView } from "../enquiry/views";
 import { improvementFigures } from "../reply/phrases";
 import { ComesBackLine } from "./comes-back-line";

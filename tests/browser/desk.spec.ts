@@ -348,6 +348,17 @@ test("a trainee is told plainly that settings and people are not theirs", async 
   }
 });
 
+test("I open the queue on a slow line, and no other page is fetched before I press its link", async ({ person }) => {
+  const page = await person({ storageState: owner });
+  const fetched: string[] = [];
+  page.on("request", (asked) => { if (new URL(asked.url()).searchParams.has("_rsc")) fetched.push(new URL(asked.url()).pathname); });
+  await page.goto(`${desk.url}/desk`, { waitUntil: "networkidle" });
+  expect(fetched).toEqual([]);
+  await page.getByRole("link", { name: "Everything" }).click();
+  await expect(page).toHaveURL(/\/everything$/);
+  expect(fetched).toEqual(["/desk/everything"]);
+});
+
 test("a wrong password says so, and not which half was wrong", async ({ person }) => {
   const page = await person();
   await page.goto(`${desk.url}/sign-in`);

@@ -1,4 +1,4 @@
-import Link from "next/link";
+import { Link } from "@/lib/ui/link";
 import type { ReactNode } from "react";
 import type { ColourShare } from "@/lib/enquiry/views";
 import { Strip } from "@/lib/ui/strip";

@@ -1,4 +1,4 @@
-import Link from "next/link";
+import { Link } from "@/lib/ui/link";
 import { redirect } from "next/navigation";
 import type { ReactNode } from "react";
 import { clientWords } from "@/app/_server/client-words";
@@ -19,7 +19,7 @@ export async function StepFrame({ step, children }: { step: StepId; children: (i
   return (
     <Shell
       words={words}
-      start={<Link href={back ? `/ask/${back}` : "/"} prefetch={false}>{words.say("ask.back")}</Link>}
+      start={<Link href={back ? `/ask/${back}` : "/"}>{words.say("ask.back")}</Link>}
       end={caller ? words.say("ask.saved") : undefined}
       colours={coloursOfPhotos(intake.photos)}
     >

@@ -1,5 +1,5 @@
 import type { Metadata } from "next";
-import Link from "next/link";
+import { Link } from "@/lib/ui/link";
 import { FirstAid } from "@/lib/ui/first-aid";
 import { wordsIn } from "@/lib/words/words";
 import { readSettings } from "@/lib/workshop/settings";
@@ -19,7 +19,7 @@ export default async function FirstAidPage() {
       <h1>{words.say("first-aid.title")}</h1>
       <p className={styles.lead}>{words.table("first-aid.lead")}</p>
       <FirstAid words={words} emergencyNumber={settings.emergencyNumber} />
-      <p className={`no-print ${styles.then}`}><Link className="button" href="/ask" prefetch={false}>{words.say("first-aid.then")}</Link></p>
+      <p className={`no-print ${styles.then}`}><Link className="button" href="/ask">{words.say("first-aid.then")}</Link></p>
     </Shell>
   );
 }

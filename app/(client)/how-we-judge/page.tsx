@@ -1,5 +1,5 @@
 import type { Metadata } from "next";
-import Link from "next/link";
+import { Link } from "@/lib/ui/link";
 import { ONLY_INSPECTION } from "@/lib/trade/inspection";
 import { publicTables, publishedSources, rowsByHow, TABLES } from "@/lib/trade/tables";
 import { MODEL_VERSION } from "@/lib/triage/assess";

@@ -1,5 +1,5 @@
 import type { Metadata } from "next";
-import Link from "next/link";
+import { Link } from "@/lib/ui/link";
 import { clientCaller } from "@/app/_server/caller";
 import { retell } from "@/lib/enquiry/retell";
 import { readClientPage } from "@/lib/enquiry/read-client-page";

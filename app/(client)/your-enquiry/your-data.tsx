@@ -1,4 +1,4 @@
-import Link from "next/link";
+import { Link } from "@/lib/ui/link";
 import type { Words } from "@/lib/words/words";
 import styles from "./client-page.module.css";
 

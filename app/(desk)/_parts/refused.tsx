@@ -1,4 +1,4 @@
-import Link from "next/link";
+import { Link } from "@/lib/ui/link";
 import { notFound } from "next/navigation";
 import styles from "@/app/error.module.css";
 import type { Refusal } from "@/lib/enquiry/caller";

@@ -1,4 +1,4 @@
-import Link from "next/link";
+import { Link } from "@/lib/ui/link";
 import styles from "@/app/error.module.css";
 
 export default function NotFound() {

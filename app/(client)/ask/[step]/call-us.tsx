@@ -1,4 +1,4 @@
-import Link from "next/link";
+import { Link } from "@/lib/ui/link";
 import type { IntakeAnswers } from "@/lib/enquiry/questionnaire";
 import { nextStep } from "@/lib/enquiry/steps";
 import { titleOf } from "@/lib/ui/step-titles";

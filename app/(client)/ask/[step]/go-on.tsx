@@ -1,4 +1,4 @@
-import Link from "next/link";
+import { Link } from "@/lib/ui/link";
 import type { ReactNode } from "react";
 import type { IntakeAnswers } from "@/lib/enquiry/questionnaire";
 import { stepRow, type StepId } from "@/lib/enquiry/steps";
@@ -25,6 +25,6 @@ export function GoOn({ step, answers, words, unsure }: { step: StepId; answers: 
 export function SendAsItIs({ step, words }: { step: StepId; words: Words }) {
   const { chapter } = stepRow(step);
   if (chapter === "now" || chapter === "you") return null;
-  const link = (w: readonly ReactNode[]) => <Link href="/ask/contact" prefetch={false}>{inPage(w)}</Link>;
+  const link = (w: readonly ReactNode[]) => <Link href="/ask/contact">{inPage(w)}</Link>;
   return <p className={`small ${styles.asItIs}`}>{inPage(words.parts("ask.as-it-is", { link }))}</p>;
 }

@@ -1,4 +1,4 @@
-import Link from "next/link";
+import { Link } from "@/lib/ui/link";
 import type { IntakeView } from "@/lib/enquiry/read-intake";
 import { labelsRead, reviewOf } from "@/lib/ui/review";
 import { titleOf } from "@/lib/ui/step-titles";
@@ -21,7 +21,7 @@ export async function Send({ intake }: { intake: IntakeView }) {
           <div key={line.step}>
             <dt>{line.asked}</dt>
             <dd>{line.told}</dd>
-            <dd><Link href={`/ask/${line.step}`} prefetch={false} aria-label={say("review.change-what", { what: line.asked })}>{say("review.change")}</Link></dd>
+            <dd><Link href={`/ask/${line.step}`} aria-label={say("review.change-what", { what: line.asked })}>{say("review.change")}</Link></dd>
           </div>
         ))}
       </dl>
@@ -35,7 +35,7 @@ export async function Send({ intake }: { intake: IntakeView }) {
           <li>{say("send.kept", { months: retentionMonths })}</li>
           <li>{say("send.complain")}</li>
         </ul>
-        <p><Link href="/privacy" prefetch={false}>{say("send.all")}</Link></p>
+        <p><Link href="/privacy">{say("send.all")}</Link></p>
       </SendForm>
     </>
   );

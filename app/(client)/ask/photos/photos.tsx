@@ -1,4 +1,4 @@
-import Link from "next/link";
+import { Link } from "@/lib/ui/link";
 import { knownOf, type IntakeView } from "@/lib/enquiry/read-intake";
 import { retellRemark } from "@/lib/enquiry/retell";
 import { nextStep } from "@/lib/enquiry/steps";

@@ -1,5 +1,5 @@
 import type { Metadata } from "next";
-import Link from "next/link";
+import { Link } from "@/lib/ui/link";
 import { redirect } from "next/navigation";
 import { nextOpening, openingDay } from "@/lib/enquiry/opening-hours";
 import { isGasNow } from "@/lib/reply/happened";

@@ -1,5 +1,5 @@
 import type { Metadata } from "next";
-import Link from "next/link";
+import { Link } from "@/lib/ui/link";
 import { notFound } from "next/navigation";
 import { publicTables } from "@/lib/trade/tables";
 import { Tables } from "@/lib/ui/printed-table";

@@ -1,5 +1,5 @@
 import type { Metadata } from "next";
-import Link from "next/link";
+import { Link } from "@/lib/ui/link";
 import { redirect } from "next/navigation";
 import { clientCaller } from "@/app/_server/caller";
 import { clientWords } from "@/app/_server/client-words";

@@ -1,4 +1,4 @@
-import Link from "next/link";
+import { Link } from "@/lib/ui/link";
 import { isTestId, TEST_IDS, testRow } from "@/lib/enquiry/bench-test-schema";
 import { LABORATORY, WEIGHINGS } from "@/lib/enquiry/laboratory-schema";
 import type { BenchTestView, RugView } from "@/lib/enquiry/views";

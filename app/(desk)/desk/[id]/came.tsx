@@ -1,4 +1,4 @@
-import Link from "next/link";
+import { Link } from "@/lib/ui/link";
 import type { CameView, MessageView } from "@/lib/enquiry/draft-types";
 import { EnclosedFiles, LeftOut } from "@/lib/ui/enclosed-files";
 import { FoldedPerhaps } from "@/lib/ui/folded-perhaps";

@@ -1,4 +1,4 @@
-import Link from "next/link";
+import { Link } from "@/lib/ui/link";
 import type { PlanLack } from "@/lib/enquiry/measured-views";
 import type { DocumentView, EnquiryView, RugView } from "@/lib/enquiry/views";
 import { longDay } from "@/lib/enquiry/workshop-day";

@@ -1,4 +1,4 @@
-import Link from "next/link";
+import { Link } from "@/lib/ui/link";
 import { STATE_NAMES } from "@/lib/enquiry/states";
 import type { UsedParagraphs as UsedParagraphsOfDraft } from "@/lib/enquiry/read-used-paragraphs";
 import type { EnquiryView } from "@/lib/enquiry/views";

@@ -1,4 +1,4 @@
-import Link from "next/link";
+import { Link } from "@/lib/ui/link";
 import css from "./enquiry.module.css";
 
 /** What a client may ask for at any time: a copy of everything, and that it goes. */

@@ -1,5 +1,5 @@
 "use client";
-import Link from "next/link";
+import { Link } from "@/lib/ui/link";
 import { useRouter } from "next/navigation";
 import { useTransition } from "react";
 import { reach } from "@/app/(desk)/_parts/reach";

@@ -1,4 +1,4 @@
-import Link from "next/link";
+import { Link } from "@/lib/ui/link";
 import { staffCallerOrRedirect } from "@/app/_server/caller";
 import { readEverything } from "@/lib/enquiry/read-everything";
 import { STATE_NAMES, STATES } from "@/lib/enquiry/states";

@@ -1,4 +1,4 @@
-import Link from "next/link";
+import { Link } from "@/lib/ui/link";
 import { staffCallerOrRedirect } from "@/app/_server/caller";
 import { readLetters, type LetterOfEnquiry } from "@/lib/enquiry/read-letters";
 import type { LetterStateId } from "@/lib/enquiry/views";

@@ -1,5 +1,5 @@
 "use client";
-import Link from "next/link";
+import { Link } from "@/lib/ui/link";
 import { useState, useSyncExternalStore, type FormEvent } from "react";
 import { clientSchema, isSameAddress, type Contact } from "@/lib/enquiry/client-schema";
 import { CheckedForm } from "@/lib/ui/checked-form";

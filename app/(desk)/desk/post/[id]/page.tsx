@@ -1,4 +1,4 @@
-import Link from "next/link";
+import { Link } from "@/lib/ui/link";
 import { staffCallerOrRedirect } from "@/app/_server/caller";
 import { readPostItem, type RawView } from "@/lib/enquiry/read-post";
 import type { PostView } from "@/lib/enquiry/views";

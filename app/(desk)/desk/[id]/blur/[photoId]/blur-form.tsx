@@ -1,5 +1,5 @@
 "use client";
-import Link from "next/link";
+import { Link } from "@/lib/ui/link";
 import { useRouter } from "next/navigation";
 import { useRef, useState, useTransition } from "react";
 import { MOST_AREAS } from "@/lib/enquiry/blur-schema";

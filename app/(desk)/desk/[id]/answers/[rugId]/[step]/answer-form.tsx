@@ -1,5 +1,5 @@
 "use client";
-import Link from "next/link";
+import { Link } from "@/lib/ui/link";
 import type { ReactNode } from "react";
 import { stepSchema, type FormStepId, type FormValues } from "@/lib/enquiry/step-schemas";
 import { CheckedForm } from "@/lib/ui/checked-form";

@@ -1,5 +1,5 @@
 "use client";
-import Link from "next/link";
+import { Link } from "@/lib/ui/link";
 import { useMemo } from "react";
 import { documentForm } from "@/lib/enquiry/document-forms";
 import type { DocumentFormView } from "@/lib/enquiry/read-document-form";

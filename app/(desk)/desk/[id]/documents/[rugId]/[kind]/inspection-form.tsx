@@ -1,5 +1,5 @@
 "use client";
-import Link from "next/link";
+import { Link } from "@/lib/ui/link";
 import { inspectionForm } from "@/lib/enquiry/document-forms";
 import { CheckedForm } from "@/lib/ui/checked-form";
 import { TextArea, TextField } from "@/lib/ui/field";

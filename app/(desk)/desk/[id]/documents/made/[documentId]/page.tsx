@@ -1,4 +1,4 @@
-import Link from "next/link";
+import { Link } from "@/lib/ui/link";
 import { Enclose } from "@/app/(desk)/desk/[id]/enclose";
 import { JUDGED_SINCE } from "@/app/(desk)/desk/[id]/judged-since";
 import { Refused } from "@/app/(desk)/_parts/refused";

@@ -1,5 +1,5 @@
 "use client";
-import Link from "next/link";
+import { Link } from "@/lib/ui/link";
 import { REPORTED_FIBRES } from "@/lib/enquiry/laboratory-schema";
 import { percentField, reportForm } from "@/lib/enquiry/report-form";
 import { fibreName } from "@/lib/trade/fibres";

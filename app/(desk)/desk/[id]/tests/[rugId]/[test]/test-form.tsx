@@ -1,5 +1,5 @@
 "use client";
-import Link from "next/link";
+import { Link } from "@/lib/ui/link";
 import { useMemo } from "react";
 import { benchTestForm, NOT_READ, readingField } from "@/lib/enquiry/bench-test-form";
 import { isNeeded, testRow } from "@/lib/enquiry/bench-test-schema";

@@ -1,5 +1,5 @@
 "use client";
-import Link from "next/link";
+import { Link } from "@/lib/ui/link";
 import { fibreField, methodField, MOST_FIBRES, MOST_WEIGHINGS, residueField, specimenField, weighingsForm } from "@/lib/enquiry/weighings-form";
 import { SCHEME_IDS } from "@/lib/enquiry/weighings-schema";
 import { ANALYSED_FIBRES, QUANTITATIVE_METHODS, SCHEMES } from "@/lib/trade/quantitative";
