@@ -9,13 +9,21 @@ export interface Told { readonly text: string; readonly paragraphs: readonly Sai
 type Said = Omit<SaidParagraph, "stands">;
 const isOf = (a: Pick<Said, "id" | "rug">, b: Pick<Said, "id" | "rug">): boolean => a.id === b.id && a.rug === b.rug;
 
+/** Whether a paragraph's words were said of the same rug, or of the whole letter: what was said of one of several rugs tells nothing of another. A lead only holds what its rugs have by themselves. */
+export function isSaidIn(now: Said, { text, paragraphs }: Told): boolean {
+  const { said, rug } = now;
+  if (said === null) return false;
+  const isFor = (p: Said) => p.rug === rug || (p.rug === null && !LEADS.includes(p.place));
+  return rug === null ? text.includes(said) : paragraphs.some((p) => (p.said === null ? isOf(p, now) && text.includes(said) : isFor(p) && p.said.includes(said)));
+}
 /**
- * Whether something was said already: in the same words, or in others that would still say the same with the facts of today,
+ * Whether something was said already of its rug: in the same words, or in others that would still say the same with the facts of today,
  * so that a paragraph which was only worded anew is no news.
  */
-export const isTold = (now: Said, { text, paragraphs }: Told, readsToday: Pieces["readsToday"]): boolean =>
-  now.said === null || text.includes(now.said)
-  || paragraphs.some((p) => p.said === now.said || (isOf(p, now) && p.said !== null && readsToday(p) === p.said));
+export const isTold = (now: Said, told: Told, readsToday: Pieces["readsToday"]): boolean =>
+  now.said === null || isSaidIn(now, told) || told.paragraphs.some((p) => isOf(p, now) && p.said !== null && readsToday(p) === p.said);
+/** Whether a draft holds the words, of whichever rug: a change is found in it by its words alone, and what stands there is put in no second time. */
+const isWrittenIn = (now: Said, { text, paragraphs }: Told): boolean => now.said !== null && (text.includes(now.said) || paragraphs.some((p) => p.said === now.said));
 
 /**
  * One thing that a letter would say otherwise today. `was` or `now` is null where it said, or would say, nothing. `wasOut`: what it was stood
@@ -51,7 +59,7 @@ export function changesBetween({ text, paragraphs }: Told, now: Pick<ComposedDra
     const at = gone.findIndex((p) => p.place === n.place && p.rug === n.rug);
     return same ?? (at < 0 ? null : (gone.splice(at, 1)[0] ?? null));
   };
-  const isNews = (n: SaidParagraph) => before.paragraphs.some((p) => isReworded(n, p) || isLaidOtherwise(n, p)) || (counts(n) && !isTold(n, before, readsToday));
+  const isNews = (n: SaidParagraph) => before.paragraphs.some((p) => isReworded(n, p) || isLaidOtherwise(n, p)) || (counts(n) && !isWrittenIn(n, before) && !isTold(n, before, readsToday));
   const moved = all.filter((n) => n.place !== SINCE && !LEADS.includes(n.place) && isNews(n)).map((n): Pair => ({ place: n.place, was: pair(n), now: n }));
   const open = [...moved, ...gone.map((was): Pair => ({ place: was.place, was, now: null }))].filter(({ was, now: n }) => was?.stands || n?.stands);
   const isLead = ({ place }: SaidParagraph) => LEADS.includes(place);

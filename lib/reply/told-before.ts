@@ -1,4 +1,4 @@
-import type { Told } from "./changes";
+import { isSaidIn, type Told } from "./changes";
 import type { ComposedDraft } from "./draft";
 import type { TopicId } from "./facts";
 import { isTakeable, topicsOf } from "./moved";
@@ -18,7 +18,7 @@ export function withToldBefore({ paragraphs, leftOut }: Kept, { text, paragraphs
   const isRead = (p: SaidParagraph): boolean => !p.unsaid;
   const read = [...paragraphs, ...leftOut].filter(isRead);
   const standsStill = before.filter((t) => isRead(t) && isTakeable(t) && !topicsOf(t).some((id) => isOver(t.rug, id)) && !read.some((p) => saysSame(p, t)));
-  const inOtherWords = (p: SaidParagraph): boolean => isRead(p) && p.said !== null && !text.includes(p.said) && !before.some((t) => isRead(t) && saysSame(t, p));
+  const inOtherWords = (p: SaidParagraph): boolean => isRead(p) && p.said !== null && !isSaidIn(p, { text, paragraphs: before.filter(isRead) });
   const kept = leftOut.filter((p) => !inOtherWords(p) || !standsStill.some((t) => !t.earlier && isOfOne(t, p)));
   const isSilent = (t: SaidParagraph): boolean => Boolean(t.earlier) || !read.some((p) => isOfOne(t, p));
   return { paragraphs, leftOut: [...kept, ...standsStill.map(({ here: _, ...t }): SaidParagraph => ({ ...t, stands: false, ...(isSilent(t) ? { earlier: true } : {}) }))] };

@@ -3,7 +3,8 @@ import { changesBetween } from "../../../lib/reply/changes";
 import { composeDraft, type ComposedDraft } from "../../../lib/reply/draft";
 import { composeFollowing, composeWholeAgain } from "../../../lib/reply/following";
 import { SHIPPED } from "../../../lib/reply/library";
-import { piecesOf, type DraftInput } from "../../../lib/reply/pieces";
+import { piecesOf, type DraftInput, type SaidParagraph } from "../../../lib/reply/pieces";
+import { withToldBefore } from "../../../lib/reply/told-before";
 import type { RugAnswers } from "../../../lib/trade/questions";
 import type { Assessment, MechanismId } from "../../../lib/triage/assessment";
 import { action, FIRST_AID_SAID, inputOf, range, worthless } from "./make";
@@ -98,5 +99,17 @@ describe("a figure that a letter in between would have told", () => {
     expect(last(silent, telling)).not.toContain("£80");
     expect(last(telling, otherwise)).toContain(`replaces what we wrote before about ${WORTH}`);
     expect(last(silent, telling, otherwise)).not.toMatch(/replaces|no longer holds/);
+  });
+});
+
+describe("withToldBefore", () => {
+  const care = (rug: number, said: string): SaidParagraph => ({ language: "en", id: said, version: 1, from: "shipped", text: said, place: "care", rug, said, stands: false });
+  const [ones, others] = ["Nearly dry.", "Only nearly dry."] as const;
+  const keptOf = (rug: number) => withToldBefore({ paragraphs: [], leftOut: [care(rug, ones)] }, { text: `${ones}\n\n${others}`, paragraphs: [care(0, ones), care(1, others)] }, () => false)
+    .leftOut.filter((p) => p.rug === rug).map(({ said }) => said);
+
+  it("keeps the words in which a rug was told of, not others that were written of another rug", () => {
+    expect(keptOf(0)).toEqual([ones]);
+    expect(keptOf(1)).toEqual([others]);
   });
 });

@@ -1,0 +1,66 @@
+import { describe, expect, it } from "vitest";
+import { composeDraft } from "../../../lib/reply/draft";
+import { composeFollowing } from "../../../lib/reply/following";
+import { SHIPPED } from "../../../lib/reply/library";
+import { LEADS } from "../../../lib/reply/paragraphs";
+import type { DraftInput } from "../../../lib/reply/pieces";
+import type { RugAnswers } from "../../../lib/trade/questions";
+import { action, inputOf, range, WORKSHOP } from "./make";
+import { letterOf } from "./must-say/letter-of";
+
+/** Several rugs in one letter, each drawn by itself. */
+const together = (...rugs: readonly DraftInput[]): DraftInput => ({ ...rugs[0]!, assessments: rugs.flatMap(({ assessments }) => assessments) });
+/** What the program judges of several rugs that are dry. */
+const judged = (...rugs: readonly RugAnswers[]): DraftInput => ({
+  assessments: rugs.map((answers) => ({ title: "Grey, 170 × 240", answers, assessment: letterOf({ answers, enquiry: { wetNow: "no" } }).rugs[0]!.assessment })),
+  client: { name: "Ana Example", isTrade: false }, workshop: WORKSHOP, enquiry: { wetNow: "no" },
+});
+const first = (input: DraftInput): string => composeDraft(input).text.replaceAll("\u00a0", " ");
+/** The letter to somebody who had the first one and has answered a question since. */
+function letter(before: DraftInput, after: DraftInput): string {
+  const { text, paragraphs, leftOut } = composeDraft(before);
+  return composeFollowing(after, { told: { text, paragraphs: [...paragraphs, ...leftOut] }, came: { message: false, answers: true, photos: 0, tested: false } }).text.replaceAll("\u00a0", " ");
+}
+const ofRug = (number: number, text: string): string => new RegExp(`Rug ${number}: [^]*?(?=Rug \\d: |For each of|With kind regards)`).exec(text)?.[0] ?? "";
+
+describe("what a letter before said of one of several rugs", () => {
+  const [mouldy, soiled] = [{ changes: ["spots"], incidents: ["damp"] }, { changes: ["dirty"], incidents: ["damp"] }] as const satisfies RugAnswers[];
+  const [eaten, stored] = [{ changes: ["bare"], incidents: ["stored"] }, { changes: ["dirty"], incidents: ["stored"] }] as const satisfies RugAnswers[];
+  const [flooded, used] = [{ changes: ["browner"], incidents: ["flood"] }, { changes: ["dirty"], incidents: ["wear"] }] as const satisfies RugAnswers[];
+  const MOULD = /likely that the spots are mould[^]*keep everybody out of the room[^]*have this rug seen to within a day or two[^]*a firm equipped to treat mould/;
+  const INSECTS = /insects have fed on it\. Please use no insecticide[^]*pest control firm/;
+  const FLOOD = /Flood and waste water can make you ill[^]*ask a flood-damage firm/;
+
+  it.each<[string, RugAnswers, RugAnswers, RugAnswers, RegExp]>([["mould", mouldy, soiled, mouldy, MOULD], ["insects", eaten, stored, eaten, INSECTS], ["flood water", flooded, used, { ...used, incidents: ["flood"] }, FLOOD]])("is told of the other one too, once it may have %s as well", (_, feared, other, now, caution) => {
+    expect(first(judged(feared, other))).toMatch(caution);
+    expect(ofRug(2, letter(judged(feared, other), judged(feared, now)))).toMatch(caution);
+  });
+  it("gives the reason for what it says of the worth of the other one, and that it is provisional", () => {
+    const text = letter(judged(mouldy, soiled), judged(mouldy, mouldy));
+    expect(text).toMatch(/Rug 2 is likely not worth the cost of cleaning\./);
+    expect(ofRug(2, text)).toMatch(/cleaning may bring back too little\. That is provisional/);
+  });
+  it("is told of neither again where it stood once for both of them, nor of the one that it was said of", () => {
+    expect(first(judged(mouldy, mouldy))).toMatch(MOULD);
+    expect(letter(judged(mouldy, mouldy), judged(mouldy, mouldy))).not.toMatch(/mould/);
+    expect(letter(judged(mouldy, soiled), judged(mouldy, soiled))).not.toMatch(/mould/);
+    expect(ofRug(1, letter(judged(mouldy, soiled), judged(mouldy, mouldy)))).toBe("");
+  });
+  it("is told of the other one as well where the workshop says nothing once of several rugs", () => {
+    const apart = (input: DraftInput): DraftInput => ({ ...input, library: SHIPPED.filter(({ place }) => !LEADS.includes(place)) });
+    const text = letter(apart(judged(mouldy, soiled)), apart(judged(mouldy, mouldy)));
+    expect(text).toMatch(/Rug 2: [^]*likely that the spots are mould/);
+    expect(text).not.toContain("Rug 1");
+  });
+
+  it("is no price of the other one, which is told though both read the same, and not again where that stands", () => {
+    const priced = (isPriced: boolean) => inputOf({
+      sketch: { fibres: { wool: 0.9 }, evidence: [{ what: "label", value: { text: "100% wool", says: null, pile: "wool" }, strength: "told" }], mechanisms: { "soil-only": 0.9 },
+        rest: { improvement: range(40, 60, 80), advice: action("routine-clean"), money: isPriced ? { currency: "GBP", clean: range(100, 150, 200), cutDown: null, replace: null, valueToday: null } : null } },
+      answers: { changes: ["dirty"] },
+    });
+    const before = together(priced(true), priced(false));
+    expect(ofRug(2, letter(before, together(priced(true), priced(true))))).toMatch(/£100 to £200/);
+    expect(letter(before, before)).not.toContain("£");
+  });
+});
