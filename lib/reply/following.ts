@@ -4,7 +4,7 @@ import { isTold, type Told } from "./changes";
 import { inToneThatFits, partedBy, shortEnough, type ComposedDraft } from "./draft";
 import { treatedIn, type Came, type Moved, type RugForDraft, type TopicId } from "./facts";
 import { isAidDue, isGasTold, isHandsOff } from "./happened";
-import { costSaid, isJudged, isSameJudgement, isYearsUntold, movedSince, speaksOf, tellsNothingYet, TOPICS, type Feared } from "./moved";
+import { costSaid, isJudged, isSameJudgement, isYearsUntold, movedSince, speaksOf, standsWith, tellsNothingYet, TOPICS, type Feared } from "./moved";
 import { PARAGRAPHS } from "./paragraphs";
 import type { PlaceId } from "./paragraphs/row";
 import { joinedParts } from "./parts";
@@ -52,7 +52,7 @@ interface NewOf {
 
 type AllMoved = ReturnType<typeof movedSince>;
 /** It speaks of what the letter replaces: that stands whole, and no length takes it out. */
-const isReplaced = (p: Piece, moved: AllMoved): boolean => moved.some(({ rug, topic, how }) => how === "changed" && rug === p.rug && speaksOf(topic, p.used));
+const isReplaced = (p: Piece, moved: AllMoved): boolean => moved.some(({ rug, topic, how }) => how === "changed" && rug === p.rug && standsWith(topic, p.used));
 
 const leansOn = (leaning: Piece, p: Piece): boolean => (leaning.rug === null || leaning.rug === p.rug) && Object.hasOwn(LEANS_ON, leaning.used.id) && LEANS_ON[leaning.used.id] === p.place.id;
 /** What points to limits further down brings them along, as if they were new too. */

@@ -5,8 +5,8 @@ import type { Piece, Pieces, SaidParagraph } from "./pieces";
 import type { SlotName } from "./slot-words";
 import type { Treated } from "./treated-first";
 
-/** `figure`: what it comes down to, wherever a paragraph tells it. `caution`: the paragraphs that warn of it, and of what: in whichever words, any of them is that caution. */
-interface Topic { readonly id: TopicId; readonly places: readonly PlaceId[]; readonly figure?: SlotName; readonly caution?: { readonly of: Feared; readonly rows: readonly string[] } }
+/** `figure`: what it comes down to, wherever a paragraph tells it. `beside`: a place that tells something of it too, which moves by itself and stands again with what replaces it. `caution`: the paragraphs that warn of it, and of what: in whichever words, any of them is that caution. */
+interface Topic { readonly id: TopicId; readonly places: readonly PlaceId[]; readonly figure?: SlotName; readonly beside?: PlaceId; readonly caution?: { readonly of: Feared; readonly rows: readonly string[] } }
 /** What may be in a rug that harms people or spreads. */
 export type Feared = Treated | "flood";
 /** What a letter judges, in the order in which a later one takes it back, and the places that speak of it. Elicited. */
@@ -16,7 +16,7 @@ export const TOPICS: readonly Topic[] = [
   { id: "worth", places: ["worth", "beyond"] },
   { id: "repair", places: ["cut-down", "repair"] },
   { id: "life", places: ["life"] },
-  { id: "cause", places: ["cause"] },
+  { id: "cause", places: ["cause"], beside: "safety" },
   { id: "flood", places: [], caution: { of: "flood", rows: ["cause-flood", "first-aid-flood", "first-aid-known-flood", "first-aid-said-flood"] } },
   { id: "mould", places: [], caution: { of: "mould", rows: ["cause-mould", "cause-mould-told", "cause-mould-unseen"] } },
   { id: "insects", places: [], caution: { of: "insects", rows: ["cause-insects", "cause-insects-later"] } },
@@ -28,6 +28,9 @@ export const TOPICS: readonly Topic[] = [
 const isOfTopic = ({ places, figure, caution }: Topic, { id, place, text }: Pick<Said, "id" | "place" | "text">): boolean => places.includes(place) || caution?.rows.includes(id) || (figure !== undefined && text.includes(`{${figure}}`));
 /** Whether a paragraph speaks of a topic: at one of its places, or by its figure at another. */
 export const speaksOf = (id: TopicId, p: Pick<Said, "id" | "place" | "text">): boolean => topicsOf(p).includes(id);
+const isBeside = ({ beside }: Topic, p: Pick<Said, "place">): boolean => p.place === beside;
+/** Whether a paragraph stands again where a topic is replaced: it speaks of it, or beside it. */
+export const standsWith = (id: TopicId, p: Pick<Said, "id" | "place" | "text">): boolean => TOPICS.some((topic) => topic.id === id && (isOfTopic(topic, p) || isBeside(topic, p)));
 /** The topics that a paragraph speaks of. */
 export const topicsOf = (p: Pick<Said, "id" | "place" | "text">): TopicId[] => TOPICS.filter((topic) => isOfTopic(topic, p)).map(({ id }) => id);
 
@@ -111,9 +114,9 @@ const AFTER_AID: readonly PlaceId[] = ["cut-down"], AFTER_AID_ROWS: readonly str
 
 /**
  * How one topic of one rug moved: something of it reads otherwise, nothing is said of it any more and it is no longer so, or nothing yet
- * (`waits`, by place); null where all of it stands as it was told, in whichever place or words, or nothing was told. What only comes to it moves nothing.
+ * (`waits`, by place); null where all of it stands as it was told, in whichever place or words, or nothing was told. What only comes to it moves nothing. `isTold`: something of it is told today, at its places or beside them.
  */
-function movedOf({ figure, caution }: Topic, { all, now }: { all: readonly SaidParagraph[]; now: readonly Piece[] }, { waits, readsToday, tellsToday, isAidFirst, isKeepable, isFeared, isTimeSaid }: Compare): keyof Moved | null {
+function movedOf({ figure, caution }: Topic, { all, now, isTold }: { all: readonly SaidParagraph[]; now: readonly Piece[]; isTold: boolean }, { waits, readsToday, tellsToday, isAidFirst, isKeepable, isFeared, isTimeSaid }: Compare): keyof Moved | null {
   const told = all.filter((t) => !waits(t));
   if (told.length === 0) return all.some((t) => !t.earlier) ? "waits" : null;
   if (caution) return now.length > 0 || told.some((t) => isFeared(t.rug, caution.of)) ? null : "gone";
@@ -126,7 +129,7 @@ function movedOf({ figure, caution }: Topic, { all, now }: { all: readonly SaidP
   // What the owner may do with it stays open to them: of that only what a new one costs can read otherwise.
   const isOpen = (t: SaidParagraph) => t.place === "repair" && isKeepable(t.rug) && isSoStill(t, "replace", tellsToday);
   if (told.every((t) => isSaid(t) || isOpen(t) || (now.length === 0 && (isSoToday(t) || isLeft(t))))) return null;
-  return now.length === 0 ? "gone" : "changed";
+  return isTold ? "changed" : "gone";
 }
 
 /**
@@ -153,7 +156,8 @@ export function movedSince(pieces: readonly Piece[], { paragraphs }: Told, compa
     // First aid warns in a letter's own name of what may be in any of its rugs.
     const of = (p: Said) => (p.rug === rug || (p.rug === null && topic.caution !== undefined)) && isOfTopic(topic, p);
     const all = paragraphs.filter((p) => of(p) && isTakeable(p));
-    const how = movedOf(topic, { all, now: pieces.filter((p) => of(p.used)) }, compare);
+    const now = pieces.filter((p) => of(p.used));
+    const how = movedOf(topic, { all, now, isTold: now.length > 0 || pieces.some((p) => p.rug === rug && isBeside(topic, p.used)) }, compare);
     return how ? [{ rug, topic: topic.id, how }] : [];
   }));
 }

@@ -170,3 +170,32 @@ describe("a letter that says we can tell more once we have heard from them", () 
     expect(letter(now, now)).not.toMatch(/^– |Once we have heard/m);
   });
 });
+
+describe("a caution that still stands, once what else has happened is another thing or nothing any more", () => {
+  const happened = (mechanisms: Partial<Record<MechanismId, number>>, answers: RugAnswers = { changes: ["spots"] }) => inputOf({ sketch: { fibres: { wool: 0.9 }, mechanisms }, answers });
+  const [MOULD, INSECTS, FLOOD] = [/Mould can harm your health/, /Please use no insecticide/, /Flood and waste water can make you ill/];
+  const REPLACED = /This replaces what we wrote before about [^.]*what has happened to it/, TAKEN_BACK = /What we wrote before about [^.]*what has happened to it[^.]* no longer holds/;
+
+  it.each<[string, Partial<Record<MechanismId, number>>, RugAnswers, RegExp]>([["mould", { mould: 0.82 }, { changes: ["spots"] }, MOULD], ["insects", { insects: 0.82 }, { changes: ["bare"] }, INSECTS], ["flood water", {}, { incidents: ["flood"], changes: ["smell"] }, FLOOD]])("is told again with it, so that nobody takes it for what no longer holds: %s", (_, feared, answers, caution) => {
+    const before = happened({ ...feared, fading: 0.7 }, answers);
+    for (const after of [happened(feared, answers), happened({ ...feared, matting: 0.7 }, answers)]) {
+      const text = letter(before, after);
+      expect(text).toMatch(REPLACED);
+      expect(text).not.toMatch(TAKEN_BACK);
+      expect(text).toMatch(caution);
+    }
+  });
+  it("is not told again where what has happened stands, or where more comes to it", () => {
+    const before = happened({ mould: 0.82, fading: 0.7 });
+    for (const after of [before, happened({ mould: 0.82, fading: 0.7, matting: 0.6 })]) expect(letter(before, after)).not.toMatch(MOULD);
+  });
+  it("is none where there is none: then what has happened no longer holds, with nothing in its place", () => {
+    const text = letter(happened({ fading: 0.7 }, { changes: ["smell"] }), happened({}, { changes: ["smell"] }));
+    expect(text).toMatch(TAKEN_BACK);
+    expect(text).not.toMatch(REPLACED);
+  });
+  it("is named by itself where it is over, beside what has happened", () => {
+    const text = letter(happened({ mould: 0.82, fading: 0.7 }), happened({}, { changes: ["smell"] }));
+    expect(text).toMatch(/What we wrote before about what has happened to it and mould in it no longer holds\./);
+  });
+});
