@@ -124,7 +124,8 @@ function movedOf({ figure, caution }: Topic, { all, now, isTold }: { all: readon
   const isSaid = (t: SaidParagraph) => now.some((p) =>
     (t.said !== null && p.text.includes(t.said)) || (p.used.id === t.id && readsToday(t) === t.said) || isOnOther(t, p) || isAlike(t, p.used, readsToday)
     || (figure ? isSame(t, p.used, readsToday, slots) : isJudgedSo(t, p.used, readsToday)));
-  const isSoToday = (t: SaidParagraph) => { const was = figureIn(t, slots); return was !== undefined && [was, "worthToday" as const].every((slot) => isSoStill(t, slot, tellsToday)); };
+  // Of what it costs the figure is all; what the rug may be worth belongs to the other judgements.
+  const isSoToday = (t: SaidParagraph) => { const was = figureIn(t, slots); return was !== undefined && [was, ...(figure ? [] : ["worthToday" as const])].every((slot) => isSoStill(t, slot, tellsToday)); };
   const isLeft = (t: SaidParagraph) => (isAidFirst(t.rug) && (AFTER_AID.includes(t.place) || AFTER_AID_ROWS.includes(t.id))) || (t.place === "haste" && isTimeSaid(t.rug));
   // What the owner may do with it stays open to them: of that only what a new one costs can read otherwise.
   const isOpen = (t: SaidParagraph) => t.place === "repair" && isKeepable(t.rug) && isSoStill(t, "replace", tellsToday);

@@ -51,6 +51,12 @@ describe("what a following letter says of what the rug may be worth today", () =
     const antique = (input: DraftInput): DraftInput => ({ ...input, assessments: input.assessments.map((rug) => ({ ...rug, answers: { age: "antique" as const } })) });
     expect(letter(told, antique(worth(range(40, 90, 140))))).toMatch(HOLDS_NO_MORE(WORTH));
   });
+  it("takes back no price that it told beside that amount and that is the same, only one that is another", () => {
+    const silent = (clean: Range) => { const input = worth(range(40, 90, 140)); return { ...input, assessments: input.assessments.map((rug) => ({ ...rug, answers: { age: "antique" as const }, assessment: { ...rug.assessment, money: rug.assessment.money && { ...rug.assessment.money, clean } } })) }; };
+    expect(composeDraft(told).text).toMatch(/£150[^.]*£80/);
+    expect(letter(told, silent(range(150, 200, 250)))).not.toMatch(/what cleaning costs/);
+    expect(letter(told, silent(range(250, 300, 350)))).toMatch(/what cleaning costs/);
+  });
 });
 
 describe("what a following letter does not call another thing", () => {
