@@ -5,15 +5,15 @@ import type { Piece, Pieces, SaidParagraph } from "./pieces";
 import type { SlotName } from "./slot-words";
 import type { Treated } from "./treated-first";
 
-/** `figure`: what it comes down to, wherever a paragraph tells it. `beside`: a place that tells something of it too, which moves by itself and stands again with what replaces it. `caution`: the paragraphs that warn of it, and of what: in whichever words, any of them is that caution. */
-interface Topic { readonly id: TopicId; readonly places: readonly PlaceId[]; readonly figure?: SlotName; readonly beside?: PlaceId; readonly caution?: { readonly of: Feared; readonly rows: readonly string[] } }
+/** `rows`: paragraphs at other places that judge it too. `figure`: what it comes down to, wherever a paragraph tells it. `beside`: a place that tells something of it too, which moves by itself and stands again with what replaces it. `caution`: the paragraphs that warn of it, and of what: in whichever words, any of them is that caution. */
+interface Topic { readonly id: TopicId; readonly places: readonly PlaceId[]; readonly rows?: readonly string[]; readonly figure?: SlotName; readonly beside?: PlaceId; readonly caution?: { readonly of: Feared; readonly rows: readonly string[] } }
 /** What may be in a rug that harms people or spreads. */
 export type Feared = Treated | "flood";
 /** What a letter judges, in the order in which a later one takes it back, and the places that speak of it. Elicited. */
 export const TOPICS: readonly Topic[] = [
   { id: "fibre", places: ["fibre"] },
   { id: "outlook", places: ["outlook", "soil"] },
-  { id: "worth", places: ["worth", "beyond"] },
+  { id: "worth", places: ["worth", "beyond"], rows: ["special-not-ours"] },
   { id: "repair", places: ["cut-down", "repair"] },
   { id: "life", places: ["life"] },
   { id: "cause", places: ["cause"], beside: "safety" },
@@ -25,7 +25,8 @@ export const TOPICS: readonly Topic[] = [
   { id: "price", places: ["price"], figure: "clean" },
 ];
 
-const isOfTopic = ({ places, figure, caution }: Topic, { id, place, text }: Pick<Said, "id" | "place" | "text">): boolean => places.includes(place) || caution?.rows.includes(id) || (figure !== undefined && text.includes(`{${figure}}`));
+const isAmong = ({ places, rows = [] }: Topic, { id, place }: Pick<Said, "id" | "place">): boolean => places.includes(place) || rows.includes(id);
+const isOfTopic = (topic: Topic, p: Pick<Said, "id" | "place" | "text">): boolean => isAmong(topic, p) || Boolean(topic.caution?.rows.includes(p.id)) || (topic.figure !== undefined && p.text.includes(`{${topic.figure}}`));
 /** Whether a paragraph speaks of a topic: at one of its places, or by its figure at another. */
 export const speaksOf = (id: TopicId, p: Pick<Said, "id" | "place" | "text">): boolean => topicsOf(p).includes(id);
 const isBeside = ({ beside }: Topic, p: Pick<Said, "place">): boolean => p.place === beside;
@@ -45,7 +46,7 @@ export const tellsNothingYet = ({ used }: Judging): boolean => TELLS_NOTHING_YET
 /** Whether a piece says of the years left no more than that we cannot tell them: news to nobody, but in place of a number. */
 export const isYearsUntold = (p: Judging): boolean => p.place.id === "life" && tellsNothingYet(p);
 /** Whether a piece judges something of a rug: not where it says that we cannot tell yet, nor where it limits, asks or advises. */
-export const isJudged = (p: Judging): boolean => TOPICS.some(({ places }) => places.includes(p.place.id)) && !tellsNothingYet(p);
+export const isJudged = (p: Judging): boolean => TOPICS.some((topic) => isAmong(topic, p.used)) && !tellsNothingYet(p);
 
 type Said = Pick<Piece["used"], "id" | "rug" | "place" | "said" | "text">;
 /** Whether a paragraph that was told judged something, which a later letter can replace or take back. */

@@ -172,3 +172,23 @@ describe("what a following letter says of two rugs", () => {
     expect(letter(two(years(4, 16), years(4, 16)), two(wine({ lifeYears: null }), wine({ lifeYears: null })))).toMatch(/What we wrote before about how long it may serve no longer holds\./);
   });
 });
+
+describe("that a rug is no work for us", () => {
+  const NOT_OURS = /This is not work that we take on/;
+  const advised = (id: ActionId, rest: Partial<Assessment> = {}) => wine({ advice: action(id), ...rest });
+  const [ours, notOurs] = [advised("inspect-and-test"), advised("not-our-work")];
+
+  it("is told in a letter that passes the check: beside what limits all that we judge", () => {
+    const text = letter(ours, notOurs);
+    expect(text).toMatch(NOT_OURS);
+    expect(text).toMatch(/Labels can be wrong|can mislead/);
+  });
+  it("no longer holds once we would inspect it, and is replaced by what else is said of its worth", () => {
+    expect(letter(notOurs, ours)).toMatch(HOLDS_NO_MORE(WORTH));
+    expect(letter(advised("not-our-work"), worthless())).toMatch(REPLACES(WORTH));
+  });
+  it("stands where it still is none", () => {
+    expect(letter(notOurs, advised("not-our-work", { worse: 0.2 }))).not.toMatch(WORTH);
+    expect(letter(notOurs, notOurs)).not.toMatch(NOT_OURS);
+  });
+});
