@@ -46,13 +46,10 @@ export interface RugForDraft extends PerhapsSeen {
 }
 /** What a letter judges: the fibre, how far it comes back, whether it is worth it, what happened, what is feared to be in it, how soon it is seen to, how it is cleaned, what could be done instead, the years, the price. */
 export type TopicId = "fibre" | "outlook" | "worth" | "cause" | "flood" | "mould" | "insects" | "haste" | "care" | "repair" | "life" | "price";
-/** What our last letter said that reads otherwise today, and what of it no longer holds with nothing in its place. */
-export interface Moved {
-  readonly changed: readonly TopicId[];
-  readonly gone: readonly TopicId[]; /** Where it is not gone of every rug: the rugs, counted from 0, of which it is. */ readonly goneOf?: Partial<Record<TopicId, readonly number[]>>;
-  /** What it said of a dry rug and nothing is said of before we know whether it is wet. */
-  readonly waits: readonly TopicId[];
-}
+/** How what our last letter said moved: it reads otherwise today; it no longer holds, with nothing in its place; it was said of a dry rug, and nothing is said of it before we know whether the rug is wet. */
+export type HowMoved = "changed" | "gone" | "waits";
+/** What of our last letter moved, and how. `rugsOf`: of which rugs, counted from 0, where it is not so of all of them. */
+export interface Moved extends Readonly<Record<HowMoved, readonly TopicId[]>> { readonly rugsOf?: Partial<Record<HowMoved, Partial<Record<TopicId, readonly number[]>>>> }
 
 /** What came since a letter of ours. */
 export interface Came {

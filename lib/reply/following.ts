@@ -2,7 +2,7 @@ import { gasIn } from "../words/first-aid";
 import { withAnswerPlace } from "./answer-place";
 import { isTold, type Told } from "./changes";
 import { inToneThatFits, partedBy, shortEnough, type ComposedDraft } from "./draft";
-import { treatedIn, type Came, type Moved, type RugForDraft, type TopicId } from "./facts";
+import { treatedIn, type Came, type HowMoved, type RugForDraft, type TopicId } from "./facts";
 import { isAidDue, isGasTold, isHandsOff } from "./happened";
 import { costSaid, isJudged, isSameJudgement, isYearsUntold, movedSince, speaksOf, standsWith, tellsNothingYet, TOPICS, type Feared } from "./moved";
 import { PARAGRAPHS } from "./paragraphs";
@@ -152,11 +152,10 @@ export function composeFollowing(input: DraftInput, { told, came: since }: Since
     isFeared: (rug, what) => (rug === null ? input.assessments.some((_, at) => isFeared(what)(at)) : isFeared(what)(rug)),
     isTimeSaid: isRug((rug) => isAidDue(rug) || rug.assessment.urgency.level === "hours" || Boolean(rug.inspection)),
   });
-  const of = (how: keyof Moved) => TOPICS.map(({ id }) => id).filter((id) => moved.some((m) => m.how === how && m.topic === id));
-  const goneFor = (id: TopicId) => moved.flatMap((m) => (m.how === "gone" && m.topic === id ? [m.rug] : []));
-  const goneOf = Object.fromEntries(of("gone").map((id) => [id, goneFor(id)] as const).filter(([, rugs]) => rugs.length < input.assessments.length));
+  const of = (how: HowMoved) => TOPICS.map(({ id }) => id).filter((id) => moved.some((m) => m.how === how && m.topic === id));
+  const rugsOf = (how: HowMoved) => Object.fromEntries(of(how).map((id) => [id, moved.flatMap((m) => (m.how === how && m.topic === id ? [m.rug] : []))] as const).filter(([, rugs]) => rugs.length < input.assessments.length));
   const inspected = unmoved.find((p) => p.place.id === "worth" && p.rug !== null && input.assessments[p.rug]?.inspection && isNews(p))?.rug ?? undefined;
-  const { subject, pieces: all, ...leads } = piecesOf(input, { ...came, ...(inspected === undefined ? {} : { inspected }), moved: { changed: of("changed"), gone: of("gone"), goneOf, waits: of("waits") } });
+  const { subject, pieces: all, ...leads } = piecesOf(input, { ...came, ...(inspected === undefined ? {} : { inspected }), moved: { changed: of("changed"), gone: of("gone"), waits: of("waits"), rugsOf: { changed: rugsOf("changed"), gone: rugsOf("gone"), waits: rugsOf("waits") } } });
   const pieces = all.filter(isFitting).map((p) => (isReplaced(p, moved) ? { ...p, spare: null } : p));
   const words = since.words ?? [];
   const isAsked = answersIn(words);

@@ -1,5 +1,5 @@
 import type { Told } from "./changes";
-import type { Moved, TopicId } from "./facts";
+import type { HowMoved, TopicId } from "./facts";
 import type { PlaceId } from "./paragraphs/row";
 import type { Piece, Pieces, SaidParagraph } from "./pieces";
 import type { SlotName } from "./slot-words";
@@ -117,7 +117,7 @@ const AFTER_AID: readonly PlaceId[] = ["cut-down"], AFTER_AID_ROWS: readonly str
  * How one topic of one rug moved: something of it reads otherwise, nothing is said of it any more and it is no longer so, or nothing yet
  * (`waits`, by place); null where all of it stands as it was told, in whichever place or words, or nothing was told. What only comes to it moves nothing. `isTold`: something of it is told today, at its places or beside them.
  */
-function movedOf({ figure, caution }: Topic, { all, now, isTold }: { all: readonly SaidParagraph[]; now: readonly Piece[]; isTold: boolean }, { waits, readsToday, tellsToday, isAidFirst, isKeepable, isFeared, isTimeSaid }: Compare): keyof Moved | null {
+function movedOf({ figure, caution }: Topic, { all, now, isTold }: { all: readonly SaidParagraph[]; now: readonly Piece[]; isTold: boolean }, { waits, readsToday, tellsToday, isAidFirst, isKeepable, isFeared, isTimeSaid }: Compare): HowMoved | null {
   const told = all.filter((t) => !waits(t));
   if (told.length === 0) return all.some((t) => !t.earlier) ? "waits" : null;
   if (caution) return now.length > 0 || told.some((t) => isFeared(t.rug, caution.of)) ? null : "gone";
@@ -152,7 +152,7 @@ interface Compare {
 }
 
 /** What the last letter, or one before it of which the last was silent, said that no longer stands, rug by rug. */
-export function movedSince(pieces: readonly Piece[], { paragraphs }: Told, compare: Compare): { rug: number; topic: TopicId; how: keyof Moved }[] {
+export function movedSince(pieces: readonly Piece[], { paragraphs }: Told, compare: Compare): { rug: number; topic: TopicId; how: HowMoved }[] {
   const rugs = [...new Set(pieces.flatMap(({ rug }) => (rug === null ? [] : [rug])))];
   return rugs.flatMap((rug) => TOPICS.flatMap((topic) => {
     // First aid warns in a letter's own name of what may be in any of its rugs.

@@ -9,7 +9,7 @@ import type { AreaUnit } from "../words/measures";
 import { referralIn } from "../words/referral";
 import { wordsIn, type Words } from "../words/words";
 import { askLine, asksOf } from "./asks";
-import { cleaning, labelTextOf, keptByCut, likelyMechanisms, plannedCut, replacePrice, sawPhotos, strengthsOf, type Came, type Moved, type RugForDraft, type TopicId } from "./facts";
+import { cleaning, labelTextOf, keptByCut, likelyMechanisms, plannedCut, replacePrice, sawPhotos, strengthsOf, type Came, type HowMoved, type Moved, type RugForDraft, type TopicId } from "./facts";
 import { beyondTold, unexplainedChanges } from "./damage-told";
 import { aidFits, emergencyStands, isGasTold, wasCleanedAtHome, type Aided } from "./happened";
 import { mendsPhrase, shareOf } from "./mended";
@@ -133,8 +133,9 @@ function cameIn({ message, times = 1, answers, photos }: Came, words: Words): st
 
 /** A letter names so many subjects of what moved; the rest follows from them. Elicited. */
 const MOST_TOPICS = 3;
-/** "what it is made of and how far it may come back (rug 2)"; null where nothing moved. `of`: the rugs of a topic, where they have to be named. */
-function topicsIn(topics: readonly TopicId[] = [], { words, most, of = {}, rugs = 1 }: { words: Words; most: number; of?: Moved["goneOf"]; rugs?: number }): string | null {
+/** "what it is made of and how far it may come back (rug 2)"; null where nothing moved so. The rugs of a topic are named where it is not so of all. */
+function topicsIn(how: HowMoved, moved: Moved | undefined, { words, most, rugs }: { words: Words; most: number; rugs: number }): string | null {
+  const [topics, of] = [moved?.[how] ?? [], moved?.rugsOf?.[how] ?? {}];
   const named = [...topics.slice(0, most), ...(topics.length > most ? ["more" as const] : [])];
   const rugsOf = (id: TopicId | "more") => { const which = id === "more" ? undefined : of[id]; return which ? ` (${sharersIn(which, { rugs, words })})` : ""; };
   return named.length > 0 ? listed(named.map((id) => words.say(`topic.${id}`) + rugsOf(id)), "and", words) : null;
@@ -203,7 +204,7 @@ export function slotsOf(input: SlotsInput): Slots {
     firstAid: a.firstAid && lines(firstAidIn(words, isGas ? firstAidSentences(workshop.emergencyNumber, true, true) : a.firstAid, workshop.emergencyNumber)), firstAidInShort: aidInShort([rug], workshop), ownAid: null,
     emergency: emergencyOf([rug], workshop),
     referTo: a.advice.referTo && referralIn(words, a.advice.referTo), came: came ? cameIn(came, words) : null,
-    changed: topicsIn(came?.moved?.changed, { words, most: MOST_TOPICS }), gone: topicsIn(came?.moved?.gone, { words, most: Infinity, of: came?.moved?.goneOf, rugs: input.rugs }), waits: topicsIn(came?.moved?.waits, { words, most: MOST_TOPICS }), telephone: workshop.telephone || null, reach: workshop.telephone === "" ? null : words.say(client.email === null ? "letter.ring" : "letter.ring-or-answer", { telephone: workshop.telephone }),
+    changed: topicsIn("changed", came?.moved, { words, most: MOST_TOPICS, rugs: input.rugs }), gone: topicsIn("gone", came?.moved, { words, most: Infinity, rugs: input.rugs }), waits: topicsIn("waits", came?.moved, { words, most: MOST_TOPICS, rugs: input.rugs }), telephone: workshop.telephone || null, reach: workshop.telephone === "" ? null : words.say(client.email === null ? "letter.ring" : "letter.ring-or-answer", { telephone: workshop.telephone }),
     collecting: workshop.collecting || null, weeks: workshop.workWeeks ? weeksPhrase(workshop.workWeeks, words) : null,
     signature: workshop.signature.trim() || workshop.name,
   };

@@ -5,7 +5,8 @@ import { SHIPPED } from "../../../lib/reply/library";
 import { LEADS } from "../../../lib/reply/paragraphs";
 import type { DraftInput } from "../../../lib/reply/pieces";
 import type { RugAnswers } from "../../../lib/trade/questions";
-import { action, inputOf, range, WORKSHOP } from "./make";
+import type { Assessment } from "../../../lib/triage/assessment";
+import { action, inputOf, range, WOOL_METHODS, WORKSHOP } from "./make";
 import { letterOf } from "./must-say/letter-of";
 
 /** Several rugs in one letter, each drawn by itself. */
@@ -62,5 +63,24 @@ describe("what a letter before said of one of several rugs", () => {
     const before = together(priced(true), priced(false));
     expect(ofRug(2, letter(before, together(priced(true), priced(true))))).toMatch(/£100 to £200/);
     expect(letter(before, before)).not.toContain("£");
+  });
+});
+
+describe("what a following letter says moved of one of several rugs", () => {
+  const WASHED: Partial<Assessment> = { improvement: range(40, 60, 80), advice: action("quote-with-limits"), lifeYears: range(4, 8, 16) };
+  const rug = (rest: Partial<Assessment> = {}) => inputOf({ sketch: { fibres: { wool: 0.9 }, evidence: [{ what: "label", value: { text: "100% wool", says: null, pile: "wool" }, strength: "told" }], mechanisms: { "soil-only": 0.9 }, methods: WOOL_METHODS, rest: { ...WASHED, ...rest } }, answers: { changes: ["dirty"] } });
+  const [same, sooner] = [rug(), rug({ lifeYears: range(2, 3, 6) })];
+  const REPLACED = /This replaces what we wrote before about how long it may serve( \(rugs? [\d and]+\))?\./;
+
+  it("names the rug, and none where it is so of all", () => {
+    expect(letter(together(same, same), together(same, sooner)).match(REPLACED)?.[1]).toBe(" (rug 2)");
+    expect(letter(together(same, same, same), together(sooner, same, sooner)).match(REPLACED)?.[1]).toBe(" (rugs 1 and 3)");
+    for (const [before, after] of [[together(same, same), together(sooner, sooner)], [same, sooner]] as const) expect(letter(before, after).match(REPLACED)).toEqual(expect.arrayContaining([undefined]));
+  });
+  it("names the rug that may be wet again, of which what was said of a dry one waits", () => {
+    const wet = { ...same, assessments: same.assessments.map((r) => ({ ...r, wetByWords: "whole" as const })) };
+    const text = letter(together(same, same), together(same, wet));
+    expect(text).toMatch(/What we wrote before about [^.]*\(rug 2\)[^.]* was about a dry rug/);
+    expect(text).not.toMatch(/rug 1\)/);
   });
 });
