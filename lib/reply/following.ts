@@ -58,14 +58,22 @@ const leansOn = (leaning: Piece, p: Piece): boolean => (leaning.rug === null || 
 /** What points to limits further down brings them along, as if they were new too. */
 const withLimits = (pieces: readonly Piece[], changed: readonly Piece[]): Piece[] => pieces.filter((p) => changed.includes(p) || changed.some((c) => leansOn(c, p)));
 
+/** It stands at length under the name of its rug. */
+const isOfRug = ({ place }: Piece): boolean => place.of === "rug" && place.id !== "heading" && !place.ahead;
+/** Of several rugs the answer in short stands of every one that the letter speaks of, where it stands of any: else one would be answered ahead of those before it. */
+function withInShort(pieces: readonly Piece[], changed: readonly Piece[]): Piece[] {
+  const isInShort = ({ place }: Piece) => place.id === "in-short";
+  return changed.some(isInShort) ? pieces.filter((p) => changed.includes(p) || (isInShort(p) && changed.some((c) => c.rug === p.rug && isOfRug(c)))) : [...changed];
+}
+
 /** Which pieces stand in a letter to somebody who was told all the others. */
 function standingOf(pieces: readonly Piece[], { isNew, isNews, isAnswer, unasked }: NewOf, moved: AllMoved): Piece[] {
-  const changed = withLimits(pieces, pieces.filter((p) => ((isNew(p) && !isYearsUntold(p)) || isReplaced(p, moved) || isAnswer(p)) && !ALWAYS.includes(p.place.id) && !p.place.follows));
+  const others = pieces.filter((p) => ((isNew(p) && !isYearsUntold(p)) || isReplaced(p, moved) || isAnswer(p)) && !ALWAYS.includes(p.place.id) && !p.place.follows);
+  const changed = withLimits(pieces, withInShort(pieces, others));
   const isChanged = (rug: number | null, places: readonly PlaceId[]) => changed.some((p) => p.rug === rug && places.includes(p.place.id));
   const isThere = (p: Piece): boolean => ALWAYS.includes(p.place.id) || changed.includes(p) || BREATHS.some(({ of, limits }) => limits.includes(p.place.id) && isChanged(p.rug, of));
   const there = pieces.filter(isThere);
   const stands = (p: Piece): boolean => there.includes(p) || there.some((l) => leansOn(l, p));
-  const isOfRug = (p: Piece) => p.place.of === "rug" && p.place.id !== "heading" && !p.place.ahead;
   const isMore = (p: Piece): boolean => isOfRug(p) && !NO_ANSWER.includes(p.place.id) && !tellsNothingYet(p) && isNews(p);
   return pieces.filter((p) => {
     if (p.place.id === "since") return moved.length > 0 || (changed.some(isMore) && unasked.some(isMore) && pieces.some((o) => isJudged(o) && stands(o)));

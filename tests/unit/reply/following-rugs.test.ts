@@ -83,4 +83,14 @@ describe("what a following letter says moved of one of several rugs", () => {
     expect(text).toMatch(/What we wrote before about [^.]*\(rug 2\)[^.]* was about a dry rug/);
     expect(text).not.toMatch(/rug 1\)/);
   });
+
+  const left = rug({ advice: action("leave-alone") });
+  const inShort = (text: string): string[] => (/^Rug \d (?!:)[^\n]*$/m.exec(text)?.[0] ?? "").match(/Rug \d/g) ?? [];
+  it("answers in short every rug that it speaks of, in their order, where the short answer of one is another", () => {
+    expect(inShort(first(together(same, sooner, same)))).toEqual(["Rug 1", "Rug 2", "Rug 3"]);
+    const text = letter(together(same, same, same), together(sooner, same, left));
+    expect(ofRug(1, text)).toMatch(/./);
+    expect(inShort(text)).toEqual(["Rug 1", "Rug 3"]);
+  });
+  it("answers none in short where no short answer is another", () => expect(inShort(letter(together(same, same), together(sooner, same)))).toEqual([]));
 });
