@@ -1,17 +1,16 @@
-import { gasIn } from "../words/first-aid";
+import { toldAid } from "./aid-told";
 import { withAnswerPlace } from "./answer-place";
 import { isTold, type Told } from "./changes";
 import { inToneThatFits, partedBy, shortEnough, type ComposedDraft } from "./draft";
 import { treatedIn, type Came, type HowMoved, type RugForDraft, type TopicId } from "./facts";
-import { isAidDue, isGasTold, isHandsOff } from "./happened";
+import { isAidDue, isHandsOff } from "./happened";
 import { costSaid, isJudged, isSameJudgement, isYearsUntold, movedSince, speaksOf, standsWith, tellsNothingYet, TOPICS, type Feared } from "./moved";
 import { PARAGRAPHS } from "./paragraphs";
 import type { PlaceId } from "./paragraphs/row";
 import { joinedParts } from "./parts";
-import { blocks, piecesOf, type DraftInput, type Piece, type Pieces, type SaidParagraph } from "./pieces";
+import { blocks, piecesOf, type DraftInput, type Piece, type Pieces } from "./pieces";
 import { answersIn } from "./questions-asked";
 import { saidOnce } from "./said-once";
-import { mayTouchIn, wordsOf } from "./slots";
 import { withToldBefore } from "./told-before";
 import { heldBackBy } from "./told-by-letter";
 
@@ -103,16 +102,6 @@ function joined(pieces: readonly Piece[], standing: readonly Piece[]): Piece[] {
 
 /** What the letter before said, and what came since. */
 interface Since { told: Told; came: Came }
-/** Whether that letter told first aid, and of the gas too where we now know of one beside what is wet; and told nobody to press a cloth on what by now nobody may touch, nor to keep off for flood water where there was none. */
-function toldAid({ paragraphs }: Told, { assessments, workshop }: DraftInput): boolean {
-  const words = wordsOf(workshop);
-  const gas = assessments.some((rug) => isAidDue(rug) && isGasTold(rug.answers)) ? gasIn(words, workshop.emergencyNumber) : "";
-  const handsOff = assessments.map((rug) => isAidDue(rug) && isHandsOff(rug));
-  const isUndone = ({ place, rug, stands, said }: SaidParagraph) =>
-    stands && mayTouchIn(words).some((line) => said?.includes(line)) && (place === "first-aid" ? handsOff.includes(true) : place === "own-aid" && rug !== null && handsOff[rug]);
-  const isForFlood = (p: SaidParagraph) => p.place === "first-aid" && p.stands && speaksOf("flood", p) && !assessments.some((rug) => heldBackBy(rug) === "flood");
-  return !paragraphs.some((p) => isUndone(p) || isForFlood(p)) && paragraphs.some((p) => p.place === "first-aid" && p.stands && (gas === "" || p.said?.includes(gas)));
-}
 /** They, or somebody from another address, wrote in words of their own, which only a person can answer. */
 const haveWritten = ({ message, words = [], byOthers = false }: Came): boolean => message || words.length > 0 || byOthers;
 /** They sent something, which a person may want to answer where it is all told once more. */

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { FIRST_AID } from "../../../lib/trade/first-aid";
 import type { RugAnswers } from "../../../lib/trade/questions";
-import { composeDraft } from "../../../lib/reply/draft";
-import { composeFollowing } from "../../../lib/reply/following";
+import { composeDraft, type ComposedDraft } from "../../../lib/reply/draft";
+import { composeFollowing, composeWholeAgain } from "../../../lib/reply/following";
 import type { DraftInput } from "../../../lib/reply/pieces";
 import { FIRST_AID_SAID, inputOf, WORKSHOP } from "./make";
 
@@ -12,11 +12,12 @@ const PRESS = /^– Press a plain white cloth/mu;
 const KNOWN = "our first aid still holds";
 const rugOf = (answers: RugAnswers, isWet = true): DraftInput => inputOf({ sketch: { fibres: { wool: 0.93 }, rest: { firstAid: isWet ? FIRST_AID_SAID : null } }, answers, enquiry: { wetNow: "wet", reason: "just-happened" } });
 const about = (...rugs: DraftInput[]): DraftInput => ({ ...rugs[0]!, assessments: rugs.flatMap(({ assessments }) => assessments) });
-/** The letter after one that was sent. */
-function after(before: DraftInput, now: DraftInput): string {
-  const { text, paragraphs, leftOut } = composeDraft(before);
-  return composeFollowing(now, { told: { text, paragraphs: [...paragraphs, ...leftOut] }, came: { message: false, answers: true, photos: 0, tested: false } }).text;
-}
+/** The last of several letters, each of which follows the one before. `how`: how those after the first are written. */
+const lastOf = ([first, ...more]: readonly [DraftInput, ...DraftInput[]], how = composeFollowing): ComposedDraft => more.reduce((before, now) => {
+  const { text, paragraphs, leftOut } = before;
+  return how(now, { told: { text, paragraphs: [...paragraphs, ...leftOut] }, came: { message: false, answers: true, photos: 0, tested: false } });
+}, composeDraft(first));
+const after = (...inputs: readonly [DraftInput, ...DraftInput[]]): string => lastOf(inputs).text;
 
 describe("first aid in a letter that follows", () => {
   it("is told anew of a rug that nobody may touch by now, where we had said to press a cloth on it, and not once more after that", () => {
@@ -48,5 +49,36 @@ describe("first aid in a letter that follows", () => {
     const text = after(both, both);
     expect(text).toContain(KNOWN);
     expect(text).not.toContain(FIRST_AID.gas.line(WORKSHOP.emergencyNumber));
+  });
+  it("is told anew where it was flood water by what they tell now, which no letter before warned of, and not once more after that", () => {
+    const [water, mould, flood, still]: RugAnswers[] = [{ incidents: ["water"] }, { incidents: ["water"], changes: ["spots"] }, { incidents: ["flood"] }, { incidents: ["flood"], changes: ["spots"] }];
+    for (const before of [[rugOf(water!), rugOf(water!)], [rugOf(mould!)], [rugOf(water!), rugOf(mould!), rugOf(mould!)]] as [DraftInput, ...DraftInput[]][]) {
+      const text = after(...before, rugOf(flood!));
+      for (const line of [/ask a flood-damage firm/u, /Keep everybody[^.]* out of the room/u, /Mould can start within two days/u, /Leave the rug lying/u]) expect(text).toMatch(line);
+      for (const then of [flood!, still!]) expect(after(...before, rugOf(flood!), rugOf(then), rugOf(then))).not.toMatch(/ask a flood-damage firm/u);
+    }
+  });
+  it("is told anew of a rug that nobody may touch by now, where a letter before the last had said to press a cloth on it", () => {
+    for (const how of [composeFollowing, composeWholeAgain]) {
+      const { text } = lastOf([rugOf(WINE), rugOf(WINE), rugOf(WINE), rugOf(SPOTS)], how);
+      expect(text).toMatch(/mould: do not touch it/u);
+      expect(text).not.toContain(KNOWN);
+      expect(lastOf([rugOf(WINE), rugOf(WINE), rugOf(SPOTS), rugOf(SPOTS), rugOf(SPOTS)], how).text).toContain(KNOWN);
+    }
+    const both = about(rugOf(SPOTS), rugOf(WINE));
+    expect(after(both, both, both)).toContain(KNOWN);
+    expect(after(both, both, about(rugOf(SPOTS), rugOf(SPOTS)))).not.toContain(KNOWN);
+  });
+  it("goes by the newest telling of it: what an older one said of a cloth or of flood water is replaced", () => {
+    const [flood, mould]: RugAnswers[] = [{ incidents: ["flood"] }, { incidents: ["water"], changes: ["spots"] }];
+    expect(after(rugOf(flood!), rugOf(mould!), rugOf(mould!), rugOf(mould!))).toContain(KNOWN);
+    expect(after(rugOf(flood!), rugOf(mould!), rugOf(mould!), rugOf(flood!))).toMatch(/ask a flood-damage firm/u);
+  });
+  it("is told anew after a letter that said nothing of it, and with the line of the gas only where none before had it", () => {
+    const GAS: RugAnswers = { incidents: ["pet-urine"], treatments: ["bleach"], since: "hour" };
+    const line = FIRST_AID.gas.line(WORKSHOP.emergencyNumber);
+    expect(after(rugOf(WINE), rugOf(WINE, false), rugOf(WINE))).toMatch(PRESS);
+    expect(after(rugOf(WINE), rugOf(WINE), rugOf(GAS))).toContain(line);
+    expect(after(rugOf(GAS), rugOf(GAS), rugOf(GAS))).toContain(KNOWN);
   });
 });
