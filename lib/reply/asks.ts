@@ -18,7 +18,7 @@ const MOST_ASKS = 2;
 const IN_A_LETTER = ["household", "fringe", "fringeKind", "since", "treatedBy", "shine", "touch", "boughtWhere"] as const satisfies readonly QuestionId[];
 
 /** Questions and photos for which the rug has to be handled: not while it is wet. */
-const HANDS_ON: readonly string[] = ["back", "pile", "touch", "footprints", "fringeKind"] satisfies (QuestionId | PhotoKind)[];
+const HANDS_ON: readonly string[] = ["label", "back", "pile", "touch", "footprints", "fringeKind"] satisfies (QuestionId | PhotoKind)[];
 const LABEL = "label" satisfies PhotoKind;
 
 /** What few can tell of a rug without a look at it. */

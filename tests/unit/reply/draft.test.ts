@@ -275,9 +275,9 @@ describe("composeDraft, edges", () => {
     expect(asked({})).toMatch(/pile, parted/);
     expect(asked({})).not.toMatch(/photo of the trouble/);
     const [wet, mouldy] = [asked({ firstAid: FIRST_AID_SAID }, { "food-fresh": 0.9 }), asked({}, { mould: 0.9 })];
-    expect(wet).toMatch(/photo of the trouble[^]*photo of the label/);
+    expect(wet).toMatch(/photo of the trouble/);
     expect(mouldy).not.toMatch(/photo of the/);
-    for (const text of [wet, mouldy]) expect(text).not.toMatch(/pile, parted|folded corner|palm/);
+    for (const text of [wet, mouldy]) expect(text).not.toMatch(/pile, parted|folded corner|palm|the label/);
   });
   it("asks a workshop without a telephone for none", () => {
     expect(composeDraft({ ...inputOf(plainRug), workshop: { ...WORKSHOP, telephone: "" } }).text).not.toMatch(/ring us/);

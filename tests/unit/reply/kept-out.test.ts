@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { EnquiryAnswers, RugAnswers } from "../../../lib/trade/questions";
 import { toldOf } from "../../../lib/enquiry/slip";
 import { asksAtDesk, asksOf } from "../../../lib/reply/asks";
+import type { RugForDraft } from "../../../lib/reply/facts";
 import { composeDraft } from "../../../lib/reply/draft";
 import { assessmentOf, FIRST_AID_SAID, inputOf } from "./make";
 import { letterOf } from "./must-say/letter-of";
@@ -37,6 +38,23 @@ describe("asksOf, of a rug in a room that everybody is kept out of", () => {
     const { text } = letterOf({ answers, enquiry }).draft;
     expect(text).toMatch(keptOut);
     expect(text).not.toMatch(/\bphoto of\b|fringe|lift it off/iu);
+  });
+});
+
+describe("asksOf, of a label that is sewn under a corner", () => {
+  const LABEL = { id: "label", kind: "photo", ask: "Label", why: "" } as const;
+  const askedOf = (firstAid: typeof FIRST_AID_SAID | null, more: Pick<RugForDraft, "wetByWords"> = {}) =>
+    asksOf({ answers: SPILT, ...more, assessment: assessmentOf({ fibres: { wool: 0.5 }, mechanisms: { "food-old": 0.9 }, rest: { firstAid, nextQuestions: [PHOTO, LABEL] } }) }, ["food-old"]).listed.map(({ id }) => id);
+  it("asks for it of a rug that may be lifted, and not while it is wet or may be by their own words", () => {
+    expect(askedOf(null)).toEqual(["trouble", "label"]);
+    expect(askedOf(FIRST_AID_SAID)).toEqual(["trouble"]);
+    expect(askedOf(null, { wetByWords: "whole" })).toEqual(["trouble"]);
+  });
+  it("does not ask for it beside first aid that leaves a soaked rug lying, in a letter judged as the server judges it", () => {
+    const letter = (wetNow: "wet" | "no") => letterOf({ answers: {}, enquiry: { wetNow, reason: "what-is-it" } }).draft.text;
+    expect(letter("wet")).toMatch(/Leave a soaked rug lying/u);
+    expect(letter("wet")).not.toMatch(/label/u);
+    expect(letter("no")).toMatch(/photo of the label/u);
   });
 });
 
