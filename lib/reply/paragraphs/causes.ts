@@ -113,6 +113,8 @@ export const CAUSES: readonly ParagraphRow[] = [
     text: "You told us of the back that crumbles: the latex that holds it may be breaking up, and water would loosen it more." },
   { ...TRADE, id: "cause-told-ran", version: 1, place: "cause", told: toldBy("ran"), when: { is: { changes: ["ran"], handled: ["dye-bleed"] }, not: { mechanisms: ["dye-bleed"], incidents: ["flood"], has: ["first-aid", "aid-known"] } },
     text: "You told us of the colour that ran: a dye may not hold, and water could let it run further. Please keep it dry." },
+  { ...TRADE, id: "cause-told-ran-wet", version: 1, place: "cause", told: toldBy("ran"), when: { is: { changes: ["ran"], handled: ["dye-bleed"], has: ["first-aid", "aid-known"] }, not: { mechanisms: ["dye-bleed"], incidents: ["flood"] } },
+    text: "You told us of the colour that ran: while the rug is wet a dye may run on, so please let no more water get to it." },
   { ...TRADE, id: "cause-told-shape", version: 1, place: "cause", told: toldBy("wavy"), when: { is: { changes: ["wavy"] }, not: { mechanisms: ["shrinkage", "backing-failure"], incidents: ["flood"], has: ["first-aid", "aid-known"] } },
     text: "You told us of its shape: the rug may have drawn in, and water could draw it in further." },
   { ...OURS, id: "cause-told", version: 1, place: "cause", told: TOLD_OTHER, when: { is: TOLD_OTHER.is, not: { incidents: ["flood"], has: ["first-aid", "aid-known"] } },

@@ -1,4 +1,5 @@
-import { DAMAGE_IDS } from "../../trade/damage";
+import { DAMAGE_IDS, type ChangeId } from "../../trade/damage";
+import type { Condition } from "../condition";
 import { TREATED } from "../treated-first";
 import type { ParagraphRow } from "./row";
 import { OURS, TRADE } from "./sources";
@@ -9,6 +10,9 @@ const SMELL = "How far cleaning would take the smell we cannot tell: it may stil
 
 /** Whether it is cleaned is open: it may not be worth it, or others have to say first whether it can be. */
 const WERE_IT_CLEANED = "Were it cleaned, that might {mends}.";
+
+/** Changes that leave a mark of their own, whether or not the wet leaves one. */
+const MARK_TOLD: Condition["not"] = { changes: ["browner", "ring", "paler", "faded", "ran", "stiff", "rough", "spots", "flat"] satisfies ChangeId[] };
 
 /** How far it may come back: the second half of the answer. Always the range of the assessment. */
 export const OUTLOOKS: readonly ParagraphRow[] = [
@@ -22,7 +26,7 @@ export const OUTLOOKS: readonly ParagraphRow[] = [
     text: "An old piece is not cleaned on our word alone, and what cleaning would bring back we cannot tell." },
   { ...TRADE, id: "outlook-antique", version: 2, place: "outlook", when: { is: { age: ["antique"], has: ["improvement"] } },
     text: "An old piece is not cleaned on our word alone; were it cleaned, that might {mends}." },
-  { ...OURS, id: "outlook-wet-wide", version: 2, place: "outlook", when: { is: { top: ["soil-only"], wet: ["wet", "damp"] }, atLeast: TELLS_NOTHING },
+  { ...OURS, id: "outlook-wet-wide", version: 2, place: "outlook", when: { is: { top: ["soil-only"], wet: ["wet", "damp"] }, not: MARK_TOLD, atLeast: TELLS_NOTHING },
     text: "It may dry and leave no mark. If one is left, we cannot tell how much of it would come out." },
   { ...OURS, id: "outlook-wide-unsure", version: 1, place: "outlook", when: { is: { certainty: ["unknown", "open"] }, atLeast: TELLS_NOTHING },
     text: "Until we know more, we cannot tell how much cleaning would bring back: it could be very little or most of it." },
@@ -43,7 +47,7 @@ export const OUTLOOKS: readonly ParagraphRow[] = [
     tones: { warm: "We are sorry to say that we expect little to change by cleaning: it might {mends}.", brief: "We expect little to change by cleaning: it might {mends}." } },
   { ...OURS, id: "outlook-wet-soil", version: 1, place: "outlook", when: { is: { has: ["improvement"], top: ["soil-only"], wet: ["wet", "damp"], changes: ["dirty"] } },
     text: "Of the soil in it, cleaning might take out {improvement}; whether the wet leaves a mark shows only when it is dry." },
-  { ...OURS, id: "outlook-wet", version: 2, place: "outlook", when: { is: { has: ["improvement"], top: ["soil-only"], wet: ["wet", "damp"] } },
+  { ...OURS, id: "outlook-wet", version: 2, place: "outlook", when: { is: { has: ["improvement"], top: ["soil-only"], wet: ["wet", "damp"] }, not: MARK_TOLD },
     text: "It may dry and leave no mark. Of whatever is to be seen once it is dry, cleaning might take out {improvement}." },
   { ...OURS, id: "outlook-unjudged", version: 1, place: "outlook", when: { is: { has: ["trouble-unjudged"] }, not: { top: DAMAGE_IDS } },
     text: "Until we know more of what happened, cleaning might take out {improvement} of the trouble." },

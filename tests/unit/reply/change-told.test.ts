@@ -4,7 +4,7 @@ import { composeDraft } from "../../../lib/reply/draft";
 import { CHANGE_IDS, CHANGES, type ChangeId } from "../../../lib/trade/damage";
 import type { RugAnswers } from "../../../lib/trade/questions";
 import type { MechanismId } from "../../../lib/triage/assessment";
-import { action, inputOf, range, worthless, type Sketch } from "./make";
+import { action, FIRST_AID_SAID, inputOf, range, worthless, type Sketch } from "./make";
 import { letterOf } from "./must-say/letter-of";
 
 const SOIL_ONLY = /what you see is soil and nothing worse|of the soil/u;
@@ -51,6 +51,23 @@ describe("a change that was told", () => {
     ] };
     expect(letter(["ran"], {}, held)).toMatch(/You told us of the colour that ran: what that comes from we cannot tell from here/u);
     expect(letter(["ran"], {}, held)).not.toMatch(/a dye may not hold/u);
+  });
+  it("of a colour that ran is taken up beside first aid, for a wet rug where it is unlikely as where it is likely", () => {
+    const of = (wetNow: "damp" | "no", changes: RugAnswers["changes"]) => letterOf({ answers: { labelText: "30% cotton 70% viscose", back: "loomed", age: "2-5", since: "hour", incidents: ["spotted"], changes }, enquiry: { wetNow } });
+    const wet = of("damp", ["ran"]);
+    expect(wet.rugs[0]!.assessment.mechanisms.find(({ mechanism }) => mechanism === "dye-bleed")!.probability).toBeLessThan(0.33);
+    expect(wet.draft.text).toMatch(/told us of the colour that ran: while the rug is wet a dye may run on, so please let no more water get to it/u);
+    expect(wet.draft.text).not.toMatch(/may dry and leave no mark|Please keep it dry/u);
+    expect(of("damp", ["dirty"]).draft.text).not.toMatch(/dye may run on/u);
+    const aided = (chance: number) => letter(["ran"], { "dye-bleed": chance }, { rest: { firstAid: FIRST_AID_SAID } });
+    expect(aided(0.32).match(/dye may run on/gu)).toHaveLength(1);
+    expect(aided(0.33)).not.toMatch(/You told us of/u);
+  });
+  it.each<[ChangeId, boolean]>([["ran", false], ["browner", false], ["stiff", false], ["smell", true], ["shaded", true]])("leaves open that a wet rug may dry without a mark only where what they saw is none: %s", (change, isOpen) => {
+    for (const improvement of [range(40, 60, 80), range(0, 50, 100)]) {
+      const input = inputOf({ answers: { changes: [change] }, enquiry: { wetNow: "wet" }, sketch: { fibres: { wool: 0.9 }, evidence: [{ what: "changes", value: [change], strength: "told" }, { what: "wetNow", value: "wet", strength: "told" }, { what: "incidents", value: ["water"], strength: "told" }], mechanisms: { "soil-only": 0.5 }, rest: { improvement } } });
+      expect(/may dry and leave no mark/u.test(composeDraft(input).text)).toBe(isOpen);
+    }
   });
   it("of its shape leaves nothing at home to a care label, which may allow water", () => {
     const of = (changes: RugAnswers["changes"]) => letterOf({ answers: { labelText: "100% polypropylene", incidents: ["wear"], changes }, enquiry: { wetNow: "no" } }).draft.text;
