@@ -13,6 +13,8 @@ export interface ClientView {
   standing: string;
   /** `isNow`: it is wet by what we were told, and no letter of ours has gone yet. First aid is no judgement: everybody can find it, always. `isGas`: beside what is wet, bleach and something it can give off gas with were told. */
   firstAid: { isNow: boolean; handsOff: boolean; isGas: boolean };
+  /** Mould may be in one of the rugs, by what was told and judged, and no letter of ours has warned of it yet. */
+  isMouldFeared: boolean;
   /** What they wrote themselves, oldest first. */
   written: { at: string; text: string }[];
   /** What they answered of the enquiry as a whole; nothing where staff took it down. */

@@ -2,8 +2,7 @@ import "server-only";
 import { database, type Prisma } from "../store/database";
 import { NEWEST_FIRST, OLDEST_FIRST } from "../store/row-order";
 import { likelyMechanisms } from "../reply/facts";
-import { isGasTold } from "../reply/happened";
-import { isMouldyAsJudged } from "../reply/happened";
+import { isFoul, isGasTold, isMouldy, isMouldyAsJudged } from "../reply/happened";
 import { treatedFirst, treatedOf } from "../reply/treated-first";
 import { DECADES, lifePhrase } from "../reply/phrases";
 import { titleIn } from "../reply/rug-title";
@@ -44,6 +43,8 @@ const PARTS = {
 } as const satisfies Prisma.EnquiryInclude;
 type Row = Prisma.EnquiryGetPayload<{ include: typeof PARTS }>;
 
+const NOT_JUDGED = { mechanisms: [] };
+
 /** A client's own page: what they sent, and what a person has answered. No judgement stands on it before a reply has been approved and let go. */
 export async function readClientPage(caller: Caller, now: Date): Promise<Result<ClientView>> {
   const no = authorise(caller, "read-own-page");
@@ -54,7 +55,9 @@ export async function readClientPage(caller: Caller, now: Date): Promise<Result<
   const replies = letters.filter((l) => l.kind === "reply");
   const words = wordsIn(workshop.locale);
   const replied: Replied = { at: replies.at(-1)?.createdAt ?? null, texts: replies.map((l) => l.text), words, workshop };
-  const newest = row.rugs.flatMap((r) => (r.assessments[0] ? [assessmentOf(r.assessments[0].result)] : []));
+  const rugs = row.rugs.map((r) => ({ answers: rugAnswersOf(r.answers), assessment: r.assessments[0] ? assessmentOf(r.assessments[0].result) : null }));
+  const newest = rugs.flatMap(({ assessment }) => assessment ?? []);
+  const judged = rugs.map(({ answers, assessment }) => ({ answers, assessment: assessment ?? NOT_JUDGED }));
   const firstAid = firstAidOf(newest, urgenciesOfWords(row));
   const first = row.rugs[0];
   // What staff took down or corrected is their wording, and not shown back as the client's.
@@ -65,7 +68,8 @@ export async function readClientPage(caller: Caller, now: Date): Promise<Result<
     clientName: row.client.name,
     submittedAt: row.submittedAt.toISOString(),
     standing: clientStanding(row.state, letters.at(-1)?.kind ?? null, words),
-    firstAid: { isNow: firstAid !== null && letters.length === 0, handsOff: firstAid === "hands-off", isGas: firstAid !== null && row.rugs.some((r) => isGasTold(rugAnswersOf(r.answers))) },
+    firstAid: { isNow: firstAid !== null && letters.length === 0, handsOff: firstAid === "hands-off" || judged.some(isFoul), isGas: firstAid !== null && judged.some(({ answers }) => isGasTold(answers)) },
+    isMouldFeared: letters.length === 0 && judged.some(isMouldy),
     rugs: row.rugs.map((rug) => ({ ...rugForClient(rug, replied), title: titleIn(rug.title, words, workshop.areaUnit) })),
     written: writtenOf(own).map(({ at, text }) => ({ at: at.toISOString(), text })),
     answers: own.length > 0 ? enquiryAnswersOf(row.answers).answers : {},

@@ -35,6 +35,8 @@ export interface FirstAid extends Source {
   readonly dangers: readonly string[];
   /** Instead of the steps where nobody may touch it: to press a cloth on waste water or mould would undo the warning. */
   readonly handsOff: readonly string[];
+  /** Where mould may be in it, wet or dry. */
+  readonly mould: string;
   /** Where nobody could read what happened, in plain words: true whether it is wet or dry, and of waste water as of clean. */
   readonly unread: readonly string[];
   /** The same for a letter that also answers, in the order of harm. The whole set went out before it. */
@@ -72,6 +74,7 @@ export const FIRST_AID: FirstAid = {
     "Moths or beetles: once the rug is dry, keep it apart in a closed bag. No insecticide.",
   ],
   handsOff: ["Keep people, children and pets off it, and out of the room.", "Do not blot it, lift it or roll it up."],
+  mould: "Mould can harm your health: please do not touch, brush or vacuum it, and keep everybody out of the room, children and anyone with weak lungs above all.",
   inShort: [
     { fits: "much-water", text: "A wet plug, socket or heated floor: keep off, and touch nothing." },
     { fits: "foul", text: "Sewage, chemicals or mould: do not touch it, and keep everybody out of the room." },

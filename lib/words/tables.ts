@@ -79,6 +79,7 @@ const entries: Entry[] = [
   ["first-aid.gas", FIRST_AID.gas.line("{number}")],
   ...FIRST_AID.steps.map((s, at): Entry => [`first-aid.step.${at}`, s]),
   ...FIRST_AID.handsOff.map((s, at): Entry => [`first-aid.hands-off.${at}`, s]),
+  ["first-aid.mould", FIRST_AID.mould],
   ...FIRST_AID.unread.map((s, at): Entry => [`first-aid.unread.${at}`, s]),
   ...FIRST_AID.inShort.map(({ text }, at): Entry => [`first-aid.short.${at}`, text]),
   ...FIRST_AID.dangers.map((s, at): Entry => [`first-aid.danger.${at}`, s]),

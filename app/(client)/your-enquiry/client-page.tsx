@@ -37,6 +37,7 @@ export function ClientPage({ view, words, place, areaUnit, emergencyNumber }: { 
       <p className={styles.standing}>{view.standing}</p>
       <div className={styles.two}>
         <div className={styles.main}>
+          {view.isMouldFeared && <p className={styles.aid}>{say("own.mould")} {words.table("first-aid.mould")}</p>}
           {view.firstAid.isNow && <section className={styles.aid} aria-label={say("foot.first-aid")}>{aid}</section>}
           <Thread view={view} words={words} place={place} />
           {view.letters.length === 0 && (

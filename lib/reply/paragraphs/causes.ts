@@ -1,4 +1,5 @@
 import { CHANGE_IDS, DAMAGE_IDS, HANDLED_AS, type ChangeId, type MechanismId } from "../../trade/damage";
+import { FIRST_AID } from "../../trade/first-aid";
 import type { Condition } from "../condition";
 import { WATER_SHY } from "../viscose-like";
 import type { ParagraphRow } from "./row";
@@ -27,7 +28,7 @@ const URINE_CHANGED = "It is {chance} that urine has changed the dye or the fibr
 /** What people are told where it is likely, or was told; a letter in a person's own words has to say as much. */
 export const CAUTION_WORDS = {
   flood: "Flood and waste water can make you ill. Please let nobody touch the rug, not even to blot it, and ask a flood-damage firm to see to the room first.",
-  mould: "Mould can harm your health: please do not touch, brush or vacuum it, and keep everybody out of the room, children and anyone with weak lungs above all.",
+  mould: FIRST_AID.mould,
   /** Who mends the holes is left open: it may be no work of ours. */
   insects: "Please use no insecticide. Keep the rug dry and apart from other wool, in a closed bag, and have a pest control firm look at the room; the holes come after that.",
   /** Nobody puts a rug into a bag that may be wet, or that nobody is to handle: that comes later. */

@@ -136,6 +136,15 @@ export function atTheDesk(): void {
       expect(told?.text).toMatch(/please do this first[^\n]*\n– Leave the room, put nothing more on the rug and do not lean over it[^\n]*harmful gas/);
       expect(told?.text).not.toMatch(/white cloth|open a window/);
     });
+    it("warns of mould that may be in a dry rug, and lays no cloth on it, until a letter of ours does", async () => {
+      const about = (rug: Partial<typeof CURIOUS.rug>) => submitted({ ...CURIOUS, reason: "older-trouble", rug: { ...CURIOUS.rug, incidents: ["wear"], ...rug } });
+      const spotted = await about({ changes: ["spots"] });
+      const me = await clientOf(spotted);
+      expect(good(await readClientPage(me, NOW))).toMatchObject({ isMouldFeared: true, firstAid: { isNow: false, handsOff: true } });
+      good(await approveReply(await staff("owner", "Nell Harrow"), { enquiryId: spotted.enquiryId, number: 1 }, later(1)));
+      expect(good(await readClientPage(me, later(6)))).toMatchObject({ isMouldFeared: false, firstAid: { handsOff: true } });
+      expect(good(await readClientPage(await clientOf(await about({ changes: ["smell"] })), NOW))).toMatchObject({ isMouldFeared: false, firstAid: { handsOff: false } });
+    });
     it("offers first aid to somebody with a dry rug too, closed", async () => {
       expect(good(await readClientPage(await clientOf(await submitted(CURIOUS)), NOW)).firstAid).toEqual({ isNow: false, handsOff: false, isGas: false });    });
   });
