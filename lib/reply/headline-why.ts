@@ -1,5 +1,5 @@
 import { fibreName } from "../trade/fibres";
-import { ACTIONS } from "../trade/losses";
+import { ACTIONS, REFERRALS } from "../trade/losses";
 import type { ActionId, Assessment, MechanismId } from "../triage/assessment";
 import { capital } from "../words/capital";
 import type { Words } from "../words/words";
@@ -11,7 +11,7 @@ import { namedFibres } from "./label-said";
 import { mechanismIn } from "./mechanism-name";
 import { mendedIn, type Mended } from "./mended";
 import { improvementFigures, lifePhrase, likelihood, AMOUNT_PHRASES } from "./phrases";
-import { BY_FIRM } from "./treated-first";
+import { firmsFor } from "./treated-first";
 import type { ToldByLetter } from "./told-by-letter";
 
 /** What a headline goes by beside the assessment. */
@@ -107,8 +107,11 @@ const REASONS: Readonly<Record<ActionId, Reason>> = {
   "not-our-work": (a, { words }) => [costAgainstWorth(a, words)],
 };
 
-/** Whom the letter names first, where the judgement refers it to nobody. */
-const firmsNamed = (action: ActionId, { letter: { firstTo } }: Known): string[] => (action === "refer" ? [] : firstTo.map((what) => `The letter says that this is for ${BY_FIRM[what]}.`));
+/** Whom the letter names first, but for whom the judgement itself refers it to. */
+function firmsNamed(action: ActionId, { advice }: Assessment, { letter: { firstTo } }: Known): string[] {
+  const referred = action === "refer" ? REFERRALS.find(({ to }) => to === advice.referTo)?.when : undefined;
+  return firstTo.some((what) => what !== referred) ? [`The letter says that this is for ${firmsFor(firstTo)}.`] : [];
+}
 
 /** How a headline tells of worth: that it is likely not worth its cost, or that this is open. */
 interface Worth { readonly isHardlyWorth: boolean; readonly isOpen: boolean }
@@ -122,6 +125,6 @@ export function reasonOf(a: Assessment, known: Known, { isHardlyWorth, isOpen }:
   if (isFlooded && action !== "first-aid") return [...verdict, inspection ? FLOOD_SEEN : FLOODED, ...(inspection ? whyElsewhere(a, known).map(sentence) : [])].join(" ");
   const parts = [...REASONS[action](a, known), ...(isHardlyWorth ? against(a, known) : [])];
   const said = [...verdict, ...new Set(parts.flatMap((part) => (part ? sentence(part) : [])))];
-  const after = [(isHardlyWorth ? ONLY_INSPECTION : isOpen ? IS_OPEN[action] : null) ?? [], actionOf(a) === a.advice.action ? [] : NOT_CUT_DOWN, known.letter.setsNoTime ? NO_TIME[known.letter.setsNoTime] : [], firmsNamed(action, known)].flat();
+  const after = [(isHardlyWorth ? ONLY_INSPECTION : isOpen ? IS_OPEN[action] : null) ?? [], actionOf(a) === a.advice.action ? [] : NOT_CUT_DOWN, known.letter.setsNoTime ? NO_TIME[known.letter.setsNoTime] : [], firmsNamed(action, a, known)].flat();
   return [...(said.length > 0 ? said : [(action === a.advice.action && a.advice.why) || ACTIONS[action].why]), ...after].join(" ");
 }

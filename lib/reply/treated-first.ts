@@ -6,6 +6,9 @@ export type Treated = keyof typeof BY_FIRM;
 /** What harms people first. */
 export const TREATED: readonly Treated[] = ["mould", "insects"];
 
+/** For whom it is: where mould and insects are in it, who treats mould has it before anybody else handles it. */
+export const firmsFor = (treated: readonly Treated[]): string => treated.map((what) => BY_FIRM[what]).join(" first, and then for ");
+
 /** What spoils a rug further as long as it is in it, and what has to hold before the years left count. */
 export type TreatedFirst = "mould" | "insects" | "both";
 export const ONCE_TREATED: Readonly<Record<TreatedFirst, string>> = {

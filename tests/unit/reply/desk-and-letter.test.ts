@@ -8,6 +8,7 @@ import { cutDownPrice } from "../../../lib/reply/cut-down-price";
 import type { DraftInput } from "../../../lib/reply/pieces";
 import { toldByLetter } from "../../../lib/reply/told-by-letter";
 import { isTradeAsking } from "../../../lib/reply/who-asks";
+import { REFERRALS } from "../../../lib/trade/losses";
 import { PHOTO_KINDS, type PhotoKind, type RugAnswers } from "../../../lib/trade/questions";
 import type { Assessment, MechanismId } from "../../../lib/triage/assessment";
 import { wordsIn } from "../../../lib/words/words";
@@ -262,7 +263,7 @@ describe("headlineOf", () => {
     const dyeRun = (median: number) => why({ ...against, improvement: range(4, median, 53), money: money(109, 578) }, { "dye-bleed": 0.98 });
     expect(dyeRun(39.9)).toMatch(/By cleaning 4–53 % of the mark may go\.$/);
     expect(dyeRun(40)).toMatch(/By cleaning 4–53 % of the mark may go\. Cleaning costs about £110, and the rug may be worth £/);
-    expect(why({ advice: action("refer") }, { mould: 0.98 })).toBe("Mould is very likely.");
+    expect(why({ advice: { ...action("refer"), referTo: REFERRALS.find(({ when }) => when === "mould")?.to ?? null } }, { mould: 0.98 })).toBe("Mould is very likely.");
   });
   it.each([
     ["urine-fresh", "Fresh urine is very likely. By cleaning 20–60 % of the mark may go."],
@@ -297,7 +298,9 @@ describe("headlineOf", () => {
       expect(composeDraft({ ...inputOf({ sketch: WOOL }), assessments: [rug(0.33, id)] }).text).toContain(`This is for ${firm}.`);
       expect(headline(rug(0.32, id)).why).not.toContain("The letter says");
     }
-    expect(headline(rug(0.98, "refer")).why).not.toContain("The letter says");
+    const referred = (to: string | undefined) => { const sent = rug(0.98, "refer"); return headline({ ...sent, assessment: { ...sent.assessment, advice: { ...action("refer"), referTo: to ?? null } } }).why; };
+    expect(referred(REFERRALS.find(({ when }) => when === mechanism)?.to)).not.toContain("The letter says");
+    expect(referred(REFERRALS.find(({ when }) => when === "antique")?.to)).toContain(`The letter says that this is for ${firm}.`);
   });
   it("names the first ask of the letter where more is asked for", () => {
     const rug = rugOf({ advice: action("ask-for-more"), nextQuestions: [{ id: "microscopy", kind: "bench-test", ask: "Bench test: fibre", why: "" }, { id: "label", kind: "photo", ask: "Photo: the label", why: "" }] });

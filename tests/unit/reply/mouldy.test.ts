@@ -23,7 +23,8 @@ const woolly = (answers: RugAnswers, mould: number, advice: Parameters<typeof ac
   },
 });
 const letter = (input: DraftInput) => plainly(composeDraft(input).text);
-const deskOf = ({ assessments: [rug], enquiry }: DraftInput) => headlineOf(rug!.assessment, { letter: toldByLetter(rug!, { enquiry, isTrade: false }), words: wordsIn("en-GB") }).says;
+const headline = ({ assessments: [rug], enquiry }: DraftInput) => headlineOf(rug!.assessment, { letter: toldByLetter(rug!, { enquiry, isTrade: false }), words: wordsIn("en-GB") });
+const deskOf = (input: DraftInput) => headline(input).says;
 const SPOTS: RugAnswers = { changes: ["spots"] };
 const MUSTY: RugAnswers = { changes: ["dirty"] };
 
@@ -70,5 +71,29 @@ describe("a rug with mould, seen as spots or likely", () => {
     expect(likelyMechanisms(rugs[0]!.assessment)).not.toContain("mould");
     expect(draft.text).toContain(BY_FIRM);
     expect(draft.text).not.toMatch(BROUGHT);
+  });
+});
+
+describe("a rug with mould and insects", () => {
+  const MOULD_FIRM = "a firm equipped to treat mould in textiles", PEST_FIRM = "a pest control firm or a workshop that treats rugs for insects";
+  const MOULD_FIRST = `is for ${MOULD_FIRM} first, and then for ${PEST_FIRM}.`;
+  const DUE = { level: "a-week", why: "" } as const;
+  const both = (answers: RugAnswers, { mould, insects }: { mould: number; insects: number }, inspection: DraftInput["assessments"][number]["inspection"] = null): DraftInput => {
+    const input = inputOf({ answers, sketch: { fibres: { wool: 0.9 }, mechanisms: { insects, mould }, rest: { urgency: DUE, advice: { ...action("refer"), referTo: "a textile conservator, and a valuer" } } } });
+    return { ...input, assessments: input.assessments.map((rug) => ({ ...rug, inspection })) };
+  };
+  it.each<[string, RugAnswers, number]>([["spots told, mould just below what is spoken of", SPOTS, UNLIKELY], ["mould likely", MUSTY, LIKELY]])("has the mould treated first, whatever is likelier, by letter and desk: %s", (_, answers, mould) => {
+    const input = both(answers, { mould, insects: 0.9 });
+    expect(letter(input)).toContain(`This ${MOULD_FIRST}`);
+    expect(headline(input).why).toContain(`this ${MOULD_FIRST}`);
+    expect(letter(both(answers, { mould, insects: 0.9 }, { by: "Nell Harrow", on: "24 November 2026", isBeyondRepair: false }))).toContain(`This ${MOULD_FIRST}`);
+  });
+  it("is for one firm where only one of them is in it", () => {
+    expect(letter(both(MUSTY, { mould: UNLIKELY, insects: LIKELY }))).toContain(`This is for ${PEST_FIRM}.`);
+    expect(letter(both(SPOTS, { mould: UNLIKELY, insects: UNLIKELY }))).toContain(`This is for ${MOULD_FIRM}.`);
+  });
+  it("judged as the server judges it: an old piece with spots, that insects have likely fed on", () => {
+    const { draft } = letterOf({ answers: { labelText: "Art silk", age: "antique", incidents: ["insects"], changes: ["spots", "browner"], widthCm: 170, lengthCm: 240 }, enquiry: { wetNow: "no", reason: "older-trouble" } });
+    expect(draft.text).toContain(MOULD_FIRST);
   });
 });
