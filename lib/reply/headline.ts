@@ -30,6 +30,9 @@ function mouldFirst(likely: string | null): Table {
 /** Where the letter leaves open whether it is worth the cost. */
 const OPEN: Table = { "advise-claim-or-replacement": "Advise against cleaning until it has been seen" };
 const EVEN: Table = { ...OPEN, "routine-clean": "Clean it as usual, if it turns out worth its cost" };
+const TEST_FIRST = "Test it before any cleaning is offered";
+/** Where the letter leaves open until a test how it could be cleaned. */
+const TESTED_FIRST = { "routine-clean": TEST_FIRST };
 
 /** Where the letter speaks of a claim. */
 const CLAIM = { "advise-claim-or-replacement": "Advise against cleaning: keep it, replace it or claim" };
@@ -38,7 +41,7 @@ const CLAIM = { "advise-claim-or-replacement": "Advise against cleaning: keep it
 const SEEN: Table = { "advise-cut-down": "Propose cutting it down, where its ground is sound" };
 
 /** The same after a flood: nobody waits for the firm to say what comes of it, and how it could be cleaned is open until a test. */
-const FLOOD_SEEN = { beyond: "Tell them that it is beyond economic repair", notBeyond: "Test it before any cleaning is offered" };
+const FLOOD_SEEN = { beyond: "Tell them that it is beyond economic repair", notBeyond: TEST_FIRST };
 /** The verdict of who inspected it, as what there is to do. Where something else of it is for other hands, it still goes there. */
 function saysSeen(a: Assessment, { isBeyondRepair }: Inspected, { known, plain }: { known: Known; plain: Readonly<Record<ActionId, string>> }): string {
   const action = actionSeen({ assessment: a, inspection: known.letter.inspection });
@@ -49,14 +52,15 @@ function saysSeen(a: Assessment, { isBeyondRepair }: Inspected, { known, plain }
 /** The headline of one rug: it says of the rug's worth what the letter of the same assessment says, and of how far it comes back no range that the letter does not give. */
 export function headlineOf(a: Assessment, known: Known): Headline {
   if (known.letter.isHeldBack === "wet") return { says: "Ask first whether it is wet", why: WORDS_TOLD };
-  const { inspection, hasClaim } = known.letter;
-  const plain = hasClaim ? { ...SAYS, ...CLAIM } : SAYS;
+  const { inspection, hasClaim, isCleaningOpen } = known.letter;
+  const tested: Table = isCleaningOpen ? TESTED_FIRST : {};
+  const plain = { ...SAYS, ...(hasClaim ? CLAIM : {}), ...tested };
   const action = actionSeen({ assessment: a, inspection });
   if (inspection) return { says: saysSeen(a, inspection, { known, plain }), why: reasonOf(a, known, { isHardlyWorth: false, isOpen: false }) };
   const beyond = known.letter.isWorthTold ? (a.beyondRepair ?? 0) : 0;
   const isHardly = beyond >= HARDLY_WORTH.beyondRepair;
   const likely = isHardly ? beyondLikely(beyond, known.words) : null;
-  const worth = likely ? hardly(likely) : beyond >= PERHAPS_NOT_WORTH.beyondRepair ? EVEN : OPEN;
+  const worth = likely ? hardly(likely) : beyond >= PERHAPS_NOT_WORTH.beyondRepair ? { ...EVEN, ...tested } : OPEN;
   const table = known.letter.firstTo.includes("mould") ? { ...worth, ...mouldFirst(likely) } : worth;
   return { says: table[action] ?? plain[action], why: reasonOf(a, known, { isHardlyWorth: isHardly && action in worth, isOpen: !isHardly && action in worth }) };
 }

@@ -7,6 +7,7 @@ import { isOnlySmellTold, isWorthAsked } from "./damage-told";
 import type { Inspected } from "./inspected";
 import { factsOf, givesYears, isFibreOpen, likelyMechanisms, treatedIn, type RugForDraft } from "./facts";
 import { PARAGRAPHS, PLACES } from "./paragraphs";
+import { OPEN_UNTIL_TESTED } from "./paragraphs/care";
 import type { Against, ParagraphRow, PlaceId } from "./paragraphs/row";
 import { improvementTells } from "./phrases";
 import type { SlotName } from "./slot-words";
@@ -16,7 +17,7 @@ import { BY_FIRM, ONCE_TREATED, TREATED, treatedFirst, type Treated } from "./tr
  * What a letter of this assessment says of one rug, for whoever reads the judgement beside it. `comesBackOpen` and `lifeOpen`:
  * why the letter gives no range, in a few words; null where it gives one, or there is none to give. `lifeOnce`: what has to hold before
  * the years that it gives count; null where nothing has to, or it gives none. `isHeldBack`: of gain, harm, worth and
- * years nothing of the program’s is told, since flood or waste water got into it, or before it is known whether it is wet. `isWorthTold`: the letter says of worth what there is to say. `against`: what the letter says that speaks against the work; null where it says nothing. `setsNoTime`: waiting costs something, and the letter hurries nobody all the same: haste would gain too little, or the work is likely not worth its cost, which is `untold` where the letter says nothing of worth; null too once an inspection has told them how soon. `hasClaim`: it speaks of a claim. `firstTo`: what it names a firm for, which sees to it before us. `inspection`: what stands in place of its chance of being beyond repair. `asks`: what to ask, the
+ * years nothing of the program’s is told, since flood or waste water got into it, or before it is known whether it is wet. `isWorthTold`: the letter says of worth what there is to say. `against`: what the letter says that speaks against the work; null where it says nothing. `setsNoTime`: waiting costs something, and the letter hurries nobody all the same: haste would gain too little, or the work is likely not worth its cost, which is `untold` where the letter says nothing of worth; null too once an inspection has told them how soon. `isCleaningOpen`: it offers no way of cleaning before a test. `hasClaim`: it speaks of a claim. `firstTo`: what it names a firm for, which sees to it before us. `inspection`: what stands in place of its chance of being beyond repair. `asks`: what to ask, the
  * letter's own first ask first.
  */
 export interface ToldByLetter {
@@ -27,6 +28,7 @@ export interface ToldByLetter {
   readonly isWorthTold: boolean;
   readonly against: Against | null;
   readonly setsNoTime: "little" | "worth" | "untold" | null;
+  readonly isCleaningOpen: boolean;
   readonly hasClaim: boolean;
   readonly firstTo: readonly Treated[];
   readonly inspection: Inspected | null;
@@ -87,6 +89,7 @@ export function toldByLetter(rug: RugForDraft, { enquiry, isTrade }: { enquiry: 
     isWorthTold,
     against: againstIn(facts),
     setsNoTime: isUnhurried(rug, facts, isTrade) ? whyNoTime(facts, isWorthTold) : null,
+    isCleaningOpen: standsIn("care", facts)?.text === OPEN_UNTIL_TESTED,
     hasClaim: standsIn("claim", facts) !== undefined,
     firstTo: TREATED.filter((what) => FIRST_SEEN.some((place) => standsIn(place, facts)?.text.includes(BY_FIRM[what]))),
     inspection: rug.inspection ?? null,

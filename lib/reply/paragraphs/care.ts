@@ -17,7 +17,8 @@ const NOT_CLEANED_YET: Condition["not"] = { treated: TREATED, handled: ["dye-ble
 /** Where it can only be advised against, hardly be worth it, or wait. */
 const AT_ALL = "If it is cleaned at all, then {methods}, and only after a test in a hidden corner.";
 const ALL_THE_SAME = "If it is cleaned all the same, then {methods}, and only after a test in a hidden corner.";
-const OPEN_UNTIL_TESTED = "How it could be cleaned stays open until a test in a hidden corner.";
+/** Where no way of cleaning is offered before a test. */
+export const OPEN_UNTIL_TESTED = "How it could be cleaned stays open until a test in a hidden corner.";
 const IF_ANYBODY_CLEANS = "If anybody cleans it, then only after a test in a hidden corner.";
 const WHEN_NEEDED = "When it needs a clean, then {methods}, and only after a test in a hidden corner.";
 /** A way of cleaning is named for a dry rug: one that is told to be wet dries first. */

@@ -1,9 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { unexplainedChanges } from "../../../lib/reply/damage-told";
 import { composeDraft } from "../../../lib/reply/draft";
+import { headlineOf } from "../../../lib/reply/headline";
+import { toldByLetter } from "../../../lib/reply/told-by-letter";
 import { CHANGE_IDS, CHANGES, type ChangeId } from "../../../lib/trade/damage";
 import type { RugAnswers } from "../../../lib/trade/questions";
 import type { MechanismId } from "../../../lib/triage/assessment";
+import { wordsIn } from "../../../lib/words/words";
 import { action, FIRST_AID_SAID, inputOf, range, worthless, type Sketch } from "./make";
 import { letterOf } from "./must-say/letter-of";
 
@@ -74,6 +77,24 @@ describe("a change that was told", () => {
     expect(of(["wavy"])).toMatch(/water could draw it in further/u);
     expect(of(["wavy"])).not.toContain("care label allows");
     expect(of(["flat"])).toContain("care label allows");
+  });
+  it.each(["wavy", "crumbles", "bare"] as const)("is said to be a matter for repair where the share that comes back leaves it out: %s", (change) => {
+    const text = letter([change]);
+    expect(text).toMatch(/of what is no matter for repair/u);
+    expect(text).toMatch(/\ba matter for repair/u);
+    expect(letter(["dirty"])).not.toMatch(/matter for repair/u);
+  });
+  it("of its shape leaves how it is cleaned open until a test, by desk and letter", () => {
+    const of = (changes: RugAnswers["changes"]) => {
+      const answers: RugAnswers = { labelText: "100% wool", incidents: ["nothing"], changes, widthCm: 170, lengthCm: 240 };
+      const enquiry = { wetNow: "no", reason: "older-trouble" } as const;
+      const { draft, rugs: [rug] } = letterOf({ answers, enquiry });
+      return { letter: draft.text, desk: headlineOf(rug!.assessment, { letter: toldByLetter({ ...rug!, answers }, { enquiry, isTrade: false }), words: wordsIn("en-GB") }).says };
+    };
+    expect(of(["wavy"]).letter).toContain("How it could be cleaned stays open until a test");
+    expect(of(["wavy"]).desk).toBe("Test it before any cleaning is offered");
+    expect(of(["dirty"]).letter).not.toContain("stays open until a test");
+    expect(of(["dirty"]).desk).toBe("Clean it as usual");
   });
   it("of a shape that a failing back explains is not said to be drawn in", () => {
     expect(letter(["wavy"], { "backing-failure": 0.33 })).not.toMatch(/drawn in|draw it in/u);

@@ -86,6 +86,7 @@ const contradictions = (told: Told): string[] => {
     ...(LIKELY_NOT.exec(desk)?.[1] && LIKELY_NOT.exec(desk)?.[1] !== LIKELY_NOT_SAID.exec(letter)?.[1] ? [`the desk says “${desk}”, the letter “${LIKELY_NOT_SAID.exec(letter)?.[0]}”`] : []),
     ...(NOT_WORTH.test(letter) && GOES_AHEAD.test(desk) ? [`the desk says “${desk}”, the letter that it is not worth it`] : []),
     ...(!NOT_WORTH.test(letter) && IS_AGAINST.test(desk) ? [`the desk says “${desk}”, the letter does not`] : []),
+    ...(/How it could be cleaned stays open until a test/.test(letter) && /^Clean it as usual/.test(desk) ? [`the desk says “${desk}”, the letter that how it could be cleaned is open`] : []),
     ...(OPEN.test(letter) && /^Clean it as usual$/.test(desk) ? [`the desk says “${desk}”, the letter that it may not be worth it`] : []),
   ];
 };
