@@ -27,7 +27,7 @@ const CONTRARY: readonly (readonly [string, RegExp, RegExp])[] = [
   ["we would clean it, and cleaning is not the matter", /We would clean it|Cleaning would cost about/, /What has happened is a matter for repair|Nothing you have told us calls for cleaning now/],
   ["it is likely worth its cost, and it is not", /likely that cleaning it is worth its cost/, /not worth|may well cost more|rather not|expect little to change|not work that we take on|think about replacing|do not spend money|may (?:not )?have (?:many|few) years left/],
   ["it is likely worth its cost, and what cleaning brings cannot be told", /likely that cleaning it is worth its cost/, /we cannot tell (?:from here )?how much|how much of it would come out/],
-  ["it is likely worth its cost, and cleaning is not the matter, or not yet", /likely that cleaning it is worth its cost/, /If it is cleaned (?:at all|all the same)|matter for repair|no way of cleaning it|calls for cleaning now|has to say first|stays open until we know more|do this first|still wet|hours count|clean nothing before|not wet it again/],
+  ["it is likely worth its cost, and cleaning is not the matter, or not yet", /likely that cleaning it is worth its cost/, /If it is cleaned (?:at all|all the same)|What has happened is a matter for repair|no way of cleaning it|calls for cleaning now|has to say first|stays open until we know more|do this first|still wet|hours count|clean nothing before|not wet it again/],
   ["everybody stays out of the room, and only some do", /[Kk]eep everybody[^.]* out of the room/, /keep children and [^.]*(?:out of the room|away)/],
   ["we would rather not be paid for it, and its price", /rather not take your money/, /Cleaning would cost|we estimate/],
 ];

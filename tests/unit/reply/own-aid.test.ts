@@ -75,10 +75,10 @@ describe("first aid for a rug in which mould is likely, though nobody told of an
     expect(top(letter(LIKELY, MUSTY, WINE)).split("\n\n")).toContain("Please let nobody touch rug 1.");
     expect(pressing(letter(UNLIKELY, MUSTY, WINE))).toEqual([expect.not.stringMatching(/Only if/u)]);
   });
-  it("has nobody turn up its corner for the label", () => {
-    const LABEL = { id: "label", kind: "photo", ask: "Photo: the label", why: "" } as const;
-    const asks = (mould: number) => { const rug = aided(MUSTY, mould); return asksOf({ ...rug, assessment: { ...rug.assessment, nextQuestions: [LABEL] } }, []).photos; };
-    expect([asks(LIKELY), asks(UNLIKELY)]).toEqual([[], [LABEL]]);
+  it("has nobody go in for a photo, nor turn up the corner of any that is wet for the label", () => {
+    const [LABEL, WHOLE] = (["label", "whole"] as const).map((id) => ({ id, kind: "photo" as const, ask: "", why: "" }));
+    const asks = (mould: number) => { const rug = aided(MUSTY, mould); return asksOf({ ...rug, assessment: { ...rug.assessment, nextQuestions: [LABEL!, WHOLE!] } }, []).photos; };
+    expect([asks(LIKELY), asks(UNLIKELY)]).toEqual([[], [WHOLE]]);
   });
   it("is not to be touched from where the letter warns of it", () => {
     expect([isHandsOff(aided(MUSTY, LIKELY)), isHandsOff(aided(MUSTY, UNLIKELY))]).toEqual([true, false]);
