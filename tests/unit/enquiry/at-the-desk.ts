@@ -83,6 +83,7 @@ export function atTheDesk(): void {
         "clientName",
         "copy",
         "firstAid",
+        "isMouldFeared",
         "letters",
         "mayErase",
         "photosLeft",
