@@ -5,7 +5,7 @@ import { expectAccessible } from "./axe";
 import { expect, test } from "./fixtures";
 import { startDesk, type Desk } from "./harness";
 import { ownDesk } from "./own-desk";
-import { becomeOwner, holdFor, takesIn, type Session } from "./people";
+import { becomeOwner, holdFor, rewrite, takesIn, type Session } from "./people";
 
 const REVIEWER = { name: "Ivo Castellane", email: "ivo@lantern-yard.example", password: "walnut-harbour-kettle-52" };
 const TRAINEE = { name: "Pia Wetherby", email: "pia@lantern-yard.example", password: "willow-anchor-teapot-38" };
@@ -29,7 +29,7 @@ const said = (page: Page) => desktopSection(page).getByRole("status");
 
 /** Adds words to the reply and leaves the field, which keeps them. */
 async function adds(page: Page, words: string): Promise<void> {
-  await letterOf(page).fill(`${await letterOf(page).inputValue()}\n\n${words}`);
+  await rewrite(letterOf(page), (now) => `${now}\n\n${words}`);
   await letterOf(page).press("Tab");
 }
 
@@ -179,7 +179,7 @@ test("a letter can be taken back while it is held, and what leaves later is what
 
   await holdFor(page, "0", desk);
   await page.goto(at);
-  await letterOf(page).fill((await letterOf(page).inputValue()).replace("A line that was wrong.", "A line that is right."));
+  await rewrite(letterOf(page), (now) => now.replace("A line that was wrong.", "A line that is right."));
   await page.getByRole("button", { name: "Approve and send" }).click();
   await expect.poll(() => lettersTo("tamsin@mail.example").filter((text) => text.includes("A line that is right.")).length).toBe(1);
   expect(lettersTo("tamsin@mail.example").join("\n")).not.toContain("A line that was wrong.");
@@ -217,7 +217,7 @@ test("what a letter promises too much can be mended in place, and then it goes o
   await expect(said(page)).toContainText("says more than we know");
   await expect(notes.getByText("in a few words")).toBeVisible();
 
-  await letterOf(page).fill((await letterOf(page).inputValue()).replace("Rest assured, the stain will come out.", "How much of it comes out we can say after a test."));
+  await rewrite(letterOf(page), (now) => now.replace("Rest assured, the stain will come out.", "How much of it comes out we can say after a test."));
   await expect(notes).toHaveCount(0);
   await expect(said(page)).toHaveText("");
   await page.getByRole("button", { name: "Approve and send" }).click();

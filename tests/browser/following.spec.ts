@@ -3,7 +3,7 @@ import { fitsAndIsAccessible } from "./axe";
 import { expect, test } from "./fixtures";
 import type { Desk } from "./harness";
 import { ownDesk } from "./own-desk";
-import { holdFor, linkSentTo, PHONE, takesIn, type Session } from "./people";
+import { holdFor, linkSentTo, PHONE, rewrite, takesIn, type Session } from "./people";
 
 // One desk of this file's own, whose letters leave at once.
 let desk: Desk;
@@ -82,7 +82,7 @@ test("I answer a client's question without writing the whole letter again", asyn
   });
   await test.step("Write it brings the place into view and selects it, on a phone too", async () => {
     const short = await letterOf(page).inputValue();
-    await letterOf(page).fill(`${"One line of a long letter.\n\n".repeat(40)}${short}\n\n${"One more line of a long letter.\n\n".repeat(40)}`);
+    await rewrite(letterOf(page), () => `${"One line of a long letter.\n\n".repeat(40)}${short}\n\n${"One more line of a long letter.\n\n".repeat(40)}`);
     for (const [width, height] of [[1280, 800], [390, 700]] as const) {
       await page.setViewportSize({ width, height });
       await page.getByRole("button", { name: "Write it" }).click();
@@ -91,7 +91,7 @@ test("I answer a client's question without writing the whole letter again", asyn
       await page.screenshot({ path: test.info().outputPath(`write-it-${width}.png`) });
     }
     await page.setViewportSize({ width: 1280, height: 720 });
-    await letterOf(page).fill(short);
+    await rewrite(letterOf(page), () => short);
   });
   await page.getByRole("button", { name: "Write it" }).click();
   await page.keyboard.type("Thursday suits us well, from eight o’clock on.");
@@ -107,7 +107,7 @@ test("A draft I edited tells me that the price has moved since", async ({ person
   const page = await person({ storageState: owner });
   const at = await takesIn(page, { name: "Osk Farthing", email, label: "100 % wool" }, desk);
   await resizes(page, at, "400", "500");
-  await letterOf(page).fill((await letterOf(page).inputValue()).replace("With kind regards", "We close in August.\n\nWith kind regards"));
+  await rewrite(letterOf(page), (now) => now.replace("With kind regards", "We close in August.\n\nWith kind regards"));
   await letterOf(page).press("Tab");
   await expect(said(page)).toHaveText("Kept.");
   await resizes(page, at, "100", "150");
@@ -159,7 +159,7 @@ test("After I took a new price in, the next letter does not tell my client again
   await writes("May I bring it on Thursday?");
 
   await page.goto(at);
-  await letterOf(page).fill((await letterOf(page).inputValue()).replace(OPEN, "Thursday suits us well."));
+  await rewrite(letterOf(page), (now) => now.replace(OPEN, "Thursday suits us well."));
   await letterOf(page).press("Tab");
   await expect(said(page)).toHaveText("Kept.");
   await resizes(page, at, "300", "400");

@@ -4,7 +4,7 @@ import { fitsAndIsAccessible } from "./axe";
 import { expect, test } from "./fixtures";
 import type { Desk } from "./harness";
 import { ownDesk } from "./own-desk";
-import { linkSentTo, PHONE, takesIn, type Session } from "./people";
+import { linkSentTo, PHONE, rewrite, takesIn, type Session } from "./people";
 
 // Letters are held for some minutes here, as on a new desk.
 let desk: Desk;
@@ -40,7 +40,7 @@ test("My client writes while my letter is held: it comes back to me with what th
   const email = "hedda@mail.example";
   const page = await person({ storageState: owner });
   const at = await takenIn(page, "Hedda Marling", email);
-  await letterOf(page).fill("Dear Hedda Marling,\n\nPlease bring it rolled.\n\nKind regards");
+  await rewrite(letterOf(page), () => "Dear Hedda Marling,\n\nPlease bring it rolled.\n\nKind regards");
   await page.getByRole("button", { name: "Approve and send" }).click();
   await expect(page.getByRole("button", { name: "Take it back" })).toBeVisible();
   const phone = await person(PHONE);
@@ -57,7 +57,7 @@ test("My client writes while my letter is held: it comes back to me with what th
   await expect(page.getByText("held our letter back, since the client had written before it left")).toBeVisible();
   await isSeenWell(page, await person({ ...PHONE, storageState: owner }), "held-back");
 
-  await letterOf(page).fill("Dear Hedda Marling,\n\nThank you for telling us. Please bring it with its label.\n\nKind regards");
+  await rewrite(letterOf(page), () => "Dear Hedda Marling,\n\nThank you for telling us. Please bring it with its label.\n\nKind regards");
   await page.getByRole("button", { name: "Approve and send" }).click();
   await expect(page.getByText("Say that you have read it.", { exact: true })).toBeVisible();
   await page.screenshot({ path: test.info().outputPath("read-it-1280.png"), fullPage: true });
@@ -138,7 +138,7 @@ test("I approve a letter while its client has just written: nothing is sent unti
   await writesOnTheirPage(await person(PHONE), email, "My brother has the label.");
   await expect(page.getByText("My brother has the label.")).toHaveCount(0);
   // Last of all: what is typed is kept after a pause, and that would show what came meanwhile.
-  await letterOf(page).fill("Dear Kell Sandring,\n\nPlease bring it rolled.\n\nKind regards");
+  await rewrite(letterOf(page), () => "Dear Kell Sandring,\n\nPlease bring it rolled.\n\nKind regards");
   await page.getByRole("button", { name: "Approve and send" }).click();
   await expect(page.getByRole("region", { name: "The letter" }).getByRole("status")).toHaveText("Something came or was recorded meanwhile, and the program has written this draft anew. Nothing was sent: look at what came first; what you wrote is still here.");
   await expect(page.getByRole("region", { name: "Since they asked" })).toContainText("My brother has the label.");

@@ -5,7 +5,7 @@ import { drawRug } from "../../prisma/demo/draw-rug";
 import { expect, test } from "./fixtures";
 import { CLIENT, goOn, run, setSettings, WORKSHOP } from "./language";
 import { expectMarked } from "./marked";
-import { becomeOwner, linkSentTo, PHONE } from "./people";
+import { becomeOwner, linkSentTo, PHONE, rewrite } from "./people";
 import { makePhotoFiles } from "./photo-files";
 
 test.use({ expectedErrors: /40\d|415|422/ });
@@ -94,7 +94,7 @@ test("A workshop sees that what is said of photos and labels, in a copy and befo
     await page.goto(`${desk.url}/desk`);
     await page.getByRole("main").getByRole("listitem").first().getByRole("link").first().click();
     const letter = page.getByLabel(/letter|reply|text/i).and(page.locator("textarea"));
-    await letter.fill(`${await letter.inputValue()}\n\n${OWN_WORDS}`);
+    await rewrite(letter, (now) => `${now}\n\n${OWN_WORDS}`);
     await page.getByRole("button", { name: "Approve and send" }).click();
     await expect.poll(() => desk.mails.length).toBe(2);
     await phone.reload();

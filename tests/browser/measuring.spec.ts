@@ -8,7 +8,7 @@ import { expect, test } from "./fixtures";
 import type { Desk } from "./harness";
 import { begin, giveContact, send } from "./homeowner";
 import { ownDesk } from "./own-desk";
-import { holdFor, PHONE, type Session } from "./people";
+import { holdFor, PHONE, rewrite, type Session } from "./people";
 import { makePhotoFiles, type PhotoFiles } from "./photo-files";
 
 // One desk of this file's own, with an owner and one enquiry whose photo is measured.
@@ -295,7 +295,7 @@ test("a client reads what they wrote and what we answered in the order it was sa
   await holdFor(staff, "0", desk);
   await opens(staff).then((enquiry) => staff.goto(enquiry));
   const letter = staff.locator("textarea").first();
-  await letter.fill((await letter.inputValue()).replace(ANSWER_HERE, "A plant pot would fit what we see."));
+  await rewrite(letter, (now) => now.replace(ANSWER_HERE, "A plant pot would fit what we see."));
   await staff.getByRole("button", { name: "Approve and send" }).click();
   await expect.poll(() => desk.mails.length).toBeGreaterThan(1);
   await phone.reload();

@@ -1,4 +1,4 @@
-import { devices, expect, type Browser, type BrowserContext, type Page } from "@playwright/test";
+import { devices, expect, type Browser, type BrowserContext, type Locator, type Page } from "@playwright/test";
 import { startDesk, type Desk } from "./harness";
 
 export type Session = Awaited<ReturnType<BrowserContext["storageState"]>>;
@@ -50,6 +50,15 @@ export async function holdFor(page: Page, minutes: string, { url }: Desk): Promi
   await page.getByLabel("Minutes an approved letter is held").fill(minutes);
   await page.getByRole("button", { name: "Keep the settings" }).click();
   await expect(page.getByRole("status").filter({ hasText: "Kept." })).toBeVisible();
+}
+
+/** Writes a letter anew out of what stands in its field. A page that has only just come takes the field over while it is filled, and may leave both. */
+export async function rewrite(letter: Locator, write: (now: string) => string): Promise<void> {
+  const words = write(await letter.inputValue());
+  await expect(async () => {
+    await letter.fill(words);
+    expect(await letter.inputValue()).toBe(words);
+  }).toPass();
 }
 
 /** Chooses an answer by its label and goes on to the next page. */

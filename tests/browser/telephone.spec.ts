@@ -2,7 +2,7 @@ import { fitsAndIsAccessible } from "./axe";
 import { expect, test } from "./fixtures";
 import type { Desk } from "./harness";
 import { ownDesk } from "./own-desk";
-import { PHONE, type Session } from "./people";
+import { linkSentTo, PHONE, type Session } from "./people";
 
 let desk: Desk;
 let owner: Session;
@@ -76,4 +76,23 @@ test("What a client asked in their own words stands above the letter that has to
   await page.setViewportSize({ width: 390, height: 844 });
   await asked.screenshot({ path: info.outputPath("asked-390.png") });
   await fitsAndIsAccessible(page);
+});
+
+test("My caller tells of furry spots, and their own page warns of mould before anybody has answered; another caller's says nothing of it", async ({ person }, info) => {
+  const page = await person({ storageState: owner });
+  for (const [name, change] of [["bettan", "Furry or black spots"], ["corwin", "Browner or yellower than it was"]] as const) {
+    await page.goto(`${desk.url}/desk/telephone`);
+    await page.getByLabel("Name", { exact: true }).fill(name);
+    await page.getByLabel("E-mail address").fill(`${name}@mail.example`);
+    await page.getByRole("radio", { name: "No, it is dry" }).check();
+    await page.getByRole("checkbox", { name: change }).check();
+    await page.getByRole("button", { name: "Take it in" }).click();
+    await expect.poll(() => linkSentTo(desk, `${name}@mail.example`)).not.toBe("");
+    const phone = await person(PHONE);
+    await phone.goto(linkSentTo(desk, `${name}@mail.example`));
+    await expect(phone.getByRole("main")).toContainText("Our answer will stand here");
+    await expect(phone.getByText("there may be mould in it")).toHaveCount(name === "bettan" ? 1 : 0);
+    await phone.screenshot({ path: info.outputPath(`own-page-${name}-390.png`), fullPage: true });
+    await fitsAndIsAccessible(phone);
+  }
 });

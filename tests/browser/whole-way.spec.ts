@@ -1,5 +1,5 @@
 import { expect, test } from "./fixtures";
-import { answer, becomeOwner, PHONE } from "./people";
+import { answer, becomeOwner, PHONE, rewrite } from "./people";
 import { makePhotoFiles } from "./photo-files";
 
 /** What the person at the desk adds to the draft. */
@@ -106,7 +106,7 @@ test("a homeowner asks, the workshop answers", async ({ desk, person }) => {
     await expect(desktop.locator('img[src^="/photos/"]').first()).toBeVisible();
     const letter = desktop.getByLabel(/letter|reply|text/i).and(desktop.locator("textarea"));
     await expect(letter).toHaveValue(/Henrike/);
-    await letter.fill(`${await letter.inputValue()}\n\n${OWN_WORDS}`);
+    await rewrite(letter, (now) => `${now}\n\n${OWN_WORDS}`);
     await desktop.getByRole("button", { name: "Approve and send" }).click();
     await expect.poll(() => desk.mails.length).toBe(2);
   });
