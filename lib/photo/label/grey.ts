@@ -63,8 +63,12 @@ export function shrunk(grey: Grey, by: number): Grey {
   if (by <= 1) return grey;
   const width = Math.floor(grey.width / by), height = Math.floor(grey.height / by);
   const data = new Float32Array(width * height);
-  for (let y = 0; y < height * by; y++)
-    for (let x = 0; x < width * by; x++) data[Math.floor(y / by) * width + Math.floor(x / by)]! += grey.data[y * grey.width + x]! / (by * by);
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) {
+      let sum = 0;
+      for (let row = 0, from = y * by * grey.width + x * by; row < by; row++, from += grey.width) for (let n = 0; n < by; n++) sum += grey.data[from + n]!;
+      data[y * width + x] = sum / (by * by);
+    }
   return { data, width, height };
 }
 

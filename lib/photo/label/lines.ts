@@ -17,7 +17,7 @@ export function lieOf(print: Grey): { degrees: number; clear: number } {
   const ink = inkOf(small);
   const tried = new Map<number, number>();
   const clearAt = (degrees: number) => {
-    const known = tried.get(degrees) ?? rowContrast(ink, small, degrees);
+    const known = tried.get(degrees) ?? rowContrast(ink, degrees);
     tried.set(degrees, known);
     return known;
   };
@@ -30,29 +30,39 @@ export function lieOf(print: Grey): { degrees: number; clear: number } {
   return { degrees, clear: clearAt(degrees) };
 }
 
-/** Places of print and how dark each is: three numbers in a row for each. */
-function inkOf({ data, width }: Grey): Float32Array {
-  const ink = new Float32Array(3 * data.reduce((count, v) => count + (v > FAINT ? 1 : 0), 0));
-  let at = 0;
-  for (let i = 0; i < data.length; i++) {
-    if (data[i]! <= FAINT) continue;
-    ink[at++] = i % width;
-    ink[at++] = Math.floor(i / width);
-    ink[at++] = data[i]!;
-  }
-  return ink;
+/** Of each row of pixels, one entry more than it has: the print before each place, and each print by how far along it stands, summed up. */
+interface Ink { readonly print: Float64Array; readonly along: Float64Array; readonly width: number; readonly height: number }
+
+function inkOf({ data, width, height }: Grey): Ink {
+  const print = new Float64Array((width + 1) * height), along = new Float64Array(print.length);
+  for (let y = 0, i = 0, at = 0; y < height; y++, at++)
+    for (let x = 0; x < width; x++, i++, at++) {
+      const v = data[i]! > FAINT ? data[i]! : 0;
+      print[at + 1] = print[at]! + v;
+      along[at + 1] = along[at]! + v * x;
+    }
+  return { print, along, width, height };
 }
 
-/** Sum of squared steps between neighbouring rows of print, by the print there is. */
-function rowContrast(ink: Float32Array, { width, height }: Grey, degrees: number): number {
+/**
+ * Sum of squared steps between neighbouring rows of print, by the print there is, where rows lie turned. Print between two
+ * rows counts to both, by how near it is; what lies between the same two along a row of pixels is one difference of sums.
+ */
+function rowContrast({ print, along, width, height }: Ink, degrees: number): number {
   const angle = (degrees * Math.PI) / 180, cos = Math.cos(angle), sin = Math.sin(angle);
-  const rows = new Float32Array(height + 2 * width);
+  const rows = new Float64Array(height + 2 * width);
   let all = 0;
-  for (let i = 0; i < ink.length; i += 3) {
-    const v = ink[i + 2]!, at = ink[i + 1]! * cos - ink[i]! * sin + width, row = at | 0, rest = at - row;
-    rows[row]! += v * (1 - rest);
-    rows[row + 1]! += v * rest;
-    all += v;
+  for (let y = 0; y < height; y++) {
+    const first = y * (width + 1), down = y * cos + width;
+    all += print[first + width]!;
+    for (let x = 0; x < width;) {
+      const row = Math.floor(down - x * sin), crossing = sin === 0 ? width : (down - (sin > 0 ? row : row + 1)) / sin;
+      const next = Math.min(width, Math.max(x, Math.floor(crossing)) + 1);
+      const v = print[first + next]! - print[first + x]!, further = (down - row) * v - sin * (along[first + next]! - along[first + x]!);
+      rows[row]! += v - further;
+      rows[row + 1]! += further;
+      x = next;
+    }
   }
   let steps = 0;
   for (let i = 1; i < rows.length; i++) steps += (rows[i]! - rows[i - 1]!) ** 2;

@@ -7,7 +7,7 @@ import { withMissed, type Sheet } from "../label/missed";
 import { confidenceOf, LIKELY, textOf, type LabelLines, type Seen, type Sense } from "../label/seen";
 import { withoutStrays } from "../label/strays";
 import { normalDegrees, scaled, uprightAround, type Turned } from "../label/turned";
-import { fromGrey, fromPixels, openPicture } from "./pictures";
+import { fromPixels, openPicture, pgmOf } from "./pictures";
 import { pixelsOf } from "./sizes";
 import { readBlock, type ReadingLanguage } from "./text-reader";
 
@@ -86,8 +86,7 @@ function senseOf(lines: LabelLines, sense: Sense | undefined): number {
 }
 
 async function readOnce(sheet: Sheet, languages: readonly ReadingLanguage[]): Promise<Seen> {
-  const png = await fromGrey(sheet).extend({ top: EDGE, bottom: EDGE, left: EDGE, right: EDGE, background: "#fff" }).png({ compressionLevel: 1 }).toBuffer();
-  const seen = await readBlock(png, languages);
+  const seen = await readBlock(pgmOf(sheet, EDGE), languages);
   const place = (w: { left: number; top: number; right: number; bottom: number }) =>
     ({ left: (w.left - EDGE) / sheet.width, right: (w.right - EDGE) / sheet.width, top: (w.top - EDGE) / sheet.height, bottom: (w.bottom - EDGE) / sheet.height });
   return seen.map((line) => line.filter((w) => /[\p{L}\p{N}%]/u.test(w.text)).map((w) => ({ text: w.text, confidence: w.confidence, ...place(w) }))).filter((line) => line.length > 0);
