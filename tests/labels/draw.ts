@@ -44,9 +44,10 @@ function printed(words: LabelWords, face: Typeface, { capital, centred }: { capi
 }
 
 const between = ({ data, width, height }: Ink, x: number, y: number): number => {
-  const x0 = Math.floor(x), y0 = Math.floor(y), tx = x - x0, ty = y - y0;
-  const at = (i: number, j: number) => (i < 0 || j < 0 || i >= width || j >= height ? 0 : data[j * width + i]!);
-  return mix(mix(at(x0, y0), at(x0 + 1, y0), tx), mix(at(x0, y0 + 1), at(x0 + 1, y0 + 1), tx), ty);
+  const x0 = Math.floor(x), y0 = Math.floor(y), tx = x - x0, first = y0 * width + x0;
+  const isLeft = x0 >= 0 && x0 < width, isRight = x0 + 1 >= 0 && x0 + 1 < width, isTop = y0 >= 0 && y0 < height, isLow = y0 + 1 >= 0 && y0 + 1 < height;
+  const top = mix(isTop && isLeft ? data[first]! : 0, isTop && isRight ? data[first + 1]! : 0, tx);
+  return mix(top, mix(isLow && isLeft ? data[first + width]! : 0, isLow && isRight ? data[first + width + 1]! : 0, tx), y - y0);
 };
 
 const CLOTHS = [[238, 236, 228], [226, 214, 188], [245, 245, 245], [214, 220, 226]] as const;
@@ -67,17 +68,20 @@ export function drawLabel(random: () => number, words: LabelWords, face: Typefac
   const shades = new Float32Array(width * height * 3);
   for (let y = 0; y < height; y++)
     for (let x = 0; x < width; x++) {
-      const [dx, dy] = [x - mid.x, y - mid.y];
+      const dx = x - mid.x, dy = y - mid.y;
       const far = 1 + (c.leaning * (dx * cos + dy * sin)) / w;
-      const [lx, ly] = [(dx * cos + dy * sin) / far + w / 2, (dy * cos - dx * sin) / far + h / 2];
-      const fold = c.folded * 0.06 * c.capital * cloud(lx * 0.4 + seed, ly * 0.4);
-      const outside = lx < 0 || ly < 0 || lx >= w || ly >= h;
+      const lx = (dx * cos + dy * sin) / far + w / 2, ly = (dy * cos - dx * sin) / far + h / 2;
       const lit = 1 + (light.x * (x - width / 2)) / width + (light.y * (y - height / 2)) / height;
       const at = 3 * (y * width + x);
-      const knots = 0.62 + 0.3 * speck(x / 5 + seed, y / 5) * 0.5 + 0.22 * Math.sin(y * 0.9) + 0.16 * cloud(x * 0.2, y * 0.2 + seed) + (Math.floor(x / 160) + Math.floor(y / 220)) % 2 * 0.18;
+      if (lx < 0 || ly < 0 || lx >= w || ly >= h) {
+        const knots = 0.62 + 0.3 * speck(x / 5 + seed, y / 5) * 0.5 + 0.22 * Math.sin(y * 0.9) + 0.16 * cloud(x * 0.2, y * 0.2 + seed) + (Math.floor(x / 160) + Math.floor(y / 220)) % 2 * 0.18;
+        for (let k = 0; k < 3; k++) shades[at + k] = lit * (pile[k]! * knots);
+        continue;
+      }
+      const fold = c.folded * 0.06 * c.capital * cloud(lx * 0.4 + seed, ly * 0.4);
       const threads = 1 + c.woven * (0.07 * Math.sin(ly * warp) + 0.06 * Math.sin(lx * weft) + 0.06 * grain(lx * 0.7, ly * 0.7)) + c.folded * 0.14 * cloud(lx * 0.35 + seed, ly * 0.25);
-      const covered = outside ? 0 : between(ink, lx, ly + fold) * (1 - c.faint);
-      for (let k = 0; k < 3; k++) shades[at + k] = lit * (outside ? pile[k]! * knots : threads * mix(cloth[k]!, colour[k]!, covered));
+      const covered = between(ink, lx, ly + fold) * (1 - c.faint);
+      for (let k = 0; k < 3; k++) shades[at + k] = lit * (threads * mix(cloth[k]!, colour[k]!, covered));
     }
   return sensed(blurred(shades, { width, height, sigma: c.blur }), { width, height, noise: c.noise, random });
 }
@@ -95,12 +99,12 @@ function box(from: Float32Array, { step, count, lines, across, reach }: { step: 
   const to = new Float32Array(from.length);
   for (let line = 0; line < lines; line++)
     for (let k = 0; k < 3; k++) {
-      const start = line * across + k, at = (i: number) => from[start + step * Math.min(count - 1, Math.max(0, i))]!;
+      const start = line * across + k, last = start + step * (count - 1);
       let sum = 0;
-      for (let i = -reach; i <= reach; i++) sum += at(i);
-      for (let i = 0; i < count; i++) {
-        to[start + step * i] = sum / (2 * reach + 1);
-        sum += at(i + reach + 1) - at(i - reach);
+      for (let i = -reach; i <= reach; i++) sum += from[Math.min(last, Math.max(start, start + step * i))]!;
+      for (let at = start; at <= last; at += step) {
+        to[at] = sum / (2 * reach + 1);
+        sum += from[Math.min(last, at + step * (reach + 1))]! - from[Math.max(start, at - step * reach)]!;
       }
     }
   return to;
@@ -108,5 +112,7 @@ function box(from: Float32Array, { step, count, lines, across, reach }: { step: 
 
 function sensed(shades: Float32Array, { width, height, noise, random }: { width: number; height: number; noise: number; random: () => number }): Drawn {
   const normal = () => Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
-  return { data: Uint8Array.from(shades, (v) => Math.min(255, Math.max(0, Math.round(v + noise * normal())))), width, height };
+  const data = new Uint8Array(shades.length);
+  for (let i = 0; i < data.length; i++) data[i] = Math.min(255, Math.max(0, Math.round(shades[i]! + noise * normal())));
+  return { data, width, height };
 }
