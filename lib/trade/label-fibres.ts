@@ -41,3 +41,5 @@ export const LEADING_PERCENT = 75;
 export const WEAKEST_RULES_PERCENT = 30;
 /** Fibres that a label of the whole rug counts in though they are only its foundation. Common practice, no published source. */
 export const FOUNDATION_FIBRES: readonly FineFibre[] = ["cotton", "jute"];
+/** Above this share of the whole they are no mere foundation: "80% cotton, 20% polyester" is a cotton rug. Elicited. */
+export const FOUNDATION_MOST_PERCENT = 50;

@@ -21,7 +21,7 @@ import { marginals, whatHappened, type WhatHappened } from "./what-happened";
 import { bestMethod, meanOf, worseOnceTested } from "./worse";
 
 /** Stored with every assessment: the same findings, settings, instant and version give the same assessment. */
-export const MODEL_VERSION = "2026.11-17";
+export const MODEL_VERSION = "2026.11-18";
 
 /** Prices in pounds and everything else where a workshop has set nothing. Elicited. */
 const DEFAULTS: TriageSettings = {

@@ -1,15 +1,16 @@
-import { BLENDS, BLEND_PERCENT, CLASS_OF_FINE, FOUNDATION_FIBRES, LEADING_PERCENT, WEAKEST_RULES_PERCENT } from "../trade/label-fibres";
+import { BLENDS, BLEND_PERCENT, CLASS_OF_FINE, FOUNDATION_FIBRES, FOUNDATION_MOST_PERCENT, LEADING_PERCENT, WEAKEST_RULES_PERCENT } from "../trade/label-fibres";
 import type { LabelSays } from "../trade/likelihoods-label";
 import type { LabelComponent, LabelFibre, LabelReading } from "./read-label";
 
-/** What of the rug the label's pile is: the pile where it says so, otherwise the whole without what is only a foundation. */
+/** What of the rug the label's pile is: the pile where it says so, otherwise the whole without what is no more than its foundation. */
 export function pileOf(reading: LabelReading): LabelComponent | null {
   const pile = reading.components.find((c) => c.part === "pile");
   if (pile) return pile;
   const whole = reading.components.find((c) => c.part === "whole");
   if (!whole || reading.components.some((c) => c.part === "ground")) return whole ?? null;
-  const shown = whole.fibres.filter((f) => !FOUNDATION_FIBRES.includes(f.fibre));
-  return shown.length > 0 && blendName(classes(whole.fibres)) === null ? { part: "whole", fibres: shown } : whole;
+  const [beneath, shown] = [true, false].map((is) => whole.fibres.filter((f) => FOUNDATION_FIBRES.includes(f.fibre) === is)) as [LabelFibre[], LabelFibre[]];
+  const isBeneathOnly = beneath.reduce((sum, f) => sum + (f.percent ?? 0), 0) <= FOUNDATION_MOST_PERCENT;
+  return shown.length > 0 && isBeneathOnly && blendName(classes(whole.fibres)) === null ? { part: "whole", fibres: shown } : whole;
 }
 
 /** The classes of a component with their shares; fibres without a percentage share what the others leave. Vague names have no class. */

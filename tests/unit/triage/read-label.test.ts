@@ -223,6 +223,11 @@ describe("classOfLabel", () => {
     ["70% polyester 30% viscose", "viscose"],
     ["100% mercerised cotton", "mercerised-cotton"],
     ["100% cashmere", "wool"],
+    ["50% wool 50% jute", "wool"],
+    ["49% wool 51% jute", "other"],
+    ["80% cotton 20% polyester", "cotton"],
+    ["60% cotton 40% polyester", "other"],
+    ["wool, cotton", "wool"],
     ["100% bamboo", "viscose"],
     ["100% other fibres", null],
     ["", null],
@@ -239,6 +244,7 @@ describe("pileOf", () => {
     expect(pileOf(readLabel("70% wool 30% cotton"))?.fibres.map((f) => f.fibre)).toEqual(["wool"]);
     expect(pileOf(readLabel("70% viscose 30% cotton"))?.fibres.map((f) => f.fibre)).toEqual(["viscose", "cotton"]);
     expect(pileOf(readLabel("100% cotton"))?.fibres.map((f) => f.fibre)).toEqual(["cotton"]);
+    expect(pileOf(readLabel("30% cotton 21% jute 49% wool"))?.fibres.map((f) => f.fibre)).toEqual(["cotton", "jute", "wool"]);
   });
   it("is nothing where only the ground is named", () => {
     expect(pileOf(readLabel("Backing: 100% jute"))).toBeNull();
