@@ -142,6 +142,25 @@ test("a homeowner who does not know says so on every page and can still send", a
   await expect.poll(() => lettersTo(desk, "perrin@mail.example").length).toBe(1);
 });
 
+test("a homeowner whose rug has furry spots and may be wet reads of mould and of first aid as soon as it is sent", async ({ frontDoor: desk, person }, info) => {
+  const phone = await person(PHONE);
+  await phone.goto(`${desk.url}/ask/wet-now`);
+  await answer(phone, "I’m not sure");
+  await phone.goto(`${desk.url}/ask/happened`);
+  await answer(phone, "Food or drink was spilled");
+  await answer(phone, "Wine, red or white");
+  await answer(phone, "Today");
+  await phone.goto(`${desk.url}/ask/changes`);
+  await answer(phone, "Furry or black spots");
+  await giveContact(phone, desk, { name: "Ottoline Marsh", email: "ottoline@mail.example" });
+  await send(phone);
+  await expect(phone.getByRole("main")).toContainText("By what you told us there may be mould in it.");
+  await phone.screenshot({ path: info.outputPath("sent-390.png"), fullPage: true });
+  await expectAccessible(phone);
+  await phone.getByRole("link", { name: "what to do until we answer" }).click();
+  await expect(phone).toHaveURL(`${desk.url}/first-aid`);
+});
+
 test("a cleaner in a panic is told to ring first", async ({ desk, person }) => {
   const owner = await person();
   await becomeOwner(owner, desk);

@@ -119,6 +119,7 @@ export const QUESTIONNAIRE = {
   "sent.end": "Sent",
   "sent.enquiry": "Your enquiry",
   "sent.wet": "Your rug is still wet: <link>what to do until we answer</link>. What is still wet is answered first.",
+  "sent.perhaps-wet": "In case it is still wet: <link>what to do until we answer</link>.",
   "sent.next": "What happens now",
   "sent.note": "A note that we have it goes to <address>{email}</address>, with a link to your own page.",
   "sent.person": "A person here reads what you told us{photos, select, some {, looks at your photos} other {}} and answers, what is most urgent first.",

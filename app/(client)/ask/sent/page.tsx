@@ -1,7 +1,9 @@
 import type { Metadata } from "next";
 import { Link } from "@/lib/ui/link";
 import { redirect } from "next/navigation";
+import { clientCaller } from "@/app/_server/caller";
 import { nextOpening, openingDay } from "@/lib/enquiry/opening-hours";
+import { readClientPage } from "@/lib/enquiry/read-client-page";
 import { isGasNow } from "@/lib/reply/happened";
 import { inPage } from "@/lib/ui/in-page";
 import { Telephone } from "@/lib/ui/telephone";
@@ -31,14 +33,19 @@ export default async function Sent() {
   const next = nextOpening(settings.hours, now, settings.timeZone);
   const opens = next && { when: openingDay(next, now, settings.timeZone), day: weekday(next, settings), time: clock(next.toISOString(), settings) };
   const isGas = isGasNow(answers.rug ?? {}, answers);
-  const isWet = answers.wetNow === "wet" || answers.wetNow === "damp";
+  const caller = await clientCaller();
+  const own = caller && await readClientPage(caller, now);
+  // The device may hold the page of an enquiry sent before.
+  const judged = own?.ok && own.value.reference === intake.submittedReference ? own.value : null;
+  const aid = answers.wetNow === "wet" || answers.wetNow === "damp" ? "sent.wet" : judged?.firstAid.isNow ? "sent.perhaps-wet" : null;
   return (
     <Shell words={words} start={settings.name} end={say("sent.end")} colours={coloursOfPhotos(intake.photos)}>
       <title>{say("sent.title")}</title>
       <h1>{say("sent.head")}</h1>
       <p className={styles.reference}><span className="small">{say("sent.enquiry")}</span> <strong>{intake.submittedReference}</strong></p>
       {isGas && <p><strong>{gasIn(words, settings.emergencyNumber)}</strong></p>}
-      {isWet && !isGas && <p>{inPage(words.parts("sent.wet", { link: (w) => <Link href="/first-aid">{inPage(w)}</Link> }))}</p>}
+      {judged?.isMouldFeared && <p><strong>{say("own.mould")} {words.table("first-aid.mould")}</strong></p>}
+      {aid && !isGas && <p>{inPage(words.parts(aid, { link: (w) => <Link href="/first-aid">{inPage(w)}</Link> }))}</p>}
       <h2>{say("sent.next")}</h2>
       <ol className={styles.steps}>
         {email && <li>{inPage(words.parts("sent.note", { email, address: (w) => <bdi>{inPage(w)}</bdi> }))}</li>}
