@@ -8,7 +8,7 @@ import { isEnded } from "./client-standing";
 import { addClientLink } from "./open-client-link";
 import { urgenciesOfWords, WORDS_PARTS } from "./unread-letters";
 import { assessmentOf, rugAnswersOf } from "./stored";
-import { firstAidAtOnce } from "./wet-by-words";
+import { firstAidAtOnce, mouldAmong } from "./wet-by-words";
 
 interface Again {
   enquiryId: string;
@@ -30,11 +30,11 @@ export async function acknowledgeAgain(tx: Tx, { enquiryId, to, was, isDue }: Ag
   const enquiry = await tx.enquiry.findUniqueOrThrow({ where: { id: enquiryId }, include: WORDS_PARTS });
   if (to.email === null || isEnded(enquiry.state) || isOnItsWay || !(hasFailed || isDue)) return false;
   const settings = await readSettings(tx);
-  const assessments = enquiry.rugs.flatMap((r) => r.assessments.map((a) => assessmentOf(a.result)));
-  const answers = enquiry.rugs.map((r) => rugAnswersOf(r.answers));
-  const firstAid = enquiry.letters.length > 0 ? null : firstAidAtOnce({ assessments, byWords: urgenciesOfWords(enquiry), answers, emergencyNumber: settings.emergencyNumber });
+  const judged = enquiry.rugs.flatMap((r) => r.assessments.map((a) => ({ answers: rugAnswersOf(r.answers), assessment: assessmentOf(a.result) })));
+  const isAnswered = enquiry.letters.length > 0;
+  const firstAid = isAnswered ? null : firstAidAtOnce({ assessments: judged.map((r) => r.assessment), byWords: urgenciesOfWords(enquiry), answers: judged.map((r) => r.answers), emergencyNumber: settings.emergencyNumber });
   const { linkId } = await addClientLink(tx, enquiryId, now);
   const hasPhotos = (await tx.photo.count({ where: { rug: { enquiryId } } })) > 0;
-  await acknowledge(tx, { enquiryId, reference: enquiry.reference, channel: enquiry.channel, linkId, hasPhotos, client: { name: to.name, email: to.email }, isTold: enquiry.letters.some((l) => l.state === "sent"), firstAid, settings, now });
+  await acknowledge(tx, { enquiryId, reference: enquiry.reference, channel: enquiry.channel, linkId, hasPhotos, client: { name: to.name, email: to.email }, isTold: enquiry.letters.some((l) => l.state === "sent"), firstAid, mouldAmong: isAnswered ? null : mouldAmong(judged), settings, now });
   return true;
 }

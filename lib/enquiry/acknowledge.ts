@@ -22,14 +22,16 @@ export interface ToAcknowledge {
   hasPhotos: boolean;
   /** What is told at once; null where nothing is wet now. */
   firstAid: FirstAidAtOnce | null;
+  /** How many rugs it tells of, where one of them is feared to be mouldy; null where none is. */
+  mouldAmong: number | null;
   settings: WorkshopSettings;
   now: Date;
 }
 
 /** The automatic letter: received, and where the client's page is. It carries no judgement; the link is written in as it leaves. */
-export async function acknowledge(tx: Tx, { enquiryId, reference, channel, linkId, client, isTold = false, isAdded = false, hasPhotos, firstAid, settings, now }: ToAcknowledge): Promise<void> {
+export async function acknowledge(tx: Tx, { enquiryId, reference, channel, linkId, client, isTold = false, isAdded = false, hasPhotos, firstAid, mouldAmong, settings, now }: ToAcknowledge): Promise<void> {
   const letter = acknowledgement({
-    greeted: greetingName(client.name), reference, isHeard: channel === "telephone", isTold, isAdded, hasPhotos, workshop: settings, link: linkMark(linkId),
+    greeted: greetingName(client.name), reference, isHeard: channel === "telephone", isTold, isAdded, hasPhotos, workshop: settings, link: linkMark(linkId), mouldAmong,
     firstAid: firstAid && { ...firstAid, lines: firstAidIn(wordsIn(settings.locale), firstAid.lines, settings.emergencyNumber) },
   });
   await queueLetter(tx, { enquiryId, to: { name: client.name, address: client.email }, letter, workshop: settings, now });

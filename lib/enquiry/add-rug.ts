@@ -7,14 +7,13 @@ import { clientActed } from "./client-acted";
 import { LIMITS } from "./limits";
 import { addClientLink } from "./open-client-link";
 import { rugColours } from "./photo-view";
-import { addRugRow, toldAtOnce, type NewEnquiry } from "./store-enquiry";
+import { addRugRow, toldAtOnce, type AtOnce, type NewEnquiry } from "./store-enquiry";
 import { enquiryAnswersOf, rugAnswersOf } from "./stored";
-import type { FirstAidAtOnce } from "./wet-by-words";
 
 const PARTS = { client: true, rugs: { orderBy: { position: "asc" }, include: { answers: true, photos: true } } } as const satisfies Prisma.EnquiryInclude;
 type Earlier = Prisma.EnquiryGetPayload<{ include: typeof PARTS }>;
 
-export interface Added { enquiryId: string; reference: string; linkId: string; token: string; firstAid: FirstAidAtOnce | null; isAdded: true }
+export interface Added extends AtOnce { enquiryId: string; reference: string; linkId: string; token: string; isAdded: true }
 
 /** The enquiry that the same person had sent before they began this questionnaire from there; null where there is none. */
 export async function sentBefore(tx: Tx, intakeId: string, { client }: Pick<NewEnquiry, "client">): Promise<Earlier | null> {
@@ -44,7 +43,7 @@ export async function addRug(tx: Tx, intakeId: string, { earlier, written, setti
   const link = await addClientLink(tx, enquiryId, now);
   await audit(tx, { kind: "client", enquiryId, linkId: link.linkId }, { action: "rug-added", enquiryId, at: now, detail: { rugId, photos: rug.photoIds.length } });
   await clientActed(tx, { enquiryId, rugId, now });
-  return { enquiryId, reference, ...link, firstAid: toldAtOnce(written).firstAid, isAdded: true };
+  return { enquiryId, reference, ...link, ...toldAtOnce(written).atOnce, isAdded: true };
 }
 
 function isOneMatter({ answers, rugs }: Earlier, written: NewEnquiry): boolean {

@@ -11,7 +11,7 @@ import { storedSaid } from "./said-paragraphs";
 import type { Consent } from "./stored";
 import { toJson } from "./to-json";
 import { urgenciesOfWords } from "./unread-letters";
-import { firstAidAtOnce, type FirstAidAtOnce } from "./wet-by-words";
+import { firstAidAtOnce, mouldAmong, type FirstAidAtOnce } from "./wet-by-words";
 import { worstUrgency } from "./urgency";
 
 export interface NewEnquiry {
@@ -32,10 +32,10 @@ export interface NewEnquiry {
   from: string;
 }
 
-/** Writes a whole enquiry: client, rugs, answers, photos, findings, assessments and the first draft. `firstAid`: what its client is told at once. */
-export async function storeEnquiry(tx: Tx, e: NewEnquiry): Promise<{ enquiryId: string; reference: string; firstAid: FirstAidAtOnce | null }> {
+/** Writes a whole enquiry: client, rugs, answers, photos, findings, assessments and the first draft. Answers with what its client is told at once. */
+export async function storeEnquiry(tx: Tx, e: NewEnquiry): Promise<{ enquiryId: string; reference: string } & AtOnce> {
   const reference = await freeReference(tx);
-  const { byWords, firstAid } = toldAtOnce(e);
+  const { byWords, atOnce } = toldAtOnce(e);
   const { urgency, why } = worstUrgency([...e.assessed.rugs.map((r) => r.assessment.urgency), ...byWords]);
   const enquiryId = randomUUID();
   const client = await tx.client.create({ data: { id: randomUUID(), ...e.client, createdAt: e.submittedAt } });
@@ -77,15 +77,20 @@ export async function storeEnquiry(tx: Tx, e: NewEnquiry): Promise<{ enquiryId: 
       },
     },
   });
-  return { enquiryId, reference, firstAid };
+  return { enquiryId, reference, ...atOnce };
 }
 
+/** What a client is told with the acknowledgement. */
+export interface AtOnce { firstAid: FirstAidAtOnce | null; mouldAmong: number | null }
+
 /** How urgent its words are, and what its client is told at once. */
-export function toldAtOnce(e: NewEnquiry): { byWords: LetterUrgency[]; firstAid: FirstAidAtOnce | null } {
+export function toldAtOnce(e: NewEnquiry): { byWords: LetterUrgency[]; atOnce: AtOnce } {
   const told = e.rugs.map((rug) => ({ answers: answerRows(rug.answers, e.submittedAt) }));
   const byWords = urgenciesOfWords({ answers: e.answers, rugs: told, letters: [] });
   const { rugs } = e.assessed;
-  return { byWords, firstAid: firstAidAtOnce({ assessments: rugs.map((r) => r.assessment), byWords, answers: e.rugs.map((r) => r.answers), emergencyNumber: rugs[0]?.settings.emergencyNumber }) };
+  const assessments = rugs.map((r) => r.assessment);
+  const firstAid = firstAidAtOnce({ assessments, byWords, answers: e.rugs.map((r) => r.answers), emergencyNumber: rugs[0]?.settings.emergencyNumber });
+  return { byWords, atOnce: { firstAid, mouldAmong: mouldAmong(e.rugs.flatMap(({ answers }, at) => { const assessment = assessments[at]; return assessment ? { answers, assessment } : []; })) } };
 }
 
 const answerRows = (answers: RugAnswers, at: Date) => Object.entries(answers).flatMap(([question, value]) => (value === undefined ? [] : [{ question, value, at }]));

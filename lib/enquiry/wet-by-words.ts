@@ -1,4 +1,4 @@
-import { isGasTold } from "../reply/happened";
+import { isGasTold, isMouldy, type Aided } from "../reply/happened";
 import { FIRST_AID, firstAidSentences, firstAidUnread } from "../trade/first-aid";
 import type { LetterSign } from "../trade/letter-signs";
 import type { EnquiryAnswers, RugAnswers } from "../trade/questions";
@@ -48,6 +48,9 @@ export function firstAidAtOnce({ assessments, byWords, answers, emergencyNumber 
   if (aid) return { isUnread: false, lines: firstAidSentences(emergencyNumber, aid === "hands-off", answers.some(isGasTold)) };
   return byWords.some((u) => u.firstAid === "unread") ? { isUnread: true, lines: firstAidUnread(emergencyNumber) } : null;
 }
+
+/** Among how many rugs mould is warned of at once, wet or dry; null where it is feared in none. */
+export const mouldAmong = (rugs: readonly Aided[]): number | null => (rugs.some(isMouldy) ? rugs.length : null);
 
 /** What is urgent in the words somebody began with, by what they have answered beside them. */
 export const urgencyOfStory = (answers: RugAnswers, enquiry: EnquiryAnswers): LetterUrgency | null =>

@@ -1,3 +1,4 @@
+import { mouldIn } from "../words/first-aid";
 import { wordsIn } from "../words/words";
 import { headerText } from "./address";
 import { composeLetter, type ComposedLetter } from "./compose";
@@ -21,18 +22,22 @@ export interface AcknowledgementInput {
   link: string;
   /** First aid, where something is wet now by what was told; `isUnread`: where nobody could read whether anything is. */
   firstAid: { isUnread: boolean; lines: readonly string[] } | null;
+  /** How many rugs it tells of, where mould may be in one of them by what was told; null where it may be in none. */
+  mouldAmong: number | null;
 }
 
 /**
  * The letter that goes out by itself when an enquiry has arrived. It says that a person will answer and where the
  * client's own page is, or where somebody has answered and this is a new address, that the answer stands there; it holds no judgement about the rug. First aid is the same for every rug.
  */
-export function acknowledgement({ greeted, reference, isHeard, isTold, isAdded, hasPhotos, workshop, link, firstAid }: AcknowledgementInput): ComposedLetter {
-  const { say } = wordsIn(workshop.locale ?? "en-GB");
+export function acknowledgement({ greeted, reference, isHeard, isTold, isAdded, hasPhotos, workshop, link, firstAid, mouldAmong }: AcknowledgementInput): ComposedLetter {
+  const words = wordsIn(workshop.locale ?? "en-GB");
+  const { say } = words;
   const name = headerText(greeted ?? "");
   const blocks = [
     name ? say("ack.dear", { name }) : say("ack.good-day"),
     firstAid ? `${say(firstAid.isUnread ? "ack.first-aid-unread" : "ack.first-aid")}\n${firstAid.lines.map((s) => `– ${s}`).join("\n")}` : null,
+    mouldAmong === null ? null : mouldIn(words, mouldAmong),
     isTold ? say("ack.told", { reference }) : isHeard ? say("ack.heard", { reference }) : say(isAdded ? "ack.added" : "ack.reached", { reference, photos: hasPhotos ? "some" : "none" }),
     firstAid || isTold ? null : say("ack.until"),
     say(isHeard ? "ack.page-heard" : "ack.page"),

@@ -8,6 +8,9 @@ const KEYS = new Map([...TABLES_EN].filter(([key]) => key.startsWith("first-aid.
 /** The sentence with the emergency number of the workshop's settings. */
 export const emergencyIn = (words: Words, emergencyNumber: string): string => fill(words.table("first-aid.emergency"), { number: emergencyNumber });
 
+/** What is said where mould may be in one of so many rugs, before anybody here has answered. */
+export const mouldIn = (words: Words, rugs: number): string => `${words.say("own.mould", { n: rugs })} ${words.table("first-aid.mould")}`;
+
 /** What is said instead where bleach and something it can give off gas with were told together, with the emergency number of the workshop's settings. */
 export const gasIn = (words: Words, emergencyNumber: string): string => fill(words.table("first-aid.gas"), { number: emergencyNumber });
 

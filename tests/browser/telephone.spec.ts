@@ -91,7 +91,7 @@ test("My caller tells of furry spots, and their own page warns of mould before a
     const phone = await person(PHONE);
     await phone.goto(linkSentTo(desk, `${name}@mail.example`));
     await expect(phone.getByRole("main")).toContainText("Our answer will stand here");
-    await expect(phone.getByText("there may be mould in it")).toHaveCount(name === "bettan" ? 1 : 0);
+    await expect(phone.getByText("there may be mould in the rug")).toHaveCount(name === "bettan" ? 1 : 0);
     await phone.screenshot({ path: info.outputPath(`own-page-${name}-390.png`), fullPage: true });
     await fitsAndIsAccessible(phone);
   }

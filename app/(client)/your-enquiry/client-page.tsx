@@ -12,6 +12,7 @@ import { Telephone } from "@/lib/ui/telephone";
 import type { Place } from "@/lib/ui/time";
 import { YearsBand } from "@/lib/ui/years-band";
 import { listed } from "@/lib/reply/phrases";
+import { mouldIn } from "@/lib/words/first-aid";
 import { labelSays } from "@/lib/words/label-says";
 import type { AreaUnit } from "@/lib/words/measures";
 import type { Words } from "@/lib/words/words";
@@ -37,7 +38,7 @@ export function ClientPage({ view, words, place, areaUnit, emergencyNumber }: { 
       <p className={styles.standing}>{view.standing}</p>
       <div className={styles.two}>
         <div className={styles.main}>
-          {view.isMouldFeared && <p className={styles.aid}>{say("own.mould")} {words.table("first-aid.mould")}</p>}
+          {view.isMouldFeared && <p className={styles.aid}>{mouldIn(words, view.rugs.length)}</p>}
           {view.firstAid.isNow && <section className={styles.aid} aria-label={say("foot.first-aid")}>{aid}</section>}
           <Thread view={view} words={words} place={place} />
           {view.letters.length === 0 && (

@@ -7,7 +7,7 @@ export const OWN_PAGE = {
   "own.no-link": "Your page opens with the link in our letter",
   "own.no-link-why": "This device has not opened it yet, or the link has run out. Look for our note in your e-mail and follow the link in it.",
   "own.answer-here": "Our answer will stand here, and come to you by e-mail.",
-  "own.mould": "By what you told us there may be mould in it.",
+  "own.mould": "By what you told us there may be mould in {n, plural, one {the rug} other {one of the rugs}}.",
   "own.until": "Until then, please put no water and no product on the rug.",
   "own.you-wrote": "You wrote <time>{date}</time>",
   "own.wrote-on": "What you wrote on {date}",

@@ -146,6 +146,17 @@ export function atTheDesk(): void {
       expect(good(await readClientPage(me, later(6)))).toMatchObject({ isMouldFeared: false, firstAid: { handsOff: true } });
       expect(good(await readClientPage(await clientOf(await about({ changes: ["smell"] })), NOW))).toMatchObject({ isMouldFeared: false, firstAid: { handsOff: false } });
     });
+    it.each(["web", "telephone"] as const)("sends the same warning of mould with the acknowledgement of an enquiry by %s, and none where nothing speaks of mould; without an address nothing is sent", async (channel) => {
+      const send = async (changes: "spots" | "smell", email: string | null = "ana@example.org") => {
+        const rug = { ...CURIOUS.rug, incidents: ["wear" as const], changes: [changes] };
+        if (channel === "web") return submitted({ ...CURIOUS, reason: "older-trouble", rug });
+        return good(await enterEnquiry(await staff("reviewer", "Ivo Castellane"), { channel, client: { name: "Ana Example", telephone: "01632 960 112", ...(email ? { email } : {}) }, wetNow: "no", reason: "older-trouble", rugs: [rug] }, NOW));
+      };
+      const told = async ({ enquiryId }: { enquiryId: string }) => (await database().letter.findMany({ where: { enquiryId, automatic: true } })).map((l) => l.text).join();
+      expect(await told(await send("spots"))).toMatch(/there may be mould in the rug\. Mould can harm your health/);
+      expect(await told(await send("smell"))).not.toMatch(/mould/i);
+      if (channel === "telephone") expect(await told(await send("spots", null))).toBe("");
+    });
     it("offers first aid to somebody with a dry rug too, closed", async () => {
       expect(good(await readClientPage(await clientOf(await submitted(CURIOUS)), NOW)).firstAid).toEqual({ isNow: false, handsOff: false, isGas: false });    });
   });

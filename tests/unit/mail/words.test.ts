@@ -134,7 +134,7 @@ describe("composeLetter", () => {
 });
 
 describe("acknowledgement", () => {
-  const given = { greeted: "Ana Example", reference: "K7-204", isHeard: false, isTold: false, isAdded: false, hasPhotos: true, workshop: WORKSHOP, link: "https://desk.example/e/1", firstAid: null };
+  const given = { greeted: "Ana Example", reference: "K7-204", isHeard: false, isTold: false, isAdded: false, hasPhotos: true, workshop: WORKSHOP, link: "https://desk.example/e/1", firstAid: null, mouldAmong: null };
   it("says that it arrived, its number, who answers, and where the client's page is", () => {
     const { kind, subject, text } = acknowledgement(given);
     expect(kind).toBe("acknowledgement");
@@ -151,6 +151,13 @@ describe("acknowledgement", () => {
   });
   it("begins with first aid where something is wet", () => {
     expect(acknowledgement({ ...given, firstAid: { isUnread: false, lines: ["Keep people off it."] } }).text).toMatch(/^Dear Ana Example,\n\nWhile it is wet, please do this first[^\n]*\n– Keep people off it\.\n/);
+  });
+  it("warns of mould where it is feared, after first aid and whether it is wet or dry, and of one rug among several as of one of them", () => {
+    const caution = /there may be mould in the rug\. Mould can harm your health: please do not touch/;
+    expect(acknowledgement(given).text).not.toMatch(/mould/i);
+    expect(acknowledgement({ ...given, mouldAmong: 1 }).text).toMatch(caution);
+    expect(acknowledgement({ ...given, mouldAmong: 2 }).text).toMatch(/there may be mould in one of the rugs\. Mould can harm/);
+    expect(acknowledgement({ ...given, mouldAmong: 1, firstAid: { isUnread: false, lines: ["Do not blot it."] } }).text).toMatch(/– Do not blot it\.\n\nBy what you told us there may be mould/);
   });
   it("speaks of wet only as something that may be, where nobody could read the letter", () => {
     const { text } = acknowledgement({ ...given, firstAid: { isUnread: true, lines: ["Keep people off it."] } });
