@@ -34,5 +34,7 @@ export interface CorrectionView { at: string; of: CorrectedId; step: FormStepId 
 export interface CameView { messages: MessageView[]; answers: boolean; photos: number }
 /** What the client wrote and sent since our last letter; `at` null: since they asked, where none has gone yet. */
 export interface SinceView extends CameView { at: string | null; /** When it left; null where that is not known. */ leftAt: string | null; /** Whether that letter has left; one that is held has only been approved. */ hasLeft: boolean }
+/** A letter of ours that no longer holds, and what of it would read otherwise. */
+export interface OutdatedLetterView { leftAt: string; changes: Change[] }
 /** What came after a letter of ours was approved and before it left. */
 export interface MeanwhileView extends CameView { kind: "acknowledgement" | "reply" | "question"; /** It has not gone, and is ours to look at again; otherwise it was on its way already. */ isHeldBack: boolean; /** It was held back since the rug was judged anew, not for anything that came. */ isOvertaken: boolean; approvedAt: string }

@@ -26,23 +26,24 @@ const TOLD = { kind: "reply", automatic: false, state: { notIn: ["taken_back", "
 const addedSchema = z.object({ photoId: z.string() });
 const approvedSchema = z.object({ letterId: z.string(), number: z.number(), outdated: z.optional(z.array(z.object({ documentId: z.string() }))) });
 
-const newestTold = (db: Db | Tx, enquiryId: string, besides = "") => db.letter.findFirst({ where: { enquiryId, id: { not: besides }, ...TOLD }, orderBy: NEWEST_FIRST.createdAt, select: { id: true, createdAt: true, sentAt: true, state: true, text: true } });
+/** The newest letter with an answer that the client has or will have; null where there is none. `besides`: id of a letter that is not counted. */
+export const newestAnswer = (db: Db | Tx, enquiryId: string, besides = "") => db.letter.findFirst({ where: { enquiryId, id: { not: besides }, ...TOLD }, orderBy: NEWEST_FIRST.createdAt, select: { id: true, createdAt: true, sentAt: true, state: true, text: true } });
 
 /** The words of every letter with an answer that the client has or will have. */
 export const textsTold = async (db: Db | Tx, enquiryId: string): Promise<string[]> => (await db.letter.findMany({ where: { enquiryId, ...TOLD }, select: { text: true } })).map(({ text }) => text);
 
 /** Whether a letter with an answer has left, or will: what was asked before it is answered. */
-export const hasAnswered = async (db: Db | Tx, enquiryId: string): Promise<boolean> => (await newestTold(db, enquiryId)) !== null;
+export const hasAnswered = async (db: Db | Tx, enquiryId: string): Promise<boolean> => (await newestAnswer(db, enquiryId)) !== null;
 
 /** What the client wrote that no letter with an answer has followed, oldest first; before the first one, all that they wrote since they asked. `besides`: id of a letter that is not counted. */
 export async function wordsToAnswer(db: Db | Tx, enquiryId: string, besides?: string): Promise<CameSince["messages"]> {
-  const letter = await newestTold(db, enquiryId, besides);
+  const letter = await newestAnswer(db, enquiryId, besides);
   return (await cameSince(db, enquiryId, letter?.createdAt ?? new Date(0))).messages;
 }
 
-/** The newest letter with an answer that the client has or will have; null where there is none, or where nobody knows what it was written from. `besides`: id of a letter that is not counted. */
+/** That letter with what it told; null too where nobody knows what it was written from. */
 export async function lastLetter(db: Db | Tx, enquiryId: string, besides?: string): Promise<LastLetter | null> {
-  const letter = await newestTold(db, enquiryId, besides);
+  const letter = await newestAnswer(db, enquiryId, besides);
   const approval = letter && (await approvalOf(db, { enquiryId, letterId: letter.id }));
   if (!approval) return null;
   const told = await writtenFrom(db, enquiryId, approval.number);

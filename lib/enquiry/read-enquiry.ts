@@ -27,6 +27,7 @@ import { meanwhileOf } from "./meanwhile";
 import { markersOf, measurementView } from "./measurement-view";
 import { messagesIn, messageView } from "./messages";
 import { outdatedOf } from "./outdated";
+import { outdatedView } from "./outdated-letter";
 import { peopleNames } from "./people-names";
 import { photoViews, rugColours } from "./photo-view";
 import { postView } from "./post-view";
@@ -74,7 +75,7 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
     ...row.post.map((p) => p.broughtById),
   ];
   const settings = await readSettings();
-  const [earlier, place, history, nameOf, suppressed, today, meanwhile, withoutPlace, inPost, overtaken, asItIs] = await Promise.all([
+  const [earlier, place, history, nameOf, suppressed, today, meanwhile, withoutPlace, inPost, overtaken, asItIs, outdated] = await Promise.all([
     earlierOf(row), placeOf(enquiryId), historyOf(row, deskWords(settings.locale), settings), peopleNames(named), row.client.email ? suppressedWhy(database(), row.client.email) : null,
     row.draft && hasDraft(row.draft) && isWaitingForUs(row.state) ? draftToday(database(), { enquiryId, number: row.draft.number }) : null,
     meanwhileOf(database(), row),
@@ -82,6 +83,7 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
     waitingInPost(database(), row.client.email),
     outdatedOf(database(), { enquiryId }),
     row.draft?.waitingNumber != null ? reasonsGiven(database(), { enquiryId, number: row.draft.waitingNumber }).then((given) => given.asItIs) : [],
+    outdatedView(database(), row),
   ]);
   const { answers } = enquiryAnswersOf(row.answers);
   const isMailConfigured = mailConfigured();
@@ -102,6 +104,7 @@ export async function readEnquiry(caller: Caller, enquiryId: string, now: Date):
     rugs: row.rugs.map((r) => rugView(r, { row, isTrade: isTradeAsking(row.client, answers), nameOf, settings, from: { posts: row.post, audit: row.audit } })),
     undelivered: undeliveredOf(row.letters, isMailConfigured),
     meanwhile,
+    outdated,
     draft: draftView(row.draft, today, caller.staffId),
     heard: row.audit.findLast(isByClient)?.id ?? null,
     wordsWithoutPlace: withoutPlace.filter((m) => m.other === null).length,

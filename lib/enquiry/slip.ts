@@ -20,7 +20,7 @@ import { urgencyWhyTold } from "./urgency-why";
 import type { Slip, UrgencyId } from "./views";
 import { wetByWords } from "./wet-by-words";
 
-/** Why a letter came to nothing, as the slip says it. */
+/** Why a letter came to nothing, or no longer holds, as the slip says it. */
 const UNHEARD: Partial<Record<AuditAction, string>> = {
   "letter-failed": "our letter could not be delivered",
   "letter-came-back": "our letter came back",
@@ -28,6 +28,7 @@ const UNHEARD: Partial<Record<AuditAction, string>> = {
   "letter-given-up": "our letter did not get through",
   "letter-held-back": "the client wrote before our letter left",
   "letter-overtaken": "the rug was judged anew before our letter left",
+  "letter-outdated": "our letter no longer holds",
   "acknowledgement-failed": "our acknowledgement could not be delivered",
 };
 

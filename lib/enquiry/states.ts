@@ -4,10 +4,10 @@ import type { EnquiryStateId } from "./views";
 /**
  * The life of an enquiry: which state may follow which, and by whose doing. `letter`: a letter of ours was approved, or read out to a client without an address;
  * `client`: they wrote or sent a photo; `taken-back`: a held letter was taken back; `undelivered`: a letter of ours did not reach
- * them; `staff`: somebody moved it by hand.
+ * them; `outdated`: what it said no longer holds, since a rug was judged anew after it left; `staff`: somebody moved it by hand.
  * Common practice of the trade put in order: elicited.
  */
-export type Mover = "letter" | "client" | "taken-back" | "undelivered" | "staff";
+export type Mover = "letter" | "client" | "taken-back" | "undelivered" | "outdated" | "staff";
 
 export const STATE_NAMES: Record<EnquiryStateId, string> = {
   new: HISTORY["state.new"],
@@ -51,14 +51,14 @@ const BY_STAFF: Record<EnquiryStateId, readonly EnquiryStateId[]> = {
   closed_unanswered: ["our_turn"],
 };
 
-/** Where somebody else is awaited who cannot know it while our letter has not come. What has ended, or is agreed, nobody waits for. */
+/** Where somebody else is awaited who cannot know it while our letter has not come, or goes by what no longer holds. What has ended, or is agreed, nobody waits for. */
 const UNHEARD: readonly EnquiryStateId[] = ["their_turn", "waiting_elsewhere", "quoted"];
 
 /** Where an enquiry may go from `from` by `mover`, in the order offered. Empty: nowhere. */
 export function nextStates(from: EnquiryStateId, mover: Mover): readonly EnquiryStateId[] {
   if (mover === "staff") return BY_STAFF[from];
   if (mover === "letter") return isWaitingForUs(from) ? ["their_turn"] : [];
-  if (mover === "undelivered") return UNHEARD.includes(from) ? ["our_turn"] : [];
+  if (mover === "undelivered" || mover === "outdated") return UNHEARD.includes(from) ? ["our_turn"] : [];
   if (mover === "taken-back") return from === "their_turn" ? ["our_turn", "new"] : [];
   // A client who writes is always heard. What is new stays new: nobody has read it yet. A rug in our hands stays where it is.
   return from === "new" || from === "coming_in" || from === "in_workshop" || from === "ready" ? [from] : ["our_turn"];

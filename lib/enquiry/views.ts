@@ -1,7 +1,7 @@
 import type { MeasurementView, PlanLack } from "./measured-views";
 import type { WaitingInPost } from "./waiting-in-post";
 import type { LabelReadingView } from "./label-view";
-import type { CorrectionView, DraftView, MeanwhileView, MessageView, SinceView } from "./draft-types";
+import type { CorrectionView, DraftView, MeanwhileView, MessageView, OutdatedLetterView, SinceView } from "./draft-types";
 import type { Assessment } from "../triage/assessment";
 import type { DocumentKind } from "../reply/documents/offered";
 import type { AskedOfUs } from "../reply/questions-asked";
@@ -210,6 +210,8 @@ export interface EnquiryView {
   undelivered: { letterId: string; /** Somebody may ring, and record that they read it out. */ canBeReadOut: boolean; kind: LetterView["kind"]; to: string; says: string; /** It may have arrived all the same. */ isInDoubt: boolean } | null;
   /** What the client did after our newest letter was approved and before it left; null where they did nothing then. */
   meanwhile: MeanwhileView | null;
+  /** Our newest letter with an answer, where what it said no longer holds and no newer one has left: why it is our turn, or while it is not. */
+  outdated: OutdatedLetterView | null;
   draft: DraftView | null;
   /** Names what the client did last; null where they did nothing since they asked. Whoever approves a letter says that they saw this. */
   heard: string | null;

@@ -189,3 +189,56 @@ test("After I took a new price in, the next letter does not tell my client again
   await expect(letterOf(page)).toHaveValue(/Thank you for your message\.\n\n\{Your answer/);
   await expect(letterOf(page)).not.toHaveValue(/has changed|replaces/);
 });
+
+test("I correct an answer after our letter left, see that it no longer holds, and write the letter that follows it", async ({ person }, info) => {
+  const email = "ragna@mail.example";
+  const page = await person({ storageState: owner });
+  const at = await takesIn(page, { name: "Ragna Holt", email, label: "100 % viscose" }, desk);
+  await approve(page).click();
+  await expect.poll(() => linkSentTo(desk, email)).not.toBe("");
+  await relabels(page, at, "100 % wool");
+  await page.goto(`${desk.url}/desk`);
+  const slip = page.getByRole("listitem").filter({ hasText: "our letter no longer holds" });
+  await expect(slip).toHaveCount(1);
+  const small = await person({ ...PHONE, storageState: owner });
+  const outdated = (on: Page) => on.getByRole("region", { name: "Our letter no longer holds" });
+  const isSeen = async (name: string) => {
+    await page.screenshot({ path: info.outputPath(`${name}-queue-1280.png`) });
+    for (const [on, width] of [[page, 1280], [small, 390]] as const) {
+      await on.goto(at);
+      await outdated(on).getByText("What it said, and what it would say by now").click();
+      await fitsAndIsAccessible(on);
+      await outdated(on).scrollIntoViewIfNeeded();
+      await on.screenshot({ path: info.outputPath(`${name}-${width}.png`) });
+    }
+  };
+  await isSeen("outdated");
+  await expect(outdated(page)).toContainText("The letter below takes its place.");
+  await expect(outdated(page).getByRole("definition").filter({ hasText: "wool" })).not.toHaveCount(0);
+  await expect(letterOf(page)).toHaveValue(/This replaces what we wrote before/);
+  await approve(page).click();
+  await expect.poll(() => lettersTo(email).filter((text) => text.includes("This replaces what we wrote before")).length).toBe(1);
+  await page.goto(at);
+  await expect(outdated(page)).toHaveCount(0);
+
+  await test.step("where it is agreed it stays so, until I choose to write", async () => {
+    await page.getByRole("radio", { name: "agreed" }).check();
+    await page.getByRole("button", { name: "Move it" }).click();
+    await expect(page.getByRole("status").filter({ hasText: "Moved: agreed." })).toBeVisible();
+    await relabels(page, at, "100 % viscose");
+    await isSeen("agreed");
+    await expect(page.getByText(/· agreed ·/)).toBeVisible();
+    await outdated(page).getByRole("button", { name: "Write what follows it" }).click();
+    await expect(letterOf(page)).toHaveValue(/This replaces what we wrote before/);
+  });
+});
+
+/** What its label says, as it turned out since. */
+async function relabels(page: Page, at: string, label: string): Promise<void> {
+  await page.goto(at);
+  await page.getByRole("link", { name: "Correct or add an answer" }).click();
+  await page.getByRole("link", { name: "Is there a label, and what does it say?" }).click();
+  await page.getByRole("textbox").first().fill(label);
+  await page.getByRole("button", { name: "Keep this answer" }).click();
+  await expect(page).toHaveURL(new RegExp(`^${at}#told-`));
+}

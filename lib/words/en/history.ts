@@ -41,6 +41,7 @@ export const HISTORY = {
   "did.letter-given-up": "gave up a letter that did not get through",
   "did.letter-posted": "let the letter that was to be read out go by e-mail",
   "did.letter-held-back": "held our letter back, since the client had written before it left",
+  "did.letter-outdated": "took the turn back, since our letter no longer holds: a rug was judged anew after it",
   "did.letter-overtaken": "held our letter back, since the rug was judged anew before it left",
   "did.moved": "moved the enquiry",
   "did.answer-corrected": "corrected an answer",

@@ -20,6 +20,7 @@ import { onPaper } from "./on-paper";
 import { onTheBench } from "./on-the-bench";
 import { onTheWire } from "./on-the-wire";
 import { openWorkshop } from "./open-workshop";
+import { outdatedLetters } from "./outdated-letters";
 import { overtakenDocuments } from "./overtaken-documents";
 import { reaching } from "./reaching";
 import { readingOut } from "./reading-out";
@@ -42,6 +43,7 @@ export function allOperations(): void {
   overtakenDocuments();
   onTheWire();
   holdingBack();
+  outdatedLetters();
   reaching();
   givingUp();
   readingOut();

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { isWaitingForUs, mayMove, nextStates, STATE_NAMES, STATES, WAITING_FOR_US, type Mover } from "../../../lib/enquiry/states";
 import type { EnquiryStateId } from "../../../lib/enquiry/views";
 
-const MOVERS: Mover[] = ["letter", "client", "taken-back", "undelivered", "staff"];
+const MOVERS: Mover[] = ["letter", "client", "taken-back", "undelivered", "outdated", "staff"];
 const ENDS: EnquiryStateId[] = ["finished", "declined", "withdrawn", "closed_unanswered"];
 
 describe("STATES", () => {
@@ -48,9 +48,9 @@ describe("nextStates", () => {
   it("gives the turn back where a held letter is taken back, to new where it was new", () => {
     for (const from of STATES) expect(nextStates(from, "taken-back"), from).toEqual(from === "their_turn" ? ["our_turn", "new"] : []);
   });
-  it("gives the turn back where a letter did not arrive and somebody else is awaited, and opens nothing that was settled", () => {
+  it("gives the turn back where a letter did not arrive, or no longer holds, and somebody else is awaited, and opens nothing that was settled", () => {
     const awaited: EnquiryStateId[] = ["their_turn", "waiting_elsewhere", "quoted"];
-    for (const from of STATES) expect(nextStates(from, "undelivered"), from).toEqual(awaited.includes(from) ? ["our_turn"] : []);
+    for (const mover of ["undelivered", "outdated"] as const) for (const from of STATES) expect(nextStates(from, mover), from).toEqual(awaited.includes(from) ? ["our_turn"] : []);
   });
   it("hears a client in every state: our turn, or unchanged where it is new or the rug is on its way or here", () => {
     const stays: EnquiryStateId[] = ["new", "coming_in", "in_workshop", "ready"];

@@ -19,6 +19,7 @@ import { Keeping } from "./keeping";
 import { noteOf, whenWords } from "./leaving-words";
 import { LetterDesk } from "./letter-desk";
 import { Meanwhile } from "./meanwhile";
+import { OutdatedLetter } from "./outdated-letter";
 import { letterInShort, newestOfOurs } from "./letter-in-short";
 import { Move } from "./move";
 import { SetAside } from "./set-aside";
@@ -75,7 +76,7 @@ export function Enquiry({ view, used, now, place, workshop, tomorrow, mailConfig
           <UsedParagraphs used={used} />
           <History history={view.history} now={now} place={place} />
         </div>
-        <LetterDesk view={view} since={<><InPost view={view} /><Meanwhile view={view} {...by} />{view.since && isBeside(view) && <Since since={view.since} {...by} />}</>} question={questionOf({ view, workshop })} to={<To client={view.client} />} tomorrow={tomorrow} mailNote={noteOf(view, { now, place, mailConfigured })} when={whenWords(view, { now, place, mailConfigured })} />
+        <LetterDesk view={view} since={<><InPost view={view} /><Meanwhile view={view} {...by} /><OutdatedLetter view={view} now={now} place={place} />{view.since && isBeside(view) && <Since since={view.since} {...by} />}</>} question={questionOf({ view, workshop })} to={<To client={view.client} />} tomorrow={tomorrow} mailNote={noteOf(view, { now, place, mailConfigured })} when={whenWords(view, { now, place, mailConfigured })} />
       </div>
     </>
   );

@@ -20,7 +20,8 @@ export function Moved({ moved, take, takeSubject, children }: {
   );
 }
 
-function Line({ place, was, now, take }: Change & { take?: (() => void) | undefined }) {
+/** One thing that would read otherwise: what was said, and what would be by now. */
+export function Line({ place, was, now, take }: Change & { take?: (() => void) | undefined }) {
   return (
     <li>
       <p className={css.place}>{place}</p>
