@@ -22,14 +22,27 @@ export function isSaidIn(now: Said, { text, paragraphs }: Told): boolean {
  */
 export const isTold = (now: Said, told: Told, readsToday: Pieces["readsToday"]): boolean =>
   now.said === null || isSaidIn(now, told) || told.paragraphs.some((p) => isOf(p, now) && p.said !== null && readsToday(p) === p.said);
-/** Whether a draft holds the words, of whichever rug: a change is found in it by its words alone, and what stands there is put in no second time. */
-const isWrittenIn = (now: Said, { text, paragraphs }: Told): boolean => now.said !== null && (text.includes(now.said) || paragraphs.some((p) => p.said === now.said));
+/** The headings of rugs that stand in both drafts, by rug: under each it is found what is said of that rug, whatever is said of another in the same words. */
+function headingsOf(was: readonly SaidParagraph[], now: readonly SaidParagraph[]): ReadonlyMap<number, string> {
+  const stands = (p: SaidParagraph) => p.place === HEADING && p.stands;
+  const kept = was.filter((w) => stands(w) && now.some((n) => stands(n) && isOf(n, w) && n.said === w.said));
+  return new Map(kept.flatMap(({ rug, said }) => (rug === null || said === null ? [] : [[rug, said] as const])));
+}
+type IsOther = (a: Pick<Said, "rug">, b: Pick<Said, "rug">) => boolean;
+/** Whether a draft holds the words, and not of another rug alone: what stands there is put in no second time. */
+function isWrittenIn(now: Said, { text, paragraphs }: Told, isOfOther: IsOther): boolean {
+  const { said } = now;
+  if (said === null) return false;
+  return paragraphs.some((p) => p.said === said && !isOfOther(p, now)) || (text.includes(said) && !paragraphs.some((p) => isOfOther(p, now) && p.said?.includes(said)));
+}
 
 /**
  * One thing that a letter would say otherwise today. `was` or `now` is null where it said, or would say, nothing. `wasOut`: what it was stood
  * in no draft of the program, only in a letter before or nowhere. `before`: what would stand after it, the nearest first.
+ * `of`: set where its words are said of another rug too, which rug it is, counted from 0, under which heading it stands, and which come after that.
  */
-export interface Change { readonly place: string; readonly was: string | null; readonly now: string | null; readonly wasOut?: boolean; readonly before?: readonly string[] }
+export interface Change { readonly place: string; readonly was: string | null; readonly now: string | null; readonly wasOut?: boolean; readonly before?: readonly string[]; readonly of?: OfRug }
+interface OfRug { readonly rug: number; readonly heading: string; readonly after: readonly string[] }
 
 /**
  * Whether the workshop worded a paragraph anew, in words of its own, back to the shipped ones, or in another tone. A shipped
@@ -53,13 +66,15 @@ export function changesBetween({ text, paragraphs }: Told, now: Pick<ComposedDra
   const before: Told = { text, paragraphs: paragraphs.filter(isOfDraft) };
   const all = [...now.paragraphs, ...now.leftOut].filter(isOfDraft);
   const today = all.filter(counts);
-  const gone = before.paragraphs.filter((p) => counts(p) && p.said !== null && !today.some((n) => isOf(n, p) || n.said === p.said));
+  const headings = headingsOf(before.paragraphs, now.paragraphs);
+  const isOfOther: IsOther = (a, b) => a.rug !== b.rug && [a, b].every(({ rug }) => rug !== null && headings.has(rug));
+  const gone = before.paragraphs.filter((p) => counts(p) && p.said !== null && !today.some((n) => isOf(n, p) || (n.said === p.said && !isOfOther(n, p))));
   const pair = (n: SaidParagraph): SaidParagraph | null => {
     const same = before.paragraphs.find((p) => isOf(p, n));
     const at = gone.findIndex((p) => p.place === n.place && p.rug === n.rug);
     return same ?? (at < 0 ? null : (gone.splice(at, 1)[0] ?? null));
   };
-  const isNews = (n: SaidParagraph) => before.paragraphs.some((p) => isReworded(n, p) || isLaidOtherwise(n, p)) || (counts(n) && !isWrittenIn(n, before) && !isTold(n, before, readsToday));
+  const isNews = (n: SaidParagraph) => before.paragraphs.some((p) => isReworded(n, p) || isLaidOtherwise(n, p)) || (counts(n) && !isWrittenIn(n, before, isOfOther) && !isTold(n, before, readsToday));
   const moved = all.filter((n) => n.place !== SINCE && !LEADS.includes(n.place) && isNews(n)).map((n): Pair => ({ place: n.place, was: pair(n), now: n }));
   const open = [...moved, ...gone.map((was): Pair => ({ place: was.place, was, now: null }))].filter(({ was, now: n }) => was?.stands || n?.stands);
   const isLead = ({ place }: SaidParagraph) => LEADS.includes(place);
@@ -67,9 +82,11 @@ export function changesBetween({ text, paragraphs }: Told, now: Pick<ComposedDra
   const named = leads.length > 0 || open.length > 0 ? headingsBetween(before.paragraphs, now.paragraphs) : [];
   const since = { was: sinceIn(before.paragraphs), now: sinceIn(now.paragraphs) };
   const isSinceNews = since.was?.said !== since.now?.said && (open.length > 0 || all.some((n) => n.place === SINCE && isNews(n)));
+  const ofRug = (pair: Pair) => ofOneRug(pair, [...before.paragraphs, ...now.paragraphs], headings);
   return [...(isSinceNews ? [{ place: SINCE, ...since }] : []), ...named, ...leads, ...open]
     .sort((a, b) => orderOf(a) - orderOf(b))
-    .map(({ place, was, now: n }) => ({ place: nameOf(place), was: was && standsAs(was), now: n && standsAs(n), ...(was?.stands === false ? { wasOut: true } : {}), ...standAfter(n, now.paragraphs) }))
+    .map((pair) => ({ ...pair, of: ofRug(pair) }))
+    .map(({ place, was, now: n, of }) => ({ ...of, place: nameOf(place), was: was && standsAs(was), now: n && standsAs(n), ...(was?.stands === false ? { wasOut: true } : {}), ...standAfter(n, now.paragraphs) }))
     .filter((c) => c.was !== c.now);
 }
 /** In the order of a letter; leads after what comes under them and before what leaves them, so that whichever change is taken in finds its words once. */
@@ -77,6 +94,16 @@ const orderOf = ({ place, was }: Pair): number => {
   const leaves = was !== null && standsAs(was) === null;
   return PLACES.findIndex((p) => p.id === (leaves || LEADS.includes(place) ? "shared" : place)) + (leaves ? 0.5 : 0);
 };
+
+/** Of which rug a change is, where its words do not tell: something that stands of another rug has them too. */
+function ofOneRug({ was, now }: Pair, said: readonly SaidParagraph[], headings: ReadonlyMap<number, string>): Pick<Change, "of"> {
+  const rug = (now ?? was)?.rug ?? null;
+  const heading = rug === null ? undefined : headings.get(rug);
+  if (rug === null || heading === undefined) return {};
+  const words = [was && standsAs(was), now && standsAs(now)];
+  const isOfAnother = said.some((p) => p.stands && p.rug !== null && p.rug !== rug && words.some((w) => w && standsAs(p)?.includes(w)));
+  return isOfAnother ? { of: { rug, heading, after: [...headings].flatMap(([at, other]) => (at > rug ? [other] : [])) } } : {};
+}
 
 /** What of a paragraph stands at its own place; null where it is said under a lead of several rugs. */
 const standsAs = (p: Said): string | null => (p.here === undefined ? p.said : p.here);
@@ -116,9 +143,20 @@ function standAfter(n: SaidParagraph | null, standing: readonly SaidParagraph[])
   return before.length > 0 ? { before } : {};
 }
 
+/** Where in a letter what is said of the rug of a change stands; all of it where its words tell which, or where somebody took the heading out. */
+function placeOf({ of }: Change, text: string): [from: number, to: number] {
+  const from = of ? text.indexOf(of.heading) : -1;
+  if (from < 0) return [0, text.length];
+  const ends = (of?.after ?? []).map((said) => text.indexOf(said, from)).filter((at) => at > from);
+  return [from, ends.length > 0 ? text.slice(0, Math.min(...ends)).trimEnd().length : text.length];
+}
+const partOf = (change: Change, text: string): string => text.slice(...placeOf(change, text));
+
 /** Whether a letter still reads as it did before a change: its new words are not in it, or the old ones are. `beside`: the letter without what it took in. */
-export const isOpen = ({ was, now }: Change, text: string, beside = text): boolean =>
-  (now !== null && !text.includes(now)) || (was !== null && beside.includes(was) && !now?.includes(was));
+export function isOpen(change: Change, text: string, beside = text): boolean {
+  const { was, now } = change;
+  return (now !== null && !partOf(change, text).includes(now)) || (was !== null && partOf(change, beside).includes(was) && !now?.includes(was));
+}
 
 /** Those of the changes that a letter has not taken in. Old words that are part of some new ones are not the old ones any more. */
 export function openIn(changes: readonly Change[], text: string): Change[] {
@@ -127,10 +165,18 @@ export function openIn(changes: readonly Change[], text: string): Change[] {
 }
 
 /** What a draft says of a change: nothing, where only a letter before it did. */
-export const wasIn = ({ was, wasOut }: Change, text: string): string | null => (wasOut && was !== null && !text.includes(was) ? null : was);
+export const wasIn = (change: Change, text: string): string | null => (change.wasOut && change.was !== null && !partOf(change, text).includes(change.was) ? null : change.was);
 
 /** The letter with a change taken in: in place of the old words; else before what stands after it; else in a block of its own before the last one. */
-export function takenIn({ was, now, before = [] }: Change, text: string): string {
+export function takenIn(change: Change, text: string): string {
+  const [from, to] = placeOf(change, text);
+  const part = text.slice(from, to);
+  const { now, before = [] } = change;
+  // What stands after it, or the last block, belongs to another rug: it ends what is said of its own.
+  const isAtEnd = to < text.length && now !== null && !part.includes(now) && !(change.was !== null && part.includes(change.was)) && !before.some((said) => part.includes(said));
+  return text.slice(0, from) + (isAtEnd ? `${part}\n\n${now}` : takenInto(part, change)) + text.slice(to);
+}
+function takenInto(text: string, { was, now, before = [] }: Change): string {
   // Words that were taken in and hold the old ones stand before those: first aid does, of a caution that it replaces.
   const at = was === null ? -1 : text.lastIndexOf(was);
   if (was !== null && at >= 0) return tidied(text.slice(0, at) + (now ?? "") + text.slice(at + was.length));

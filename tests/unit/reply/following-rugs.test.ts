@@ -1,9 +1,10 @@
 import { describe, expect, it } from "vitest";
+import { changesBetween, openIn, takenIn } from "../../../lib/reply/changes";
 import { composeDraft } from "../../../lib/reply/draft";
 import { composeFollowing } from "../../../lib/reply/following";
 import { SHIPPED } from "../../../lib/reply/library";
 import { LEADS } from "../../../lib/reply/paragraphs";
-import type { DraftInput } from "../../../lib/reply/pieces";
+import { piecesOf, type DraftInput } from "../../../lib/reply/pieces";
 import type { RugAnswers } from "../../../lib/trade/questions";
 import type { Assessment } from "../../../lib/triage/assessment";
 import { action, inputOf, range, WOOL_METHODS, WORKSHOP } from "./make";
@@ -93,4 +94,52 @@ describe("what a following letter says moved of one of several rugs", () => {
     expect(inShort(text)).toEqual(["Rug 1", "Rug 3"]);
   });
   it("answers none in short where no short answer is another", () => expect(inShort(letter(together(same, same), together(sooner, same)))).toEqual([]));
+});
+
+describe("what would read otherwise in a draft of several rugs", () => {
+  const rug = (low: number | null, improved = 80) => inputOf({
+    sketch: { fibres: { wool: 0.9 }, evidence: [{ what: "label", value: { text: "100% wool", says: null, pile: "wool" }, strength: "told" }], mechanisms: { "soil-only": 0.9 },
+      rest: { improvement: range(40, 60, improved), advice: action("routine-clean"), money: low === null ? null : { currency: "GBP", clean: range(low, low + 50, low + 100), cutDown: null, replace: null, valueToday: null } } },
+    answers: { changes: ["dirty"] },
+  });
+  const changes = (before: DraftInput, after: DraftInput) => {
+    const { text, paragraphs, leftOut } = composeDraft(before);
+    return changesBetween({ text, paragraphs: [...paragraphs, ...leftOut] }, composeDraft(after), piecesOf(after).readsToday);
+  };
+  const prices = (before: DraftInput, after: DraftInput) => changes(before, after).filter((c) => c.place === "Price").map(({ was, now, of }) => [of?.rug, /£\d+/.exec(was ?? "")?.[0] ?? null, /£\d+/.exec(now ?? "")?.[0] ?? null]);
+  /** A draft with every change taken in, and what it says of each rug. */
+  const takenInto = (before: DraftInput, after: DraftInput) => {
+    const all = changes(before, after);
+    const text = all.reduce((letter, change) => takenIn(change, letter), composeDraft(before).text);
+    expect(openIn(all, text)).toEqual([]);
+    return [1, 2].map((number) => /£\d+/.exec(ofRug(number, text.replaceAll("\u00a0", " ")))?.[0]);
+  };
+  const [dear, cheap, unpriced] = [rug(500), rug(100), rug(null)];
+
+  it("is named of each rug where two change places, and taken in where each is spoken of", () => {
+    const [before, after] = [together(dear, cheap), together(cheap, dear)];
+    expect(prices(before, after)).toEqual([[0, "£500", "£100"], [1, "£100", "£500"]]);
+    expect(openIn(changes(before, after), composeDraft(before).text).filter((c) => c.place === "Price")).toHaveLength(2);
+    expect(takenInto(before, after)).toEqual(["£100", "£500"]);
+  });
+  it("is named of both where one is silent from now on and the other says the same words", () => {
+    const [before, after] = [together(dear, rug(null, 70)), together(unpriced, rug(500, 70))];
+    expect(prices(before, after)).toEqual(expect.arrayContaining([[0, "£500", null], [1, null, "£500"]]));
+    expect(takenInto(before, after)).toEqual([undefined, "£500"]);
+    expect(takenInto(after, before)).toEqual(["£500", undefined]);
+  });
+  it("is none where each rug keeps its words, and needs no rug's name where the words tell which it is", () => {
+    expect(changes(together(dear, cheap), together(dear, cheap))).toEqual([]);
+    expect(prices(together(dear, cheap), together(dear, rug(200)))).toEqual([[undefined, "£100", "£200"]]);
+  });
+  it("is looked for in the whole letter where somebody took the heading out", () => {
+    const [swap] = changes(together(dear, cheap), together(cheap, dear)).filter((c) => c.place === "Price");
+    if (!swap) throw new Error("Expected a change of the price but received none");
+    expect(takenIn(swap, `Dear Ana,\n\n${swap.was}\n\nMira`)).toBe(`Dear Ana,\n\n${swap.now}\n\nMira`);
+  });
+  it("is none of what is said of no rug in particular, whichever rug calls for it", () => {
+    const notes = { ...SHIPPED[0]!, from: "workshop" as const, id: "own-note", place: "notes" as const, when: { is: { has: ["clean-price" as const] } }, text: "We take cards.", tones: {} };
+    const noted = (input: DraftInput): DraftInput => ({ ...input, library: [...SHIPPED, notes] });
+    expect(changes(noted(together(dear, unpriced)), noted(together(unpriced, dear))).map((c) => c.place)).not.toContain("Notes of your own");
+  });
 });
