@@ -12,13 +12,14 @@ import { parseStep } from "./step-forms";
 import { isCorrectable, type FormValues } from "./step-schemas";
 import { stepRow } from "./steps";
 import { enquiryAnswersOf, SEEN } from "./stored";
+import { takeTurnOutdated } from "./take-turn-outdated";
 import { toJson } from "./to-json";
 
 export interface Correction { rugId: string; step: string; values: FormValues; /** Staff saw it in a photo with their own eyes. */ seen: boolean }
 
 /**
  * Staff correct an answer or add one that was given since, on the telephone say: the newest answer holds, the earlier ones
- * stay as history. What the whole enquiry was asked (wet now, the reason) is told of every rug, so every rug is judged anew.
+ * stay as history. What the whole enquiry was asked (wet now, the reason) is told of every rug, so every rug is judged anew. Where a letter that left no longer holds by that, it is our turn.
  */
 export async function correctAnswer(caller: Caller, { rugId, step, values, seen }: Correction, now: Date): Promise<Result<{ enquiryId: string }>> {
   const no = authorise(caller, "correct-answer");
@@ -39,6 +40,7 @@ export async function correctAnswer(caller: Caller, { rugId, step, values, seen 
     ], { from: caller.staffId, at: now });
     await audit(tx, caller, { action: "answer-corrected", enquiryId, at: now, detail: { rugId, step } });
     for (const id of await keepWhole(tx, { enquiryId, rugId, patch: parsed.patch, stored: rug.enquiry.answers })) await reconsider(tx, { rugId: id, enquiryId }, now);
+    await takeTurnOutdated(tx, enquiryId, now);
     return ok({ enquiryId });
   });
 }

@@ -206,7 +206,7 @@ test("I correct an answer after our letter left, see that it no longer holds, an
     await page.screenshot({ path: info.outputPath(`${name}-queue-1280.png`) });
     for (const [on, width] of [[page, 1280], [small, 390]] as const) {
       await on.goto(at);
-      await outdated(on).getByText("What it said, and what it would say by now").click();
+      await outdated(on).getByText("What it said, and would say now").click();
       await fitsAndIsAccessible(on);
       await outdated(on).scrollIntoViewIfNeeded();
       await on.screenshot({ path: info.outputPath(`${name}-${width}.png`) });

@@ -6,6 +6,7 @@ import { correctAnswer } from "../../../lib/enquiry/correct-answer";
 import { moveEnquiry } from "../../../lib/enquiry/move-enquiry";
 import { readEnquiry } from "../../../lib/enquiry/read-enquiry";
 import { readQueue } from "../../../lib/enquiry/read-queue";
+import { recordLaboratoryReport } from "../../../lib/enquiry/record-laboratory-report";
 import type { EnquiryStateId } from "../../../lib/enquiry/views";
 import { database } from "../../../lib/store/database";
 import { clientOf, givePhoto, good, later, staff, submitted } from "./workshop";
@@ -49,6 +50,13 @@ export function outdatedLetters(): void {
       expect(seen.history.at(-1)).toMatchObject({ who: "The program", what: "took the turn back, since our letter no longer holds: a rug was judged anew after it" });
       await approve(DAY + 1);
       expect(await view()).toMatchObject({ state: "their_turn", outdated: null });
+    });
+    it("moves nothing for a test of our own, which the desk holds against the letter all the same", async () => {
+      const { rugId, view } = await answered();
+      good(await recordLaboratoryReport(await nell(), { id: randomUUID(), rugId, sample: "pile:whole", laboratory: "Fenwick Fibre Laboratory", reportedOn: "2026-11-20", reference: "F-112", percents: { viscose: 100 } }, later(DAY)));
+      const seen = await view();
+      expect(seen).toMatchObject({ state: "their_turn", draft: null, may: { moveTo: expect.arrayContaining(["our_turn"]) as unknown[] } });
+      expect(seen.outdated?.changes.length).toBeGreaterThan(0);
     });
     it("makes it our turn for a caution that it did not have", async () => {
       const { rugId, view } = await answered();

@@ -20,8 +20,8 @@ export function OutdatedLetter({ view: { id, state, outdated, may }, now, place 
       <p className={css.why}><b>Our letter of {dayAndClock(leftAt, now, place)} no longer holds.</b> Since then a rug was judged anew, and the client still goes by what we wrote. {isOurs && "The letter below takes its place."}</p>
       {!isOurs && may.moveTo.includes("our_turn") && <WriteAgain enquiryId={id} from={state} />}
       <details className={css.outdated}>
-        <summary>What it said, and what it would say by now</summary>
-        <ul className={moved.list}>{changes.map((c) => <Line key={`${c.was}${c.now}`} {...c} />)}</ul>
+        <summary>What it said, and would say now</summary>
+        <ul className={moved.list}>{changes.map((c) => <Line key={`${c.of?.rug} ${c.was}${c.now}`} {...c} />)}</ul>
       </details>
     </section>
   );
@@ -39,7 +39,7 @@ function WriteAgain({ enquiryId, from }: { enquiryId: string; from: EnquiryView[
   return (
     <div className="no-print">
       <button type="button" className="button quiet" disabled={isBusy} onClick={write}>Write what follows it</button>
-      <p className="small">It is our turn then, wherever this stands now.</p>
+      <p className={`small ${css.turn}`}>It is our turn then, wherever this stands now.</p>
       <p role="status" className={css.refused}>{refused}</p>
     </div>
   );
