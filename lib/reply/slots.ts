@@ -9,7 +9,7 @@ import type { AreaUnit } from "../words/measures";
 import { referralIn } from "../words/referral";
 import { wordsIn, type Words } from "../words/words";
 import { askLine, asksOf } from "./asks";
-import { cleaning, labelTextOf, keptByCut, likelyMechanisms, plannedCut, replacePrice, sawPhotos, strengthsOf, type Came, type HowMoved, type Moved, type RugForDraft, type TopicId } from "./facts";
+import { cleaning, labelTextOf, keptByCut, likelyMechanisms, plannedCut, replacePrice, sawPhotos, strengthsOf, type Came, type HowMoved, type Moved, type RugForDraft } from "./facts";
 import { beyondTold, unexplainedChanges } from "./damage-told";
 import { aidFits, emergencyStands, isGasTold, wasCleanedAtHome, type Aided } from "./happened";
 import { mendsPhrase, shareOf } from "./mended";
@@ -133,12 +133,20 @@ function cameIn({ message, times = 1, answers, photos }: Came, words: Words): st
 
 /** A letter names so many subjects of what moved; the rest follows from them. Elicited. */
 const MOST_TOPICS = 3;
-/** "what it is made of and how far it may come back (rug 2)"; null where nothing moved so. The rugs of a topic are named where it is not so of all. */
+/** "what it is made of, how far rug 2 may come back and what cleaning it costs"; null where nothing moved so. The rugs of topics that are not so of all are named once, after those that are. */
 function topicsIn(how: HowMoved, moved: Moved | undefined, { words, most, rugs }: { words: Words; most: number; rugs: number }): string | null {
   const [topics, of] = [moved?.[how] ?? [], moved?.rugsOf?.[how] ?? {}];
-  const named = [...topics.slice(0, most), ...(topics.length > most ? ["more" as const] : [])];
-  const rugsOf = (id: TopicId | "more") => { const which = id === "more" ? undefined : of[id]; return which ? ` (${sharersIn(which, { rugs, words })})` : ""; };
-  return named.length > 0 ? listed(named.map((id) => words.say(`topic.${id}`) + rugsOf(id)), "and", words) : null;
+  const named = topics.slice(0, most);
+  const said = [undefined, ...new Map(named.flatMap((id) => (of[id] ? [[of[id].join(), of[id]] as const] : []))).values()].flatMap((which) => {
+    const n = which?.length ?? 1;
+    const name = which && sharersIn(which, { rugs, words });
+    return named.filter((id) => of[id]?.join() === which?.join()).map((id, at) => {
+      const isNamed = name !== undefined && at === 0;
+      return words.say(`topic.${id}`, { n, which: which ? "some" : "all", they: isNamed ? name : words.say("topic.they", { n }), them: isNamed ? name : words.say("topic.them", { n }) });
+    });
+  });
+  const all = [...said, ...(topics.length > most ? [words.say("topic.more")] : [])];
+  return all.length > 0 ? listed(all, "and", words) : null;
 }
 
 /** How the plan calls the way of cutting the rug down that was chosen on it; null where none was. */

@@ -71,17 +71,24 @@ describe("what a following letter says moved of one of several rugs", () => {
   const WASHED: Partial<Assessment> = { improvement: range(40, 60, 80), advice: action("quote-with-limits"), lifeYears: range(4, 8, 16) };
   const rug = (rest: Partial<Assessment> = {}) => inputOf({ sketch: { fibres: { wool: 0.9 }, evidence: [{ what: "label", value: { text: "100% wool", says: null, pile: "wool" }, strength: "told" }], mechanisms: { "soil-only": 0.9 }, methods: WOOL_METHODS, rest: { ...WASHED, ...rest } }, answers: { changes: ["dirty"] } });
   const [same, sooner] = [rug(), rug({ lifeYears: range(2, 3, 6) })];
-  const REPLACED = /This replaces what we wrote before about how long it may serve( \(rugs? [\d and]+\))?\./;
+  const REPLACED = /This replaces what we wrote before about how long (it|rugs? [\d and]+) may serve\./;
 
   it("names the rug, and none where it is so of all", () => {
-    expect(letter(together(same, same), together(same, sooner)).match(REPLACED)?.[1]).toBe(" (rug 2)");
-    expect(letter(together(same, same, same), together(sooner, same, sooner)).match(REPLACED)?.[1]).toBe(" (rugs 1 and 3)");
-    for (const [before, after] of [[together(same, same), together(sooner, sooner)], [same, sooner]] as const) expect(letter(before, after).match(REPLACED)).toEqual(expect.arrayContaining([undefined]));
+    expect(letter(together(same, same), together(same, sooner)).match(REPLACED)?.[1]).toBe("rug 2");
+    expect(letter(together(same, same, same), together(sooner, same, sooner)).match(REPLACED)?.[1]).toBe("rugs 1 and 3");
+    for (const [before, after] of [[together(same, same), together(sooner, sooner)], [same, sooner]] as const) expect(letter(before, after).match(REPLACED)).toEqual(expect.arrayContaining(["it"]));
+  });
+  it("names the rug once where several things of it moved, and after what moved of all", () => {
+    const priced = (low: number) => ({ money: { currency: "GBP", clean: range(low, low + 50, low + 100), cutDown: null, replace: null, valueToday: null } });
+    const [before, other] = [rug(priced(500)), rug({ ...priced(100), lifeYears: range(2, 3, 6) })];
+    expect(letter(together(before, before), together(before, other))).toMatch(/This replaces what we wrote before about how long rug 2 may serve and what cleaning it costs\./);
+    expect(letter(together(before, before, before), together(other, before, other))).toMatch(/about how long rugs 1 and 3 may serve and what cleaning them costs\./);
+    expect(letter(together(before, before), together(rug(priced(100)), other))).toMatch(/about what cleaning costs and how long rug 2 may serve\./);
   });
   it("names the rug that may be wet again, of which what was said of a dry one waits", () => {
     const wet = { ...same, assessments: same.assessments.map((r) => ({ ...r, wetByWords: "whole" as const })) };
     const text = letter(together(same, same), together(same, wet));
-    expect(text).toMatch(/What we wrote before about [^.]*\(rug 2\)[^.]* was about a dry rug/);
+    expect(text).toMatch(/What we wrote before about [^.]*rug 2[^.]* was about a dry rug/);
     expect(text).not.toMatch(/rug 1\)/);
   });
 
