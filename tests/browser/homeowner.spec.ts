@@ -154,7 +154,7 @@ test("a homeowner whose rug has furry spots and may be wet reads of mould and of
   await answer(phone, "Furry or black spots");
   await giveContact(phone, desk, { name: "Ottoline Marsh", email: "ottoline@mail.example" });
   await send(phone);
-  await expect(phone.getByRole("main")).toContainText("By what you told us there may be mould in it.");
+  await expect(phone.getByRole("main")).toContainText("By what you told us there may be mould in the rug.");
   await phone.screenshot({ path: info.outputPath("sent-390.png"), fullPage: true });
   await expectAccessible(phone);
   await phone.getByRole("link", { name: "what to do until we answer" }).click();

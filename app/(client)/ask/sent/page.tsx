@@ -8,7 +8,7 @@ import { isGasNow } from "@/lib/reply/happened";
 import { inPage } from "@/lib/ui/in-page";
 import { Telephone } from "@/lib/ui/telephone";
 import { clock } from "@/lib/ui/time";
-import { gasIn } from "@/lib/words/first-aid";
+import { gasIn, mouldIn } from "@/lib/words/first-aid";
 import { weekday } from "@/lib/words/measures";
 import { wordsIn } from "@/lib/words/words";
 import { readSettings } from "@/lib/workshop/settings";
@@ -44,7 +44,7 @@ export default async function Sent() {
       <h1>{say("sent.head")}</h1>
       <p className={styles.reference}><span className="small">{say("sent.enquiry")}</span> <strong>{intake.submittedReference}</strong></p>
       {isGas && <p><strong>{gasIn(words, settings.emergencyNumber)}</strong></p>}
-      {judged?.isMouldFeared && <p><strong>{say("own.mould")} {words.table("first-aid.mould")}</strong></p>}
+      {judged?.isMouldFeared && <p><strong>{mouldIn(words, judged.rugs.length)}</strong></p>}
       {aid && !isGas && <p>{inPage(words.parts(aid, { link: (w) => <Link href="/first-aid">{inPage(w)}</Link> }))}</p>}
       <h2>{say("sent.next")}</h2>
       <ol className={styles.steps}>
