@@ -30,16 +30,18 @@ export const weeksOf = (of: Named) => whole(of, SETTING_LIMITS.minWeeks, SETTING
 /** Sentences that are read inside a paragraph: in one line, and ended. In braces stands what is still to be written, and such a letter never leaves. */
 const sentence = (of: Named) =>
   line(of).check(z.refine((text) => !/[{}]/u.test(text), `${SETTING_NAMES[of]}: write it without braces.`), z.overwrite((text) => text.replace(/\s+/gu, " ").replace(/(?<=[^.!?…"”’)])$/u, ".")));
-const isTimeZone = (name: string) => {
+/** Every name asked for that is one, by its spelling: settings are read for each page, and a clock takes long to make. */
+const TIME_ZONES = new Map<string, string>();
+/** “Europe/London” of “europe/london”; null where it is no time zone. */
+function timeZoneOf(name: string): string | null {
   try {
-    return Boolean(new Intl.DateTimeFormat("en", { timeZone: name }));
+    const known = TIME_ZONES.get(name) ?? new Intl.DateTimeFormat("en", { timeZone: name }).resolvedOptions().timeZone;
+    TIME_ZONES.set(name, known);
+    return known;
   } catch {
-    return false;
+    return null;
   }
-};
-
-/** “Europe/London” of “europe/london”. What is no time zone stays, since it is refused. */
-const spelledTimeZone = (name: string) => (isTimeZone(name) ? new Intl.DateTimeFormat("en", { timeZone: name }).resolvedOptions().timeZone : name);
+}
 
 const REAGENT_IDS = Object.keys(REAGENTS) as [ReagentId, ...ReagentId[]];
 export const isReagentId = (text: string): text is ReagentId => Object.hasOwn(REAGENTS, text);
@@ -65,7 +67,7 @@ export const workshopSettingsSchema = z
     jurisdiction: z.enum(["EU", "UK", "IE", "US", "other"]),
     /** The language of clients' pages and letters, and how dates, numbers and amounts are written. */
     locale: z.enum(LOCALES, "Choose one of the languages."),
-    timeZone: z.string().check(z.trim(), z.refine(isTimeZone, "Write a time zone such as Europe/Dublin."), z.overwrite(spelledTimeZone)),
+    timeZone: z.string().check(z.trim(), z.refine((name) => timeZoneOf(name) !== null, "Write a time zone such as Europe/Dublin."), z.overwrite((name) => timeZoneOf(name) ?? name)),
     areaUnit: z.enum(AREA_UNITS),
     prices: z.strictObject({ cleanPerM2: price("cleanPerM2"), cleanMinimum: price("cleanMinimum"), bindingPerM: price("bindingPerM") }),
     /** Losses of a wrong answer that differ from the table's, by its row; null: the table's. */
