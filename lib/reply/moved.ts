@@ -38,7 +38,8 @@ export const topicsOf = (p: Pick<Said, "id" | "place" | "text">): TopicId[] => T
 /** Paragraphs that say no more than that we cannot tell yet: nothing of them can be taken back. */
 const TELLS_NOTHING_YET: readonly string[] = [
   "fibre-said-wet", "fibre-unknown-photos", "fibre-unknown-nothing", "fibre-unknown", "outlook-flood", "outlook-antique-wide", "outlook-wet-wide", "outlook-wide-unsure", "outlook-wide-seen", "outlook-wide", "outlook-none", "outlook-smell", "outlook-smell-antique", "soil-beside", "worth-asked-open", "worth-asked-open-several",
-  "care-unknown", "life-unknown-wide", "life-wide", "replace-doubtful", "cause-told", "cause-told-bare", "cause-told-back", "cause-told-ran", "cause-told-ran-wet", "cause-told-shape", "cause-told-insects", "price-asked-unknown",
+  "care-unknown", "life-unknown-wide", "life-wide", "replace-doubtful", "cause-told", "cause-told-bare", "cause-told-back", "cause-told-ran", "cause-told-ran-wet", "cause-told-shape", "cause-told-insects",
+  "cause-told-bare-later", "cause-told-insects-later", "price-asked-unknown",
 ];
 
 type Judging = Pick<Piece, "place" | "used">;

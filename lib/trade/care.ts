@@ -141,7 +141,7 @@ const mouldSoon: Source = { how: "memory", source: "EPA and FEMA flood guidance:
 export const LEFT_AS_IT_IS: readonly LeftRow[] = [
   { when: "flood", from: 0.5, verdict: "ruled-out", say: "flood or waste water can make people ill, and what it left in the rug does not go by itself", ...practice },
   { when: "wet-now", from: 0.5, verdict: "ruled-out", say: "it has to dry first, since mould can start within two days and what forms while it dries may stay", ...mouldSoon },
-  { when: "insects", from: 0.33, verdict: "ruled-out", say: "insects go on eating and spread to other wool, so they are dealt with first", ...practice },
+  { when: "insects", from: 0.33, verdict: "ruled-out", say: "insects go on eating and spread to anything made of wool, so they are dealt with first", ...practice },
   { when: "mould", from: 0.33, verdict: "ruled-out", say: "mould can harm people and goes on while it is damp, so it is dried and seen first", ...practice },
   { when: "urine-fresh", from: 0.33, verdict: "suitable", say: "but fresh urine sets and turns alkaline within days", ...practice },
   { when: "urine-old", from: 0.33, verdict: "suitable", say: "but the smell may come back in damp weather", ...practice },

@@ -47,7 +47,7 @@ export const URGENCY: readonly UrgencyRow[] = [
   { level: "two-days", likely: { mechanism: "mould", from: 0.5 }, why: "It may be growing mould; keep off it and keep it apart.", ...DRY_SOON },
   { level: "a-week", likely: { mechanism: "mould", from: WORTH_SAYING }, why: "Mould may be growing in it; keep off it until somebody has looked.", how: "elicited", source: "Elicited for this project: from where a letter speaks of mould, as of insects" },
   { level: "a-week", all: ["changes:spots"], why: "Furry or black spots were told of, which may be mould; keep off it until somebody has looked.", how: "elicited", source: "Elicited for this project: a letter warns of them as of mould" },
-  { level: "a-week", likely: { mechanism: "insects", from: WORTH_SAYING }, why: "Insects go on eating, and spread to other wool.", ...practice },
+  { level: "a-week", likely: { mechanism: "insects", from: WORTH_SAYING }, why: "Insects go on eating, and spread to anything made of wool.", ...practice },
   { level: "a-week", all: ["spilt:yes", "recent:yes"], why: "Something got on it only days ago; marks set with time.", ...practice },
   { level: "a-week", all: ["spilt:yes", "since:week"], why: "Something got on it only days ago; marks set with time.", ...practice },
   { level: "a-week", all: ["fresh-wash:yes"], why: "It was cleaned a short while ago, and what that left behind is new.", ...practice },

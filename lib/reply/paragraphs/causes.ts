@@ -16,6 +16,11 @@ const TOLD_OTHER = { is: { has: ["change-unexplained"] }, not: { who: ["trade"] 
 const TOLD_BARE = { is: { changes: ["bare"] }, not: { who: ["trade"] } } satisfies Condition;
 /** They told us of moths or beetles, which do not eat every pile: beside bare patches, or where they have likely fed on it, that is said otherwise. */
 const TOLD_INSECTS = { is: { incidents: ["insects"] }, not: { who: ["trade"] } } satisfies Condition;
+/** First aid comes before what is only told. */
+const AIDED: readonly string[] = ["first-aid", "aid-known"];
+const NOT_TOLD_BARE = { mechanisms: ["insects"], incidents: ["flood"], has: AIDED } satisfies Condition["not"];
+const NOT_TOLD_INSECTS = { ...NOT_TOLD_BARE, changes: ["bare"] } satisfies Condition["not"];
+const BARE = "The bare patches may be eaten by moths or beetles, or worn through: we cannot tell which, and either is a matter for repair.";
 /** What is handled as the work of one cause, once told, is not called soil beside that. */
 const HANDLED = CHANGE_IDS.filter((id) => Object.hasOwn(HANDLED_AS, id));
 /** Changes of the colour or the pile that somebody has seen. */
@@ -25,22 +30,25 @@ const URINE_COUNTS = "The urine you told us of counts too: as it dries it sets, 
 
 const URINE_CHANGED = "It is {chance} that urine has changed the dye or the fibre itself.";
 
+/** Insects that eat wool eat what is made of it, whatever this pile is of. */
+const APART = "apart from anything made of wool";
+const LOOKED_AT = "until somebody has looked";
 /** What people are told where it is likely, or was told; a letter in a person's own words has to say as much. */
 export const CAUTION_WORDS = {
   flood: "Flood and waste water can make you ill. Please let nobody touch the rug, not even to blot it, and ask a flood-damage firm to see to the room first.",
   mould: FIRST_AID.mould,
   /** Who mends the holes is left open: it may be no work of ours. */
-  insects: "Please use no insecticide. Keep the rug dry and apart from other wool, in a closed bag, and have a pest control firm look at the room; the holes come after that.",
+  insects: `Please use no insecticide. Keep the rug dry and ${APART}, in a closed bag, and have a pest control firm look at the room; the holes come after that.`,
   /** Nobody puts a rug into a bag that may be wet, or that nobody is to handle: that comes later. */
-  insectsLater: "Please use no insecticide. Once it is dry and may be handled, keep it apart from other wool, in a closed bag; a pest control firm sees to the room, and the holes come after that.",
+  insectsLater: `Please use no insecticide. Once it is dry and may be handled, keep it ${APART}, in a closed bag; a pest control firm sees to the room, and the holes come after that.`,
 } as const;
 
-/** It may be wet, or nobody is to handle it: it goes into no closed bag before. */
-const NO_BAG_YET: readonly string[] = ["not-handled", "wet-unknown"];
+/** It may be wet, or nobody is to handle it: it is moved nowhere, and goes into no closed bag, before. */
+const NOT_MOVED_YET: readonly string[] = ["not-handled", "wet-unknown"];
 
 /** What has happened: what is dangerous first, the rest by its probability. {chance} is the assessment's probability of the row's mechanism in words. */
 export const CAUSES: readonly ParagraphRow[] = [
-  { ...TRADE, id: "cause-flood", version: 3, place: "safety", when: { is: { incidents: ["flood"] }, not: { has: ["first-aid", "aid-known"] } },
+  { ...TRADE, id: "cause-flood", version: 3, place: "safety", when: { is: { incidents: ["flood"] }, not: { has: AIDED } },
     text: CAUTION_WORDS.flood },
   { ...TRADE, id: "cause-mould", version: 3, place: "safety", when: { is: { mechanisms: ["mould"], changes: ["spots"] } }, about: "mould",
     text: `It is {chance} that the spots are mould. ${CAUTION_WORDS.mould}` },
@@ -48,9 +56,9 @@ export const CAUSES: readonly ParagraphRow[] = [
     text: "Furry or black spots may be mould, which can harm your health: please do not touch, brush or vacuum them, and keep everybody out of the room, children and anyone with weak lungs above all." },
   { ...TRADE, id: "cause-mould-unseen", version: 2, place: "safety", when: { is: { mechanisms: ["mould"] }, not: { changes: ["spots"] } }, about: "mould",
     text: `It is {chance} that mould grows in it. ${CAUTION_WORDS.mould}` },
-  { ...TRADE, id: "cause-insects-later", version: 3, place: "safety", when: { is: { mechanisms: ["insects"], has: NO_BAG_YET } }, about: "insects",
+  { ...TRADE, id: "cause-insects-later", version: 4, place: "safety", when: { is: { mechanisms: ["insects"], has: NOT_MOVED_YET } }, about: "insects",
     text: `It is {chance} that insects have fed on it. ${CAUTION_WORDS.insectsLater}` },
-  { ...TRADE, id: "cause-insects", version: 4, place: "safety", when: { is: { mechanisms: ["insects"] }, not: { has: NO_BAG_YET } }, about: "insects",
+  { ...TRADE, id: "cause-insects", version: 5, place: "safety", when: { is: { mechanisms: ["insects"] }, not: { has: NOT_MOVED_YET } }, about: "insects",
     text: `It is {chance} that insects have fed on it. ${CAUTION_WORDS.insects}` },
   { ...TRADE, id: "cause-bleaching", version: 1, place: "cause", when: { is: { mechanisms: ["bleaching"] } }, about: "bleaching",
     text: "It is {chance} that something put on it took the colour out. Lost colour rarely comes back, whatever is done." },
@@ -106,19 +114,23 @@ export const CAUSES: readonly ParagraphRow[] = [
     text: "It is {chance} that the latex that holds the backing is breaking up. It sheds dust, and water would loosen it more." },
   { ...OURS, id: "cause-soil", version: 10, place: "cause", when: { is: { top: ["soil-only"], has: ["improvement"], urgency: ["can-wait"] }, not: { mechanisms: DAMAGE_IDS, incidents: ["insects"], certainty: ["unknown"], wet: ["wet", "damp"], reason: ["what-is-it", "mis-sold"], has: ["trouble-unjudged", "only-smell", "change-unexplained"], changes: ["bare", ...HANDLED, "none"] } }, about: "soil-only",
     text: "It is {chance} that what you see is soil and nothing worse." },
-  { ...TRADE, id: "cause-told-bare", version: 2, place: "cause", told: TOLD_BARE, when: { is: TOLD_BARE.is, not: { mechanisms: ["insects"], incidents: ["flood"], has: ["first-aid", "aid-known"] } },
-    text: "The bare patches may be eaten by moths or beetles, or worn through: we cannot tell which, and either is a matter for repair. Please keep the rug apart from other wool until somebody has looked." },
-  { ...TRADE, id: "cause-told-insects", version: 1, place: "cause", told: TOLD_INSECTS, when: { is: TOLD_INSECTS.is, not: { mechanisms: ["insects"], changes: ["bare"], incidents: ["flood"], has: ["first-aid", "aid-known"] } },
-    text: "You told us of moths or beetles: please use no insecticide, and keep the rug apart from other wool until somebody has looked." },
-  { ...TRADE, id: "cause-told-back", version: 2, place: "cause", told: toldBy("crumbles"), when: { is: { changes: ["crumbles"] }, not: { mechanisms: ["backing-failure"], incidents: ["flood"], has: ["first-aid", "aid-known"] } },
+  { ...TRADE, id: "cause-told-bare-later", version: 1, place: "cause", told: TOLD_BARE, when: { is: { ...TOLD_BARE.is, has: NOT_MOVED_YET }, not: NOT_TOLD_BARE },
+    text: `${BARE} Once the rug is dry and may be handled, please keep it ${APART} ${LOOKED_AT}.` },
+  { ...TRADE, id: "cause-told-bare", version: 3, place: "cause", told: TOLD_BARE, when: { is: TOLD_BARE.is, not: { ...NOT_TOLD_BARE, has: NOT_MOVED_YET } },
+    text: `${BARE} Please keep the rug ${APART} ${LOOKED_AT}.` },
+  { ...TRADE, id: "cause-told-insects-later", version: 1, place: "cause", told: TOLD_INSECTS, when: { is: { ...TOLD_INSECTS.is, has: NOT_MOVED_YET }, not: NOT_TOLD_INSECTS },
+    text: `You told us of moths or beetles: please use no insecticide. Once the rug is dry and may be handled, keep it ${APART} ${LOOKED_AT}.` },
+  { ...TRADE, id: "cause-told-insects", version: 2, place: "cause", told: TOLD_INSECTS, when: { is: TOLD_INSECTS.is, not: { ...NOT_TOLD_INSECTS, has: NOT_MOVED_YET } },
+    text: `You told us of moths or beetles: please use no insecticide, and keep the rug ${APART} ${LOOKED_AT}.` },
+  { ...TRADE, id: "cause-told-back", version: 2, place: "cause", told: toldBy("crumbles"), when: { is: { changes: ["crumbles"] }, not: { mechanisms: ["backing-failure"], incidents: ["flood"], has: AIDED } },
     text: "You told us of the back that crumbles: the latex that holds it may be breaking up, which is a matter for repair, and water would loosen it more." },
-  { ...TRADE, id: "cause-told-ran", version: 1, place: "cause", told: toldBy("ran"), when: { is: { changes: ["ran"], handled: ["dye-bleed"] }, not: { mechanisms: ["dye-bleed"], incidents: ["flood"], has: ["first-aid", "aid-known"] } },
+  { ...TRADE, id: "cause-told-ran", version: 1, place: "cause", told: toldBy("ran"), when: { is: { changes: ["ran"], handled: ["dye-bleed"] }, not: { mechanisms: ["dye-bleed"], incidents: ["flood"], has: AIDED } },
     text: "You told us of the colour that ran: a dye may not hold, and water could let it run further. Please keep it dry." },
-  { ...TRADE, id: "cause-told-ran-wet", version: 1, place: "cause", told: toldBy("ran"), when: { is: { changes: ["ran"], handled: ["dye-bleed"], has: ["first-aid", "aid-known"] }, not: { mechanisms: ["dye-bleed"], incidents: ["flood"] } },
+  { ...TRADE, id: "cause-told-ran-wet", version: 1, place: "cause", told: toldBy("ran"), when: { is: { changes: ["ran"], handled: ["dye-bleed"], has: AIDED }, not: { mechanisms: ["dye-bleed"], incidents: ["flood"] } },
     text: "You told us of the colour that ran: while the rug is wet a dye may run on, so please let no more water get to it." },
-  { ...TRADE, id: "cause-told-shape", version: 2, place: "cause", told: toldBy("wavy"), when: { is: { changes: ["wavy"] }, not: { mechanisms: ["shrinkage", "backing-failure"], incidents: ["flood"], has: ["first-aid", "aid-known"] } },
+  { ...TRADE, id: "cause-told-shape", version: 2, place: "cause", told: toldBy("wavy"), when: { is: { changes: ["wavy"] }, not: { mechanisms: ["shrinkage", "backing-failure"], incidents: ["flood"], has: AIDED } },
     text: "You told us of its shape: the rug may have drawn in, and water could draw it in further. Its shape is a matter for repair." },
-  { ...OURS, id: "cause-told", version: 1, place: "cause", told: TOLD_OTHER, when: { is: TOLD_OTHER.is, not: { incidents: ["flood"], has: ["first-aid", "aid-known"] } },
+  { ...OURS, id: "cause-told", version: 1, place: "cause", told: TOLD_OTHER, when: { is: TOLD_OTHER.is, not: { incidents: ["flood"], has: AIDED } },
     text: "You told us of {unexplained}: what that comes from we cannot tell from here." },
   { ...BROWN_LINES, id: "cause-said-brown-washed", version: 1, place: "cause", when: { is: { has: ["brown-washed-said"] }, not: { mechanisms: BROWNINGS } },
     text: "The brown you write of may have come as the rug dried: from plant fibres, in the pile or in the back, water draws brown matter up." },

@@ -24,7 +24,7 @@ export const DOCUMENTS = {
   "report.caution-flood": "It was told that flood or waste water reached the rug. That can make people ill, once it is dry too: nobody touches it before a firm that deals with flood damage has seen to it, by the local rules for such work.",
   "report.caution-mould": "It is {likely} that mould grows in it. Mould can harm health: it is not touched, brushed or vacuumed except by somebody protected against it, and it is kept apart from people. Whether it can be cleaned at all, a firm equipped to treat mould in textiles says first.",
   "report.caution-spots": "Furry or black spots were told of. They may be mould, which can harm health: they are not touched, brushed or vacuumed except by somebody protected against it.",
-  "report.caution-insects": "It is {likely} that insects have fed on it. Once it is dry and may be handled, it is kept apart from other wool and in a closed bag until no insects live in it.",
+  "report.caution-insects": "It is {likely} that insects have fed on it. Once it is dry and may be handled, it is kept apart from anything made of wool and in a closed bag until no insects live in it.",
   "report.told": "What the client told us",
   "report.told-caption": "Answers as told, chosen from a list",
   "report.told-nothing": "None of our questions about what happened was answered.",

@@ -2,15 +2,17 @@ import { describe, expect, it } from "vitest";
 import { composeDraft } from "../../../lib/reply/draft";
 import { composeFollowing } from "../../../lib/reply/following";
 import type { DraftInput } from "../../../lib/reply/pieces";
+import type { RugAnswers } from "../../../lib/trade/questions";
 import { action, FIRST_AID_SAID, inputOf } from "./make";
+import { letterOf } from "./must-say/letter-of";
 
 const EATEN = { fibres: { wool: 0.9 }, mechanisms: { insects: 0.9 } } as const;
 const WET_ASKED = { id: "wetNow", kind: "question", ask: "Is any part of the rug wet right now?", why: "" } as const;
 const eaten = (rest: Partial<Parameters<typeof inputOf>[0]> = {}, mould = 0): DraftInput =>
   inputOf({ sketch: { fibres: { wool: 0.9 }, mechanisms: { insects: 0.9, ...(mould > 0 ? { mould } : {}) }, rest: { improvement: null } }, answers: { incidents: ["insects"], changes: ["bare"] }, ...rest });
 const letter = (input: DraftInput) => composeDraft(input).text;
-const AT_ONCE = "Keep the rug dry and apart from other wool, in a closed bag";
-const LATER = "Once it is dry and may be handled, keep it apart from other wool, in a closed bag";
+const AT_ONCE = "Keep the rug dry and apart from anything made of wool, in a closed bag";
+const LATER = "Once it is dry and may be handled, keep it apart from anything made of wool, in a closed bag";
 
 describe("a rug that insects have fed on", () => {
   it("goes into a closed bag where it is dry and nothing else is in it", () => {
@@ -55,5 +57,23 @@ describe("what is said of the holes", () => {
     expect(text).toMatch(/the holes come after that/u);
     expect(text).not.toMatch(/\bwe see to\b/u);
     expect(text.includes("This is not work that we take on")).toBe(id === "not-our-work");
+  });
+});
+
+describe("insects or bare patches that were told, of a pile that insects have likely not eaten", () => {
+  const of = (changes: RugAnswers["changes"], incidents: RugAnswers["incidents"], wetNow: "no" | "unsure" = "no") =>
+    letterOf({ answers: { labelText: "100% viscose", changes, incidents }, enquiry: { wetNow } }).draft.text;
+  const NOW = /keep the rug apart from anything made of wool until somebody has looked/u;
+  const THEN = /Once the rug is dry and may be handled, (?:please )?keep it apart from anything made of wool until somebody has looked/u;
+  it.each<[string, string, RugAnswers["changes"], RugAnswers["incidents"]]>([
+    ["insects, by mould that nobody touches", of(["spots"], ["insects", "stored"]), ["dirty"], ["insects", "stored"]],
+    ["bare patches, by mould that nobody touches", of(["spots", "bare"], ["damp"]), ["bare"], ["damp"]],
+    ["insects, where nobody knows whether it is wet", of(["dirty"], ["insects"], "unsure"), ["dirty"], ["insects"]],
+  ])("have the rug moved apart only once it may be handled: %s", (_, text, changes, incidents) => {
+    expect(text).toMatch(THEN);
+    expect(text).not.toMatch(NOW);
+    const handled = of(changes, incidents);
+    expect(handled).toMatch(NOW);
+    expect(handled).not.toMatch(THEN);
   });
 });
