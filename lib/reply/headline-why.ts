@@ -95,10 +95,7 @@ const REASONS: Readonly<Record<ActionId, Reason>> = {
   "leave-alone": (a, known) => (likelyMechanisms(a).some((m) => m !== "soil-only") ? [trouble(a, known), back(a, known)] : ["nothing was told that work would mend, and every cleaning costs a pile something"]),
   "routine-clean": (a, known) => [trouble(a, known), back(a, known)],
   "first-aid": (a) => [whatIsWet(a)],
-  "ask-for-more": (a, { letter }) => {
-    const [ask] = letter.asks.filter((q) => q.kind !== "bench-test");
-    return [openFibres(a) ?? (answered(a, "incidents").length === 0 ? "nobody has said what happened to it" : null), ask && `ask first: “${ask.ask}”`];
-  },
+  "ask-for-more": (a, { letter: { ask } }) => [openFibres(a) ?? (answered(a, "incidents").length === 0 ? "nobody has said what happened to it" : null), ask && `ask first: “${ask.ask}”`],
   "inspect-and-test": (a, known) => [openFibres(a), trouble(a, known), back(a, known)],
   "quote-with-limits": (a, known) => [trouble(a, known), back(a, known)],
   "advise-cut-down": (a, known) => [...against(a, known), "the sound part can still serve"],
@@ -106,6 +103,12 @@ const REASONS: Readonly<Record<ActionId, Reason>> = {
   refer: whyElsewhere,
   "not-our-work": (a, { words }) => [costAgainstWorth(a, words)],
 };
+
+/** What there is to do: what is advised, but an inspection, as the letter says, where more would be asked for and the letter has nothing to ask. */
+export function actionTold(a: Assessment, { inspection, ask }: ToldByLetter): ActionId {
+  const action = actionSeen({ assessment: a, inspection });
+  return action === "ask-for-more" && ask === null ? "inspect-and-test" : action;
+}
 
 /** Whom the letter names first, but for whom the judgement itself refers it to. */
 function firmsNamed(action: ActionId, { advice }: Assessment, { letter: { firstTo } }: Known): string[] {
@@ -119,7 +122,7 @@ interface Worth { readonly isHardlyWorth: boolean; readonly isOpen: boolean }
 /** What of this enquiry decided the advice, with the figures a letter tells and no other; where nothing of it stands out, what holds of every such advice. */
 export function reasonOf(a: Assessment, known: Known, { isHardlyWorth, isOpen }: Worth): string {
   const { inspection } = known.letter;
-  const action = actionSeen({ assessment: a, inspection });
+  const action = actionTold(a, known.letter);
   const isFlooded = known.letter.isHeldBack === "flood";
   const verdict = inspection ? [verdictIn(inspection, known.words)] : [];
   if (isFlooded && action !== "first-aid") return [...verdict, inspection ? FLOOD_SEEN : FLOODED, ...(inspection ? whyElsewhere(a, known).map(sentence) : [])].join(" ");

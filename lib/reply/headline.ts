@@ -1,6 +1,6 @@
 import type { ActionId, Assessment } from "../triage/assessment";
-import { WORDS_TOLD, reasonOf, whyElsewhere, type Known } from "./headline-why";
-import { actionSeen, type Inspected } from "./inspected";
+import { actionTold, WORDS_TOLD, reasonOf, whyElsewhere, type Known } from "./headline-why";
+import { type Inspected } from "./inspected";
 import { HARDLY_WORTH, PERHAPS_NOT_WORTH } from "./paragraphs/troubles";
 import { beyondLikely } from "./phrases";
 
@@ -44,7 +44,7 @@ const SEEN: Table = { "advise-cut-down": "Propose cutting it down, where its gro
 const FLOOD_SEEN = { beyond: "Tell them that it is beyond economic repair", notBeyond: TEST_FIRST };
 /** The verdict of who inspected it, as what there is to do. Where something else of it is for other hands, it still goes there. */
 function saysSeen(a: Assessment, { isBeyondRepair }: Inspected, { known, plain }: { known: Known; plain: Readonly<Record<ActionId, string>> }): string {
-  const action = actionSeen({ assessment: a, inspection: known.letter.inspection });
+  const action = actionTold(a, known.letter);
   const isOfFlood = known.letter.isHeldBack === "flood" && action !== "first-aid" && whyElsewhere(a, known).length === 0;
   return isOfFlood ? FLOOD_SEEN[isBeyondRepair ? "beyond" : "notBeyond"] : (SEEN[action] ?? plain[action]);
 }
@@ -55,7 +55,7 @@ export function headlineOf(a: Assessment, known: Known): Headline {
   const { inspection, hasClaim, isCleaningOpen } = known.letter;
   const tested: Table = isCleaningOpen ? TESTED_FIRST : {};
   const plain = { ...SAYS, ...(hasClaim ? CLAIM : {}), ...tested };
-  const action = actionSeen({ assessment: a, inspection });
+  const action = actionTold(a, known.letter);
   if (inspection) return { says: saysSeen(a, inspection, { known, plain }), why: reasonOf(a, known, { isHardlyWorth: false, isOpen: false }) };
   const beyond = known.letter.isWorthTold ? (a.beyondRepair ?? 0) : 0;
   const isHardly = beyond >= HARDLY_WORTH.beyondRepair;

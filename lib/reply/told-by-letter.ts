@@ -1,7 +1,7 @@
 import type { EnquiryAnswers } from "../trade/questions";
 import type { UrgencyLevel } from "../trade/urgency";
 import type { Assessment, Range } from "../triage/assessment";
-import { asksAtDesk } from "./asks";
+import { asksAtDesk, asksOf } from "./asks";
 import { holds, type Facts } from "./condition";
 import { isOnlySmellTold, isWorthAsked } from "./damage-told";
 import type { Inspected } from "./inspected";
@@ -18,7 +18,7 @@ import { BY_FIRM, ONCE_TREATED, TREATED, treatedFirst, type Treated } from "./tr
  * why the letter gives no range, in a few words; null where it gives one, or there is none to give. `lifeOnce`: what has to hold before
  * the years that it gives count; null where nothing has to, or it gives none. `isHeldBack`: of gain, harm, worth and
  * years nothing of the program’s is told, since flood or waste water got into it, or before it is known whether it is wet. `isWorthTold`: the letter says of worth what there is to say. `against`: what the letter says that speaks against the work; null where it says nothing. `setsNoTime`: waiting costs something, and the letter hurries nobody all the same: haste would gain too little, or the work is likely not worth its cost, which is `untold` where the letter says nothing of worth; null too once an inspection has told them how soon. `isCleaningOpen`: it offers no way of cleaning before a test. `hasClaim`: it speaks of a claim. `firstTo`: what it names a firm for, which sees to it before us. `inspection`: what stands in place of its chance of being beyond repair. `asks`: what to ask, the
- * letter's own first ask first.
+ * letter's own first ask first. `ask`: that first ask; null where the letter has nothing to ask.
  */
 export interface ToldByLetter {
   readonly comesBackOpen: string | null;
@@ -33,6 +33,7 @@ export interface ToldByLetter {
   readonly firstTo: readonly Treated[];
   readonly inspection: Inspected | null;
   readonly asks: Assessment["nextQuestions"];
+  readonly ask: Assessment["nextQuestions"][number] | null;
 }
 
 /** In which place a figure stands, and how it is left open there. */
@@ -94,5 +95,6 @@ export function toldByLetter(rug: RugForDraft, { enquiry, isTrade }: { enquiry: 
     firstTo: TREATED.filter((what) => FIRST_SEEN.some((place) => standsIn(place, facts)?.text.includes(BY_FIRM[what]))),
     inspection: rug.inspection ?? null,
     asks: asksAtDesk(rug, likelyMechanisms(a)),
+    ask: asksOf(rug, likelyMechanisms(a)).one,
   };
 }

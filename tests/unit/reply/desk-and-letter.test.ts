@@ -307,6 +307,15 @@ describe("headlineOf", () => {
     const rug = rugOf({ advice: action("ask-for-more"), nextQuestions: [{ id: "microscopy", kind: "bench-test", ask: "Bench test: fibre", why: "" }, { id: "label", kind: "photo", ask: "Photo: the label", why: "" }] });
     expect(headline(rug).why).toBe("Nobody has said what happened to it. Ask first: “Photo: the label”.");
   });
+  it("asks for nothing where its letter asks for nothing: what a letter asks for care's sake only is no ask, and an inspection decides, after the firm where mould may grow", () => {
+    const PETS = { id: "household", kind: "question", ask: "Does any of this apply?", why: "" } as const;
+    const rug = (mould: number, beyondRepair: number, nextQuestions: Assessment["nextQuestions"]) => rugOf({ advice: action("ask-for-more"), nextQuestions, beyondRepair, money: money(120, 900) }, { incidents: ["damp"] }, { mould, "food-old": 0.9 });
+    expect(headline(rug(0.33, 0.2, [PETS])).says).toBe("Have a firm that treats mould see it first; then inspect and test it");
+    expect(headline(rug(0.33, 0.7, [PETS])).says).toBe("Say that it is likely not worth its cost; if they wish to keep it, a firm that treats mould sees it first");
+    expect(headline(rug(0.32, 0.2, [PETS])).says).toBe("Invite it for inspection and testing");
+    expect(headline(rug(0.32, 0.2, [PETS])).why).not.toMatch(/ask first/iu);
+    expect(headline(rug(0.32, 0.2, [PETS, { id: "label", kind: "photo", ask: "Photo: the label", why: "" }]))).toMatchObject({ says: "Ask for more", why: expect.stringContaining("Ask first: “Photo: the label”") });
+  });
   it("asks first whether it is wet where words of water were not asked about", () => expect(headline({ ...rugOf({ advice: action("routine-clean") }), wetByWords: "whole" }).says).toBe("Ask first whether it is wet"));
   it("falls back on what holds of every such advice only where nothing stands out", () => expect(headline(rugOf({ advice: { ...action("routine-clean"), why: "As weighed." } })).why).toBe("As weighed."));
 });
