@@ -91,7 +91,8 @@ export const ONCE_DRY: Readonly<Record<string, readonly string[]>> = {
 /** Paragraphs that say more than others which judge the same: that it dries first, that somebody has to see it, that sooner is better, by what we go. What more they say may come or go; the judgement stands. */
 export const SAYS_MORE: typeof ONCE_DRY = {
   ...ONCE_DRY, "outlook-repair": ["outlook-repair-seen"], "back-first-named": ["back-first"],
-  "cause-browning-cleaning": ["cause-browning-cleaning-unhurried"], "cause-urine-fresh": ["cause-urine-fresh-unhurried"], "cause-food-fresh": ["cause-food-fresh-unhurried"], "cause-food-set-or-not": ["cause-food-old"],
+  "cause-browning-cleaning": ["cause-browning-cleaning-unhurried"], "cause-browning-cleaning-unseen": ["cause-browning-cleaning-unseen-unhurried"],
+  "cause-urine-fresh": ["cause-urine-fresh-unhurried"], "cause-food-fresh": ["cause-food-fresh-unhurried"], "cause-food-set-or-not": ["cause-food-old"],
 };
 const SAME_SINCE: readonly SlotName[] = ["methods", "chance", "repair"];
 const thingOf = (id: string): readonly string[] | undefined => SAYS_MORE[id] ?? Object.values(SAYS_MORE).find((ids) => ids.includes(id));

@@ -7,6 +7,13 @@ import { BROWN_LINES, OURS, TRADE, WET_VISCOSE } from "./sources";
 
 /** Where one of these is likely, what the brown may be is said with its chance. */
 const BROWNINGS: readonly MechanismId[] = ["browning-cleaning", "browning-use"];
+/** “The brown” is called so only where they told us of one. */
+const BROWNER: readonly ChangeId[] = ["browner"];
+const BROWN_DRIES = "It is {chance} that the brown comes with drying: water draws brown matter up the pile.";
+const DRAWN_UP = "It is {chance} that water has drawn brown matter up the pile, where it shows as it dries.";
+const LONGER = "The longer it stays, the harder it is to move.";
+/** Haste would gain nothing, or too little. */
+const UNHURRIED: readonly string[] = ["no-haste", "little-hope"];
 /** They told us of urine within the week: that is said beside whatever is likelier. */
 const TOLD_FRESH: Condition = { is: { has: ["urine-told-fresh"] } };
 /** How an owner says it changed: the first thing they ask about is not left out for what is likelier, nor for length. */
@@ -68,10 +75,14 @@ export const CAUSES: readonly ParagraphRow[] = [
     text: "It is {chance} that the pile burst or matted where it got wet. This fibre seldom lies right again." },
   { ...TRADE, id: "cause-distortion", version: 1, place: "cause", told: toldBy("stiff"), when: { is: { mechanisms: ["pile-distortion"] }, not: { leading: WATER_SHY } }, about: "pile-distortion",
     text: "It is {chance} that the pile was pushed out of shape where it was wet or rubbed." },
-  { ...BROWN_LINES, id: "cause-browning-cleaning", version: 6, place: "cause", told: toldBy("browner"), when: { is: { mechanisms: ["browning-cleaning"] }, not: { has: ["no-haste", "little-hope"] } }, about: "browning-cleaning",
-    text: "It is {chance} that the brown comes with drying: water draws brown matter up the pile. The longer it stays, the harder it is to move." },
-  { ...BROWN_LINES, id: "cause-browning-cleaning-unhurried", version: 4, place: "cause", told: toldBy("browner"), when: { is: { mechanisms: ["browning-cleaning"], has: ["no-haste", "little-hope"] } }, about: "browning-cleaning",
-    text: "It is {chance} that the brown comes with drying: water draws brown matter up the pile." },
+  { ...BROWN_LINES, id: "cause-browning-cleaning-unseen", version: 1, place: "cause", when: { is: { mechanisms: ["browning-cleaning"] }, not: { changes: BROWNER, has: UNHURRIED } }, about: "browning-cleaning",
+    text: `${DRAWN_UP} ${LONGER}` },
+  { ...BROWN_LINES, id: "cause-browning-cleaning-unseen-unhurried", version: 1, place: "cause", when: { is: { mechanisms: ["browning-cleaning"], has: UNHURRIED }, not: { changes: BROWNER } }, about: "browning-cleaning",
+    text: DRAWN_UP },
+  { ...BROWN_LINES, id: "cause-browning-cleaning", version: 7, place: "cause", told: toldBy("browner"), when: { is: { mechanisms: ["browning-cleaning"], changes: BROWNER }, not: { has: UNHURRIED } }, about: "browning-cleaning",
+    text: `${BROWN_DRIES} ${LONGER}` },
+  { ...BROWN_LINES, id: "cause-browning-cleaning-unhurried", version: 5, place: "cause", told: toldBy("browner"), when: { is: { mechanisms: ["browning-cleaning"], changes: BROWNER, has: UNHURRIED } }, about: "browning-cleaning",
+    text: BROWN_DRIES },
   { ...BROWN_LINES, id: "cause-browning-use", version: 2, place: "cause", told: toldBy("browner"), when: { is: { mechanisms: ["browning-use"] } }, about: "browning-use",
     text: "It is {chance} that damp in daily use has browned the pile." },
   { ...TRADE, id: "cause-dye-bleed-wet", version: 2, place: "cause", told: toldBy("ran"), when: { is: { mechanisms: ["dye-bleed"], wet: ["wet", "damp"] } }, about: "dye-bleed",

@@ -32,6 +32,16 @@ describe("a change that was told", () => {
     expect(letter(["faded"], { fading: 0.33 })).not.toMatch(/told us of/u);
     expect(letter(["faded"], { fading: 0.32 })).toMatch(/told us of the faded colour/u);
   });
+  it.each<[string, number]>([["sooner is better", 0.1], ["haste gains nothing", 0.9]])("of the brown is spoken of as “the brown” only where it was told: %s", (_, beyondRepair) => {
+    const says = (changes: ChangeId[]) => letter(changes, { "browning-cleaning": 0.5 }, { rest: { improvement: range(20, 30, 60), beyondRepair, urgency: { level: "two-days", why: "" } } });
+    expect(says(["browner"])).toMatch(/as likely as not that the brown comes with drying/u);
+    expect(says(["rough", "wavy"])).toMatch(/as likely as not that water has drawn brown matter up the pile/u);
+    expect(says(["rough", "wavy"])).not.toMatch(/the brown/iu);
+    for (const text of [says(["browner"]), says(["rough", "wavy"])]) {
+      expect(text.match(/brown matter/gu)).toHaveLength(1);
+      expect(/longer it stays/u.test(text)).toBe(beyondRepair < 0.5);
+    }
+  });
   it("is explained by what the table of what people see gives for it, and by soil never", () => {
     const findings = (changes: ChangeId[]) => inputOf({ sketch: { fibres: {}, evidence: [{ what: "changes", value: changes, strength: "told" }] } }).assessments[0]!.assessment;
     for (const id of ["browner", "paler", "rough"] as const) {
