@@ -4,7 +4,7 @@ import type { Assessment, MechanismId } from "../triage/assessment";
 import { findingsFromAnswers } from "../triage/findings-from-answers";
 import { storyDetails, storyHasTrouble } from "../triage/story-tells";
 import { readTold, type Told } from "../triage/told";
-import { isFoul as isFoulIn, isGasTold as isGasIn, isMouldy as isMouldyIn, wasWet } from "../triage/urgency";
+import { isFoul as isFoulIn, isGasNow as isGasNowIn, isGasTold as isGasIn, isMouldy as isMouldyIn, wasWet } from "../triage/urgency";
 import type { Came, RugForDraft } from "./facts";
 
 type Words<Q extends QuestionId> = readonly (readonly [AnswerOf<Q>, string])[];
@@ -73,9 +73,8 @@ function toldBy(answers: RugAnswers): Told {
 }
 /** The judgement's own rule of bleach and what it can give off gas with, of answers alone. */
 export const isGasTold = (answers: RugAnswers): boolean => isGasIn(toldBy(answers));
-/** The same while it is wet, or where it was today. */
-export const isGasNow = (answers: RugAnswers, { wetNow }: EnquiryAnswers): boolean =>
-  isGasTold(answers) && (wetNow === "wet" || wetNow === "damp" || answers.since === "hour" || answers.since === "day");
+/** Its own rule of when that may still rise. */
+export const isGasNow = (answers: RugAnswers, enquiry: EnquiryAnswers): boolean => isGasNowIn(readTold(findingsFromAnswers(answers, enquiry)));
 
 type Waters = Pick<RugForDraft, "assessment" | "saidOfWater">;
 /** It was wet within the day, and by its judgement first aid for that is over. */

@@ -7,6 +7,7 @@ import type { RugAnswers } from "../../../lib/trade/questions";
 import { firstAidIn } from "../../../lib/words/first-aid";
 import { wordsIn } from "../../../lib/words/words";
 import { FIRST_AID_SAID, inputOf, WORKSHOP } from "./make";
+import { letterOf } from "./must-say/letter-of";
 
 const VINEGAR: RugAnswers = { liquid: "wine", since: "longer", treatments: ["bleach", "vinegar-soda"] };
 const URINE: RugAnswers = { incidents: ["pet-urine"], treatments: ["bleach"] };
@@ -31,6 +32,14 @@ describe("isGasNow", () => {
 });
 
 describe("the line of the gas", () => {
+  it.each(["hour", "day", "two-days"] as const)("stands in a letter wherever the page of the enquiry gives it, of a rug that is called dry too, and nobody goes back in for a photo: %s", (since) => {
+    const answers: RugAnswers = { labelText: "100% wool", incidents: ["spotted"], treatments: ["bleach", "vinegar-soda"], treatedBy: "owner", changes: ["paler"], since };
+    const enquiry = { wetNow: "no", reason: "just-happened" } as const;
+    const { text } = letterOf({ answers, enquiry }).draft;
+    expect(isGasNow(answers, enquiry)).toBe(since !== "two-days");
+    expect(text.includes("bleach can give off a harmful gas")).toBe(isGasNow(answers, enquiry));
+    expect(/photo of the trouble/u.test(text)).toBe(!isGasNow(answers, enquiry));
+  });
   it("is said with the emergency number of today, whichever it was stored with", () => {
     expect(firstAidIn(wordsIn("en-GB"), firstAidSentences("112", false, true), "911")).toEqual(firstAidSentences("911", false, true));
   });

@@ -77,6 +77,11 @@ describe("needsFirstAid", () => {
     for (const more of [{ incidents: ["spill", "flood"] }, { "test:moisture": { place: "affected", percent: 30 } }, { treatments: ["bleach", "vinegar-soda"] }]) expect(needsFirstAid(spilt("day", more), true)).toBe(true);
     expect(needsFirstAid(spilt("day", { treatments: ["bleach"] }))).toBe(false);
   });
+  it("is due today for what was put on it and may give off gas, though nothing else got on it and it is called dry", () => {
+    const treated = (since: string, treatments: string[]) => needsFirstAid(told({ wetNow: "no", since, incidents: ["spotted"], treatments }));
+    expect([treated("hour", ["bleach", "vinegar-soda"]), treated("day", ["bleach", "vinegar-soda"])]).toEqual([true, true]);
+    expect([treated("two-days", ["bleach", "vinegar-soda"]), treated("hour", ["bleach"]), treated("hour", ["vinegar-soda"])]).toEqual([false, false, false]);
+  });
 });
 
 describe("judgeFirstAid", () => {
