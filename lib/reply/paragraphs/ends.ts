@@ -4,13 +4,14 @@ import { TREATED } from "../treated-first";
 import { VISCOSE_LIKE } from "../viscose-like";
 import type { ParagraphRow } from "./row";
 import { OURS, TRADE } from "./sources";
-import { CLEANING, HARDLY_WORTH, HARM, INSPECTED, OFFERED, REPAIRS } from "./troubles";
+import { CLEANING, HARDLY_WORTH, HARM, INSPECTED, LITTLE, OFFERED, REPAIRS } from "./troubles";
 
 const VISITED = ["routine-clean", "inspect-and-test", "quote-with-limits", "advise-cut-down"];
 const UNDECIDED = [...OFFERED, "advise-cut-down"];
 /** Where a letter names no price for cleaning. */
 const NO_PRICE: Condition["not"] = { treated: ["mould"], age: ["antique"], incidents: ["flood"], certainty: ["unknown"], who: ["trade"], reason: ["what-is-it", "mis-sold"] };
 
+const ADVISED_AGAINST = "You ask what it costs: cleaning would be about {clean}, and as it looks we advise against spending that.";
 /** Nobody here has had it in hand: where they have, a letter asks it in for no inspection. */
 const UNSEEN: Condition["not"] = { inspection: INSPECTED };
 /** Of every rug of the letter an inspection stands. */
@@ -40,8 +41,11 @@ const NOT_OURS = { advice: ["not-our-work"] };
 const TO_BE_BROUGHT: Condition = { is: { advice: VISITED }, not: { ...UNSEEN, has: ["said-wet"], who: ["trade"], wet: ["wet", "damp"], treated: TREATED, incidents: ["flood"] } };
 const ASKED_COLLECTING: Condition["is"] = { has: ["asked-collecting"] };
 const ASKED_COST: Condition = { is: { has: ["asked-cost"] } };
+const COST_UNTOLD: Condition["not"] = { age: ["antique"], incidents: ["flood"], certainty: ["unknown"], who: ["trade"] };
 /** What cleaning costs is told to who asks it where nobody has to know more first, and where no sentence on its worth has told it. */
-const COST_ASKED: Condition = { ...ASKED_COST, not: { age: ["antique"], incidents: ["flood"], certainty: ["unknown"], who: ["trade"], has: ["costs-more", "said-wet"] } };
+const COST_ASKED: Condition = { ...ASKED_COST, not: { ...COST_UNTOLD, has: ["costs-more", "said-wet"] } };
+/** What speaks against the work is how little comes back (“little-gain” of worth.ts), so that no price stands beside it. */
+const COST_BESIDE_LITTLE: Condition = { ...ASKED_COST, not: { ...COST_UNTOLD, top: ["soil-only"], has: ["said-wet"] }, atLeast: HARDLY_WORTH, below: LITTLE };
 /** They ask, and we can name no price yet. */
 const COST_UNKNOWN: Condition = { ...ASKED_COST, not: { ...UNSEEN, age: ["antique"], incidents: ["flood"], who: ["trade"], ...NOT_OURS, has: ["clean-price", "said-wet", "first-aid"] } };
 const ASKED_REMEDY: Condition = { is: { has: ["asked-remedy"] } };
@@ -102,7 +106,9 @@ export const ENDS: readonly ParagraphRow[] = [
   { ...OURS, id: "price-clean", version: 4, place: "price", told: ASKED_COST, when: { is: { advice: OFFERED, has: ["clean-price"] }, not: { ...NO_PRICE, inspection: ["beyond"] } },
     text: "Cleaning would cost about {clean}. The price is an estimate; we agree price and limits with you before we begin." },
   { ...OURS, id: "price-asked-against", version: 1, place: "price", told: ASKED_COST, when: { ...COST_ASKED, atLeast: HARDLY_WORTH },
-    text: "You ask what it costs: cleaning would be about {clean}, and as it looks we advise against spending that." },
+    text: ADVISED_AGAINST },
+  { ...OURS, id: "price-asked-little", version: 1, place: "price", told: ASKED_COST, when: COST_BESIDE_LITTLE,
+    text: ADVISED_AGAINST },
   { ...OURS, id: "price-asked", version: 1, place: "price", told: ASKED_COST, when: COST_ASKED,
     text: "You ask what it costs: if it can be cleaned, we estimate about {clean}. Price and limits are agreed with you first." },
   { ...OURS, id: "price-asked-unknown", version: 1, place: "price", told: ASKED_COST, when: COST_UNKNOWN,

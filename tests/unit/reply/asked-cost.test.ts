@@ -30,6 +30,12 @@ describe("a letter to somebody who asks what it costs", () => {
       expect(checkLetter(text, knownOf(input.assessments)).filter((f) => /You ask what it costs/u.test(f.sentence))).toEqual([]);
     }
   });
+  it.each([["little comes back", 24.9], ["more does", 25]])("tells them once where it costs more than the rug is worth too, and is likely not worth it: %s", (_, high) => {
+    for (const id of ["leave-alone", "advise-claim-or-replacement", "refer"] as const) {
+      const { text } = composeDraft(asking(worthless({ money: { currency: "GBP", clean: PRICE, cutDown: null, replace: range(300, 400, 500), valueToday: range(80, 150, 220) }, improvement: range(5, 12, high), advice: { action: id, why: "", referTo: id === "refer" ? "a conservator" : null, losses: [] } })));
+      expect(text.split(moneyPhrase(PRICE, "GBP", wordsIn("en-GB"))), id).toHaveLength(2);
+    }
+  });
   it("is told it in a long letter too, and nobody who asks nothing is", () => {
     for (const [name, made] of Object.entries(CASES)) {
       const input = inputOf(made);
