@@ -27,7 +27,7 @@ export function inputStored(row: Row, { workshop, library }: Written): DraftInpu
   const rugs = row.rugs.flatMap((r) => {
     const [newest] = r.assessments;
     const answers = rugAnswersOf(r.answers);
-    return newest ? [{ title: r.title, photos: r.photos, inspection: inspectedIn(r.inspections, workshop.locale), labelHeard: isLabelHeard(row, r.answers), labelShown: isTypedLabelShown(answers.labelText, r.photos), messages: messagesOf(r.answers).map((m) => m.text), answers, assessment: assessmentOf(newest.result) }] : [];
+    return newest ? [{ title: r.title, photos: r.photos, inspection: inspectedIn(r, workshop.locale), labelHeard: isLabelHeard(row, r.answers), labelShown: isTypedLabelShown(answers.labelText, r.photos), messages: messagesOf(r.answers).map((m) => m.text), answers, assessment: assessmentOf(newest.result) }] : [];
   });
   if (rugs.length === 0) return null;
   const enquiry = enquiryAnswersOf(row.answers).answers;

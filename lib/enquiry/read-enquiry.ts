@@ -21,7 +21,7 @@ import { draftView, hasDraft, sinceView } from "./draft-view";
 import { DOCUMENT_PARTS, documentView } from "./document-view";
 import { isByClient, wordsWithoutPlace } from "./heard";
 import { historyOf } from "./history";
-import { inspectedIn, STANDING_INSPECTIONS } from "./inspections";
+import { inspectedIn, isOvertaken, STANDING_INSPECTIONS } from "./inspections";
 import { LETTER_PARTS, letterView, undeliveredOf } from "./letter-view";
 import { meanwhileOf } from "./meanwhile";
 import { markersOf, measurementView } from "./measurement-view";
@@ -143,9 +143,9 @@ function rugView(rug: Row["rugs"][number], { row, isTrade, nameOf, settings, fro
     unopened: rug.id === row.rugs[0]?.id ? unopenedPhotos({ submittedAt: row.submittedAt, posts: row.post, audit: row.audit, answers: rug.answers, photos: rug.photos }) : [],
     colours: rugColours(rug.photos),
     assessment,
-    letter: assessment && toldOf({ ...row, letters: ourLetters(row) }, { ...rug, assessment, inspection: inspectedIn(rug.inspections, locale) }),
+    letter: assessment && toldOf({ ...row, letters: ourLetters(row) }, { ...rug, assessment, inspection: inspectedIn(rug, locale) }),
     currencyNow: assessment?.money && assessment.money.currency !== currency ? currency : null,
-    inspection: inspectionView(rug.inspections[0]),
+    inspection: inspectionView(rug),
     offers: documentsOffered({ assessment, hasPlan: planLack(rug.photos) === null, isTrade }),
     planLack: planLack(rug.photos),
     measured: rug.photos.flatMap((p) => p.measurements).flatMap((m) => measurementView(m, nameOf)),
@@ -153,8 +153,8 @@ function rugView(rug: Row["rugs"][number], { row, isTrade, nameOf, settings, fro
   };
 }
 
-const inspectionView = (row: Row["rugs"][number]["inspections"][number] | undefined): RugView["inspection"] =>
-  row ? { id: row.id, by: row.by, day: row.day, found: row.found, isBeyondRepair: row.isBeyondRepair } : null;
+const inspectionView = ({ inspections: [row], answers }: Row["rugs"][number]): RugView["inspection"] =>
+  row ? { id: row.id, by: row.by, day: row.day, found: row.found, isBeyondRepair: row.isBeyondRepair, isOvertaken: isOvertaken(row, answers) } : null;
 
 function mayNow(caller: Caller & { kind: "staff" }, row: Row): EnquiryView["may"] {
   const isOurs = isWaitingForUs(row.state);
