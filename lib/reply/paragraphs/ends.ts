@@ -116,14 +116,14 @@ export const ENDS: readonly ParagraphRow[] = [
 
   { ...OURS, id: "asks-said-wet", version: 1, place: "asks", when: { is: { has: ["said-wet"] } },
     text: "To help you well, we need to know, even where your letter has said it:\n{asks}" },
-  { ...OURS, id: "asks-lone", version: 2, place: "asks", when: { is: { has: ["lone-ask"], certainty: ["unknown", "open"] }, not: NOT_OURS },
-    text: "One thing would help us most:\n{ask}" },
+  { ...OURS, id: "asks-lone", version: 3, place: "asks", when: { is: { has: ["lone-ask"], certainty: ["unknown", "open"] }, not: NOT_OURS },
+    text: "This would help us most:\n{ask}" },
   { ...OURS, id: "asks-first", version: 5, place: "asks", when: { is: { has: ["photos", "questions"], certainty: ["unknown", "open"] }, not: NOT_OURS },
     text: WHAT_WE_ASK },
   { ...OURS, id: "asks-for-more", version: 4, place: "asks", when: { is: { has: ["photos", "questions"], advice: ["ask-for-more"] } },
     text: WHAT_WE_ASK },
-  { ...OURS, id: "asks-one-more", version: 2, place: "asks", when: { is: { has: ["one-ask"], certainty: ["likely"], advice: ["inspect-and-test", "first-aid", "quote-with-limits"] } },
-    text: "One thing would tell us more:\n{ask}" },
+  { ...OURS, id: "asks-one-more", version: 3, place: "asks", when: { is: { has: ["one-ask"], certainty: ["likely"], advice: ["inspect-and-test", "first-aid", "quote-with-limits"] } },
+    text: "This would tell us more:\n{ask}" },
 
   { ...TRADE, id: "wet-unknown", version: 1, place: "wet-unknown", when: { is: { has: ["wet-unknown"] }, not: { who: ["trade"] } },
     text: "If any part of it is wet now, please tell us first of all: that cannot wait." },

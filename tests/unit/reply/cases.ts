@@ -149,7 +149,7 @@ export const CASES: Record<string, Case> = {
       rest: { improvement: range(30, 63, 88), lifeYears: range(8, 41, 101), nextQuestions: [{ id: "household", kind: "question", ask: "Does any of this apply?", why: "" }], firstAid: FIRST_AID_SAID, advice: { action: "first-aid", why: "", referTo: null, losses: [] } } },
     answers: { liquid: "wine" }, enquiry: { wetNow: "wet", reason: "just-happened" },
     says: [/good news/, "between 8 years and some decades more; from here we cannot tell it closer"],
-    never: [/One thing would tell us more/, /101/],
+    never: [/would tell us more/, /101/],
   },
   "faded by the sun, wool and silk": {
     sketch: { fibres: { "wool-silk": 0.8 }, words: "likely", methods: WOOL_METHODS, evidence: [told("seller-said", "wool-and-silk")], mechanisms: { fading: 0.9 }, rest: { improvement: range(0, 0, 4), lifeYears: range(8, 15, 26), advice: { action: "leave-alone", why: "", referTo: null, losses: [] } } },

@@ -120,6 +120,13 @@ describe("a letter about several rugs", () => {
     expect(text).toMatch(/told us already\.\n– A photo of the label[^\n]*\n– Rug 1: A photo of the back[^\n]*\n– Rug 2: A photo of the whole rug/);
   });
 
+  it.each([["about as likely as not", "ask-for-more"], ["likely", "inspect-and-test"]] as const)("does not call it one thing where each of two rugs has its own: %s", (words, id) => {
+    const asks = (ask: "label" | "whole") => rug({ fibres: { wool: 0.4, viscose: 0.35 }, words, rest: { advice: action(id), nextQuestions: [{ id: ask, kind: "photo", ask, why: "" }] } });
+    const { text } = about(asks("label"), asks("whole"));
+    expect(text).toMatch(/This would (?:help us most|tell us more):\n– Rug 1: A photo of the label[^\n]*\n– Rug 2: A photo of the whole rug/);
+    expect(text).not.toMatch(/one thing/i);
+  });
+
   it("says no sentence twice, leaves none out, is no longer than it may be and keeps its limits, for clients of the demo two by two", () => {
     for (const [at, a] of DEMO_CLIENTS.entries()) {
       for (const b of DEMO_CLIENTS.slice(at + 1, at + 4)) {

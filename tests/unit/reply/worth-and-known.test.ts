@@ -218,7 +218,7 @@ describe("composeDraft, what is known already", () => {
     expect(text).toMatch(/photo of the label/);
   });
   it("asks in few words where one thing is left to ask", () => {
-    expect(asked([], [photo("whole")])).toMatch(/One thing would help us most:\n– A photo of the whole rug/);
+    expect(asked([], [photo("whole")])).toMatch(/This would help us most:\n– A photo of the whole rug/);
     expect(asked([], [photo("whole"), photo("back")])).toMatch(/It would help us most to know or see this[^]*whole rug[^]*folded corner/);
   });
   it("does not list pets, floor, age and water among what would help most, and asks whether it is wet in a sentence of its own", () => {
