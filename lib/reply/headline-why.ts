@@ -36,11 +36,12 @@ const answered = ({ findings }: Assessment, what: string): string[] =>
 const howLikely = (a: Assessment, mechanism: MechanismId, words: Words): string =>
   `${mechanismIn(a, mechanism, words)} is ${likelihood(a.mechanisms.find((m) => m.mechanism === mechanism)?.probability ?? 0)}`;
 
-/** The trouble that is spoken of first; where there is none, soil, or the smell that is all that was told. */
-const trouble = (a: Assessment, { words }: Known): string | null => {
-  const [top] = likelyMechanisms(a);
-  if (top !== "soil-only") return top === undefined ? null : howLikely(a, top, words);
-  return isOnlySmellTold(a) ? "nothing but a smell was told" : howLikely(a, top, words).replace("soil only", "ordinary soil");
+/** The trouble that is spoken of first; where there is none, soil, if the letter speaks of it, or what comes next, or the smell that is all that was told. */
+const trouble = (a: Assessment, { words, letter }: Known): string | null => {
+  const likely = likelyMechanisms(a);
+  if (likely[0] === "soil-only" && isOnlySmellTold(a)) return "nothing but a smell was told";
+  const named = likely.find((m) => m !== "soil-only" || letter.isSoilTold);
+  return named === undefined ? null : howLikely(a, named, words).replace("soil only", "ordinary soil");
 };
 
 /** What of the rug a share may mend. */

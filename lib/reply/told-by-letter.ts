@@ -6,6 +6,7 @@ import { holds, type Facts } from "./condition";
 import { isOnlySmellTold, isWorthAsked } from "./damage-told";
 import type { Inspected } from "./inspected";
 import { factsOf, givesYears, isFibreOpen, likelyMechanisms, treatedIn, type RugForDraft } from "./facts";
+import { mendedIn } from "./mended";
 import { PARAGRAPHS, PLACES } from "./paragraphs";
 import { OPEN_UNTIL_TESTED } from "./paragraphs/care";
 import type { Against, ParagraphRow, PlaceId } from "./paragraphs/row";
@@ -18,7 +19,7 @@ import { BY_FIRM, ONCE_TREATED, TREATED, treatedFirst, type Treated } from "./tr
  * why the letter gives no range, in a few words; null where it gives one, or there is none to give. `lifeOnce`: what has to hold before
  * the years that it gives count; null where nothing has to, or it gives none. `isHeldBack`: of gain, harm, worth and
  * years nothing of the program’s is told, since flood or waste water got into it, or before it is known whether it is wet. `isWorthTold`: the letter says of worth what there is to say. `against`: what the letter says that speaks against the work; null where it says nothing. `setsNoTime`: waiting costs something, and the letter hurries nobody all the same: haste would gain too little, or the work is likely not worth its cost, which is `untold` where the letter says nothing of worth; null too once an inspection has told them how soon. `isCleaningOpen`: it offers no way of cleaning before a test. `hasClaim`: it speaks of a claim. `firstTo`: what it names a firm for, which sees to it before us. `inspection`: what stands in place of its chance of being beyond repair. `asks`: what to ask, the
- * letter's own first ask first. `ask`: that first ask; null where the letter has nothing to ask.
+ * letter's own first ask first. `ask`: that first ask; null where the letter has nothing to ask. `isSoilTold`: it speaks of soil, as what is seen or as what would come out.
  */
 export interface ToldByLetter {
   readonly comesBackOpen: string | null;
@@ -31,6 +32,7 @@ export interface ToldByLetter {
   readonly isCleaningOpen: boolean;
   readonly hasClaim: boolean;
   readonly firstTo: readonly Treated[];
+  readonly isSoilTold: boolean;
   readonly inspection: Inspected | null;
   readonly asks: Assessment["nextQuestions"];
   readonly ask: Assessment["nextQuestions"][number] | null;
@@ -76,6 +78,9 @@ const whyNoRange = (rug: RugForDraft, range: Range): string =>
 const whyNoYears = (rug: RugForDraft): string =>
   heldBack(rug) ?? (givesYears(rug.assessment) ? untilTreated(rug) : isFibreOpen(rug.assessment) ? "open until we know the fibre" : null) ?? `few years or many: ${cannotTell(rug)}`;
 
+/** The paragraph that says that what is seen is soil. */
+const SOIL = PARAGRAPHS.filter(({ place, about }) => place === "cause" && about === "soil-only");
+
 /** `isTrade`: another cleaner asks. By the paragraphs that are shipped. */
 export function toldByLetter(rug: RugForDraft, { enquiry, isTrade }: { enquiry: EnquiryAnswers; isTrade: boolean }): ToldByLetter {
   const a = rug.assessment;
@@ -93,6 +98,7 @@ export function toldByLetter(rug: RugForDraft, { enquiry, isTrade }: { enquiry: 
     isCleaningOpen: standsIn("care", facts)?.text === OPEN_UNTIL_TESTED,
     hasClaim: standsIn("claim", facts) !== undefined,
     firstTo: TREATED.filter((what) => FIRST_SEEN.some((place) => standsIn(place, facts)?.text.includes(BY_FIRM[what]))),
+    isSoilTold: SOIL.some(({ when }) => holds(when, facts)) || (a.improvement !== null && tells(COMES_BACK, facts) && mendedIn(a) === "soil"),
     inspection: rug.inspection ?? null,
     asks: asksAtDesk(rug, likelyMechanisms(a)),
     ask: asksOf(rug, likelyMechanisms(a)).one,

@@ -307,6 +307,18 @@ describe("headlineOf", () => {
     const rug = rugOf({ advice: action("ask-for-more"), nextQuestions: [{ id: "microscopy", kind: "bench-test", ask: "Bench test: fibre", why: "" }, { id: "label", kind: "photo", ask: "Photo: the label", why: "" }] });
     expect(headline(rug).why).toBe("Nobody has said what happened to it. Ask first: “Photo: the label”.");
   });
+  it("speaks of soil only where its letter does, and else of what comes next", () => {
+    const rug = (mechanisms: Partial<Record<MechanismId, number>>, changes: RugAnswers["changes"], improvement: Assessment["improvement"] = null) => rugOf({ advice: action("inspect-and-test"), improvement }, { incidents: ["wear"], changes }, mechanisms);
+    const both = (of: RugForDraft) => ({ desk: headline(of).why, letter: composeDraft({ ...inputOf({ sketch: WOOL }), assessments: [of] }).text });
+    const worn = both(rug({ "soil-only": 0.6, matting: 0.37 }, ["dirty"], range(5, 50, 95)));
+    expect(worn.letter).toMatch(/feet or furniture/u);
+    expect(worn.letter).not.toMatch(/\bsoil\b/u);
+    expect(worn.desk).toMatch(/^Matting from traffic or furniture is about as likely as not/u);
+    expect(worn.desk).not.toMatch(/soil/iu);
+    const soiled = both(rug({ "soil-only": 0.6, matting: 0.32 }, ["dirty"], range(20, 50, 80)));
+    expect(soiled.letter).toMatch(/\bsoil\b/u);
+    expect(soiled.desk).toMatch(/^Ordinary soil is about as likely as not/u);
+  });
   it("asks for nothing where its letter asks for nothing: what a letter asks for care's sake only is no ask, and an inspection decides, after the firm where mould may grow", () => {
     const PETS = { id: "household", kind: "question", ask: "Does any of this apply?", why: "" } as const;
     const rug = (mould: number, beyondRepair: number, nextQuestions: Assessment["nextQuestions"]) => rugOf({ advice: action("ask-for-more"), nextQuestions, beyondRepair, money: money(120, 900) }, { incidents: ["damp"] }, { mould, "food-old": 0.9 });
