@@ -26,6 +26,9 @@ describe("isOvertaken", () => {
     expect(isOvertaken(SEEN, [DIRT, told("2026-11-25T09:00:00Z", ["wear", "water"])])).toBe(false);
     expect(isOvertaken(SEEN, [])).toBe(false);
   });
+  it("does not hold where the enquiry was written down only after the rug was seen", () => {
+    expect(isOvertaken(SEEN, [told("2026-11-25T09:00:00Z", ["flood"])])).toBe(false);
+  });
 });
 
 describe("inspectedIn", () => {
