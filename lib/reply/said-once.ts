@@ -133,29 +133,31 @@ function laidRug(pieces: readonly Piece[], rugsOf: RugsOf, unsaid: Unsaid): Laid
   return { lines: isBare ? [] : lines, used };
 }
 
+/** Pieces as they are. */
+const whole = (pieces: readonly Piece[]): Laid => ({ lines: pieces, used: pieces.map(({ used }) => used) });
+
 /**
  * Lays out a letter so that what it says of several rugs in the same words stands once, under a lead that names them, and only what differs
  * stands under each rug's own name. What several share of the short answer, and cautions, come first, then each rug, then the rest. Where a
- * workshop has put the leads away, each rug has all of its own.
+ * workshop has put the leads away, each rug has all of its own. A letter that says nothing at its rugs stands as it is.
  */
 export function saidOnce(standing: readonly Piece[], leads: Leads): Laid {
   const rugs = [...new Set(standing.flatMap(({ rug }) => (rug === null ? [] : [rug])))];
-  if (rugs.length < 2 || !leads.leadOf("shared-first", rugs) || !leads.leadOf("shared", rugs)) return { lines: standing, used: standing.map(({ used }) => used) };
   const ofRugs = standing.filter(isOfRug);
+  if (!standing.some(isAtRug) || rugs.length < 2 || !leads.leadOf("shared-first", rugs) || !leads.leadOf("shared", rugs)) return whole(standing);
   const rugsOf = rugsBy(ofRugs);
   const shared = sharedIn(ofRugs, rugsOf, leads);
   const isAllShared = !standing.some((p) => p.place.id === OWN_AID) && ofRugs.every((p) => unitsOf(p).every((unit) => rugsOf(p, unit).length > 1));
   const before = isAllShared ? [] : shared.filter((s) => isBefore(s, shared));
   const [start, end] = [standing.findIndex(isAtRug), standing.findLastIndex(isAtRug) + 1];
   const unsaid = unsaidAfter(standing.slice(0, start));
-  const letter = (pieces: readonly Piece[]): Laid => ({ lines: pieces, used: pieces.map(({ used }) => used) });
   // Of rugs that are the same in everything none is named, so none is answered by its number either.
   const opening = (pieces: readonly Piece[]): Laid =>
-    (isAllShared ? { lines: pieces.filter((p) => !p.place.ahead), used: pieces.map(({ place, used }) => (place.ahead ? { ...used, here: null } : used)) } : letter(pieces));
+    (isAllShared ? { lines: pieces.filter((p) => !p.place.ahead), used: pieces.map(({ place, used }) => (place.ahead ? { ...used, here: null } : used)) } : whole(pieces));
   const all = [
     opening(standing.slice(0, start)), underLeads(before, "shared-first", { leads, unsaid, pieces: ofRugs }),
     ...rugs.map((rug) => laidRug(standing.filter((p) => p.rug === rug && isAtRug(p)), rugsOf, unsaid)),
-    underLeads(shared.filter((s) => !before.includes(s)), "shared", { leads, unsaid, pieces: ofRugs }), letter(standing.slice(end)),
+    underLeads(shared.filter((s) => !before.includes(s)), "shared", { leads, unsaid, pieces: ofRugs }), whole(standing.slice(end)),
   ];
   return { lines: all.flatMap((l) => l.lines), used: all.flatMap((l) => l.used) };
 }

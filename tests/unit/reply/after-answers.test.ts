@@ -37,3 +37,23 @@ describe("a following letter, once an answer of theirs is another", () => {
     for (const count of Object.values(seen)) expect(count).toBeGreaterThan(0);
   }, 120_000);
 });
+
+describe("a following letter of two or three rugs", () => {
+  const anyWet = fc.constantFrom<EnquiryAnswers>({ wetNow: "wet", reason: "just-happened" }, { wetNow: "no", reason: "older-trouble" });
+  const anyNext = fc.oneof(fc.constant<{ readonly rug?: Partial<RugAnswers>; readonly enquiry?: EnquiryAnswers }>({}), anyChange);
+  const anyTrouble = fc.oneof(anyRug, fc.constantFrom<RugAnswers>({ incidents: ["flood"], since: "day" }, { liquid: "wine", since: "hour" }));
+
+  it("greets once and signs once, whatever was told since, over 30 sequences of three letters", () => {
+    const seen = { quiet: 0 };
+    fc.assert(fc.property(fc.array(anyTrouble, { minLength: 2, maxLength: 3 }), anyWet, fc.array(anyNext, { minLength: 2, maxLength: 2 }), (rugs, enquiry, changes) => {
+      let [now, asked, before] = [rugs, enquiry, composeDraft(judged(rugs, enquiry))];
+      for (const { rug = {}, enquiry: told = {} } of changes) {
+        [now, asked] = [now.map((r, at) => (at === 0 ? { ...r, ...rug } : r)), { ...asked, ...told }];
+        before = composeFollowing(judged(now, asked), { told: { text: before.text, paragraphs: [...before.paragraphs, ...before.leftOut] }, came: { message: true, answers: false, photos: 0, tested: false } });
+        for (const once of [/^Dear Ana Example,$/gm, /^Mira Quill$/gm]) expect(before.text.match(once)).toHaveLength(1);
+        seen.quiet += Number(!before.text.includes("Rug 1"));
+      }
+    }), { numRuns: 30 });
+    expect(seen.quiet).toBeGreaterThan(0);
+  }, 120_000);
+});

@@ -60,6 +60,14 @@ describe("first aid of several rugs, one of which nobody may touch", () => {
     const next = composeFollowing(inputAbout(FLOODED, WINE), { told: { text, paragraphs: [...paragraphs, ...leftOut] }, came: { message: false, answers: true, photos: 0, tested: false } }).text;
     expect(next).toMatch(/Only if rug 2 [^\n]*:\n– Press a plain white cloth/u);
   });
+  it("stands once in a letter that has nothing else to say of any rug, as the greeting and the end do", () => {
+    for (const held of [FLOODED, MOULDY, GAS]) for (const rugs of [[held, WINE], [WINE, held], [held, WINE, {}]]) {
+      const { text, paragraphs, leftOut } = composeDraft(inputAbout(...rugs));
+      const next = composeFollowing(inputAbout(...rugs), { told: { text, paragraphs: [...paragraphs, ...leftOut] }, came: { message: true, answers: false, photos: 0, tested: false } }).text;
+      expect(next).not.toMatch(/Rug \d:/u);
+      for (const once of [/^Dear Ana/gmu, /^Please let nobody touch/gmu, /^Only if rug/gmu, /^Mira Quill$/gmu]) expect(next.match(once)).toHaveLength(1);
+    }
+  });
 });
 
 describe("first aid for a rug in which mould is likely, though nobody told of any", () => {
