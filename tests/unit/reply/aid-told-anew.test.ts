@@ -3,6 +3,7 @@ import { FIRST_AID } from "../../../lib/trade/first-aid";
 import type { RugAnswers } from "../../../lib/trade/questions";
 import { composeDraft, type ComposedDraft } from "../../../lib/reply/draft";
 import { composeFollowing, composeWholeAgain } from "../../../lib/reply/following";
+import { SHIPPED } from "../../../lib/reply/library";
 import type { DraftInput } from "../../../lib/reply/pieces";
 import { FIRST_AID_SAID, inputOf, WORKSHOP } from "./make";
 
@@ -80,5 +81,24 @@ describe("first aid in a letter that follows", () => {
     expect(after(rugOf(WINE), rugOf(WINE, false), rugOf(WINE))).toMatch(PRESS);
     expect(after(rugOf(WINE), rugOf(WINE), rugOf(GAS))).toContain(line);
     expect(after(rugOf(GAS), rugOf(GAS), rugOf(GAS))).toContain(KNOWN);
+  });
+  it("is told anew where it was for gas that there is none of by what they tell now, or for what nobody was to touch and may by now, and not once more after that", () => {
+    const [bleached, blotted, soaked]: RugAnswers[] = [{ incidents: ["pet-urine"], treatments: ["bleach"], since: "hour" }, { incidents: ["pet-urine"], treatments: ["blotted"], since: "hour" }, { incidents: ["water"], since: "hour" }];
+    const line = FIRST_AID.gas.line(WORKSHOP.emergencyNumber);
+    for (const [told, now] of [[bleached, blotted], [SPOTS, WINE]] as const) {
+      const text = after(rugOf(told!), rugOf(now!));
+      expect(text).toMatch(PRESS);
+      for (const gone of [KNOWN, line, "do not touch it"]) expect(text).not.toContain(gone);
+      expect(after(rugOf(told!), rugOf(told!), rugOf(now!))).toMatch(PRESS);
+      expect(after(rugOf(told!), rugOf(now!), rugOf(now!))).toContain(KNOWN);
+    }
+    expect(after(about(rugOf(bleached!), rugOf(SPOTS)), about(rugOf(blotted!), rugOf(SPOTS)))).not.toContain(KNOWN);
+    expect(after(about(rugOf(bleached!), rugOf(soaked!)), about(rugOf(bleached!), rugOf(soaked!)))).toContain(KNOWN);
+  });
+  it("is not told anew because it has no cloth, where a dry one of them was flooded and its form has none, or the workshop words it itself", () => {
+    const both = about(rugOf({ incidents: ["flood"] }, false), rugOf(WINE));
+    expect(after(both, both)).not.toMatch(/ask a flood-damage firm to see/u);
+    const own = { ...rugOf(WINE), library: SHIPPED.map((row) => (row.place === "first-aid" && !row.id.startsWith("first-aid-known") ? { ...row, from: "workshop" as const, text: "Please ring us at once.", tones: {} } : row)) };
+    expect(after(own, own)).not.toContain("ring us at once");
   });
 });
