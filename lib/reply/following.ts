@@ -139,8 +139,7 @@ export function composeFollowing(input: DraftInput, { told, came: since }: Since
   const said = saidOf(told);
   const [isNew, isNews] = [newBeside(lastOf(said), readsToday), newBeside(lastOf(told), readsToday)];
   const isRug = (is: (rug: RugForDraft) => boolean) => (rug: number | null) => { const of = input.assessments[rug ?? -1]; return of !== undefined && is(of); };
-  const isFeared = (what: Feared) => isRug((rug) => heldBackBy(rug) !== null
-    || (what === "flood" ? isAidDue(rug) && isHandsOff(rug) : rug.assessment.firstAid !== null || treatedIn(rug).includes(what)));
+  const isFeared = (what: Feared) => isRug((rug) => heldBackBy(rug) !== null || (what === "flood" ? isAidDue(rug) && isHandsOff(rug) : treatedIn(rug).includes(what)));
   const isFlooded = isRug((rug) => heldBackBy(rug) === "flood");
   const moved = movedSince(unmoved, said, {
     waits, readsToday, tellsToday: (t) => (isFlooded(t.rug) ? null : readsToday(t)),

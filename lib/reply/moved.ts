@@ -140,7 +140,7 @@ function movedOf({ figure, caution }: Topic, { all, now, isTold }: { all: readon
  * `waits`: whether nothing is said there before we know whether the rug is wet. `readsToday`: what the text of a paragraph that was told
  * would say now. `tellsToday`: the same; null where nothing of the kind is told of its rug. `isAidFirst`: whether first aid comes before anything that we would
  * propose. `isKeepable`: whether the owner may use it as it is: nothing in it has to be seen to or treated first.
- * `isFeared`: whether what a caution is of may be in it, or first aid, flood water or water that they wrote of comes before anybody could say that it is not. That nobody has said whether it is wet keeps no caution up: of such a rug a first letter warns of nothing either, and offers to clean it.
+ * `isFeared`: whether what a caution is of may be in it, or flood water or water that they wrote of comes before anybody could say that it is not. First aid keeps none up: it has them press a cloth on what nobody has to fear, which what is told of mould forbids. That nobody has said whether it is wet keeps no caution up: of such a rug a first letter warns of nothing either, and offers to clean it.
  */
 interface Compare {
   readonly waits: (told: Pick<Said, "rug" | "place">) => boolean;

@@ -26,7 +26,8 @@ describe("a caution that stood over a letter which was silent on it", () => {
   const [spotted, none, aid] = [rug({ mould: 0.82 }, { changes: ["spots"] }), rug({}, { changes: ["smell"] }), rug({}, { changes: ["smell"] }, AID)];
   const TAKEN_BACK = /What we wrote before about [^.]*mould in it[^.]* no longer holds\./;
 
-  it.each([["first aid came first", aid], ["they wrote of water", wetByWords(none)]])("is taken back by the letter after, where %s", (_, silent) => {
+  it("is taken back by the letter after, where they wrote of water", () => {
+    const silent = wetByWords(none);
     expect(last(spotted, silent)).not.toMatch(TAKEN_BACK);
     expect(last(spotted, silent, silent)).not.toMatch(TAKEN_BACK);
     expect(last(spotted, silent, none)).toMatch(TAKEN_BACK);
@@ -35,7 +36,7 @@ describe("a caution that stood over a letter which was silent on it", () => {
   it("is taken back once, and not where it was never told or is feared still", () => {
     expect(last(spotted, aid, none, none)).not.toMatch(TAKEN_BACK);
     expect(last(none, aid, none)).not.toMatch(TAKEN_BACK);
-    expect(last(spotted, aid, spotted)).not.toMatch(TAKEN_BACK);
+    expect(last(spotted, wetByWords(none), spotted)).not.toMatch(TAKEN_BACK);
   });
   it("is taken back after a whole letter that said nothing of it, which itself takes nothing back", () => {
     const whole = lastOf([spotted, none], composeWholeAgain);
