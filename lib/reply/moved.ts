@@ -153,13 +153,21 @@ interface Compare {
   readonly isTimeSaid: (rug: number | null) => boolean;
 }
 
+/**
+ * Whether first aid, which warns in a letter's own name, warned of a rug: of those that a letter no older (`beside`) warned of by themselves; where it did so of none, of all but those that it gave
+ * lines of their own, since they may be touched.
+ */
+function isWarnedOf(rug: number, warning: Said, beside: readonly Said[]): boolean {
+  const named = beside.filter((p) => topicsOf(p).some((id) => topicsOf(warning).includes(id)));
+  return named.length > 0 ? named.some((p) => p.rug === rug) : !beside.some((p) => p.rug === rug && leavesOpen(p, "ownAid"));
+}
+
 /** What the last letter, or one before it of which the last was silent, said that no longer stands, rug by rug. */
 export function movedSince(pieces: readonly Piece[], { paragraphs }: Told, compare: Compare): { rug: number; topic: TopicId; how: HowMoved }[] {
   const rugs = [...new Set(pieces.flatMap(({ rug }) => (rug === null ? [] : [rug])))];
   return rugs.flatMap((rug) => TOPICS.flatMap((topic) => {
-    // First aid warns in a letter's own name of what may be in any of its rugs.
     const of = (p: Said) => (p.rug === rug || (p.rug === null && topic.caution !== undefined)) && isOfTopic(topic, p);
-    const all = paragraphs.filter((p) => of(p) && isTakeable(p));
+    const all = paragraphs.filter((p) => of(p) && isTakeable(p) && (p.rug !== null || isWarnedOf(rug, p, paragraphs.filter((o) => o.rug !== null && !(o.earlier && !p.earlier)))));
     const now = pieces.filter((p) => of(p.used));
     const how = movedOf(topic, { all, now, isTold: now.length > 0 || pieces.some((p) => p.rug === rug && isBeside(topic, p.used)) }, compare);
     return how ? [{ rug, topic: topic.id, how }] : [];

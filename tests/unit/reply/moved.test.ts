@@ -135,6 +135,28 @@ describe("a caution of flood water of a letter before", () => {
   });
 });
 
+describe("what first aid warned of in the letter's own name", () => {
+  const GONE = /What we wrote before about ([^.]*) no longer holds\./;
+  const wet = (answers: RugAnswers) => inputOf({ sketch: { fibres: { wool: 0.9 }, mechanisms: { "soil-only": 0.5 }, rest: { firstAid: FIRST_AID_SAID, advice: action("first-aid"), urgency: { level: "hours", why: "" } } }, answers, enquiry: { wetNow: "wet" } });
+  const dry = (answers: RugAnswers) => inputOf({ sketch: { fibres: { wool: 0.9 }, mechanisms: { "soil-only": 0.5 } }, answers, enquiry: { wetNow: "no" } });
+  const all = (...rugs: DraftInput[]): DraftInput => ({ ...rugs[0]!, assessments: rugs.flatMap(({ assessments }) => assessments) });
+  const FLOOD: RugAnswers = { incidents: ["flood"] }, WATER: RugAnswers = { incidents: ["water"] };
+  /** What the last of several letters takes back, each of which follows the one before. */
+  const gone = ([first, ...more]: readonly [DraftInput, ...DraftInput[]]): string | undefined => GONE.exec(more.reduce((before, now) =>
+    composeFollowing(now, { told: { text: before.text, paragraphs: [...before.paragraphs, ...before.leftOut] }, came: { message: false, answers: true, photos: 0, tested: false } }), composeDraft(first)).text)?.[1];
+
+  it("is taken back of that rug alone which had no lines of its own beside it", () => {
+    expect(composeDraft(all(wet(FLOOD), wet(WATER))).text).toMatch(/Only if rug 2 lies/);
+    expect(gone([all(wet(FLOOD), wet(WATER)), all(wet(WATER), wet(WATER))])).toBe("flood water in it (rug 1)");
+    expect(gone([all(wet(FLOOD), wet(WATER)), all(dry(WATER), dry(WATER))])).toBe("flood water in it (rug 1)");
+    expect(gone([all(wet(FLOOD), wet(FLOOD)), all(dry(WATER), dry(WATER))])).toBe("flood water in it");
+  });
+  it("is taken back of that rug alone which a letter since warned of by itself, and of a rug that only first aid came to warn of too", () => {
+    expect(gone([all(wet(FLOOD), wet({})), all(dry(FLOOD), dry({})), all(dry(WATER), dry({}))])).toBe("flood water in it (rug 1)");
+    expect(gone([all(dry(FLOOD), dry(WATER)), all(wet(FLOOD), wet(FLOOD)), all(dry(WATER), dry(WATER))])).toBe("flood water in it");
+  });
+});
+
 describe("how soon a letter before asked to have it seen to", () => {
   const due = (level: Assessment["urgency"]["level"], rest: Partial<Assessment> = {}, mechanisms: Partial<Record<MechanismId, number>> = { "food-fresh": 0.8 }) =>
     inputOf({ sketch: { fibres: { wool: 0.9 }, mechanisms, rest: { improvement: range(40, 60, 80), urgency: { level, why: "" }, ...rest } } });
