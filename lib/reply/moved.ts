@@ -112,8 +112,8 @@ const isJudgedSo = (told: Said, now: Said, readsToday: Pieces["readsToday"]): bo
 export const isSameJudgement = (p: Piece, { paragraphs }: Told, readsToday: Pieces["readsToday"]): boolean =>
   paragraphs.some((t) => t.rug === p.rug && (isOnOther(t, p) || isMoot(t, p.used, readsToday) || isJudgedSo(t, p.used, readsToday)));
 
-/** What was proposed, and that the work is worth its cost, are for after first aid: nothing is said of them while that is due, and neither is taken back. */
-const AFTER_AID: readonly PlaceId[] = ["cut-down"], AFTER_AID_ROWS: readonly string[] = ["likely-worth-it"];
+/** What was proposed, and that the work is worth its cost, are for after first aid: nothing is said of them while that is due, and neither is taken back; that what they see is soil is neither, while that is as likely. */
+const AFTER_AID: readonly PlaceId[] = ["cut-down"], AFTER_AID_ROWS: readonly string[] = ["likely-worth-it"], AFTER_AID_IF_SO: readonly string[] = ["cause-soil"];
 
 /**
  * How one topic of one rug moved: something of it reads otherwise, nothing is said of it any more and it is no longer so, or nothing yet
@@ -129,7 +129,8 @@ function movedOf({ figure, caution }: Topic, { all, now, isTold }: { all: readon
     || (figure ? isSame(t, p.used, readsToday, slots) : isJudgedSo(t, p.used, readsToday)));
   // Of what it costs the figure is all; what the rug may be worth belongs to the other judgements.
   const isSoToday = (t: SaidParagraph) => { const was = figureIn(t, slots); return was !== undefined && [was, ...(figure ? [] : ["worthToday" as const])].every((slot) => isSoStill(t, slot, tellsToday)); };
-  const isLeft = (t: SaidParagraph) => (isAidFirst(t.rug) && (AFTER_AID.includes(t.place) || AFTER_AID_ROWS.includes(t.id))) || (t.place === "haste" && isTimeSaid(t.rug));
+  const isForLater = (t: SaidParagraph) => AFTER_AID.includes(t.place) || AFTER_AID_ROWS.includes(t.id) || (AFTER_AID_IF_SO.includes(t.id) && readsToday(t) === t.said);
+  const isLeft = (t: SaidParagraph) => (isAidFirst(t.rug) && isForLater(t)) || (t.place === "haste" && isTimeSaid(t.rug));
   // What the owner may do with it stays open to them: of that only what a new one costs can read otherwise.
   const isOpen = (t: SaidParagraph) => t.place === "repair" && isKeepable(t.rug) && isSoStill(t, "replace", tellsToday);
   if (told.every((t) => isSaid(t) || isOpen(t) || (now.length === 0 && (isSoToday(t) || isLeft(t))))) return null;

@@ -157,6 +157,20 @@ describe("what first aid warned of in the letter's own name", () => {
   });
 });
 
+describe("that what they see is soil", () => {
+  const soiled = (chance: number, rest: Partial<Assessment> = {}) => inputOf({
+    sketch: { fibres: { wool: 0.9 }, evidence: [{ what: "changes", value: ["dirty"], strength: "told" }], mechanisms: { "soil-only": chance }, rest: { improvement: range(40, 60, 80), advice: action("routine-clean"), ...rest } },
+    answers: { changes: ["dirty"] }, enquiry: { wetNow: rest.firstAid ? "wet" : "no" },
+  });
+  const aid = { firstAid: FIRST_AID_SAID, advice: action("first-aid"), urgency: { level: "hours", why: "" } } as const;
+
+  it("is not taken back while first aid comes first and it is as likely, and is where it is less likely", () => {
+    expect(composeDraft(soiled(0.8)).text).toMatch(/soil and nothing worse/);
+    expect(letter(soiled(0.8), soiled(0.7, aid))).not.toMatch(/what has happened/);
+    expect(letter(soiled(0.8), soiled(0.2, aid))).toMatch(/What we wrote before about [^.]*what has happened to it[^.]* no longer holds/);
+  });
+});
+
 describe("how soon a letter before asked to have it seen to", () => {
   const due = (level: Assessment["urgency"]["level"], rest: Partial<Assessment> = {}, mechanisms: Partial<Record<MechanismId, number>> = { "food-fresh": 0.8 }) =>
     inputOf({ sketch: { fibres: { wool: 0.9 }, mechanisms, rest: { improvement: range(40, 60, 80), urgency: { level, why: "" }, ...rest } } });
