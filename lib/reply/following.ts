@@ -141,22 +141,25 @@ export function composeFollowing(input: DraftInput, { told, came: since }: Since
   const isRug = (is: (rug: RugForDraft) => boolean) => (rug: number | null) => { const of = input.assessments[rug ?? -1]; return of !== undefined && is(of); };
   const isFeared = (what: Feared) => isRug((rug) => heldBackBy(rug) !== null || (what === "flood" ? isAidDue(rug) && isHandsOff(rug) : treatedIn(rug).includes(what)));
   const isFlooded = isRug((rug) => heldBackBy(rug) === "flood");
-  const moved = movedSince(unmoved, said, {
+  const movedWhere = (isToldAnew: (rug: number | null) => boolean) => movedSince(unmoved, said, {
     waits, readsToday, tellsToday: (t) => (isFlooded(t.rug) ? null : readsToday(t)),
     isAidFirst: isRug(({ assessment }) => assessment.advice.action === "first-aid"),
     isKeepable: isRug((rug) => heldBackBy(rug) === null && treatedIn(rug).length === 0),
     isFeared: (rug, what) => (rug === null ? input.assessments.some((_, at) => isFeared(what)(at)) : isFeared(what)(rug)),
-    isTimeSaid: isRug((rug) => isAidDue(rug) || rug.assessment.urgency.level === "hours" || Boolean(rug.inspection)),
+    isTimeSaid: isRug((rug) => isAidDue(rug) || rug.assessment.urgency.level === "hours" || Boolean(rug.inspection)), isToldAnew,
   });
+  const words = since.words ?? [];
+  const isAsked = answersIn(words);
+  const unasked = words.length > 0 ? piecesOf(without(words, input), came).pieces.filter(isFitting) : unmoved;
+  const newOf: NewOf = { isNew, isNews, isAnswer: ({ used }) => isAsked(used), unasked };
+  const about = standingOf(unmoved, newOf, movedWhere(() => false));
+  const moved = movedWhere((rug) => about.some((p) => p.rug === rug && p.place.id === "outlook"));
   const of = (how: HowMoved) => TOPICS.map(({ id }) => id).filter((id) => moved.some((m) => m.how === how && m.topic === id));
   const rugsOf = (how: HowMoved) => Object.fromEntries(of(how).map((id) => [id, moved.flatMap((m) => (m.how === how && m.topic === id ? [m.rug] : []))] as const).filter(([, rugs]) => rugs.length < input.assessments.length));
   const inspected = unmoved.find((p) => p.place.id === "worth" && p.rug !== null && input.assessments[p.rug]?.inspection && isNews(p))?.rug ?? undefined;
   const { subject, pieces: all, ...leads } = piecesOf(input, { ...came, ...(inspected === undefined ? {} : { inspected }), moved: { changed: of("changed"), gone: of("gone"), waits: of("waits"), rugsOf: { changed: rugsOf("changed"), gone: rugsOf("gone"), waits: rugsOf("waits") } } });
   const pieces = all.filter(isFitting).map((p) => (isReplaced(p, moved) ? { ...p, spare: null } : p));
-  const words = since.words ?? [];
-  const isAsked = answersIn(words);
-  const unasked = words.length > 0 ? piecesOf(without(words, input), came).pieces.filter(isFitting) : pieces;
-  const calledFor = standingOf(pieces, { isNew, isNews, isAnswer: ({ used }) => isAsked(used), unasked }, moved);
+  const calledFor = standingOf(pieces, newOf, moved);
   const standing = shortEnough(calledFor.filter((p) => besideCost(p, calledFor, readsToday) !== null), input.assessments.length, leads);
   const laid = saidOnce(joined(pieces, standing).flatMap((p) => besideCost(p, standing, readsToday) ?? []), leads);
   const parted = partedBy(pieces, standing, { laid, isNew: (p) => isNew(p) && !isYearsUntold(p) && besideCost(p, calledFor, readsToday) !== null });

@@ -62,22 +62,33 @@ export function wasFilledWith(p: Said, slot: SlotName, value: string | null): bo
   const pattern = p.text.split(/(\{[\w-]+\})/).map((part) => (part.startsWith("{") && part !== `{${slot}}` ? ".+?" : (part === `{${slot}}` ? value : part).replace(/[.*+?^$()|[\]\\]/g, "\\$&")));
   return new RegExp(`^${pattern.join("")}$`, "s").test(p.said ?? "");
 }
+/** Ends of a range of improvement that moved by no more than this, and are said in the same words, are the same to a reader: nobody can work them out closer. Points of a hundred. Elicited. */
+const SAME_TO_A_READER = 2;
+const FIGURES = /\((?<low>\d+)(?:–(?<high>\d+))?\s%\)/gu;
+const endsOf = ({ groups }: RegExpMatchArray): [number, number] => [Number(groups?.low), Number(groups?.high ?? groups?.low)];
+type IsFilled = typeof wasFilledWith;
+/** The same, or with a range that reads the same to whoever was told it. */
+const wasFilledAbout: IsFilled = (p, slot, value) => {
+  const [[was, ...others], [now]] = [[...(p.said ?? "").matchAll(FIGURES)], [...(value ?? "").matchAll(FIGURES)]];
+  const isNear = was && now && others.length === 0 && endsOf(was).every((end, at) => Math.abs(end - (endsOf(now)[at] ?? NaN)) <= SAME_TO_A_READER);
+  return wasFilledWith(p, slot, isNear && value !== null ? value.replace(now[0], was[0]) : value);
+};
 /** What a slot of a paragraph reads today; null where it has none. */
 const today = (p: Said, slot: SlotName, readsToday: Pieces["readsToday"]): string | null => (leavesOpen(p, slot) ? readsToday({ ...p, text: `{${slot}}` }) : null);
 /** What a paragraph of today says that cleaning costs; null where it says nothing of it. */
 export const costSaid = (p: Said, readsToday: Pieces["readsToday"]): string | null => today(p, "clean", readsToday);
 /** Whether a figure that was told still reads so; so where it was not told. */
-const isSoStill = (told: Said, slot: SlotName, readsToday: Pieces["readsToday"]): boolean => {
+const isSoStill = (told: Said, slot: SlotName, readsToday: Pieces["readsToday"], isFilled: IsFilled = wasFilledWith): boolean => {
   const value = today(told, slot, readsToday);
-  return !leavesOpen(told, slot) || (value !== null && wasFilledWith(told, slot, value));
+  return !leavesOpen(told, slot) || (value !== null && isFilled(told, slot, value));
 };
 
 /** By which of those figures a paragraph judges; undefined where it has none of them. */
 const figureIn = (p: Said, slots = JUDGED[p.place] ?? []): SlotName | undefined => slots.find((slot) => leavesOpen(p, slot));
 /** Whether what was told judges by the same figure as what is said now, and that read the same. */
-function isSame(told: Said, now: Said, readsToday: Pieces["readsToday"], slots?: readonly SlotName[]): boolean {
+function isSame(told: Said, now: Said, readsToday: Pieces["readsToday"], { slots, isFilled = wasFilledAbout }: { slots?: readonly SlotName[] | undefined; isFilled?: IsFilled } = {}): boolean {
   const slot = figureIn(now, slots);
-  return slot !== undefined && slot === figureIn(told, slots) && wasFilledWith(told, slot, today(now, slot, readsToday));
+  return slot !== undefined && slot === figureIn(told, slots) && isFilled(told, slot, today(now, slot, readsToday));
 }
 
 /** Paragraphs that offer the ways of cleaning which they name, at once or for when it needs it, and those that advise against it. */
@@ -105,8 +116,8 @@ const isMoot = (told: Said, now: Said, readsToday: Pieces["readsToday"]): boolea
 const isOnOther = (told: Said, { used, besideEvidence }: Piece): boolean =>
   besideEvidence !== null && told.id === used.id && told.said !== null && told.said.startsWith(besideEvidence.before) && told.said.endsWith(besideEvidence.after);
 /** Whether both judge the same by their figure or chance; of worth, what the rug may be worth today is part of it where it was told. */
-const isJudgedSo = (told: Said, now: Said, readsToday: Pieces["readsToday"]): boolean =>
-  told.place === now.place && isSame(told, now, readsToday) && isSoStill(told, "worthToday", readsToday);
+const isJudgedSo = (told: Said, now: Said, readsToday: Pieces["readsToday"], isFilled?: IsFilled): boolean =>
+  told.place === now.place && isSame(told, now, readsToday, isFilled ? { isFilled } : {}) && isSoStill(told, "worthToday", readsToday);
 
 /** Whether a judgement was told already, by other evidence, in other words, of the rug while it was wet, or before anybody here saw it. */
 export const isSameJudgement = (p: Piece, { paragraphs }: Told, readsToday: Pieces["readsToday"]): boolean =>
@@ -119,16 +130,17 @@ const AFTER_AID: readonly PlaceId[] = ["cut-down"], AFTER_AID_ROWS: readonly str
  * How one topic of one rug moved: something of it reads otherwise, nothing is said of it any more and it is no longer so, or nothing yet
  * (`waits`, by place); null where all of it stands as it was told, in whichever place or words, or nothing was told. What only comes to it moves nothing. `isTold`: something of it is told today, at its places or beside them.
  */
-function movedOf({ figure, caution }: Topic, { all, now, isTold }: { all: readonly SaidParagraph[]; now: readonly Piece[]; isTold: boolean }, { waits, readsToday, tellsToday, isAidFirst, isKeepable, isFeared, isTimeSaid }: Compare): HowMoved | null {
+function movedOf({ figure, caution }: Topic, { all, now, isTold }: { all: readonly SaidParagraph[]; now: readonly Piece[]; isTold: boolean }, { waits, readsToday, tellsToday, isAidFirst, isKeepable, isFeared, isTimeSaid, isToldAnew }: Compare): HowMoved | null {
   const told = all.filter((t) => !waits(t));
   if (told.length === 0) return all.some((t) => !t.earlier) ? "waits" : null;
   if (caution) return now.length > 0 || told.some((t) => isFeared(t.rug, caution.of)) ? null : "gone";
   const slots = figure ? [figure] : undefined;
+  const isFilled = told.some((t) => isToldAnew(t.rug)) ? wasFilledWith : wasFilledAbout;
   const isSaid = (t: SaidParagraph) => now.some((p) =>
     (t.said !== null && p.text.includes(t.said)) || (p.used.id === t.id && readsToday(t) === t.said) || isOnOther(t, p) || isAlike(t, p.used, readsToday)
-    || (figure ? isSame(t, p.used, readsToday, slots) : isJudgedSo(t, p.used, readsToday)));
+    || (figure ? isSame(t, p.used, readsToday, { slots, isFilled }) : isJudgedSo(t, p.used, readsToday, isFilled)));
   // Of what it costs the figure is all; what the rug may be worth belongs to the other judgements.
-  const isSoToday = (t: SaidParagraph) => { const was = figureIn(t, slots); return was !== undefined && [was, ...(figure ? [] : ["worthToday" as const])].every((slot) => isSoStill(t, slot, tellsToday)); };
+  const isSoToday = (t: SaidParagraph) => { const was = figureIn(t, slots); return was !== undefined && [was, ...(figure ? [] : ["worthToday" as const])].every((slot) => isSoStill(t, slot, tellsToday, isFilled)); };
   const isForLater = (t: SaidParagraph) => AFTER_AID.includes(t.place) || AFTER_AID_ROWS.includes(t.id) || (AFTER_AID_IF_SO.includes(t.id) && readsToday(t) === t.said);
   const isLeft = (t: SaidParagraph) => (isAidFirst(t.rug) && isForLater(t)) || (t.place === "haste" && isTimeSaid(t.rug));
   // What the owner may do with it stays open to them: of that only what a new one costs can read otherwise.
@@ -152,6 +164,8 @@ interface Compare {
   readonly isFeared: (rug: number | null, what: Feared) => boolean;
   /** Whether how soon it is seen to is said otherwise than by a paragraph of haste: by first aid, or by who inspected it. */
   readonly isTimeSaid: (rug: number | null) => boolean;
+  /** Whether the letter says anyway how far a rug may come back: there no other figure stands beside the one that was told without a word of it. */
+  readonly isToldAnew: (rug: number | null) => boolean;
 }
 
 /**

@@ -7,7 +7,7 @@ import { PARAGRAPHS } from "../../../lib/reply/paragraphs";
 import type { DraftInput } from "../../../lib/reply/pieces";
 import { fillWith, SLOTS, slotsIn, type SlotName } from "../../../lib/reply/slot-words";
 import type { EnquiryAnswers, RugAnswers } from "../../../lib/trade/questions";
-import type { ActionId, Assessment, MechanismId } from "../../../lib/triage/assessment";
+import type { ActionId, Assessment, MechanismId, MethodId } from "../../../lib/triage/assessment";
 import { action, FIRST_AID_SAID, inputOf, range, worthless } from "./make";
 
 /** The letter to somebody who had the first one and has answered a question since. */
@@ -50,6 +50,30 @@ describe("a range whose words begin as they did, with what it is a share of besi
     expect(letter(told, moved)).toMatch(/replaces what we wrote before about how far it may come back\./);
     expect(letter(told, moved)).toMatch(/between three fifths and nearly all \(66–98 %\)/);
     expect(letter(told, told)).not.toMatch(/replaces|no longer holds|28–97/);
+  });
+  describe("and that moved a little", () => {
+    type Moved = [string, [number, number], [number, number]];
+    const REPLACED = /replaces what we wrote before about how far it may come back\./;
+    it.each<Moved>([["by a point", [50, 97], [51, 98]], ["by two", [50, 97], [52, 99]], ["down by two", [52, 97], [50, 97]]])("stands %s, unsaid, as nobody can work it out closer", (_, from, to) => {
+      expect(letter(soiled(...from), soiled(...to))).not.toMatch(/replaces|no longer holds|has changed|can say more|\d %/);
+    });
+    it.each<Moved>([["by three", [50, 97], [53, 97]], ["by three at its other end", [50, 60], [50, 63]], ["by one, into another word", [49, 97], [50, 97]]])("is replaced %s", (_, from, to) => {
+      expect(letter(soiled(...from), soiled(...to))).toMatch(REPLACED);
+      expect(letter(soiled(...from), soiled(...to))).toContain(`(${to.join("–")} %)`);
+    });
+    it("stands by little steps no further than from what was told", () => {
+      const steps = (...inputs: DraftInput[]) => inputs.slice(1).reduce((before, now) => composeFollowing(now, { told: { text: before.text, paragraphs: [...before.paragraphs, ...before.leftOut] }, came: { message: false, answers: true, photos: 0, tested: false } }), composeDraft(inputs[0]!)).text;
+      expect(steps(soiled(50, 97), soiled(51, 97), soiled(52, 97))).not.toMatch(REPLACED);
+      expect(steps(soiled(50, 97), soiled(52, 97), soiled(53, 97))).toMatch(REPLACED);
+    });
+    it("is replaced where the letter says it again, for something that leans on it: no two figures stand unexplained", () => {
+      const little = (low: number, offered: readonly MethodId[]) => soiled(low, 17, { advice: action("inspect-and-test"), methods: offered.map((method) => ({ method, verdict: "suitable", why: "" })) });
+      const [told, same, otherwise] = [little(10, ["low-moisture"]), little(11, ["low-moisture"]), little(11, ["immersion-wash"])];
+      expect(composeDraft(told).text).toMatch(/If it is cleaned all the same/);
+      expect(letter(told, same)).not.toMatch(/\d %/);
+      expect(letter(told, otherwise)).toMatch(/replaces what we wrote before about how far it may come back and how it may be cleaned\.[^]*\(11–17 %\)/);
+      expect(letter(told, little(10, ["immersion-wash"]))).toMatch(/replaces what we wrote before about how it may be cleaned\.[^]*\(10–17 %\)/);
+    });
   });
   it("stands where another paragraph tells the same", () => {
     const doubted = soiled(28, 97, { beyondRepair: 0.8 });
