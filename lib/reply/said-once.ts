@@ -10,6 +10,8 @@ type RugPiece = Piece & { readonly rug: number };
 
 /** Sentences that lean on the one before them, or after: they stand only beside it, and nobody needs them twice. */
 const LEANS = /^(?:It|They|This|Mostly they|The longer it|Whether it|If (?:it|one|that)) /u;
+/** They limit the one before them, and stand beside each that they limit. */
+const LIMITS = /^That is /u;
 const LEANS_ON_NEXT = /^Thank you /u;
 /** The short answer: what several rugs share of it stands before them. */
 const ANSWER: readonly PlaceId[] = ["fibre", "worth", "cut-down", "outlook", "beyond"];
@@ -38,7 +40,7 @@ const isSame = (a: readonly number[], b: readonly number[]): boolean => a.join()
 
 const unitsOf = ({ parts }: RugPiece): Unit[] => parts.reduce<Part[][]>((units, part, at) => {
   const before = units.at(-1);
-  const leans = at > 0 && (LEANS.test(part.text) || LEANS_ON_NEXT.test(parts[at - 1]?.text ?? ""));
+  const leans = at > 0 && (LEANS.test(part.text) || LIMITS.test(part.text) || LEANS_ON_NEXT.test(parts[at - 1]?.text ?? ""));
   return before && leans ? [...units.slice(0, -1), [...before, part]] : [...units, [part]];
 }, []);
 

@@ -47,9 +47,9 @@ const missingOf = ({ text, paragraphs }: Pick<ReturnType<typeof composeDraft>, "
   if (of === null || place === "heading" || said === null) return [];
   return (place === "asks" ? said.split("\n").slice(1) : [said]).filter((words) => !says(text, words));
 });
-/** Sentences that something different follows for each rug, which is understood only beside them. */
-const LEANED_ON = ["It may dry and leave no mark.", "Viscose is made from wood pulp."];
-const twiceIn = (text: string) => sentencesOf(text).filter((s, at, all) => all.indexOf(s) !== at && !LEANED_ON.includes(s));
+/** Sentences that something different follows for each rug, which is understood only beside them; and those that limit something different before them. */
+const LEANED_ON = ["It may dry and leave no mark.", "Viscose is made from wood pulp."], LIMITS = /^That is provisional: /;
+const twiceIn = (text: string) => sentencesOf(text).filter((s, at, all) => all.indexOf(s) !== at && !LEANED_ON.includes(s) && !LIMITS.test(s));
 
 describe("a letter about several rugs", () => {
   it("says of two rugs with the same trouble once what is the same, the answer first, and of each under its name what is its own", () => {
@@ -102,6 +102,14 @@ describe("a letter about several rugs", () => {
     const { text } = about(mould("wool"), mould("silk"));
     expectOrder(text, ["First, for each of the two rugs\n\n", "It is very likely that mould grows in it. Mould can harm your health", "Rug 1:", "very likely wool", "Rug 2:", "very likely silk"]);
     expect(times(text, /Mould can harm/)).toBe(1);
+  });
+  it("says beside each judgement of worth that it is provisional, and once where both are judged in the same words", () => {
+    const lost = (beyondRepair: number) => rug({ mechanisms: { "dye-bleed": 0.9 }, rest: { beyondRepair, improvement: range(10, 30, 60), advice: action("advise-claim-or-replacement") } });
+    const apart = about(lost(0.93), lost(0.7)).text;
+    expectOrder(apart, ["Rug 1: ", "It is very likely that in money", "Rug 2: ", "It is likely that in money"]);
+    expect(apart).not.toMatch(/\n\nThat is provisional/);
+    expect(times(apart, /worth[^.]*\. That is provisional/)).toBe(2);
+    expect(times(about(lost(0.93), lost(0.93)).text, /That is provisional/)).toBe(1);
   });
   it("keeps a caution for both where only its chance differs", () => {
     const { text } = about(rug({ mechanisms: { mould: 0.95 } }), rug({ mechanisms: { mould: 0.7 } }));
