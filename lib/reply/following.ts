@@ -28,8 +28,8 @@ const BREATHS: readonly { readonly of: readonly PlaceId[]; readonly limits: read
 ];
 /** Whatever says that we need to know more, or to hear from them, leans on what we ask. */
 const SAY_NEED = Object.fromEntries(PARAGRAPHS.filter(({ when }) => when.is?.has?.includes("needs-more")).map(({ id }): [string, PlaceId] => [id, "asks"]));
-/** Paragraphs that lean on what stands in another place of their rug, or of any rug where they speak of the whole letter ("all the same" on a doubt of its worth, or on little that comes back, "which" on what it may be, "the limits below", what we would not take on upon how much we can know): they never stand without it. */
-const LEANS_ON: Readonly<Record<string, PlaceId>> = { "care-doubtful": "worth", "care-doubtful-wet": "worth", "care-little": "outlook", "care-little-wet": "outlook", "outlook-open": "fibre", "in-short-cleans": "care", "special-not-ours": "evidence", ...SAY_NEED };
+/** Paragraphs that lean on what stands in another place of their rug, or of any rug where they speak of the whole letter ("all the same" on a doubt of its worth, that it is not worth it on why and how surely, or on little that comes back, "which" on what it may be, "the limits below", what we would not take on upon how much we can know): they never stand without it. */
+const LEANS_ON: Readonly<Record<string, PlaceId>> = { "care-doubtful": "worth", "care-doubtful-wet": "worth", "care-little": "outlook", "care-little-wet": "outlook", "outlook-open": "fibre", "in-short-cleans": "care", "in-short-not-worth": "worth", "special-not-ours": "evidence", ...SAY_NEED };
 /** Beside these, a change of what is said of a rug is a change of the answer. */
 const NO_ANSWER: readonly PlaceId[] = ["heading", "asks", "safety"];
 

@@ -7,7 +7,7 @@ import { LEADS } from "../../../lib/reply/paragraphs";
 import { piecesOf, type DraftInput } from "../../../lib/reply/pieces";
 import type { RugAnswers } from "../../../lib/trade/questions";
 import type { Assessment } from "../../../lib/triage/assessment";
-import { action, inputOf, range, WOOL_METHODS, WORKSHOP } from "./make";
+import { action, FIRST_AID_SAID, inputOf, range, WOOL_METHODS, WORKSHOP } from "./make";
 import { letterOf } from "./must-say/letter-of";
 
 /** Several rugs in one letter, each drawn by itself. */
@@ -101,6 +101,19 @@ describe("what a following letter says moved of one of several rugs", () => {
     expect(inShort(text)).toEqual(["Rug 1", "Rug 3"]);
   });
   it("answers none in short where no short answer is another", () => expect(inShort(letter(together(same, same), together(sooner, same)))).toEqual([]));
+  it("says of one that it answers as not worth its cost why and how surely, though a letter before did: that answer has its limits beside it", () => {
+    const worn = (isWet: boolean, beyondRepair: number) => inputOf({
+      sketch: { fibres: { wool: 0.9 }, evidence: [{ what: "touch", value: "springy", strength: "told" }], mechanisms: { "dye-bleed": 0.9 }, methods: WOOL_METHODS,
+        rest: { beyondRepair, improvement: range(10, 30, 60), advice: action(isWet ? "first-aid" : "quote-with-limits"), ...(isWet ? { firstAid: FIRST_AID_SAID, urgency: { level: "hours", why: "" } } : {}) } },
+      answers: { changes: ["ran"] }, enquiry: { wetNow: isWet ? "wet" : "no" },
+    });
+    const both = (isWet: boolean) => together(worn(isWet, 0.93), worn(isWet, 0.2));
+    expect(first(both(true))).toMatch(/That is provisional/);
+    const text = letter(both(true), both(false));
+    expect(text).toMatch(/Rug 1 is very likely not worth the cost of cleaning\./);
+    expect(ofRug(1, text)).toMatch(/It is very likely that [^.]*\. That is provisional: nobody here has inspected it/);
+    expect(ofRug(2, text)).not.toMatch(/provisional/);
+  });
 });
 
 describe("what would read otherwise in a draft of several rugs", () => {
