@@ -71,6 +71,8 @@ export interface Came {
   aidTold?: boolean;
   /** Absent until the two letters were held against each other. */
   moved?: Moved;
+  /** It changed nothing, and there is no more to say: all that our letters said still stands. Absent as long. */
+  unchanged?: boolean;
 }
 export interface FactsInput {
   rug: RugForDraft;

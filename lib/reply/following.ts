@@ -1,4 +1,4 @@
-import { toldAid } from "./aid-told";
+import { tellsAid, toldAid } from "./aid-told";
 import { withAnswerPlace } from "./answer-place";
 import { isTold, type Told } from "./changes";
 import { inToneThatFits, partedBy, shortEnough, type ComposedDraft } from "./draft";
@@ -65,8 +65,8 @@ function withInShort(pieces: readonly Piece[], changed: readonly Piece[]): Piece
   return changed.some(isInShort) ? pieces.filter((p) => changed.includes(p) || (isInShort(p) && changed.some((c) => c.rug === p.rug && isOfRug(c)))) : [...changed];
 }
 
-/** Which pieces stand in a letter to somebody who was told all the others. */
-function standingOf(pieces: readonly Piece[], { isNew, isNews, isAnswer, unasked }: NewOf, moved: AllMoved): Piece[] {
+/** Which pieces stand in a letter to somebody who was told all the others. `isUnchanged`: nothing but that all of it still stands. */
+function standingOf(pieces: readonly Piece[], { isNew, isNews, isAnswer, unasked }: NewOf, moved: AllMoved, isUnchanged = false): Piece[] {
   const others = pieces.filter((p) => ((isNew(p) && !isYearsUntold(p)) || isReplaced(p, moved) || isAnswer(p)) && !ALWAYS.includes(p.place.id) && !p.place.follows);
   const changed = withLimits(pieces, withInShort(pieces, others));
   const isChanged = (rug: number | null, places: readonly PlaceId[]) => changed.some((p) => p.rug === rug && places.includes(p.place.id));
@@ -75,7 +75,7 @@ function standingOf(pieces: readonly Piece[], { isNew, isNews, isAnswer, unasked
   const stands = (p: Piece): boolean => there.includes(p) || there.some((l) => leansOn(l, p));
   const isMore = (p: Piece): boolean => isOfRug(p) && !NO_ANSWER.includes(p.place.id) && !tellsNothingYet(p) && isNews(p);
   return pieces.filter((p) => {
-    if (p.place.id === "since") return moved.length > 0 || (changed.some(isMore) && unasked.some(isMore) && pieces.some((o) => isJudged(o) && stands(o)));
+    if (p.place.id === "since") return isUnchanged || moved.length > 0 || (changed.some(isMore) && unasked.some(isMore) && pieces.some((o) => isJudged(o) && stands(o)));
     if (p.place.id === "heading") return pieces.some((o) => o.rug === p.rug && isOfRug(o) && stands(o));
     return stands(p);
   });
@@ -154,12 +154,14 @@ export function composeFollowing(input: DraftInput, { told, came: since }: Since
   const newOf: NewOf = { isNew, isNews, isAnswer: ({ used }) => isAsked(used), unasked };
   const about = standingOf(unmoved, newOf, movedWhere(() => false));
   const moved = movedWhere((rug) => about.some((p) => p.rug === rug && p.place.id === "outlook"));
+  // What a person writes may be a change; first aid told anew is one.
+  const unchanged = haveSent(since) && !haveWritten(since) && moved.length === 0 && about.every((p) => ALWAYS.includes(p.place.id) && !tellsAid(p.used));
   const of = (how: HowMoved) => TOPICS.map(({ id }) => id).filter((id) => moved.some((m) => m.how === how && m.topic === id));
   const rugsOf = (how: HowMoved) => Object.fromEntries(of(how).map((id) => [id, moved.flatMap((m) => (m.how === how && m.topic === id ? [m.rug] : []))] as const).filter(([, rugs]) => rugs.length < input.assessments.length));
   const inspected = unmoved.find((p) => p.place.id === "worth" && p.rug !== null && input.assessments[p.rug]?.inspection && isNews(p))?.rug ?? undefined;
-  const { subject, pieces: all, ...leads } = piecesOf(input, { ...came, ...(inspected === undefined ? {} : { inspected }), moved: { changed: of("changed"), gone: of("gone"), waits: of("waits"), rugsOf: { changed: rugsOf("changed"), gone: rugsOf("gone"), waits: rugsOf("waits") } } });
+  const { subject, pieces: all, ...leads } = piecesOf(input, { ...came, unchanged, ...(inspected === undefined ? {} : { inspected }), moved: { changed: of("changed"), gone: of("gone"), waits: of("waits"), rugsOf: { changed: rugsOf("changed"), gone: rugsOf("gone"), waits: rugsOf("waits") } } });
   const pieces = all.filter(isFitting).map((p) => (isReplaced(p, moved) ? { ...p, spare: null } : p));
-  const calledFor = standingOf(pieces, newOf, moved);
+  const calledFor = standingOf(pieces, newOf, moved, unchanged);
   const standing = shortEnough(calledFor.filter((p) => besideCost(p, calledFor, readsToday) !== null), input.assessments.length, leads);
   const laid = saidOnce(joined(pieces, standing).flatMap((p) => besideCost(p, standing, readsToday) ?? []), leads);
   const parted = partedBy(pieces, standing, { laid, isNew: (p) => isNew(p) && !isYearsUntold(p) && besideCost(p, calledFor, readsToday) !== null });

@@ -1,13 +1,14 @@
 import type { ParagraphRow } from "./row";
 import { OURS } from "./sources";
 
-/** Nothing of the last letter changed: there is more to say, or some of it waits. */
-const NO_CHANGE = ["only-more", "only-waits"];
+/** Nothing of the last letter changed: there is more to say, or some of it waits, or neither. */
+const NO_CHANGE = ["only-more", "only-waits", "unchanged"];
 
 /** What a letter begins with that follows one of ours. */
 export const FOLLOWING: readonly ParagraphRow[] = [
   { ...OURS, id: "thanks", version: 1, place: "thanks", when: { is: { has: ["came"] } }, text: "Thank you for {came}.", tones: { warm: "Thank you very much for {came}." } },
 
+  { ...OURS, id: "since-unchanged", version: 1, place: "since", when: { is: { has: ["unchanged"] } }, text: "What we wrote to you before still stands." },
   { ...OURS, id: "since-inspected-more", version: 1, place: "since", when: { is: { has: ["inspected-more"] } }, text: "Since {inspector}’s inspection on {inspectedOn} we can say more." },
   { ...OURS, id: "since-more", version: 2, place: "since", when: { is: { has: ["only-more"] }, not: { has: ["inspected-more"] } }, text: "Since our last letter we can say more." },
   { ...OURS, id: "since-inspected", version: 1, place: "since", when: { is: { has: ["inspected-otherwise"] } }, text: "Since {inspector}’s inspection on {inspectedOn}, our answer has changed." },

@@ -192,3 +192,33 @@ describe("that a rug is no work for us", () => {
     expect(letter(notOurs, notOurs)).not.toMatch(NOT_OURS);
   });
 });
+
+describe("a following letter that has nothing else to say", () => {
+  const STANDS = "What we wrote to you before still stands.";
+  type Came = Parameters<typeof composeFollowing>[1]["came"];
+  const next = (came: Partial<Came>, after = wine({}), before = wine({})): string => {
+    const { text, paragraphs, leftOut } = composeDraft(before);
+    const letter = composeFollowing(after, { told: { text, paragraphs: [...paragraphs, ...leftOut] }, came: { message: false, answers: false, photos: 0, tested: false, ...came } }).text;
+    expect(checkLetter(letter, knownOf(after.assessments), [text])).toEqual([]);
+    return letter;
+  };
+
+  it("says that what we wrote still stands, where photos or answers came, and nothing of a change", () => {
+    for (const came of [{ photos: 2 }, { answers: true }]) expect(next(came)).toMatch(new RegExp(`Thank you for [^.]*\\.\\n\\n${STANDS}\\n\\nWith kind regards`));
+    for (const came of [{ photos: 2 }, { answers: true }]) expect(next(came)).not.toMatch(CHANGES);
+  });
+  it("leaves that to whoever answers what they wrote, and says it of nothing that came", () => {
+    for (const came of [{ message: true }, { message: true, photos: 1 }, { byOthers: true }, {}]) expect(next(came)).not.toContain(STANDS);
+  });
+  it("does not say it beside a change, or more to say", () => {
+    for (const after of [wine({ lifeYears: range(1, 2, 3) }), wine({ worse: 0.4 })]) expect(next({ answers: true }, after)).not.toContain(STANDS);
+    expect(next({ answers: true }, wine({}), wine({ lifeYears: null }))).toMatch(/can say more/);
+    expect(next({ answers: true }, wine({}), wine({ lifeYears: null }))).not.toContain(STANDS);
+  });
+  it("says it beside first aid that still holds, not where that is told anew", () => {
+    const wet = (answers: RugAnswers) => inputOf({ sketch: { fibres: { wool: 0.93 }, rest: { firstAid: FIRST_AID_SAID, advice: action("first-aid") } }, answers, enquiry: { wetNow: "wet" } });
+    const [spill, spots]: RugAnswers[] = [{ liquid: "wine", since: "hour" }, { liquid: "wine", since: "hour", changes: ["spots"] }];
+    expect(next({ answers: true }, wet(spill!), wet(spill!))).toMatch(new RegExp(`our first aid still holds[^]*${STANDS}`));
+    expect(next({ answers: true }, wet(spots!), wet(spill!))).not.toContain(STANDS);
+  });
+});
