@@ -48,7 +48,7 @@ export function asksOf(rug: AskedRug, likely: readonly MechanismId[]): { questio
   const fits = fitsALetter(rug, likely);
   const of = (all: readonly Next[], kind: Next["kind"]) => all.filter((q) => q.kind === kind && !isForCare(q, rug) && fits(q)).slice(0, MOST_ASKS);
   const spoilt = spoiltPhotos(a);
-  const fresh = a.nextQuestions.filter((q) => !spoilt.some((s) => s.id === q.id));
+  const fresh = nextOf(rug).filter((q) => !spoilt.some((s) => s.id === q.id));
   const [questions, photos] = [of(fresh, "question"), [...of(spoilt, "photo"), ...of(fresh, "photo")]];
   const listed = [...questions.filter(isWet), ...photos, ...questions.filter((q) => !isWet(q))];
   return { questions, photos, listed, one: listed[0] ?? null };
@@ -56,6 +56,10 @@ export function asksOf(rug: AskedRug, likely: readonly MechanismId[]): { questio
 
 /** They were asked just that, and are not sure: to ask it once more tells nothing. */
 const isUnsure = (answers: RugAnswers, id: string): boolean => Object.entries(answers).some(([question, answer]) => question === id && [answer].flat().includes("unsure"));
+
+/** What would tell most, in the assessment's order; of newer words that speak of water whether it is wet before all, though it was answered before them. */
+const nextOf = ({ assessment: { nextQuestions }, wetByWords = null }: AskedRug): readonly Next[] =>
+  (wetByWords === null || nextQuestions.some(isWet) ? nextQuestions : [{ id: WET, kind: "question", ask: QUESTIONS[WET].ask, why: "They write of water." }, ...nextQuestions]);
 
 type AskedRug = Pick<RugForDraft, "assessment" | "answers" | "wetByWords" | "photosCame" | "labelHeard" | "messages" | "saidOfWater" | "inspection" | "among">;
 const isForCare = ({ id }: Next, { wetByWords = null }: AskedRug): boolean => FOR_CARE.includes(id) && !(id === WET && wetByWords !== null);
@@ -77,7 +81,7 @@ function fitsALetter({ assessment: a, answers, wetByWords = null, photosCame = f
  */
 export function asksAtDesk(rug: AskedRug, likely: readonly MechanismId[]): Next[] {
   const fits = fitsALetter(rug, likely);
-  const all = rug.assessment.nextQuestions.filter((q) => q.kind === "bench-test" || fits(q));
+  const all = nextOf(rug).filter((q) => q.kind === "bench-test" || fits(q));
   const ordered = [...all.filter(isWet), ...asksOf(rug, likely).listed, ...all];
   return ordered.filter((q, at) => ordered.findIndex(({ id }) => id === q.id) === at);
 }

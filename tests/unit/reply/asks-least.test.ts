@@ -63,3 +63,13 @@ describe("composeFollowing, of what it asks for", () => {
     expect(asksIn(text)).toEqual([]);
   });
 });
+
+describe("whether it is wet", () => {
+  it("is asked first of who writes of water, though they had answered that it is dry, and of nobody else who had", () => {
+    const told = inputOf({ sketch: { fibres: { wool: 0.8 }, mechanisms: { "food-old": 0.8 }, rest: { nextQuestions: [{ id: "since", kind: "question", ask: "When did it happen?", why: "" }] } }, enquiry: { wetNow: "no" } });
+    const asked = (wetByWords: "whole" | null) => asksIn(composeDraft({ ...told, assessments: told.assessments.map((rug) => ({ ...rug, wetByWords })) }).text).filter((line) => line.endsWith("?"));
+    expect(asked("whole")[0]).toBe("– Is any part of the rug wet right now?");
+    expect(asked(null)).toHaveLength(1);
+    expect(asked(null)[0]).not.toMatch(/wet/);
+  });
+});

@@ -27,7 +27,7 @@ describe("asksOf, of a rug in a room that everybody is kept out of", () => {
   it.each<[string, RugAnswers, How]>([
     ["spots were told", { changes: ["spots"] }, {}], ["mould is likely", { changes: ["smell", "browner"] }, { mould: 0.33 }], ["flood water got into it", { incidents: ["flood"], changes: ["browner"] }, {}],
     ["what was put on it may give off gas, and first aid is due", GAS, { isWet: true }], ["their own words are of flood water", { changes: ["browner"] }, { wetByWords: "hands-off" }],
-  ])("asks for no photo and for nothing that has to be looked at: %s", (_, answers, how) => expect(asked(answers, how)).toEqual(["boughtWhere"]));
+  ])("asks for no photo and for nothing that has to be looked at: %s", (_, answers, how) => expect(asked(answers, how)).toEqual([...(how.wetByWords ? ["wetNow"] : []), "boughtWhere"]));
   it.each<[string, RugAnswers, How]>([
     ["mould just below what is spoken of", { changes: ["browner"] }, { mould: 0.32 }], ["bleach alone, wet", BLEACHED, { isWet: true }], ["what may be gas, of a rug that is dry", GAS, {}],
   ])("asks for a photo as ever: %s", (_, answers, how) => expect(asked(answers, how)).toEqual(["trouble", "fringe", "shine"]));
@@ -48,7 +48,7 @@ describe("asksOf, of a label that is sewn under a corner", () => {
   it("asks for it of a rug that may be lifted, and not while it is wet or may be by their own words", () => {
     expect(askedOf(null)).toEqual(["trouble", "label"]);
     expect(askedOf(FIRST_AID_SAID)).toEqual(["trouble"]);
-    expect(askedOf(null, { wetByWords: "whole" })).toEqual(["trouble"]);
+    expect(askedOf(null, { wetByWords: "whole" })).toEqual(["wetNow", "trouble"]);
   });
   it("does not ask for it beside first aid that leaves a soaked rug lying, in a letter judged as the server judges it", () => {
     const letter = (wetNow: "wet" | "no") => letterOf({ answers: {}, enquiry: { wetNow, reason: "what-is-it" } }).draft.text;
