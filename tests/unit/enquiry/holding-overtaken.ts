@@ -136,7 +136,7 @@ export function holdingOvertaken(): void {
       expect((await view()).draft?.text).toContain("360");
       expect(await standingOf(enquiryId)).toBe("the rug was judged anew before our letter left");
     });
-    it("goes where it was being handed over already", async () => {
+    it("goes where it was being handed over already, and it is our turn at once since it no longer holds", async () => {
       const { rugId, view, approve } = await woolRug();
       const letterId = await approve();
       mail.server.afterDot = async () => {
@@ -146,7 +146,7 @@ export function holdingOvertaken(): void {
       await deliverDue(later(10));
       expect(mail.server.received).toHaveLength(1);
       expect(await rowOf(letterId)).toMatchObject({ state: "sent" });
-      expect(await view()).toMatchObject({ state: "their_turn", meanwhile: null });
+      expect(await view()).toMatchObject({ state: "our_turn", meanwhile: null, outdated: { changes: expect.arrayContaining([expect.objectContaining({ place: "What it is, and how sure" })]) as unknown } });
     });
     it("goes or is held back, one of the two, when outbox and staff come at the same moment", async () => {
       for (let n = 0; n < 5; n++) {
@@ -154,7 +154,7 @@ export function holdingOvertaken(): void {
         const letterId = await approve();
         await Promise.all([deliverDue(later(7)), label(rugId, "100% viscose", later(7))]);
         const { state } = await rowOf(letterId);
-        expect([state, mail.server.received.length, (await view()).state]).toEqual(state === "sent" ? ["sent", 1, "their_turn"] : ["taken_back", 0, "new"]);
+        expect([state, mail.server.received.length, (await view()).state]).toEqual(state === "sent" ? ["sent", 1, "our_turn"] : ["taken_back", 0, "new"]);
       }
     });
     it("is ours again from where somebody has put the enquiry by hand, and goes from where a client's words give us no turn", async () => {
