@@ -154,8 +154,10 @@ export function composeFollowing(input: DraftInput, { told, came: since }: Since
   const newOf: NewOf = { isNew, isNews, isAnswer: ({ used }) => isAsked(used), unasked };
   const about = standingOf(unmoved, newOf, movedWhere(() => false));
   const moved = movedWhere((rug) => about.some((p) => p.rug === rug && p.place.id === "outlook"));
-  // What a person writes may be a change; first aid told anew is one.
-  const unchanged = haveSent(since) && !haveWritten(since) && moved.length === 0 && about.every((p) => ALWAYS.includes(p.place.id) && !tellsAid(p.used));
+  // What a person writes may be a change; first aid told anew is one, and so is that it is over.
+  const hasAid = (all: readonly { readonly place: string }[]) => all.some(({ place }) => place === "first-aid");
+  const isSilent = about.every((p) => ALWAYS.includes(p.place.id) && !tellsAid(p.used)) && (hasAid(about.map((p) => p.used)) || !hasAid(lastOf(said).paragraphs));
+  const unchanged = haveSent(since) && !haveWritten(since) && moved.length === 0 && isSilent;
   const of = (how: HowMoved) => TOPICS.map(({ id }) => id).filter((id) => moved.some((m) => m.how === how && m.topic === id));
   const rugsOf = (how: HowMoved) => Object.fromEntries(of(how).map((id) => [id, moved.flatMap((m) => (m.how === how && m.topic === id ? [m.rug] : []))] as const).filter(([, rugs]) => rugs.length < input.assessments.length));
   const inspected = unmoved.find((p) => p.place.id === "worth" && p.rug !== null && input.assessments[p.rug]?.inspection && isNews(p))?.rug ?? undefined;

@@ -119,9 +119,15 @@ const isOnOther = (told: Said, { used, besideEvidence }: Piece): boolean =>
 const isJudgedSo = (told: Said, now: Said, readsToday: Pieces["readsToday"], isFilled?: IsFilled): boolean =>
   told.place === now.place && isSame(told, now, readsToday, isFilled ? { isFilled } : {}) && isSoStill(told, "worthToday", readsToday);
 
+/** What letters quote of a label: the only words in quotation marks in what they say of the fibre. */
+const labelIn = (text: string): string => (/“([^”]*)”/u.exec(text)?.[1] ?? "");
+/** Whether the label that was gone by reads otherwise by now: what it says is told again, though the judgement is the same. */
+const isOtherLabel = (told: Said, { place, text }: Pick<Piece, "place" | "text">): boolean =>
+  place.id === "fibre" && told.place === "fibre" && labelIn(text) !== "" && labelIn(told.said ?? "") !== "" && labelIn(text) !== labelIn(told.said ?? "");
+
 /** Whether a judgement was told already, by other evidence, in other words, of the rug while it was wet, or before anybody here saw it. */
 export const isSameJudgement = (p: Piece, { paragraphs }: Told, readsToday: Pieces["readsToday"]): boolean =>
-  paragraphs.some((t) => t.rug === p.rug && (isOnOther(t, p) || isMoot(t, p.used, readsToday) || isJudgedSo(t, p.used, readsToday)));
+  paragraphs.some((t) => t.rug === p.rug && !isOtherLabel(t, p) && (isOnOther(t, p) || isMoot(t, p.used, readsToday) || isJudgedSo(t, p.used, readsToday)));
 
 /** What was proposed, and that the work is worth its cost, are for after first aid: nothing is said of them while that is due, and neither is taken back; that what they see is soil is neither, while that is as likely. */
 const AFTER_AID: readonly PlaceId[] = ["cut-down"], AFTER_AID_ROWS: readonly string[] = ["likely-worth-it"], AFTER_AID_IF_SO: readonly string[] = ["cause-soil"];

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { assessAnswers, draftInput } from "../../../lib/enquiry/assess-answers";
 import { composeDraft } from "../../../lib/reply/draft";
 import { composeFollowing } from "../../../lib/reply/following";
 import { SAYS_MORE } from "../../../lib/reply/moved";
@@ -6,6 +7,7 @@ import { PARAGRAPHS } from "../../../lib/reply/paragraphs";
 import { checkLetter, knownOf } from "../../../lib/reply/promises/check";
 import type { DraftInput } from "../../../lib/reply/pieces";
 import type { RugAnswers } from "../../../lib/trade/questions";
+import { DEFAULT_SETTINGS } from "../../../lib/workshop/settings-schema";
 import type { ActionId, Assessment, MechanismId, Range } from "../../../lib/triage/assessment";
 import { CASES } from "./cases";
 import { action, FIRST_AID_SAID, inputOf, range, worthless, type OneRug } from "./make";
@@ -220,5 +222,21 @@ describe("a following letter that has nothing else to say", () => {
     const [spill, spots]: RugAnswers[] = [{ liquid: "wine", since: "hour" }, { liquid: "wine", since: "hour", changes: ["spots"] }];
     expect(next({ answers: true }, wet(spill!), wet(spill!))).toMatch(new RegExp(`our first aid still holds[^]*${STANDS}`));
     expect(next({ answers: true }, wet(spots!), wet(spill!))).not.toContain(STANDS);
+    const dry = inputOf({ sketch: { fibres: { wool: 0.93 } }, answers: spill!, enquiry: { wetNow: "no" } });
+    expect(next({ answers: true }, dry, wet(spill!)), "what that letter told was first aid").not.toContain(STANDS);
+  });
+  it.each([
+    ["100% wool", "80% wool 20% nylon"], ["100% viscose", "70% viscose 30% polyester"], ["60% wool 40% polypropylene", "55% polypropylene 45% polyester"], ["80% wool 20% viscose", "50% wool 50% viscose"],
+  ])("says what the label “%s” says now that it is known to read “%s”, and not that all stands", (before, after) => {
+    const labelled = (labelText: string): DraftInput => {
+      const answers: RugAnswers = { labelText, changes: ["dirty"], incidents: ["wear"] };
+      const client = { name: "Ana Example", isTrade: false, email: "ana@mail.example" };
+      const { rugs } = assessAnswers({ channel: "web", asOf: "2026-11-28T09:00:00.000Z", enquiry: { wetNow: "no" }, workshop: DEFAULT_SETTINGS, client, rugs: [{ answers, colours: [], photos: [] }] });
+      return draftInput({ client, workshop: DEFAULT_SETTINGS, enquiry: { wetNow: "no" }, rugs: [{ answers, photos: [], messages: [], inspection: null }], wetByWords: null, saidOfWater: null }, rugs);
+    };
+    const said = next({ answers: true }, labelled(after), labelled(before));
+    expect(said.replaceAll("\u00a0", " ")).toContain(`“${after}”`);
+    expect(said).not.toContain(STANDS);
+    expect(next({ answers: true }, labelled(before), labelled(before))).toContain(STANDS);
   });
 });
