@@ -146,7 +146,8 @@ const isWorthOverlapping = ({ money }: Assessment): boolean => Boolean(money?.cl
 const CLEANS_NOTHING: readonly MethodId[] = ["dusting", "none", "at-home"];
 export const cleaning = (a: Assessment) => a.methods.filter((m) => !CLEANS_NOTHING.includes(m.method));
 
-function certainty(a: Assessment): string {
+/** How well the fibre is known; "unknown" where nothing tells of it, or none with a name comes first. */
+export function certainty(a: Assessment): "unknown" | "open" | "likely" | "firm" {
   const leading = a.fibres[0];
   if (a.findings.every((f) => f.decibans === 0) || !leading || leading.fibre === "other") return "unknown";
   if (leading.words === "virtually certain" || leading.words === "very likely") return "firm";

@@ -4,10 +4,10 @@ import type { ActionId, Assessment, MechanismId } from "../triage/assessment";
 import { capital } from "../words/capital";
 import type { Words } from "../words/words";
 import { isOnlySmellTold } from "./damage-told";
-import { isFibreOpen, likelyMechanisms } from "./facts";
+import { certainty, isFibreOpen, likelyMechanisms } from "./facts";
 import { actionSeen, verdictIn } from "./inspected";
 import { actionOf } from "./kept-whole";
-import { namedFibres } from "./label-said";
+import { isMixtureOnLabel, namedFibres } from "./label-said";
 import { mechanismIn } from "./mechanism-name";
 import { mendedIn, type Mended } from "./mended";
 import { improvementFigures, lifePhrase, likelihood, AMOUNT_PHRASES } from "./phrases";
@@ -53,8 +53,9 @@ function back(a: Assessment, { letter }: Known): string | null {
   return letter.comesBackOpen ?? (a.improvement && `by cleaning ${improvementFigures(a.improvement)} ${MENDED[mendedIn(a)]}`);
 }
 
-/** The fibres that both fit, where none is known. */
+/** The fibres that both fit, where none is known; of a mixture, as in the letter, that its label names one. */
 function openFibres(a: Assessment): string | null {
+  if (certainty(a) === "unknown" && isMixtureOnLabel(a)) return "the fibre is open: its label names a mixture, and how a mixture cleans only a test can show";
   const [leading, rival] = namedFibres(a);
   return isFibreOpen(a) && leading && rival ? `the fibre is open: ${fibreName(leading)} comes first, then ${fibreName(rival)}` : null;
 }
