@@ -10,14 +10,19 @@ import { longDay } from "./workshop-day";
 export const STANDING_INSPECTIONS = { where: { withdrawnAt: null }, orderBy: NEWEST_FIRST.at } as const satisfies Prisma.Rug$inspectionsArgs;
 
 type Told = Parameters<typeof rugAnswersOf>[0];
-/** Until when what was told can have been known to whoever inspected it: until it was recorded, or where that came later until the end of its day (of UTC). */
-const knownUntil = ({ day, at }: Pick<Inspection, "day" | "at">): number => Math.min(at.getTime(), Date.parse(`${day}T23:59:59.999Z`));
-const isFlooded = (told: Told): boolean => rugAnswersOf(told).incidents?.includes("flood") === true;
-/** Whether flood or waste water was told of only after it: of a rug that it got into since, nobody goes by what was found before. Where nothing had been told by then, the enquiry was written down later than the rug was seen. */
-export function isOvertaken(inspection: Pick<Inspection, "day" | "at">, told: Told): boolean {
-  const before = told.filter(({ at }) => at.getTime() <= knownUntil(inspection));
-  return before.length > 0 && isFlooded(told) && !isFlooded(before);
+/**
+ * What can have been told to whoever inspected it: what was told until it was recorded or, where that was on a later day, before its own
+ * day began (of UTC), since its hour is not kept. Where nothing had been told by then, the enquiry was written down later than the rug was seen, and what it said at first counts.
+ */
+function knownTo({ day, at }: Pick<Inspection, "day" | "at">, told: Told): Told {
+  const isRecordedThen = at.toISOString().slice(0, 10) <= day;
+  const before = told.filter((row) => (isRecordedThen ? row.at <= at : row.at < new Date(day)));
+  const first = Math.min(...told.map((row) => row.at.getTime()));
+  return before.length > 0 ? before : told.filter((row) => row.at.getTime() === first);
 }
+const isFlooded = (told: Told): boolean => rugAnswersOf(told).incidents?.includes("flood") === true;
+/** Whether flood or waste water was told of only after it: of a rug that it got into since, nobody goes by what was found before. */
+export const isOvertaken = (inspection: Pick<Inspection, "day" | "at">, told: Told): boolean => isFlooded(told) && !isFlooded(knownTo(inspection, told));
 
 type Seen = Pick<Inspection, "by" | "day" | "at" | "isBeyondRepair">;
 /** What letters and the desk tell of the newest inspection of a rug; null where none stands, or what was told since has overtaken it. */

@@ -15,10 +15,12 @@ describe("isOvertaken", () => {
     expect(isOvertaken(SEEN, floodAt("2026-11-24T14:00:00.000Z"))).toBe(false);
     expect(isOvertaken(SEEN, floodAt("2026-11-21T09:00:00Z"))).toBe(false);
   });
-  it("holds of flood water told of after the day of one that was recorded later", () => {
-    const late = { ...SEEN, at: new Date("2026-11-27T09:00:00Z") };
-    expect(isOvertaken(late, floodAt("2026-11-25T00:00:00Z"))).toBe(true);
-    expect(isOvertaken(late, floodAt("2026-11-24T23:59:59Z"))).toBe(false);
+  it("holds, of one that was recorded on a later day, of flood water told of on its day or after, since its hour is not kept", () => {
+    const late = { ...SEEN, at: new Date("2026-11-25T00:00:00Z") };
+    expect(isOvertaken(late, floodAt("2026-11-24T20:00:00Z"))).toBe(true);
+    expect(isOvertaken(late, floodAt("2026-11-24T00:00:00Z"))).toBe(true);
+    expect(isOvertaken(late, floodAt("2026-11-23T23:59:59.999Z"))).toBe(false);
+    expect(isOvertaken({ ...SEEN, at: new Date("2026-11-24T23:59:59.999Z") }, floodAt("2026-11-24T20:00:00Z"))).toBe(false);
   });
   it("holds no longer once the flood was taken back, nor where it was known before and is told of again, nor of other trouble", () => {
     expect(isOvertaken(SEEN, [...floodAt("2026-11-25T09:00:00Z"), told("2026-11-26T09:00:00Z", ["water"])])).toBe(false);
@@ -28,6 +30,12 @@ describe("isOvertaken", () => {
   });
   it("does not hold where the enquiry was written down only after the rug was seen", () => {
     expect(isOvertaken(SEEN, [told("2026-11-25T09:00:00Z", ["flood"])])).toBe(false);
+    expect(isOvertaken({ ...SEEN, at: new Date("2026-11-27T09:00:00Z") }, [told("2026-11-24T09:00:00Z", ["flood"])])).toBe(false);
+  });
+  it("holds where the enquiry was written down after the rug was seen, and told of the flood only later", () => {
+    const late = { ...SEEN, at: new Date("2026-11-27T09:00:00Z") };
+    expect(isOvertaken(late, [told("2026-11-24T09:00:00Z", ["wear"]), told("2026-11-24T20:00:00Z", ["flood"])])).toBe(true);
+    expect(isOvertaken(SEEN, [told("2026-11-25T09:00:00Z", ["wear"]), told("2026-11-25T09:00:01Z", ["flood"])])).toBe(true);
   });
 });
 
