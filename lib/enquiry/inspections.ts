@@ -24,7 +24,15 @@ const isFlooded = (told: Told): boolean => rugAnswersOf(told).incidents?.include
 /** Whether flood or waste water was told of only after it: of a rug that it got into since, nobody goes by what was found before. */
 export const isOvertaken = (inspection: Pick<Inspection, "day" | "at">, told: Told): boolean => isFlooded(told) && !isFlooded(knownTo(inspection, told));
 
-type Seen = Pick<Inspection, "by" | "day" | "at" | "isBeyondRepair">;
-/** What letters and the desk tell of the newest inspection of a rug; null where none stands, or what was told since has overtaken it. */
-export const inspectedIn = ({ inspections: [newest], answers }: { readonly inspections: readonly Seen[]; readonly answers: Told }, locale: Locale): Inspected | null =>
-  (newest && !isOvertaken(newest, answers) ? { by: newest.by, on: longDay(newest.day, locale), isBeyondRepair: newest.isBeyondRepair } : null);
+interface Looked<Of> { readonly inspections: readonly Of[]; readonly answers: Told }
+/** The newest inspection of a rug, by whether its verdict counts: what was told since may have overtaken it. Both null where nobody inspected it. */
+export function newestOf<Of extends Pick<Inspection, "day" | "at">>({ inspections: [newest], answers }: Looked<Of>): { counts: Of | null; overtaken: Of | null } {
+  if (!newest) return { counts: null, overtaken: null };
+  return isOvertaken(newest, answers) ? { counts: null, overtaken: newest } : { counts: newest, overtaken: null };
+}
+
+/** What letters and the desk tell of the newest inspection of a rug; null where none counts. */
+export function inspectedIn(rug: Looked<Pick<Inspection, "by" | "day" | "at" | "isBeyondRepair">>, locale: Locale): Inspected | null {
+  const { counts } = newestOf(rug);
+  return counts && { by: counts.by, on: longDay(counts.day, locale), isBeyondRepair: counts.isBeyondRepair };
+}

@@ -5,7 +5,7 @@ import { checkLetter, checkSentences, knownOf, type Known, type Overpromise } fr
 import { notesOf } from "../reply/promises/notes";
 import type { Db, Tx } from "../store/database";
 import { NEWEST_FIRST } from "../store/row-order";
-import { STANDING_INSPECTIONS } from "./inspections";
+import { newestOf, STANDING_INSPECTIONS } from "./inspections";
 import { ok, refuse, type Result } from "./caller";
 import type { AsItIs } from "./outdated";
 import { textsTold } from "./last-letter";
@@ -34,8 +34,8 @@ export async function holdToPromises(tx: Tx, { enquiryId, kind, text, reason }: 
 }
 
 async function knownIn(tx: Tx, enquiryId: string): Promise<Known> {
-  const rugs = await tx.rug.findMany({ where: { enquiryId }, select: { inspections: { ...STANDING_INSPECTIONS, take: 1, select: { isBeyondRepair: true } }, assessments: { orderBy: NEWEST_FIRST.createdAt, take: 1, select: { result: true } } } });
-  return knownOf(rugs.map((r) => ({ assessment: r.assessments[0] ? assessmentOf(r.assessments[0].result) : null, inspection: r.inspections[0] ?? null })));
+  const rugs = await tx.rug.findMany({ where: { enquiryId }, select: { answers: true, inspections: { ...STANDING_INSPECTIONS, take: 1, select: { day: true, at: true, isBeyondRepair: true } }, assessments: { orderBy: NEWEST_FIRST.createdAt, take: 1, select: { result: true } } } });
+  return knownOf(rugs.map((r) => ({ assessment: r.assessments[0] ? assessmentOf(r.assessments[0].result) : null, inspection: newestOf(r).counts })));
 }
 
 /** The first of them, in one sentence. */

@@ -20,11 +20,14 @@ export interface Overpromise {
   readonly instead?: string;
 }
 
-/** What is known of a rug beside the letter. Without an assessment: words and photos. `inspection`: what a named person who has had it in hand found of it. */
-export interface Known { readonly assessment: Assessment | null; readonly inspection?: { readonly isBeyondRepair: boolean } | null }
+/** What is known of a rug beside the letter. Without an assessment: words and photos. `inspection`: what a named person who has had it in hand found of it; `isOvertaken`: flood or waste water was told of only after that. */
+export interface Known { readonly assessment: Assessment | null; readonly inspection?: { readonly isBeyondRepair: boolean; readonly isOvertaken?: boolean } | null }
 export const WORDS_AND_PHOTOS: Known = { assessment: null };
-/** What a letter about these rugs is held against: what is known of an only rug; of several, words and photos. */
-export const knownOf = ([only, ...more]: readonly Known[]): Known => (only && more.length === 0 ? only : WORDS_AND_PHOTOS);
+/** What a letter about these rugs is held against: what is known of an only rug, without an inspection that was overtaken; of several, words and photos. */
+export function knownOf([only, ...more]: readonly Known[]): Known {
+  if (!only || more.length > 0) return WORDS_AND_PHOTOS;
+  return only.inspection?.isOvertaken ? { ...only, inspection: null } : only;
+}
 
 interface Compiled { readonly rule: Rule; readonly pattern: Pattern; readonly re: () => RegExp }
 const ALL: readonly Compiled[] = RULES.flatMap((rule) => rule.patterns.map((pattern) => ({ rule, pattern, re: expression(pattern.catches, "gu") })));

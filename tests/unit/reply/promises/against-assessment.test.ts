@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { CAUTION_WORDS } from "../../../../lib/reply/paragraphs/causes";
 import type { Assessment } from "../../../../lib/triage/assessment";
-import { checkLetter, checkSentence, WORDS_AND_PHOTOS, type Known } from "../../../../lib/reply/promises/check";
+import { checkLetter, checkSentence, knownOf, WORDS_AND_PHOTOS, type Known } from "../../../../lib/reply/promises/check";
 import { FIRST_AID_SAID, WOOL_METHODS, assessmentOf, range } from "../make";
 import { AGAINST_CLASSES } from "./against-classes";
 import { NO_UNTESTED_PLANS, UNTESTED_PLANS } from "./plans";
@@ -116,6 +116,11 @@ describe("a sentence against its assessment", () => {
     expect(rules("Your rug is beyond economic repair.")).toEqual(["verdict"]);
     expect(rules("Your rug is beyond economic repair.", { ...known({}), inspection: { isBeyondRepair: false } })).toEqual(["verdict"]);
     expect(rules("Your rug is beyond economic repair.", { ...known({}), inspection: { isBeyondRepair: true } })).toEqual([]);
+  });
+  it("lets nothing by for an inspection that flood water was told of after", () => {
+    const flooded = (isOvertaken: boolean) => knownOf([{ ...known({}), inspection: { isBeyondRepair: true, isOvertaken } }]);
+    expect(rules("Your rug is beyond economic repair.", flooded(false))).toEqual([]);
+    expect(rules("Your rug is beyond economic repair.", flooded(true))).toEqual(["verdict"]);
   });
   it("lets work be priced once somebody has inspected the rug, and nothing else be one figure", () => {
     const inspected: Known = { ...known({}), inspection: { isBeyondRepair: false } };
