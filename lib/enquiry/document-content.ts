@@ -26,6 +26,7 @@ import { readingsIn, reportIn } from "./bench-findings";
 import { sayReadings, sayReport } from "./bench-view";
 import { isTestId, testRow } from "./bench-test-schema";
 import { quotesWords, reportFields, sellerLetterFields, type ReportFields } from "./document-forms";
+import type { newestOf } from "./inspections";
 import { isTypedLabelShown } from "./label-reading";
 import type { PlanMarks } from "./mark-schema";
 import { edgesRange, measurePlan } from "./measured-plan";
@@ -58,8 +59,8 @@ export interface DocumentFacts {
   assessment: Assessment;
   /** Those that were not withdrawn, oldest first. */
   tests: readonly BenchTest[];
-  /** The newest that was not withdrawn. */
-  inspection: Inspection | null;
+  /** The newest that was not withdrawn, by whether its verdict counts. */
+  inspections: ReturnType<typeof newestOf<Inspection>>;
   /** The plan on which a way of cutting the rug down was chosen. */
   plan: PlanMarks | null;
   hasPlan: boolean;
@@ -92,14 +93,15 @@ function shownIn(photo: ReportedPhoto, words: Words): string {
 }
 
 function report(f: DocumentFacts, { theirReference, ...ticks }: ReportFields, madeBy: string): PrintedDocument {
-  const { inspection: seen, settings, answers: { story } } = f;
+  const { inspections: { counts, overtaken }, settings, answers: { story } } = f;
+  const inspectedBy = ({ by, day, found, isBeyondRepair }: Inspection) => ({ by, on: longDay(day, settings.locale), found, isBeyondRepair });
   return conditionReport({
     reference: f.reference, place: f.place, theirReference: theirReference || null, asker: askerOf(f), rug: capital(rugOf(f)), assessment: f.assessment,
     told: { wet: wetOf(f), answers: f.answers, seen: f.seen, sinceToldOn: f.sinceToldAt && dayOf(f, f.sinceToldAt), account: story === undefined ? null : { text: story, isQuoted: quotesWords(ticks, f.isTrade) } },
     photos: f.photos.map((p) => ({ id: p.id, shows: shownIn(p, wordsIn(settings.locale)), takenOn: p.takenAt && dayOf(f, p.takenAt), ...asReported(p) })), isLabelShown: isTypedLabelShown(f.answers.labelText, f.photos),
     reports: f.tests.flatMap((t) => reportedOf(t, f)), tests: f.tests.flatMap((t) => fibresTestedOf(t, f)), moisture: f.tests.flatMap((t) => moistureOf(t, f)),
     cutDown: edgesOf(f), cutting: f.cutting ?? (f.assessment.advice.action === "advise-cut-down" ? "unplanned" : null),
-    inspection: seen && { by: seen.by, on: longDay(seen.day, settings.locale), found: seen.found, isBeyondRepair: seen.isBeyondRepair },
+    inspection: counts && inspectedBy(counts), overtaken: overtaken && inspectedBy(overtaken),
     workshop: headOf(settings), madeBy, today: dayOf(f, f.now), judgedOn: longDay(f.assessment.asOf.slice(0, 10), settings.locale), figures: settings,
   });
 }
@@ -129,7 +131,7 @@ function cutDown(f: DocumentFacts): PrintedDocument {
   const cost = (way: (typeof ways)[number]) => (f.answers.age === "antique" ? null : { range: edgesRange(way, prices.bindingPerM), currency });
   return cutDownPlan({
     reference: f.reference, asker: askerOf(f),
-    rug: rugOf(f), size: { widthCm, lengthCm }, photoTop, damaged: places.map((p) => p.outline), isTufted: f.answers.back === "cloth", isProposed: actionOf(f.assessment) === "advise-cut-down", isInspected: f.inspection !== null, workshop: headOf(f.settings), figures: f.settings,
+    rug: rugOf(f), size: { widthCm, lengthCm }, photoTop, damaged: places.map((p) => p.outline), isTufted: f.answers.back === "cloth", isProposed: actionOf(f.assessment) === "advise-cut-down", inspected: f.inspections.counts ? "yes" : f.inspections.overtaken ? "before" : "no", workshop: headOf(f.settings), figures: f.settings,
     ways: [...ways].sort((a, b) => Number(b.kind === chosen?.kind) - Number(a.kind === chosen?.kind)).map((w) => ({ kind: w.kind, pieces: w.pieces, shareKept: w.shareKept, bindingM: w.bindingM, cost: cost(w) })),
   });
 }

@@ -7,7 +7,7 @@ import { QUESTIONS, type EnquiryAnswers } from "../trade/questions";
 import { readSettings } from "../workshop/settings";
 import { chosenPlan, cutDecision } from "./chosen-plan";
 import type { DocumentFacts } from "./document-content";
-import { STANDING_INSPECTIONS } from "./inspections";
+import { newestOf, STANDING_INSPECTIONS } from "./inspections";
 import { isTradeAsking } from "../reply/who-asks";
 import { answeredAt, assessmentOf, enquiryAnswersOf, rugAnswersOf, seenOf } from "./stored";
 import { CORRECTIONS, wetToldAt } from "./wet-told";
@@ -44,6 +44,6 @@ export async function documentFacts({ enquiryId, rugId }: { enquiryId: string; r
   const plan = chosenPlan(rug.photos);
   return {
     reference, client, parties, enquiry, isTrade: isTradeAsking(client, enquiry), answers: rugAnswersOf(rug.answers), seen: seenOf(rug.answers), sinceToldAt: answeredAt(rug.answers, "since"), wetToldAt: wetToldAt(rug.enquiry), wetBefore: wetBefore(judged, enquiry.wetNow), place: { n: rug.position, of: rug.enquiry._count.rugs }, photos: rug.photos, assessment: assessmentOf(newest.result), tests: rug.benchTests,
-    inspection: rug.inspections[0] ?? null, plan, hasPlan: plan !== null, cutting: cutDecision(rug.photos), settings, now,
+    inspections: newestOf(rug), plan, hasPlan: plan !== null, cutting: cutDecision(rug.photos), settings, now,
   };
 }

@@ -50,13 +50,19 @@ export async function readDocumentForm(caller: Caller, { enquiryId, rugId, kind 
   if (no) return no;
   const facts = await documentFacts({ enquiryId, rugId }, now);
   if (!facts || (kind && !documentsOffered(facts).includes(kind))) return NOT_THERE;
-  const { reference, answers, photos, inspection, isTrade, settings } = facts;
+  const { reference, answers, photos, inspections, isTrade, settings } = facts;
   const filled = kind ? await filledIn(kind, rugId, facts) : {};
   return ok({
     reference, rug: rugTitleOf({ answers, colours: rugColours(photos) }), filled, account: answers.story === undefined ? null : { text: answers.story, isTrade },
     soldAs: kind === "letter-to-seller" ? soldAsSentence(answers.sellerSaid, wordsIn(settings.locale)) : null,
     unsettled: kind && unsettledFor(kind, facts),
     boxed: kind && willBeBoxed(boxedSoFar(kind, facts, { filled, by: caller.kind === "staff" ? caller.name : "" })),
-    inspection: inspection && `It goes by the inspection of ${inspection.by}.`,
+    inspection: inspectionNote(inspections),
   });
+}
+
+/** Which inspection a report goes by, or why it goes by the newest no more; null where nobody inspected the rug. */
+function inspectionNote({ counts, overtaken }: DocumentFacts["inspections"]): string | null {
+  if (counts) return `It goes by the inspection of ${counts.by}.`;
+  return overtaken && `Flood or waste water was told of only after the inspection of ${overtaken.by}, so the report says “provisional, not inspected since”.`;
 }

@@ -112,7 +112,7 @@ export interface DocumentView {
 }
 
 /** What a named person saw of a rug. */
-export interface InspectionView { id: string; by: string; day: string; found: string; isBeyondRepair: boolean; /** Flood or waste water was told of only after it, so that letters leave its verdict out. */ isOvertaken: boolean }
+export interface InspectionView { id: string; by: string; day: string; found: string; isBeyondRepair: boolean; /** Flood or waste water was told of only after it, so that letters and reports leave its verdict out. */ isOvertaken: boolean }
 
 /** A file enclosed with a message that came; it is saved from `/desk/post/<id>/enclosed/<at>`. */
 export interface EnclosedFileView { /** Its place among them, from 0. */ at: number; name: string; kilobytes: number }

@@ -40,6 +40,8 @@ export interface ConditionReport {
   readonly tests: readonly Pick<Reported, "on" | "part" | "found">[];
   readonly moisture: readonly MoistureRead[];
   readonly inspection: Inspection | null;
+  /** One that flood water was told of only after: what it found stands with its day, and its verdict counts no more. Absent: none. */
+  readonly overtaken?: Inspection | null;
   /** What new edges would cost; null where cutting it down is not considered. */
   readonly cutDown: Range | null;
   /** What was decided of cutting it down; null where that was not considered. */
@@ -72,7 +74,7 @@ export function conditionReport(r: ConditionReport): PrintedDocument {
     title: say("report.title", { reference: r.reference, n: r.place.n, rugs: r.place.of, of: r.place.of > 1 ? "several" : "one" }), language: r.figures.locale, head: r.workshop,
     blocks: [
       paragraph([say("report.of", { rug: r.rug, asked: askedBy(r.asker, words), day: r.today }), ...(r.theirReference ? [say("report.their-reference", { reference: r.theirReference })] : [])].join(" ")),
-      paragraph(r.inspection ? say("report.inspected", { by: r.inspection.by, day: r.inspection.on }) : say("report.provisional", { evidence: evidenceOf(r), shown: r.photos.length > 0 ? "yes" : "no" })),
+      paragraph(r.inspection ? say("report.inspected", { by: r.inspection.by, day: r.inspection.on }) : provisional(r, words)),
       ...cautionBlocks(r.assessment, words),
       heading(say("report.told")),
       ...toldBlocks({ ...r, ofRugs: r.place.of }, words),
@@ -99,10 +101,17 @@ export function conditionReport(r: ConditionReport): PrintedDocument {
       paragraph(say("report.no-cover")),
       paragraph(say("report.interest", { workshop: r.workshop.name })),
       small(say("report.model", { version: r.assessment.modelVersion, day: r.judgedOn })),
-      ...(r.inspection ? [] : [paragraph(say("report.made-out", { by: r.madeBy, workshop: r.workshop.name }))]),
+      ...(r.inspection ? [] : [paragraph(say("report.made-out", { by: r.madeBy, workshop: r.workshop.name, inspected: r.overtaken ? "before" : "no" }))]),
       { kind: "signature", lines: r.inspection ? ["", r.inspection.by] : ["", r.madeBy, r.workshop.name] },
     ],
   };
+}
+
+/** What a report goes by that counts no inspection, and of one that was overtaken, when it was. */
+function provisional(r: ConditionReport, { say }: Words): string {
+  const { overtaken: before } = r;
+  const goesBy = say("report.provisional", { inspected: before ? "before" : "no", evidence: evidenceOf(r), shown: r.photos.length > 0 ? "yes" : "no" });
+  return before ? `${goesBy} ${say("report.overtaken", { by: before.by, day: before.on })}` : goesBy;
 }
 
 /** The name of the way that was chosen; empty where none was. */

@@ -30,7 +30,8 @@ export interface CutDownPlan {
   readonly isTufted: boolean;
   /** Whether the letter proposes the way that was chosen: not where something else is advised. */
   readonly isProposed: boolean;
-  readonly isInspected: boolean;
+  /** Whether somebody here has inspected it, or only before flood water was told of. */
+  readonly inspected: "yes" | "before" | "no";
   readonly workshop: { readonly name: string; readonly lines: readonly string[] };
   /** How lengths and sums are written. */
   readonly figures: Figures;
@@ -48,7 +49,7 @@ export function cutDownPlan(p: CutDownPlan): PrintedDocument {
     blocks: [
       ...(p.asker.as === "trade" ? [paragraph(askedBy(p.asker, words))] : []),
       paragraph(say("plan.measures", { size: size(p.size.widthCm, p.size.lengthCm, p.figures) })),
-      ...(p.isInspected ? [] : [paragraph(say("plan.provisional"))]),
+      ...(p.inspected === "yes" ? [] : [paragraph(say("plan.provisional", { inspected: p.inspected }))]),
       small(say("plan.drawings", { edge: p.photoTop })),
       ...p.ways.flatMap((way, i) => wayBlocks(p, way, i)),
       heading(say("plan.how")),

@@ -20,17 +20,18 @@ export interface ReportMark {
 export interface ReportPhoto extends Pick<Extract<Block, { kind: "photo" }>, "shape" | "quarters"> { readonly id: string; readonly shows: string; readonly takenOn: string | null; readonly marks: readonly ReportMark[] }
 /** A reading of the workshop's moisture meter, on its own scale, in the trouble or where nothing has happened. */
 export interface MoistureRead { readonly on: string; readonly percent: number; readonly place: "affected" | "untouched" }
-interface Seen { readonly moisture: readonly MoistureRead[]; readonly told: Told; readonly asker: Asker; readonly inspection: Inspection | null; readonly assessment: Assessment; readonly photos: readonly ReportPhoto[]; readonly figures: Figures }
+interface Seen { readonly moisture: readonly MoistureRead[]; readonly told: Told; readonly asker: Asker; readonly inspection: Inspection | null; readonly overtaken?: Inspection | null; readonly assessment: Assessment; readonly photos: readonly ReportPhoto[]; readonly figures: Figures }
 
 /** What an inspection found, what was measured, and the photos. */
 export function seenBlocks(seen: Seen, words: Words): Block[] {
-  const { told, inspection, assessment, photos, figures, moisture } = seen;
+  const { told, inspection, overtaken, assessment, photos, figures, moisture } = seen;
   const { say } = words;
   const measured = assessment.findings.filter((f) => f.what === "colour-change").map((f) => changeSentence(f, photos, words, figures));
   const areas = assessment.findings.filter((f) => f.what === "damaged-area").map((f) => areaSentence(f, photos, words, figures));
   const changes = [...measured, ...areas];
   return [
     ...(inspection ? [paragraph(inspection.found)] : []),
+    ...(overtaken ? [paragraph(say("report.found-before-flood", { day: overtaken.on, found: overtaken.found }))] : []),
     ...changesSeen(seen, words),
     ...(measured.length > 0 ? [] : [paragraph(say("report.not-measured", { told: isChangeTold(told) ? "yes" : "no" }))]),
     ...list(changes),

@@ -5,6 +5,7 @@ import os from "node:os";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { approveReply } from "../../../lib/enquiry/approve-reply";
+import { askClient } from "../../../lib/enquiry/ask-client";
 import type { Caller } from "../../../lib/enquiry/caller";
 import { correctAnswer } from "../../../lib/enquiry/correct-answer";
 import { documentFile } from "../../../lib/enquiry/document-file";
@@ -323,6 +324,26 @@ export function onPaper(): void {
       expect(after?.text).toBe(edited);
       expect(after?.today?.letter.text).toBe(first?.text);
       expect(after?.today?.changes).toContainEqual(expect.objectContaining({ was: SAYS }));
+    });
+    it("counts no more in a report, or for what a letter may say, while flood water is told of that it knew nothing of", async () => {
+      const { make, enquiryId, rugId } = await aRug();
+      good(await recordInspection(await nell(), { enquiryId, rugId, ...SEEN, day: "2026-11-25" }, later(1)));
+      const happened = async (answer: string[], minutes: number) => good(await correctAnswer(await nell(), { rugId, step: "happened", values: { answer }, seen: false }, later(minutes)));
+      const giveUp = async (minutes: number) => askClient(await nell(), { enquiryId, subject: "Your rug", text: "This rug is a goner." }, later(minutes));
+      const VERDICT = "Beyond economic repair, in the judgement of Ivo Castellane";
+      const noteOf = async (minutes: number) => good(await readDocumentForm(await nell(), { enquiryId, rugId, kind: "condition-report" }, later(minutes))).inspection;
+      expect(await textOf(await make("condition-report", {}, 2), enquiryId)).toContain(VERDICT);
+      expect(await noteOf(2)).toBe("It goes by the inspection of Ivo Castellane.");
+      await happened(["spill", "flood"], 3);
+      expect(await noteOf(4)).toBe("Flood or waste water was told of only after the inspection of Ivo Castellane, so the report says “provisional, not inspected since”.");
+      const report = await textOf(await make("condition-report", {}, 4), enquiryId);
+      expect(report).toContain("Ivo Castellane inspected it on 25 November 2026, before that.");
+      expect(report).toContain("On 25 November 2026, before flood or waste water was told of: The pile is distorted over a hand's breadth.");
+      expect(report).not.toContain(VERDICT);
+      expect(await giveUp(5)).toMatchObject({ ok: false, code: "promises-too-much" });
+      await happened(["spill"], 6);
+      expect(await textOf(await make("condition-report", {}, 7), enquiryId)).toContain(VERDICT);
+      good(await giveUp(8));
     });
     it("takes back a letter that waits to leave and would read otherwise, recorded or withdrawn", async () => {
       const { enquiryId, rugId, view } = await aRug();

@@ -115,7 +115,7 @@ describe.skipIf(!hasPrograms("pdftoppm"))("the foot of a page (poppler)", { time
     for (const figures of FIGURES) for (const [widthCm, lengthCm] of [[200, 300], [300, 200], [80, 400], [400, 80], [250, 250]] as const) for (const ways of [1, 2, 3]) {
       const kinds = (["edge-off", "split-in-two", "equal-ends"] as const).slice(0, ways);
       await endsWell(cutDownPlan({
-        asker: OWNER, reference: "K7-204", rug: "a grey rug", size: { widthCm, lengthCm }, photoTop: "left", damaged: [], isTufted: ways === 2, isProposed: ways !== 2, isInspected: ways === 3, figures, workshop: { name: "Lantern Yard", lines: [] },
+        asker: OWNER, reference: "K7-204", rug: "a grey rug", size: { widthCm, lengthCm }, photoTop: "left", damaged: [], isTufted: ways === 2, isProposed: ways !== 2, inspected: ways === 3 ? "yes" : "no", figures, workshop: { name: "Lantern Yard", lines: [] },
         ways: kinds.map((kind) => ({ kind, pieces: pieces(widthCm, lengthCm), shareKept: 0.5, bindingM: 2.02, cost: { range: range(60, 70, 90), currency: "EUR" } })),
       }), `${ways} ways of ${widthCm} × ${lengthCm}, ${paperOf(figures.locale)}`);
     }

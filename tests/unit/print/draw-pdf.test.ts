@@ -185,7 +185,7 @@ describe("drawPdf", () => {
     expect(inOrder).not.toMatch(/[\u00a0\u2060?]/u);
   });
   it("draws a cut-down plan with its alternative in words", async () => {
-    const plan = cutDownPlan({ asker: { name: "Ana Example", as: "owner", customer: null }, reference: "K7-204", rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [[{ x: 0, y: 0 }, { x: 200, y: 0 }, { x: 200, y: 30 }]], isTufted: false, isProposed: true, isInspected: false, figures: { locale: "en-GB", areaUnit: "m2" }, workshop: { name: "Lantern Yard", lines: [] },
+    const plan = cutDownPlan({ asker: { name: "Ana Example", as: "owner", customer: null }, reference: "K7-204", rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [[{ x: 0, y: 0 }, { x: 200, y: 0 }, { x: 200, y: 30 }]], isTufted: false, isProposed: true, inspected: "no", figures: { locale: "en-GB", areaUnit: "m2" }, workshop: { name: "Lantern Yard", lines: [] },
       ways: [{ kind: "edge-off", pieces: [{ left: 0, top: 30, right: 200, bottom: 300 }], shareKept: 0.9, bindingM: 2.02, cost: { range: range(60, 70, 90), currency: "EUR" } }] });
     expect((await drawn(plan)).toString("latin1")).toMatch(/\/Alt/);
     if (!hasPrograms("pdftotext") || !hasPrograms("pdfinfo")) return;

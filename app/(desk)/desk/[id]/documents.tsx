@@ -67,7 +67,7 @@ function OfRug({ rug, view, place }: { rug: RugView; view: EnquiryView; place: P
     <div className={css.rug}>
       {view.rugs.length > 1 && <h3><bdi>{rug.title}</bdi></h3>}
       {inspection
-        ? <p className={css.seen}>Inspected by <bdi>{inspection.by}</bdi> on {longDay(inspection.day, place.locale)}: <span dir="auto">{inspection.found}</span> {inspection.isBeyondRepair ? "Beyond economic repair." : "Not beyond economic repair."}{inspection.isOvertaken && " Flood or waste water was told of only after that: letters leave this verdict out until somebody has looked again."}</p>
+        ? <p className={css.seen}>Inspected by <bdi>{inspection.by}</bdi> on {longDay(inspection.day, place.locale)}: <span dir="auto">{inspection.found}</span> {inspection.isBeyondRepair ? "Beyond economic repair." : "Not beyond economic repair."}{inspection.isOvertaken && " Flood or waste water was told of only after that: letters and reports leave this verdict out until somebody has looked again."}</p>
         : <p className={css.seen}>Not inspected, so a report on it is provisional.</p>}
       {view.may.inspect && (
         <div className={css.inspect}>

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { PrintedDocument } from "../../../../lib/reply/documents/blocks";
 import { viscoseCareCard } from "../../../../lib/reply/documents/care-card";
 import { conditionReport, type ConditionReport } from "../../../../lib/reply/documents/condition-report";
-import { cutDownPlan } from "../../../../lib/reply/documents/cut-down-plan";
+import { cutDownPlan, type CutDownPlan } from "../../../../lib/reply/documents/cut-down-plan";
 import { letterToSeller, type SellerLetter } from "../../../../lib/reply/documents/letter-to-seller";
 import { chanceOfViscose, documentsOffered, viscoseWord } from "../../../../lib/reply/documents/offered";
 import { composeDraft } from "../../../../lib/reply/draft";
@@ -36,7 +36,7 @@ const TEST = { by: "Lantern Yard Rug Workshop", on: "20 November 2026", found: "
 
 describe("figures by locale and unit", () => {
   const way = { kind: "edge-off", pieces: [{ left: 0, top: 30, right: 200, bottom: 300 }], shareKept: 0.9, bindingM: 2, cost: { range: range(120, 150, 180), currency: "USD" } } as const;
-  const plan = (figures: Figures) => textOf(cutDownPlan({ asker: OWNER, reference: "K7-204", rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [], isTufted: false, isInspected: false, isProposed: true, workshop: WORKSHOP, ways: [way], figures }));
+  const plan = (figures: Figures) => textOf(cutDownPlan({ asker: OWNER, reference: "K7-204", rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [], isTufted: false, inspected: "no", isProposed: true, workshop: WORKSHOP, ways: [way], figures }));
   it("tells a plan in feet where the workshop counts so, and the same price", () => {
     expect(plan(METRIC)).toMatch(/about 200 × 300 cm as it is drawn here\.[\s\S]*200 × 270 cm[\s\S]*2\.0 m of binding[\s\S]*US\$120 to US\$180/);
     const feet = plan({ locale: "en-US", areaUnit: "sqft" });
@@ -336,6 +336,18 @@ describe("the condition report", () => {
     expect(living(7, 101)).toMatch(/by estimate, between 7\syears and some decades left\./u);
     expect(living(0.5, 40)).toContain("cannot be told from this: the range is too wide.");
   });
+  it("keeps what an inspection found before flood water was told of, with its day, and gives its verdict no more", () => {
+    const flooded = { ...REPORT, assessment: { ...REPORT.assessment, findings: [told("incidents", ["flood"])] } };
+    const text = textOf(conditionReport({ ...flooded, overtaken: INSPECTION }));
+    expect(text).toContain("Provisional, not inspected since flood or waste water was told of: this report goes by photos");
+    expect(text).toContain("Ivo Castellane inspected it on 27 November 2026, before that.");
+    expect(text).toContain("On 27 November 2026, before flood or waste water was told of: The pile is distorted over a hand's breadth.");
+    expect(text).toContain("Whether it is beyond economic repair was not judged: provisional, not inspected.");
+    expect(text).toContain("Nobody has inspected the rug since flood or waste water was told of.");
+    expect(text).not.toMatch(/in the judgement of|Inspected by/u);
+    expect(conditionReport({ ...flooded, overtaken: INSPECTION }).blocks.at(-1)).toEqual(conditionReport(flooded).blocks.at(-1));
+    expect(textOf(conditionReport(flooded))).not.toMatch(/since flood|before flood|before that/u);
+  });
   it("is provisional without an inspection, and gives the verdict to a named person with one", () => {
     const without = textOf(conditionReport(REPORT));
     expect(without).toContain("Provisional, not inspected: this report goes by photos");
@@ -515,17 +527,18 @@ describe("what a report says of cutting down and of a smell", () => {
 });
 
 describe("the cut-down plan", () => {
-  const plan = cutDownPlan({ asker: OWNER, reference: "K7-204", rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [[{ x: 0, y: 0 }, { x: 200, y: 0 }, { x: 200, y: 30 }]], isTufted: true, isInspected: false, isProposed: true, workshop: WORKSHOP, figures: METRIC,
+  const plan = cutDownPlan({ asker: OWNER, reference: "K7-204", rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [[{ x: 0, y: 0 }, { x: 200, y: 0 }, { x: 200, y: 30 }]], isTufted: true, inspected: "no", isProposed: true, workshop: WORKSHOP, figures: METRIC,
     ways: [{ kind: "edge-off", pieces: [{ left: 0, top: 30, right: 200, bottom: 300 }], shareKept: 0.9, bindingM: 2.02, cost: { range: range(60, 70, 90), currency: "EUR" } }] });
   it("says what remains, what it costs and that cutting cannot be undone", () => {
     expect(textOf(plan)).toMatch(/Remains: 200 × 270 cm, about 90\u00a0% of the rug\.\nNew edges: about 2\.0 m of binding\.\nCost: €60 to €90, from these edges as drawn to new ones all round what remains; confirmed when we have seen it/);
     expect(textOf(plan)).toMatch(/latex[\s\S]*Cutting cannot be undone/);
   });
-  it("says that it is provisional where nobody has inspected the rug, and only there", () => {
+  it("says that it is provisional where nobody has inspected the rug, or only before flood water was told of, and only there", () => {
     expect(textOf(plan)).toContain("Provisional, not inspected: nobody here has seen the rug itself.");
-    const inspected = cutDownPlan({ asker: OWNER, reference: "K7-204", rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [], isTufted: false, isInspected: true, isProposed: true, workshop: WORKSHOP, figures: METRIC,
-      ways: [{ kind: "edge-off", pieces: [{ left: 0, top: 30, right: 200, bottom: 300 }], shareKept: 0.9, bindingM: 2.02, cost: null }] });
-    expect(textOf(inspected)).not.toContain("Provisional");
+    const drawn = (inspected: CutDownPlan["inspected"]) => textOf(cutDownPlan({ asker: OWNER, reference: "K7-204", rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [], isTufted: false, inspected, isProposed: true, workshop: WORKSHOP, figures: METRIC,
+      ways: [{ kind: "edge-off", pieces: [{ left: 0, top: 30, right: 200, bottom: 300 }], shareKept: 0.9, bindingM: 2.02, cost: null }] }));
+    expect(drawn("yes")).not.toContain("Provisional");
+    expect(drawn("before")).toContain("Provisional, not inspected since flood or waste water was told of: nobody here has seen the rug itself since then.");
   });
   it("says and draws which edge lies towards the top of the photo", () => {
     expect(textOf(plan)).toContain("The small arrow shows which edge lies towards the top of the photo: here the left one.");
@@ -533,7 +546,7 @@ describe("the cut-down plan", () => {
   });
   it("says of a cleaner’s enquiry who asked and who the owner is, and that the owner agrees to the line", () => {
     const way = { kind: "edge-off", pieces: [{ left: 0, top: 30, right: 200, bottom: 300 }], shareKept: 0.9, bindingM: 2.02, cost: null } as const;
-    const text = textOf(cutDownPlan({ asker: CLEANER, reference: "K7-204", rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [], isTufted: false, isInspected: false, isProposed: true, workshop: WORKSHOP, figures: METRIC, ways: [way] }));
+    const text = textOf(cutDownPlan({ asker: CLEANER, reference: "K7-204", rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [], isTufted: false, inspected: "no", isProposed: true, workshop: WORKSHOP, figures: METRIC, ways: [way] }));
     expect(text).toContain("The client, Ana Example, cleans rugs and asked about a customer’s rug; its owner is Ines Varga.");
     expect(text).toContain("Nothing is cut before the rug’s owner has agreed to the line on the rug itself.");
     expect(textOf(plan)).toContain("before you have agreed");
@@ -541,7 +554,7 @@ describe("the cut-down plan", () => {
   it("proposes the way that was chosen only where the letter does, and says of another that it was chosen on the plan", () => {
     expect(textOf(plan)).toContain("The way we propose.");
     const ways = [{ kind: "edge-off", pieces: [{ left: 0, top: 30, right: 200, bottom: 300 }], shareKept: 0.9, bindingM: 2.02, cost: null }] as const;
-    const text = textOf(cutDownPlan({ asker: OWNER, reference: "K7-204", rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [], isTufted: false, isProposed: false, isInspected: false, workshop: WORKSHOP, figures: METRIC, ways }));
+    const text = textOf(cutDownPlan({ asker: OWNER, reference: "K7-204", rug: "a grey rug", size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [], isTufted: false, isProposed: false, inspected: "no", workshop: WORKSHOP, figures: METRIC, ways }));
     expect(text).toContain("The way that was chosen on the plan; our letter does not propose it.");
     expect(text).not.toContain("we propose");
   });

@@ -95,7 +95,7 @@ export function documentsIn(figures: Figures): { name: string; document: Printed
   const way: CutDownPlan["ways"][number] = { kind: "edge-off", pieces: [{ left: 0, top: 30, right: 200, bottom: 300 }], shareKept: 0.9, bindingM: 2.02, cost: { range: range(60, 70, 90), currency: "EUR" } };
   const plan: CutDownPlan = {
     reference: OWN.reference, asker: CLEANER,
-    rug, size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [], isTufted: true, isInspected: false, isProposed: true, workshop: WORKSHOP, figures,
+    rug, size: { widthCm: 200, lengthCm: 300 }, photoTop: "left", damaged: [], isTufted: true, inspected: "no", isProposed: true, workshop: WORKSHOP, figures,
     ways: [way, { ...way, kind: "split-in-two", pieces: [{ left: 0, top: 0, right: 200, bottom: 120 }, { left: 0, top: 160, right: 200, bottom: 300 }], cost: null }],
   };
   return [
