@@ -1,6 +1,8 @@
 import { fibreName } from "../trade/fibres";
 import { ACTIONS, REFERRALS } from "../trade/losses";
 import type { ActionId, Assessment, MechanismId } from "../triage/assessment";
+import { readTold } from "../triage/told";
+import { isGasTold } from "../triage/urgency";
 import { capital } from "../words/capital";
 import type { Words } from "../words/words";
 import { isOnlySmellTold } from "./damage-told";
@@ -77,10 +79,10 @@ function against(a: Assessment, known: Known): string[] {
   return [trouble(a, known), back(a, known), years, by === "worth" ? cost ?? "it hangs on what the rug is worth today, which is not known" : null].flatMap((s) => s ?? []);
 }
 
-/** What is wet, or was within the day. */
-function whatIsWet(a: Assessment): string {
+/** What first aid is for: what may be gas, what is wet, or what was within the day. */
+function whatIsAided(a: Assessment): string {
   const [wet] = answered(a, "wetNow").filter((v) => v === "wet" || v === "damp");
-  const what = wet === "wet" ? "it is wet now" : wet === "damp" ? "it is still damp" : "something wet got on it within the day";
+  const what = isGasTold(readTold(a.findings)) ? "what was put on it may give off a harmful gas" : wet === "wet" ? "it is wet now" : wet === "damp" ? "it is still damp" : "something wet got on it within the day";
   return `${what}, and that comes before everything else`;
 }
 
@@ -96,7 +98,7 @@ type Reason = (a: Assessment, known: Known) => readonly (string | null | undefin
 const REASONS: Readonly<Record<ActionId, Reason>> = {
   "leave-alone": (a, known) => (likelyMechanisms(a).some((m) => m !== "soil-only") ? [trouble(a, known), back(a, known)] : ["nothing was told that work would mend, and every cleaning costs a pile something"]),
   "routine-clean": (a, known) => [trouble(a, known), back(a, known)],
-  "first-aid": (a) => [whatIsWet(a)],
+  "first-aid": (a) => [whatIsAided(a)],
   "ask-for-more": (a, { letter: { ask } }) => [openFibres(a) ?? (answered(a, "incidents").length === 0 ? "nobody has said what happened to it" : null), ask && `ask first: “${ask.ask}”`],
   "inspect-and-test": (a, known) => [openFibres(a), trouble(a, known), back(a, known)],
   "quote-with-limits": (a, known) => [trouble(a, known), back(a, known)],

@@ -45,6 +45,7 @@ const decision: FactTable[] = [
 
 const LEVEL_WORDS: Readonly<Record<UrgencyRow["level"], string>> = { hours: "within hours", "two-days": "within two days", "a-week": "within a week", "can-wait": "can wait" };
 const conditionOf = (r: UrgencyRow): string => [
+  ...(r.mayBeGas ? ["bleach, and what it can give off gas with"] : []),
   ...(r.all ?? []).map(answerInWords), ...(r.unanswered ?? []).map((q) => `nobody answered: ${findingInWords(q)}`),
   ...(r.likely ? [`${mechanismName(r.likely.mechanism as MechanismId)} from ${Math.round(r.likely.from * 100)} %`] : []),
 ].join("; ") || "otherwise";

@@ -14,6 +14,8 @@ export interface UrgencyRow extends Source {
   readonly likely?: { readonly mechanism: string; readonly from: number };
   /** Only while it may be wet, so that first aid is due. */
   readonly mayBeWet?: true;
+  /** Only while first aid is due for bleach and something that it can give off gas with. */
+  readonly mayBeGas?: true;
   readonly why: string;
 }
 /** Where nobody was asked whether it is wet. */
@@ -26,6 +28,7 @@ const FRESH_LINES: Source = { how: "read", source: "Dupont, Restaurator 17 (1996
 const DRY_SOON: Source = { how: "memory", source: "EPA and FEMA flood guidance: dry within 24 to 48 hours" };
 
 export const URGENCY: readonly UrgencyRow[] = [
+  { level: "hours", mayBeGas: true, why: "Bleach was put on it beside something that it can give off a harmful gas with; people come first.", ...practice },
   { level: "hours", all: ["wetNow:wet", "incidents:flood"], why: "It is wet with flood or waste water: mould starts within two days, and it should not be touched.", ...DRY_SOON },
   { level: "hours", all: ["wetNow:wet", "changes:ran"], why: "It is wet and a colour is moving.", ...practice },
   { level: "hours", all: ["wetNow:damp", "changes:ran"], why: "It is still damp and a colour is moving.", ...practice },

@@ -14,7 +14,7 @@ export function holdsIn(told: Told, condition: string): boolean {
 /** What is lost by waiting: the first row of the table that holds. `chance` gives the marginal chance of a mechanism, `needsAid` whether first aid is due. */
 export function judgeUrgency(told: Told, chance: (mechanism: string) => number, needsAid = needsFirstAid(told)): Assessment["urgency"] {
   const row = URGENCY.find((r) =>
-    (!r.mayBeWet || needsAid) && (r.all ?? []).every((c) => holdsIn(told, c)) && (r.unanswered ?? []).every((q) => !told.answered(q)) && (!r.likely || chance(r.likely.mechanism) >= r.likely.from));
+    (!r.mayBeWet || needsAid) && (!r.mayBeGas || (needsAid && isGasTold(told))) && (r.all ?? []).every((c) => holdsIn(told, c)) && (r.unanswered ?? []).every((q) => !told.answered(q)) && (!r.likely || chance(r.likely.mechanism) >= r.likely.from));
   if (!row) throw new Error("Expected the last row of the urgency table to hold always.");
   return { level: row.level, why: row.why };
 }

@@ -2,6 +2,8 @@ import { describe, expect, it } from "vitest";
 import { composeDraft } from "../../../lib/reply/draft";
 import { composeFollowing } from "../../../lib/reply/following";
 import { isGasNow, isGasTold } from "../../../lib/reply/happened";
+import { headlineOf } from "../../../lib/reply/headline";
+import { toldByLetter } from "../../../lib/reply/told-by-letter";
 import { FIRST_AID, firstAidSentences } from "../../../lib/trade/first-aid";
 import type { RugAnswers } from "../../../lib/trade/questions";
 import { firstAidIn } from "../../../lib/words/first-aid";
@@ -53,6 +55,18 @@ describe("the line of the gas", () => {
     expect(after({ liquid: "wine" })).toContain(gas);
     expect(after(VINEGAR)).not.toContain(gas);
     expect(after(VINEGAR)).toContain("our first aid still holds");
+  });
+});
+
+describe("the desk", () => {
+  const reasonOf = (answers: RugAnswers, wetNow: "wet" | "no") => {
+    const [rug] = letterOf({ answers, enquiry: { wetNow } }).rugs;
+    return headlineOf(rug!.assessment, { letter: toldByLetter({ ...rug!, answers }, { enquiry: { wetNow }, isTrade: false }), words: wordsIn("en-GB") }).why;
+  };
+  it("answers with first aid for what may be gas, wet or dry, and else for what is wet", () => {
+    const treated = (treatments: RugAnswers["treatments"]): RugAnswers => ({ incidents: ["spotted"], treatments, since: "hour" });
+    for (const wetNow of ["wet", "no"] as const) expect(reasonOf(treated(["bleach", "vinegar-soda"]), wetNow)).toMatch(/^What was put on it may give off a harmful gas, and that comes before everything else/u);
+    expect(reasonOf(treated(["bleach"]), "wet")).toMatch(/^It is wet now/u);
   });
 });
 

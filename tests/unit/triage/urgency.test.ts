@@ -41,6 +41,13 @@ describe("judgeUrgency", () => {
   it("gives mould a week from .33 on, two days from .5: below, at, below, at", () =>
     expect([0.32, 0.33, 0.49, 0.5].map((mould) => level({}, { mould }))).toEqual(["can-wait", "a-week", "a-week", "two-days"]));
   it("does not go by how angry the message is", () => expect(level({ matters: ["claim"], reason: "mis-sold", story: "This is an outrage" })).toBe("can-wait"));
+  it("gives what may give off gas hours, dry as it is called, on the day alone, and whatever else is urgent people come first", () => {
+    const of = (answers: Record<string, Finding["value"]>) => judgeUrgency(told({ incidents: ["spotted"], treatments: ["bleach", "vinegar-soda"], ...answers }), () => 0);
+    const gas = { level: "hours", why: expect.stringMatching(/harmful gas.*people come first/u) as string };
+    expect([of({ since: "hour", wetNow: "no" }), of({ since: "day", wetNow: "no" }), of({ since: "longer", wetNow: "wet" })]).toEqual([gas, gas, gas]);
+    const other = [of({ since: "two-days", wetNow: "no" }), of({ since: "hour", wetNow: "no", treatments: ["bleach"] }), of({ since: "hour", wetNow: "no", treatments: ["vinegar-soda"] })];
+    expect(other).toEqual(other.map(() => ({ level: "can-wait", why: "Nothing is lost by waiting." })));
+  });
   it("calls what was spilt within the hour wet no longer once it was answered later that it is dry, and still fresh", () => {
     const dry = { incidents: ["spill"], since: "hour", wetNow: "no" };
     const urgency = (isLater: boolean) => judgeUrgency(told(dry), () => 0, needsFirstAid(told(dry), isLater));
