@@ -9,8 +9,9 @@ import { mayTouchIn, wordsOf } from "./slots";
 import { heldBackBy } from "./told-by-letter";
 
 type Said = Pick<SaidParagraph, "id" | "place" | "stands">;
+const KNOWN = ["aid-known", "aid-said-dry", "aid-known-gas", "aid-said-dry-gas"];
 /** Paragraphs that only say that the first aid of a letter before still holds. */
-const HOLDS_STILL = PARAGRAPHS.filter(({ place, when }) => place === "first-aid" && when.is?.has?.some((fact) => fact === "aid-known" || fact === "aid-said-dry")).map(({ id }) => id);
+const HOLDS_STILL = PARAGRAPHS.filter(({ place, when }) => place === "first-aid" && when.is?.has?.some((fact) => KNOWN.includes(fact))).map(({ id }) => id);
 /** Whether a paragraph of a letter leaves first aid to what a letter before told. */
 export const leavesAid = ({ id, place, stands }: Said): boolean => stands && place === "first-aid" && HOLDS_STILL.includes(id);
 /** Whether a paragraph tells first aid itself: of the whole letter, or of one rug that has its own. */

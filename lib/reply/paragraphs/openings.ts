@@ -19,6 +19,9 @@ const PARTLY_SILK = ["silk", "wool-silk", "silk-viscose"];
 
 const ANY_EVIDENCE = ["told", "photo", "label-typed", "label-photo", "bench", "laboratory"];
 
+/** What may be gas may rise from a dry rug as from a wet one. */
+const GAS_HOLDS = "What was put on it may still give off a harmful gas, wet or dry, and our first aid still holds. Keep everybody, children and pets too, out of the room, do not lean over it, and put nothing more on it.";
+
 /** Greeting, first aid, and the answer to "what is it", with the strength of its evidence. */
 export const OPENINGS: readonly ParagraphRow[] = [
   { ...OURS, id: "greeting", version: 1, place: "greeting", when: { is: { has: ["name"] } }, text: "Dear {name}," },
@@ -30,8 +33,10 @@ export const OPENINGS: readonly ParagraphRow[] = [
     text: "We are sorry to read this. If any of it is still wet, hours count, so please do this first:\n{firstAidInShort}" },
   { ...TRADE, id: "first-aid-known-flood", version: 2, place: "first-aid", when: { is: { has: ["aid-known"], incidents: ["flood"] } },
     text: "Flood and waste water can make you ill, once it is dry too: please let nobody touch the rug, and keep children and pets away. If any of it is still wet, hours count: no more water, no product and no heat." },
+  { ...TRADE, id: "first-aid-said-dry-gas", version: 1, place: "first-aid", when: { is: { has: ["aid-said-dry-gas"] } }, text: `You write that it is dry. ${GAS_HOLDS}` },
   { ...TRADE, id: "first-aid-said-dry", version: 1, place: "first-aid", when: { is: { has: ["aid-said-dry"] } },
     text: "You write that it is dry. If any of it is still wet, underneath too, hours count and our first aid still holds: keep people, children and pets off it, and put nothing on it." },
+  { ...TRADE, id: "first-aid-known-gas", version: 1, place: "first-aid", when: { is: { has: ["aid-known-gas"] } }, text: GAS_HOLDS },
   { ...TRADE, id: "first-aid-known", version: 2, place: "first-aid", when: { is: { has: ["aid-known"] } },
     text: "If any of it is still wet, hours count and our first aid still holds: keep people, children and pets off it, and put nothing on it." },
   { ...MOULD_SOON, id: "first-aid-flood", version: 4, place: "first-aid", when: { is: { has: ["first-aid"], incidents: ["flood"] } },

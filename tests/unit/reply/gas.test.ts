@@ -45,6 +45,22 @@ describe("the line of the gas", () => {
   it("is said with the emergency number of today, whichever it was stored with", () => {
     expect(firstAidIn(wordsIn("en-GB"), firstAidSentences("112", false, true), "911")).toEqual(firstAidSentences("911", false, true));
   });
+  it("is held up by a letter that follows without a word of wet, and once, whether they wrote since that it is dry or not; where none may rise, what may be wet is", () => {
+    const following = (treatments: NonNullable<RugAnswers["treatments"]>, saidOfWater: "dry" | null) => {
+      const input = inputOf({ sketch: { fibres: { wool: 0.9 }, rest: { firstAid: FIRST_AID_SAID } }, answers: { incidents: ["spotted"], treatments, since: "hour" }, enquiry: { wetNow: "no" } });
+      const { text, paragraphs, leftOut } = composeDraft(input);
+      const since = { ...input, assessments: input.assessments.map((rug) => ({ ...rug, saidOfWater })) };
+      return composeFollowing(since, { told: { text, paragraphs: [...paragraphs, ...leftOut] }, came: { message: true, answers: false, photos: 0, tested: false } }).text;
+    };
+    for (const saidOfWater of ["dry", null] as const) {
+      const [gas, wet] = [following(["bleach", "vinegar-soda"], saidOfWater), following(["bleach"], saidOfWater)];
+      expect(gas.match(/may still give off a harmful gas, wet or dry, and our first aid still holds\. Keep everybody[^.]*out of the room/gu)).toHaveLength(1);
+      expect(gas).not.toMatch(/still wet/u);
+      expect(wet).toMatch(/If any of it is still wet[^.]*our first aid still holds/u);
+      expect(wet).not.toMatch(/harmful gas/u);
+      expect([gas, wet].map((text) => text.includes("You write that it is dry."))).toEqual([saidOfWater === "dry", saidOfWater === "dry"]);
+    }
+  });
   it("stands in a letter that follows one which could not know of it, and not once more after that", () => {
     const told = (answers: RugAnswers) => inputOf({ sketch: { fibres: { wool: 0.9 }, rest: { firstAid: FIRST_AID_SAID } }, answers, enquiry: { wetNow: "wet" } });
     const after = (before: RugAnswers) => {
