@@ -20,6 +20,8 @@ export interface EnquiryToAssess {
   enquiry: EnquiryAnswers;
   /** Whether it is wet now was told later than the rest. */
   isWetToldLater?: boolean;
+  /** Whether it was told more than a day after when it happened and what was put on it. */
+  isWetToldDayLater?: boolean;
   /**
    * At least one; `colours` of its face photo, empty without photos; `photos`: the kinds that were sent, so that none is
    * asked for again; `spoilt`: those that came out too dark, light or blurred, so that they are; `seen`: answers that the workshop saw in a photo; `tests`: what was found on the bench or by a laboratory, where anything was;
@@ -83,8 +85,8 @@ export function draftInput(e: ToAnswer, assessed: readonly Pick<AssessedRug, "ti
   return { assessments, client: e.client, workshop: e.workshop, enquiry: e.enquiry, ...(e.library ? { library: e.library } : {}) };
 }
 
-function triageSettings({ channel, enquiry, isWetToldLater = false, workshop }: EnquiryToAssess): TriageSettings {
+function triageSettings({ channel, enquiry, isWetToldLater = false, isWetToldDayLater = false, workshop }: EnquiryToAssess): TriageSettings {
   const { currency, priors, prices, losses, emergencyNumber, reagents } = workshop;
   const [reason, wetNow] = [enquiry.reason ?? null, enquiry.wetNow ?? null];
-  return { currency, priors, channel, reason, wetNow, ...(isWetToldLater ? { isWetToldLater } : {}), prices, losses, seed: SEED, emergencyNumber, benchTests: openTests(reagents) };
+  return { currency, priors, channel, reason, wetNow, ...(isWetToldLater ? { isWetToldLater } : {}), ...(isWetToldDayLater ? { isWetToldDayLater } : {}), prices, losses, seed: SEED, emergencyNumber, benchTests: openTests(reagents) };
 }

@@ -13,7 +13,7 @@ import { storeAssessment } from "./store-enquiry";
 import { enquiryAnswersOf, rugAnswersOf, seenOf } from "./stored";
 import { urgenciesOfRugs, urgenciesOfWords, WORDS_PARTS } from "./unread-letters";
 import { worstUrgency } from "./urgency";
-import { CORRECTIONS, wetToldAt } from "./wet-told";
+import { CORRECTIONS, isWetToldDayLater, wetToldAt } from "./wet-told";
 
 /**
  * Judges a rug from everything that is known as the transaction sees it, keeps the assessment beside the earlier ones and
@@ -29,7 +29,7 @@ export async function judgeAnew(tx: Tx, rugId: string, now: Date): Promise<Asses
   const [assessed] = assessAnswers({
     channel: enquiry.channel,
     asOf: enquiry.submittedAt.toISOString(),
-    enquiry: enquiryAnswersOf(enquiry.answers).answers, isWetToldLater: wetToldAt(enquiry) > enquiry.submittedAt,
+    enquiry: enquiryAnswersOf(enquiry.answers).answers, isWetToldLater: wetToldAt(enquiry) > enquiry.submittedAt, isWetToldDayLater: isWetToldDayLater(enquiry, rug.answers),
     client: enquiry.client,
     workshop: await readSettings(tx),
     rugs: [{

@@ -111,7 +111,7 @@ function caseOf(known: readonly Finding[], settings: TriageSettings, asOf: strin
   const fibres = belief.probabilities;
   const mechanisms = marginals(prospects.happened, fibres);
   const chance = (mechanism: string) => mechanisms.find((m) => m.mechanism === mechanism)?.probability ?? 0;
-  return { c: { ...prospects, belief, fibres, chance, needsAid: needsFirstAid(prospects.told, settings.isWetToldLater), settings, year: Number(asOf.slice(0, 4)) }, mechanisms };
+  return { c: { ...prospects, belief, fibres, chance, needsAid: needsFirstAid(prospects.told, settings.isWetToldLater, settings.isWetToldDayLater), settings, year: Number(asOf.slice(0, 4)) }, mechanisms };
 }
 
 /** What the decision hangs on, as the assessment weighs it: for those who explain or measure it. */

@@ -107,6 +107,8 @@ export interface TriageSettings {
   wetNow: "wet" | "damp" | "no" | "unsure" | null;
   /** Whether it is wet now was told later than the rest, so that “within the last hour” was before that. Absent: told at once. */
   isWetToldLater?: boolean;
+  /** Whether it was told more than a day after when it happened and what was put on it, so that “today” was before that. Absent: it was not. */
+  isWetToldDayLater?: boolean;
   prices: { cleanPerM2: number; cleanMinimum: number; bindingPerM: number };
   losses: Partial<Record<string, number>> | null;
   /** The workshop's emergency number, said with first aid; absent: "your emergency number". */

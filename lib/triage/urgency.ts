@@ -40,11 +40,15 @@ export function isGasTold(told: Told): boolean {
 const isDry = (told: Told, isLater: boolean): boolean =>
   told.has("wetNow:no") && !told.has("incidents:flood") && !told.has("sign:still-wet") && (isLater || !told.has("since:hour"));
 
-/** What may be gas may still rise: it is wet, or it was today, for what was put on it was wet, whatever else got on it and however dry it is called. */
-export const isGasNow = (told: Told): boolean => isGasTold(told) && (told.has("wetNow:wet") || told.has("wetNow:damp") || holdsIn(told, "today:yes"));
+/**
+ * What may be gas may still rise: it is wet, or it was today, for what was put on it was wet, whatever else got on it and however dry it is called.
+ * `isDayLater`: that it is dry was told more than a day after that, which ends it as it ends what was wet.
+ */
+export const isGasNow = (told: Told, isDayLater = false): boolean =>
+  isGasTold(told) && (told.has("wetNow:wet") || told.has("wetNow:damp") || (holdsIn(told, "today:yes") && !(isDayLater && isDry(told, true))));
 
-/** Whether first aid is due, for letter, desk and decision alike: it was wet within the day and nobody has answered since that it is dry, or what may be gas may still rise. `isLater`: as of being dry. */
-export const needsFirstAid = (told: Told, isLater = false): boolean => isGasNow(told) || (wasWet(told) && !isDry(told, isLater));
+/** Whether first aid is due, for letter, desk and decision alike: it was wet within the day and nobody has answered since that it is dry, or what may be gas may still rise. `isLater`, `isDayLater`: as of being dry, and of gas. */
+export const needsFirstAid = (told: Told, isLater = false, isDayLater = false): boolean => isGasNow(told, isDayLater) || (wasWet(told) && !isDry(told, isLater));
 
 /** Mould that is seen, or likely enough to be warned of: a firm that treats it comes before any work. `chance` gives the marginal chance of a mechanism. */
 export const isMouldy = (told: Told, chance: (mechanism: MechanismId) => number): boolean => hasAny(told, MOULD_SEEN) || chance("mould") >= WORTH_SAYING;

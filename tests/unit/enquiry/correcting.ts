@@ -77,6 +77,20 @@ export function correcting(): void {
       good(await correctAnswer(caller, change((await seen(wet.enquiryId)).rugId, "wet-now", { answer: "no" }), later(20)));
       expect(await seen(wet.enquiryId)).toMatchObject({ urgency: "two_days", aid: [false, false, false, false] });
     });
+    it("an answer that it is dry ends the first aid for what may be gas more than a day after that was told, and not sooner, nor of what was put on it since", async () => {
+      const bleached = () => submitted({ wetNow: "no", reason: "just-happened", rug: { labelFound: "typed", labelText: "100% wool", incidents: ["spotted"], treatments: ["bleach", "vinegar-soda"], since: "hour" } });
+      const { caller } = await aRug();
+      const [{ enquiryId }, treatedSince] = [await bleached(), await bleached()];
+      const seen = async (id: string) => good(await readEnquiry(caller, id, later(60)));
+      const dryAt = async (id: string, minutes: number) => {
+        good(await correctAnswer(caller, change((await seen(id)).rugs[0]?.id ?? "", "wet-now", { answer: "no" }), later(minutes)));
+        const { rugs: [rug], urgency } = await seen(id);
+        return [rug?.assessment?.firstAid !== null, urgency];
+      };
+      expect([await dryAt(enquiryId, 20), await dryAt(enquiryId, 24 * 60), await dryAt(enquiryId, 24 * 60 + 1)]).toEqual([[true, "hours"], [true, "hours"], [false, "can_wait"]]);
+      await database().answer.create({ data: { id: randomUUID(), rugId: (await seen(treatedSince.enquiryId)).rugs[0]?.id ?? "", question: "treatments", value: ["bleach", "vinegar-soda"], from: "client", at: later(24 * 60) } });
+      expect(await dryAt(treatedSince.enquiryId, 24 * 60 + 1)).toEqual([true, "hours"]);
+    });
     it("an answer that is none is refused beside its field, and nothing is written", async () => {
       const { caller, rugId, view } = await aRug();
       const before = await database().answer.count({ where: { rugId } });

@@ -89,6 +89,11 @@ describe("needsFirstAid", () => {
     expect([treated("hour", ["bleach", "vinegar-soda"]), treated("day", ["bleach", "vinegar-soda"])]).toEqual([true, true]);
     expect([treated("two-days", ["bleach", "vinegar-soda"]), treated("hour", ["bleach"]), treated("hour", ["vinegar-soda"])]).toEqual([false, false, false]);
   });
+  it("ends for what may give off gas once it was answered more than a day later that it is dry, but for flood water, what the meter finds wet, and what is not dry", () => {
+    const gas = (more: Record<string, Finding["value"]> = {}) => spilt("hour", { treatments: ["bleach", "vinegar-soda"], ...more });
+    expect([needsFirstAid(gas(), true), needsFirstAid(gas(), true, true)]).toEqual([true, false]);
+    for (const more of [{ incidents: ["spill", "flood"] }, { "test:moisture": { place: "affected", percent: 30 } }, { wetNow: "damp" }, { wetNow: "unsure" }]) expect(needsFirstAid(gas(more), true, true)).toBe(true);
+  });
 });
 
 describe("judgeFirstAid", () => {
