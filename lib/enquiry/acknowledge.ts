@@ -20,7 +20,7 @@ export interface ToAcknowledge {
   /** The client added a rug to an enquiry sent before. */
   isAdded?: boolean;
   hasPhotos: boolean;
-  /** What is told at once; null where nothing is wet now. */
+  /** What is told at once; null where no first aid is due. */
   firstAid: FirstAidAtOnce | null;
   /** How many rugs it tells of, where one of them is feared to be mouldy; null where none is. */
   mouldAmong: number | null;

@@ -37,7 +37,7 @@ export const saidSince = (messages: readonly { at: Date; text: string }[], answe
   newestOfWater(messages.filter((m) => m.at > answered.at)) ?? (answered.isDry && newestOfWater(messages) === "dry" ? "dry" : null);
 
 /** First aid as it goes out at once with the acknowledgement. */
-export interface FirstAidAtOnce { /** Nobody could read whether anything is wet. */ isUnread: boolean; /** In English, as an assessment holds it. */ lines: string[] }
+export interface FirstAidAtOnce { /** For what is wet, for what may be gas, or where nobody could read whether anything is wet. */ of: "wet" | "gas" | "unread"; /** In English, as an assessment holds it. */ lines: string[] }
 
 /** What first aid at once is chosen by. `answers`: of each rug. */
 interface AtOnce { assessments: readonly Judged[]; byWords: readonly LetterUrgency[]; answers: readonly RugAnswers[]; emergencyNumber: string | undefined }
@@ -45,8 +45,9 @@ interface AtOnce { assessments: readonly Judged[]; byWords: readonly LetterUrgen
 /** What a client is told at once, before anybody has read what they wrote; null where nothing is wet by what can be read. */
 export function firstAidAtOnce({ assessments, byWords, answers, emergencyNumber }: AtOnce): FirstAidAtOnce | null {
   const aid = firstAidOf(assessments, byWords);
-  if (aid) return { isUnread: false, lines: firstAidSentences(emergencyNumber, aid === "hands-off", answers.some(isGasTold)) };
-  return byWords.some((u) => u.firstAid === "unread") ? { isUnread: true, lines: firstAidUnread(emergencyNumber) } : null;
+  const isGas = answers.some(isGasTold);
+  if (aid) return { of: isGas ? "gas" : "wet", lines: firstAidSentences(emergencyNumber, aid === "hands-off", isGas) };
+  return byWords.some((u) => u.firstAid === "unread") ? { of: "unread", lines: firstAidUnread(emergencyNumber) } : null;
 }
 
 /** Among how many rugs mould is warned of at once, wet or dry; null where it is feared in none. */

@@ -4,6 +4,8 @@ import { headerText } from "./address";
 import { composeLetter, type ComposedLetter } from "./compose";
 import type { LetterHead } from "./letter-html";
 
+const AID_LEADS = { wet: "ack.first-aid", gas: "ack.first-aid-gas", unread: "ack.first-aid-unread" } as const;
+
 export interface AcknowledgementInput {
   /** By which name they are greeted, as in every letter; null where there is none to greet by. */
   greeted: string | null;
@@ -20,8 +22,8 @@ export interface AcknowledgementInput {
   workshop: LetterHead & { hours: string };
   /** The client's own page, or the mark that becomes it. */
   link: string;
-  /** First aid, where something is wet now by what was told; `isUnread`: where nobody could read whether anything is. */
-  firstAid: { isUnread: boolean; lines: readonly string[] } | null;
+  /** First aid, where it is due by what was told; `of`: for what is wet, for what may be gas, wet or dry, or where nobody could read whether anything is wet. */
+  firstAid: { of: keyof typeof AID_LEADS; lines: readonly string[] } | null;
   /** How many rugs it tells of, where mould may be in one of them by what was told; null where it may be in none. */
   mouldAmong: number | null;
 }
@@ -36,7 +38,7 @@ export function acknowledgement({ greeted, reference, isHeard, isTold, isAdded, 
   const name = headerText(greeted ?? "");
   const blocks = [
     name ? say("ack.dear", { name }) : say("ack.good-day"),
-    firstAid ? `${say(firstAid.isUnread ? "ack.first-aid-unread" : "ack.first-aid")}\n${firstAid.lines.map((s) => `– ${s}`).join("\n")}` : null,
+    firstAid ? `${say(AID_LEADS[firstAid.of])}\n${firstAid.lines.map((s) => `– ${s}`).join("\n")}` : null,
     mouldAmong === null ? null : mouldIn(words, mouldAmong),
     isTold ? say("ack.told", { reference }) : isHeard ? say("ack.heard", { reference }) : say(isAdded ? "ack.added" : "ack.reached", { reference, photos: hasPhotos ? "some" : "none" }),
     firstAid || isTold ? null : say("ack.until"),

@@ -7,8 +7,9 @@ import { sayLetter } from "../../../lib/enquiry/letter-words";
 import { READ_OUT } from "../../../lib/mail/last-word";
 import { newReference, REFERENCE_LETTERS, REFERENCE_PATTERN } from "../../../lib/enquiry/reference";
 import { mergeAnswers } from "../../../lib/enquiry/save-intake";
-import { firstAidOf } from "../../../lib/enquiry/wet-by-words";
+import { firstAidAtOnce, firstAidOf } from "../../../lib/enquiry/wet-by-words";
 import { firstAidSentences } from "../../../lib/trade/first-aid";
+import type { RugAnswers } from "../../../lib/trade/questions";
 import { STATES } from "../../../lib/enquiry/states";
 import { MESSAGE, messagesOf, rugAnswersOf } from "../../../lib/enquiry/stored";
 import type { LetterStateId } from "../../../lib/enquiry/views";
@@ -146,6 +147,14 @@ describe("rugAnswersOf", () => {
     const rows = [row(MESSAGE, "second", 9), row(MESSAGE, "first", 3), row("shine", "satin", 1)];
     expect(rugAnswersOf(rows)).toEqual({ shine: "satin" });
     expect(messagesOf(rows).map((m) => m.text)).toEqual(["first", "second"]);
+  });
+});
+
+describe("firstAidAtOnce", () => {
+  it("is of gas where bleach and something that it can give off gas with were told, and of what is wet without", () => {
+    const of = (treatments: RugAnswers["treatments"]) => firstAidAtOnce({ assessments: [{ firstAid: firstAidSentences() }], byWords: [], answers: [{ treatments }], emergencyNumber: "112" });
+    expect(of(["bleach", "vinegar-soda"])).toEqual({ of: "gas", lines: firstAidSentences("112", false, true) });
+    expect(of(["bleach"])).toEqual({ of: "wet", lines: firstAidSentences("112") });
   });
 });
 

@@ -147,20 +147,25 @@ describe("acknowledgement", () => {
   it("asks for no water and no product until the answer comes, where no first aid says so", () => {
     const asked = /put no water and no product on/;
     expect(acknowledgement(given).text).toMatch(asked);
-    expect(acknowledgement({ ...given, firstAid: { isUnread: false, lines: ["Put nothing on it."] } }).text).not.toMatch(asked);
+    expect(acknowledgement({ ...given, firstAid: { of: "wet", lines: ["Put nothing on it."] } }).text).not.toMatch(asked);
   });
   it("begins with first aid where something is wet", () => {
-    expect(acknowledgement({ ...given, firstAid: { isUnread: false, lines: ["Keep people off it."] } }).text).toMatch(/^Dear Ana Example,\n\nWhile it is wet, please do this first[^\n]*\n– Keep people off it\.\n/);
+    expect(acknowledgement({ ...given, firstAid: { of: "wet", lines: ["Keep people off it."] } }).text).toMatch(/^Dear Ana Example,\n\nWhile it is wet, please do this first[^\n]*\n– Keep people off it\.\n/);
+  });
+  it("begins with it for what may be gas whether it is wet or dry", () => {
+    const { text } = acknowledgement({ ...given, firstAid: { of: "gas", lines: ["Leave the room."] } });
+    expect(text).toMatch(/^Dear Ana Example,\n\nPlease do this first, wet or dry[^\n]*\n– Leave the room\.\n/);
+    expect(text).not.toContain("While it is wet");
   });
   it("warns of mould where it is feared, after first aid and whether it is wet or dry, and of one rug among several as of one of them", () => {
     const caution = /there may be mould in the rug\. Mould can harm your health: please do not touch/;
     expect(acknowledgement(given).text).not.toMatch(/mould/i);
     expect(acknowledgement({ ...given, mouldAmong: 1 }).text).toMatch(caution);
     expect(acknowledgement({ ...given, mouldAmong: 2 }).text).toMatch(/there may be mould in one of the rugs\. Mould can harm/);
-    expect(acknowledgement({ ...given, mouldAmong: 1, firstAid: { isUnread: false, lines: ["Do not blot it."] } }).text).toMatch(/– Do not blot it\.\n\nBy what you told us there may be mould/);
+    expect(acknowledgement({ ...given, mouldAmong: 1, firstAid: { of: "wet", lines: ["Do not blot it."] } }).text).toMatch(/– Do not blot it\.\n\nBy what you told us there may be mould/);
   });
   it("speaks of wet only as something that may be, where nobody could read the letter", () => {
-    const { text } = acknowledgement({ ...given, firstAid: { isUnread: true, lines: ["Keep people off it."] } });
+    const { text } = acknowledgement({ ...given, firstAid: { of: "unread", lines: ["Keep people off it."] } });
     expect(text).toMatch(/^Dear Ana Example,\n\nNobody here has read your letter yet\. If the rug is wet, please do this first[^\n]*\n– Keep people off it\.\n/);
     expect(text).not.toContain("While it is wet");
   });
