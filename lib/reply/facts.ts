@@ -45,7 +45,7 @@ export interface RugForDraft extends PerhapsSeen {
   labelShown?: boolean;
 }
 /** What a letter judges: the fibre, how far it comes back, whether it is worth it, what happened, what is feared to be in it, how soon it is seen to, how it is cleaned, what could be done instead, the years, the price. */
-export type TopicId = "fibre" | "outlook" | "worth" | "cause" | "flood" | "mould" | "insects" | "haste" | "care" | "repair" | "life" | "price";
+export type TopicId = "fibre" | "outlook" | "worth" | "cause" | "flood" | "gas" | "mould" | "insects" | "haste" | "care" | "repair" | "life" | "price";
 /** How what our last letter said moved: it reads otherwise today; it no longer holds, with nothing in its place; it was said of a dry rug, and nothing is said of it before we know whether the rug is wet. */
 export type HowMoved = "changed" | "gone" | "waits";
 /** What of our last letter moved, and how. `rugsOf`: of which rugs, counted from 0, where it is not so of all of them. */
@@ -190,7 +190,7 @@ function given({ rug, rugs, enquiry, hasTelephone, hasName, hasPage, came }: Fac
   const asks = asksOf(rug, likelyMechanisms(a));
   const stories = [rug.answers.story, ...(rug.messages ?? [])];
   const has = {
-    improvement: a.improvement, "first-aid": aid && !isAidKnown(rug, came), "aid-known": aid && isAidKnown(rug, came), "aid-said-dry": aid && rug.saidOfWater === "dry", "aid-known-gas": aid && isAidKnown(rug, came) && isGasTold(rug.answers), "aid-said-dry-gas": aid && rug.saidOfWater === "dry" && isGasTold(rug.answers), "said-wet": wetByWords, "said-flood": wetByWords === "hands-off", "flood-unseen": isFlooded && !rug.inspection, "flood-seen": isFlooded && rug.inspection,
+    improvement: a.improvement, "first-aid": aid && !isAidKnown(rug, came), "aid-known": aid && isAidKnown(rug, came), "aid-said-dry": aid && rug.saidOfWater === "dry", "first-aid-gas": aid && !isAidKnown(rug, came) && isGasTold(rug.answers), "aid-known-gas": aid && isAidKnown(rug, came) && isGasTold(rug.answers), "aid-said-dry-gas": aid && rug.saidOfWater === "dry" && isGasTold(rug.answers), "said-wet": wetByWords, "said-flood": wetByWords === "hands-off", "flood-unseen": isFlooded && !rug.inspection, "flood-seen": isFlooded && rug.inspection,
     "clean-price": a.money?.clean, "cut-down-price": a.money?.cutDown, "cut-down-way": a.money?.cutDown && plannedCut(a), "replace-price": replacePrice(a),
     "sent-photos": sawPhotos(a), photos: asks.photos.length, questions: asks.questions.length, "one-ask": asks.one, "lone-ask": asks.photos.length + asks.questions.length === 1, "needs-more": asks.one && (wetByWords || actionSeen(rug) === "ask-for-more" || (rugs > 1 && certainty(a) === "unknown" && actionSeen(rug) !== "not-our-work")),
     "costs-more": costsMore(a), "costs-clearly-more": costsClearlyMore(a), "price-beside-worth": isPriceBesideWorth(a), "worth-overlaps": isWorthOverlapping(a), "falls-short": fallsShort(a), "price-against-silk": speaksAgainstSilk(a), "wet-unknown": isWetOpen && !isSaidDry(rug), "dry-said": (isWetOpen || isAidOver(rug)) && isSaidDry(rug),

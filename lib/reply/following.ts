@@ -3,7 +3,7 @@ import { withAnswerPlace } from "./answer-place";
 import { isTold, type Told } from "./changes";
 import { inToneThatFits, partedBy, shortEnough, type ComposedDraft } from "./draft";
 import { treatedIn, type Came, type HowMoved, type RugForDraft, type TopicId } from "./facts";
-import { isAidDue, isHandsOff } from "./happened";
+import { isAidDue, isGasTold, isHandsOff } from "./happened";
 import { costSaid, isJudged, isSameJudgement, isYearsUntold, movedSince, speaksOf, standsWith, tellsNothingYet, TOPICS, type Feared } from "./moved";
 import { PARAGRAPHS } from "./paragraphs";
 import type { PlaceId } from "./paragraphs/row";
@@ -139,7 +139,8 @@ export function composeFollowing(input: DraftInput, { told, came: since }: Since
   const said = saidOf(told);
   const [isNew, isNews] = [newBeside(lastOf(said), readsToday), newBeside(lastOf(told), readsToday)];
   const isRug = (is: (rug: RugForDraft) => boolean) => (rug: number | null) => { const of = input.assessments[rug ?? -1]; return of !== undefined && is(of); };
-  const isFeared = (what: Feared) => isRug((rug) => heldBackBy(rug) !== null || (what === "flood" ? isAidDue(rug) && isHandsOff(rug) : treatedIn(rug).includes(what)));
+  const isSoOf = (rug: RugForDraft, what: Feared) => (what === "gas" ? isAidDue(rug) && isGasTold(rug.answers) : what === "flood" ? isAidDue(rug) && isHandsOff(rug) : treatedIn(rug).includes(what));
+  const isFeared = (what: Feared) => isRug((rug) => heldBackBy(rug) !== null || isSoOf(rug, what));
   const isFlooded = isRug((rug) => heldBackBy(rug) === "flood");
   const movedWhere = (isToldAnew: (rug: number | null) => boolean) => movedSince(unmoved, said, {
     waits, readsToday, tellsToday: (t) => (isFlooded(t.rug) ? null : readsToday(t)),

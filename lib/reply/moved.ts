@@ -8,7 +8,7 @@ import type { Treated } from "./treated-first";
 /** `rows`: paragraphs at other places that judge it too. `figure`: what it comes down to, wherever a paragraph tells it. `beside`: a place that tells something of it too, which moves by itself and stands again with what replaces it. `caution`: the paragraphs that warn of it, and of what: in whichever words, any of them is that caution. */
 interface Topic { readonly id: TopicId; readonly places: readonly PlaceId[]; readonly rows?: readonly string[]; readonly figure?: SlotName; readonly beside?: PlaceId; readonly caution?: { readonly of: Feared; readonly rows: readonly string[] } }
 /** What may be in a rug that harms people or spreads. */
-export type Feared = Treated | "flood";
+export type Feared = Treated | "flood" | "gas";
 /** What a letter judges, in the order in which a later one takes it back, and the places that speak of it. Elicited. */
 export const TOPICS: readonly Topic[] = [
   { id: "fibre", places: ["fibre"] },
@@ -18,6 +18,7 @@ export const TOPICS: readonly Topic[] = [
   { id: "life", places: ["life"] },
   { id: "cause", places: ["cause"], beside: "safety" },
   { id: "flood", places: [], caution: { of: "flood", rows: ["cause-flood", "first-aid-flood", "first-aid-known-flood", "first-aid-said-flood"] } },
+  { id: "gas", places: [], caution: { of: "gas", rows: ["first-aid-gas", "first-aid-known-gas", "first-aid-said-dry-gas"] } },
   { id: "mould", places: [], caution: { of: "mould", rows: ["cause-mould", "cause-mould-told", "cause-mould-unseen"] } },
   { id: "insects", places: [], caution: { of: "insects", rows: ["cause-insects", "cause-insects-later"] } },
   { id: "haste", places: ["haste"] },

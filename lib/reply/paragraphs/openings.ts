@@ -41,6 +41,8 @@ export const OPENINGS: readonly ParagraphRow[] = [
     text: "If any of it is still wet, hours count and our first aid still holds: keep people, children and pets off it, and put nothing on it." },
   { ...MOULD_SOON, id: "first-aid-flood", version: 4, place: "first-aid", when: { is: { has: ["first-aid"], incidents: ["flood"] } },
     text: "Flood and waste water can make you ill. Please let nobody touch the rug, not even to blot it, and ask a flood-damage firm to see to the room first, today if you can. Mould can start within two days. Until the firm has been:\n– {emergency}\n– Keep everybody, children and pets too, out of the room. Keep off a wet plug, socket or heated floor.\n– No more water, no product and no heat. Leave the rug lying where it is." },
+  { ...TRADE, id: "first-aid-gas", version: 1, place: "first-aid", when: { is: { has: ["first-aid-gas"] } },
+    text: "Please do this first, and at once, if you have not yet:\n{firstAidInShort}" },
   { ...TRADE, id: "first-aid", version: 4, place: "first-aid", when: { is: { has: ["first-aid"], urgency: ["hours"] } },
     text: "Please do this first, if you have not yet; hours count:\n{firstAidInShort}" },
   { ...TRADE, id: "first-aid-day", version: 1, place: "first-aid", when: { is: { has: ["first-aid"] } },

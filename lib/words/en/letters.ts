@@ -90,6 +90,7 @@ export const LETTERS = {
   "topic.worth": "whether {they} {n, plural, one {is worth its} other {are worth their}} cost",
   "topic.cause": "what has happened to {them}",
   "topic.flood": "flood water in {them}",
+  "topic.gas": "gas from what was put on {them}",
   "topic.mould": "mould in {them}",
   "topic.insects": "insects in {them}",
   "topic.haste": "having {them} seen to soon",

@@ -4,6 +4,7 @@ import { composeFollowing } from "../../../lib/reply/following";
 import { isGasNow, isGasTold } from "../../../lib/reply/happened";
 import { headlineOf } from "../../../lib/reply/headline";
 import { toldByLetter } from "../../../lib/reply/told-by-letter";
+import type { DraftInput } from "../../../lib/reply/pieces";
 import { FIRST_AID, firstAidSentences } from "../../../lib/trade/first-aid";
 import type { RugAnswers } from "../../../lib/trade/questions";
 import { firstAidIn } from "../../../lib/words/first-aid";
@@ -60,6 +61,15 @@ describe("the line of the gas", () => {
       expect(wet).not.toMatch(/harmful gas/u);
       expect([gas, wet].map((text) => text.includes("You write that it is dry."))).toEqual([saidOfWater === "dry", saidOfWater === "dry"]);
     }
+  });
+  it("is taken back once none may rise any more, by what they say now or since it is dry, and stands while it may", () => {
+    const GONE = /What we wrote before about gas from what was put on it no longer holds\./u;
+    const told = (treatments: NonNullable<RugAnswers["treatments"]>, isDue: boolean) => inputOf({ sketch: { fibres: { wool: 0.9 }, rest: { firstAid: isDue ? FIRST_AID_SAID : null } }, answers: { incidents: ["spotted"], treatments, since: "hour" }, enquiry: { wetNow: "no" } });
+    const after = (...[first, ...more]: [DraftInput, ...DraftInput[]]) => more.reduce(({ text, paragraphs, leftOut }, now) =>
+      composeFollowing(now, { told: { text, paragraphs: [...paragraphs, ...leftOut] }, came: { message: false, answers: true, photos: 0, tested: false } }), composeDraft(first)).text;
+    const [gas, over, none, blotted] = [told(["bleach", "vinegar-soda"], true), told(["bleach", "vinegar-soda"], false), told(["blotted"], false), told(["blotted"], true)];
+    for (const now of [over, none, blotted]) for (const before of [[gas], [gas, gas]] as [DraftInput, ...DraftInput[]][]) expect(after(...before, now)).toMatch(GONE);
+    for (const letters of [[gas, gas], [gas, none, none], [blotted, none], [blotted, gas]] as [DraftInput, ...DraftInput[]][]) expect(after(...letters)).not.toMatch(GONE);
   });
   it("stands in a letter that follows one which could not know of it, and not once more after that", () => {
     const told = (answers: RugAnswers) => inputOf({ sketch: { fibres: { wool: 0.9 }, rest: { firstAid: FIRST_AID_SAID } }, answers, enquiry: { wetNow: "wet" } });
