@@ -11,7 +11,7 @@ export const MAIL = {
   "ack.dear": "Dear {name},",
   "ack.good-day": "Good day,",
   "ack.first-aid": "While it is wet, please do this first, whatever the rug is made of:",
-  "ack.first-aid-gas": "Please do this first, wet or dry, whatever the rug is made of:",
+  "ack.first-aid-gas": "Wet or dry, please do this first, whatever the rug is made of:",
   "ack.first-aid-unread": "Nobody here has read your letter yet. If the rug is wet, please do this first, whatever it is made of:",
   "ack.reached": "Your enquiry has reached us. Its number is {reference}. A person here reads what you wrote{photos, select, some {, looks at your photos} other {}} and answers you; nothing is decided by a machine.",
   "ack.added": "Your other rug has reached us too. It belongs to the same enquiry, {reference}: both stand on one page, and one letter answers both. A person here reads what you wrote{photos, select, some {, looks at your photos} other {}} and answers you; nothing is decided by a machine.",

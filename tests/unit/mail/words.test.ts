@@ -154,7 +154,7 @@ describe("acknowledgement", () => {
   });
   it("begins with it for what may be gas whether it is wet or dry", () => {
     const { text } = acknowledgement({ ...given, firstAid: { of: "gas", lines: ["Leave the room."] } });
-    expect(text).toMatch(/^Dear Ana Example,\n\nPlease do this first, wet or dry[^\n]*\n– Leave the room\.\n/);
+    expect(text).toMatch(/^Dear Ana Example,\n\nWet or dry, please do this first[^\n]*\n– Leave the room\.\n/);
     expect(text).not.toContain("While it is wet");
   });
   it("warns of mould where it is feared, after first aid and whether it is wet or dry, and of one rug among several as of one of them", () => {
