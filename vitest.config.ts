@@ -12,8 +12,7 @@ export default defineConfig({
     setupFiles: ["tests/setup.ts"],
     testTimeout: 30_000,
     hookTimeout: 300_000,
-    // One more than the processors there are at least: what is killed, sent or asked of PostgreSQL is waited for.
-    maxWorkers: 3,
+    maxWorkers: 2,
     projects: [
       { extends: true, test: { name: "pure", include: PURE, isolate: false } },
       { extends: true, test: { name: "others", include: OTHERS, exclude: [...configDefaults.exclude, ...PURE] } },
