@@ -1,3 +1,4 @@
+import { readLabel } from "../triage/read-label";
 import type { Told } from "./changes";
 import type { HowMoved, TopicId } from "./facts";
 import type { PlaceId } from "./paragraphs/row";
@@ -120,11 +121,17 @@ const isOnOther = (told: Said, { used, besideEvidence }: Piece): boolean =>
 const isJudgedSo = (told: Said, now: Said, readsToday: Pieces["readsToday"], isFilled?: IsFilled): boolean =>
   told.place === now.place && isSame(told, now, readsToday, isFilled ? { isFilled } : {}) && isSoStill(told, "worthToday", readsToday);
 
-/** What letters quote of a label: the only words in quotation marks in what they say of the fibre. */
-const labelIn = (text: string): string => (/“([^”]*)”/u.exec(text)?.[1] ?? "");
-/** Whether the label that was gone by reads otherwise by now: what it says is told again, though the judgement is the same. */
-const isOtherLabel = (told: Said, { place, text }: Pick<Piece, "place" | "text">): boolean =>
-  place.id === "fibre" && told.place === "fibre" && labelIn(text) !== "" && labelIn(told.said ?? "") !== "" && labelIn(text) !== labelIn(told.said ?? "");
+/** What a label says that a letter quotes, however it is spelled: the only words in quotation marks in what letters say of the fibre. Null where none is quoted. */
+function labelIn(text: string | null): string | null {
+  const quoted = /“([^”]*)”/u.exec(text ?? "")?.[1];
+  return quoted === undefined ? null : JSON.stringify(readLabel(quoted).components);
+}
+/** Whether the label that was gone by says something else by now: that is told again, though the judgement is the same. */
+function isOtherLabel(told: Said, { place, text }: Pick<Piece, "place" | "text">): boolean {
+  if (place.id !== "fibre" || told.place !== "fibre") return false;
+  const [was, now] = [labelIn(told.said), labelIn(text)];
+  return was !== null && now !== null && was !== now;
+}
 
 /** Whether a judgement was told already, by other evidence, in other words, of the rug while it was wet, or before anybody here saw it. */
 export const isSameJudgement = (p: Piece, { paragraphs }: Told, readsToday: Pieces["readsToday"]): boolean =>
