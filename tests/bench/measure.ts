@@ -45,7 +45,7 @@ export function sideBySide(...works: (() => unknown)[]): number[] {
 }
 
 /** Rounds of work that takes long and waits for threads and disks. What threads cost hangs on how they happen to meet, so that the least of it is found later than the least of a clock. */
-const LONG_ROUNDS = { clock: 15, processors: 60 } as const;
+const LONG_ROUNDS = { clock: 15, processors: 100 } as const;
 
 /** Milliseconds on the clock, or of the processors, all of this process's threads together, which is what a busy server has to give. */
 const CLOCKS = {
